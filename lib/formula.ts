@@ -1,0 +1,225 @@
+/**
+ * A formula is declared once, with its symbols, equation, source and range. From the declaration come the
+ * typed function, the worked line a notebook shows, and an entry in the index that published checks call.
+ */
+import type { Kind, ShowStyle } from "./quantity/index.js";
+import type { Citation } from "./source.js";
+
+/** One symbol of an equation, with the range in which the formula holds (SI). */
+export interface FormulaSymbol<T> {
+  /** As TeX writes it: "w_{c}", "E_x". */
+  readonly symbol: string;
+  readonly kind: Kind<T>;
+  readonly meaning: string;
+  /** Smallest and largest value allowed. */
+  readonly min?: number;
+  readonly max?: number;
+  /** Bounds that are themselves not allowed. */
+  readonly above?: number;
+  readonly below?: number;
+}
+
+/** The symbols of a record, one a field. */
+export type FormulaSymbols<T> = { readonly [Field in keyof T]: FormulaSymbol<T[Field]> };
+
+/** A value without its label, so that a computation is plain arithmetic. */
+export type Bare<T> = T extends number
+  ? number
+  : T extends readonly (infer Item)[]
+    ? readonly Bare<Item>[]
+    : T extends object
+      ? { readonly [Field in keyof T]: Bare<T[Field]> }
+      : T;
+
+/** All there is to say about a formula. */
+export interface Declaration<In extends object, Out> {
+  /** Dotted path of plain words, unique: "beam.simple.uniform.sag". */
+  readonly id: string;
+  readonly title: string;
+  /** TeX. For work of many steps, the governing equation. */
+  readonly equation: string;
+  readonly inputs: FormulaSymbols<In>;
+  /** One symbol for a single result, or a record of them. */
+  readonly result: Out extends Result ? FormulaSymbols<Out> : FormulaSymbol<Out>;
+  readonly source: readonly Citation[];
+  /** Where it holds and what it leaves out, in a sentence a builder can read. */
+  readonly validity: string;
+  /** Reasons why these inputs cannot go together; each is thrown. */
+  readonly refuse?: (inputs: In) => readonly string[];
+  /** Allowed, but beyond what was tested. */
+  readonly warn?: (inputs: In, result: Out) => readonly string[];
+  readonly compute: (inputs: In) => Bare<Out>;
+}
+
+/** A result of several named values. */
+export type Result = { readonly [Field in string]: unknown } & { readonly amount?: never };
+
+/** One symbol with its value, ready to show. */
+export interface WorkedValue {
+  readonly name: string;
+  readonly symbol: string;
+  readonly meaning: string;
+  /** Shows the value in the reader's units. */
+  show(style?: ShowStyle): string;
+}
+
+/** A formula with numbers in it, as a textbook would print it. */
+export interface WorkedLine {
+  readonly id: string;
+  readonly title: string;
+  readonly equation: string;
+  readonly inputs: readonly WorkedValue[];
+  readonly results: readonly WorkedValue[];
+  readonly source: readonly Citation[];
+  readonly validity: string;
+  readonly warnings: readonly string[];
+}
+
+/** A typed function that can also show its work. */
+export interface Formula<In extends object, Out> {
+  (inputs: In): Out;
+  readonly declaration: Declaration<In, Out>;
+  /** The same computation with its equation, numbers, source and warnings. */
+  worked(inputs: In): WorkedLine & { readonly value: Out };
+  /** Reads inputs from text with units, by the kinds of its symbols. */
+  read(inputs: Readonly<Record<string, unknown>>): In;
+}
+
+/** A formula whose types are no longer known, as the index holds it. */
+// biome-ignore lint/suspicious/noExplicitAny: the index holds formulas of every type; they are called with inputs read by their own kinds
+export type AnyFormula = Formula<any, any>;
+
+const index = new Map<string, AnyFormula>();
+
+/** Every formula declared so far, by id. */
+export function formulaIndex(): ReadonlyMap<string, AnyFormula> {
+  return index;
+}
+
+/**
+ * Declares a formula and enters it in the index.
+ *
+ * @throws Error when the id is taken
+ */
+export function formula<In extends object, Out>(declaration: Declaration<In, Out>): Formula<In, Out> {
+  const { id } = declaration;
+  if (index.has(id)) throw new Error(`formula ${id}: declared twice`);
+  const run = (inputs: In): Out => {
+    guard(declaration, inputs);
+    const result = declaration.compute(inputs) as Out;
+    refuseUnfinished(id, result);
+    return result;
+  };
+  const self = Object.assign((inputs: In) => run(inputs), {
+    declaration,
+    worked: (inputs: In) => workedLine(declaration, inputs, run(inputs)),
+    read: (inputs: Readonly<Record<string, unknown>>) => readInputs(declaration, inputs),
+  });
+  index.set(id, self);
+  return self;
+}
+
+function entries<T extends object>(record: T): [keyof T & string, T[keyof T & string]][] {
+  return Object.entries(record) as [keyof T & string, T[keyof T & string]][];
+}
+
+function guard<In extends object, Out>(declaration: Declaration<In, Out>, inputs: In): void {
+  const wrong = entries(declaration.inputs).flatMap(([name, symbol]) =>
+    outOfRange(name, symbol, inputs[name]),
+  );
+  const reasons = wrong.length > 0 ? wrong : (declaration.refuse?.(inputs) ?? []);
+  if (reasons.length > 0) throw new RangeError(`${declaration.id}: ${reasons.join("; ")}`);
+}
+
+function outOfRange<T>(name: string, symbol: FormulaSymbol<T>, value: T): string[] {
+  if (value === undefined) return [`${name} is missing, expected ${symbol.kind.expected}`];
+  const measured = symbol.kind.measure?.(value);
+  if (measured === undefined) return [];
+  if (!Number.isFinite(measured)) return [`${name} must be a finite number, got ${measured}`];
+  const bound = (limit: number): string => symbol.kind.showMeasure?.(limit) ?? String(limit);
+  const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY, above, below } = symbol;
+  const rules: [boolean, () => string][] = [
+    [measured < min, () => `at least ${bound(min)}`],
+    [measured > max, () => `at most ${bound(max)}`],
+    [
+      above !== undefined && measured <= above,
+      () => (above === 0 ? "positive" : `above ${bound(above as number)}`),
+    ],
+    [below !== undefined && measured >= below, () => `below ${bound(below as number)}`],
+  ];
+  return rules
+    .filter(([broken]) => broken)
+    .map(([, rule]) => `${name} must be ${rule()}, got ${symbol.kind.show(value)}`);
+}
+
+/** A result is never NaN or infinite, at any depth. */
+function refuseUnfinished(id: string, result: unknown): void {
+  if (typeof result === "number") {
+    if (!Number.isFinite(result))
+      throw new RangeError(`${id}: the result is not a finite number for these inputs`);
+  } else if (typeof result === "object" && result !== null) {
+    for (const part of Object.values(result)) refuseUnfinished(id, part);
+  }
+}
+
+function isSingle(result: object): result is FormulaSymbol<unknown> {
+  return "kind" in result && typeof (result as FormulaSymbol<unknown>).kind?.show === "function";
+}
+
+/** The result's symbols with a name each; a single result is named "value". */
+export function resultSymbols(declaration: AnyFormula["declaration"]): [string, FormulaSymbol<unknown>][] {
+  const result: object = declaration.result;
+  return isSingle(result)
+    ? [["value", result]]
+    : (Object.entries(result) as [string, FormulaSymbol<unknown>][]);
+}
+
+function workedLine<In extends object, Out>(
+  declaration: Declaration<In, Out>,
+  inputs: In,
+  value: Out,
+): WorkedLine & { readonly value: Out } {
+  const { id, title, equation, source, validity } = declaration;
+  const single = isSingle(declaration.result);
+  const results = resultSymbols(declaration as AnyFormula["declaration"]).map(([name, symbol]) =>
+    workedValue(name, symbol, single ? value : (value as Record<string, unknown>)[name]),
+  );
+  return {
+    id,
+    title,
+    equation,
+    inputs: entries(declaration.inputs).map(([name, symbol]) =>
+      workedValue(name, symbol as FormulaSymbol<unknown>, inputs[name]),
+    ),
+    results,
+    source,
+    validity,
+    warnings: declaration.warn?.(inputs, value) ?? [],
+    value,
+  };
+}
+
+function workedValue(
+  name: string,
+  { symbol, meaning, kind }: FormulaSymbol<unknown>,
+  value: unknown,
+): WorkedValue {
+  return { name, symbol, meaning, show: (style) => kind.show(value, style) };
+}
+
+function readInputs<In extends object, Out>(
+  declaration: Declaration<In, Out>,
+  given: Readonly<Record<string, unknown>>,
+): In {
+  const stranger = Object.keys(given).find((name) => !(name in declaration.inputs));
+  const names = Object.keys(declaration.inputs).join(", ");
+  if (stranger) throw new RangeError(`${declaration.id}: no input "${stranger}", expected ${names}`);
+  const read = entries(declaration.inputs).map(([name, symbol]) => {
+    try {
+      return [name, symbol.kind.read(given[name])];
+    } catch (error) {
+      throw new RangeError(`${declaration.id}: ${name}: ${(error as Error).message}`);
+    }
+  });
+  return Object.fromEntries(read) as In;
+}

@@ -1,0 +1,109 @@
+/** Tables of published checks: a row calls a formula by name and compares its result with a value from outside. */
+import { type AnyFormula, formulaIndex, resultSymbols } from "./formula.js";
+import type { Known } from "./source.js";
+
+/** A table as it stands in a file. */
+export interface CheckTable {
+  readonly kind: "formula";
+  /** The work the values come from. */
+  readonly source: string;
+  readonly rows: readonly CheckRow[];
+}
+
+/** One published value. */
+export interface CheckRow {
+  readonly formula: string;
+  /** Text with a unit, or bare numbers for what has none. */
+  readonly inputs: Readonly<Record<string, unknown>>;
+  /** One value, or values by result name. */
+  readonly expect: string | number | Readonly<Record<string, string | number>>;
+  /** Relative. */
+  readonly tolerance: number;
+  /** Table, equation, page; why the tolerance is as wide as it is. */
+  readonly where: string;
+  readonly known: Known;
+}
+
+/** One value compared. */
+export interface CheckOutcome {
+  readonly formula: string;
+  readonly result: string;
+  readonly expected: string;
+  readonly ours: string;
+  /** Relative; absolute where zero is expected. */
+  readonly error: number;
+  readonly tolerance: number;
+  readonly holds: boolean;
+  readonly source: string;
+  readonly where: string;
+  readonly known: Known;
+}
+
+/**
+ * Runs every row of a table.
+ *
+ * @throws RangeError naming the row when it calls a formula or a result that does not exist
+ */
+export function runChecks(table: CheckTable): CheckOutcome[] {
+  return table.rows.flatMap((row, i) => {
+    try {
+      return runRow(table, row);
+    } catch (error) {
+      throw new RangeError(`row ${i + 1} (${row.formula}): ${(error as Error).message}`);
+    }
+  });
+}
+
+function runRow(table: CheckTable, row: CheckRow): CheckOutcome[] {
+  const called = formulaIndex().get(row.formula);
+  if (!called) throw new RangeError(`no formula of that name among ${formulaIndex().size}`);
+  const result: unknown = called(called.read(row.inputs));
+  return expectations(called, row).map(([name, expected]) =>
+    compare(table, row, called, name, expected, result),
+  );
+}
+
+function expectations(called: AnyFormula, { expect }: CheckRow): [string, string | number][] {
+  if (typeof expect === "object") return Object.entries(expect);
+  const [name = "value", ...others] = resultSymbols(called.declaration).map(([result]) => result);
+  if (others.length > 0) throw new RangeError(`expected values by result: ${[name, ...others].join(", ")}`);
+  return [[name, expect]];
+}
+
+function compare(
+  table: CheckTable,
+  row: CheckRow,
+  called: AnyFormula,
+  name: string,
+  text: string | number,
+  result: unknown,
+): CheckOutcome {
+  const kind = resultSymbols(called.declaration).find(([known]) => known === name)?.[1].kind;
+  if (!kind) throw new RangeError(`no result "${name}"`);
+  const ours = name === "value" ? result : (result as Record<string, unknown>)[name];
+  const expected = kind.read(text);
+  const error = kind.measure
+    ? relativeError(kind.measure(ours), kind.measure(expected))
+    : Number(ours !== expected);
+  return {
+    formula: row.formula,
+    result: name,
+    expected: String(text),
+    ours: kind.show(ours, { digits: 6, unit: unitOf(text) }),
+    error,
+    tolerance: row.tolerance,
+    holds: error <= row.tolerance,
+    source: table.source,
+    where: row.where,
+    known: row.known,
+  };
+}
+
+/** Ours is shown in the unit the source uses. */
+function unitOf(text: string | number): string {
+  return typeof text === "number" ? "" : (/[\d.]\s*([^\d\s.,-].*)$/.exec(text)?.[1] ?? "");
+}
+
+function relativeError(ours: number, expected: number): number {
+  return Math.abs(ours - expected) / (expected === 0 ? 1 : Math.abs(expected));
+}

@@ -1,0 +1,148 @@
+/**
+ * The bibliography. A formula, a table of constants and a published check cite an entry by its key and
+ * say where in it. How well we know a value is said beside the value ("seen", "derived", "memory",
+ * "common practice"), since most of these works were read only in part.
+ */
+
+/** One work, or the two honest non-works: our own derivation, and the rule of the trade. */
+export interface Source {
+  readonly title: string;
+  readonly author?: string;
+  readonly year?: number;
+}
+
+/** A place in a source. */
+export interface Citation {
+  readonly source: SourceKey;
+  /** Section, equation, table or page. */
+  readonly where: string;
+}
+
+/** How a value is known: read, derived without a table, recalled, or a rule of the trade. */
+export type Known = "seen" | "derived" | "memory" | "common practice";
+
+/** The key of a work. */
+export type SourceKey =
+  | "sp-811"
+  | "plates-shells"
+  | "elastic-stability"
+  | "stress-strain"
+  | "anisotropic-plates"
+  | "composite-mechanics"
+  | "machine-design"
+  | "strength-of-materials"
+  | "wood-handbook"
+  | "nds"
+  | "en-1995"
+  | "en-636"
+  | "iso-15981"
+  | "iso-15977"
+  | "niosh-lifting"
+  | "hse-manual-handling"
+  | "iec-62368"
+  | "gum"
+  | "statistical-tables"
+  | "bin-packing"
+  | "cutting-instances"
+  | "engineering-economy"
+  | "statics"
+  | "geometry"
+  | "finite-element-cases"
+  | "common-practice";
+
+/** Every work cited, by key. */
+export const sources: Readonly<Record<SourceKey, Source>> = {
+  "sp-811": {
+    title: "Guide for the Use of the International System of Units (SI), NIST Special Publication 811",
+    author: "A. Thompson, B. N. Taylor",
+    year: 2008,
+  },
+  "plates-shells": {
+    title: "Theory of Plates and Shells, 2nd ed.",
+    author: "S. Timoshenko, S. Woinowsky-Krieger",
+    year: 1959,
+  },
+  "elastic-stability": {
+    title: "Theory of Elastic Stability, 2nd ed.",
+    author: "S. Timoshenko, J. Gere",
+    year: 1961,
+  },
+  "stress-strain": {
+    title: "Roark's Formulas for Stress and Strain, 7th ed.",
+    author: "W. Young, R. Budynas",
+    year: 2002,
+  },
+  "anisotropic-plates": { title: "Anisotropic Plates", author: "S. G. Lekhnitskii", year: 1968 },
+  "composite-mechanics": {
+    title: "Mechanics of Composite Materials, 2nd ed.",
+    author: "R. M. Jones",
+    year: 1999,
+  },
+  "machine-design": {
+    title: "Shigley's Mechanical Engineering Design, 9th ed.",
+    author: "R. Budynas, K. Nisbett",
+    year: 2011,
+  },
+  "strength-of-materials": { title: "Euler-Bernoulli beam theory, any text on strength of materials" },
+  "wood-handbook": {
+    title: "Wood Handbook, FPL-GTR-190 / FPL-GTR-282",
+    author: "USDA Forest Products Laboratory",
+    year: 2021,
+  },
+  nds: {
+    title: "National Design Specification for Wood Construction",
+    author: "American Wood Council",
+    year: 2018,
+  },
+  "en-1995": { title: "EN 1995-1-1 Design of timber structures, with A1 and A2", author: "CEN", year: 2014 },
+  "en-636": { title: "EN 636 Plywood - Specifications", author: "CEN", year: 2015 },
+  "iso-15981": { title: "ISO 15981 Open end blind rivets - AlA/AlA", author: "ISO", year: 2002 },
+  "iso-15977": { title: "ISO 15977 Open end blind rivets - AlA/St", author: "ISO", year: 2002 },
+  "niosh-lifting": {
+    title: "Applications Manual for the Revised NIOSH Lifting Equation, Publication 94-110",
+    author: "T. Waters, V. Putz-Anderson, A. Garg",
+    year: 2021,
+  },
+  "hse-manual-handling": {
+    title: "Manual handling, L23: push and pull filter",
+    author: "Health and Safety Executive",
+  },
+  "iec-62368": {
+    title:
+      "IEC 62368-1 Audio/video, information and communication technology equipment - Safety, ed. 3, clause 8.6",
+    author: "IEC",
+    year: 2018,
+  },
+  gum: {
+    title: "Guide to the Expression of Uncertainty in Measurement, JCGM 100",
+    author: "BIPM",
+    year: 2008,
+  },
+  "statistical-tables": { title: "Student's t distribution, any statistical table" },
+  "bin-packing": {
+    title: "The tight bound of first fit decreasing bin-packing algorithm is FFD(I) <= 11/9 OPT(I) + 6/9",
+    author: "G. Dosa",
+    year: 2007,
+  },
+  "cutting-instances": { title: "Cutting and packing instances of OR-Library and the ESICUP mirror (CC0)" },
+  "engineering-economy": { title: "Present worth and annuity factors, any text on engineering economy" },
+  statics: { title: "Equilibrium of forces and moments, any text on statics" },
+  geometry: { title: "Plain geometry and arithmetic" },
+  "finite-element-cases": {
+    title:
+      "Plates with openings computed with a general-purpose finite-element solver (CalculiX 2.20), three meshes, extrapolated",
+  },
+  "common-practice": { title: "Common practice in the trade, no source" },
+};
+
+/** Points into a source. */
+export function cite(source: SourceKey, where: string): Citation {
+  return { source, where };
+}
+
+/** A citation as a reader sees it: author, title, year, place. */
+export function showCitation({ source, where }: Citation): string {
+  const { title, author, year } = sources[source];
+  const work = [author, title].filter(Boolean).join(", ");
+  return [year ? `${work} (${year})` : work, where].filter(Boolean).join(", ");
+}
