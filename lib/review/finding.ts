@@ -1,0 +1,51 @@
+import type { WorkedLine } from "../formula.js";
+import type { ShowStyle } from "../quantity/index.js";
+import type { Citation } from "../source.js";
+
+/** What a finding comes to. `unknown` names the measurement to make. */
+export type Verdict = "holds" | "close" | "fails" | "unknown";
+
+/** A quantity under a name, ready to show in the reader's units. */
+export interface Amount {
+  readonly meaning: string;
+  show(style?: ShowStyle): string;
+}
+
+/** The range that the builder's measured scatter gives a ratio, at 95 %. */
+export interface RatioInterval {
+  readonly low: number;
+  readonly high: number;
+  /** Share of each measured input in the scatter, largest first; they sum to 1. */
+  readonly shares: readonly { readonly input: string; readonly share: number }[];
+}
+
+/** The measurement that an unknown finding waits for. */
+export interface MissingMeasurement {
+  readonly measure: string;
+  readonly how: string;
+}
+
+/** One question about the case, answered with its working. */
+export interface Finding {
+  /** Dotted path, unique in a review: "stiffness.upper.front". */
+  readonly id: string;
+  /** The trade that asks: stiffness, joints, buying, travel, fit-out, money. */
+  readonly topic: string;
+  /** The part it is about: "upper.front", "handles". */
+  readonly subject: string;
+  /** As a builder would ask it. */
+  readonly question: string;
+  readonly verdict: Verdict;
+  /** One sentence computed from the values. */
+  readonly answer: string;
+  readonly demand?: Amount;
+  readonly capacity?: Amount;
+  /** demand / capacity. */
+  readonly ratio?: number;
+  readonly interval?: RatioInterval;
+  /** The worked lines behind it, in order. */
+  readonly because: readonly WorkedLine[];
+  readonly cautions: readonly string[];
+  readonly source: readonly Citation[];
+  readonly missing?: MissingMeasurement;
+}
