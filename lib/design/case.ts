@@ -1,0 +1,237 @@
+/** The case as its builder describes it in case.yaml, read and with every quantity in SI. */
+import type { Force, Length, Mass, Money, Power, Pressure, Ratio, Time } from "../quantity/index.js";
+import type { EdgeName, Face, PanelCorner, Point } from "./place.js";
+
+/** One case, whole. */
+export interface Case {
+  /** Shown on every page. */
+  readonly name: string;
+  /** True for a made-up scenario; pages say so. */
+  readonly invented: boolean;
+  /** What the case is for, in the builder's words. */
+  readonly purpose: string;
+  /** The units that pages show. */
+  readonly units: "inch" | "metric";
+  /** ISO 4217 code of every price. */
+  readonly currency: string;
+  /** From the ground up. */
+  readonly sections: readonly Section[];
+  readonly hardware: readonly PlacedHardware[];
+  readonly shelves: readonly Shelf[];
+  readonly contents: readonly Content[];
+  readonly demands: Demands;
+  readonly journey: Journey;
+  readonly business: Business;
+}
+
+/** One box of the case. */
+export interface Section {
+  readonly name: string;
+  /** Clear inside width (x), depth (y), height (z). */
+  readonly inside: { readonly width: Length; readonly depth: Length; readonly height: Length };
+  readonly panels: Readonly<Record<Face, Panel>>;
+  readonly edges: Readonly<Record<EdgeName, Edge>>;
+}
+
+/** One panel: its stock, its facing and what is cut out of it. */
+export interface Panel {
+  /** Name in sheet-stock.csv. */
+  readonly sheet: string;
+  /** Direction of the face grain on the panel, seen from outside: across = along u, up = along v. */
+  readonly grain: "across" | "up";
+  /** Laminate glued on, if any. */
+  readonly facing?: Facing;
+  readonly openings: readonly Opening[];
+}
+
+/** Laminate bonded to a panel. */
+export interface Facing {
+  /** Name in facings.csv. */
+  readonly facing: string;
+  /** Name in adhesives.csv. */
+  readonly adhesive: string;
+  readonly sides: "outside" | "both";
+  /** Added to each dimension of the piece and trimmed off after gluing. */
+  readonly oversize: Length;
+}
+
+/** Something cut out of a panel. */
+export interface Opening {
+  readonly name: string;
+  readonly shape: OpeningShape;
+  readonly from: PanelCorner;
+  /** From that corner's vertical and horizontal cut edge, to the opening's near edge or its centre. */
+  readonly across: Length;
+  readonly up: Length;
+  readonly to: "edge" | "centre";
+  /** A door made to close it, if any. */
+  readonly leaf?: Leaf;
+}
+
+/** Sizes are as seen from outside: width along u, height along v. */
+export type OpeningShape =
+  | {
+      readonly kind: "rectangle";
+      readonly width: Length;
+      readonly height: Length;
+      readonly cornerRadius: Length;
+    }
+  | { readonly kind: "circle"; readonly diameter: Length }
+  | { readonly kind: "slot"; readonly width: Length; readonly height: Length }
+  | { readonly kind: "notch"; readonly width: Length; readonly height: Length }
+  | {
+      readonly kind: "polygon";
+      readonly points: readonly { readonly across: Length; readonly up: Length }[];
+    };
+
+/** A door that closes an opening, made of the same sheet and facing as its panel. */
+export interface Leaf {
+  readonly hinge: "left" | "right" | "top" | "bottom";
+  /** Gap all round between the leaf and the opening. */
+  readonly clearance: Length;
+}
+
+/** How two panels meet and what covers the corner. */
+export interface Edge {
+  /** The face whose panel runs past the other; "neither" when both stop in the extrusion's seat. */
+  readonly through: Face | "neither";
+  /** Extrusion over the edge, if any. */
+  readonly extrusion?: EdgeExtrusion;
+}
+
+/** An extrusion riveted along an edge. */
+export interface EdgeExtrusion {
+  /** Name in bar-stock.csv. */
+  readonly bar: string;
+  /** Name in fasteners.csv. */
+  readonly rivet: string;
+  /** Largest spacing of the rivets along each leg. */
+  readonly pitch: Length;
+  /** From the bar's end to the first rivet. */
+  readonly endDistance: Length;
+  /** Cut off at each end, to make room for a corner. */
+  readonly setBack: Length;
+  readonly ends: "square" | "mitred";
+}
+
+/** A piece of hardware on a panel, at one or more places. */
+export interface PlacedHardware {
+  readonly name: string;
+  /** Name in hardware.csv. */
+  readonly item: string;
+  /** Where: places on a panel, or the eight corners of a section. */
+  readonly places: readonly HardwarePlace[] | { readonly cornersOf: string };
+  /** What it must carry: see the review of joints. */
+  readonly duty:
+    | "lift"
+    | "join-sections"
+    | "roll"
+    | "protect"
+    | "hinge"
+    | "close"
+    | "hang"
+    | "guide"
+    | "other";
+}
+
+/** The centre of a piece of hardware on a panel. */
+export interface HardwarePlace {
+  readonly section: string;
+  readonly face: Face;
+  readonly from: PanelCorner;
+  readonly across: Length;
+  readonly up: Length;
+  /** Turned a quarter, so that its pattern's width runs along v. */
+  readonly turned: boolean;
+}
+
+/** A shelf or platform inside a section. */
+export interface Shelf {
+  readonly name: string;
+  readonly section: string;
+  /** Name in sheet-stock.csv. */
+  readonly sheet: string;
+  /** Size: width along x, depth along y. */
+  readonly width: Length;
+  readonly depth: Length;
+  /** Lower left front corner, from the section's inside lower left front corner. */
+  readonly at: Point;
+  /** What bears it: rails at the two ends (left and right), ends and back, or fixed at the back only. */
+  readonly support: "two ends" | "ends and back" | "back only";
+  readonly sliding: boolean;
+  /** Joint to the case. */
+  readonly joint: { readonly fastener: string; readonly count: number };
+}
+
+/** Something that rides in the case. */
+export interface Content {
+  readonly name: string;
+  readonly section: string;
+  readonly mass: Mass;
+  /** Lower left front corner, from the section's inside lower left front corner. */
+  readonly at: Point;
+  readonly size: Point;
+  readonly held: Holding;
+  /** Electric load, if any. */
+  readonly power?: Power;
+  /** Share of the time that load is on. */
+  readonly duty?: Ratio;
+}
+
+/** How a content is held. */
+export type Holding =
+  | { readonly by: "shelf"; readonly shelf: string }
+  | { readonly by: "floor" }
+  | { readonly by: "strap"; readonly straps: number }
+  | { readonly by: "screws" | "rivets"; readonly fastener: string; readonly count: number }
+  | { readonly by: "hung"; readonly fastener: string; readonly count: number; readonly secondHold: boolean };
+
+/** What the builder asks of the case. */
+export interface Demands {
+  /** Uniform pressure on an upright face: leaning, cartons pressed against it. */
+  readonly sidePressure: Pressure;
+  /** Uniform pressure on a top, beside what is stacked on it. */
+  readonly topPressure: Pressure;
+  /** Allowed sag as a share of the shorter span. */
+  readonly allowedSag: Ratio;
+  /** Handles and latches: how much a jerk multiplies the load. */
+  readonly jerk: Ratio;
+  /** Wanted strength over load of anything riveted, screwed or glued. */
+  readonly safetyFactor: Ratio;
+  /** Years a shelf stays loaded are answered by the creep factor of its class. */
+  readonly climate: "dry" | "damp";
+  /** Sideways push at the top edge. */
+  readonly push: Force;
+}
+
+/** Who moves it, and how. */
+export interface Journey {
+  readonly people: number;
+  /** Hands above the floor at the start and the end of the lift. */
+  readonly liftFrom: Length;
+  readonly liftTo: Length;
+  /** From the ankles to the hands. */
+  readonly reach: Length;
+  readonly liftsPerMinute: number;
+  /** Whole time spent lifting. */
+  readonly liftingTime: Time;
+  readonly grip: "good" | "fair" | "poor";
+  readonly vehicle: string;
+  readonly floor: "even" | "uneven";
+}
+
+/** What the case must earn. */
+export interface Business {
+  /** Price of a ready-made case for the same job. */
+  readonly readyMade: Money;
+  /** Worth of one hour of the builder's own time. */
+  readonly ownHour: Money;
+  /** Hours to build, when timings.csv does not say. */
+  readonly buildingTime: Time;
+  readonly tools: readonly { readonly name: string; readonly price: Money }[];
+  readonly incomePerJob: Money;
+  readonly runningCostPerJob: Money;
+  readonly jobsPerMonth: number;
+  /** Yearly rate on money tied up, 0 for none. */
+  readonly interest: Ratio;
+}

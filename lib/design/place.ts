@@ -1,0 +1,51 @@
+/**
+ * Where things are. A section's axes: x to the right, y to the back, z up, seen from the front. The stacked
+ * case has its origin at the outside lower left front corner of the lowest section, casters not counted.
+ * A panel's axes are those of its face seen from outside: u to the right, v up. The top is seen from above
+ * and the bottom from below, each with the front edge nearest the reader (v = towards the back).
+ */
+import type { Length } from "../quantity/index.js";
+
+/** The six faces of a section. */
+export type Face = "front" | "back" | "left" | "right" | "top" | "bottom";
+
+/** The twelve edges of a section, named by the two faces that meet. */
+export type EdgeName =
+  | "top-front"
+  | "top-back"
+  | "top-left"
+  | "top-right"
+  | "bottom-front"
+  | "bottom-back"
+  | "bottom-left"
+  | "bottom-right"
+  | "front-left"
+  | "front-right"
+  | "back-left"
+  | "back-right";
+
+/** A corner of a panel seen from outside. */
+export type PanelCorner = "bottom-left" | "bottom-right" | "top-left" | "top-right";
+
+/** A point on a panel, from its bottom-left cut corner. */
+export interface PanelPoint {
+  /** To the right. */
+  readonly u: Length;
+  /** Up. */
+  readonly v: Length;
+}
+
+/** A point in the case. */
+export interface Point {
+  readonly x: Length;
+  readonly y: Length;
+  readonly z: Length;
+}
+
+/** A box along the axes. */
+export interface Box {
+  /** Lower left front corner. */
+  readonly low: Point;
+  /** Width, depth, height. */
+  readonly size: Point;
+}

@@ -1,0 +1,228 @@
+/** What can be bought, and what the builder measured: one row of each CSV file beside case.yaml. */
+import type {
+  Area,
+  AreaDensity,
+  Density,
+  Force,
+  Length,
+  LinearDensity,
+  Mass,
+  Money,
+  Pressure,
+  Time,
+  Volume,
+} from "../quantity/index.js";
+
+/** sheet-stock.csv: plywood and other sheets. */
+export interface SheetStock {
+  readonly name: string;
+  readonly length: Length;
+  readonly width: Length;
+  readonly thickness: Length;
+  readonly density: Density;
+  readonly price: Money;
+  readonly supplier: string;
+  /** Thicknesses of the veneers from face to back, for a lay-up estimate; grain alternates. */
+  readonly veneers: readonly Length[];
+  /** Species name in the species table. */
+  readonly species: string;
+}
+
+/** bar-stock.csv: edge extrusions. */
+export interface BarStock {
+  readonly name: string;
+  readonly length: Length;
+  readonly massPerLength: LinearDensity;
+  readonly price: Money;
+  readonly supplier: string;
+  /** Width of each leg and wall thickness. */
+  readonly leg: Length;
+  readonly wall: Length;
+  /** How far a panel's edge stands outside the inside face when it stops in this bar's seat. */
+  readonly seat: Length;
+}
+
+/** hardware.csv: handles, latches, corners, casters, hinges, hooks. */
+export interface Hardware {
+  readonly name: string;
+  readonly kind:
+    | "handle"
+    | "latch"
+    | "corner"
+    | "caster"
+    | "hinge"
+    | "slide"
+    | "hook"
+    | "pass-through"
+    | "other";
+  readonly mass: Mass;
+  readonly price: Money;
+  readonly supplier: string;
+  /** Size of the part on the panel. */
+  readonly width: Length;
+  readonly height: Length;
+  /** Thickness of its flange, which the fastener must span. */
+  readonly flange: Length;
+  /** Cut-out it needs, zero for surface-mounted. */
+  readonly cutWidth: Length;
+  readonly cutHeight: Length;
+  /** Height of a caster under the case; zero for others. */
+  readonly standing: Length;
+  /** Name in fasteners.csv. */
+  readonly fastener: string;
+  /** Fasteners each. */
+  readonly fasteners: number;
+  /** The holes: a rectangle of rows and columns of this size, evenly spread. */
+  readonly holeColumns: number;
+  readonly holeRows: number;
+  readonly holeWidth: Length;
+  readonly holeHeight: Length;
+  /** Load its maker allows. Missing: the finding says unknown. */
+  readonly rated?: Force;
+}
+
+/** fasteners.csv: rivets, screws, bolts, washers. */
+export interface Fastener {
+  readonly name: string;
+  readonly kind: "rivet" | "screw" | "bolt";
+  readonly diameter: Length;
+  readonly headDiameter: Length;
+  /** Overall length under the head. */
+  readonly length: Length;
+  /** Stack it can close; for screws the longest stack before the thread bites. */
+  readonly gripMin: Length;
+  readonly gripMax: Length;
+  /** Strength its maker states for one. */
+  readonly shear?: Force;
+  readonly tension?: Force;
+  readonly packOf: number;
+  /** Price of a pack. */
+  readonly price: Money;
+  readonly supplier: string;
+  /** Each, for the mass of the case. */
+  readonly mass: Mass;
+  /** Washer that fits it: diameter, thickness and price each. */
+  readonly washerDiameter: Length;
+  readonly washerThickness: Length;
+  readonly washerPrice: Money;
+}
+
+/** adhesives.csv. */
+export interface Adhesive {
+  readonly name: string;
+  readonly kind: "contact" | "spray contact" | "wood glue" | "epoxy" | "construction";
+  /** One container. */
+  readonly content: Volume;
+  readonly price: Money;
+  readonly supplier: string;
+  readonly density: Density;
+  /** Wet spread the label asks for on one face. */
+  readonly labelRate: AreaDensity;
+  readonly faces: "one" | "both";
+  /** Share that stays after drying. */
+  readonly solids: number;
+  /** Lost as overspray, in the roller or the pot. */
+  readonly waste: number;
+  readonly openTime: Time;
+  readonly pressTime: Time;
+  readonly cureTime: Time;
+  readonly solvent: "none" | "flammable" | "non-flammable";
+}
+
+/** facings.csv: laminates in sheets or rolls. */
+export interface FacingStock {
+  readonly name: string;
+  readonly form: "sheet" | "roll";
+  readonly length: Length;
+  readonly width: Length;
+  readonly thickness: Length;
+  readonly density: Density;
+  readonly modulus: Pressure;
+  readonly price: Money;
+  readonly supplier: string;
+}
+
+/** bend-tests.csv: one row a load on one strip. */
+export interface BendTest {
+  readonly strip: string;
+  readonly sheet: string;
+  readonly direction: "along" | "across";
+  readonly faced: "bare" | "one face" | "both faces";
+  readonly span: Length;
+  readonly width: Length;
+  readonly thickness: Length;
+  readonly load: Force;
+  readonly sag: Length;
+}
+
+/** weights.csv: thickness and weight of offcuts. */
+export interface WeightTest {
+  readonly sample: string;
+  /** Name in sheet-stock.csv or facings.csv. */
+  readonly material: string;
+  readonly length: Length;
+  readonly width: Length;
+  readonly thickness: Length;
+  readonly mass: Mass;
+}
+
+/** spread-trials.csv: adhesive used on a trial panel. */
+export interface SpreadTrial {
+  readonly trial: string;
+  readonly adhesive: string;
+  readonly area: Area;
+  readonly faces: number;
+  /** Container weighed before and after. */
+  readonly before: Mass;
+  readonly after: Mass;
+}
+
+/** pull-tests.csv: a fastener pulled until it gave way. */
+export interface PullTest {
+  readonly test: string;
+  readonly fastener: string;
+  readonly sheet: string;
+  readonly washer: "yes" | "no";
+  readonly direction: "pull" | "shear";
+  readonly load: Force;
+}
+
+/** kerfs.csv: a board cut so many times. */
+export interface KerfTest {
+  readonly blade: string;
+  readonly before: Length;
+  readonly after: Length;
+  readonly offcuts: Length;
+  readonly cuts: number;
+  /** Saw the blade is for: sheets, bars or both. */
+  readonly use: "sheets" | "bars" | "both";
+}
+
+/** timings.csv: minutes a piece of work took. */
+export interface Timing {
+  readonly work: string;
+  readonly unit: "panel" | "cut" | "hole" | "rivet" | "bar" | "hardware" | "square metre" | "case";
+  readonly tool: string;
+  readonly pieces: number;
+  readonly time: Time;
+}
+
+/** Every table of a job. */
+export interface Stock {
+  readonly sheets: readonly SheetStock[];
+  readonly bars: readonly BarStock[];
+  readonly hardware: readonly Hardware[];
+  readonly fasteners: readonly Fastener[];
+  readonly adhesives: readonly Adhesive[];
+  readonly facings: readonly FacingStock[];
+}
+
+/** Every measurement of a job; a table without rows is allowed and makes findings unknown. */
+export interface Measurements {
+  readonly bends: readonly BendTest[];
+  readonly weights: readonly WeightTest[];
+  readonly spreads: readonly SpreadTrial[];
+  readonly pulls: readonly PullTest[];
+  readonly kerfs: readonly KerfTest[];
+  readonly timings: readonly Timing[];
+}
