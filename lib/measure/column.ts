@@ -1,0 +1,157 @@
+/** What a column of a builder's table may hold: its header, its kind, its unit, its bounds. */
+import { type Kind, Money, type Quantity, type QuantityKind, readNumber } from "../quantity/index.js";
+
+/** Rules beyond the kind. Bounds are in SI; for money they are amounts. */
+export interface ColumnRules {
+  readonly min?: number;
+  readonly max?: number;
+  /** A bound that is itself not allowed. */
+  readonly above?: number;
+  /** No value may stand in two rows, capitals or not. */
+  readonly unique?: boolean;
+}
+
+/** One column, ready to read cells. */
+export interface Column<T> {
+  /** The header without its unit: "span". */
+  readonly header: string;
+  /** A required column stands in every table and has no blank cell. */
+  readonly required: boolean;
+  readonly unique: boolean;
+  /** The header as a builder may write it: "span (mm)". */
+  readonly example: string;
+  /** Reads the unit of a header, or says by a RangeError which units it may be. */
+  readUnit(unit: string | undefined): CellReader<T>;
+}
+
+/** Reads the cells below one header. */
+export interface CellReader<T> {
+  /** What a cell may hold, in words. */
+  readonly expected: string;
+  /** Throws RangeError or TypeError on anything else. */
+  read(cell: string): T;
+}
+
+/**
+ * A column that every row fills.
+ *
+ * @param header as it stands in the file, without the unit
+ * @param kind a quantity or money (then a unit or a currency stands in the header), a count, a ratio, a
+ * name or a choice (then none)
+ */
+export function column<T>(header: string, kind: Kind<T>, rules: ColumnRules = {}): Column<T> {
+  return { ...anyColumn(header, kind, rules), required: true };
+}
+
+/** A column that may be absent or have blank cells. */
+export function optionalColumn<T>(
+  header: string,
+  kind: Kind<T>,
+  rules: ColumnRules = {},
+): Column<T | undefined> {
+  return { ...anyColumn(header, kind, rules), required: false };
+}
+
+function anyColumn<T>(header: string, kind: Kind<T>, rules: ColumnRules): Column<T> {
+  const units = unitsOf(kind);
+  return {
+    header,
+    required: true,
+    unique: rules.unique ?? false,
+    example: units.needed ? `${header} (${units.example})` : header,
+    readUnit: (unit) => {
+      const allowed = unit === undefined ? !units.needed : units.knows(unit);
+      if (!allowed) throw new RangeError(units.expected(header));
+      return bounded(kind, unit, rules);
+    },
+  };
+}
+
+/** Which units a header may carry. */
+interface HeaderUnits {
+  readonly needed: boolean;
+  readonly example: string;
+  knows(unit: string): boolean;
+  expected(header: string): string;
+}
+
+function unitsOf<T>(kind: Kind<T>): HeaderUnits {
+  if (isMoney(kind)) {
+    return {
+      needed: true,
+      example: "USD",
+      knows: (unit) => /^[A-Z]{3}$/.test(unit),
+      expected: (header) => `a currency of three capitals in the header, such as "${header} (USD)"`,
+    };
+  }
+  if (isQuantity(kind)) {
+    const names = kind.units.filter(Boolean);
+    const example = kind.show(kind.si(1)).split(" ")[1] ?? "";
+    return {
+      needed: !kind.units.includes(""),
+      example,
+      knows: (unit) => names.includes(unit),
+      expected: (header) =>
+        `a unit of ${kind.name} in the header, such as "${header} (${example})" (units: ${names.join(", ")})`,
+    };
+  }
+  return {
+    needed: false,
+    example: "",
+    knows: () => false,
+    expected: (header) => `"${header}" without a unit`,
+  };
+}
+
+function bounded<T>(kind: Kind<T>, unit: string | undefined, rules: ColumnRules): CellReader<T> {
+  const expected = [cellExpected(kind, unit), ...boundsInWords(kind, unit, rules)].join(", ");
+  return {
+    expected,
+    read: (cell) => {
+      const value = readCell(kind, unit, cell);
+      const measured = kind.measure?.(value);
+      if (measured !== undefined && !within(measured, rules)) throw new RangeError(`expected ${expected}`);
+      return value;
+    },
+  };
+}
+
+function cellExpected<T>(kind: Kind<T>, unit: string | undefined): string {
+  return unit === undefined ? kind.expected : `a number in ${unit} (12, 0.5 or 3/8)`;
+}
+
+function readCell<T>(kind: Kind<T>, unit: string | undefined, cell: string): T {
+  if (unit === undefined) return kind.read(cell);
+  const value = readNumber(cell);
+  if (isQuantity(kind)) return kind.of(value, unit) as T;
+  return kind.read(`${value} ${unit}`);
+}
+
+function within(measured: number, { min, max, above }: ColumnRules): boolean {
+  return (
+    (min === undefined || measured >= min) &&
+    (max === undefined || measured <= max) &&
+    (above === undefined || measured > above)
+  );
+}
+
+function boundsInWords<T>(
+  kind: Kind<T>,
+  unit: string | undefined,
+  { min, max, above }: ColumnRules,
+): string[] {
+  const show = (bound: number): string => kind.showMeasure?.(bound, unit ? { unit } : {}) ?? String(bound);
+  return [
+    above === undefined ? "" : `above ${show(above)}`,
+    min === undefined ? "" : `at least ${show(min)}`,
+    max === undefined ? "" : `at most ${show(max)}`,
+  ].filter(Boolean);
+}
+
+function isMoney<T>(kind: Kind<T>): boolean {
+  return (kind as unknown) === Money;
+}
+
+function isQuantity<T>(kind: Kind<T>): kind is Kind<T> & QuantityKind<string> & Kind<T & Quantity<string>> {
+  return "of" in kind && "units" in kind;
+}

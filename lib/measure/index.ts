@@ -1,0 +1,2 @@
+export * from "./column.js";
+export * from "./table.js";

@@ -1,0 +1,127 @@
+/** Tables of a builder's CSV files: text in, typed rows and every problem out. Touches no file. */
+import type { Problem } from "../problem.js";
+import type { Column } from "./column.js";
+import { type CsvLine, readCsv } from "./csv.js";
+import { type Columns, type PlacedColumn, readHeader } from "./header.js";
+
+/** What every row carries beside its own fields. */
+export interface TableRow {
+  /** Line of the file, counted from 1, for problems found later. */
+  readonly line: number;
+}
+
+/** One column for each field of a row. */
+export type ColumnsOf<Row extends TableRow> = {
+  readonly [Field in Exclude<keyof Row, "line">]-?: Column<Row[Field]>;
+};
+
+/** The columns of one kind of table. */
+export interface TableSchema<Row extends TableRow> {
+  readonly columns: ColumnsOf<Row>;
+}
+
+/** What a file gave: the rows without a fault, and every problem. */
+export interface ReadTable<Row extends TableRow> {
+  readonly rows: readonly Row[];
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * Declares a table.
+ *
+ * @example
+ * interface Sheet extends TableRow { readonly name: string; readonly thickness: Length }
+ * const sheets = tableSchema<Sheet>({
+ *   name: column("name", Name, { unique: true }),
+ *   thickness: column("thickness", Length, { above: 0 }),
+ * });
+ */
+export function tableSchema<Row extends TableRow>(columns: ColumnsOf<Row>): TableSchema<Row> {
+  return { columns };
+}
+
+/**
+ * Reads CSV text. Never throws on what a builder wrote: unknown, missing or doubled columns, missing or
+ * unknown units, bad cells, values out of bounds, doubled names and an empty file all come back as
+ * problems, all at once. A row with a problem is left out of `rows`.
+ *
+ * @param file name to show in problems
+ */
+export function readTable<Row extends TableRow>(
+  text: string,
+  file: string,
+  schema: TableSchema<Row>,
+): ReadTable<Row> {
+  const { lines, problems: unreadable } = readCsv(text, file);
+  const [first, ...rest] = lines;
+  if (!first) return { rows: [], problems: [...unreadable, { file, expected: "a header line and rows" }] };
+  const header = readHeader(first, file, schema.columns as unknown as Columns);
+  const none = rest.length === 0 ? [{ file, row: first.line, expected: "rows below the header" }] : [];
+  const read = rest.map((line) => readRow(line, file, first.cells.length, header.placed));
+  const doubled = header.placed.flatMap((column) => doubledValues(column, rest, file));
+  const sound = header.problems.length === 0;
+  const wrongRows = new Set(doubled.map(({ row }) => row));
+  return {
+    rows: read
+      .filter(({ problems, row }) => sound && problems.length === 0 && !wrongRows.has(row.line))
+      .map(({ row }) => row as Row),
+    problems: [
+      ...header.problems,
+      ...[...unreadable, ...none, ...read.flatMap(({ problems }) => problems), ...doubled].sort(byRow),
+    ],
+  };
+}
+
+interface ReadRow {
+  readonly row: TableRow & Readonly<Record<string, unknown>>;
+  readonly problems: readonly Problem[];
+}
+
+function readRow(
+  { line, cells }: CsvLine,
+  file: string,
+  width: number,
+  placed: readonly PlacedColumn[],
+): ReadRow {
+  if (cells.slice(width).some(Boolean)) {
+    const expected = `${width} cells as in the header, got ${cells.length} (a decimal comma is not read)`;
+    return { row: { line }, problems: [{ file, row: line, value: cells.join(","), expected }] };
+  }
+  const row: Record<string, unknown> & { line: number } = { line };
+  const problems: Problem[] = [];
+  for (const { field, position, written, column, cells: reader } of placed) {
+    const value = cells[position] ?? "";
+    if (value === "" && !column.required) continue;
+    try {
+      row[field] = reader.read(value);
+    } catch {
+      problems.push({ file, row: line, column: written, value, expected: reader.expected });
+    }
+  }
+  return { row, problems };
+}
+
+/** A value of a unique column that already stands in an earlier row. */
+function doubledValues(
+  { column, position, written }: PlacedColumn,
+  lines: readonly CsvLine[],
+  file: string,
+): Problem[] {
+  if (!column.unique) return [];
+  const seen = new Map<string, number>();
+  return lines.flatMap(({ line, cells }) => {
+    const value = cells[position] ?? "";
+    const earlier = seen.get(value.toLowerCase());
+    if (value === "") return [];
+    if (earlier === undefined) {
+      seen.set(value.toLowerCase(), line);
+      return [];
+    }
+    const expected = `each ${column.header} only once, row ${earlier} has it too`;
+    return [{ file, row: line, column: written, value, expected }];
+  });
+}
+
+function byRow(a: Problem, b: Problem): number {
+  return (a.row ?? 0) - (b.row ?? 0);
+}
