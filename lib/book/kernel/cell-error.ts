@@ -1,0 +1,46 @@
+/** What went wrong in a cell, in the three fields of a Jupyter error. */
+import { format, inspect } from "node:util";
+
+/** An error as a notebook stores it. */
+export interface CellError {
+  /** Name of the error's class. */
+  readonly ename: string;
+  /** Its message. */
+  readonly evalue: string;
+  readonly traceback: readonly string[];
+}
+
+/** Cells run inside these frames, which mean nothing to the reader. */
+const kernelFrame = /^\s+at (sigintHandlersWrap|Script\.runIn|Object\.runIn|runInThisContext)/;
+
+/** A thrown value. */
+export function thrownError(thrown: unknown): CellError {
+  if (!(thrown instanceof Error) && !looksLikeError(thrown)) {
+    const text = typeof thrown === "string" ? thrown : inspect(thrown);
+    return { ename: "Error", evalue: text, traceback: [`Error: ${text}`] };
+  }
+  const { name, message, stack = `${name}: ${message}` } = thrown;
+  const lines = stack.split("\n");
+  const end = lines.findIndex((line) => kernelFrame.test(line));
+  return { ename: name, evalue: message, traceback: end < 0 ? lines : lines.slice(0, end) };
+}
+
+/** A complaint of the compiler, given as a format and its values; several add up to one error. */
+export function typeError(report: readonly unknown[], before?: CellError): CellError {
+  const evalue = [before?.evalue ?? "", format(...report)].filter(Boolean).join("\n");
+  return { ename: "TypeScript", evalue, traceback: `TypeScript: ${evalue}`.split("\n") };
+}
+
+/** A rejected promise that nobody awaited, or an error thrown outside a cell's own run. */
+export function strayError(
+  origin: "a promise nobody awaited" | "a callback that ran later",
+  thrown: unknown,
+): CellError {
+  const { ename, evalue, traceback } = thrownError(thrown);
+  return { ename, evalue: `${evalue} (in ${origin})`, traceback };
+}
+
+/** Errors of another realm, such as a worker's, fail `instanceof`. */
+function looksLikeError(thrown: unknown): thrown is Error {
+  return typeof thrown === "object" && thrown !== null && "name" in thrown && "message" in thrown;
+}

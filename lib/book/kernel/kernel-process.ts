@@ -1,0 +1,72 @@
+/** The process of one kernel: started, interrupted, ended. */
+import { type ChildProcess, spawn } from "node:child_process";
+import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
+import { endWithInput } from "./lifetime.js";
+
+/** How a kernel's process ended. */
+export interface KernelEnd {
+  /** "exit code 3", "signal SIGKILL". */
+  readonly how: string;
+  /** The last it printed outside a cell, such as the reason of a crash. */
+  readonly printed: string;
+}
+
+/** One kernel process. */
+export class KernelProcess {
+  readonly #child: ChildProcess;
+  #printed = "";
+  /** Resolves when the process has ended. */
+  readonly ended: Promise<KernelEnd>;
+
+  /** Starts a kernel in a folder; it ends with this process at the latest. */
+  constructor(connectionFile: string, folder: string, environment: NodeJS.ProcessEnv) {
+    this.#child = spawn(process.execPath, [kernelEntry(), connectionFile], {
+      cwd: folder,
+      env: { ...environment, [endWithInput]: "1" },
+      stdio: ["pipe", "pipe", "pipe"],
+    });
+    for (const stream of [this.#child.stdout, this.#child.stderr]) {
+      stream?.setEncoding("utf8").on("data", (text: string) => {
+        this.#printed = (this.#printed + text).slice(-4000);
+      });
+    }
+    // The input's end is written to when the kernel is gone already.
+    this.#child.stdin?.on("error", () => {});
+    this.ended = new Promise((resolve) => {
+      this.#child.once("error", ({ message }) => resolve({ how: message, printed: this.#printed }));
+      this.#child.once("close", (code, signal) =>
+        resolve({ how: signal ? `signal ${signal}` : `exit code ${code}`, printed: this.#printed }),
+      );
+    });
+  }
+
+  /** Number of the process; undefined when it did not start. */
+  get pid(): number | undefined {
+    return this.#child.pid;
+  }
+
+  /** Asks the running cell to stop. On Windows, where there is no such signal, this ends the kernel. */
+  interrupt(): void {
+    this.#child.kill("SIGINT");
+  }
+
+  /** Ends the process, whatever it does. */
+  kill(): void {
+    this.#child.kill("SIGKILL");
+  }
+}
+
+/**
+ * The compiled kernel entry, found through the library's own name.
+ *
+ * @throws Error when the library was not built
+ */
+function kernelEntry(): string {
+  try {
+    const library = createRequire(import.meta.url).resolve("casewright");
+    return join(dirname(library), "book", "kernel", "entry.js");
+  } catch (error) {
+    throw new Error('kernel: the library is not built; run "npm run build"', { cause: error });
+  }
+}

@@ -1,0 +1,92 @@
+/** The Jupyter wire protocol: one message, signed and split into frames, and back. Both ends use it. */
+import { createHmac, randomUUID, timingSafeEqual } from "node:crypto";
+
+/** Who sent what, and when. */
+export interface MessageHeader {
+  readonly msg_id: string;
+  readonly msg_type: string;
+  readonly session: string;
+  readonly username: string;
+  readonly date: string;
+  readonly version: string;
+}
+
+/** One message with its parts decoded. */
+export interface Message {
+  /** Routing frames, echoed back in a reply so that it finds its asker. */
+  readonly identity: readonly Buffer[];
+  readonly header: MessageHeader;
+  /** Header of the request this message belongs to; empty for a request. */
+  readonly parent: Partial<MessageHeader>;
+  readonly metadata: Readonly<Record<string, unknown>>;
+  readonly content: Readonly<Record<string, unknown>>;
+}
+
+const protocolVersion = "5.3";
+const delimiter = Buffer.from("<IDS|MSG>");
+
+/** A message that starts an exchange. */
+export function requestMessage(type: string, session: string, content: Message["content"]): Message {
+  return { identity: [], header: newHeader(type, session, "casewright"), parent: {}, metadata: {}, content };
+}
+
+/** A message that answers another, or reports what its work prints. */
+export function answerMessage(request: Message, type: string, content: Message["content"]): Message {
+  const { identity, header } = request;
+  return {
+    identity,
+    header: newHeader(type, header.session, header.username),
+    parent: header,
+    metadata: {},
+    content,
+  };
+}
+
+/** The frames to send, signed with the key both ends share. */
+export function encodeMessage(message: Message, key: string): (Buffer | string)[] {
+  const parts = [message.header, message.parent, message.metadata, message.content].map((part) =>
+    JSON.stringify(part),
+  );
+  return [...message.identity, delimiter, sign(parts, key), ...parts];
+}
+
+/**
+ * Reads the frames received.
+ *
+ * @throws Error when the frames are no message, or when it was signed with another key
+ */
+export function decodeMessage(frames: readonly Buffer[], key: string): Message {
+  const start = frames.findIndex((frame) => frame.equals(delimiter));
+  const [signature, ...parts] = frames.slice(start + 1, start + 6);
+  if (start < 0 || !signature || parts.length < 4) throw new Error("kernel message: frames are missing");
+  // Frames after the fourth part are signed as well.
+  refuseForged(signature, sign([...parts, ...frames.slice(start + 6)], key));
+  const [header, parent, metadata, content] = parts.map((part) => JSON.parse(part.toString()));
+  return { identity: frames.slice(0, start), header, parent, metadata, content };
+}
+
+function newHeader(type: string, session: string, username: string): MessageHeader {
+  return {
+    msg_id: randomUUID(),
+    msg_type: type,
+    session,
+    username,
+    date: new Date().toISOString(),
+    version: protocolVersion,
+  };
+}
+
+function sign(parts: readonly (Buffer | string)[], key: string): string {
+  // An empty key means that neither end signs, as the protocol has it.
+  if (key === "") return "";
+  const hash = createHmac("sha256", key);
+  for (const part of parts) hash.update(part);
+  return hash.digest("hex");
+}
+
+function refuseForged(signature: Buffer, wanted: string): void {
+  const expected = Buffer.from(wanted);
+  if (signature.length !== expected.length || !timingSafeEqual(signature, expected)) {
+    throw new Error("kernel message: the signature does not match");
+  }
+}

@@ -1,0 +1,105 @@
+/** The parts of tslab this kernel stands on. They are not its public face, so the version is pinned. */
+import { createRequire } from "node:module";
+import { dirname } from "node:path";
+
+const wantedVersion = "1.0.22";
+const load = createRequire(import.meta.url);
+
+/** Turns TypeScript cells into JavaScript, with one program for the whole session. */
+export interface Converter {
+  close(): void;
+}
+
+/** What completion found. */
+export interface Completion {
+  /** Span of the code that a candidate replaces. */
+  readonly start: number;
+  readonly end: number;
+  readonly candidates: readonly string[];
+}
+
+/** Runs cells one after another in this process. */
+export interface Executor {
+  /** Resolves to whether the cell ran through. */
+  execute(code: string): Promise<boolean>;
+  complete(code: string, position: number): Completion;
+  /** Type and comment of the name at a position; undefined where there is none. */
+  inspect(code: string, position: number): object | undefined;
+  /** Ends the wait of a cell that awaits. */
+  interrupt(): void;
+  close(): void;
+}
+
+/** Where an executor reports: `log` the value of a last expression, `error` what went wrong. */
+export interface ExecutorReports {
+  log(value: unknown): void;
+  error(...report: unknown[]): void;
+}
+
+/** Shows a bundle under the running cell; with `update` it replaces one shown before. */
+export type WriteDisplay = (display: Readonly<Record<string, unknown>>, update?: boolean) => void;
+
+/** Whether code is a whole statement, for a console. */
+export interface Completeness {
+  readonly completed: boolean;
+  readonly indent?: string;
+}
+
+/** The internals in use. */
+export interface TslabInternals {
+  createConverter(options: { isJS: boolean; isBrowser: boolean }): Converter;
+  createExecutor(
+    folder: string,
+    converters: { node: Converter; browser: Converter; close(): void },
+    reports: ExecutorReports,
+  ): Executor;
+  isCompleteCode(code: string): Completeness;
+  printQuickInfo(info: object): string;
+  /** tslab's `display` writes through this module's `lastWriteDisplayData`. */
+  readonly displayHook: { lastWriteDisplayData: WriteDisplay | null };
+}
+
+/** Loads the compiler that tslab uses, before tslab does, so that it can be prepared. */
+export function loadTslabCompiler(): { readonly path: string; readonly compiler: Record<string, unknown> } {
+  refuseOtherVersion();
+  const path = load.resolve("@tslab/typescript-for-tslab", { paths: [dirname(load.resolve("tslab"))] });
+  return { path, compiler: load(path) };
+}
+
+/** Puts another module in place of one that has been loaded. */
+export function replaceModule(path: string, exports: object): void {
+  const cached = load.cache[path];
+  if (!cached) throw new Error(`tslab kernel: ${path} was not loaded`);
+  cached.exports = exports;
+}
+
+/**
+ * Loads the internals.
+ *
+ * @throws Error when tslab is another version, or lacks one of them
+ */
+export function loadTslab(): TslabInternals {
+  refuseOtherVersion();
+  const found = {
+    createConverter: load("tslab/dist/converter").createConverter,
+    isCompleteCode: load("tslab/dist/converter").isCompleteCode,
+    createExecutor: load("tslab/dist/executor").createExecutor,
+    printQuickInfo: load("tslab/dist/inspect").printQuickInfo,
+    displayHook: load("tslab/dist/jupyter"),
+  };
+  const { displayHook, ...functions } = found;
+  const present = { ...functions, lastWriteDisplayData: "lastWriteDisplayData" in displayHook };
+  const missing = Object.entries(present).filter(([, part]) => typeof part !== "function" && part !== true);
+  if (missing.length > 0) {
+    const names = missing.map(([name]) => name).join(", ");
+    throw new Error(`tslab kernel: tslab ${wantedVersion} lacks ${names}; run "npm ci" again`);
+  }
+  return found;
+}
+
+function refuseOtherVersion(): void {
+  const { version } = load("tslab/package.json");
+  if (version !== wantedVersion) {
+    throw new Error(`tslab kernel: needs tslab ${wantedVersion}, found ${version}; run "npm ci" again`);
+  }
+}
