@@ -35,6 +35,7 @@ export type SourceKey =
   | "nds"
   | "en-1995"
   | "en-636"
+  | "en-310"
   | "iso-15981"
   | "iso-15977"
   | "niosh-lifting"
@@ -95,6 +96,12 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     year: 2018,
   },
   "en-1995": { title: "EN 1995-1-1 Design of timber structures, with A1 and A2", author: "CEN", year: 2014 },
+  "en-310": {
+    title:
+      "EN 310 Wood-based panels - Determination of modulus of elasticity in bending and of bending strength",
+    author: "CEN",
+    year: 1993,
+  },
   "en-636": { title: "EN 636 Plywood - Specifications", author: "CEN", year: 2015 },
   "iso-15981": { title: "ISO 15981 Open end blind rivets - AlA/AlA", author: "ISO", year: 2002 },
   "iso-15977": { title: "ISO 15977 Open end blind rivets - AlA/St", author: "ISO", year: 2002 },

@@ -1,2 +1,13 @@
+export { type BendModulusInputs, bendModulus } from "./bend-modulus.js";
+export type { BendReading } from "./bend-reading.js";
+export * from "./bend-test.js";
 export * from "./column.js";
+export * from "./kerf.js";
+export * from "./line-fit.js";
+export * from "./mean.js";
+export * from "./pull-test.js";
+export * from "./sheet-density.js";
+export * from "./spread.js";
+export * from "./spread-trial.js";
+export * from "./student.js";
 export * from "./table.js";

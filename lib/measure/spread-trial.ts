@@ -1,0 +1,41 @@
+import { type Formula, formula } from "../formula.js";
+import { Area, AreaDensity, Count, Mass } from "../quantity/index.js";
+import { cite } from "../source.js";
+
+/** Glue spread on a trial panel, weighed by what left the container. */
+export interface SpreadTrialInputs {
+  /** Container with its glue, and the brush or roller, before. */
+  readonly before: Mass;
+  /** The same after. */
+  readonly after: Mass;
+  /** One face of the trial panel. */
+  readonly area: Area;
+  /** Faces of that area that were covered. */
+  readonly faces: number;
+}
+
+/**
+ * Wet spread rate on one face from a trial: r = (before - after) / (A n). What stays in the roller counts
+ * as waste only if the roller is not weighed.
+ *
+ * @throws RangeError when nothing was used
+ */
+export const spreadTrialRate: Formula<SpreadTrialInputs, AreaDensity> = formula({
+  id: "adhesive.trial.rate",
+  title: "Spread rate of an adhesive from a trial panel",
+  equation: String.raw`r = \frac{m_0 - m_1}{A\,n}`,
+  inputs: {
+    before: { symbol: "m_0", kind: Mass, meaning: "container before", above: 0 },
+    after: { symbol: "m_1", kind: Mass, meaning: "container after", min: 0 },
+    area: { symbol: "A", kind: Area, meaning: "area of one face", above: 0 },
+    faces: { symbol: "n", kind: Count, meaning: "faces covered", min: 1 },
+  },
+  result: { symbol: "r", kind: AreaDensity, meaning: "wet spread rate on one face" },
+  source: [cite("geometry", "mass over area")],
+  validity: "Solvent that leaves between the two weighings counts as spread: weigh at once.",
+  refuse: ({ before, after }) =>
+    after < before
+      ? []
+      : [`container after must be lighter than before (${Mass.show(before)}), got ${Mass.show(after)}`],
+  compute: ({ before, after, area, faces }) => (before - after) / (area * faces),
+});
