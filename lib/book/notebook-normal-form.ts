@@ -1,6 +1,6 @@
 /** The form in which notebooks are kept: no outputs, no traces of an editor, the same bytes for the same text. */
 import { createHash } from "node:crypto";
-import type { Cell, Notebook } from "./notebook-file.js";
+import type { Cell, Notebook } from "./notebook.js";
 
 /** Metadata of every notebook here: which kernel runs it, and its language. */
 const metadata: Notebook["metadata"] = {

@@ -1,7 +1,8 @@
 /** Runs the cells of one notebook in a kernel until one fails. */
-import type { CellResult, KernelClient } from "./kernel/client.js";
+import type { KernelClient } from "./kernel/client.js";
+import type { CellResult } from "./kernel/kernel-contract.js";
 import { CellTimeout, KernelDied } from "./kernel/kernel-errors.js";
-import type { Cell, CodeCell, ErrorOutput, Output } from "./notebook-file.js";
+import type { Cell, CodeCell, ErrorOutput, Output } from "./notebook.js";
 
 /** How to run cells. */
 export interface CellsOptions {

@@ -2,7 +2,8 @@
 import { readFile } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
 import { KernelClient } from "./kernel/client.js";
-import { type Notebook, parseNotebook } from "./notebook-file.js";
+import type { Notebook } from "./notebook.js";
+import { parseNotebook } from "./notebook-file.js";
 import { runCells } from "./run-cells.js";
 
 /** How to run a notebook. */

@@ -1,5 +1,5 @@
 /** What one request brought: its reply, and the outputs published for it. */
-import type { DisplayOutput, Output } from "../notebook-file.js";
+import type { DisplayOutput, Output } from "../notebook.js";
 import type { CellError } from "./cell-error.js";
 import type { Message } from "./message.js";
 

@@ -1,49 +1,12 @@
 /** Runs cells in a kernel of one's own, over the Jupyter messaging protocol. */
-import type { Output } from "../notebook-file.js";
 import { CellRecord } from "./cell-record.js";
 import { ClientSockets } from "./client-sockets.js";
+import type { CellResult, Completions, ExecuteOptions, KernelOptions } from "./kernel-contract.js";
 import { CellTimeout, KernelDied } from "./kernel-errors.js";
 import { KernelProcess } from "./kernel-process.js";
 import type { Message } from "./message.js";
-import { defaultTransport, type NewConnection, newConnection, type Transport } from "./new-connection.js";
-
-/** How to start a kernel. */
-export interface KernelOptions {
-  /** Folder in which cells run and from which their imports are resolved. Default: this process's. */
-  readonly cwd?: string;
-  /** Environment of the kernel. Default: this process's. */
-  readonly env?: NodeJS.ProcessEnv;
-  /** How to meet. Default: "tcp" on Windows, else "ipc". */
-  readonly transport?: Transport;
-  /** How long the start may take, in ms. Default: 60 000. */
-  readonly startTimeout?: number;
-}
-
-/** How long a cell may run. */
-export interface ExecuteOptions {
-  /** In ms, until the cell is interrupted. Default: 60 000. */
-  readonly timeout?: number;
-  /** In ms from the interrupt, until the kernel is killed. Default: 1 000. */
-  readonly grace?: number;
-}
-
-/** How a cell ended. */
-export interface CellResult {
-  /** "aborted" when a cell before it failed after this one had been sent. */
-  readonly status: "ok" | "error" | "aborted";
-  /** The cell's number in the session; null when it was aborted. */
-  readonly executionCount: number | null;
-  /** What a timer or an unawaited promise of the cell brings later is added. */
-  readonly outputs: readonly Output[];
-}
-
-/** What fits at a position in code. */
-export interface Completions {
-  readonly matches: readonly string[];
-  /** Span of the code that a match replaces. */
-  readonly cursor_start: number;
-  readonly cursor_end: number;
-}
+import { defaultTransport, type NewConnection, newConnection } from "./new-connection.js";
+import { TimeLimit } from "./time-limit.js";
 
 /** One kernel and the connection to it. */
 export class KernelClient {
@@ -184,24 +147,6 @@ export class KernelClient {
   async #close(): Promise<void> {
     this.#sockets.close();
     await this.#connection.remove();
-  }
-}
-
-/** Interrupts a kernel after a time, and kills it if that does not help. */
-class TimeLimit {
-  #timer: NodeJS.Timeout;
-  passed = false;
-
-  constructor(kernel: KernelProcess, timeout: number, grace: number) {
-    this.#timer = setTimeout(() => {
-      this.passed = true;
-      kernel.interrupt();
-      this.#timer = setTimeout(() => kernel.kill(), grace);
-    }, timeout);
-  }
-
-  clear(): void {
-    clearTimeout(this.#timer);
   }
 }
 

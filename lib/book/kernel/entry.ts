@@ -9,18 +9,24 @@ import { endWithParent } from "./lifetime.js";
 import { KernelServer } from "./server.js";
 import { loadTslab } from "./tslab-internals.js";
 
-const [connectionFile] = process.argv.slice(2);
-if (!connectionFile) throw new Error("kernel: the connection file is missing");
+async function main(connectionFile: string | undefined): Promise<void> {
+  if (!connectionFile) throw new Error("kernel: the connection file is missing");
+  endWithParent();
+  compileCellsStrictly();
+  const libraryChanged = watchLibrary(fileURLToPath(new URL("../..", import.meta.url)));
+  const cells = new CellRunner(loadTslab(), process.cwd(), (error) => server.reportLate(error));
+  const server = new KernelServer(await KernelSockets.open(connectionFile), cells, () => {
+    if (libraryChanged())
+      console.warn("The library was built again: restart the kernel to run its new code.");
+  });
+  captureProcessOutput(() => server.output);
+  process.on("SIGINT", () => cells.interrupt());
+  process.on("exit", () => server.output?.flush());
+  await server.serve();
+}
 
-endWithParent();
-compileCellsStrictly();
-const library = watchLibrary(fileURLToPath(new URL("../..", import.meta.url)));
-const cells = new CellRunner(loadTslab(), process.cwd(), (error) => server.reportLate(error));
-const sockets = await KernelSockets.open(connectionFile);
-const server = new KernelServer(sockets, cells, () => {
-  if (library()) console.warn("The library was built again after this kernel started: restart the kernel.");
+main(process.argv[2]).catch((error: unknown) => {
+  // Cells may let errors pass; the kernel itself may not.
+  console.error(error);
+  process.exit(1);
 });
-captureProcessOutput(() => server.output);
-process.on("SIGINT", () => cells.interrupt());
-process.on("exit", () => server.output?.flush());
-await server.serve();

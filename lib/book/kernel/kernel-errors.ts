@@ -1,5 +1,5 @@
 /** The two ways in which a cell ends without an answer. */
-import type { Output } from "../notebook-file.js";
+import type { Output } from "../notebook.js";
 
 /** The kernel's process ended. */
 export class KernelDied extends Error {

@@ -70,7 +70,20 @@ export class KernelSockets {
   }
 
   async #receive(socket: Router, answer: (request: Message, asker: Asker) => void): Promise<void> {
-    for await (const frames of socket) answer(decodeMessage(frames, this.#connection.key), socket);
+    for await (const frames of socket) {
+      const request = this.#decode(frames);
+      if (request) answer(request, socket);
+    }
+  }
+
+  /** A message that is broken or forged is left alone, as if it had not come. */
+  #decode(frames: readonly Buffer[]): Message | undefined {
+    try {
+      return decodeMessage(frames, this.#connection.key);
+    } catch (error) {
+      console.warn((error as Error).message);
+      return undefined;
+    }
   }
 
   async #echoHeartbeat(): Promise<void> {

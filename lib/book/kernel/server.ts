@@ -1,13 +1,11 @@
 /** Answers the requests of Jupyter clients: which request is met by what. */
-import { type CellError, thrownError } from "./cell-error.js";
+import type { CellError } from "./cell-error.js";
 import { CellOutput } from "./cell-output.js";
 import type { CellRunner } from "./cell-runner.js";
 import { ExecuteQueue, readOthers } from "./execute-queue.js";
-import { kernelInfo } from "./kernel-info.js";
 import type { Asker, KernelSockets } from "./kernel-sockets.js";
 import type { Message } from "./message.js";
-
-type Content = Message["content"];
+import { type Answers, requestAnswers } from "./request-answers.js";
 
 /** What an execute request asks; the rest of it is not supported. */
 interface ExecuteContent {
@@ -17,17 +15,12 @@ interface ExecuteContent {
   readonly stop_on_error?: boolean;
 }
 
-/** What completion and inspection ask. */
-interface PositionContent {
-  readonly code: string;
-  readonly cursor_pos: number;
-}
-
 /** One kernel, from its first request to shutdown. */
 export class KernelServer {
   readonly #sockets: KernelSockets;
   readonly #cells: CellRunner;
   readonly #beforeCell: () => void;
+  readonly #answers: Answers;
   readonly #queue = new ExecuteQueue();
   #count = 0;
   #last: { readonly request: Message; readonly output: CellOutput } | undefined;
@@ -37,6 +30,7 @@ export class KernelServer {
     this.#sockets = sockets;
     this.#cells = cells;
     this.#beforeCell = beforeCell;
+    this.#answers = requestAnswers(cells);
   }
 
   /** The output of the cell that runs, or ran last. */
@@ -74,50 +68,16 @@ export class KernelServer {
   #answer(request: Message, asker: Asker): void {
     const { msg_type } = request.header;
     const answer = this.#answers[msg_type];
-    if (!answer) return void process.stderr.write(`kernel: no answer to ${msg_type}\n`);
-    this.#sockets.reply(
-      asker,
-      request,
-      attempt(() => answer(request.content)),
-    );
+    if (answer) this.#sockets.reply(asker, request, answer(request.content));
+    else console.warn(`kernel: no answer to ${msg_type}`);
     if (msg_type === "shutdown_request") this.#shutDown();
   }
 
-  readonly #answers: Readonly<Record<string, (content: Content) => Content>> = {
-    kernel_info_request: () => kernelInfo,
-    comm_info_request: () => ({ status: "ok", comms: {} }),
-    history_request: () => ({ status: "ok", history: [] }),
-    is_complete_request: ({ code }) => {
-      const { completed, indent } = this.#cells.isComplete(String(code));
-      return completed ? { status: "complete" } : { status: "incomplete", indent: indent ?? "" };
-    },
-    complete_request: (content) => {
-      const { code, cursor_pos } = content as unknown as PositionContent;
-      const { start, end, candidates } = this.#cells.complete(code, cursor_pos);
-      return { status: "ok", matches: candidates, cursor_start: start, cursor_end: end, metadata: {} };
-    },
-    inspect_request: (content) => {
-      const { code, cursor_pos } = content as unknown as PositionContent;
-      const text = this.#cells.inspect(code, cursor_pos);
-      const data = text === undefined ? {} : { "text/plain": text };
-      return { status: "ok", found: text !== undefined, data, metadata: {} };
-    },
-    interrupt_request: () => {
-      this.#cells.interrupt();
-      return { status: "ok" };
-    },
-    shutdown_request: ({ restart }) => ({ status: "ok", restart: restart === true }),
-  };
-
   /** Runs one cell and reports it; the result is whether those after it may run. */
   async #execute(request: Message, asker: Asker): Promise<boolean> {
-    const {
-      code,
-      silent = false,
-      store_history = true,
-      stop_on_error = true,
-    } = request.content as unknown as ExecuteContent;
-    const output = this.#startCell(request, code, silent || !store_history);
+    const { code, stop_on_error = true, ...asked } = request.content as unknown as ExecuteContent;
+    const uncounted = asked.silent === true || asked.store_history === false;
+    const output = this.#startCell(request, code, uncounted);
     this.#beforeCell();
     const error = await this.#cells.run(code, output);
     output.flush();
@@ -156,13 +116,5 @@ export class KernelServer {
       this.#sockets.close();
       process.exit(0);
     });
-  }
-}
-
-function attempt(answer: () => Content): Content {
-  try {
-    return answer();
-  } catch (error) {
-    return { status: "error", ...thrownError(error) };
   }
 }
