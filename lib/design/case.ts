@@ -183,7 +183,13 @@ export type Holding =
   | { readonly by: "shelf"; readonly shelf: string }
   | { readonly by: "floor" }
   | { readonly by: "strap"; readonly straps: number }
-  | { readonly by: "screws" | "rivets"; readonly fastener: string; readonly count: number }
+  | {
+      readonly by: "screws" | "rivets";
+      /** The panel they go through, from outside. */
+      readonly to: Face;
+      readonly fastener: string;
+      readonly count: number;
+    }
   | { readonly by: "hung"; readonly fastener: string; readonly count: number; readonly secondHold: boolean };
 
 /** What the builder asks of the case. */

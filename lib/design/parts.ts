@@ -43,6 +43,8 @@ export interface PanelPart {
   readonly clearHeight: Length;
   readonly openings: readonly PlacedOpening[];
   readonly leaf?: Leaf;
+  /** Of a leaf whose opening has rounded corners; zero for all others. */
+  readonly cornerRadius: Length;
   /** What is cut from the stock, before openings. */
   readonly grossArea: Area;
   readonly netArea: Area;
@@ -109,9 +111,9 @@ export interface HardwarePart {
   readonly item: PlacedHardware;
   readonly stock: Hardware;
   readonly section: string;
-  /** Panels it is fastened to: one, or the three at a corner. */
+  /** Panels it is fastened to: one, a panel and the leaf in it, or the three at a corner. */
   readonly panels: readonly string[];
-  /** Its centre on the first panel; absent for corners. */
+  /** Its centre on the face's panel; absent for corners. */
   readonly on?: PanelPoint;
   readonly centre: Point;
 }

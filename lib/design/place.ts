@@ -8,6 +8,8 @@ import type { Length } from "../quantity/index.js";
 
 /** The six faces of a section. */
 export type Face = "front" | "back" | "left" | "right" | "top" | "bottom";
+/** The six faces, in the order that lists show them. */
+export const faces: readonly Face[] = ["front", "back", "left", "right", "top", "bottom"];
 
 /** The twelve edges of a section, named by the two faces that meet. */
 export type EdgeName =
@@ -23,9 +25,26 @@ export type EdgeName =
   | "front-right"
   | "back-left"
   | "back-right";
+/** The twelve edges, in the order that lists show them. */
+export const edgeNames: readonly EdgeName[] = [
+  "top-front",
+  "top-back",
+  "top-left",
+  "top-right",
+  "bottom-front",
+  "bottom-back",
+  "bottom-left",
+  "bottom-right",
+  "front-left",
+  "front-right",
+  "back-left",
+  "back-right",
+];
 
 /** A corner of a panel seen from outside. */
 export type PanelCorner = "bottom-left" | "bottom-right" | "top-left" | "top-right";
+/** The four corners of a panel. */
+export const panelCorners: readonly PanelCorner[] = ["bottom-left", "bottom-right", "top-left", "top-right"];
 
 /** A point on a panel, from its bottom-left cut corner. */
 export interface PanelPoint {

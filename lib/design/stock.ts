@@ -38,16 +38,22 @@ export interface BarStock {
   /** Width of each leg and wall thickness. */
   readonly leg: Length;
   readonly wall: Length;
-  /** How far a panel's edge stands outside the inside face when it stops in this bar's seat. */
+  /** How far short of the inside corner each panel stops when neither runs through and both sit in this bar. */
   readonly seat: Length;
 }
 
-/** hardware.csv: handles, latches, corners, casters, hinges, hooks. */
+/**
+ * hardware.csv: handles, latches and the keepers they pull on, corners, casters, hinges, hooks. A corner's
+ * width and height are its legs on each face; its rows and columns are the holes of one of its three faces,
+ * spread evenly from the point holeWidth and holeHeight off the face's two outer edges to the point with
+ * the two swapped.
+ */
 export interface Hardware {
   readonly name: string;
   readonly kind:
     | "handle"
     | "latch"
+    | "keeper"
     | "corner"
     | "caster"
     | "hinge"

@@ -1,0 +1,120 @@
+/** The extrusions over the edges of a section. */
+import { Length } from "../../quantity/index.js";
+import type { EdgeExtrusion } from "../case.js";
+import type { BarPart } from "../parts.js";
+import { type EdgeName, edgeNames, type Face, type PanelPoint, type Point } from "../place.js";
+import type { BarStock, Stock } from "../stock.js";
+import { type Axis, edgeAxis, faceAxes, facesAt, neighbour, type Side, sides } from "./axes.js";
+import { casePoint, type PanelLayout, type SectionLayout } from "./layout.js";
+import { panelPoint } from "./outline.js";
+import { stockNamed } from "./stock-named.js";
+
+/** An extrusion over one edge of one section. */
+export interface EdgeBar {
+  /** "upper.front-left". */
+  readonly id: string;
+  readonly section: SectionLayout;
+  readonly edge: EdgeName;
+  readonly extrusion: EdgeExtrusion;
+  readonly stock: BarStock;
+  /** Outside length of the edge. */
+  readonly edgeLength: number;
+  readonly length: Length;
+}
+
+/** Every extrusion of a section. A bar is as long as the section's outside there, less both set-backs. */
+export function edgeBars(section: SectionLayout, stock: Stock): EdgeBar[] {
+  return edgeNames.flatMap((edge) => {
+    const { extrusion } = section.section.edges[edge];
+    if (!extrusion) return [];
+    const edgeLength = section.outside.size[edgeAxis(edge)];
+    return [
+      {
+        id: `${section.section.name}.${edge}`,
+        section,
+        edge,
+        extrusion,
+        stock: stockNamed(stock, "bars", extrusion.bar),
+        edgeLength,
+        length: Length.si(edgeLength - 2 * extrusion.setBack),
+      },
+    ];
+  });
+}
+
+/** The part that a bar is. */
+export function barPart({ id, section, edge, extrusion, stock, length }: EdgeBar): BarPart {
+  const [one, other] = facesAt(edge);
+  return {
+    id,
+    section: section.section.name,
+    edge,
+    stock,
+    length,
+    ends: extrusion.ends,
+    covers: [section.panels[one].id, section.panels[other].id],
+    centroid: barCentroid(section, edge, stock),
+  };
+}
+
+/** Centre of an equal-legged angle (two thin legs), its corner on the section's outside edge. */
+function barCentroid({ outside: { low, size } }: SectionLayout, edge: EdgeName, { leg }: BarStock): Point {
+  const ends = Object.fromEntries(facesAt(edge).map((face) => [faceAxes[face].normal, faceAxes[face].end]));
+  const at = (axis: Axis): number => {
+    if (ends[axis] === "low") return low[axis] + leg / 4;
+    if (ends[axis] === "high") return low[axis] + size[axis] - leg / 4;
+    return low[axis] + size[axis] / 2;
+  };
+  return casePoint(at("x"), at("y"), at("z"));
+}
+
+/** From the section's outside edge to the row of rivets: the middle of the flat of a leg. */
+export function rivetLine({ leg, wall }: BarStock): number {
+  return (leg - wall) / 2;
+}
+
+/** Rivets of one leg: equally spaced, the first and last at the end distance, no further apart than the pitch. */
+export function rivetRow({ extrusion, length }: EdgeBar): {
+  readonly at: readonly number[];
+  readonly pitch: Length;
+} {
+  const { endDistance, pitch, setBack } = extrusion;
+  const run = length - 2 * endDistance;
+  const spaces = Math.max(Math.ceil(run / pitch - 1e-9), 1);
+  return {
+    at: Array.from({ length: spaces + 1 }, (_, i) => setBack + endDistance + (run * i) / spaces),
+    pitch: Length.si(run / spaces),
+  };
+}
+
+/** Holes of a bar's rivets on one of its two panels. */
+export function barHoles(bar: EdgeBar, layout: PanelLayout): readonly PanelPoint[] {
+  const [one, other] = facesAt(bar.edge);
+  const side = sideTowards(layout, layout.face === one ? other : one);
+  const off = rivetLine(bar.stock) - layout.inset[side];
+  return rivetRow(bar).at.map((along) => pointBeside(layout, side, along, off));
+}
+
+/** The point of a panel so far along one of its sides (counted from the section's outside) and so far off it. */
+function pointBeside(
+  { inset, width, height }: PanelLayout,
+  side: Side,
+  along: number,
+  off: number,
+): PanelPoint {
+  switch (side) {
+    case "left":
+      return panelPoint(off, along - inset.bottom);
+    case "right":
+      return panelPoint(width - off, along - inset.bottom);
+    case "bottom":
+      return panelPoint(along - inset.left, off);
+    case "top":
+      return panelPoint(along - inset.left, height - off);
+  }
+}
+
+/** The side of a panel that meets another face. */
+function sideTowards({ face }: PanelLayout, other: Face): Side {
+  return sides.find((side) => neighbour(face, side) === other) as Side;
+}

@@ -1,0 +1,61 @@
+/** Shelves and contents, placed in the stacked case. */
+import { Area, Length } from "../../quantity/index.js";
+import type { Content, Shelf } from "../case.js";
+import type { ContentPart, PanelPart, ShelfPart } from "../parts.js";
+import type { Box, Point } from "../place.js";
+import type { Stock } from "../stock.js";
+import { layoutNamed } from "./hardware-spots.js";
+import { casePoint, type SectionLayout } from "./layout.js";
+import { stockNamed } from "./stock-named.js";
+
+/** A content in the stacked case. */
+export function contentPart(content: Content, layouts: readonly SectionLayout[]): ContentPart {
+  const box = boxInside(layoutNamed(layouts, content.section), content.at, content.size);
+  return { content, box, centre: middle(box) };
+}
+
+/** A shelf, the piece it is cut from and what it carries. */
+export function shelfPart(
+  shelf: Shelf,
+  stock: Stock,
+  layouts: readonly SectionLayout[],
+  contents: readonly ContentPart[],
+): ShelfPart {
+  const carries = contents.filter(
+    ({ content: { held, section } }) =>
+      held.by === "shelf" && held.shelf === shelf.name && section === shelf.section,
+  );
+  return { shelf, panel: shelfPanel(shelf, stock, layouts), carries };
+}
+
+function shelfPanel(shelf: Shelf, stock: Stock, layouts: readonly SectionLayout[]): PanelPart {
+  const { name, section, width, depth, at } = shelf;
+  const sheet = stockNamed(stock, "sheets", shelf.sheet);
+  const box = boxInside(layoutNamed(layouts, section), at, casePoint(width, depth, sheet.thickness));
+  const area = Area.si(width * depth);
+  return {
+    id: `${section}.shelf.${name}`,
+    section,
+    role: "shelf",
+    sheet,
+    width,
+    height: depth,
+    grain: "across",
+    clearWidth: width,
+    clearHeight: depth,
+    openings: [],
+    cornerRadius: Length.si(0),
+    grossArea: area,
+    netArea: area,
+    box,
+    centroid: middle(box),
+  };
+}
+
+function boxInside({ insideLow }: SectionLayout, at: Point, size: Point): Box {
+  return { low: casePoint(insideLow.x + at.x, insideLow.y + at.y, insideLow.z + at.z), size };
+}
+
+function middle({ low, size }: Box): Point {
+  return casePoint(low.x + size.x / 2, low.y + size.y / 2, low.z + size.z / 2);
+}

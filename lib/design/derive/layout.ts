@@ -1,0 +1,176 @@
+/**
+ * A section laid out: the true size of each panel and where it sits. Facings are glued on before a panel is
+ * cut to size, so a panel that runs past another covers the other's sheet and facing, as glued.
+ */
+import { Length } from "../../quantity/index.js";
+import type { Case, Facing, Panel, Section } from "../case.js";
+import type { Box, Face, PanelPoint, Point } from "../place.js";
+import { faces } from "../place.js";
+import type { Adhesive, FacingStock, SheetStock, Stock } from "../stock.js";
+import { type Axis, edgeBetween, faceAxes, neighbour, type Side, sides } from "./axes.js";
+import { stockNamed } from "./stock-named.js";
+
+/** A facing with what it is made of and glued with. */
+export type StockedFacing = Facing & { readonly stock: FacingStock; readonly glue: Adhesive };
+
+/** A panel with its stock, its size and its place. */
+export interface PanelLayout {
+  /** "upper.front". */
+  readonly id: string;
+  readonly section: SectionLayout;
+  readonly face: Face;
+  readonly panel: Panel;
+  readonly sheet: SheetStock;
+  readonly facing?: StockedFacing;
+  /** Sheet and facing. */
+  readonly thickness: Length;
+  /** Cut size along u and v. */
+  readonly width: Length;
+  readonly height: Length;
+  /** How far it reaches beyond the section's inside at each side; negative when it stops short. */
+  readonly reach: Readonly<Record<Side, number>>;
+  /** From its cut edge to the section's outside at each side. */
+  readonly inset: Readonly<Record<Side, number>>;
+}
+
+/** A section with its panels laid out. */
+export interface SectionLayout {
+  readonly section: Section;
+  readonly panels: Readonly<Record<Face, PanelLayout>>;
+  readonly inside: Readonly<Record<Axis, Length>>;
+  readonly insideLow: Point;
+  readonly outside: Box;
+}
+
+/** A point of the case. */
+export function casePoint(x: number, y: number, z: number): Point {
+  return { x: Length.si(x), y: Length.si(y), z: Length.si(z) };
+}
+
+/** Lays out every section and stacks them, each centred on the one below. */
+export function layOut({ sections }: Case, stock: Stock): readonly SectionLayout[] {
+  const laid: SectionLayout[] = [];
+  for (const section of sections) laid.push(layOutSection(section, stock, laid.at(0), laid.at(-1)));
+  return laid;
+}
+
+function layOutSection(
+  section: Section,
+  stock: Stock,
+  lowest: SectionLayout | undefined,
+  below: SectionLayout | undefined,
+): SectionLayout {
+  const thickness = Object.fromEntries(
+    faces.map((face) => [face, panelThickness(section.panels[face], stock)]),
+  ) as Record<Face, number>;
+  const { width, depth, height } = section.inside;
+  const size = casePoint(
+    thickness.left + width + thickness.right,
+    thickness.front + depth + thickness.back,
+    thickness.bottom + height + thickness.top,
+  );
+  const low = casePoint(
+    lowest ? (lowest.outside.size.x - size.x) / 2 : 0,
+    lowest ? (lowest.outside.size.y - size.y) / 2 : 0,
+    below ? below.outside.low.z + below.outside.size.z : 0,
+  );
+  const insideLow = casePoint(low.x + thickness.left, low.y + thickness.front, low.z + thickness.bottom);
+  const panels: Partial<Record<Face, PanelLayout>> = {};
+  const layout: SectionLayout = {
+    section,
+    panels: panels as Record<Face, PanelLayout>,
+    inside: { x: width, y: depth, z: height },
+    insideLow,
+    outside: { low, size },
+  };
+  for (const face of faces) panels[face] = layOutPanel(layout, face, thickness, stock);
+  return layout;
+}
+
+function panelThickness({ sheet, facing }: Panel, stock: Stock): number {
+  const layers = facing === undefined ? 0 : facing.sides === "both" ? 2 : 1;
+  const facingThickness = facing ? stockNamed(stock, "facings", facing.facing).thickness : 0;
+  return stockNamed(stock, "sheets", sheet).thickness + layers * facingThickness;
+}
+
+function layOutPanel(
+  layout: SectionLayout,
+  face: Face,
+  thickness: Readonly<Record<Face, number>>,
+  stock: Stock,
+): PanelLayout {
+  const { section, inside } = layout;
+  const panel = section.panels[face];
+  const bySide = (measure: (other: Face) => number): Record<Side, number> =>
+    Object.fromEntries(sides.map((side) => [side, measure(neighbour(face, side))])) as Record<Side, number>;
+  const reach = bySide((other) => reachPast(section, face, other, thickness[other], stock));
+  const { u, v } = faceAxes[face];
+  return {
+    id: `${section.name}.${face}`,
+    section: layout,
+    face,
+    panel,
+    sheet: stockNamed(stock, "sheets", panel.sheet),
+    ...(panel.facing ? { facing: stockedFacing(panel.facing, stock) } : {}),
+    thickness: Length.si(thickness[face]),
+    width: Length.si(reach.left + inside[u.axis] + reach.right),
+    height: Length.si(reach.bottom + inside[v.axis] + reach.top),
+    reach,
+    inset: bySide((other) => thickness[other] - reachPast(section, face, other, thickness[other], stock)),
+  };
+}
+
+/** How far a panel reaches beyond the inside where it meets another. */
+function reachPast(
+  { edges }: Section,
+  face: Face,
+  other: Face,
+  otherThickness: number,
+  stock: Stock,
+): number {
+  const { through, extrusion } = edges[edgeBetween(face, other)];
+  if (through === face) return otherThickness;
+  if (through !== "neither" || !extrusion) return 0;
+  return -stockNamed(stock, "bars", extrusion.bar).seat;
+}
+
+function stockedFacing(facing: Facing, stock: Stock): StockedFacing {
+  return {
+    ...facing,
+    stock: stockNamed(stock, "facings", facing.facing),
+    glue: stockNamed(stock, "adhesives", facing.adhesive),
+  };
+}
+
+/**
+ * Where a point of a panel is in the stacked case.
+ *
+ * @param off distance outwards from the panel's inside face
+ */
+export function inCase({ section, face, reach }: PanelLayout, { u, v }: PanelPoint, off: number): Point {
+  const { inside, insideLow } = section;
+  const axes = faceAxes[face];
+  const place: Record<Axis, number> = { x: 0, y: 0, z: 0 };
+  place[axes.u.axis] = axes.u.reversed ? inside[axes.u.axis] + reach.left - u : u - reach.left;
+  place[axes.v.axis] = v - reach.bottom;
+  place[axes.normal] = axes.end === "low" ? -off : inside[axes.normal] + off;
+  return casePoint(insideLow.x + place.x, insideLow.y + place.y, insideLow.z + place.z);
+}
+
+/** Thickness of the facing on the inside. */
+export function insideFacing({ facing }: { readonly facing?: StockedFacing }): number {
+  return facing?.sides === "both" ? facing.stock.thickness : 0;
+}
+
+/** The box of a rectangle of a panel's sheet, without its facing. */
+export function sheetBox(layout: PanelLayout, low: PanelPoint, high: PanelPoint): Box {
+  const inner = insideFacing(layout);
+  const one = inCase(layout, low, inner);
+  const other = inCase(layout, high, inner + layout.sheet.thickness);
+  const lowest = (axis: Axis): number => Math.min(one[axis], other[axis]);
+  const size = (axis: Axis): number => Math.abs(one[axis] - other[axis]);
+  return {
+    low: casePoint(lowest("x"), lowest("y"), lowest("z")),
+    size: casePoint(size("x"), size("y"), size("z")),
+  };
+}

@@ -1,0 +1,77 @@
+/** The sheet pieces of a section: six faces and the leaves of its doors. */
+import { Area } from "../../quantity/index.js";
+import type { PanelPart, PlacedOpening } from "../parts.js";
+import { faces, type PanelPoint } from "../place.js";
+import { faceAxes } from "./axes.js";
+import type { HardwareSpot } from "./hardware-spots.js";
+import { inCase, insideFacing, type SectionLayout, sheetBox } from "./layout.js";
+import { cutOut, placeOpening } from "./openings.js";
+import { type Form, formArea, formCentre, panelPoint } from "./outline.js";
+import { onSurface, type Surface, surfacesOf } from "./surfaces.js";
+
+/** Every face and leaf of a section, with the openings that the case and the hardware ask for. */
+export function panelParts(layout: SectionLayout, spots: readonly HardwareSpot[]): PanelPart[] {
+  return faces.flatMap((face) =>
+    surfacesOf(layout.panels[face]).map((surface) =>
+      panelPart(surface, [...caseOpenings(surface), ...cutOuts(surface, spots)]),
+    ),
+  );
+}
+
+function caseOpenings({ leaf, layout }: Surface): PlacedOpening[] {
+  return leaf ? [] : layout.panel.openings.map((opening) => placeOpening(opening, layout));
+}
+
+function cutOuts(surface: Surface, spots: readonly HardwareSpot[]): PlacedOpening[] {
+  return spots
+    .filter((spot) => spot.surface.id === surface.id && spot.cut.width > 0)
+    .map(({ id, centre, cut }) => cutOut(id, onSurface(surface, centre), cut, surface.form));
+}
+
+function panelPart(surface: Surface, openings: readonly PlacedOpening[]): PanelPart {
+  const { id, layout, form, leaf } = surface;
+  const { width, height } = form;
+  const { section, face, panel, sheet, facing } = layout;
+  const { u, v } = faceAxes[face];
+  const centre = netCentre({ ...form, low: panelPoint(0, 0) }, openings);
+  const inFace = panelPoint(form.low.u + centre.u, form.low.v + centre.v);
+  const high = panelPoint(form.low.u + width, form.low.v + height);
+  return {
+    id,
+    section: section.section.name,
+    role: leaf ? "leaf" : "face",
+    face,
+    sheet,
+    width,
+    height,
+    grain: panel.grain,
+    clearWidth: leaf ? width : section.inside[u.axis],
+    clearHeight: leaf ? height : section.inside[v.axis],
+    openings,
+    ...(leaf ? { leaf } : {}),
+    cornerRadius: form.outline.cornerRadius,
+    grossArea: Area.si(width * height),
+    netArea: netArea(form, openings),
+    ...(facing ? { facing } : {}),
+    box: sheetBox(layout, form.low, high),
+    centroid: inCase(layout, inFace, insideFacing(layout) + sheet.thickness / 2),
+  };
+}
+
+/** What is left of a form with openings cut out of it. */
+export function netArea(form: Form, openings: readonly PlacedOpening[]): Area {
+  return Area.si(openings.reduce((left, { area }) => left - area, formArea(form) as number));
+}
+
+/** Centre of what is left of a form with openings cut out of it. */
+export function netCentre(form: Form, openings: readonly PlacedOpening[]): PanelPoint {
+  const whole = { centre: formCentre(form), area: formArea(form) as number };
+  const pieces = [
+    whole,
+    ...openings.map((opening) => ({ centre: formCentre(opening), area: -opening.area })),
+  ];
+  const total = pieces.reduce((sum, { area }) => sum + area, 0);
+  const moment = (along: "u" | "v"): number =>
+    pieces.reduce((sum, { centre, area }) => sum + centre[along] * area, 0);
+  return panelPoint(moment("u") / total, moment("v") / total);
+}
