@@ -1,0 +1,16 @@
+/** The one door for npm scripts: node lib/dist/command/main.js COMMAND [ARGUMENT...] */
+import { reference } from "./reference.js";
+
+/** A command takes its arguments and returns an exit code. */
+export type Command = (args: readonly string[]) => Promise<number>;
+
+const commands: Readonly<Record<string, Command>> = { reference };
+
+const [name = "", ...args] = process.argv.slice(2);
+const command = commands[name];
+if (command) {
+  process.exitCode = await command(args);
+} else {
+  console.error(`no command "${name}", expected one of ${Object.keys(commands).join(", ")}`);
+  process.exitCode = 1;
+}
