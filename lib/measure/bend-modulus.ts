@@ -37,7 +37,7 @@ export const bendModulus: Formula<BendModulusInputs, Pressure> = formula({
   refuse: ({ span, thickness }) =>
     span < 10 * thickness
       ? [
-          `span must be at least 10 thicknesses (${Length.show(tenTimes(thickness))}), got ${Length.show(span)}`,
+          `span must be at least 10 thicknesses (${Length.show(leastSpan(thickness))}), got ${Length.show(span)}`,
         ]
       : [],
   warn: ({ span, thickness }) =>
