@@ -34,6 +34,7 @@ export type SourceKey =
   | "wood-handbook"
   | "nds"
   | "en-1995"
+  | "en-315"
   | "en-636"
   | "en-310"
   | "iso-15981"
@@ -44,6 +45,9 @@ export type SourceKey =
   | "gum"
   | "statistical-tables"
   | "bin-packing"
+  | "knapsack-problems"
+  | "two-dimensional-bins"
+  | "level-packing"
   | "cutting-instances"
   | "engineering-economy"
   | "statics"
@@ -102,6 +106,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     author: "CEN",
     year: 1993,
   },
+  "en-315": { title: "EN 315 Plywood - Tolerances for dimensions", author: "CEN", year: 2000 },
   "en-636": { title: "EN 636 Plywood - Specifications", author: "CEN", year: 2015 },
   "iso-15981": { title: "ISO 15981 Open end blind rivets - AlA/AlA", author: "ISO", year: 2002 },
   "iso-15977": { title: "ISO 15977 Open end blind rivets - AlA/St", author: "ISO", year: 2002 },
@@ -130,6 +135,17 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     title: "The tight bound of first fit decreasing bin-packing algorithm is FFD(I) <= 11/9 OPT(I) + 6/9",
     author: "G. Dosa",
     year: 2007,
+  },
+  "knapsack-problems": { title: "Knapsack Problems", author: "S. Martello, P. Toth", year: 1990 },
+  "two-dimensional-bins": {
+    title: "Exact solution of the two-dimensional finite bin packing problem",
+    author: "S. Martello, D. Vigo",
+    year: 1998,
+  },
+  "level-packing": {
+    title: "Performance bounds for level-oriented two-dimensional packing algorithms",
+    author: "E. G. Coffman, M. R. Garey, D. S. Johnson, R. E. Tarjan",
+    year: 1980,
   },
   "cutting-instances": { title: "Cutting and packing instances of OR-Library and the ESICUP mirror (CC0)" },
   "engineering-economy": { title: "Present worth and annuity factors, any text on engineering economy" },

@@ -1,0 +1,87 @@
+/** What a bar job asks for, and what a plan for it says. */
+import type { Angle, Length, Money } from "../quantity/index.js";
+import type { Buyable, Purchase, PurchaseBound } from "./purchase.js";
+
+/** Pieces of one length. */
+export interface BarPiece {
+  /** Unique in the job. */
+  readonly name: string;
+  /** Long point to long point where an end is mitred. */
+  readonly length: Length;
+  readonly count: number;
+  /** Cuts of the two ends, as angles off square; both square when absent. */
+  readonly mitre?: EndCuts;
+}
+
+/** Angles off square: 0 is a square end, 45 degrees a picture-frame corner. */
+export interface EndCuts {
+  readonly left: Angle;
+  readonly right: Angle;
+}
+
+/** A bar as it is sold. */
+export interface StockBar extends Buyable {
+  readonly length: Length;
+}
+
+/** A bar left over from another job. It was squared when it was cut, so its ends are not trimmed again. */
+export interface LeftoverBar {
+  /** Unique among the leftovers. */
+  readonly name: string;
+  readonly length: Length;
+  /** Default 1. */
+  readonly count?: number;
+}
+
+/** All there is to know before cutting bars. */
+export interface BarJob {
+  readonly pieces: readonly BarPiece[];
+  /** Each with its own length and price. */
+  readonly stock: readonly StockBar[];
+  /** Used before anything is bought; none when absent. */
+  readonly leftovers?: readonly LeftoverBar[];
+  /** Width of the saw's cut, square across. */
+  readonly kerf: Length;
+  /** Taken off each end of a new bar, that cut's own kerf included. Default 0. */
+  readonly endTrim?: Length;
+  /** A remainder at least this long goes back on the rack. Default 0: every remainder does. */
+  readonly smallestUseful?: Length;
+}
+
+/** One piece on a bar. */
+export interface SawnPiece {
+  readonly name: string;
+  readonly length: Length;
+  /** Where it begins, from the raw start of the bar. */
+  readonly start: Length;
+  /** As in the piece that asked for it. */
+  readonly mitre?: EndCuts;
+}
+
+/** One bar of a plan. Pieces, kerf, trim and remainder add up to its length. */
+export interface CutBar {
+  /** Name of the stock or of the leftover. */
+  readonly stock: string;
+  readonly from: "bought" | "rack";
+  readonly length: Length;
+  /** Nothing for a bar from the rack. */
+  readonly price: Money;
+  /** In the order they are sawn. */
+  readonly pieces: readonly SawnPiece[];
+  readonly kerfLoss: Length;
+  readonly trimLoss: Length;
+  readonly remainder: Length;
+  /** Whether the remainder is long enough to go back on the rack. */
+  readonly keep: boolean;
+}
+
+/** A plan with what it costs and what no plan can beat. */
+export interface BarPlan {
+  /** Bars from the rack first. */
+  readonly bars: readonly CutBar[];
+  readonly purchases: readonly Purchase[];
+  readonly cost: Money;
+  readonly bound: PurchaseBound;
+  /** How the plan was found, in words. */
+  readonly method: string;
+}

@@ -1,0 +1,121 @@
+/** Plans which bars to buy and how to saw them. */
+import { Angle, Length } from "../quantity/index.js";
+import { boundOf, lengthWithKerf, usableLength } from "./bar-bound.js";
+import { type Cut, type FilledBar, isRack, type Losses, packBars, rackOf } from "./bar-packing.js";
+import type { BarJob, BarPlan, CutBar, SawnPiece, StockBar } from "./bar-plan.js";
+import { refuseBarJob } from "./bar-request.js";
+import { mitreKerf } from "./mitre-kerf.js";
+import { cheapestFirst, costOf, leastCost, leastOf, type PurchaseBound, purchases } from "./purchase.js";
+import { showSizes } from "./request.js";
+import { hair } from "./rounding.js";
+
+/**
+ * What to buy and how to saw it: first-fit decreasing, leftovers first, once with each stock length
+ * preferred, and the cheapest of those plans. After each, a bar is exchanged for the cheapest one that
+ * still holds its pieces.
+ *
+ * A cut loses the kerf along the bar, widened to the steepest mitre of the job (see `mitreKerf`); the last
+ * cut of a bar may lose less, where less is left. Beside the plan stands what no plan can beat; how far
+ * apart the two are is the most a better plan could save.
+ *
+ * @throws RangeError naming pieces and lengths: a piece longer than every bar, a negative kerf, two things
+ * of one name, stock in two currencies, or too few bars to be had
+ * @example planBars({ pieces: [{ name: "rail", length: mm(900), count: 5 }], stock: [{ name: "angle 2 m", length: mm(2000), price: money(9, "USD") }], kerf: mm(3) }).bars.length // 3
+ */
+export function planBars(job: BarJob): BarPlan {
+  refuseBarJob(job);
+  const losses = lossesOf(job);
+  const stock = cheapestFirst(job.stock);
+  const attempts = stock.map((preferred) => packBars(job, stock, preferred, losses));
+  const plans = attempts
+    .filter(({ unplaced }) => unplaced === undefined)
+    .map(({ bars }) => planOf(job, stock, bars, losses));
+  const best = leastOf(plans, ({ cost, bars }) => [cost.amount, bars.length, totalLength(bars)]);
+  if (!best) throw new RangeError(`bars: ${soldOut(attempts.flatMap(({ unplaced }) => unplaced ?? []))}`);
+  return best;
+}
+
+function lossesOf({ pieces, kerf, endTrim = Length.si(0) }: BarJob): Losses {
+  const angles = pieces.flatMap(({ mitre }) => (mitre ? [mitre.left, mitre.right] : []));
+  const steepest = Angle.si(Math.max(0, ...angles));
+  return { kerf: mitreKerf({ kerf, mitre: steepest }), endTrim };
+}
+
+function soldOut(unplaced: readonly Cut[]): string {
+  const { name, length } = unplaced[0] as Cut;
+  return `not enough stock: no bar is left for ${name} (${showSizes([Length.si(length)])})`;
+}
+
+function planOf(
+  job: BarJob,
+  stock: readonly StockBar[],
+  filled: readonly FilledBar[],
+  losses: Losses,
+): BarPlan {
+  const currency = stock[0]?.price.currency ?? "";
+  const bought = filled.flatMap(({ source }) => (isRack(source) ? [] : [source]));
+  const lines = purchases(stock, bought);
+  return {
+    bars: filled.map((bar) => cutBar(bar, losses, job.smallestUseful ?? Length.si(0), currency)),
+    purchases: lines,
+    cost: costOf(lines, currency),
+    bound: purchaseBound(job, losses),
+    method: methodOf(stock.length),
+  };
+}
+
+function methodOf(lengths: number): string {
+  return lengths === 1
+    ? "first-fit decreasing, leftovers first"
+    : `first-fit decreasing, leftovers first; the cheapest of ${lengths} plans, one with each stock preferred, every bar exchanged for the cheapest that holds its pieces`;
+}
+
+function cutBar(bar: FilledBar, { kerf, endTrim }: Losses, smallestUseful: number, currency: string): CutBar {
+  const { source } = bar;
+  const rack = isRack(source);
+  const trim = rack ? 0 : endTrim;
+  const pieces = laidOut(bar, trim, kerf);
+  const left = bar.room + kerf;
+  const lastCut = left > hair ? Math.min(kerf, left) : 0;
+  const remainder = left > hair ? left - lastCut : 0;
+  return {
+    stock: rack ? source.rack : source.name,
+    from: rack ? "rack" : "bought",
+    length: Length.si(source.length),
+    price: rack ? { amount: 0, currency } : source.price,
+    pieces,
+    kerfLoss: Length.si((pieces.length - 1) * kerf + lastCut),
+    trimLoss: Length.si(2 * trim),
+    remainder: Length.si(remainder),
+    keep: remainder > hair && remainder >= smallestUseful,
+  };
+}
+
+function laidOut({ pieces }: FilledBar, trim: number, kerf: number): SawnPiece[] {
+  let start = trim;
+  return pieces.map((piece) => {
+    const sawn = { ...piece, length: Length.si(piece.length), start: Length.si(start) };
+    start += piece.length + kerf;
+    return sawn;
+  });
+}
+
+function totalLength(bars: readonly CutBar[]): number {
+  return bars.reduce<number>((sum, { length }) => sum + length, 0);
+}
+
+/** What no plan with these losses can beat. */
+function purchaseBound(job: BarJob, { kerf, endTrim }: Losses): PurchaseBound {
+  const rack = rackOf(job).map(({ length }) => length);
+  const offers = job.stock.map(({ length, price }) => ({
+    size: usableLength(length, endTrim) + kerf,
+    price,
+  }));
+  const longest = Math.max(...offers.map(({ size }) => size)) - kerf;
+  const { byLength, byHalf, bars } = boundOf(job.pieces, longest, kerf, rack);
+  const because =
+    byHalf > byLength
+      ? "pieces longer than half the longest bar, no two of which share one"
+      : "all pieces and kerfs against the longest bar";
+  return { count: bars, cost: leastCost(lengthWithKerf(job.pieces, kerf, rack), offers, bars), because };
+}

@@ -1,0 +1,128 @@
+/** What bars and sheets have in common: stock with a price, a supply that runs out, what was bought. */
+import { addMoney, type Money, money, timesMoney } from "../quantity/index.js";
+import { wholeUp } from "./rounding.js";
+
+/** Anything the shop can buy to cut from. */
+export interface Buyable {
+  readonly name: string;
+  readonly price: Money;
+  /** How many can be had; as many as needed when absent. */
+  readonly available?: number;
+}
+
+/** One line of what to buy. */
+export interface Purchase {
+  /** Name of the stock. */
+  readonly stock: string;
+  readonly count: number;
+  /** Of one. */
+  readonly price: Money;
+  readonly cost: Money;
+}
+
+/** What no plan can beat, so that a reader sees how much a better plan could still save. */
+export interface PurchaseBound {
+  /** No plan buys fewer bars or sheets. */
+  readonly count: number;
+  /** No plan costs less. */
+  readonly cost: Money;
+  /** The reasoning behind the count, in words. */
+  readonly because: string;
+}
+
+/** Stock counted down as a plan uses it. */
+export class Supply<Stock extends Buyable> {
+  private readonly left: Map<Stock, number>;
+
+  /** @param cheapestFirst every stock once, in the order to fall back on */
+  constructor(private readonly cheapestFirst: readonly Stock[]) {
+    this.left = new Map(cheapestFirst.map((one) => [one, one.available ?? Number.POSITIVE_INFINITY]));
+  }
+
+  /** Takes one of the preferred stock where it suits and is left, or else the cheapest that does. */
+  take(preferred: Stock, suits: (stock: Stock) => boolean): Stock | undefined {
+    const found = [preferred, ...this.cheapestFirst].find((one) => suits(one) && this.remaining(one) > 0);
+    if (found) this.left.set(found, this.remaining(found) - 1);
+    return found;
+  }
+
+  /** Gives one back for the cheapest that suits; keeps it where nothing cheaper does. */
+  exchange(held: Stock, suits: (stock: Stock) => boolean): Stock {
+    this.left.set(held, this.remaining(held) + 1);
+    const cheapest = this.cheapestFirst.find((one) => suits(one) && this.remaining(one) > 0);
+    const kept = cheapest && cheapest.price.amount < held.price.amount ? cheapest : held;
+    this.left.set(kept, this.remaining(kept) - 1);
+    return kept;
+  }
+
+  private remaining(stock: Stock): number {
+    return this.left.get(stock) ?? 0;
+  }
+}
+
+/** Stock in the order of price, then of name, so that no plan depends on the order of a file. */
+export function cheapestFirst<Stock extends Buyable>(stock: readonly Stock[]): Stock[] {
+  return [...stock].sort((a, b) => a.price.amount - b.price.amount || compareNames(a.name, b.name));
+}
+
+/** Orders names the same way on every machine. */
+export function compareNames(a: string, b: string): number {
+  return a < b ? -1 : Number(a > b);
+}
+
+/** Sums up what was taken, one line a stock, in the order the stock is given. */
+export function purchases<Stock extends Buyable>(
+  stock: readonly Stock[],
+  taken: readonly Stock[],
+): Purchase[] {
+  return stock.flatMap((one) => {
+    const count = taken.filter((bought) => bought === one).length;
+    const { name, price } = one;
+    return count === 0 ? [] : [{ stock: name, count, price, cost: timesMoney(count, price) }];
+  });
+}
+
+/** The cost of all purchases; nothing bought costs nothing in the given currency. */
+export function costOf(bought: readonly Purchase[], currency: string): Money {
+  return addMoney(
+    bought.map(({ cost }) => cost),
+    currency,
+  );
+}
+
+/**
+ * The least any plan can cost: every metre (or square metre) at the best rate on offer, and at least as
+ * many pieces of stock as are needed at the lowest price.
+ *
+ * @param need length or area to be covered by bought stock, kerfs included
+ * @param offers what one stock covers, kerf included, and its price; at least one
+ * @param count the fewest pieces of stock to be bought
+ */
+export function leastCost(
+  need: number,
+  offers: readonly { readonly size: number; readonly price: Money }[],
+  count: number,
+): Money {
+  const bestRate = Math.min(...offers.map(({ size, price }) => price.amount / size));
+  const lowestPrice = Math.min(...offers.map(({ price }) => price.amount));
+  return money(Math.max(0, need * bestRate, count * lowestPrice), offers[0]?.price.currency ?? "");
+}
+
+/** How many of the largest stock cover a need, at least. */
+export function fewestToCover(need: number, largest: number): number {
+  return wholeUp(need / largest);
+}
+
+/** The plan with the smallest figures, compared one after the other; the first of equals. */
+export function leastOf<Plan>(
+  plans: readonly Plan[],
+  figures: (plan: Plan) => readonly number[],
+): Plan | undefined {
+  return plans.reduce<Plan | undefined>((best, plan) => {
+    if (best === undefined) return plan;
+    const ours = figures(plan);
+    const theirs = figures(best);
+    const differs = ours.findIndex((figure, i) => figure !== theirs[i]);
+    return differs >= 0 && (ours[differs] ?? 0) < (theirs[differs] ?? 0) ? plan : best;
+  }, undefined);
+}

@@ -1,0 +1,88 @@
+/** What a sheet job asks for, and what a plan for it says. */
+import type { Area, Length, Money } from "../quantity/index.js";
+import type { Buyable, Purchase, PurchaseBound } from "./purchase.js";
+
+/**
+ * Which way a piece's length lies on the sheet: along the grain of the face, which runs with the sheet's
+ * length, across it, or either way.
+ */
+export type Grain = "along" | "across" | "free";
+
+/** Rectangles of one size, with whatever oversize the edges need already in them. */
+export interface SheetPiece {
+  /** Unique in the job. */
+  readonly name: string;
+  readonly length: Length;
+  readonly width: Length;
+  readonly count: number;
+  readonly grain: Grain;
+}
+
+/** A sheet as it is sold; its grain runs with its length. An offcut is a sheet of price 0, available once. */
+export interface StockSheet extends Buyable {
+  readonly length: Length;
+  readonly width: Length;
+}
+
+/** All there is to know before cutting sheets. */
+export interface SheetJob {
+  readonly pieces: readonly SheetPiece[];
+  /** Each with its own size and price. */
+  readonly stock: readonly StockSheet[];
+  /** Width of the saw's cut. */
+  readonly kerf: Length;
+  /** Taken off each of the four edges, those cuts' own kerfs included. Default 0. */
+  readonly edgeTrim?: Length;
+}
+
+/** A place on a sheet: x runs with the sheet's length and y with its width, from one raw corner. */
+export interface SheetArea {
+  readonly x: Length;
+  readonly y: Length;
+  /** Extent in x. */
+  readonly length: Length;
+  /** Extent in y. */
+  readonly width: Length;
+}
+
+/** One piece where it lies. */
+export interface PlacedPiece extends SheetArea {
+  readonly name: string;
+  /** Whether the piece's own length lies across the sheet. */
+  readonly turned: boolean;
+}
+
+/** One straight cut right through a part of the sheet, edge to edge. */
+export interface ThroughCut {
+  /** The part that is cut in two. */
+  readonly part: SheetArea;
+  /** "along" runs with the sheet's length (a rip), "across" with its width (a crosscut). */
+  readonly direction: "along" | "across";
+  /** Where the kept side ends and the kerf begins: a y for a cut along, an x for one across. */
+  readonly at: Length;
+}
+
+/** One sheet of a plan. Pieces, offcuts, kerf and trim add up to its area. */
+export interface CutSheet {
+  /** Name of the stock. */
+  readonly stock: string;
+  readonly length: Length;
+  readonly width: Length;
+  readonly price: Money;
+  readonly pieces: readonly PlacedPiece[];
+  readonly offcuts: readonly SheetArea[];
+  /** In an order a saw can follow, after the edges are trimmed. */
+  readonly cuts: readonly ThroughCut[];
+  readonly kerfArea: Area;
+  readonly trimArea: Area;
+}
+
+/** A plan with what it costs and what no plan can beat. */
+export interface SheetPlan {
+  readonly sheets: readonly CutSheet[];
+  readonly purchases: readonly Purchase[];
+  readonly cost: Money;
+  readonly bound: PurchaseBound;
+  /** How the plan was found, in words. */
+  readonly method: string;
+}
