@@ -5,9 +5,17 @@ import { type Cut, type FilledBar, isRack, type Losses, packBars, rackOf } from 
 import type { BarJob, BarPlan, CutBar, SawnPiece, StockBar } from "./bar-plan.js";
 import { refuseBarJob } from "./bar-request.js";
 import { mitreKerf } from "./mitre-kerf.js";
-import { cheapestFirst, costOf, leastCost, leastOf, type PurchaseBound, purchases } from "./purchase.js";
+import {
+  byName,
+  cheapestFirst,
+  costOf,
+  leastCost,
+  leastOf,
+  type PurchaseBound,
+  purchases,
+} from "./purchase.js";
 import { showSizes } from "./request.js";
-import { hair } from "./rounding.js";
+import { fits, hair } from "./rounding.js";
 
 /**
  * What to buy and how to saw it: first-fit decreasing, leftovers first, once with each stock length
@@ -22,8 +30,9 @@ import { hair } from "./rounding.js";
  * of one name, stock in two currencies, or too few bars to be had
  * @example planBars({ pieces: [{ name: "rail", length: mm(900), count: 5 }], stock: [{ name: "angle 2 m", length: mm(2000), price: money(9, "USD") }], kerf: mm(3) }).bars.length // 3
  */
-export function planBars(job: BarJob): BarPlan {
-  refuseBarJob(job);
+export function planBars(request: BarJob): BarPlan {
+  refuseBarJob(request);
+  const job = { ...request, pieces: byName(request.pieces) };
   const losses = lossesOf(job);
   const stock = cheapestFirst(job.stock);
   const attempts = stock.map((preferred) => packBars(job, stock, preferred, losses));
@@ -87,7 +96,7 @@ function cutBar(bar: FilledBar, { kerf, endTrim }: Losses, smallestUseful: numbe
     kerfLoss: Length.si((pieces.length - 1) * kerf + lastCut),
     trimLoss: Length.si(2 * trim),
     remainder: Length.si(remainder),
-    keep: remainder > hair && remainder >= smallestUseful,
+    keep: remainder > hair && fits(smallestUseful, remainder),
   };
 }
 

@@ -65,6 +65,11 @@ export function cheapestFirst<Stock extends Buyable>(stock: readonly Stock[]): S
   return [...stock].sort((a, b) => a.price.amount - b.price.amount || compareNames(a.name, b.name));
 }
 
+/** Things in the order of their names, so that sums do not depend on the order of a file. */
+export function byName<Thing extends { readonly name: string }>(things: readonly Thing[]): Thing[] {
+  return [...things].sort((a, b) => compareNames(a.name, b.name));
+}
+
 /** Orders names the same way on every machine. */
 export function compareNames(a: string, b: string): number {
   return a < b ? -1 : Number(a > b);

@@ -1,6 +1,7 @@
 /** Plans which sheets to buy and how to saw them. */
 import { Length } from "../quantity/index.js";
 import {
+  byName,
   cheapestFirst,
   costOf,
   fewestToCover,
@@ -30,8 +31,9 @@ import { type OrientedPiece, type SheetStrategy, strategies } from "./sheet-stra
  * one name, stock in two currencies, or too few sheets to be had
  * @example planSheets({ pieces: [{ name: "side", length: mm(600), width: mm(400), count: 2, grain: "along" }], stock: [{ name: "ply", length: mm(2440), width: mm(1220), price: money(80, "USD") }], kerf: mm(3) }).sheets.length // 1
  */
-export function planSheets(job: SheetJob): SheetPlan {
-  refuseSheetJob(job);
+export function planSheets(request: SheetJob): SheetPlan {
+  refuseSheetJob(request);
+  const job = { ...request, pieces: byName(request.pieces) };
   const losses = { kerf: job.kerf, edgeTrim: job.edgeTrim ?? 0 };
   const stock = cheapestFirst(job.stock);
   const attempts = strategies.flatMap((strategy) =>
