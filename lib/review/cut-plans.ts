@@ -1,0 +1,89 @@
+import {
+  type BarPiece,
+  type BarPlan,
+  planBars,
+  planSheets,
+  type SheetPiece,
+  type SheetPlan,
+} from "../cutting/index.js";
+import type { BarPart, BarStock, FacingPart, FacingStock, PanelPart, SheetStock } from "../design/index.js";
+import { Angle } from "../quantity/index.js";
+import type { CutNeed } from "./purchase-list.js";
+import type { ReviewInput } from "./review-input.js";
+import { barEndTrim, kerfFor, sheetEdgeTrim } from "./shop-allowances.js";
+
+/** Which sheets to buy and how to cut every panel, leaf and shelf from them, stock by stock. */
+export function sheetNeeds(input: ReviewInput): readonly CutNeed<SheetStock, SheetPlan>[] {
+  const panels = sheetPanels(input);
+  return stocksOf(panels, ({ sheet }) => sheet).map((stock) => ({
+    stock,
+    plan: planSheets({
+      pieces: panels.filter(({ sheet }) => sheet.name === stock.name).map(panelPiece),
+      stock: [stock],
+      kerf: kerfFor("sheets", input).kerf,
+      edgeTrim: sheetEdgeTrim,
+    }),
+  }));
+}
+
+/** Which laminate to buy and how to cut it; a facing has no grain, and its oversize is in its size. */
+export function facingNeeds(input: ReviewInput): readonly CutNeed<FacingStock, SheetPlan>[] {
+  const { facings } = input.parts;
+  return stocksOf(facings, ({ stock }) => stock).map((stock) => ({
+    stock,
+    plan: planSheets({
+      pieces: facings.filter((facing) => facing.stock.name === stock.name).map(facingPiece),
+      stock: [stock],
+      kerf: kerfFor("sheets", input).kerf,
+    }),
+  }));
+}
+
+/** Which extrusion bars to buy and how to cut them. */
+export function barNeeds(input: ReviewInput): readonly CutNeed<BarStock, BarPlan>[] {
+  const { bars } = input.parts;
+  return stocksOf(bars, ({ stock }) => stock).map((stock) => ({
+    stock,
+    plan: planBars({
+      pieces: bars.filter((bar) => bar.stock.name === stock.name).map(barPiece),
+      stock: [stock],
+      kerf: kerfFor("bars", input).kerf,
+      endTrim: barEndTrim,
+    }),
+  }));
+}
+
+/** Everything that is cut from a sheet: faces, leaves, shelves. */
+export function sheetPanels({ parts }: ReviewInput): readonly PanelPart[] {
+  return [...parts.panels, ...parts.shelves.map(({ panel }) => panel)];
+}
+
+/** Each stock once, in the order the parts first ask for it. */
+function stocksOf<Part, Stock extends { readonly name: string }>(
+  parts: readonly Part[],
+  stockOf: (part: Part) => Stock,
+): Stock[] {
+  return [...new Map(parts.map((part) => [stockOf(part).name, stockOf(part)])).values()];
+}
+
+/** A piece's length lies along its grain. */
+function panelPiece({ id, width, height, grain }: PanelPart): SheetPiece {
+  const along = grain === "across";
+  return {
+    name: id,
+    length: along ? width : height,
+    width: along ? height : width,
+    count: 1,
+    grain: "along",
+  };
+}
+
+function facingPiece({ panel, side, width, height }: FacingPart): SheetPiece {
+  return { name: `${panel}, ${side}`, length: width, width: height, count: 1, grain: "free" };
+}
+
+const mitred = { left: Angle.of(45, "deg"), right: Angle.of(45, "deg") };
+
+function barPiece({ id, length, ends }: BarPart): BarPiece {
+  return { name: id, length, count: 1, ...(ends === "mitred" ? { mitre: mitred } : {}) };
+}

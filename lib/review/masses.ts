@@ -1,0 +1,117 @@
+import type { Fastening, PanelPart, Point } from "../design/index.js";
+import { measuredMean, sheetDensity } from "../measure/index.js";
+import { Density, Mass } from "../quantity/index.js";
+import type { ReviewInput } from "./review-input.js";
+
+/** What part of the case a mass belongs to. */
+export type MassGroup = "panels" | "facings" | "glue" | "edges" | "hardware" | "fasteners" | "contents";
+
+/** One thing with its mass and its place in the stacked case. */
+export interface MassItem {
+  readonly name: string;
+  readonly section: string;
+  readonly group: MassGroup;
+  readonly mass: Mass;
+  readonly centre: Point;
+}
+
+/**
+ * Everything that has a mass: panels and shelves by their net area, facings and dry glue on them, bars,
+ * hardware, fasteners at what they hold, contents. Densities are the builder's own weighings where there are
+ * any, or else the stock table's.
+ */
+export function massItems(input: ReviewInput): readonly MassItem[] {
+  const { parts } = input;
+  const panels = [...parts.panels, ...parts.shelves.map(({ panel }) => panel)];
+  const places = placesOf(input, panels);
+  return [
+    ...panels.map((panel) => ({
+      name: panel.id,
+      section: panel.section,
+      group: "panels" as const,
+      mass: Mass.si(panel.netArea * panel.sheet.thickness * densityOf(input, panel.sheet)),
+      centre: panel.centroid,
+    })),
+    ...facingItems(input, panels),
+    ...parts.bars.map(({ id, section, stock, length, centroid }) => ({
+      name: id,
+      section,
+      group: "edges" as const,
+      mass: Mass.si(stock.massPerLength * length),
+      centre: centroid,
+    })),
+    ...parts.hardware.map(({ id, section, stock, centre }) => ({
+      name: id,
+      section,
+      group: "hardware" as const,
+      mass: stock.mass,
+      centre,
+    })),
+    ...parts.fastenings.flatMap((fastening) => fastenerItem(fastening, places)),
+    ...parts.contents.map(({ content, centre }) => ({
+      name: content.name,
+      section: content.section,
+      group: "contents" as const,
+      mass: content.mass,
+      centre,
+    })),
+  ];
+}
+
+/** Density of a sheet or facing: the mean of the builder's weighings, or the table's. */
+export function densityOf(
+  { measurements }: ReviewInput,
+  stock: { readonly name: string; readonly density: Density },
+): Density {
+  const weighed = measurements.weights
+    .filter(({ material }) => material === stock.name)
+    .map((row) => sheetDensity(row).density);
+  const [only, ...others] = weighed;
+  if (only === undefined) return stock.density;
+  return others.length === 0 ? only : Density.si(measuredMean(weighed).mean);
+}
+
+function facingItems(input: ReviewInput, panels: readonly PanelPart[]): MassItem[] {
+  return input.parts.facings.flatMap(({ panel: id, side, stock, adhesive, netArea }) => {
+    const panel = panels.find((candidate) => candidate.id === id);
+    if (!panel) return [];
+    const { section, centroid: centre } = panel;
+    const faces = adhesive.faces === "both" ? 2 : 1;
+    const glue = netArea * faces * adhesive.labelRate * adhesive.solids;
+    return [
+      {
+        name: `${side} facing of ${id}`,
+        section,
+        group: "facings",
+        mass: Mass.si(netArea * stock.thickness * densityOf(input, stock)),
+        centre,
+      },
+      { name: `glue under the ${side} facing of ${id}`, section, group: "glue", mass: Mass.si(glue), centre },
+    ];
+  });
+}
+
+interface Place {
+  readonly section: string;
+  readonly centre: Point;
+}
+
+/** Where the thing is that a group of fasteners holds. */
+function placesOf({ parts }: ReviewInput, panels: readonly PanelPart[]): ReadonlyMap<string, Place> {
+  return new Map<string, Place>([
+    ...panels.map((panel) => [panel.id, { section: panel.section, centre: panel.centroid }] as const),
+    ...parts.bars.map((bar) => [bar.id, { section: bar.section, centre: bar.centroid }] as const),
+    ...parts.hardware.map((part) => [part.id, part] as const),
+  ]);
+}
+
+function fastenerItem(fastening: Fastening, places: ReadonlyMap<string, Place>): MassItem[] {
+  const place = places.get(fastening.holds) ?? places.get(fastening.panel);
+  if (!place) return [];
+  const mass = Mass.si(fastening.count * fastening.fastener.mass);
+  return [{ name: `fasteners of ${fastening.id}`, ...pick(place), group: "fasteners", mass }];
+}
+
+function pick({ section, centre }: Place): Place {
+  return { section, centre };
+}

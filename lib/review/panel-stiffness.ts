@@ -1,0 +1,56 @@
+import type { PanelPart } from "../design/index.js";
+import type { WorkedLine } from "../formula.js";
+import type { LaminatedPanel } from "../material/index.js";
+import { type Layer, plywoodLamination, sheetLayer, turnedQuarter } from "../material/index.js";
+import { Angle, Density, type Pressure, Ratio } from "../quantity/index.js";
+import type { SheetModuli } from "./sheet-moduli.js";
+
+/** The two moduli that bend tests give, as numbers to be varied by their scatter. */
+export interface BendingModuli {
+  readonly along: Pressure;
+  readonly across: Pressure;
+}
+
+/** Poisson's ratio of a laminate facing; common practice, no source. It moves a panel's stiffness by well under 1 %. */
+const facingPoisson = Ratio.si(0.3);
+
+/** The layers of a panel from its inside face out: the sheet as one layer, and its facings. */
+export function panelLayers(panel: PanelPart, moduli: SheetModuli, bending: BendingModuli): readonly Layer[] {
+  const { sheet, facing } = panel;
+  const ply: Layer = {
+    thickness: sheet.thickness,
+    grain: Angle.si(0),
+    modulusAlong: bending.along,
+    modulusAcross: bending.across,
+    shearModulus: moduli.shear,
+    poissonRatio: moduli.poisson,
+    density: sheet.density,
+  };
+  if (!facing) return [ply];
+  const { stock } = facing;
+  const skin = sheetLayer(
+    {
+      title: stock.name,
+      modulus: stock.modulus,
+      poissonRatio: facingPoisson,
+      density: Density.si(stock.density),
+      known: "seen",
+    },
+    stock.thickness,
+  );
+  return facing.sides === "both" ? [skin, ply, skin] : [ply, skin];
+}
+
+/** Stiffness of a panel along its own u and v, with the worked line. */
+export function panelStiffness(
+  panel: PanelPart,
+  moduli: SheetModuli,
+  bending: BendingModuli = { along: moduli.along.modulus, across: moduli.across.modulus },
+): { readonly stiffness: LaminatedPanel; readonly because: WorkedLine } {
+  const because = plywoodLamination.worked({ layers: panelLayers(panel, moduli, bending) });
+  const stiffness = because.value;
+  return {
+    stiffness: panel.grain === "across" ? stiffness : { ...stiffness, ...turnedQuarter(stiffness) },
+    because,
+  };
+}

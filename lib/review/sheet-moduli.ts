@@ -1,0 +1,93 @@
+import type { BendTest, Measurements, SheetStock } from "../design/index.js";
+import type { WorkedLine } from "../formula.js";
+import { plywoodLamination, type VeneerSpecies, veneerLayer } from "../material/index.js";
+import { type BentStrip, bentStrips, measuredMean, type Uncertainty } from "../measure/index.js";
+import { Angle, Pressure, Ratio } from "../quantity/index.js";
+
+/** Bending modulus of a sheet one way, and how well it is known. */
+export interface KnownModulus {
+  readonly modulus: Pressure;
+  readonly from: "measured" | "veneers";
+  /** Absent for an estimate from the veneers. */
+  readonly uncertainty?: Uncertainty;
+  /** Strips behind a measured value. */
+  readonly strips: number;
+  readonly because: readonly WorkedLine[];
+}
+
+/** All that a bare sheet's bending needs. */
+export interface SheetModuli {
+  /** Strips cut with the face grain along them. */
+  readonly along: KnownModulus;
+  readonly across: KnownModulus;
+  /** In the plane of the sheet, always from the veneers. */
+  readonly shear: Pressure;
+  readonly poisson: Ratio;
+}
+
+/** A quarter turn. */
+const crossGrain = Angle.of(90, "deg");
+
+/**
+ * Moduli of a bare sheet: the builder's own bend tests where there are any, or else the veneers with handbook
+ * values, which a real sheet may miss by a fifth.
+ */
+export function sheetModuli(sheet: SheetStock, measurements: Measurements): SheetModuli {
+  const veneers = plywoodLamination.worked({
+    layers: sheet.veneers.map((thickness, i) =>
+      veneerLayer(sheet.species as VeneerSpecies, thickness, i % 2 === 0 ? Angle.si(0) : crossGrain),
+    ),
+  });
+  const { bendingModulusX, bendingModulusY, twist, coupling, alongY, thickness } = veneers.value;
+  const known = (direction: BendTest["direction"], estimate: Pressure): KnownModulus =>
+    fromStrips(bareStrips(sheet, measurements, direction)) ?? {
+      modulus: estimate,
+      from: "veneers",
+      strips: 0,
+      because: [veneers],
+    };
+  return {
+    along: known("along", bendingModulusX),
+    across: known("across", bendingModulusY),
+    shear: Pressure.si((12 * twist) / thickness ** 3),
+    poisson: Ratio.si(coupling / alongY),
+  };
+}
+
+/** The strips of bare sheet that could be measured. */
+export function bareStrips(
+  sheet: SheetStock,
+  { bends }: Measurements,
+  direction: BendTest["direction"],
+): readonly BentStrip[] {
+  const rows = bends.filter(
+    (row) => row.sheet === sheet.name && row.direction === direction && row.faced === "bare",
+  );
+  return bentStrips(rows, "bend-tests.csv").strips;
+}
+
+function fromStrips(strips: readonly BentStrip[]): KnownModulus | undefined {
+  const [first, ...others] = strips;
+  if (!first) return undefined;
+  const because = strips.map(({ worked }) => worked);
+  if (others.length === 0) {
+    const { value, standardUncertainty, degreesOfFreedom } = first.modulus;
+    return {
+      modulus: value,
+      from: "measured",
+      uncertainty: { standard: standardUncertainty, degreesOfFreedom },
+      strips: 1,
+      because,
+    };
+  }
+  const { mean, standardUncertainty, degreesOfFreedom } = measuredMean(
+    strips.map(({ modulus }) => modulus.value),
+  );
+  return {
+    modulus: mean,
+    from: "measured",
+    uncertainty: { standard: standardUncertainty, degreesOfFreedom },
+    strips: strips.length,
+    because,
+  };
+}

@@ -1,0 +1,29 @@
+import { kerfFromCuts, measuredMean } from "../measure/index.js";
+import { Length } from "../quantity/index.js";
+import type { ReviewInput } from "./review-input.js";
+
+/** A blade's cut, and whether it was measured. */
+export interface KnownKerf {
+  readonly kerf: Length;
+  readonly from: "measured" | "common practice";
+}
+
+/** Common practice, no source: an eighth of an inch, for a blade nobody measured. */
+const usualKerf = Length.of(1 / 8, "in");
+
+/** Common practice, no source: taken off each edge of a sheet to get clear of dents. */
+export const sheetEdgeTrim: Length = Length.of(1 / 4, "in");
+
+/** Common practice, no source: taken off each end of a bar to get a square, clean end. */
+export const barEndTrim: Length = Length.of(1 / 4, "in");
+
+/** Common practice, no source: one fastener in ten bought beyond the count. */
+export const spareShare = 0.1;
+
+/** Kerf of the blade for sheets or for bars: the mean of the builder's trials, or the usual one. */
+export function kerfFor(use: "sheets" | "bars", { measurements }: ReviewInput): KnownKerf {
+  const trials = measurements.kerfs.filter((row) => row.use === use || row.use === "both").map(kerfFromCuts);
+  const [first, ...others] = trials;
+  if (first === undefined) return { kerf: usualKerf, from: "common practice" };
+  return { kerf: others.length === 0 ? first : measuredMean(trials).mean, from: "measured" };
+}
