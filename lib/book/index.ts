@@ -4,4 +4,5 @@ export * from "./kernel/kernel-errors.js";
 export * from "./notebook.js";
 export * from "./notebook-file.js";
 export * from "./notebook-normal-form.js";
+export * from "./project-folders.js";
 export * from "./run-notebook.js";

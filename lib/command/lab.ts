@@ -28,15 +28,15 @@ export async function lab(args: readonly string[]): Promise<number> {
 
 /** The environment in which Jupyter finds this project's kernel, and the notebooks find the job. */
 export function labEnvironment(job: string, before: NodeJS.ProcessEnv): NodeJS.ProcessEnv {
-  const join = (...folders: (string | undefined)[]): string => folders.filter(Boolean).join(delimiter);
+  const list = (...folders: (string | undefined)[]): string => folders.filter(Boolean).join(delimiter);
   // Windows spells it "Path", and a second spelling would hide the first.
   const pathName = Object.keys(before).find((name) => name.toUpperCase() === "PATH") ?? "PATH";
   return {
     ...before,
     CASEWRIGHT_JOB: job,
-    JUPYTER_PATH: join(kernelSpecFolder(), before["JUPYTER_PATH"]),
+    JUPYTER_PATH: list(kernelSpecFolder(), before.JUPYTER_PATH),
     // The kernel runs on the Node that runs this.
-    [pathName]: join(dirname(process.execPath), before[pathName]),
+    [pathName]: list(dirname(process.execPath), before[pathName]),
   };
 }
 

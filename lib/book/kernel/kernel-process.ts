@@ -1,7 +1,6 @@
 /** The process of one kernel: started, interrupted, ended. */
 import { type ChildProcess, spawn } from "node:child_process";
-import { createRequire } from "node:module";
-import { dirname, join } from "node:path";
+import { kernelEntry } from "../project-folders.js";
 import { endWithInput } from "./lifetime.js";
 
 /** How a kernel's process ended. */
@@ -54,19 +53,5 @@ export class KernelProcess {
   /** Ends the process, whatever it does. */
   kill(): void {
     this.#child.kill("SIGKILL");
-  }
-}
-
-/**
- * The compiled kernel entry, found through the library's own name.
- *
- * @throws Error when the library was not built
- */
-function kernelEntry(): string {
-  try {
-    const library = createRequire(import.meta.url).resolve("casewright");
-    return join(dirname(library), "book", "kernel", "entry.js");
-  } catch (error) {
-    throw new Error('kernel: the library is not built; run "npm run build"', { cause: error });
   }
 }

@@ -1,0 +1,59 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  answerMessage,
+  decodeMessage,
+  encodeMessage,
+  requestMessage,
+} from "../../../lib/book/kernel/message.js";
+
+const frames = (...parts: Parameters<typeof encodeMessage>): Buffer[] =>
+  encodeMessage(...parts).map((frame) => Buffer.from(frame));
+const request = requestMessage("execute_request", "session", { code: "mm(3)" });
+
+describe("a message", () => {
+  test("comes through as it was sent", () => {
+    fc.assert(
+      fc.property(fc.dictionary(fc.string(), fc.jsonValue()), fc.string(), (values, key) => {
+        const content = JSON.parse(JSON.stringify(values));
+        const message = requestMessage("execute_request", "session", content);
+        expect(decodeMessage(frames(message, key), key)).toEqual(message);
+      }),
+    );
+  });
+
+  test("keeps the routing frames of its asker, so that the answer finds back", () => {
+    const routed = { ...request, identity: [Buffer.from("asker"), Buffer.from([0, 255])] };
+    const answer = answerMessage(decodeMessage(frames(routed, "key"), "key"), "execute_reply", {
+      status: "ok",
+    });
+    expect(answer.identity).toEqual(routed.identity);
+    expect(answer.parent).toEqual(request.header);
+    expect(answer.header).toMatchObject({ msg_type: "execute_reply", session: "session", version: "5.3" });
+  });
+
+  test("is refused when it was signed with another key", () => {
+    expect(() => decodeMessage(frames(request, "key"), "other")).toThrow(
+      "kernel message: the signature does not match",
+    );
+  });
+
+  test("is refused when one character was changed", () => {
+    const changed = frames(request, "key").map((frame) =>
+      Buffer.from(frame.toString().replace("mm(3)", "mm(4)")),
+    );
+    expect(() => decodeMessage(changed, "key")).toThrow("kernel message: the signature does not match");
+  });
+
+  test("is refused when it was not signed at all", () => {
+    expect(() => decodeMessage(frames(request, ""), "key")).toThrow(
+      "kernel message: the signature does not match",
+    );
+  });
+
+  test.each([[0], [1], [5]])("is refused when only %i frames came", (count) => {
+    expect(() => decodeMessage(frames(request, "key").slice(0, count), "key")).toThrow(
+      "kernel message: frames are missing",
+    );
+  });
+});
