@@ -41,6 +41,8 @@ export interface PanelPart {
   /** Clear span between the panels that bear it (the section's inside), along u and v. */
   readonly clearWidth: Length;
   readonly clearHeight: Length;
+  /** Where that span begins, from the panel's bottom-left cut corner; negative where the panel stops short. */
+  readonly clearLow: PanelPoint;
   readonly openings: readonly PlacedOpening[];
   readonly leaf?: Leaf;
   /** Of a leaf whose opening has rounded corners; zero for all others. */

@@ -6,6 +6,7 @@ import type { Box, Point } from "../place.js";
 import type { Stock } from "../stock.js";
 import { layoutNamed } from "./hardware-spots.js";
 import { casePoint, type SectionLayout } from "./layout.js";
+import { panelPoint } from "./outline.js";
 import { stockNamed } from "./stock-named.js";
 
 /** A content in the stacked case. */
@@ -43,6 +44,7 @@ function shelfPanel(shelf: Shelf, stock: Stock, layouts: readonly SectionLayout[
     grain: "across",
     clearWidth: width,
     clearHeight: depth,
+    clearLow: panelPoint(0, 0),
     openings: [],
     cornerRadius: Length.si(0),
     grossArea: area,

@@ -47,6 +47,7 @@ function panelPart(surface: Surface, openings: readonly PlacedOpening[]): PanelP
     grain: panel.grain,
     clearWidth: leaf ? width : section.inside[u.axis],
     clearHeight: leaf ? height : section.inside[v.axis],
+    clearLow: leaf ? panelPoint(0, 0) : panelPoint(layout.reach.left, layout.reach.bottom),
     openings,
     ...(leaf ? { leaf } : {}),
     cornerRadius: form.outline.cornerRadius,
