@@ -1,0 +1,2 @@
+export * from "./chart.js";
+export * from "./show.js";

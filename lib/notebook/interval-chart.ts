@@ -1,0 +1,57 @@
+import { type ChartSpec, type ChartView, colours } from "../page/index.js";
+import { captioned, laneChart } from "./chart-lanes.js";
+import {
+  type ChartText,
+  chartRows,
+  type LabelField,
+  type Limit,
+  type NumberField,
+  numberChannel,
+  shownValue,
+  tooltip,
+} from "./chart-parts.js";
+
+/** What a chart of intervals is drawn from. */
+export interface IntervalChart<Row> extends ChartText {
+  readonly rows: readonly Row[];
+  readonly label: LabelField<Row>;
+  /** The value itself; its title and unit name the axis. */
+  readonly middle: NumberField<Row>;
+  readonly low: keyof Row & string;
+  readonly high: keyof Row & string;
+  readonly limit?: Limit;
+}
+
+/**
+ * Values with the range that the measured scatter leaves them.
+ *
+ * @throws RangeError without rows, or on a value that is missing or not finite
+ */
+export function intervalChart<Row extends object>(request: IntervalChart<Row>): ChartView {
+  const { label, middle, low, high, limit } = request;
+  const rows = chartRows(request.title, request.rows, [label.field, middle.field, low, high]).map((row) => ({
+    ...captioned(row, Number(row[high]), undefined),
+    shown: shownValue(Number(row[middle.field]), middle.unit),
+  }));
+  const along = (field: string): ChartSpec => ({ ...numberChannel(middle, true), field });
+  const ends = [
+    { ...middle, field: low, title: "at least" },
+    { ...middle, field: high, title: "at most" },
+  ];
+  const hint = tooltip([label, middle, ...ends], rows);
+  const layers: ChartSpec[] = [
+    {
+      mark: { type: "rule", strokeWidth: 2.5, color: colours.accent },
+      encoding: { x: along(low), x2: { field: high }, tooltip: hint },
+    },
+    ...[low, high].map((field) => ({
+      mark: { type: "tick", thickness: 2.5, size: 16, color: colours.accent, opacity: 1 },
+      encoding: { x: along(field) },
+    })),
+    {
+      mark: { type: "point", filled: true, size: 110, color: colours.accent, opacity: 1 },
+      encoding: { x: along(middle.field), tooltip: hint },
+    },
+  ];
+  return laneChart({ text: request, rows, label, layers, limit });
+}

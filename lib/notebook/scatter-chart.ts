@@ -1,0 +1,72 @@
+import { type ChartSpec, type ChartView, colours } from "../page/index.js";
+import {
+  type ChartText,
+  chartRows,
+  type LabelField,
+  layeredChart,
+  type NumberField,
+  numberChannel,
+  tooltip,
+} from "./chart-parts.js";
+
+/** What a scatter of points is drawn from. */
+export interface ScatterChart<Row> extends ChartText {
+  readonly rows: readonly Row[];
+  readonly x: NumberField<Row>;
+  readonly y: NumberField<Row>;
+  /** A word beside each point. */
+  readonly label?: LabelField<Row>;
+  /** Points of one group share a colour and a shape. */
+  readonly group?: LabelField<Row>;
+  /** Further fields to read at a point. */
+  readonly more?: readonly NumberField<Row>[];
+  /** A line through these points, such as a fit. */
+  readonly line?: readonly { readonly x: number; readonly y: number }[];
+}
+
+/**
+ * Things placed by two of their properties, as options by price and mass, or measurements with their fit.
+ *
+ * @throws RangeError without rows, or on a value that is missing or not finite
+ */
+export function scatterChart<Row extends object>(request: ScatterChart<Row>): ChartView {
+  const { title, x, y, label, group, more = [], line } = request;
+  const columns = [...(label ? [label] : []), ...(group ? [group] : []), x, y, ...more];
+  const rows = chartRows(
+    title,
+    request.rows,
+    columns.map(({ field }) => field),
+  );
+  const place: ChartSpec = { x: numberChannel(x, false), y: numberChannel(y, true) };
+  const groups: ChartSpec = group
+    ? {
+        color: { field: group.field, type: "nominal", title: group.title, sort: null },
+        shape: { field: group.field, type: "nominal", title: group.title, sort: null },
+      }
+    : { color: { value: colours.accent } };
+  return layeredChart(request, rows, 340, {
+    layer: [
+      ...(line ? [fitLine(title, line)] : []),
+      {
+        mark: { type: "point", filled: true, size: 110, opacity: 0.9 },
+        encoding: { ...place, ...groups, tooltip: tooltip(columns, rows) },
+      },
+      ...(label ? [wordsBeside(place, label)] : []),
+    ],
+  });
+}
+
+function wordsBeside<Row>(place: ChartSpec, { field }: LabelField<Row>): ChartSpec {
+  return {
+    mark: { type: "text", align: "center", baseline: "bottom", dy: -9, fontSize: 13 },
+    encoding: { ...place, text: { field } },
+  };
+}
+
+function fitLine(title: string, line: readonly { readonly x: number; readonly y: number }[]): ChartSpec {
+  return {
+    data: { values: chartRows(title, line, ["x", "y"]) },
+    mark: { type: "line", color: colours.soft, strokeWidth: 2 },
+    encoding: { x: { field: "x", type: "quantitative" }, y: { field: "y", type: "quantitative" } },
+  };
+}

@@ -1,0 +1,48 @@
+import { createRequire } from "node:module";
+import { type Showable, toViews, type View } from "../page/index.js";
+import type { ShowStyle } from "../quantity/index.js";
+import { type Bundle, bookBundle, screenBundle, withStills } from "./bundle.js";
+
+/** Shows things in a notebook, in order, as one output. */
+export type Show = (...things: readonly Showable[]) => void;
+
+/**
+ * Shows worked lines, findings, tables, charts, drawings, answers, sentences, and lists of them, in
+ * metric units. Under plain Node it prints text.
+ *
+ * @example show(shelfSag.worked({ ... }), "A sentence.")
+ * @throws TypeError for anything that cannot be shown
+ */
+export const show: Show = showIn({});
+
+/**
+ * The same in the builder's own units.
+ *
+ * @example const show = showIn({ system: "inch", denominator: 16 })
+ */
+export function showIn(style: ShowStyle): Show {
+  return (...things) => display(withStills(things.flatMap((thing) => toViews(thing, style))));
+}
+
+type WriteDisplay = (message: { data: Bundle; metadata: object; transient: object }, update: boolean) => void;
+
+let runtimeSent = false;
+
+function display(views: readonly View[]): void {
+  const write = displayOfKernel();
+  if (process.env.CASEWRIGHT_BOOK === "1" || !write) {
+    const bundle = bookBundle(views);
+    if (write) write({ data: bundle, metadata: {}, transient: {} }, false);
+    else console.log(bundle["text/plain"]);
+    return;
+  }
+  const needsRuntime = !runtimeSent && views.some(({ kind }) => kind === "chart");
+  write({ data: screenBundle(views, needsRuntime), metadata: {}, transient: {} }, false);
+  runtimeSent ||= needsRuntime;
+}
+
+/** The kernel's way to send a display message; null outside a kernel. */
+function displayOfKernel(): WriteDisplay | null {
+  const kernel: unknown = createRequire(import.meta.url)("tslab/dist/jupyter");
+  return (kernel as { readonly lastWriteDisplayData: WriteDisplay | null }).lastWriteDisplayData;
+}

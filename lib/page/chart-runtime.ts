@@ -1,0 +1,59 @@
+/** What draws charts in a browser: three files of the chart library, and a script that sets it on the figures. */
+import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
+
+/** One browser file. */
+export interface RuntimeFile {
+  /** File name, unique among the three. */
+  readonly name: string;
+  /** Where it sits on this machine. */
+  readonly path: string;
+}
+
+/** The chart library's browser files, in the order in which they load. */
+export function chartRuntimeFiles(): readonly RuntimeFile[] {
+  const { resolve } = createRequire(import.meta.url);
+  return ["vega", "vega-lite", "vega-embed"].map((library) => {
+    const name = `${library}.min.js`;
+    return { name, path: join(dirname(resolve(library)), name) };
+  });
+}
+
+/**
+ * Draws every figure not yet drawn, once the chart library is there, and keeps the still picture where
+ * that fails. The library may come later than the figure, so it looks again for a while. `ast` has
+ * expressions interpreted, so that a page may forbid evaluation.
+ */
+export const drawChartsScript: string = `(() => {
+  const options = { actions: false, renderer: "svg", ast: true, tooltip: { disableDefaultStyle: false } };
+  const nameControls = (place) => {
+    for (const control of place.querySelectorAll(".vega-bind input, .vega-bind select")) {
+      const name = control.closest(".vega-bind").querySelector(".vega-bind-name");
+      if (name && control.type !== "radio") control.setAttribute("aria-label", name.textContent);
+    }
+  };
+  const draw = async (figure) => {
+    figure.dataset.drawn = "started";
+    const place = figure.querySelector(".cw-chart");
+    const still = place.querySelector("img");
+    const live = document.createElement("div");
+    place.prepend(live);
+    try {
+      await globalThis.vegaEmbed(live, JSON.parse(figure.querySelector(".cw-spec").textContent), options);
+      nameControls(place);
+      if (still) still.remove();
+      figure.dataset.drawn = "live";
+    } catch (error) {
+      live.remove();
+      figure.dataset.drawn = "failed";
+      console.error(error);
+    }
+  };
+  const look = (tries) => {
+    if (globalThis.vegaEmbed) {
+      for (const figure of document.querySelectorAll("figure:not([data-drawn]):has(.cw-spec)")) draw(figure);
+    }
+    if (tries > 0) setTimeout(look, 150, tries - 1);
+  };
+  look(60);
+})();`;

@@ -1,0 +1,29 @@
+/** The few colours of every page, chart and drawing. Letters on their ground pass WCAG AA (tested). */
+
+/** Ink, paper and lines. */
+export const colours = {
+  ink: "#1d2429",
+  soft: "#4a5660",
+  line: "#b9c1c7",
+  paper: "#ffffff",
+  ground: "#f4f5f2",
+  accent: "#1a557f",
+} as const;
+
+/** Letters and ground of each verdict. */
+export const verdictColours = {
+  holds: { ink: "#17633a", ground: "#eaf4ed" },
+  close: { ink: "#7a4f00", ground: "#fbf2de" },
+  fails: { ink: "#a3211b", ground: "#fbeceb" },
+  unknown: { ink: "#4a5360", ground: "#eef0f2" },
+} as const;
+
+/** Series of a chart, told apart by readers with any colour sight, in this order. */
+export const seriesColours: readonly string[] = [
+  "#1a557f",
+  "#b8510d",
+  "#2f7d4f",
+  "#8a3f7c",
+  "#6b5b1e",
+  "#4a5660",
+];

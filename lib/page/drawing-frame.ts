@@ -1,0 +1,53 @@
+/** How much room a drawing takes, with its dimensions and words. */
+import type { DimensionMark, DrawingMark, Point } from "./drawing.js";
+
+/** The room a drawing takes (y up) and the height of its letters. */
+export interface Frame {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly top: number;
+  readonly letter: number;
+}
+
+/** The frame around all marks, with a margin for letters. */
+export function frameOf(marks: readonly DrawingMark[]): Frame {
+  const points = marks.flatMap(cornersOf);
+  const xs = points.map(({ x }) => x);
+  const ys = points.map(({ y }) => y);
+  const [left, right, bottom, top] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const letter = Math.max(right - left, top - bottom, 1) / 25;
+  const margin = 1.5 * letter;
+  return { left: left - margin, right: right + margin, bottom: bottom - margin, top: top + margin, letter };
+}
+
+/** The points from which a dimension line is set off. */
+export function dimensionLine({ from, to, offset }: DimensionMark): readonly [Point, Point] {
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const aside = { x: (-(to.y - from.y) / length) * offset, y: ((to.x - from.x) / length) * offset };
+  return [
+    { x: from.x + aside.x, y: from.y + aside.y },
+    { x: to.x + aside.x, y: to.y + aside.y },
+  ];
+}
+
+function cornersOf(mark: DrawingMark): readonly Point[] {
+  switch (mark.mark) {
+    case "rectangle":
+      return [mark.at, { x: mark.at.x + mark.width, y: mark.at.y + mark.height }];
+    case "circle":
+      return [-1, 1].map((side) => ({
+        x: mark.at.x + side * mark.radius,
+        y: mark.at.y + side * mark.radius,
+      }));
+    case "polygon":
+    case "line":
+      return mark.points;
+    case "dimension":
+      return [mark.from, mark.to, ...dimensionLine(mark)];
+    case "text":
+      return [mark.at];
+    case "arrow":
+      return [mark.from, mark.to];
+  }
+}

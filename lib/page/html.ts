@@ -1,0 +1,70 @@
+/**
+ * A tiny HTML builder that cannot forget to escape: what is put into a template is text unless it is
+ * itself Html.
+ */
+
+/** Markup that is already safe. Only the template below and `trusted` make it. */
+export class Html {
+  readonly #markup: string;
+
+  constructor(markup: string) {
+    this.#markup = markup;
+  }
+
+  toString(): string {
+    return this.#markup;
+  }
+}
+
+/** What may stand in a template: text and numbers are escaped, lists are joined, absent things leave nothing. */
+export type HtmlPart = string | number | Html | false | undefined | readonly HtmlPart[];
+
+const replacements: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&#39;",
+};
+
+/** Text as HTML shows it, safe between tags and inside a quoted attribute. */
+export function escapeHtml(text: string): string {
+  return text.replace(/[&<>"']/g, (character) => replacements[character] ?? character);
+}
+
+/**
+ * Builds markup; every value put in is escaped unless it is Html.
+ *
+ * @example String(html`<b>${"1 < 2"}</b>`) // "<b>1 &lt; 2</b>"
+ */
+export function html(template: TemplateStringsArray, ...parts: readonly HtmlPart[]): Html {
+  const markup = template.map((piece, i) => piece + (i < parts.length ? partMarkup(parts[i]) : ""));
+  return new Html(markup.join(""));
+}
+
+/** Vouches for markup made elsewhere, such as an equation's; never for text from a file or a cell. */
+export function trusted(markup: string): Html {
+  return new Html(markup);
+}
+
+/** JSON that may stand inside a script element: no character of it can end the element. */
+export function scriptJson(value: unknown): Html {
+  const escapes: Readonly<Record<string, string>> = {
+    "<": "\\u003c",
+    ">": "\\u003e",
+    "&": "\\u0026",
+    "\u2028": "\\u2028",
+    "\u2029": "\\u2029",
+  };
+  return new Html(
+    JSON.stringify(value).replace(/[<>&\u2028\u2029]/g, (character) => escapes[character] ?? character),
+  );
+}
+
+function partMarkup(part: HtmlPart): string {
+  if (part === undefined || part === false) return "";
+  if (part instanceof Html) return part.toString();
+  if (typeof part === "string") return escapeHtml(part);
+  if (typeof part === "number") return String(part);
+  return part.map(partMarkup).join("");
+}

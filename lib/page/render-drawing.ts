@@ -1,0 +1,129 @@
+/** A drawing as SVG, to scale, readable on its own outside a page. */
+import type { DimensionMark, DrawingMark, DrawingView, Point, ShapeRole } from "./drawing.js";
+import { dimensionLine, type Frame, frameOf } from "./drawing-frame.js";
+import { type Html, html } from "./html.js";
+
+interface Look {
+  readonly fill: string;
+  readonly stroke: string;
+  readonly dash?: string;
+}
+
+const looks: Readonly<Record<ShapeRole, Look>> = {
+  panel: { fill: "#f1e6d2", stroke: "#1d2429" },
+  opening: { fill: "#ffffff", stroke: "#1d2429" },
+  hardware: { fill: "#d9e4ec", stroke: "#1f5f8b" },
+  metal: { fill: "#c9cfd4", stroke: "#1d2429" },
+  waste: { fill: "#eceeef", stroke: "#5b6770", dash: "6 4" },
+  hidden: { fill: "none", stroke: "#5b6770", dash: "6 4" },
+  attention: { fill: "#fbeae8", stroke: "#a3211b" },
+};
+
+/** The figure: title, description, drawing. */
+export function renderDrawing(view: DrawingView): Html {
+  return html`<figure class="cw-figure"><figcaption><span class="cw-figure-title">${view.title}</span><span>${view.description}</span></figcaption>
+<div class="cw-drawing">${drawingSvg(view)}</div></figure>`;
+}
+
+/** The drawing alone. */
+export function drawingSvg({ title, description, marks }: DrawingView): Html {
+  const frame = frameOf(marks);
+  const [width, height] = [frame.right - frame.left, frame.top - frame.bottom];
+  return html`<svg xmlns="http://www.w3.org/2000/svg" viewBox="${short(frame.left)} ${short(-frame.top)} ${short(width)} ${short(height)}" role="img" aria-label="${title}. ${description}" font-family="system-ui, sans-serif" font-size="${short(frame.letter)}" fill="none">${marks.map(
+    (mark) => renderMark(mark, frame),
+  )}</svg>`;
+}
+
+function renderMark(mark: DrawingMark, frame: Frame): Html {
+  switch (mark.mark) {
+    case "rectangle":
+      return html`<rect x="${short(mark.at.x)}" y="${short(-mark.at.y - mark.height)}" width="${short(mark.width)}" height="${short(mark.height)}" rx="${short(mark.radius ?? 0)}"${paint(mark.role)}/>${label(
+        mark.label,
+        { x: mark.at.x + mark.width / 2, y: mark.at.y + mark.height / 2 },
+        frame,
+      )}`;
+    case "circle":
+      return html`<circle cx="${short(mark.at.x)}" cy="${short(-mark.at.y)}" r="${short(mark.radius)}"${paint(mark.role)}/>${label(mark.label, mark.at, frame)}`;
+    case "polygon":
+      return html`<polygon points="${path(mark.points)}"${paint(mark.role)}/>${label(mark.label, middle(mark.points), frame)}`;
+    case "line":
+      return html`<polyline points="${path(mark.points)}"${paint(mark.role, true)}/>`;
+    case "dimension":
+      return renderDimension(mark, frame);
+    case "text":
+      return words(mark.text, mark.at, mark.anchor ?? "start", frame);
+    case "arrow":
+      return html`${arrow(mark.from, mark.to, frame)}${mark.text !== undefined && alongside(mark.text, mark.from, mark.to, frame)}`;
+  }
+}
+
+function paint(role: ShapeRole, line = false): Html {
+  const { fill, stroke, dash } = looks[role];
+  return html` fill="${line ? "none" : fill}" stroke="${stroke}" stroke-width="1.5" vector-effect="non-scaling-stroke"${
+    dash && html` stroke-dasharray="${dash}"`
+  }`;
+}
+
+const thin: Html = html` stroke="#1d2429" stroke-width="1" vector-effect="non-scaling-stroke"`;
+
+/** Two thin lines out from the points, a line with a tick at each end, and the length along it. */
+function renderDimension(mark: DimensionMark, frame: Frame): Html {
+  const [start, stop] = dimensionLine(mark);
+  const tick = frame.letter * 0.35;
+  const ticks = [start, stop].map(
+    ({ x, y }) => `M${short(x - tick)} ${short(-y + tick)}L${short(x + tick)} ${short(-y - tick)}`,
+  );
+  const legs = [
+    [mark.from, start],
+    [mark.to, stop],
+    [start, stop],
+  ].map(([a, b]) => `M${place(a as Point)}L${place(b as Point)}`);
+  return html`<path d="${[...legs, ...ticks].join("")}"${thin}/>${alongside(mark.text, start, stop, frame)}`;
+}
+
+/** Words along a line, above it or at its left, never upside down. */
+function alongside(text: string, start: Point, stop: Point, frame: Frame): Html {
+  const turn = (-Math.atan2(stop.y - start.y, stop.x - start.x) * 180) / Math.PI;
+  const upright = turn >= 89.99 ? turn - 180 : turn < -90.01 ? turn + 180 : turn;
+  const at = between(start, stop, 0.5);
+  return html`<g transform="translate(${place(at)}) rotate(${short(upright)})">${words(text, { x: 0, y: 0.35 * frame.letter }, "middle", frame)}</g>`;
+}
+
+function arrow(from: Point, to: Point, frame: Frame): Html {
+  const turn = (-Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
+  const size = frame.letter * 0.6;
+  return html`<path d="M${place(from)}L${place(to)}"${thin}/><path transform="translate(${place(to)}) rotate(${short(turn)})" d="M0 0L${short(-size)} ${short(-size / 2)}V${short(size / 2)}z" fill="#1d2429"/>`;
+}
+
+function label(text: string | undefined, at: Point, frame: Frame): Html | undefined {
+  return text === undefined
+    ? undefined
+    : words(text, { x: at.x, y: at.y - 0.35 * frame.letter }, "middle", frame);
+}
+
+/** Letters with a light edge, so that lines behind them do not disturb. */
+function words(text: string, at: Point, anchor: "start" | "middle" | "end", { letter }: Frame): Html {
+  return html`<text x="${short(at.x)}" y="${short(-at.y)}" text-anchor="${anchor}" fill="#1d2429" stroke="#ffffff" stroke-width="${short(letter / 5)}" stroke-linejoin="round" paint-order="stroke">${text}</text>`;
+}
+
+function between(a: Point, b: Point, share: number): Point {
+  return { x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) };
+}
+
+function middle(points: readonly Point[]): Point {
+  const sum = points.reduce((total, { x, y }) => ({ x: total.x + x, y: total.y + y }), { x: 0, y: 0 });
+  return { x: sum.x / points.length, y: sum.y / points.length };
+}
+
+function path(points: readonly Point[]): string {
+  return points.map(place).join(" ");
+}
+
+function place({ x, y }: Point): string {
+  return `${short(x)} ${short(-y)}`;
+}
+
+/** Hundredths are finer than any screen needs. */
+function short(value: number): string {
+  return String(Math.round(value * 100) / 100);
+}

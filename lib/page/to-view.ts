@@ -1,0 +1,91 @@
+/** Makes views out of what the formula and review rooms return. */
+import type { WorkedLine, WorkedValue } from "../formula.js";
+import type { ShowStyle } from "../quantity/index.js";
+import type { Amount, Finding } from "../review/finding.js";
+import { showCitation } from "../source.js";
+import { leftSide, substitute } from "./substitute.js";
+import { joinTex, texTokens } from "./tex-token.js";
+import { texOfValue } from "./tex-value.js";
+import type { AmountView, FindingView, SymbolView, View, WorkedView } from "./view.js";
+
+/** What can be turned into views: a worked line, a finding, a sentence, a view, or a list of such. */
+export type Showable = WorkedLine | Finding | View | string | readonly Showable[];
+
+/**
+ * Views of anything showable, in order; text is a sentence.
+ *
+ * @throws TypeError for anything else, with what it got
+ */
+export function toViews(thing: Showable, style?: ShowStyle): View[] {
+  if (typeof thing === "string") return [{ kind: "sentence", text: thing }];
+  if (Array.isArray(thing)) return (thing as readonly Showable[]).flatMap((one) => toViews(one, style));
+  if (typeof thing === "object" && thing !== null) {
+    if ("kind" in thing) return [thing];
+    if ("verdict" in thing) return [findingView(thing, style)];
+    if ("equation" in thing) return [workedView(thing, style)];
+  }
+  throw new TypeError(
+    `show: expected a worked line, a finding, a table, a chart, a drawing, a sentence or a list of those, got ${described(thing)}`,
+  );
+}
+
+function described(thing: unknown): string {
+  return typeof thing === "object" && thing !== null
+    ? `an object with ${Object.keys(thing).slice(0, 6).join(", ") || "nothing in it"}`
+    : `${String(thing)} (${typeof thing})`;
+}
+
+/** A worked line in the reader's units, with its numbers put into the equation where they fit. */
+export function workedView(line: WorkedLine, style?: ShowStyle): WorkedView {
+  const { id, title, equation, source, validity, warnings } = line;
+  const inputs = line.inputs.map((input) => symbolView(input, style));
+  const results = line.results.map((result) => symbolView(result, style));
+  const substituted = withNumbers(equation, inputs, results);
+  return {
+    kind: "worked",
+    id,
+    title,
+    equation,
+    ...(substituted === undefined ? {} : { substituted }),
+    inputs,
+    results,
+    source: source.map(showCitation),
+    validity,
+    warnings,
+  };
+}
+
+function symbolView(worked: WorkedValue, style: ShowStyle | undefined): SymbolView {
+  return { symbol: worked.symbol, meaning: worked.meaning, value: worked.show(style) };
+}
+
+/** w = 5 (120 N/m) (1200 mm)^4 ... = 3.2 mm */
+function withNumbers(
+  equation: string,
+  inputs: readonly SymbolView[],
+  results: readonly SymbolView[],
+): string | undefined {
+  const right = substitute(equation, inputs);
+  if (right === undefined) return undefined;
+  const left = leftSide(equation);
+  const result = results.find(({ symbol }) => joinTex(texTokens(symbol)) === left);
+  const value = result && texOfValue(result.value);
+  return [left, right, ...(value ? [value] : [])].join(" = ");
+}
+
+/** A finding in the reader's units. */
+export function findingView(finding: Finding, style?: ShowStyle): FindingView {
+  const { demand, capacity, because, source, ...plain } = finding;
+  return {
+    kind: "finding",
+    ...plain,
+    ...(demand ? { demand: amountView(demand, style) } : {}),
+    ...(capacity ? { capacity: amountView(capacity, style) } : {}),
+    because: because.map((line) => workedView(line, style)),
+    source: source.map(showCitation),
+  };
+}
+
+function amountView(amount: Amount, style: ShowStyle | undefined): AmountView {
+  return { meaning: amount.meaning, value: amount.show(style) };
+}

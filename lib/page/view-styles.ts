@@ -1,0 +1,109 @@
+/** Style of the views, all under one class, so that a notebook's own look is left alone. */
+import { colours, verdictColours } from "./colours.js";
+
+const { ink, soft, line, paper, ground, accent } = colours;
+
+const verdicts: string = Object.entries(verdictColours)
+  .map(
+    ([verdict, { ink: letters, ground: under }]) => `
+.cw .cw-verdict.cw-${verdict} { color: ${letters}; background: ${under}; border-color: ${letters}; }
+.cw .cw-shape.cw-${verdict} { fill: ${letters}; }
+.cw .cw-bar.cw-${verdict} .cw-fill { fill: ${letters}; }
+.cw .cw-finding.cw-${verdict}, .cw .cw-answer.cw-${verdict} { border-left-color: ${letters}; }`,
+  )
+  .join("");
+
+/** CSS for views on any page. */
+export const viewStyles: string = `
+.cw { color: ${ink}; font: 1.0625rem/1.55 system-ui, -apple-system, "Segoe UI", Roboto, "Noto Sans", "DejaVu Sans", sans-serif; font-variant-numeric: tabular-nums; overflow-wrap: break-word; }
+.cw *, .cw *::before { box-sizing: border-box; }
+.cw p { margin: 0 0 .7em; }
+.cw h3 { font-size: 1.25rem; line-height: 1.3; margin: .1rem 0 .6rem; }
+.cw h4 { font-size: 1.0625rem; line-height: 1.35; margin: 0 0 .4rem; }
+.cw .cw-small { font-size: .9375rem; color: ${soft}; margin: .35rem 0; }
+.cw .cw-small b { color: ${ink}; }
+.cw .cw-label { font-size: .875rem; font-weight: 600; letter-spacing: .02em; color: ${soft}; margin: 0 0 .25rem; }
+.cw .cw-hidden { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+.cw .cw-sentence { max-width: 42rem; }
+.cw .cw-answer, .cw .cw-finding { background: ${paper}; border: 1px solid ${line}; border-left: .5rem solid ${accent}; border-radius: .25rem; padding: 1rem 1.1rem; margin: 1.2rem 0; }
+.cw .cw-answer-text { font-size: 1.1875rem; line-height: 1.45; font-weight: 600; margin: .5rem 0 .6rem; max-width: 42rem; }
+.cw .cw-answer .cw-answer-text:last-child { margin-bottom: 0; }
+.cw .cw-verdict { display: inline-flex; align-items: center; gap: .5rem; font-weight: 700; padding: .2rem .75rem .2rem .4rem; border: 1.5px solid; border-radius: .25rem; }
+.cw .cw-shape { width: 1.4rem; height: 1.4rem; flex: none; }
+.cw .cw-shape .cw-cut { fill: none; stroke: ${paper}; stroke-width: 2.6; stroke-linecap: round; stroke-linejoin: round; }
+.cw .cw-shape .cw-ring { fill: ${paper}; stroke: ${verdictColours.unknown.ink}; stroke-width: 2; }
+.cw .cw-shape .cw-dots { fill: none; stroke: ${verdictColours.unknown.ink}; stroke-width: 3; stroke-linecap: round; }
+.cw .cw-amounts { display: flex; flex-wrap: wrap; gap: .4rem 2.5rem; margin: .6rem 0; }
+.cw .cw-amounts dt { font-size: .9375rem; color: ${soft}; font-weight: 400; }
+.cw .cw-amounts dd { margin: 0; font-size: 1.125rem; font-weight: 650; }
+.cw .cw-ratio { margin: .6rem 0; }
+.cw .cw-bar { display: block; width: 100%; max-width: 26rem; height: auto; }
+.cw .cw-bar .cw-track { fill: ${ground}; stroke: ${line}; }
+.cw .cw-bar .cw-limit { stroke: ${ink}; stroke-width: 2.5; }
+.cw .cw-bar .cw-whisker { fill: none; stroke: ${ink}; stroke-width: 1.5; }
+.cw .cw-bar .cw-edge { fill: none; stroke: ${paper}; stroke-width: 4.5; }
+.cw .cw-missing { background: ${verdictColours.unknown.ground}; padding: .7rem .9rem; border-radius: .25rem; margin: .7rem 0; }
+.cw .cw-missing p:last-child { margin: 0; }
+.cw .cw-cautions { background: ${verdictColours.close.ground}; border: 1px solid ${verdictColours.close.ink}; border-radius: .25rem; padding: .7rem .9rem; margin: .8rem 0; }
+.cw .cw-cautions .cw-label { color: ${verdictColours.close.ink}; font-weight: 700; }
+.cw .cw-cautions ul { margin: 0; padding-left: 1.2rem; }
+.cw .cw-list-title { font-weight: 650; margin-bottom: .2rem; }
+.cw .cw-list ul, .cw .cw-list ol { margin: .2rem 0 1rem; padding-left: 1.5rem; max-width: 42rem; }
+.cw li { margin: .2rem 0; }
+.cw .cw-scroll { overflow-x: auto; max-width: 100%; margin: .8rem 0; }
+.cw table { border-collapse: collapse; font-size: 1rem; line-height: 1.4; margin: 0; border: 0; background: ${paper}; }
+.cw .cw-scroll table { min-width: min(100%, 22rem); }
+.cw caption { text-align: left; font-weight: 650; padding: 0 0 .4rem; }
+.cw th, .cw td { text-align: left; vertical-align: top; padding: .45rem .7rem; border: 0; border-bottom: 1px solid ${line}; }
+.cw thead th { border-bottom: 2px solid ${ink}; vertical-align: bottom; font-weight: 650; background: ${paper}; }
+.cw tbody tr { background: ${paper}; }
+.cw th.cw-right, .cw td.cw-right { text-align: right; }
+.cw td.cw-right { white-space: nowrap; }
+.cw th.cw-center, .cw td.cw-center { text-align: center; }
+.cw .cw-worked { border-top: 1px solid ${line}; padding: .9rem 0 .4rem; margin: .8rem 0 0; }
+.cw .cw-equation { overflow-x: auto; overflow-y: hidden; padding: .35rem 0; max-width: 100%; }
+.cw .cw-equation math { display: block math; font-size: 1.2rem; text-align: left; width: max-content; }
+.cw .cw-symbols math { font-size: 1.1rem; }
+.cw .cw-symbols { width: 100%; max-width: 42rem; }
+.cw .cw-symbols .cw-result td { font-weight: 700; border-top: 1.5px solid ${ink}; }
+.cw .cw-symbols .cw-result + .cw-result td { border-top: 0; }
+.cw summary { cursor: pointer; font-weight: 650; color: ${accent}; padding: .35rem 0; min-height: 2.75rem; display: flex; align-items: center; gap: .5rem; }
+.cw summary::before { content: ""; width: .55rem; height: .55rem; border-right: 2.5px solid; border-bottom: 2.5px solid; transform: rotate(-45deg); margin-left: .15rem; }
+.cw details[open] > summary::before { transform: rotate(45deg); }
+.cw summary::-webkit-details-marker { display: none; }
+.cw :focus-visible { outline: 3px solid ${accent}; outline-offset: 2px; }
+.cw .cw-figure { margin: 1.4rem 0; padding: 0; }
+.cw figcaption { margin: 0 0 .6rem; font-style: normal; text-align: left; color: ${soft}; font-size: .9688rem; max-width: 42rem; }
+.cw .cw-figure-title { display: block; color: ${ink}; font-size: 1.125rem; font-weight: 650; }
+.cw .cw-chart { width: 100%; max-width: 46rem; background: ${paper}; overflow-x: auto; overflow-y: hidden; }
+.cw .cw-chart img { display: block; max-width: 100%; height: auto; }
+.cw .cw-drawing { max-width: 36rem; background: ${paper}; }
+.cw .cw-drawing svg { display: block; width: 100%; height: auto; max-height: 34rem; }
+.cw .vega-embed, .cw .vega-embed .chart-wrapper { display: block; width: 100%; padding: 0; }
+.cw .vega-bindings { margin: .6rem 0 1rem; display: grid; gap: .5rem; }
+.cw .vega-bindings:empty { display: none; }
+.cw .vega-bind { display: block; }
+.cw .vega-bind label { display: flex; flex-wrap: wrap; align-items: center; gap: .3rem .8rem; }
+.cw .vega-bind-name { font-weight: 650; flex: 0 0 auto; min-width: 9rem; }
+.cw .vega-bind input[type="range"] { flex: 1 1 11rem; max-width: 24rem; height: 2.75rem; margin: 0; accent-color: ${accent}; }
+.cw .vega-bind select { font: inherit; min-height: 2.75rem; padding: .2rem .6rem; border: 1.5px solid ${soft}; border-radius: .25rem; background: ${paper}; color: ${ink}; }
+.cw .vega-bind .vega-bind-radio { display: flex; flex-wrap: wrap; gap: .3rem 1.2rem; }
+.cw .vega-bind .vega-bind-radio label { min-height: 2.75rem; gap: .4rem; }
+.cw .vega-bind span:not(.vega-bind-name) { font-weight: 650; min-width: 3rem; }
+.cw code { font-family: ui-monospace, "DejaVu Sans Mono", monospace; font-size: .9em; }
+${verdicts}
+@media print {
+  .cw { font-size: 10.5pt; }
+  .cw .vega-bindings { display: none; }
+  .cw .cw-finding, .cw .cw-answer, .cw .cw-worked, .cw .cw-figure, .cw .cw-cautions, .cw tr { break-inside: avoid; }
+  .cw h3, .cw h4, .cw caption, .cw .cw-list-title { break-after: avoid; }
+  .cw .cw-scroll, .cw .cw-equation { overflow: visible; }
+  .cw thead { display: table-header-group; }
+  .cw summary { display: none; }
+  .cw details::details-content { content-visibility: visible; block-size: auto; }
+  .cw .cw-verdict, .cw .cw-shape, .cw .cw-bar, .cw .cw-drawing, .cw .cw-cautions { print-color-adjust: exact; }
+}
+@media (forced-colors: active) {
+  .cw .cw-shape { forced-color-adjust: none; }
+}
+`;
