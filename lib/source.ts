@@ -37,6 +37,7 @@ export type SourceKey =
   | "en-315"
   | "en-636"
   | "en-310"
+  | "aluminum-design"
   | "iso-15981"
   | "iso-15977"
   | "niosh-lifting"
@@ -108,6 +109,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   },
   "en-315": { title: "EN 315 Plywood - Tolerances for dimensions", author: "CEN", year: 2000 },
   "en-636": { title: "EN 636 Plywood - Specifications", author: "CEN", year: 2015 },
+  "aluminum-design": { title: "Aluminum Design Manual", author: "The Aluminum Association", year: 2015 },
   "iso-15981": { title: "ISO 15981 Open end blind rivets - AlA/AlA", author: "ISO", year: 2002 },
   "iso-15977": { title: "ISO 15977 Open end blind rivets - AlA/St", author: "ISO", year: 2002 },
   "niosh-lifting": {
