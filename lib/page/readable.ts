@@ -4,7 +4,7 @@ const powers: Readonly<Record<string, string>> = { "2": "²", "3": "³", "4": "�
 
 /** "12 mm2" -> "12 mm²", for a text that is one value with its unit. */
 export function readableValue(text: string): string {
-  if (!/^[-+±]?[\d.][^\s]*\s\S+$/.test(text)) return text;
+  if (!/^[-+±]?[\d.][\d.\u202fe-]*\s\S+$/.test(text)) return text;
   return text.replace(/(?<=[A-Za-zµ])[234](?![\d.])/g, (power) => powers[power] ?? power);
 }
 

@@ -5,7 +5,7 @@ import type { SymbolView } from "./view.js";
 
 /** Bound variables and lines of many rows take no numbers. */
 const beyondNumbers =
-  /\\(?:sum|prod|int|iint|partial|nabla|begin|min|max|lim|dots|ldots|cdots|forall|quad|qquad)\b|\\\\|;/;
+  /\\(?:sum|prod|int|iint|partial|nabla|begin|min|max|lim|dots|ldots|cdots|forall|quad|qquad)(?![A-Za-z])|\\\\|;/;
 const accents = ["\\bar", "\\hat", "\\tilde", "\\dot", "\\ddot", "\\vec", "\\overline", "\\mathbf"];
 const looseBefore = ["{", "(", "[", "=", "+", "-", "\\cdot", "\\times", "/", "\\left", ","];
 const looseAfter = ["}", ")", "]", "=", "+", "-", "\\cdot", "\\times", "/", "\\right", ","];
