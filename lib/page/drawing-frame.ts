@@ -1,5 +1,5 @@
 /** How much room a drawing takes, with its dimensions and words. */
-import type { DimensionMark, DrawingMark, Point } from "./drawing.js";
+import type { DimensionMark, DrawingMark, DrawingView, Point } from "./drawing.js";
 
 /** The room a drawing takes (y up) and the height of its letters. */
 export interface Frame {
@@ -11,12 +11,12 @@ export interface Frame {
 }
 
 /** The frame around all marks, with a margin for letters. */
-export function frameOf(marks: readonly DrawingMark[]): Frame {
+export function frameOf({ marks, letter: given }: Pick<DrawingView, "marks" | "letter">): Frame {
   const points = marks.flatMap(cornersOf);
   const xs = points.map(({ x }) => x);
   const ys = points.map(({ y }) => y);
   const [left, right, bottom, top] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  const letter = Math.max(right - left, top - bottom, 1) / 25;
+  const letter = given ?? Math.max(right - left, top - bottom, 1) / 25;
   const margin = 1.5 * letter;
   return { left: left - margin, right: right + margin, bottom: bottom - margin, top: top + margin, letter };
 }

@@ -92,19 +92,27 @@ export interface DrawingView {
   /** What it shows, for a reader who cannot see it. */
   readonly description: string;
   readonly marks: readonly DrawingMark[];
+  /** Height of the letters in millimetres of the drawing; fit to its size where absent. */
+  readonly letter?: number;
 }
 
 /**
  * A drawing of the given marks.
  *
+ * @param letter height of the letters in millimetres of the drawing, for one with many words on it
  * @throws RangeError when there is nothing to draw or a coordinate is not a finite number
  */
-export function drawing(title: string, description: string, marks: readonly DrawingMark[]): DrawingView {
+export function drawing(
+  title: string,
+  description: string,
+  marks: readonly DrawingMark[],
+  letter?: number,
+): DrawingView {
   if (marks.length === 0) throw new RangeError(`drawing "${title}": nothing to draw`);
   const wrong = marks.find((mark) => !numbersOf(mark).every(Number.isFinite));
   if (wrong)
     throw new RangeError(`drawing "${title}": a ${wrong.mark} has a coordinate that is no finite number`);
-  return { kind: "drawing", title, description, marks };
+  return { kind: "drawing", title, description, marks, ...(letter === undefined ? {} : { letter }) };
 }
 
 function numbersOf(value: unknown): number[] {

@@ -26,8 +26,9 @@ export function renderDrawing(view: DrawingView): Html {
 }
 
 /** The drawing alone. */
-export function drawingSvg({ title, description, marks }: DrawingView): Html {
-  const frame = frameOf(marks);
+export function drawingSvg(view: DrawingView): Html {
+  const { title, description, marks } = view;
+  const frame = frameOf(view);
   const [width, height] = [frame.right - frame.left, frame.top - frame.bottom];
   return html`<svg xmlns="http://www.w3.org/2000/svg" viewBox="${short(frame.left)} ${short(-frame.top)} ${short(width)} ${short(height)}" role="img" aria-label="${title}. ${description}" font-family="system-ui, sans-serif" font-size="${short(frame.letter)}" fill="none">${marks.map(
     (mark) => renderMark(mark, frame),
