@@ -18,6 +18,8 @@ export type ColumnsOf<Row extends TableRow> = {
 /** The columns of one kind of table. */
 export interface TableSchema<Row extends TableRow> {
   readonly columns: ColumnsOf<Row>;
+  /** A header without rows is no problem. */
+  readonly mayBeEmpty: boolean;
 }
 
 /** What a file gave: the rows without a fault, and every problem. */
@@ -36,8 +38,11 @@ export interface ReadTable<Row extends TableRow> {
  *   thickness: column("thickness", Length, { above: 0 }),
  * });
  */
-export function tableSchema<Row extends TableRow>(columns: ColumnsOf<Row>): TableSchema<Row> {
-  return { columns };
+export function tableSchema<Row extends TableRow>(
+  columns: ColumnsOf<Row>,
+  { mayBeEmpty = false }: { readonly mayBeEmpty?: boolean } = {},
+): TableSchema<Row> {
+  return { columns, mayBeEmpty };
 }
 
 /**
@@ -56,7 +61,10 @@ export function readTable<Row extends TableRow>(
   const [first, ...rest] = lines;
   if (!first) return { rows: [], problems: [...unreadable, { file, expected: "a header line and rows" }] };
   const header = readHeader(first, file, schema.columns as unknown as Columns);
-  const none = rest.length === 0 ? [{ file, row: first.line, expected: "rows below the header" }] : [];
+  const none =
+    rest.length === 0 && !schema.mayBeEmpty
+      ? [{ file, row: first.line, expected: "rows below the header" }]
+      : [];
   const read = rest.map((line) => readRow(line, file, first.cells.length, header.placed));
   const doubled = header.placed.flatMap((column) => doubledValues(column, rest, file));
   const sound = header.problems.length === 0;

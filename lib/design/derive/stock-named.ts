@@ -1,14 +1,5 @@
 import type { Stock } from "../stock.js";
-
-/** Where each table of the stock stands. */
-export const stockFiles: Readonly<Record<keyof Stock, string>> = {
-  sheets: "sheet-stock.csv",
-  bars: "bar-stock.csv",
-  hardware: "hardware.csv",
-  fasteners: "fasteners.csv",
-  adhesives: "adhesives.csv",
-  facings: "facings.csv",
-};
+import { tableFiles } from "../table-files.js";
 
 /**
  * The row of a name.
@@ -22,6 +13,6 @@ export function stockNamed<Table extends keyof Stock>(
 ): Stock[Table][number] {
   const rows: readonly Stock[Table][number][] = stock[table];
   const found = rows.find((row) => row.name === name);
-  if (!found) throw new RangeError(`${stockFiles[table]}: no "${name}"`);
+  if (!found) throw new RangeError(`${tableFiles[table]}: no "${name}"`);
   return found;
 }

@@ -1,0 +1,19 @@
+import type { CasePath } from "../read/case-text.js";
+
+/** Something wrong in the case, at a path of its file. */
+export interface Fault {
+  readonly path: CasePath;
+  /** Where the value may stand instead, nearest first: the build of the section, then of the case. */
+  readonly inheritedFrom?: readonly CasePath[];
+  readonly expected: string;
+  /** What is wrong, where it is not what stands at the path. */
+  readonly value?: string;
+}
+
+/** Where a value of a panel or an edge is inherited from when it does not stand there itself. */
+export function buildPaths(section: string, inBuild: CasePath): readonly CasePath[] {
+  return [
+    ["sections", section, "build", ...inBuild],
+    ["build", ...inBuild],
+  ];
+}

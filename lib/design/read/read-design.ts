@@ -1,0 +1,57 @@
+import type { Problem } from "../../problem.js";
+import type { Case } from "../case.js";
+import { checkCase } from "../check/check-case.js";
+import { checkTables } from "../check/check-tables.js";
+import type { Fault } from "../check/fault.js";
+import { deriveParts } from "../derive/derive-parts.js";
+import type { Parts } from "../parts.js";
+import type { Measurements, Stock } from "../stock.js";
+import type { CaseText } from "./case-text.js";
+import { readCase } from "./read-case.js";
+import { readTables, type TableTexts } from "./read-tables.js";
+
+/** A case with everything that belongs to it, read and checked. */
+export interface Design {
+  readonly case: Case;
+  readonly stock: Stock;
+  readonly measurements: Measurements;
+  readonly parts: Parts;
+}
+
+/** Name of the case file. */
+export const caseFile = "case.yaml";
+
+/**
+ * Reads and checks a job from its texts: the design, or every problem. What a problem hides is reported once
+ * that is mended: names are looked up in tables that could be read, and sizes are checked once all names lead
+ * somewhere.
+ *
+ * @param texts by file name: case.yaml and the tables
+ */
+export function readDesign(
+  texts: TableTexts,
+): { readonly design: Design } | { readonly problems: readonly Problem[] } {
+  const read = readCase(texts[caseFile] ?? "", caseFile);
+  const { stock, measurements, problems: ofTables } = readTables(texts);
+  const ofCase = texts[caseFile] === undefined ? [{ file: caseFile, expected: "this file" }] : read.problems;
+  const across = checkTables(stock, measurements, read.case?.currency);
+  const faults = read.case && ofTables.length === 0 ? checkCase(read.case, stock) : [];
+  const problems = [
+    ...ofCase,
+    ...distinct(faults.map((fault) => atItsRow(fault, read.written))),
+    ...ofTables,
+    ...across,
+  ];
+  if (problems.length > 0 || !read.case) return { problems };
+  return { design: { case: read.case, stock, measurements, parts: deriveParts(read.case, stock) } };
+}
+
+function atItsRow({ path, inheritedFrom = [], expected, value }: Fault, written: CaseText): Problem {
+  const standing = [path, ...inheritedFrom].find((one) => written.has(one)) ?? path;
+  return written.problemAt(standing, expected, value);
+}
+
+/** One wrong value in a build is wrong for every panel that inherits it, and is reported once. */
+function distinct(problems: readonly Problem[]): Problem[] {
+  return [...new Map(problems.map((problem) => [JSON.stringify(problem), problem])).values()];
+}

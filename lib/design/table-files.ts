@@ -1,0 +1,17 @@
+import type { Measurements, Stock } from "./stock.js";
+
+/** The file beside case.yaml that each table stands in. */
+export const tableFiles: Readonly<Record<keyof Stock | keyof Measurements, string>> = {
+  sheets: "sheet-stock.csv",
+  bars: "bar-stock.csv",
+  hardware: "hardware.csv",
+  fasteners: "fasteners.csv",
+  adhesives: "adhesives.csv",
+  facings: "facings.csv",
+  bends: "bend-tests.csv",
+  weights: "weights.csv",
+  spreads: "spread-trials.csv",
+  pulls: "pull-tests.csv",
+  kerfs: "kerfs.csv",
+  timings: "timings.csv",
+};
