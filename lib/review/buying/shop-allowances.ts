@@ -1,6 +1,6 @@
-import { kerfFromCuts, measuredMean } from "../measure/index.js";
-import { Length } from "../quantity/index.js";
-import type { ReviewInput } from "./review-input.js";
+import { kerfFromCuts, measuredMean } from "../../measure/index.js";
+import { Length } from "../../quantity/index.js";
+import type { ReviewInput } from "../review-input.js";
 
 /** A blade's cut, and whether it was measured. */
 export interface KnownKerf {

@@ -1,7 +1,7 @@
 /** What a case needs bought, trade by trade, each with the plan behind the count. */
-import type { BarPlan, SheetPlan } from "../cutting/index.js";
-import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock } from "../design/index.js";
-import type { Area, Money, Volume } from "../quantity/index.js";
+import type { BarPlan, SheetPlan } from "../../cutting/index.js";
+import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock } from "../../design/index.js";
+import type { Area, Money, Volume } from "../../quantity/index.js";
 
 /** Everything to buy for one case. */
 export interface PurchaseList {

@@ -1,8 +1,8 @@
-import type { BendTest, Measurements, SheetStock } from "../design/index.js";
-import type { WorkedLine } from "../formula.js";
-import { plywoodLamination, type VeneerSpecies, veneerLayer } from "../material/index.js";
-import { type BentStrip, bentStrips, measuredMean, type Uncertainty } from "../measure/index.js";
-import { Angle, Pressure, Ratio } from "../quantity/index.js";
+import type { BendTest, Measurements, SheetStock } from "../../design/index.js";
+import type { WorkedLine } from "../../formula.js";
+import { plywoodLamination, type VeneerSpecies, veneerLayer } from "../../material/index.js";
+import { type BentStrip, bentStrips, measuredMean, type Uncertainty } from "../../measure/index.js";
+import { Angle, Pressure, Ratio } from "../../quantity/index.js";
 
 /** Bending modulus of a sheet one way, and how well it is known. */
 export interface KnownModulus {

@@ -5,11 +5,18 @@ import {
   planSheets,
   type SheetPiece,
   type SheetPlan,
-} from "../cutting/index.js";
-import type { BarPart, BarStock, FacingPart, FacingStock, PanelPart, SheetStock } from "../design/index.js";
-import { Angle } from "../quantity/index.js";
+} from "../../cutting/index.js";
+import type {
+  BarPart,
+  BarStock,
+  FacingPart,
+  FacingStock,
+  PanelPart,
+  SheetStock,
+} from "../../design/index.js";
+import { Angle } from "../../quantity/index.js";
+import type { ReviewInput } from "../review-input.js";
 import type { CutNeed } from "./purchase-list.js";
-import type { ReviewInput } from "./review-input.js";
 import { barEndTrim, kerfFor, sheetEdgeTrim } from "./shop-allowances.js";
 
 /** Which sheets to buy and how to cut every panel, leaf and shelf from them, stock by stock. */

@@ -1,8 +1,8 @@
-import type { PanelPart } from "../design/index.js";
-import type { WorkedLine } from "../formula.js";
-import type { LaminatedPanel } from "../material/index.js";
-import { type Layer, plywoodLamination, sheetLayer, turnedQuarter } from "../material/index.js";
-import { Angle, Density, type Pressure, Ratio } from "../quantity/index.js";
+import type { PanelPart } from "../../design/index.js";
+import type { WorkedLine } from "../../formula.js";
+import type { LaminatedPanel } from "../../material/index.js";
+import { type Layer, plywoodLamination, sheetLayer, turnedQuarter } from "../../material/index.js";
+import { Angle, Density, type Pressure, Ratio } from "../../quantity/index.js";
 import type { SheetModuli } from "./sheet-moduli.js";
 
 /** The two moduli that bend tests give, as numbers to be varied by their scatter. */
