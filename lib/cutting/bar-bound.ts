@@ -97,7 +97,7 @@ export function tooLong({ pieces, stockLength, endTrim }: OneLengthJob): string[
  * @throws RangeError for a negative kerf or trim, or a piece longer than a trimmed bar
  * @example barBound({ pieces: [{ length: mm(900), count: 5 }], stockLength: mm(2000), kerf: mm(3), endTrim: mm(0) }).bars // 3
  */
-export const barBound: Formula<OneLengthJob, BarBound> = formula({
+export const barBound: Formula<OneLengthJob, BarBound> = formula<OneLengthJob, BarBound>({
   id: "bars.bound",
   title: "Fewest bars possible",
   equation: String.raw`n \ge \max\left(\left\lceil \frac{\sum_i (l_i + k)}{L + k} \right\rceil,\ \#\{i : l_i + k > \tfrac{1}{2}(L + k)\}\right),\quad L = L_0 - 2t`,

@@ -1,0 +1,83 @@
+import { type Formula, formula } from "../formula.js";
+import { type Kind, Length, listOf, Mass, Name, recordOf } from "../quantity/index.js";
+import { cite } from "../source.js";
+
+/** A point: x, y and z from whatever corner was chosen. */
+export interface Place {
+  readonly x: Length;
+  readonly y: Length;
+  /** Upwards. */
+  readonly z: Length;
+}
+
+/** A thing with its own centre of gravity. */
+export interface PlacedMass extends Place {
+  readonly name: string;
+  readonly mass: Mass;
+}
+
+/** Things and the point from which their common centre is measured. */
+export interface MassesAbout {
+  readonly masses: readonly PlacedMass[];
+  readonly origin: Place;
+}
+
+/** All mass, and where it balances, from the chosen origin. */
+export type Balance = {
+  readonly mass: Mass;
+  readonly x: Length;
+  readonly y: Length;
+  readonly z: Length;
+};
+
+const placedMasses: Kind<readonly PlacedMass[]> = listOf(
+  recordOf<PlacedMass>("mass", { name: Name, mass: Mass, x: Length, y: Length, z: Length }),
+);
+const place: Kind<Place> = recordOf<Place>("place", { x: Length, y: Length, z: Length });
+
+function refuse({ masses }: MassesAbout): string[] {
+  const negative = masses.filter(({ mass }) => !(mass >= 0));
+  if (negative.length > 0)
+    return negative.map(({ name, mass }) => `${name}: mass must be at least 0, got ${Mass.show(mass)}`);
+  return totalMass(masses) > 0 ? [] : ["there is no mass to balance"];
+}
+
+function totalMass(masses: readonly PlacedMass[]): number {
+  return masses.reduce<number>((sum, { mass }) => sum + mass, 0);
+}
+
+/**
+ * Where a case and all that is in it balance: each place weighted by its mass, about a chosen origin.
+ *
+ * @source statics, first moments
+ * @throws RangeError for a negative mass or no mass at all
+ * @example centreOfMass({ masses: [{ name: "lid", mass: kg(3), x: mm(0), y: mm(0), z: mm(900) }, { name: "box", mass: kg(9), x: mm(0), y: mm(0), z: mm(300) }], origin: { x: mm(0), y: mm(0), z: mm(0) } }).z // 450 mm
+ */
+export const centreOfMass: Formula<MassesAbout, Balance> = formula<MassesAbout, Balance>({
+  id: "balance.centre",
+  title: "Mass and centre of gravity",
+  equation: String.raw`m = \sum_i m_i,\qquad \bar{\mathbf{r}} = \frac{\sum_i m_i \mathbf{r}_i}{m} - \mathbf{r}_0`,
+  inputs: {
+    masses: {
+      symbol: String.raw`m_i, \mathbf{r}_i`,
+      kind: placedMasses,
+      meaning: "things and where they sit",
+    },
+    origin: { symbol: String.raw`\mathbf{r}_0`, kind: place, meaning: "origin" },
+  },
+  result: {
+    mass: { symbol: "m", kind: Mass, meaning: "total mass" },
+    x: { symbol: String.raw`\bar x`, kind: Length, meaning: "centre of gravity in x" },
+    y: { symbol: String.raw`\bar y`, kind: Length, meaning: "centre of gravity in y" },
+    z: { symbol: String.raw`\bar z`, kind: Length, meaning: "height of the centre of gravity" },
+  },
+  source: [cite("statics", "first moments of mass")],
+  validity: "Things that do not shift on the way; weigh the finished case to be sure.",
+  refuse,
+  compute: ({ masses, origin }) => {
+    const mass = totalMass(masses);
+    const mean = (axis: keyof Place): number =>
+      masses.reduce((sum, one) => sum + one.mass * one[axis], 0) / mass - origin[axis];
+    return { mass, x: mean("x"), y: mean("y"), z: mean("z") };
+  },
+});

@@ -1,0 +1,40 @@
+import type { WorkedLine } from "../formula.js";
+import { Force } from "../quantity/index.js";
+import {
+  type CaseOnCasters,
+  type CasterLoads,
+  corners,
+  loadsOnFour,
+  loadsOnThree,
+  restsOnFour,
+  restsOnThree,
+} from "./caster-load.js";
+
+/** A way the case can stand, with the force on its most loaded caster. */
+export interface CasterStand {
+  readonly on: "four casters" | "three casters";
+  readonly greatest: Force;
+  readonly worked: WorkedLine & { readonly value: CasterLoads };
+}
+
+/**
+ * Every way a case can stand on its casters, the heaviest load on one caster first. A caster that the
+ * case would rock onto cannot be the one that hangs.
+ *
+ * @throws RangeError where the centre of gravity does not stand between the casters
+ * @example casterStands({ mass: kg(60), across: mm(500), deep: mm(400), fromLeft: mm(250), fromFront: mm(200) })[0]?.greatest // 294.2 N
+ */
+export function casterStands(standing: CaseOnCasters): CasterStand[] {
+  const lifted = corners.filter((corner) => restsOnThree({ ...standing, lifted: corner }));
+  if (lifted.length === 0)
+    throw new RangeError("casters: the centre of gravity does not stand between the casters, the case tips");
+  const three = lifted.map((corner) =>
+    stand("three casters", loadsOnThree.worked({ ...standing, lifted: corner })),
+  );
+  const four = restsOnFour(standing) ? [stand("four casters", loadsOnFour.worked(standing))] : [];
+  return [...three, ...four].sort((a, b) => b.greatest - a.greatest);
+}
+
+function stand(on: CasterStand["on"], worked: CasterStand["worked"]): CasterStand {
+  return { on, greatest: Force.si(Math.max(...Object.values(worked.value))), worked };
+}
