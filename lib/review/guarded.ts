@@ -1,0 +1,36 @@
+import type { Finding } from "./finding.js";
+
+/** What a finding is about, before anything is worked out. */
+export type Question = Pick<Finding, "id" | "topic" | "subject" | "question">;
+
+/** What working it out adds. */
+export type Reply = Omit<Finding, keyof Question>;
+
+/**
+ * Answers a question, or says why it cannot be: a formula that refuses its inputs makes the finding unknown,
+ * with the formula's own words, and the rest of the review goes on.
+ */
+export function guarded(question: Question, work: () => Reply): Finding {
+  try {
+    return { ...question, ...work() };
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return unknown(question, {
+      measure: "an input within the range of the formula",
+      how: error.message,
+    });
+  }
+}
+
+/** A finding that waits for a measurement. */
+export function unknown(question: Question, missing: NonNullable<Finding["missing"]>): Finding {
+  return {
+    ...question,
+    verdict: "unknown",
+    answer: `Not known yet. Needed: ${missing.measure}.`,
+    because: [],
+    cautions: [],
+    source: [],
+    missing,
+  };
+}

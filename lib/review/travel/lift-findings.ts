@@ -1,0 +1,137 @@
+import type { HardwarePart, Journey } from "../../design/index.js";
+import {
+  type Balance,
+  judgeLift,
+  judgePairLift,
+  type Lift,
+  type LiftDuration,
+  LiftRate,
+  type LiftVerdict,
+  liftCaution,
+  pairCaution,
+} from "../../moving/index.js";
+import { degree, hour, Length, Mass, Ratio, type ShowStyle } from "../../quantity/index.js";
+import { cite } from "../../source.js";
+import { amount, styleOf } from "../amount.js";
+import type { Finding } from "../finding.js";
+import { guarded, type Reply } from "../guarded.js";
+import type { ReviewInput } from "../review-input.js";
+import { verdictOf } from "../verdict.js";
+import { type BalanceLine, sectionBalance } from "./balance.js";
+
+/** Whether the people of the journey can lift each section by its handles. */
+export function liftFindings(input: ReviewInput): readonly Finding[] {
+  const { people } = input.case.journey;
+  return input.parts.sections.map(({ name }) =>
+    guarded(
+      {
+        id: `travel.lift.${name}`,
+        topic: "travel",
+        subject: name,
+        question: `Can ${people} ${people === 1 ? "person" : "people"} lift ${name}, loaded?`,
+      },
+      () => liftReply(input, name),
+    ),
+  );
+}
+
+function liftReply(input: ReviewInput, section: string): Reply {
+  const { journey } = input.case;
+  const balance = sectionBalance(input, section);
+  const lift = liftOf(journey);
+  return journey.people === 1
+    ? loneReply(balance, judgeLift(balance.value.mass, lift), styleOf(input.case))
+    : teamReply(input, section, balance, lift);
+}
+
+function loneReply(balance: BalanceLine, judged: LiftVerdict, style: ShowStyle): Reply {
+  return replyOf([balance], balance.value.mass, judged, [liftCaution], "one person", style);
+}
+
+/** With more than two, each end is shared by half of them. */
+function teamReply(input: ReviewInput, section: string, balance: BalanceLine, lift: Lift): Reply {
+  const { people } = input.case.journey;
+  const team = teamMass(balance.value, people);
+  const line = handleLine(input, section);
+  const pair = judgePairLift(
+    {
+      mass: team,
+      span: line.span,
+      toCentre: Length.si(balance.value.x - line.from),
+      rise: Length.si(balance.value.z - line.height),
+      incline: degree(0),
+    },
+    { first: lift, second: lift },
+  );
+  const { first, second } = pair.shares.value;
+  const [worse, share] = first >= second ? [pair.first, first] : [pair.second, second];
+  const words = people === 2 ? "the heavier end" : `each of ${people} people, heavier end`;
+  return replyOf([balance, pair.shares], share, worse, [pairCaution], words, styleOf(input.case));
+}
+
+function teamMass({ mass }: Balance, people: number): Mass {
+  return Mass.si((2 * mass) / people);
+}
+
+function replyOf(
+  lines: Reply["because"],
+  share: Mass,
+  judged: LiftVerdict,
+  cautions: readonly string[],
+  who: string,
+  style: ShowStyle,
+): Reply {
+  const { atStart, atEnd, index } = judged;
+  const limit = Mass.si(Math.min(atStart.value.limit, atEnd.value.limit));
+  const comparison = index.value <= 1 ? "within" : "above";
+  return {
+    verdict: verdictOf(index.value),
+    answer: `${Mass.show(share, style)} for ${who}, ${comparison} the recommended ${Mass.show(limit, style)}: lifting index ${Ratio.show(index.value, { digits: 2 })}.`,
+    demand: amount(Mass, `carried by ${who}`, share),
+    capacity: amount(Mass, "recommended weight limit", limit),
+    ratio: index.value,
+    because: [...lines, atStart, atEnd, index],
+    cautions,
+    source: [cite("niosh-lifting", "recommended weight limit and lifting index")],
+  };
+}
+
+function liftOf({ liftFrom, liftTo, reach, liftsPerMinute, liftingTime, grip }: Journey): Lift {
+  const hands = (height: Length) => ({ reach, height, twist: degree(0) });
+  return {
+    start: hands(liftFrom),
+    end: hands(liftTo),
+    rate: LiftRate.of(liftsPerMinute, "lifts/min"),
+    duration: durationOf(liftingTime),
+    grip,
+  };
+}
+
+function durationOf(time: Journey["liftingTime"]): LiftDuration {
+  if (time <= hour(1)) return "up to 1 h";
+  return time <= hour(2) ? "1 to 2 h" : "2 to 8 h";
+}
+
+interface HandleLine {
+  readonly from: Length;
+  readonly span: Length;
+  readonly height: Length;
+}
+
+/** From the handles on the left of a section to those on its right. */
+function handleLine(input: ReviewInput, section: string): HandleLine {
+  const handles = liftHandles(input, section);
+  const places = handles.map(({ centre }) => centre.x);
+  const from = Math.min(...places);
+  const span = Math.max(...places) - from;
+  if (!(span > 0)) {
+    throw new RangeError(`${section} needs a handle at each end to be lifted by more than one person`);
+  }
+  const height = handles.reduce((sum, { centre }) => sum + centre.z, 0) / handles.length;
+  return { from: Length.si(from), span: Length.si(span), height: Length.si(height) };
+}
+
+/** The handles a section is lifted by. */
+export function liftHandles({ parts }: ReviewInput, section: string): readonly HardwarePart[] {
+  return parts.hardware.filter((part) => part.section === section && part.item.duty === "lift");
+}
