@@ -1,0 +1,2 @@
+export * from "./job-name.js";
+export * from "./open-job.js";

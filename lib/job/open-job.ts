@@ -1,0 +1,65 @@
+/** From a job's folder to a design: the only place where its files are read. */
+import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
+import { basename, join, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import { caseFile, type Design, readDesign, tableFiles } from "../design/index.js";
+import { type Problem, ProblemsError } from "../problem.js";
+import { dataFolder, isJobName, jobNameExpected } from "./job-name.js";
+
+/** A job, read: its case, what can be bought, what was measured, and every part. */
+export interface Job extends Design {
+  readonly name: string;
+  /** Absolute path. */
+  readonly folder: string;
+}
+
+/** The job that is opened when none is named. */
+export const demoJob = "soil-lab";
+
+/**
+ * Opens a job.
+ *
+ * @param name a folder of data/, or a path to a folder (anything with a slash in it); default is what
+ * CASEWRIGHT_JOB names, else the demo job
+ * @throws ProblemsError with every problem of its files
+ * @example const { case: soilLab, parts } = openJob("soil-lab");
+ */
+export function openJob(name: string = process.env.CASEWRIGHT_JOB || demoJob): Job {
+  const folder = jobFolder(name);
+  const read = readJob(folder);
+  if ("problems" in read) throw new ProblemsError(read.problems);
+  return read.job;
+}
+
+/** Reads and checks a job's folder: the job, or every problem. */
+export function readJob(folder: string): { readonly job: Job } | { readonly problems: readonly Problem[] } {
+  if (!existsSync(folder) || !statSync(folder).isDirectory()) {
+    return { problems: [{ file: folder, expected: "a folder with case.yaml and its tables" }] };
+  }
+  const files = [caseFile, ...Object.values(tableFiles)];
+  const present = files.filter((file) => existsSync(join(folder, file)));
+  const texts = Object.fromEntries(present.map((file) => [file, readFileSync(join(folder, file), "utf8")]));
+  const read = readDesign(texts);
+  const strangers = strangeTables(folder, files);
+  if ("problems" in read) return { problems: [...read.problems, ...strangers] };
+  if (strangers.length > 0) return { problems: strangers };
+  return { job: { name: basename(folder), folder, ...read.design } };
+}
+
+/** A table under a name that nothing reads is most likely misspelt. */
+function strangeTables(folder: string, files: readonly string[]): Problem[] {
+  return readdirSync(folder)
+    .filter((file) => /\.(csv|ya?ml)$/i.test(file) && !files.includes(file))
+    .map((file) => ({ file, expected: `a file among ${files.join(", ")}` }));
+}
+
+/**
+ * The folder of a job.
+ *
+ * @throws ProblemsError for a name that could lead out of data/
+ */
+export function jobFolder(name: string): string {
+  if (/[\\/]/.test(name)) return resolve(name.startsWith("file:") ? fileURLToPath(name) : name);
+  if (isJobName(name)) return join(dataFolder, name);
+  throw new ProblemsError([{ file: "data", column: "job", value: name, expected: jobNameExpected }]);
+}
