@@ -1,0 +1,134 @@
+/** Stiffness and mass of plywood from its veneers, with a facing on one side or both. */
+import { type Formula, formula } from "../formula.js";
+import { AreaDensity, Length, listOf, MembraneStiffness, Pressure } from "../quantity/index.js";
+import { cite } from "../source.js";
+import { freeBending, type Laminate, laminate } from "./laminate.js";
+import { Layer, layerFaults } from "./layer.js";
+import { inverse, type Matrix3, product } from "./matrix3.js";
+import { type OrthotropicStiffness, orthotropicStiffness } from "./plate-stiffness.js";
+
+/** A bonded stack. */
+export interface LayerStack {
+  /** From the bottom face up; a facing is a layer like any other. */
+  readonly layers: readonly Layer[];
+}
+
+/** What the stack amounts to as one panel. It is also an OrthotropicStiffness for the plate formulas. */
+export type LaminatedPanel = OrthotropicStiffness & {
+  readonly thickness: Length;
+  /** Modulus a bent strip along x would show if the panel were one material. */
+  readonly bendingModulusX: Pressure;
+  /** The same for a strip along y. */
+  readonly bendingModulusY: Pressure;
+  /** In-plane force per width for unit stretch along x with y held, A11. */
+  readonly membraneX: MembraneStiffness;
+  /** A22 */
+  readonly membraneY: MembraneStiffness;
+  /** A12 */
+  readonly membraneCoupling: MembraneStiffness;
+  /** A66 */
+  readonly membraneShear: MembraneStiffness;
+  /** Modulus of a strip pulled along x. */
+  readonly stretchModulusX: Pressure;
+  /** Modulus of a strip pulled along y. */
+  readonly stretchModulusY: Pressure;
+  /** Height above the bottom face that keeps its length when a strip along x bends. */
+  readonly neutralX: Length;
+  /** The same for a strip along y. */
+  readonly neutralY: Length;
+  /** Without glue. */
+  readonly massPerArea: AreaDensity;
+};
+
+/** Plywood, faced or bare, from its layers of any thickness and grain. */
+export const plywoodLamination: Formula<LayerStack, LaminatedPanel> = formula<LayerStack, LaminatedPanel>({
+  id: "plywood.lamination",
+  title: "Plywood stiffness from its veneers and facings",
+  equation: String.raw`D^{*}=D-B A^{-1}B,\quad (A,B,D)=\sum_k \bar Q_k \int_k (1,z,z^2)\,dz`,
+  inputs: {
+    layers: {
+      symbol: String.raw`\{t,\theta,E_1,E_2,G_{12},\nu_{12},\rho\}_k`,
+      kind: listOf(Layer),
+      meaning: "layers from the bottom face up",
+    },
+  },
+  result: {
+    ...orthotropicStiffness.declaration.result,
+    thickness: { symbol: "t", kind: Length, meaning: "panel thickness" },
+    bendingModulusX: { symbol: "E_{f,x}", kind: Pressure, meaning: "bending modulus of a strip along x" },
+    bendingModulusY: { symbol: "E_{f,y}", kind: Pressure, meaning: "bending modulus of a strip along y" },
+    membraneX: { symbol: "A_{11}", kind: MembraneStiffness, meaning: "in-plane stiffness along x" },
+    membraneY: { symbol: "A_{22}", kind: MembraneStiffness, meaning: "in-plane stiffness along y" },
+    membraneCoupling: { symbol: "A_{12}", kind: MembraneStiffness, meaning: "in-plane coupling" },
+    membraneShear: { symbol: "A_{66}", kind: MembraneStiffness, meaning: "in-plane shear stiffness" },
+    stretchModulusX: { symbol: "E_{m,x}", kind: Pressure, meaning: "in-plane modulus along x" },
+    stretchModulusY: { symbol: "E_{m,y}", kind: Pressure, meaning: "in-plane modulus along y" },
+    neutralX: { symbol: "z_x", kind: Length, meaning: "neutral height, strip along x" },
+    neutralY: { symbol: "z_y", kind: Length, meaning: "neutral height, strip along y" },
+    massPerArea: { symbol: "m", kind: AreaDensity, meaning: "mass per area" },
+  },
+  source: [cite("composite-mechanics", "ch. 4, eq. 4.22 to 4.27"), cite("wood-handbook", "ch. 12, plywood")],
+  validity:
+    "Fully bonded layers, panel free to shift in its own plane at the edges. Voids, glue and shear through the thickness (which adds a few percent to the sag of short spans) are left out; a bend test outranks it.",
+  refuse: ({ layers }) => layerFaults(layers),
+  warn: ({ layers }) => skewWarning(freeBending(laminate(layers))),
+  compute: ({ layers }) => {
+    const stack = laminate(layers);
+    return { ...bendingOf(stack), ...stretchOf(stack), massPerArea: massOf(layers) };
+  },
+});
+
+type Bared<Field extends keyof LaminatedPanel> = { readonly [F in Field]: number };
+
+function bendingOf(
+  stack: Laminate,
+): Bared<
+  keyof OrthotropicStiffness | "thickness" | "bendingModulusX" | "bendingModulusY" | "neutralX" | "neutralY"
+> {
+  const bending = freeBending(stack);
+  const compliance = inverse(bending);
+  const shift = product(inverse(stack.membrane), stack.coupling);
+  const { thickness } = stack;
+  const modulus = (axis: 0 | 1): number => 12 / (thickness ** 3 * compliance[axis][axis]);
+  return {
+    alongX: bending[0][0],
+    alongY: bending[1][1],
+    coupling: bending[0][1],
+    twist: bending[2][2],
+    thickness,
+    bendingModulusX: modulus(0),
+    bendingModulusY: modulus(1),
+    neutralX: thickness / 2 + shift[0][0],
+    neutralY: thickness / 2 + shift[1][1],
+  };
+}
+
+function stretchOf({
+  membrane,
+  thickness,
+}: Laminate): Bared<`membrane${"X" | "Y" | "Coupling" | "Shear"}` | `stretchModulus${"X" | "Y"}`> {
+  const compliance = inverse(membrane);
+  return {
+    membraneX: membrane[0][0],
+    membraneY: membrane[1][1],
+    membraneCoupling: membrane[0][1],
+    membraneShear: membrane[2][2],
+    stretchModulusX: 1 / (thickness * compliance[0][0]),
+    stretchModulusY: 1 / (thickness * compliance[1][1]),
+  };
+}
+
+function massOf(layers: readonly Layer[]): number {
+  return layers.reduce((sum, { thickness, density }) => sum + thickness * density, 0);
+}
+
+/** Share of the bending stiffness above which a lay-up with slanted grain twists noticeably as it bends. */
+const skewLimit = 0.03;
+
+function skewWarning(bending: Matrix3): string[] {
+  const skew =
+    Math.max(Math.abs(bending[0][2]), Math.abs(bending[1][2])) / Math.min(bending[0][0], bending[1][1]);
+  return skew < skewLimit
+    ? []
+    : ["slanted grain makes this panel twist as it bends, which the plate formulas leave out"];
+}
