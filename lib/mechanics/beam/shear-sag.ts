@@ -1,0 +1,58 @@
+/** Sag that a beam owes to shear: small for shelves, not for short deep bars of wood. */
+import { type Formula, formula } from "../../formula.js";
+import { choice, Force, type Kind, Length, Pressure } from "../../quantity/index.js";
+import { cite } from "../../source.js";
+
+/** How the beam is held and loaded. */
+export type ShearCase = "simple, uniform" | "simple, centre" | "cantilever, uniform" | "cantilever, tip";
+const ShearCase: Kind<ShearCase> = choice("beam case", [
+  "simple, uniform",
+  "simple, centre",
+  "cantilever, uniform",
+  "cantilever, tip",
+]);
+
+/** Average shear over the span as a share of the total load: the k_s of the Wood Handbook, eq. 9-2. */
+const shearFactors: Readonly<Record<ShearCase, number>> = {
+  "simple, uniform": 1 / 8,
+  "simple, centre": 1 / 4,
+  "cantilever, uniform": 1 / 2,
+  "cantilever, tip": 1,
+};
+
+/** A rectangular beam under a load. */
+export interface ShearedBeam {
+  readonly held: ShearCase;
+  /** All of it, also when it is spread out. */
+  readonly totalLoad: Force;
+  readonly span: Length;
+  /** Across the load. */
+  readonly width: Length;
+  /** Along the load. */
+  readonly depth: Length;
+  /** Wood along the grain: about a fifteenth of its modulus of elasticity. */
+  readonly shearModulus: Pressure;
+}
+
+/** Sag from shear, to be added to the sag from bending. */
+export const beamShearSag: Formula<ShearedBeam, Length> = formula<ShearedBeam, Length>({
+  id: "beam.shear.sag",
+  title: "Sag of a beam from shear",
+  equation: String.raw`\delta_s=\frac{k_s W L}{G A'},\quad A'=\tfrac56 bh`,
+  inputs: {
+    held: { symbol: "k_s", kind: ShearCase, meaning: "how it is held and loaded" },
+    totalLoad: { symbol: "W", kind: Force, meaning: "whole load", min: 0 },
+    span: { symbol: "L", kind: Length, meaning: "span", above: 0 },
+    width: { symbol: "b", kind: Length, meaning: "width across the load", above: 0 },
+    depth: { symbol: "h", kind: Length, meaning: "depth along the load", above: 0 },
+    shearModulus: { symbol: "G", kind: Pressure, meaning: "shear modulus", above: 0 },
+  },
+  result: { symbol: String.raw`\delta_s`, kind: Length, meaning: "sag from shear" },
+  source: [
+    cite("wood-handbook", "eq. 9-2"),
+    cite("strength-of-materials", "shear deflection, form factor 6/5"),
+  ],
+  validity: "Rectangular section. Sag in the middle of a simple span, at the tip of a cantilever.",
+  compute: ({ held, totalLoad, span, width, depth, shearModulus }) =>
+    (shearFactors[held] * totalLoad * span) / (shearModulus * (5 / 6) * width * depth),
+});

@@ -1,0 +1,99 @@
+/** A panel whose four edges are each free, hinged or clamped, by a Ritz series. */
+import { type Formula, formula } from "../../formula.js";
+import { type Citation, cite } from "../../source.js";
+import { type PlateSeries, plateAt, solvePlate } from "../series/index.js";
+import { answerAt, answerSymbols, type PlateAnswer, smallPatchWarning } from "./plate-answer.js";
+import {
+  edgeFaults,
+  edgeSymbols,
+  type PlateEdges,
+  type PlatePatch,
+  type PlatePlace,
+  type PlatePressure,
+  type PlateShape,
+  patchFaults,
+  patchLoad,
+  patchSymbols,
+  placeFaults,
+  placeSymbols,
+  pressureSymbols,
+  shapeFaults,
+  shapeSymbols,
+  solidPlate,
+} from "./plate-inputs.js";
+import {
+  type PlateResponse,
+  plateEnergy,
+  responseOf,
+  responseSymbols,
+  seriesDegree,
+  thinPlateLimits,
+} from "./plate-results.js";
+
+/** A panel under a uniform load. */
+export type EdgePlateUniform = PlateShape & PlateEdges & PlatePressure;
+
+/** A panel under a uniform load, and a place to look at. */
+export type EdgePlateUniformAt = EdgePlateUniform & PlatePlace;
+
+/** A panel with a load on a rectangle. */
+export type EdgePlatePatch = PlateShape & PlateEdges & PlatePatch;
+
+const source: readonly Citation[] = [
+  cite("plates-shells", "arts. 41 to 48 (results), 82 and 85 (energy)"),
+  cite("stress-strain", "table 11.4"),
+];
+
+/** A panel under a uniform load with any mix of edges. */
+export const edgePlateUniform: Formula<EdgePlateUniform, PlateAnswer> = formula<
+  EdgePlateUniform,
+  PlateAnswer
+>({
+  id: "plate.edges.uniform",
+  title: "Panel with any mix of edges, uniform load",
+  equation: plateEnergy,
+  inputs: { ...shapeSymbols, ...edgeSymbols, ...pressureSymbols },
+  result: answerSymbols("in the middle"),
+  source,
+  validity: `${thinPlateLimits} Moments in a corner between a clamped and a free edge are not settled.`,
+  refuse: (inputs) => [...shapeFaults(inputs), ...edgeFaults(inputs)],
+  compute: (inputs) => answerAt(uniform(inputs), inputs.length / 2, inputs.width / 2),
+});
+
+/** One place of a panel under a uniform load with any mix of edges. */
+export const edgePlateUniformAt: Formula<EdgePlateUniformAt, PlateResponse> = formula<
+  EdgePlateUniformAt,
+  PlateResponse
+>({
+  id: "plate.edges.uniform.at",
+  title: "One place of a panel with any mix of edges, uniform load",
+  equation: plateEnergy,
+  inputs: { ...shapeSymbols, ...edgeSymbols, ...pressureSymbols, ...placeSymbols },
+  result: responseSymbols,
+  source,
+  validity: edgePlateUniform.declaration.validity,
+  refuse: (inputs) => [...shapeFaults(inputs), ...edgeFaults(inputs), ...placeFaults(inputs, inputs)],
+  compute: (inputs) => responseOf(plateAt(uniform(inputs), inputs.x, inputs.y)),
+});
+
+/** A panel with a load on a rectangle and any mix of edges. */
+export const edgePlatePatch: Formula<EdgePlatePatch, PlateAnswer> = formula<EdgePlatePatch, PlateAnswer>({
+  id: "plate.edges.patch",
+  title: "Panel with any mix of edges, load on a rectangle",
+  equation: plateEnergy,
+  inputs: { ...shapeSymbols, ...edgeSymbols, ...patchSymbols },
+  result: answerSymbols("under the load"),
+  source,
+  validity: edgePlateUniform.declaration.validity,
+  refuse: (inputs) => [...shapeFaults(inputs), ...edgeFaults(inputs), ...patchFaults(inputs, inputs)],
+  warn: smallPatchWarning,
+  compute: (inputs) => answerAt(patched(inputs), inputs.patchX, inputs.patchY),
+});
+
+function uniform(inputs: EdgePlateUniform): PlateSeries {
+  return solvePlate(solidPlate(inputs), { pressure: inputs.pressure }, seriesDegree);
+}
+
+function patched(inputs: EdgePlatePatch): PlateSeries {
+  return solvePlate(solidPlate(inputs), patchLoad(inputs), seriesDegree);
+}

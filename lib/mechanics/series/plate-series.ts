@@ -1,0 +1,120 @@
+/**
+ * Bending of a thin rectangular plate by a Ritz series: the deflection is a sum of products of strip
+ * shapes, with the factors that make strain energy less the work of the load smallest. Energy and load
+ * are counted over the material only, so that openings need no mesh.
+ * Theory: Timoshenko and Woinowsky-Krieger, arts. 80 to 82 (energy), 85 (orthotropic plate).
+ */
+import type { OrthotropicStiffness } from "../../material/index.js";
+import { type Band, openingBands, rectangleBand } from "./band.js";
+import { solvePositive } from "./cholesky.js";
+import type { PlateSides } from "./opening-layout.js";
+import type { Rectangle, RoundedRectangle } from "./rounded-rectangle.js";
+import { type BandProducts, type SeriesTerm, stiffnessMatrix } from "./stiffness-matrix.js";
+import { type EdgeSupport, type StripFunctions, stripFunctions } from "./strip-functions.js";
+import { stripProducts } from "./strip-products.js";
+
+/** The plate with its supports, SI, plain numbers. */
+export interface SeriesPlate extends PlateSides {
+  readonly stiffness: OrthotropicStiffness;
+  /** Edge at x = 0. */
+  readonly left: EdgeSupport;
+  /** Edge at x = length. */
+  readonly right: EdgeSupport;
+  /** Edge at y = 0. */
+  readonly bottom: EdgeSupport;
+  /** Edge at y = width. */
+  readonly top: EdgeSupport;
+  /** Whether the four corners rest on posts; matters where edges are free. */
+  readonly cornersHeld: boolean;
+  readonly openings: readonly RoundedRectangle[];
+}
+
+/** A pressure over the whole material, or over a rectangle only. */
+export interface SeriesLoad {
+  /** Pa, positive the way deflection is positive. */
+  readonly pressure: number;
+  readonly over?: Rectangle;
+}
+
+/** The deflected plate. */
+export interface PlateSeries {
+  readonly plate: SeriesPlate;
+  readonly along: StripFunctions;
+  readonly across: StripFunctions;
+  readonly terms: readonly SeriesTerm[];
+}
+
+/**
+ * What is left of the plate's stiffness inside an opening, so that shapes that bend there alone still
+ * have a definite size. A hundredfold less changes the deflections compared by less than 0.02 %.
+ */
+const openingRemainder = 1e-6;
+
+/**
+ * Solves the plate.
+ *
+ * @param plate geometry, stiffness and supports
+ * @param load pressure
+ * @param degree highest degree of the polynomials along and across
+ * @throws RangeError when the supports leave the plate free to move
+ */
+export function solvePlate(plate: SeriesPlate, load: SeriesLoad, degree: number): PlateSeries {
+  const along = stripFunctions(plate.length, plate.left, plate.right, degree);
+  const across = stripFunctions(plate.width, plate.bottom, plate.top, degree);
+  const terms = seriesTerms(plate, along, across);
+  const matrix = stiffnessMatrix(
+    plate.stiffness,
+    terms,
+    integrate(along, across, materialBands(plate, degree)),
+  );
+  const right = loadTerms(terms, integrate(along, across, loadBands(plate, load, degree)));
+  const factors = solvePositive(matrix, right);
+  return { plate, along, across, terms: terms.map((term, n) => ({ ...term, factor: factors[n] as number })) };
+}
+
+/** Every product of a shape along and one across; those that lift a held corner are left out. */
+function seriesTerms(plate: SeriesPlate, along: StripFunctions, across: StripFunctions): SeriesTerm[] {
+  const lifts = (i: number, j: number): boolean => along.lifting.includes(i) && across.lifting.includes(j);
+  return Array.from({ length: along.count * across.count }, (_, n) => ({
+    i: Math.floor(n / across.count),
+    j: n % across.count,
+    factor: 0,
+  })).filter(({ i, j }) => !(plate.cornersHeld && lifts(i, j)));
+}
+
+function wholePlate({ length, width }: SeriesPlate): Rectangle {
+  return { left: 0, bottom: 0, width: length, height: width };
+}
+
+function materialBands(plate: SeriesPlate, degree: number): Band[] {
+  return [
+    rectangleBand(wholePlate(plate), degree, 1),
+    ...plate.openings.flatMap((opening) => openingBands(opening, degree, openingRemainder - 1)),
+  ];
+}
+
+function loadBands(plate: SeriesPlate, { pressure, over }: SeriesLoad, degree: number): Band[] {
+  if (over) return [rectangleBand(over, degree, pressure)];
+  return [
+    rectangleBand(wholePlate(plate), degree, pressure),
+    ...plate.openings.flatMap((opening) => openingBands(opening, degree, -pressure)),
+  ];
+}
+
+function integrate(along: StripFunctions, across: StripFunctions, bands: readonly Band[]): BandProducts[] {
+  return bands.map(({ x, y, factor }) => ({
+    x: stripProducts(along, x),
+    y: stripProducts(across, y),
+    factor,
+  }));
+}
+
+function loadTerms(terms: readonly SeriesTerm[], bands: readonly BandProducts[]): Float64Array {
+  const right = new Float64Array(terms.length);
+  for (const { x, y, factor } of bands) {
+    terms.forEach(({ i, j }, n) => {
+      right[n] = (right[n] as number) + factor * (x.single[i] as number) * (y.single[j] as number);
+    });
+  }
+  return right;
+}
