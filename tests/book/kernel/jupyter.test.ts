@@ -1,0 +1,91 @@
+/** The kernel under the real Jupyter, a second implementation of the protocol. */
+import { execFile } from "node:child_process";
+import { mkdtemp, readFile, rm, symlink, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { promisify } from "node:util";
+import { afterAll, beforeAll, describe, expect, type TestContext, test } from "vitest";
+import {
+  type Cell,
+  cleanNotebook,
+  parseNotebook,
+  printNotebook,
+  projectFolder,
+} from "../../../lib/book/index.js";
+import { labEnvironment } from "../../../lib/command/lab.js";
+import { printed } from "./kernel.js";
+
+const run = promisify(execFile);
+const env = { ...labEnvironment("my-case", process.env), PYDEVD_DISABLE_FILE_VALIDATION: "1" };
+
+const hasJupyter = run("jupyter", ["nbconvert", "--version"]).then(
+  () => true,
+  () => false,
+);
+
+/** Skips with a word where there is no Jupyter; where tests are run for all, there must be one. */
+async function needJupyter({ skip }: TestContext): Promise<void> {
+  if (await hasJupyter) return;
+  if (process.env.CI === "true") throw new Error("jupyter nbconvert is missing; .ci/run should install it");
+  console.warn("jupyter nbconvert is not installed: the kernel is not tested under the real Jupyter");
+  skip("no jupyter nbconvert");
+}
+
+let folder = "";
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), "casewright-test-"));
+  // A notebook finds the library as one in the project does.
+  await symlink(join(projectFolder(), "node_modules"), join(folder, "node_modules"), "junction");
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+/** Runs code cells in Jupyter. The notebook's name says which kernel it wants, as for all notebooks here. */
+async function executed(...sources: string[]): Promise<readonly Cell[]> {
+  const cells = sources.map((source, i) => ({
+    ...{ cell_type: "code" as const, id: `c${i}`, metadata: {}, source },
+    ...{ execution_count: null, outputs: [] },
+  }));
+  const notebook = cleanNotebook({ nbformat: 4, nbformat_minor: 5, metadata: {}, cells });
+  const file = join(folder, "in.ipynb");
+  await writeFile(file, printNotebook(notebook));
+  const args = ["nbconvert", "--to", "notebook", "--execute", file, "--output", "out.ipynb"];
+  await run("jupyter", args, { env });
+  const out = join(folder, "out.ipynb");
+  return parseNotebook(await readFile(out, "utf8"), out).cells;
+}
+
+describe("under Jupyter", () => {
+  test("the project's kernel is found", async (context) => {
+    await needJupyter(context);
+    const { stdout } = await run("jupyter", ["kernelspec", "list", "--json"], { env });
+    const { spec } = JSON.parse(stdout).kernelspecs.casewright;
+    expect(spec).toMatchObject({ display_name: "TypeScript (Casewright)", language: "typescript" });
+  }, 60_000);
+
+  test("cells run with the library, numbered, and no line is lost", async (context) => {
+    await needJupyter(context);
+    const cells = await executed(
+      'import { Length, mm } from "casewright"; Length.show(mm(12))',
+      'for (let i = 0; i < 2000; i++) console.log("line " + i);',
+      'process.env["CASEWRIGHT_JOB"]',
+      'import { display } from "tslab"; display.html("<b>3</b>")',
+    );
+    expect(cells.map((cell) => cell.cell_type === "code" && cell.execution_count)).toEqual([1, 2, 3, 4]);
+    const outputs = cells.map((cell) => (cell.cell_type === "code" ? cell.outputs : []));
+    expect(outputs.slice(0, 3).map(printed)).toEqual([
+      "12 mm\n",
+      Array.from({ length: 2000 }, (_, i) => `line ${i}\n`).join(""),
+      "my-case\n",
+    ]);
+    expect(outputs[3]).toEqual([
+      { output_type: "display_data", data: { "text/html": "<b>3</b>" }, metadata: {} },
+    ]);
+  }, 60_000);
+
+  test("a cell that leaves a rejected promise fails the run, with its message", async (context) => {
+    await needJupyter(context);
+    await expect(executed('Promise.reject(new Error("glue")); 1')).rejects.toThrow(
+      "Error: glue (in a promise nobody awaited)",
+    );
+  }, 60_000);
+});

@@ -1,0 +1,133 @@
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type Progress, printNotebook, runNotebook, runNotebooks } from "../../lib/book/index.js";
+import { notebookFolder, printed } from "./kernel/kernel.js";
+
+let folder = "";
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), "casewright-test-"));
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+/** Writes a notebook of one text cell and these code cells, named "a", "b" and so on. */
+async function notebookOf(name: string, ...sources: string[]): Promise<string> {
+  const cells = sources.map((source, i) => ({
+    cell_type: "code" as const,
+    id: String.fromCharCode(97 + i),
+    metadata: {},
+    source,
+    execution_count: null,
+    outputs: [],
+  }));
+  const title = { cell_type: "markdown" as const, id: "title", metadata: {}, source: "# A test" };
+  const file = join(folder, name);
+  await writeFile(
+    file,
+    printNotebook({ nbformat: 4, nbformat_minor: 5, metadata: {}, cells: [title, ...cells] }),
+  );
+  return file;
+}
+
+describe("running a notebook", () => {
+  test("fills in outputs and counts, tells of every code cell, and leaves the file alone", async () => {
+    const file = await notebookOf(
+      "good.ipynb",
+      "const a = 3;",
+      " \n",
+      'console.log(a, process.env["CASEWRIGHT_JOB"])',
+    );
+    const told: Progress[] = [];
+    const { notebook, failure } = await runNotebook(file, {
+      cwd: notebookFolder,
+      env: { ...process.env, CASEWRIGHT_JOB: "my-case" },
+      onProgress: (progress) => told.push(progress),
+    });
+    expect(failure).toBeUndefined();
+    expect(
+      notebook.cells.map(
+        (cell) => cell.cell_type === "code" && [cell.execution_count, printed(cell.outputs)],
+      ),
+    ).toEqual([false, [1, ""], [null, ""], [2, "3 my-case\n"]]);
+    expect(told).toEqual([
+      { notebook: file, cell: 1, of: 2, ms: expect.any(Number) },
+      { notebook: file, cell: 2, of: 2, ms: expect.any(Number) },
+    ]);
+  });
+
+  test("runs in the notebook's own folder unless told otherwise", async () => {
+    const file = await notebookOf("where.ipynb", "process.cwd()");
+    const { notebook } = await runNotebook(file);
+    expect(notebook.cells[1]).toMatchObject({ outputs: [{ text: `${folder}\n` }] });
+  });
+
+  test.each([
+    { what: "a thrown error", cells: ['throw new RangeError("too thin")'], message: "RangeError: too thin" },
+    {
+      what: "a cell that cannot be interrupted",
+      timeout: 2_000,
+      cells: ["await null; while (true) {}"],
+      message: "the cell ran longer than 2 s; it ignored the interrupt, so its kernel was killed",
+    },
+    { what: "a kernel that ends", cells: ["process.exit(4)"], message: "the kernel ended (exit code 4)" },
+    {
+      what: "a promise nobody awaited",
+      cells: ['Promise.reject(new Error("glue")); 1'],
+      message: "Error: glue (in a promise nobody awaited)",
+    },
+    {
+      what: "a promise of an earlier cell, rejected in this one",
+      cells: [
+        "let spoil: (why: Error) => void = () => {}; new Promise((_, no) => { spoil = no; });",
+        'spoil(new Error("dry")); 2',
+      ],
+      message: "Error: dry (in a promise nobody awaited)",
+    },
+  ])("stops at $what, and says so", async ({ cells, message, timeout = 60_000 }) => {
+    const file = await notebookOf("failing.ipynb", "'before'", ...cells, "'after'");
+    const { notebook, failure } = await runNotebook(file, { cwd: notebookFolder, timeout });
+    const number = cells.length + 1;
+    const id = number === 2 ? "b" : "c";
+    expect(failure).toEqual({ notebook: file, cell: { number, id }, message });
+    expect(notebook.cells[1]).toMatchObject({ outputs: [{ text: "before\n" }] });
+    expect(notebook.cells.at(-1)).toMatchObject({ execution_count: null, outputs: [] });
+  });
+
+  test("reports a kernel that does not start, without a cell", async () => {
+    const file = await notebookOf("nowhere.ipynb", "1");
+    const { failure } = await runNotebook(file, { cwd: join(folder, "missing") });
+    expect(failure).toEqual({
+      notebook: file,
+      message: expect.stringMatching(/^the kernel ended \(.*ENOENT/),
+    });
+  });
+
+  test("refuses a file that is no notebook", async () => {
+    const file = join(folder, "broken.ipynb");
+    await writeFile(file, "{}");
+    await expect(runNotebook(file)).rejects.toThrow(/problems found\n.*broken\.ipynb, nbformat/);
+  });
+});
+
+test("several notebooks run at once, at most two, and the results keep their order", async () => {
+  const wait = "await new Promise((d) => setTimeout(d, 300));";
+  const files = [
+    await notebookOf("1.ipynb", `${wait} "one"`),
+    await notebookOf("2.ipynb", "throw new Error('two')"),
+    await notebookOf("3.ipynb", '"three"'),
+  ];
+  const finished: string[] = [];
+  const runs = await runNotebooks(files, {
+    cwd: notebookFolder,
+    onProgress: ({ notebook }) => finished.push(notebook),
+  });
+  expect(runs.map(({ failure }) => failure?.message)).toEqual([undefined, "Error: two", undefined]);
+  expect(runs.map(({ notebook }) => notebook.cells[1])).toMatchObject([
+    { outputs: [{ text: "one\n" }] },
+    { outputs: [{ ename: "Error" }] },
+    { outputs: [{ text: "three\n" }] },
+  ]);
+  // The third waits until one of the first two has ended.
+  expect(finished.at(-1)).toBe(files[2]);
+});
