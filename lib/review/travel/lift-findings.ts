@@ -7,6 +7,7 @@ import {
   type LiftDuration,
   LiftRate,
   type LiftVerdict,
+  type LoadBetweenTwo,
   liftCaution,
   pairCaution,
 } from "../../moving/index.js";
@@ -48,21 +49,28 @@ function loneReply(balance: BalanceLine, judged: LiftVerdict, style: ShowStyle):
   return replyOf([balance], balance.value.mass, judged, [liftCaution], "one person", style);
 }
 
+/** How a section's weight is shared between its two ends. */
+export function endShares(
+  input: ReviewInput,
+  section: string,
+  balance: BalanceLine,
+  mass: Mass,
+): LoadBetweenTwo {
+  const line = handleLine(input, section);
+  return {
+    mass,
+    span: line.span,
+    toCentre: Length.si(balance.value[line.axis] - line.from),
+    rise: Length.si(balance.value.z - line.height),
+    incline: degree(0),
+  };
+}
+
 /** With more than two, each end is shared by half of them. */
 function teamReply(input: ReviewInput, section: string, balance: BalanceLine, lift: Lift): Reply {
   const { people } = input.case.journey;
-  const team = teamMass(balance.value, people);
-  const line = handleLine(input, section);
-  const pair = judgePairLift(
-    {
-      mass: team,
-      span: line.span,
-      toCentre: Length.si(balance.value.x - line.from),
-      rise: Length.si(balance.value.z - line.height),
-      incline: degree(0),
-    },
-    { first: lift, second: lift },
-  );
+  const load = endShares(input, section, balance, teamMass(balance.value, people));
+  const pair = judgePairLift(load, { first: lift, second: lift });
   const { first, second } = pair.shares.value;
   const [worse, share] = first >= second ? [pair.first, first] : [pair.second, second];
   const words = people === 2 ? "the heavier end" : `each of ${people} people, heavier end`;
@@ -113,22 +121,28 @@ function durationOf(time: Journey["liftingTime"]): LiftDuration {
 }
 
 interface HandleLine {
+  /** The direction from one end to the other. */
+  readonly axis: "x" | "y";
   readonly from: Length;
   readonly span: Length;
   readonly height: Length;
 }
 
-/** From the handles on the left of a section to those on its right. */
+/** From the handles at one end of a section to those at the other, left to right or front to back. */
 function handleLine(input: ReviewInput, section: string): HandleLine {
-  const handles = liftHandles(input, section);
-  const places = handles.map(({ centre }) => centre.x);
-  const from = Math.min(...places);
-  const span = Math.max(...places) - from;
+  const centres = liftHandles(input, section).map(({ centre }) => centre);
+  const reach = (axis: "x" | "y"): number => {
+    const places = centres.map((centre) => centre[axis]);
+    return Math.max(...places) - Math.min(...places);
+  };
+  const axis = reach("x") >= reach("y") ? "x" : "y";
+  const span = reach(axis);
   if (!(span > 0)) {
     throw new RangeError(`${section} needs a handle at each end to be lifted by more than one person`);
   }
-  const height = handles.reduce((sum, { centre }) => sum + centre.z, 0) / handles.length;
-  return { from: Length.si(from), span: Length.si(span), height: Length.si(height) };
+  const height = centres.reduce((sum, { z }) => sum + z, 0) / centres.length;
+  const from = Math.min(...centres.map((centre) => centre[axis]));
+  return { axis, from: Length.si(from), span: Length.si(span), height: Length.si(height) };
 }
 
 /** The handles a section is lifted by. */
