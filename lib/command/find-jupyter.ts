@@ -16,7 +16,7 @@ const ways: readonly JupyterCommand[] = [
 ];
 
 /** JupyterLab where it is installed, else Jupyter Notebook; undefined without either. */
-export async function findJupyter(env: NodeJS.ProcessEnv = process.env): Promise<JupyterCommand | undefined> {
+export async function findJupyter(env: NodeJS.ProcessEnv): Promise<JupyterCommand | undefined> {
   for (const { program, args } of ways) {
     for (const app of ["lab", "notebook"]) {
       const command = { program, args: [...args, app] };

@@ -1,32 +1,39 @@
 /** npm run lab -- JOB: opens the notebooks in the user's own Jupyter, with the project's kernel. */
 import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
-import { delimiter, dirname, join } from "node:path";
+import { basename, delimiter, dirname, join } from "node:path";
 import { kernelSpecFolder, projectFolder } from "../book/index.js";
+import { demoJob, jobFolder } from "../job/index.js";
 import { findJupyter, type JupyterCommand, noJupyterAdvice } from "./find-jupyter.js";
 
 /**
  * Starts Jupyter in the folder of the notebooks and waits for its end.
  *
- * @param args name of the job (default soil-lab); options, which go to Jupyter
+ * @param args name of the job (default: the demo job); options, which go to Jupyter
  * @returns exit code: Jupyter's own, or 1 when there is no Jupyter or no such job
  */
 export async function lab(args: readonly string[]): Promise<number> {
-  const job = args[0]?.startsWith("-") === false ? args[0] : "soil-lab";
-  const options = args.filter((arg) => arg !== job);
-  if (!existsSync(join(projectFolder(), "data", job, "case.yaml"))) {
-    console.error(`no job "${job}": data/${job}/case.yaml is missing; "npm run new -- ${job}" makes one`);
+  const options = args.filter((arg) => arg.startsWith("-"));
+  const [name = demoJob] = args.filter((arg) => !arg.startsWith("-"));
+  const folder = jobFolder(name);
+  if (!existsSync(folder)) {
+    console.error(`no job "${name}": ${folder} is missing; "npm run new -- ${name}" makes one`);
     return 1;
   }
-  const jupyter = await findJupyter();
+  const jupyter = await findJupyter(process.env);
   if (!jupyter) {
     console.error(noJupyterAdvice);
     return 1;
   }
-  return runJupyter(jupyter, options, labEnvironment(job, process.env));
+  return runJupyter(jupyter, options, labEnvironment(name === basename(name) ? name : folder, process.env));
 }
 
-/** The environment in which Jupyter finds this project's kernel, and the notebooks find the job. */
+/**
+ * The environment in which Jupyter finds this project's kernel, and the notebooks find the job.
+ *
+ * @param job name of a job, or the whole path of its folder
+ * @param before the environment to start from
+ */
 export function labEnvironment(job: string, before: NodeJS.ProcessEnv): NodeJS.ProcessEnv {
   const list = (...folders: (string | undefined)[]): string => folders.filter(Boolean).join(delimiter);
   // Windows spells it "Path", and a second spelling would hide the first.
@@ -35,8 +42,8 @@ export function labEnvironment(job: string, before: NodeJS.ProcessEnv): NodeJS.P
     ...before,
     CASEWRIGHT_JOB: job,
     JUPYTER_PATH: list(kernelSpecFolder(), before.JUPYTER_PATH),
-    // The kernel runs on the Node that runs this.
-    [pathName]: list(dirname(process.execPath), before[pathName]),
+    // For the kernel, where Node is not in the path; last, since beside Node another Jupyter may stand.
+    [pathName]: list(before[pathName], dirname(process.execPath)),
   };
 }
 
