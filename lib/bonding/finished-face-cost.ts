@@ -1,0 +1,81 @@
+import { type Formula, formula } from "../formula.js";
+import { Area, AreaDensity, Density, Money, Ratio, Volume } from "../quantity/index.js";
+import { cite } from "../source.js";
+
+/** One facing glued with one adhesive. */
+export interface FaceCostInputs {
+  /** Price of one sheet or roll of facing, and its area. */
+  readonly facingPrice: Money;
+  readonly facingArea: Area;
+  /** Share of the facing that is trimmed off or left as offcuts. */
+  readonly facingWaste: Ratio;
+  /** Wet, on the sheet. */
+  readonly sheetRate: AreaDensity;
+  /** Wet, on the back of the facing; zero for a glue that goes on one face. */
+  readonly facingRate: AreaDensity;
+  /** Share of the glue that ends elsewhere. */
+  readonly adhesiveWaste: Ratio;
+  /** Of the wet glue. */
+  readonly adhesiveDensity: Density;
+  /** One container of glue. */
+  readonly container: Volume;
+  readonly containerPrice: Money;
+}
+
+/** For one square metre on one side of a panel. */
+export type FaceCost = {
+  readonly facing: Money;
+  readonly adhesive: Money;
+  readonly total: Money;
+};
+
+/**
+ * Cost of one finished square metre, one side: facing P_f / (A_f (1 - w_f)) and glue on both faces
+ * P_g (r_1 + r_2) / (rho V_c (1 - w_g)). Glue by what is used, as if a container could be shared; whole
+ * containers are counted for a job by `adhesive.need`.
+ *
+ * @throws RangeError for two currencies, or when all is wasted
+ */
+export const finishedFaceCost: Formula<FaceCostInputs, FaceCost> = formula<FaceCostInputs, FaceCost>({
+  id: "finished.face.cost",
+  title: "Cost of a finished square metre",
+  equation: String.raw`c = \frac{P_f}{A_f (1 - w_f)} + \frac{P_g (r_1 + r_2)}{\rho V_c (1 - w_g)}`,
+  inputs: {
+    facingPrice: { symbol: "P_f", kind: Money, meaning: "price of a sheet or roll", min: 0 },
+    facingArea: { symbol: "A_f", kind: Area, meaning: "its area", above: 0 },
+    facingWaste: { symbol: "w_f", kind: Ratio, meaning: "facing trimmed and left over", min: 0, below: 1 },
+    sheetRate: { symbol: "r_1", kind: AreaDensity, meaning: "wet rate on the sheet", min: 0 },
+    facingRate: { symbol: "r_2", kind: AreaDensity, meaning: "wet rate on the facing", min: 0 },
+    adhesiveWaste: { symbol: "w_g", kind: Ratio, meaning: "glue wasted", min: 0, below: 1 },
+    adhesiveDensity: {
+      symbol: String.raw`\rho`,
+      kind: Density,
+      meaning: "density of the wet glue",
+      above: 0,
+    },
+    container: { symbol: "V_c", kind: Volume, meaning: "content of a container", above: 0 },
+    containerPrice: { symbol: "P_g", kind: Money, meaning: "price of a container", min: 0 },
+  },
+  result: {
+    facing: { symbol: "c_f", kind: Money, meaning: "facing, a square metre" },
+    adhesive: { symbol: "c_g", kind: Money, meaning: "adhesive, a square metre" },
+    total: { symbol: "c", kind: Money, meaning: "both, a square metre" },
+  },
+  source: [cite("geometry", "price over area, wasted share on top")],
+  validity: "Material only: no labour, no trimmer bits. One side of the panel; two sides cost twice.",
+  refuse: ({ facingPrice, containerPrice }) =>
+    facingPrice.currency === containerPrice.currency
+      ? []
+      : [`prices in one currency, got ${facingPrice.currency} and ${containerPrice.currency}`],
+  compute: (inputs) => {
+    const { currency } = inputs.facingPrice;
+    const facing = inputs.facingPrice.amount / (inputs.facingArea * (1 - inputs.facingWaste));
+    const glue = (inputs.sheetRate + inputs.facingRate) / (1 - inputs.adhesiveWaste);
+    const adhesive = (inputs.containerPrice.amount * glue) / (inputs.adhesiveDensity * inputs.container);
+    return {
+      facing: { amount: facing, currency },
+      adhesive: { amount: adhesive, currency },
+      total: { amount: facing + adhesive, currency },
+    };
+  },
+});
