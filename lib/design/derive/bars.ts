@@ -1,4 +1,5 @@
 /** The extrusions over the edges of a section. */
+import { rivetRow } from "../../fastening/index.js";
 import { Length } from "../../quantity/index.js";
 import type { EdgeExtrusion } from "../case.js";
 import type { BarPart } from "../parts.js";
@@ -73,18 +74,19 @@ export function rivetLine({ leg, wall }: BarStock): number {
   return (leg - wall) / 2;
 }
 
-/** Rivets of one leg: equally spaced, the first and last at the end distance, no further apart than the pitch. */
-export function rivetRow({ extrusion, length }: EdgeBar): {
+/** Do the end distances leave a length between them? */
+export function hasRoomForRivets({ extrusion, length }: EdgeBar): boolean {
+  return length > 2 * extrusion.endDistance;
+}
+
+/** Rivets of one leg: places along the edge from the section's outside, and their pitch. */
+export function rivetsOf({ extrusion, length }: EdgeBar): {
   readonly at: readonly number[];
   readonly pitch: Length;
 } {
-  const { endDistance, pitch, setBack } = extrusion;
-  const run = length - 2 * endDistance;
-  const spaces = Math.max(Math.ceil(run / pitch - 1e-9), 1);
-  return {
-    at: Array.from({ length: spaces + 1 }, (_, i) => setBack + endDistance + (run * i) / spaces),
-    pitch: Length.si(run / spaces),
-  };
+  const { endDistance, pitch: largestPitch, setBack } = extrusion;
+  const { count, pitch } = rivetRow({ length, endDistance, largestPitch });
+  return { at: Array.from({ length: count }, (_, i) => setBack + endDistance + i * pitch), pitch };
 }
 
 /** Holes of a bar's rivets on one of its two panels. */
@@ -92,7 +94,7 @@ export function barHoles(bar: EdgeBar, layout: PanelLayout): readonly PanelPoint
   const [one, other] = facesAt(bar.edge);
   const side = sideTowards(layout, layout.face === one ? other : one);
   const off = rivetLine(bar.stock) - layout.inset[side];
-  return rivetRow(bar).at.map((along) => pointBeside(layout, side, along, off));
+  return rivetsOf(bar).at.map((along) => pointBeside(layout, side, along, off));
 }
 
 /** The point of a panel so far along one of its sides (counted from the section's outside) and so far off it. */

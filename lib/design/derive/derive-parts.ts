@@ -1,8 +1,8 @@
 import type { Case } from "../case.js";
-import type { HardwarePart, PanelPart, Parts } from "../parts.js";
+import type { HardwarePart, Parts } from "../parts.js";
 import type { Stock } from "../stock.js";
-import { barPart, edgeBars } from "./bars.js";
-import { type CornerSpot, cornerCentre, cornerSpots } from "./corners.js";
+import { barPart } from "./bars.js";
+import { type CornerSpot, cornerCentre } from "./corners.js";
 import { facingParts } from "./facings.js";
 import {
   contentFastenings,
@@ -11,10 +11,11 @@ import {
   hardwareFastenings,
   shelfFastenings,
 } from "./fastenings.js";
-import { type HardwareSpot, hardwareSpots, surfaceIds } from "./hardware-spots.js";
+import { type HardwareSpot, surfaceIds } from "./hardware-spots.js";
 import { contentPart, shelfPart } from "./inside.js";
-import { inCase, layOut } from "./layout.js";
-import { panelParts } from "./panels.js";
+import { inCase } from "./layout.js";
+import { panelPart } from "./panels.js";
+import { planCase } from "./plan.js";
 
 /**
  * Takes a case apart into every panel, facing, bar, piece of hardware and group of fasteners, each with its
@@ -27,37 +28,25 @@ import { panelParts } from "./panels.js";
  * files was checked before
  */
 export function deriveParts(description: Case, stock: Stock): Parts {
-  const layouts = layOut(description, stock);
-  const spots = hardwareSpots(description, stock, layouts);
-  const corners = cornerSpots(description, stock, layouts);
-  const panels = layouts.flatMap((layout) => panelParts(layout, spots));
-  const bars = layouts.flatMap((layout) => edgeBars(layout, stock));
+  const plan = planCase(description, stock);
+  const { layouts, bars, spots, corners } = plan;
+  const panels = plan.pieces.map(panelPart);
   const contents = description.contents.map((content) => contentPart(content, layouts));
-  const panel = panelFinder(panels);
   return {
     panels,
     facings: panels.flatMap(facingParts),
     bars: bars.map(barPart),
     hardware: [...spots.map(placedPart), ...corners.map(cornerPart)],
     fastenings: [
-      ...bars.flatMap((bar) => edgeFastenings(bar, stock, panel)),
-      ...spots.flatMap((spot) => hardwareFastenings(spot, stock, panel)),
-      ...corners.flatMap((corner) => cornerFastenings(corner, stock, panel)),
-      ...description.shelves.flatMap((shelf) => shelfFastenings(shelf, stock, layouts, panel)),
-      ...description.contents.flatMap((content) => contentFastenings(content, stock, layouts, panel)),
+      ...bars.flatMap((bar) => edgeFastenings(bar, stock, plan)),
+      ...spots.flatMap((spot) => hardwareFastenings(spot, stock, plan)),
+      ...corners.flatMap((corner) => cornerFastenings(corner, stock, plan)),
+      ...description.shelves.flatMap((shelf) => shelfFastenings(shelf, stock, plan)),
+      ...description.contents.flatMap((content) => contentFastenings(content, stock, plan)),
     ],
     shelves: description.shelves.map((shelf) => shelfPart(shelf, stock, layouts, contents)),
     contents,
     sections: layouts.map(({ section, outside, insideLow }) => ({ name: section.name, outside, insideLow })),
-  };
-}
-
-function panelFinder(panels: readonly PanelPart[]): (id: string) => PanelPart {
-  const byId = new Map(panels.map((panel) => [panel.id, panel]));
-  return (id) => {
-    const found = byId.get(id);
-    if (!found) throw new RangeError(`case panels: no "${id}"`);
-    return found;
   };
 }
 

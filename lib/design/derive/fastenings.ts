@@ -1,19 +1,16 @@
 /** Groups of fasteners: along edges, in hardware, and in what shelves and contents hang on. */
 import { Length } from "../../quantity/index.js";
 import type { Content, Shelf } from "../case.js";
-import type { Fastening, Layer, PanelPart } from "../parts.js";
+import type { Fastening, Layer } from "../parts.js";
 import type { Face, PanelPoint } from "../place.js";
 import type { Fastener, Stock } from "../stock.js";
 import { facesAt } from "./axes.js";
-import { barHoles, type EdgeBar, rivetRow } from "./bars.js";
+import { barHoles, type EdgeBar, rivetsOf } from "./bars.js";
 import type { CornerSpot } from "./corners.js";
 import { type HardwareSpot, layoutNamed, surfaceIds } from "./hardware-spots.js";
-import type { PanelLayout, SectionLayout } from "./layout.js";
-import { distanceTo, panelPoint } from "./outline.js";
+import type { PanelLayout } from "./layout.js";
+import { type CasePlan, nearestEdge, type Piece, pieceNamed } from "./plan.js";
 import { stockNamed } from "./stock-named.js";
-
-/** Finds a panel part by id. */
-export type PanelFinder = (id: string) => PanelPart;
 
 /** What a group of fasteners has beside its panel. */
 type Group = Pick<Fastening, "holds" | "why" | "fastener" | "at" | "count"> & {
@@ -22,20 +19,21 @@ type Group = Pick<Fastening, "holds" | "why" | "fastener" | "at" | "count"> & {
   readonly metal: number;
 };
 
-function fasten(group: Group, panel: PanelPart): Fastening {
-  const { metal, ...rest } = group;
+function fasten({ metal, ...group }: Group, piece: Piece): Fastening {
+  const { surface } = piece;
+  const distances = group.at.map((hole) => nearestEdge(piece, hole).distance);
   return {
-    id: `${group.holds} on ${panel.id}`,
-    panel: panel.id,
-    ...rest,
-    stack: stackOf(panel, metal),
-    backIsBareWood: panel.facing?.sides !== "both",
-    ...(group.at.length > 0 ? { edgeDistance: leastEdgeDistance(panel, group.at) } : {}),
+    id: `${group.holds} on ${surface.id}`,
+    panel: surface.id,
+    ...group,
+    stack: stackOf(surface.layout, metal),
+    backIsBareWood: surface.layout.facing?.sides !== "both",
+    ...(distances.length > 0 ? { edgeDistance: Length.si(Math.min(...distances)) } : {}),
   };
 }
 
 /** Layers from the outside in. */
-function stackOf({ sheet, facing }: PanelPart, metal: number): Layer[] {
+function stackOf({ sheet, facing }: PanelLayout, metal: number): Layer[] {
   const laminate: Layer[] = facing ? [{ what: "facing", thickness: facing.stock.thickness }] : [];
   return [
     ...(metal > 0 ? [{ what: "metal", thickness: Length.si(metal) } as const] : []),
@@ -45,26 +43,13 @@ function stackOf({ sheet, facing }: PanelPart, metal: number): Layer[] {
   ];
 }
 
-/** Least distance from any of the holes to the panel's outline or an opening in it. */
-function leastEdgeDistance(panel: PanelPart, holes: readonly PanelPoint[]): Length {
-  return Length.si(Math.min(...holes.map((hole) => holeEdgeDistance(panel, hole))));
-}
-
-/** Distance from a hole's centre to the panel's outline or the nearest opening; negative when it misses the panel. */
-export function holeEdgeDistance(panel: PanelPart, hole: PanelPoint): number {
-  const { width, height, cornerRadius } = panel;
-  const outline = { kind: "rectangle", cornerRadius } as const;
-  const inwards = -distanceTo({ low: panelPoint(0, 0), width, height, outline }, hole);
-  return Math.min(inwards, ...panel.openings.map((opening) => distanceTo(opening, hole)));
-}
-
 /** The rivets of a bar, one row on each of its two panels. */
-export function edgeFastenings(bar: EdgeBar, stock: Stock, panel: PanelFinder): Fastening[] {
+export function edgeFastenings(bar: EdgeBar, stock: Stock, plan: CasePlan): Fastening[] {
   const fastener = stockNamed(stock, "fasteners", bar.extrusion.rivet);
   return facesAt(bar.edge).map((face) => {
     const layout = bar.section.panels[face];
     const at = barHoles(bar, layout);
-    const { pitch } = rivetRow(bar);
+    const { pitch } = rivetsOf(bar);
     const group = {
       holds: bar.id,
       why: "edge",
@@ -74,7 +59,7 @@ export function edgeFastenings(bar: EdgeBar, stock: Stock, panel: PanelFinder): 
       pitch,
       metal: bar.stock.wall,
     } as const;
-    return fasten(group, panel(layout.id));
+    return fasten(group, pieceNamed(plan, layout.id));
   });
 }
 
@@ -82,19 +67,22 @@ export function edgeFastenings(bar: EdgeBar, stock: Stock, panel: PanelFinder): 
 export function hardwareFastenings(
   { id, holes, stock: { flange, fastener } }: HardwareSpot,
   stock: Stock,
-  panel: PanelFinder,
+  plan: CasePlan,
 ): Fastening[] {
   return surfaceIds(holes).map((surfaceId) => {
     const at = holes.filter(({ surface }) => surface.id === surfaceId).map((hole) => hole.at);
-    return fasten(hardwareGroup(id, stockNamed(stock, "fasteners", fastener), at, flange), panel(surfaceId));
+    return fasten(
+      hardwareGroup(id, stockNamed(stock, "fasteners", fastener), at, flange),
+      pieceNamed(plan, surfaceId),
+    );
   });
 }
 
 /** The fasteners of a corner, a group on each of its three panels. */
-export function cornerFastenings(spot: CornerSpot, stock: Stock, panel: PanelFinder): Fastening[] {
+export function cornerFastenings(spot: CornerSpot, stock: Stock, plan: CasePlan): Fastening[] {
   const fastener = stockNamed(stock, "fasteners", spot.stock.fastener);
   return spot.legs.map(({ layout, holes }) =>
-    fasten(hardwareGroup(spot.id, fastener, holes, spot.stock.flange), panel(layout.id)),
+    fasten(hardwareGroup(spot.id, fastener, holes, spot.stock.flange), pieceNamed(plan, layout.id)),
   );
 }
 
@@ -112,28 +100,31 @@ const bearingFaces: Readonly<Record<Shelf["support"], readonly Face[]>> = {
 export function shelfFastenings(
   { name, section, support, joint }: Shelf,
   stock: Stock,
-  layouts: readonly SectionLayout[],
-  panel: PanelFinder,
+  plan: CasePlan,
 ): Fastening[] {
   const fastener = stockNamed(stock, "fasteners", joint.fastener);
   const borne = bearingFaces[support];
-  return borne.map((face, i) => {
-    const count = Math.floor(joint.count / borne.length) + (i < joint.count % borne.length ? 1 : 0);
-    return byHand(name, "shelf", fastener, count, layoutNamed(layouts, section).panels[face], panel);
-  });
+  const share = (i: number): number =>
+    Math.floor(joint.count / borne.length) + (i < joint.count % borne.length ? 1 : 0);
+  return borne
+    .map((face, i) =>
+      byHand(name, "shelf", fastener, share(i), layoutNamed(plan.layouts, section).panels[face], plan),
+    )
+    .filter(({ count }) => count > 0);
 }
 
 /** The fasteners of a content that is screwed, riveted or hung. */
 export function contentFastenings(
   { name, section, held }: Content,
   stock: Stock,
-  layouts: readonly SectionLayout[],
-  panel: PanelFinder,
+  plan: CasePlan,
 ): Fastening[] {
   if (!("fastener" in held)) return [];
   const fastener = stockNamed(stock, "fasteners", held.fastener);
   const face = held.by === "hung" ? "top" : held.to;
-  return [byHand(name, "content", fastener, held.count, layoutNamed(layouts, section).panels[face], panel)];
+  return [
+    byHand(name, "content", fastener, held.count, layoutNamed(plan.layouts, section).panels[face], plan),
+  ];
 }
 
 function byHand(
@@ -142,7 +133,7 @@ function byHand(
   fastener: Fastener,
   count: number,
   { id }: PanelLayout,
-  panel: PanelFinder,
+  plan: CasePlan,
 ): Fastening {
-  return fasten({ holds, why, fastener, count, at: [], metal: 0 }, panel(id));
+  return fasten({ holds, why, fastener, count, at: [], metal: 0 }, pieceNamed(plan, id));
 }

@@ -1,34 +1,13 @@
-/** The sheet pieces of a section: six faces and the leaves of its doors. */
 import { Area } from "../../quantity/index.js";
 import type { PanelPart, PlacedOpening } from "../parts.js";
-import { faces, type PanelPoint } from "../place.js";
+import type { PanelPoint } from "../place.js";
 import { faceAxes } from "./axes.js";
-import type { HardwareSpot } from "./hardware-spots.js";
-import { inCase, insideFacing, type SectionLayout, sheetBox } from "./layout.js";
-import { cutOut, placeOpening } from "./openings.js";
+import { inCase, insideFacing, sheetBox } from "./layout.js";
 import { type Form, formArea, formCentre, panelPoint } from "./outline.js";
-import { onSurface, type Surface, surfacesOf } from "./surfaces.js";
+import type { Piece } from "./plan.js";
 
-/** Every face and leaf of a section, with the openings that the case and the hardware ask for. */
-export function panelParts(layout: SectionLayout, spots: readonly HardwareSpot[]): PanelPart[] {
-  return faces.flatMap((face) =>
-    surfacesOf(layout.panels[face]).map((surface) =>
-      panelPart(surface, [...caseOpenings(surface), ...cutOuts(surface, spots)]),
-    ),
-  );
-}
-
-function caseOpenings({ leaf, layout }: Surface): PlacedOpening[] {
-  return leaf ? [] : layout.panel.openings.map((opening) => placeOpening(opening, layout));
-}
-
-function cutOuts(surface: Surface, spots: readonly HardwareSpot[]): PlacedOpening[] {
-  return spots
-    .filter((spot) => spot.surface.id === surface.id && spot.cut.width > 0)
-    .map(({ id, centre, cut }) => cutOut(id, onSurface(surface, centre), cut, surface.form));
-}
-
-function panelPart(surface: Surface, openings: readonly PlacedOpening[]): PanelPart {
+/** A piece of sheet as a part: its size, its areas and its place in the stacked case. */
+export function panelPart({ surface, openings }: Piece): PanelPart {
   const { id, layout, form, leaf } = surface;
   const { width, height } = form;
   const { section, face, panel, sheet, facing } = layout;
@@ -60,12 +39,12 @@ function panelPart(surface: Surface, openings: readonly PlacedOpening[]): PanelP
 }
 
 /** What is left of a form with openings cut out of it. */
-export function netArea(form: Form, openings: readonly PlacedOpening[]): Area {
+function netArea(form: Form, openings: readonly PlacedOpening[]): Area {
   return Area.si(openings.reduce((left, { area }) => left - area, formArea(form) as number));
 }
 
 /** Centre of what is left of a form with openings cut out of it. */
-export function netCentre(form: Form, openings: readonly PlacedOpening[]): PanelPoint {
+function netCentre(form: Form, openings: readonly PlacedOpening[]): PanelPoint {
   const whole = { centre: formCentre(form), area: formArea(form) as number };
   const pieces = [
     whole,

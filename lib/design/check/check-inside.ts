@@ -1,0 +1,109 @@
+/** Shelves and contents: inside their section, none in another's place, each standing where it is held. */
+import type { Case, Content, Section, Shelf } from "../case.js";
+import { stockNamed } from "../derive/stock-named.js";
+import type { Point } from "../place.js";
+import type { CasePath } from "../read/case-text.js";
+import type { Stock } from "../stock.js";
+import type { Fault } from "./fault.js";
+import type { Ruler } from "./ruler.js";
+
+/** A box by the section's inside. */
+interface Body {
+  readonly name: string;
+  readonly path: CasePath;
+  readonly section: string;
+  readonly low: Readonly<Record<Axis, number>>;
+  readonly size: Readonly<Record<Axis, number>>;
+}
+
+type Axis = keyof Point;
+const axes: readonly Axis[] = ["x", "y", "z"];
+
+/** Measured places are rounded: this much counts as touching. */
+const rounding = 0.003;
+
+/** The faults of shelves. */
+export function checkShelves({ shelves, sections }: Case, stock: Stock, ruler: Ruler): Fault[] {
+  const bodies = shelves.map((shelf) => shelfBody(shelf, stock));
+  return bodies.flatMap((body, i) => [
+    ...checkWithin(body, sections, ruler),
+    ...checkClear(body, bodies.slice(0, i)),
+  ]);
+}
+
+/** The faults of contents. */
+export function checkContents({ contents, shelves, sections }: Case, stock: Stock, ruler: Ruler): Fault[] {
+  const shelfBodies = shelves.map((shelf) => shelfBody(shelf, stock));
+  const bodies = contents.map(contentBody);
+  return contents.flatMap((content, i) => {
+    const body = contentBody(content);
+    return [
+      ...checkWithin(body, sections, ruler),
+      ...checkClear(body, [...shelfBodies, ...bodies.slice(0, i)]),
+      ...checkStands(content, shelfBodies, ruler),
+    ];
+  });
+}
+
+function shelfBody({ name, section, sheet, at, width, depth }: Shelf, stock: Stock): Body {
+  const { thickness } = stockNamed(stock, "sheets", sheet);
+  return { name, path: ["shelves", name], section, low: at, size: { x: width, y: depth, z: thickness } };
+}
+
+function contentBody({ name, section, at, size }: Content): Body {
+  return { name, path: ["contents", name], section, low: at, size };
+}
+
+function checkWithin(
+  { path, section, low, size }: Body,
+  sections: readonly Section[],
+  ruler: Ruler,
+): Fault[] {
+  const inside = sections.find(({ name }) => name === section)?.inside;
+  if (!inside) return [];
+  const room = { x: inside.width, y: inside.depth, z: inside.height };
+  const past = { x: "right", y: "back", z: "top" };
+  return axes
+    .filter((axis) => low[axis] + size[axis] > room[axis] + rounding)
+    .map((axis) => ({
+      path: [...path, "at"],
+      value: ruler(low[axis] + size[axis]),
+      expected: `its ${past[axis]} at most ${ruler(room[axis])}, the inside of section ${section}`,
+    }));
+}
+
+function checkClear(body: Body, others: readonly Body[]): Fault[] {
+  return others
+    .filter((other) => other.section === body.section && overlap(body, other))
+    .map(({ name }) => ({ path: [...body.path, "at"], expected: `a place that "${name}" does not take up` }));
+}
+
+function overlap(one: Body, other: Body): boolean {
+  return axes.every(
+    (axis) =>
+      one.low[axis] + one.size[axis] > other.low[axis] + rounding &&
+      other.low[axis] + other.size[axis] > one.low[axis] + rounding,
+  );
+}
+
+/** What is held by a shelf or the floor stands on it, with its middle over it. */
+function checkStands({ name, at, size, held }: Content, shelves: readonly Body[], ruler: Ruler): Fault[] {
+  const path = ["contents", name, "at"];
+  if (held.by === "floor") {
+    return at.z <= rounding ? [] : [{ path, value: ruler(at.z), expected: "up 0, since the floor holds it" }];
+  }
+  if (held.by !== "shelf") return [];
+  const shelf = shelves.find((body) => body.name === held.shelf);
+  if (!shelf) return [];
+  const top = shelf.low.z + shelf.size.z;
+  const onIt = (["x", "y"] as const).every((axis) => {
+    const middle = at[axis] + size[axis] / 2 - shelf.low[axis];
+    return middle >= 0 && middle <= shelf.size[axis];
+  });
+  return [
+    ...(Math.abs(at.z - top) <= rounding
+      ? []
+      : [{ path, value: ruler(at.z), expected: `up ${ruler(top)}, the top of "${held.shelf}"` }]),
+    ...(onIt ? [] : [{ path, expected: `a place over "${held.shelf}", which holds it` }]),
+  ];
+}

@@ -1,0 +1,76 @@
+/** A case laid out: every piece of sheet with its openings, every place of hardware, every bar. */
+import type { Case } from "../case.js";
+import type { PlacedOpening } from "../parts.js";
+import { faces, type PanelPoint } from "../place.js";
+import type { Stock } from "../stock.js";
+import { type EdgeBar, edgeBars } from "./bars.js";
+import { type CornerSpot, cornerSpots } from "./corners.js";
+import { type HardwareSpot, hardwareSpots } from "./hardware-spots.js";
+import { layOut, type SectionLayout } from "./layout.js";
+import { cutOut, placeOpening } from "./openings.js";
+import { distanceTo, panelPoint } from "./outline.js";
+import { onSurface, type Surface, surfacesOf } from "./surfaces.js";
+
+/** A panel or a leaf with everything that is cut out of it. */
+export interface Piece {
+  readonly surface: Surface;
+  readonly openings: readonly PlacedOpening[];
+}
+
+/** Everything of a case that has a place on a panel. */
+export interface CasePlan {
+  readonly layouts: readonly SectionLayout[];
+  readonly pieces: readonly Piece[];
+  readonly bars: readonly EdgeBar[];
+  readonly spots: readonly HardwareSpot[];
+  readonly corners: readonly CornerSpot[];
+}
+
+/**
+ * Lays out a case.
+ *
+ * @throws RangeError when the case names a stock, section or fastener that does not exist
+ */
+export function planCase(description: Case, stock: Stock): CasePlan {
+  const layouts = layOut(description, stock);
+  const spots = hardwareSpots(description, stock, layouts);
+  return {
+    layouts,
+    pieces: layouts.flatMap(({ panels }) =>
+      faces.flatMap((face) => surfacesOf(panels[face]).map((surface) => pieceOf(surface, spots))),
+    ),
+    bars: layouts.flatMap((layout) => edgeBars(layout, stock)),
+    spots,
+    corners: cornerSpots(description, stock, layouts),
+  };
+}
+
+function pieceOf(surface: Surface, spots: readonly HardwareSpot[]): Piece {
+  const { leaf, layout } = surface;
+  const ofCase = leaf ? [] : layout.panel.openings.map((opening) => placeOpening(opening, layout));
+  const ofHardware = spots
+    .filter((spot) => spot.surface.id === surface.id && spot.cut.width > 0)
+    .map(({ id, centre, cut }) => cutOut(id, onSurface(surface, centre), cut, surface.form));
+  return { surface, openings: [...ofCase, ...ofHardware] };
+}
+
+/** The piece of an id. */
+export function pieceNamed({ pieces }: CasePlan, id: string): Piece {
+  const found = pieces.find(({ surface }) => surface.id === id);
+  if (!found) throw new RangeError(`case panels: no "${id}"`);
+  return found;
+}
+
+/** What a hole is nearest to: the piece's own edge or an opening in it; negative distance when it is off the sheet. */
+export interface NearestEdge {
+  readonly distance: number;
+  readonly opening?: PlacedOpening;
+}
+
+/** Least distance from a hole's centre to an edge of its piece. */
+export function nearestEdge({ surface, openings }: Piece, hole: PanelPoint): NearestEdge {
+  const own: NearestEdge = { distance: -distanceTo({ ...surface.form, low: panelPoint(0, 0) }, hole) };
+  return openings
+    .map((opening): NearestEdge => ({ distance: distanceTo(opening, hole), opening }))
+    .reduce((nearest, one) => (one.distance < nearest.distance ? one : nearest), own);
+}
