@@ -1,6 +1,7 @@
 import type { Fastening, PanelPart, Point } from "../design/index.js";
 import { measuredMean, sheetDensity } from "../measure/index.js";
 import { Density, Mass } from "../quantity/index.js";
+import { ratesOf } from "./buying/adhesive-needs.js";
 import type { ReviewInput } from "./review-input.js";
 
 /** What part of the case a mass belongs to. */
@@ -76,8 +77,8 @@ function facingItems(input: ReviewInput, panels: readonly PanelPart[]): MassItem
     const panel = panels.find((candidate) => candidate.id === id);
     if (!panel) return [];
     const { section, centroid: centre } = panel;
-    const faces = adhesive.faces === "both" ? 2 : 1;
-    const glue = netArea * faces * adhesive.labelRate * adhesive.solids;
+    const { sheetRate, facingRate } = ratesOf(adhesive, input);
+    const glue = netArea * (sheetRate + facingRate) * adhesive.solids;
     return [
       {
         name: `${side} facing of ${id}`,

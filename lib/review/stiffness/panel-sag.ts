@@ -2,14 +2,7 @@ import type { PanelPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { spread, type Uncertainties } from "../../measure/index.js";
 import { type EdgeSupport, type Opening, openPlateUniform } from "../../mechanics/index.js";
-import {
-  Length,
-  Pressure,
-  Ratio,
-  type ShowStyle,
-  showNumber,
-  standardGravity,
-} from "../../quantity/index.js";
+import { Length, Pressure, Ratio, type ShowStyle, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Finding, RatioInterval, Verdict } from "../finding.js";
@@ -17,6 +10,7 @@ import type { ReviewInput } from "../review-input.js";
 import { verdictOf } from "../verdict.js";
 import { type BendingModuli, panelStiffness } from "./panel-stiffness.js";
 import { type SheetModuli, sheetModuli } from "./sheet-moduli.js";
+import { showSag } from "./show-sag.js";
 
 /** A panel under a pressure, held alike on all four edges. */
 export interface SagCase {
@@ -153,12 +147,6 @@ function sagSentence(
     unknown: "",
   };
   return `${facts} ${meaning[verdict]}`;
-}
-
-/** A sag is read off a ruler in hundredths of an inch or tenths of a millimetre. */
-function showSag(sag: Length, { system }: ShowStyle): string {
-  const millimetres = Length.show(sag, { unit: "mm", digits: 2 });
-  return system === "inch" ? `${showNumber(Length.in(sag, "in"), 2)} in (${millimetres})` : millimetres;
 }
 
 /** What the scatter of the bend tests does to the ratio; nothing to say without tests of one's own. */

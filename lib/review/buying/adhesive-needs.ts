@@ -1,0 +1,67 @@
+import { type AdhesiveNeedInputs, adhesiveNeed } from "../../bonding/index.js";
+import type { Adhesive } from "../../design/index.js";
+import type { WorkedLine } from "../../formula.js";
+import { measuredMean, spreadTrialRate } from "../../measure/index.js";
+import { Area, AreaDensity, Ratio } from "../../quantity/index.js";
+import type { ReviewInput } from "../review-input.js";
+import type { AdhesiveNeed } from "./purchase-list.js";
+
+/** Wet spread on one face, and where the figure comes from. */
+export interface KnownRate {
+  readonly rate: AreaDensity;
+  readonly from: "trial" | "label";
+  readonly because: readonly WorkedLine[];
+}
+
+/** Adhesives to buy for the facings of the case. */
+export function adhesiveNeeds(input: ReviewInput): readonly AdhesiveNeed[] {
+  const used = new Map(input.parts.facings.map(({ adhesive }) => [adhesive.name, adhesive]));
+  return [...used.values()].map((stock) => needFor(stock, gluedArea(stock, input), input));
+}
+
+/** What one adhesive would take for an area. */
+export function adhesiveLine(
+  stock: Adhesive,
+  area: Area,
+  input: ReviewInput,
+): ReturnType<typeof adhesiveNeed.worked> {
+  return adhesiveNeed.worked({ ...ratesOf(stock, input), ...adhesiveInputs(stock), area });
+}
+
+/** The builder's own trials of an adhesive, or else its label. */
+export function knownRate(stock: Adhesive, { measurements }: ReviewInput): KnownRate {
+  const trials = measurements.spreads.filter(({ adhesive }) => adhesive === stock.name);
+  const lines = trials.map((trial) => spreadTrialRate.worked(trial));
+  const rates = lines.map(({ value }) => value);
+  const [only, ...others] = rates;
+  if (only === undefined) return { rate: stock.labelRate, from: "label", because: [] };
+  return { rate: others.length === 0 ? only : measuredMean(rates).mean, from: "trial", because: lines };
+}
+
+/** Wet rates on the two faces of a bond. */
+export function ratesOf(
+  stock: Adhesive,
+  input: ReviewInput,
+): Pick<AdhesiveNeedInputs, "sheetRate" | "facingRate"> {
+  const { rate } = knownRate(stock, input);
+  return { sheetRate: rate, facingRate: stock.faces === "both" ? rate : AreaDensity.si(0) };
+}
+
+function adhesiveInputs({ kind, waste, density, content, price }: Adhesive) {
+  return { kind, waste: Ratio.si(waste), density, container: content, price };
+}
+
+function gluedArea({ name }: Adhesive, { parts }: ReviewInput): Area {
+  return Area.si(
+    parts.facings.reduce(
+      (sum, { adhesive, gluedArea: area }) => (adhesive.name === name ? sum + area : sum),
+      0,
+    ),
+  );
+}
+
+function needFor(stock: Adhesive, area: Area, input: ReviewInput): AdhesiveNeed {
+  const { value } = adhesiveLine(stock, area, input);
+  const { volume, containers, cost } = value;
+  return { stock, area, volume, containers, cost, rateFrom: knownRate(stock, input).from };
+}

@@ -1,0 +1,30 @@
+import { addMoney, type Money, timesMoney } from "../../quantity/index.js";
+import type { ReviewInput } from "../review-input.js";
+import type { FastenerNeed, HardwareNeed } from "./purchase-list.js";
+import { spareShare } from "./shop-allowances.js";
+
+/** Fasteners by the pack, spares and washers included. */
+export function fastenerNeeds({ parts }: ReviewInput): readonly FastenerNeed[] {
+  const used = new Map(parts.fastenings.map(({ fastener }) => [fastener.name, fastener]));
+  return [...used.values()].map((stock) => {
+    const groups = parts.fastenings.filter(({ fastener }) => fastener.name === stock.name);
+    const count = groups.reduce((sum, group) => sum + group.count, 0);
+    // Screws bite in the wood: they need no washer behind it.
+    const washed = stock.kind === "screw" ? [] : groups.filter(({ backIsBareWood }) => backIsBareWood);
+    const bare = washed.reduce((sum, group) => sum + group.count, 0);
+    const spares = Math.ceil(count * spareShare);
+    const washers = bare + Math.ceil(bare * spareShare);
+    const packs = Math.ceil((count + spares) / stock.packOf);
+    const cost: Money = addMoney([timesMoney(packs, stock.price), timesMoney(washers, stock.washerPrice)]);
+    return { stock, count, spares, packs, washers, cost };
+  });
+}
+
+/** Hardware by the piece. */
+export function hardwareNeeds({ parts }: ReviewInput): readonly HardwareNeed[] {
+  const used = new Map(parts.hardware.map(({ stock }) => [stock.name, stock]));
+  return [...used.values()].map((stock) => {
+    const count = parts.hardware.filter((part) => part.stock.name === stock.name).length;
+    return { stock, count, cost: timesMoney(count, stock.price) };
+  });
+}
