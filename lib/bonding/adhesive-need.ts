@@ -23,7 +23,7 @@ export interface AdhesiveNeedInputs {
 }
 
 /** Glue to buy. */
-export type AdhesiveNeed = {
+export type AdhesiveToBuy = {
   readonly mass: Mass;
   readonly volume: Volume;
   readonly containers: number;
@@ -37,9 +37,9 @@ export type AdhesiveNeed = {
  *
  * @throws RangeError when both rates are zero or the waste is all of it
  */
-export const adhesiveNeed: Formula<AdhesiveNeedInputs, AdhesiveNeed> = formula<
+export const adhesiveNeed: Formula<AdhesiveNeedInputs, AdhesiveToBuy> = formula<
   AdhesiveNeedInputs,
-  AdhesiveNeed
+  AdhesiveToBuy
 >({
   id: "adhesive.need",
   title: "Adhesive to buy",
