@@ -1,0 +1,123 @@
+/** The six faces of a section unfolded, each as it is seen from outside. */
+import type { Face, HardwarePart, PanelPart, Parts, SectionPart } from "../../design/index.js";
+import { faces } from "../../design/index.js";
+import { type DrawingMark, type DrawingView, drawing, type Point } from "../../page/index.js";
+import type { Rule } from "../rule.js";
+import { millimetres, openingMark, openingName } from "./marks.js";
+
+/** Letters along the drawing's longer side. */
+const lettersAcross = 64;
+
+/** Draws a section's faces: left, front, right and back in a row, the top above the front, the bottom below. */
+export function sectionFacesDrawing(section: SectionPart, parts: Parts, rule: Rule): DrawingView {
+  const panels = facesOf(section.name, parts);
+  const origins = layOutFaces(panels);
+  const { x, y } = section.outside.size;
+  const letter = (2 * millimetres(x) + 2 * millimetres(y)) / lettersAcross;
+  const marks = faces.flatMap((face) => faceMarks(panels[face], origins[face], parts, letter));
+  const { size } = section.outside;
+  return drawing(
+    `The ${section.name} section, unfolded`,
+    `Each face as seen from outside; the top from above and the bottom from below, front edge nearest. Outside size ${rule.size(size.x, size.y, size.z)} (width × depth × height).`,
+    [...marks, ...outsideDimensions(section, panels, origins, rule, letter)],
+    letter,
+  );
+}
+
+type ByFace<Value> = Readonly<Record<Face, Value>>;
+
+function facesOf(section: string, { panels }: Parts): ByFace<PanelPart> {
+  const found = panels.filter((panel) => panel.section === section && panel.role === "face");
+  return Object.fromEntries(found.map((panel) => [panel.face, panel])) as ByFace<PanelPart>;
+}
+
+/** Bottom left corner of each face on the paper, a small gap between them. */
+function layOutFaces(panels: ByFace<PanelPart>): ByFace<Point> {
+  const width = (face: Face): number => millimetres(panels[face].width);
+  const height = (face: Face): number => millimetres(panels[face].height);
+  const gap = Math.max(width("front"), height("front")) / 12;
+  const right = width("front") + gap;
+  return {
+    front: { x: 0, y: 0 },
+    right: { x: right, y: 0 },
+    back: { x: right + width("right") + gap, y: 0 },
+    left: { x: -width("left") - gap, y: 0 },
+    top: { x: 0, y: height("front") + gap },
+    bottom: { x: 0, y: -height("bottom") - gap },
+  };
+}
+
+function faceMarks(panel: PanelPart, at: Point, parts: Parts, letter: number): DrawingMark[] {
+  const [width, height] = [millimetres(panel.width), millimetres(panel.height)];
+  return [
+    { mark: "rectangle", role: "panel", at, width, height },
+    ...panel.openings.map((opening) => openingMark(opening, at)),
+    ...parts.hardware.flatMap((part) => hardwareMark(part, panel, at, parts)),
+    ...panel.openings
+      .filter(({ why }) => why === "case")
+      .flatMap((opening) => openingName(opening, at, letter)),
+    {
+      mark: "text",
+      at: { x: at.x + width / 2, y: at.y + height + letter * 0.3 },
+      text: panel.face ?? "",
+      anchor: "middle",
+    },
+  ];
+}
+
+/** A piece of hardware as the rectangle it covers. Corners are told by their holes on the panel's own drawing. */
+function hardwareMark(part: HardwarePart, panel: PanelPart, at: Point, parts: Parts): DrawingMark[] {
+  const place = placeOf(part, parts);
+  if (!part.on || place?.section !== panel.section || place.face !== panel.face) return [];
+  const [across, up] = place.turned
+    ? [part.stock.height, part.stock.width]
+    : [part.stock.width, part.stock.height];
+  const [width, height] = [millimetres(across), millimetres(up)];
+  const corner = { x: millimetres(part.on.u) - width / 2, y: millimetres(part.on.v) - height / 2 };
+  return [
+    {
+      mark: "rectangle",
+      role: "hardware",
+      at: { x: at.x + corner.x, y: at.y + corner.y },
+      width,
+      height,
+    },
+  ];
+}
+
+/** Parts of one item stand in the order of its places. */
+function placeOf(part: HardwarePart, { hardware }: Parts) {
+  const { places } = part.item;
+  if ("cornersOf" in places) return undefined;
+  return places[hardware.filter(({ item }) => item === part.item).indexOf(part)];
+}
+
+function outsideDimensions(
+  { outside }: SectionPart,
+  panels: ByFace<PanelPart>,
+  origins: ByFace<Point>,
+  rule: Rule,
+  letter: number,
+): DrawingMark[] {
+  const offset = 2.4 * letter;
+  const topOf = (face: Face): number => origins[face].y + millimetres(panels[face].height);
+  const rightOf = (face: Face): number => origins[face].x + millimetres(panels[face].width);
+  const level = (face: Face, text: string): DrawingMark => ({
+    mark: "dimension",
+    from: { x: origins[face].x, y: topOf(face) },
+    to: { x: rightOf(face), y: topOf(face) },
+    offset,
+    text,
+  });
+  return [
+    level("top", rule.drawn(outside.size.x)),
+    level("right", rule.drawn(outside.size.y)),
+    {
+      mark: "dimension",
+      from: { x: rightOf("back"), y: origins.back.y },
+      to: { x: rightOf("back"), y: topOf("back") },
+      offset: -offset,
+      text: rule.drawn(outside.size.z),
+    },
+  ];
+}

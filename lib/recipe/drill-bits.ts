@@ -1,0 +1,68 @@
+/** Which bit drills the hole of a fastener. */
+import type { Case, Fastener } from "../design/index.js";
+import { rivetHole } from "../fastening/index.js";
+import { Length } from "../quantity/index.js";
+
+/** A bit one can buy. */
+export interface Bit {
+  /** "no. 30" or "3.3 mm". */
+  readonly name: string;
+  readonly diameter: Length;
+}
+
+/**
+ * Diameters in inches of common number, letter and fraction bits (ASME B94.11M, from memory; each is
+ * printed on the bit and its index, so a builder sees at once if one is wrong).
+ */
+const inchBits: readonly (readonly [string, number])[] = [
+  ["no. 41", 0.096],
+  ["no. 40", 0.098],
+  ["7/64 in", 7 / 64],
+  ["1/8 in", 1 / 8],
+  ["no. 30", 0.1285],
+  ["no. 29", 0.136],
+  ["9/64 in", 9 / 64],
+  ["5/32 in", 5 / 32],
+  ["no. 20", 0.161],
+  ["11/64 in", 11 / 64],
+  ["3/16 in", 3 / 16],
+  ["no. 11", 0.191],
+  ["no. 10", 0.1935],
+  ["13/64 in", 13 / 64],
+  ["7/32 in", 7 / 32],
+  ["1/4 in", 1 / 4],
+  ["letter F", 0.257],
+  ["17/64 in", 17 / 64],
+  ["9/32 in", 9 / 32],
+  ["5/16 in", 5 / 16],
+  ["21/64 in", 21 / 64],
+  ["3/8 in", 3 / 8],
+  ["13/32 in", 13 / 32],
+  ["7/16 in", 7 / 16],
+  ["1/2 in", 1 / 2],
+];
+
+/** Common practice, no source: room of a screw or bolt in its hole. */
+const clearance = 0.0005;
+
+/** Hole that a fastener wants: a rivet's body and 0.1 mm; a screw's or bolt's shank and 0.5 mm. */
+export function wantedHole({ kind, diameter }: Fastener): Length {
+  return kind === "rivet" ? rivetHole({ body: diameter }).drill : Length.si(diameter + clearance);
+}
+
+/** The common bit nearest to the wanted hole that the fastener still goes through. */
+export function bitFor(fastener: Fastener, units: Case["units"]): Bit {
+  const wanted = wantedHole(fastener);
+  if (units === "metric") return metricBit(wanted);
+  const passing = inchBits
+    .map(([name, inches]): Bit => ({ name, diameter: Length.of(inches, "in") }))
+    .filter(({ diameter }) => diameter > fastener.diameter)
+    .sort((a, b) => Math.abs(a.diameter - wanted) - Math.abs(b.diameter - wanted));
+  return passing[0] ?? metricBit(wanted);
+}
+
+/** Metric bits come in tenths of a millimetre. */
+function metricBit(wanted: Length): Bit {
+  const tenths = Math.round(wanted * 10_000) / 10;
+  return { name: `${tenths} mm`, diameter: Length.of(tenths, "mm") };
+}

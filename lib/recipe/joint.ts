@@ -1,0 +1,25 @@
+/** What one group of fasteners closes, and with what. */
+import type { Fastening } from "../design/index.js";
+import { gripNeeded, washerAtBack } from "../fastening/index.js";
+import { Length } from "../quantity/index.js";
+
+/** Whether a washer goes on the inside: under a tail or nut on bare wood, never under a screw's point. */
+export function takesWasher({ fastener, backIsBareWood }: Fastening): boolean {
+  return (
+    fastener.kind !== "screw" &&
+    washerAtBack({ back: backIsBareWood ? "bare wood" : "facing" }).washer === "yes"
+  );
+}
+
+/** Thickness that the fastener closes, washer counted. */
+export function gripOf(fastening: Fastening): Length {
+  return gripNeeded({
+    layers: fastening.stack.map(({ thickness }) => thickness),
+    washer: takesWasher(fastening) ? fastening.fastener.washerThickness : Length.si(0),
+  });
+}
+
+/** Washers of a group. */
+export function washersOf(fastening: Fastening): number {
+  return takesWasher(fastening) ? fastening.count : 0;
+}

@@ -1,0 +1,34 @@
+/** Short makers of the blocks that only a recipe has, and of plain sentences. */
+import { type Column, type SentenceView, tableOf } from "../page/index.js";
+import type { BlanksBlock, GroupBlock, RecipeBlock, RecipeSection } from "./recipe.js";
+
+/** A section; blocks that come out empty are left out by the caller. */
+export function section(title: string, ...blocks: readonly RecipeBlock[]): RecipeSection {
+  return { title, blocks };
+}
+
+/** Blocks under one heading, kept on one page where they fit. */
+export function group(title: string, ...blocks: readonly RecipeBlock[]): GroupBlock {
+  return { kind: "group", title, blocks };
+}
+
+/** A plain paragraph. */
+export function sentence(text: string): SentenceView {
+  return { kind: "sentence", text };
+}
+
+/** A table with printed columns, one line a row, and empty columns to fill in. */
+export function blanks<Row>(
+  rows: readonly Row[],
+  columns: readonly Column<Row>[],
+  toFill: readonly string[],
+  caption?: string,
+): BlanksBlock {
+  const { kind: _, ...table } = tableOf(rows, columns, caption);
+  return { kind: "blanks", ...table, blanks: toFill };
+}
+
+/** The block where there is something to say, nothing where there is not. */
+export function when<Block>(there: boolean, block: () => Block): readonly Block[] {
+  return there ? [block()] : [];
+}

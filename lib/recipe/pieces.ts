@@ -1,0 +1,64 @@
+/** Every piece that is cut, with the short code that the cut list, the plans and the drawings share. */
+import type { BarPart, FacingPart, PanelPart, Parts } from "../design/index.js";
+
+/** A piece under its code: P1 for sheet, L1 for laminate, B1 for bars. */
+export interface CodedPiece<Part> {
+  readonly code: string;
+  /** As the cut plans name it. */
+  readonly name: string;
+  readonly part: Part;
+}
+
+/** All pieces of a case. */
+export interface CodedPieces {
+  readonly panels: readonly CodedPiece<PanelPart>[];
+  readonly facings: readonly CodedPiece<FacingPart>[];
+  readonly bars: readonly CodedPiece<BarPart>[];
+}
+
+/** Gives every piece its code, in the order of the parts. */
+export function codePieces(parts: Parts): CodedPieces {
+  return {
+    panels: coded("P", sheetPieces(parts), ({ id }) => id),
+    facings: coded("L", parts.facings, ({ panel, side }) => `${panel}, ${side}`),
+    bars: coded("B", parts.bars, ({ id }) => id),
+  };
+}
+
+/** Everything sawn from a sheet: faces, leaves and shelves. */
+export function sheetPieces({ panels, shelves }: Parts): readonly PanelPart[] {
+  return [...panels, ...shelves.map(({ panel }) => panel)];
+}
+
+function coded<Part>(
+  letter: string,
+  parts: readonly Part[],
+  nameOf: (part: Part) => string,
+): CodedPiece<Part>[] {
+  return parts.map((part, i) => ({ code: `${letter}${i + 1}`, name: nameOf(part), part }));
+}
+
+/** The code of a piece by its name in a cut plan; the name itself for a piece that is no part of the case. */
+export function codeOf(pieces: readonly CodedPiece<unknown>[], name: string): string {
+  return pieces.find((piece) => piece.name === name)?.code ?? name;
+}
+
+/** One sheet or bar out of all that are bought, numbered through the needs. */
+export interface NumberedStock<Cut> {
+  /** "Sheet 3". */
+  readonly label: string;
+  readonly cut: Cut;
+}
+
+/** Numbers every sheet or bar of a trade's plans. */
+export function numberStock<Cut>(word: string, cuts: readonly Cut[]): readonly NumberedStock<Cut>[] {
+  return cuts.map((cut, i) => ({ label: `${word} ${i + 1}`, cut }));
+}
+
+/** Where a piece comes from: "Sheet 2", or a dash for one that no plan has. */
+export function sourceOf(
+  stock: readonly NumberedStock<{ readonly pieces: readonly { readonly name: string }[] }>[],
+  name: string,
+): string {
+  return stock.find(({ cut }) => cut.pieces.some((piece) => piece.name === name))?.label ?? "–";
+}

@@ -1,0 +1,68 @@
+import { plainText, type TableColumn, type TableView, type View, verdictWords } from "../page/index.js";
+import { markdownText } from "./markdown-text.js";
+import type { Recipe, RecipeBlock } from "./recipe.js";
+import { ruledTable } from "./recipe-views.js";
+
+/** The recipe as Markdown; drawings are on the page, here only their captions. */
+export function recipeMarkdown({ title, invented, sections }: Recipe): string {
+  const head = [`# ${markdownText(title)}: recipe`, ...(invented ? ["An invented example."] : [])];
+  const body = sections.flatMap(({ title: name, blocks }, i) => [
+    `## ${i + 1}. ${markdownText(name)}`,
+    ...blocks.flatMap((block) => blockText(block, 3)),
+  ]);
+  return `${[...head, ...body].join("\n\n")}\n`;
+}
+
+function blockText(block: RecipeBlock, level: number): string[] {
+  switch (block.kind) {
+    case "group":
+      return [
+        `${"#".repeat(level)} ${markdownText(block.title)}`,
+        ...block.blocks.flatMap((inner) => blockText(inner, level + 1)),
+      ];
+    case "blanks":
+      return tableText(ruledTable(block), (cell) => (/^_+$/.test(cell) ? cell : markdownText(cell)));
+    default:
+      return viewText(block);
+  }
+}
+
+function viewText(view: View): string[] {
+  switch (view.kind) {
+    case "table":
+      return tableText(view, markdownText);
+    case "list":
+      return [
+        ...(view.title === undefined ? [] : [`**${markdownText(view.title)}**`]),
+        view.items.map((item, i) => `${view.ordered ? `${i + 1}.` : "-"} ${markdownText(item)}`).join("\n"),
+      ];
+    case "cautions":
+      return [view.items.map((item) => `> **Mind this:** ${markdownText(item)}`).join("\n>\n")];
+    case "finding":
+      return [
+        `> **${verdictWords[view.verdict]}:** ${markdownText(view.question)} ${markdownText(view.answer)}`,
+      ];
+    case "drawing":
+      return [`*Drawing: ${markdownText(`${view.title}. ${view.description}`)}*`];
+    case "markdown":
+      return [view.text];
+    default:
+      return [markdownText(plainText(view))];
+  }
+}
+
+function tableText({ caption, columns, rows }: TableView, cellText: (cell: string) => string): string[] {
+  const line = (cells: readonly string[]): string => `| ${cells.join(" | ")} |`;
+  return [
+    ...(caption === undefined ? [] : [`**${markdownText(caption)}**`]),
+    [
+      line(columns.map(({ heading }) => cellText(heading))),
+      line(columns.map(rulerOf)),
+      ...rows.map((row) => line(columns.map((_, i) => cellText(row[i] ?? "")))),
+    ].join("\n"),
+  ];
+}
+
+function rulerOf({ align }: TableColumn): string {
+  return { left: "---", right: "---:", center: ":---:" }[align];
+}

@@ -1,0 +1,39 @@
+/** The written recipe as a document: numbered sections of blocks, for paper, for Markdown, for a notebook. */
+import type { TableColumn, View } from "../page/index.js";
+
+/** One recipe, whole. */
+export interface Recipe {
+  /** Name of the case. */
+  readonly title: string;
+  /** True for a made-up scenario; every form of the recipe says so. */
+  readonly invented: boolean;
+  /** In the order of the work. */
+  readonly sections: readonly RecipeSection[];
+}
+
+/** One stretch of the work. */
+export interface RecipeSection {
+  readonly title: string;
+  readonly blocks: readonly RecipeBlock[];
+}
+
+/** What a section is made of. */
+export type RecipeBlock = View | BlanksBlock | GroupBlock;
+
+/** A table with columns left empty, to be filled in with a pencil. */
+export interface BlanksBlock {
+  readonly kind: "blanks";
+  readonly caption?: string;
+  readonly columns: readonly TableColumn[];
+  /** One text a printed column. */
+  readonly rows: readonly (readonly string[])[];
+  /** Headings of the empty columns, right of the printed ones. */
+  readonly blanks: readonly string[];
+}
+
+/** Blocks that belong on one page under one heading, such as a panel's drawing and its holes. */
+export interface GroupBlock {
+  readonly kind: "group";
+  readonly title: string;
+  readonly blocks: readonly RecipeBlock[];
+}

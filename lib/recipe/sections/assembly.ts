@@ -1,0 +1,167 @@
+/** Putting it together, section by section, each step with its reason. */
+import type { HardwarePart, PanelPart, SectionPart } from "../../design/index.js";
+import { steps } from "../../page/index.js";
+import { accessOf, lastPanel } from "../access.js";
+import { hardwareAt } from "../hardware-stage.js";
+import { section, when } from "../make-block.js";
+import { codeOf } from "../pieces.js";
+import type { RecipeBlock, RecipeSection } from "../recipe.js";
+import { counted, grouped, listed } from "../words.js";
+import type { Workshop } from "../workshop.js";
+import { edgeRules } from "./edge-rules.js";
+
+/** The section. */
+export function assemblySection(workshop: Workshop): RecipeSection {
+  const { parts } = workshop;
+  return section(
+    "Assembly",
+    ...parts.sections.map((one) => steps(sectionSteps(one, workshop), `Section ${one.name}`)),
+    ...finishing(workshop),
+  );
+}
+
+function sectionSteps(one: SectionPart, workshop: Workshop): string[] {
+  return [
+    ...benchSteps(one, workshop),
+    ...boxSteps(one, workshop),
+    ...closingSteps(one, workshop),
+    ...doorSteps(one, workshop),
+  ];
+}
+
+function benchSteps({ name }: SectionPart, workshop: Workshop): string[] {
+  const bench = hardwareAt("bench", workshop.parts, name);
+  return when(
+    bench.length > 0,
+    () =>
+      `Fit on the flat panels: ${hardwareWords(bench)}. The inside is open to your hands now and will not be later.`,
+  ).slice();
+}
+
+/** "carry handle (4) on upper.left and upper.right" */
+function hardwareWords(hardware: readonly HardwarePart[]): string {
+  const items = grouped(hardware, ({ item }) => item.name).map(([name, some]) => {
+    const panels = [...new Set(some.flatMap((part) => part.panels))];
+    return `${name} (${some.length}) on ${listed(panels)}`;
+  });
+  return items.join("; ");
+}
+
+function boxSteps({ name }: SectionPart, workshop: Workshop): string[] {
+  const described = workshop.case.sections.find((one) => one.name === name);
+  const faces = workshop.pieces.panels.filter(({ part }) => part.section === name && part.role === "face");
+  return [
+    `Dry fit without glue or rivets: stand ${listed(faces.map(({ code, part }) => `${code} ${part.face}`))} together with clamps and corner squares. Nothing is lost if a panel turns out wrong now.`,
+    ...(described ? edgeRules(described) : []),
+    "Compare the two diagonals of every face you can reach, and shift the clamps until they agree. A box riveted crooked stays crooked, and its doors with it.",
+  ];
+}
+
+function closingSteps({ name }: SectionPart, workshop: Workshop): string[] {
+  const access = accessOf(name, workshop.parts);
+  const last = lastPanel(name, access);
+  const bars = workshop.pieces.bars.filter(({ part }) => part.section === name);
+  const first = bars.filter(({ part }) => !part.covers.includes(last));
+  const closing = bars.filter(({ part }) => part.covers.includes(last));
+  const wayIn = access
+    ? `Reach in through "${access.opening.name}" of ${access.panel} to set the washers.`
+    : "No opening of this section lets a hand in: tape the washers over their holes from inside before closing.";
+  return [
+    ...(first.length > 0
+      ? [
+          `Leave ${last} off. Clamp, drill through and rivet the bars ${codes(first)}. With one side open you reach every washer.`,
+        ]
+      : []),
+    ...insideSteps(name, workshop),
+    `Put on ${last} as the last panel.${closing.length > 0 ? ` Rivet the bars ${codes(closing)}. ${wayIn}` : ""}`,
+    ...when(hardwareAt("corners", workshop.parts, name).length > 0, () =>
+      cornerStep(hardwareAt("corners", workshop.parts, name)),
+    ),
+  ];
+}
+
+function codes(bars: readonly { readonly code: string; readonly name: string }[]): string {
+  return listed(bars.map(({ code, name }) => `${code} ${name.split(".").slice(1).join(".")}`));
+}
+
+function cornerStep(corners: readonly HardwarePart[]): string {
+  const names = grouped(corners, ({ item }) => item.name).map(([name, some]) => `${name} (${some.length})`);
+  return `Set the corners: ${listed(names)}. They cover the bar ends and so come after the bars.`;
+}
+
+/** What goes in while one side is still open. */
+function insideSteps(name: string, { parts, pieces }: Workshop): string[] {
+  const shelves = parts.shelves.filter(({ shelf }) => shelf.section === name);
+  return shelves.map(({ shelf, panel }) => {
+    const borne = {
+      "two ends": "its two ends",
+      "ends and back": "its ends and the back",
+      "back only": "the back",
+    }[shelf.support];
+    const slides = shelf.sliding ? " It slides: try it loaded by hand before you go on." : "";
+    return `Put in the shelf ${codeOf(pieces.panels, panel.id)} ${shelf.name}, borne at ${borne}, with ${counted(shelf.joint.count, "fastener")} (${shelf.joint.fastener}). It goes in before the last panel, since it may not pass the openings.${slides}`;
+  });
+}
+
+function doorSteps({ name }: SectionPart, { parts, pieces, rule }: Workshop): string[] {
+  const leaves = parts.panels.filter((panel) => panel.section === name && panel.role === "leaf");
+  const metal = hardwareAt("doors", parts, name);
+  const doors = leaves.map((leaf) => {
+    const gap = leaf.leaf
+      ? `, with a gap of ${rule.fine(leaf.leaf.clearance)} all round held by packing`
+      : "";
+    return `Set the door ${codeOf(pieces.panels, leaf.id)} ${leaf.id} in its opening, hinged at the ${hingeSide(leaf)}${gap}. Doors come after the corners, when the box has its final shape.`;
+  });
+  return [
+    ...doors,
+    ...when(
+      metal.length > 0,
+      () => `Fit the doors' hardware: ${hardwareWords(metal)}. Hinges first, then what closes them.`,
+    ),
+  ];
+}
+
+function hingeSide({ leaf }: PanelPart): string {
+  return leaf?.hinge ?? "side";
+}
+
+function finishing(workshop: Workshop): RecipeBlock[] {
+  const { parts } = workshop;
+  const items = [...joinSteps(workshop), ...wheelSteps(workshop), ...contentSteps(workshop)];
+  return parts.sections.length > 0 && items.length > 0 ? [steps(items, "The whole case")] : [];
+}
+
+function joinSteps({ parts }: Workshop): string[] {
+  const joining = hardwareAt("joining", parts);
+  if (joining.length === 0) return [];
+  return [
+    "Stack the sections on a flat floor, edges flush all round, and strap them together so that nothing shifts.",
+    `Mark, drill and fit what joins them while they stand stacked: ${hardwareWords(joining)}. Only so do latch and keeper meet. Give each latch a slight pull when shut.`,
+  ];
+}
+
+function wheelSteps({ parts }: Workshop): string[] {
+  const wheels = hardwareAt("wheels", parts);
+  if (wheels.length === 0) return [];
+  return [
+    `Last of all the casters: ${hardwareWords(wheels)}. Two people lay the empty lowest section on its back on a blanket; a box on wheels runs away from every other job.`,
+  ];
+}
+
+function contentSteps({ parts }: Workshop): string[] {
+  return parts.contents.map(({ content: { name, section: where, held } }) => {
+    const place = `Put ${name} into ${where}`;
+    switch (held.by) {
+      case "shelf":
+        return `${place} on the shelf ${held.shelf}, held so that it cannot slide off.`;
+      case "floor":
+        return `${place} on the floor, wedged or strapped so that it cannot slide.`;
+      case "strap":
+        return `${place} with ${counted(held.straps, "strap")}, pulled tight.`;
+      case "hung":
+        return `${place}, hung with ${counted(held.count, "fastener")} (${held.fastener})${held.secondHold ? ", and clip its second hold" : "; give it a second hold first"}.`;
+      default:
+        return `${place} with ${counted(held.count, held.by === "screws" ? "screw" : "rivet")} (${held.fastener}) through the ${held.to}.`;
+    }
+  });
+}

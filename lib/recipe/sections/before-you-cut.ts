@@ -1,0 +1,117 @@
+/** What the review does not yet say yes to. It stands in front of everything else. */
+import { cautions, findingView, list, tableOf } from "../../page/index.js";
+import type { Finding, Verdict } from "../../review/index.js";
+import { blanks, group, section, sentence, when } from "../make-block.js";
+import type { RecipeBlock, RecipeSection } from "../recipe.js";
+import type { Rule } from "../rule.js";
+import { counted, distinct, listed } from "../words.js";
+import type { Workshop } from "../workshop.js";
+
+/** The section; none where every question holds. */
+export function beforeYouCut({ findings, rule }: Workshop): RecipeSection[] {
+  const open = findings.filter(({ verdict }) => verdict !== "holds");
+  if (open.length === 0) return [];
+  const of = (verdict: Verdict): Finding[] => open.filter((finding) => finding.verdict === verdict);
+  return [
+    section(
+      "Before you cut",
+      opening(of("fails"), of("close"), of("unknown")),
+      ...of("fails").map((finding) => card(finding, rule)),
+      ...when(of("close").length > 0, () => closeTable(of("close"))),
+      ...when(of("unknown").length > 0, () => unknownTable(of("unknown"))),
+      ...openCautions([...of("close"), ...of("unknown")]),
+      decisions(open),
+    ),
+  ];
+}
+
+/** How many questions hold, in a sentence. */
+export function verdictSummary(findings: readonly Finding[]): string {
+  if (findings.length === 0)
+    return "No review came with this recipe: nothing in it has been checked by calculation.";
+  const words: readonly (readonly [Verdict, string])[] = [
+    ["holds", "hold"],
+    ["close", "are close to the limit"],
+    ["fails", "do not hold"],
+    ["unknown", "wait for a measurement"],
+  ];
+  const parts = words
+    .map(
+      ([verdict, said]) => [findings.filter((finding) => finding.verdict === verdict).length, said] as const,
+    )
+    .filter(([count]) => count > 0)
+    .map(([count, said]) => `${count} ${said}`);
+  return `The review asked ${counted(findings.length, "question")} about this case: ${listed(parts)}.`;
+}
+
+function opening(
+  fails: readonly Finding[],
+  close: readonly Finding[],
+  unknown: readonly Finding[],
+): RecipeBlock {
+  return list([
+    ...when(
+      fails.length > 0,
+      () =>
+        `Does not hold: ${counted(fails.length, "question")}. Change the case and run the review again, or do not build it.`,
+    ),
+    ...when(
+      close.length > 0,
+      () => `Close: ${counted(close.length, "question")}. Measure more, or make it stronger.`,
+    ),
+    ...when(
+      unknown.length > 0,
+      () => `Not known yet: ${counted(unknown.length, "question")}. Make the measurement first.`,
+    ),
+  ]);
+}
+
+/** The finding without its working, which the book shows. */
+function card(finding: Finding, rule: Rule): RecipeBlock {
+  return findingView({ ...finding, because: [], source: [] }, rule.style);
+}
+
+function closeTable(findings: readonly Finding[]): RecipeBlock {
+  return tableOf(
+    findings,
+    [
+      { heading: "About", cell: ({ subject }) => subject },
+      { heading: "Question", cell: ({ question }) => question },
+      { heading: "Answer", cell: ({ answer }) => answer },
+    ],
+    "Close to the limit",
+  );
+}
+
+function unknownTable(findings: readonly Finding[]): RecipeBlock {
+  return tableOf(
+    findings,
+    [
+      { heading: "About", cell: ({ subject }) => subject },
+      { heading: "Question", cell: ({ question }) => question },
+      { heading: "Measure", cell: ({ missing, answer }) => missing?.measure ?? answer },
+      { heading: "How", cell: ({ missing }) => missing?.how ?? "" },
+    ],
+    "Not known yet",
+  );
+}
+
+function openCautions(findings: readonly Finding[]): RecipeBlock[] {
+  const said = distinct(findings.flatMap((finding) => finding.cautions));
+  return said.length === 0 ? [] : [cautions(...said)];
+}
+
+function decisions(findings: readonly Finding[]): RecipeBlock {
+  return group(
+    "Your decision",
+    sentence("Write down what you changed or measured before the first cut, so that the next builder knows."),
+    blanks(
+      findings,
+      [
+        { heading: "About", cell: ({ subject }) => subject },
+        { heading: "Question", cell: ({ question }) => question },
+      ],
+      ["What was done", "Date"],
+    ),
+  );
+}

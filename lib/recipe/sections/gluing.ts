@@ -1,0 +1,120 @@
+/** Laying laminate on the panels: which, with what, how much, in what order and how long. */
+import type { Adhesive, FacingPart } from "../../design/index.js";
+import { cautions, steps, tableOf } from "../../page/index.js";
+import { Mass, Time } from "../../quantity/index.js";
+import { group, section, sentence } from "../make-block.js";
+import { codeOf } from "../pieces.js";
+import type { GroupBlock, RecipeBlock, RecipeSection } from "../recipe.js";
+import { grouped } from "../words.js";
+import type { Workshop } from "../workshop.js";
+
+/** The section; a case without laminate has none. */
+export function gluingSection(workshop: Workshop): RecipeSection[] {
+  const { facings, panels } = workshop.parts;
+  if (facings.length === 0) return [];
+  const oneSided = panels.some(({ facing }) => facing?.sides === "outside");
+  return [
+    section(
+      "Gluing plan",
+      sentence(
+        "Glue the laminate onto the cut panels, trim it flush, and only then cut openings and holes through both at once.",
+      ),
+      ...grouped(facings, ({ adhesive }) => adhesive.name).map(([, pieces]) =>
+        adhesiveGroup(pieces, workshop),
+      ),
+      ...(oneSided
+        ? [
+            cautions(
+              "A panel with laminate on one side only can bow. Keep it flat under weight until it is riveted in.",
+            ),
+          ]
+        : []),
+    ),
+  ];
+}
+
+/**
+ * Adhesive that a piece should take out of the can, waste included: its share of what was bought for the
+ * whole area.
+ */
+export function adhesiveFor({ adhesive, gluedArea }: FacingPart, { purchases }: Workshop): Mass | undefined {
+  const need = purchases.adhesives.find(({ stock }) => stock.name === adhesive.name);
+  return need && need.area > 0
+    ? Mass.si((need.volume * adhesive.density * gluedArea) / need.area)
+    : undefined;
+}
+
+function adhesiveGroup(facings: readonly FacingPart[], workshop: Workshop): GroupBlock {
+  const adhesive = (facings[0] as FacingPart).adhesive;
+  const inOrder = [...facings].sort((a, b) => Number(a.side === "inside") - Number(b.side === "inside"));
+  return group(
+    adhesive.name,
+    timesTable(adhesive),
+    steps(stepsFor(adhesive), "Order of work"),
+    facingTable(inOrder, workshop),
+  );
+}
+
+function timesTable(adhesive: Adhesive): RecipeBlock {
+  const both = adhesive.faces === "both";
+  return tableOf(
+    [
+      ["Spread on", both ? "both faces: panel and laminate" : "one face"],
+      ["Open time", Time.show(adhesive.openTime)],
+      ["Press or roll for", Time.show(adhesive.pressTime)],
+      ["Leave to cure before trimming", Time.show(adhesive.cureTime)],
+    ],
+    [
+      { heading: adhesive.name, cell: ([what]) => what as string },
+      { heading: "As its maker says", cell: ([, value]) => value as string, align: "left" },
+    ],
+  );
+}
+
+function stepsFor({ kind, faces, openTime, pressTime, cureTime }: Adhesive): string[] {
+  const contact = kind === "contact" || kind === "spray contact";
+  const [open, press, cure] = [openTime, pressTime, cureTime].map((time) => Time.show(time));
+  const spread = faces === "both" ? "panel and laminate" : "the panel";
+  return [
+    "Panel and laminate at room temperature for a day; wipe both free of dust. Lay out everything first, the clock runs once you start.",
+    `Weigh the can, spread ${spread} evenly to the very edge, weigh it again and write both down.`,
+    ...(contact
+      ? [
+          `Wait until it no longer comes off on a knuckle, and join within the open time (${open}).`,
+          "Lay dowels on the panel, the laminate on them with its oversize all round, and pull the dowels one by one from the middle: it grips on touch and cannot be moved.",
+          `Roll hard from the middle outwards, every edge twice (${press}).`,
+        ]
+      : [
+          `Lay the laminate on within the open time (${open}) with its oversize all round, and tape it so that it cannot slip.`,
+          `Clamp between flat cauls, from the middle outwards, for ${press}; wipe off what squeezes out.`,
+        ]),
+    `Leave it flat for ${cure} before trimming.`,
+    "Knock all over with a knuckle: a hollow sound is a blister. Then trim flush and break the sharp edge with a file.",
+  ];
+}
+
+function facingTable(facings: readonly FacingPart[], workshop: Workshop): RecipeBlock {
+  const { pieces, rule } = workshop;
+  return tableOf(
+    facings.map((facing, i) => ({ facing, turn: i + 1 })),
+    [
+      { heading: "Turn", cell: ({ turn }) => turn },
+      { heading: "Panel", cell: ({ facing }) => `${codeOf(pieces.panels, facing.panel)} ${facing.panel}` },
+      { heading: "Face", cell: ({ facing }) => facing.side },
+      {
+        heading: "Laminate",
+        cell: ({ facing }) =>
+          `${codeOf(pieces.facings, `${facing.panel}, ${facing.side}`)} ${facing.stock.name}`,
+      },
+      { heading: "Glued area", cell: ({ facing }) => rule.area(facing.gluedArea) },
+      {
+        heading: "Out of the can",
+        cell: ({ facing }) => {
+          const mass = adhesiveFor(facing, workshop);
+          return mass === undefined ? "–" : Mass.show(mass, { unit: "g", digits: 3 });
+        },
+      },
+    ],
+    "Outside faces first, then inside faces",
+  );
+}

@@ -1,0 +1,170 @@
+/** The tools that this case asks for, each with what it is for. */
+import type { PlacedOpening } from "../../design/index.js";
+import { tableOf } from "../../page/index.js";
+import { Money } from "../../quantity/index.js";
+import { bitFor } from "../drill-bits.js";
+import { takesWasher } from "../joint.js";
+import { section, when } from "../make-block.js";
+import { sheetPieces } from "../pieces.js";
+import type { RecipeSection } from "../recipe.js";
+import { distinct, listed } from "../words.js";
+import type { Workshop } from "../workshop.js";
+
+interface Tool {
+  readonly tool: string;
+  readonly use: string;
+}
+
+/** The section. */
+export function toolsSection(workshop: Workshop): RecipeSection {
+  const { tools } = workshop.case.business;
+  return section(
+    "Tools",
+    tableOf(
+      [
+        ...measuring(workshop),
+        ...sawing(workshop),
+        ...cuttingOut(workshop),
+        ...gluing(workshop),
+        ...fastening(workshop),
+        ...safety(workshop),
+      ],
+      [
+        { heading: "Tool", cell: ({ tool }) => tool },
+        { heading: "For", cell: ({ use }) => use },
+      ],
+    ),
+    ...when(tools.length > 0, () =>
+      tableOf(
+        tools,
+        [
+          { heading: "Tool", cell: ({ name }) => name },
+          { heading: "Price", cell: ({ price }) => Money.show(price), align: "right" },
+        ],
+        "Tools counted in the cost of this case",
+      ),
+    ),
+  );
+}
+
+function measuring({ purchases }: Workshop): Tool[] {
+  return [
+    { tool: "Tape, steel rule, square, fine pencil", use: "marking out; one tape for the whole job" },
+    { tool: "Calliper", use: "sheet and laminate thickness, bits, rivets" },
+    { tool: "Floor or hanging scale", use: "each section before it is lifted" },
+    ...when(purchases.adhesives.length > 0, () => ({
+      tool: "Kitchen scale",
+      use: "adhesive can before and after each panel",
+    })),
+  ];
+}
+
+function sawing({ parts }: Workshop): Tool[] {
+  const mitred = parts.bars.some(({ ends }) => ends === "mitred");
+  return [
+    { tool: "Circular or table saw, fine-toothed blade, straight guide", use: "panels from sheets" },
+    ...when(parts.bars.length > 0, () => ({
+      tool: `${mitred ? "Mitre saw" : "Saw with a square stop"}, blade for non-ferrous metal`,
+      use: mitred ? "edge bars, mitred ends" : "edge bars, square ends",
+    })),
+    ...when(parts.bars.length > 0, () => ({
+      tool: "File and deburring tool",
+      use: "every cut end and hole in metal",
+    })),
+  ];
+}
+
+function cuttingOut({ parts, rule, case: { units } }: Workshop): Tool[] {
+  const openings = sheetPieces(parts).flatMap((panel) => panel.openings);
+  const straight = openings.filter(({ outline }) => outline.kind !== "circle");
+  const rounds = sizes(
+    openings.filter(({ outline }) => outline.kind === "circle"),
+    ({ width }) => width,
+  );
+  const radii = sizes(straight, ({ outline }) => (outline.kind === "rectangle" ? outline.cornerRadius : 0));
+  const corner = radii.filter((radius) => radius > 0);
+  const both = units === "inch" ? rule.length : rule.fine;
+  return [
+    ...when(straight.length > 0, () => ({
+      tool: "Jigsaw, or router with a template",
+      use: "openings with straight sides",
+    })),
+    ...when(rounds.length > 0, () => ({
+      tool: `Hole saw or circle cutter: ${listed(rounds.map((size) => both(size)))}`,
+      use: "round openings",
+    })),
+    ...when(corner.length > 0, () => ({
+      tool: `Bit or hole saw of twice the corner radius: ${listed(corner.map((radius) => both((2 * radius) as typeof radius)))}`,
+      use: "corners of openings, drilled first",
+    })),
+  ];
+}
+
+function sizes(
+  openings: readonly PlacedOpening[],
+  sizeOf: (opening: PlacedOpening) => number,
+): PlacedOpening["width"][] {
+  const tenths = distinct(openings.map((opening) => Math.round(sizeOf(opening) * 10_000)));
+  return tenths.sort((a, b) => a - b).map((size) => (size / 10_000) as PlacedOpening["width"]);
+}
+
+function gluing({ purchases, parts }: Workshop): Tool[] {
+  if (parts.facings.length === 0) return [];
+  const kinds = purchases.adhesives.map(({ stock }) => stock.kind);
+  const contact = kinds.some((kind) => kind === "contact" || kind === "spray contact");
+  const pressed = kinds.some((kind) => kind !== "contact" && kind !== "spray contact");
+  return [
+    ...when(
+      kinds.some((kind) => kind !== "spray contact"),
+      () => ({ tool: "Roller or notched spreader", use: "spreading adhesive" }),
+    ),
+    ...when(kinds.includes("spray contact"), () => ({
+      tool: "Spray gun or canister hose",
+      use: "spray adhesive",
+    })),
+    ...when(contact, () => ({
+      tool: "Hard hand roller (J-roller), dowels as slip sticks",
+      use: "laying laminate with contact adhesive",
+    })),
+    ...when(pressed, () => ({
+      tool: "Flat cauls and clamps, or weights",
+      use: "pressing laminate until the glue holds",
+    })),
+    { tool: "Router with a flush-trim bit, file", use: "trimming laminate to the panel" },
+  ];
+}
+
+function fastening({ parts, case: { units } }: Workshop): Tool[] {
+  const { fastenings } = parts;
+  const ofKind = (kind: string) => fastenings.filter(({ fastener }) => fastener.kind === kind);
+  const bits = distinct(fastenings.map(({ fastener }) => bitFor(fastener, units).name));
+  return [
+    ...when(bits.length > 0, () => ({
+      tool: `Drill with bits: ${listed(bits)}`,
+      use: "holes for fasteners; drill a try hole in scrap first",
+    })),
+    ...when(ofKind("rivet").length > 0, () => ({
+      tool: `Blind rivet tool with nosepieces for: ${listed(distinct(ofKind("rivet").map(({ fastener }) => fastener.name)))}`,
+      use: "riveting",
+    })),
+    ...when(fastenings.some(takesWasher), () => ({
+      tool: "Long-nosed pliers, adhesive tape",
+      use: "holding washers on the inside",
+    })),
+    ...when(ofKind("screw").length > 0, () => ({ tool: "Screwdriver, bits to match", use: "screws" })),
+    ...when(ofKind("bolt").length > 0, () => ({ tool: "Two wrenches", use: "bolts and nuts" })),
+    { tool: "Clamps, four corner squares", use: "dry fit and edges" },
+  ];
+}
+
+function safety({ purchases }: Workshop): Tool[] {
+  const solvent = purchases.adhesives.some(({ stock }) => stock.solvent !== "none");
+  return [
+    { tool: "Eye and hearing protection, dust mask, dust extraction", use: "all sawing, drilling, riveting" },
+    { tool: "Gloves", use: "carrying sheets and bars, never at a spinning blade" },
+    ...when(solvent, () => ({
+      tool: "Respirator and gloves as the safety data sheet says",
+      use: "solvent adhesive",
+    })),
+  ];
+}

@@ -1,0 +1,30 @@
+/** Small words round numbers and lists. */
+
+/** "1 rivet", "12 rivets", "2 leaves". */
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+/** "a", "a and b", "a, b and c". */
+export function listed(items: readonly string[]): string {
+  if (items.length < 2) return items.join("");
+  return `${items.slice(0, -1).join(", ")} and ${items.at(-1)}`;
+}
+
+/** Every text once, in the order of first mention. */
+export function distinct<Item>(items: readonly Item[]): Item[] {
+  return [...new Set(items)];
+}
+
+/** Things by the name of what they share, in the order of first mention. */
+export function grouped<Item>(
+  items: readonly Item[],
+  nameOf: (item: Item) => string,
+): readonly (readonly [string, readonly Item[]])[] {
+  return distinct(items.map(nameOf)).map((name) => [name, items.filter((item) => nameOf(item) === name)]);
+}
+
+/** Sum of a number of each. */
+export function total<Item>(items: readonly Item[], numberOf: (item: Item) => number): number {
+  return items.reduce((sum, item) => sum + numberOf(item), 0);
+}
