@@ -10,6 +10,7 @@ export const kernelInfo: Readonly<Record<string, unknown>> = {
   help_links: [],
   language_info: {
     name: "typescript",
+    // The compiler that tslab 1.0.22 brings along.
     version: "5.0.4",
     mimetype: "text/typescript",
     file_extension: ".ts",
