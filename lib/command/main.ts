@@ -1,10 +1,12 @@
 /** The one door for npm scripts: node lib/dist/command/main.js COMMAND [ARGUMENT...] */
+import { check } from "./check.js";
+import { newJob } from "./new.js";
 import { reference } from "./reference.js";
 
 /** A command takes its arguments and returns an exit code. */
 export type Command = (args: readonly string[]) => Promise<number>;
 
-const commands: Readonly<Record<string, Command>> = { reference };
+const commands: Readonly<Record<string, Command>> = { check, new: newJob, reference };
 
 const [name = "", ...args] = process.argv.slice(2);
 const command = commands[name];
