@@ -46,6 +46,9 @@ export const bookStyles: string = `
 .cw-contents .cw-question { color: ${soft}; }
 .cw-contents .cw-told { font-weight: 600; margin-top: .5rem; }
 .cw-contents .cw-told:last-child { margin-bottom: 0; }
+.cw .cw-findings { width: 100%; max-width: 46rem; }
+.cw .cw-findings small { display: block; color: ${soft}; font-size: .9375rem; }
+.cw .cw-findings .cw-verdict { white-space: nowrap; }
 .cw-pages { padding-left: 1.2rem; }
 .cw-pages li { margin: .4rem 0; }
 .cw-formula { background: ${paper}; border: 1px solid ${line}; border-radius: .25rem; padding: .9rem 1.1rem; margin: 0 0 1rem; }

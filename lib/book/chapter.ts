@@ -50,6 +50,8 @@ function headingOf(prose: string): string | undefined {
 
 /** The first paragraph that is neither heading nor list, its marks taken off. */
 function paragraphOf(prose: string): string | undefined {
-  const paragraph = prose.split(/\n\s*\n/).find((block) => !/^\s*(#|[-*>|]|\d+\.)/.test(block) && block.trim() !== "");
+  const paragraph = prose
+    .split(/\n\s*\n/)
+    .find((block) => !/^\s*(#|[-*>|]|\d+\.)/.test(block) && block.trim() !== "");
   return paragraph?.replace(/[*_`]/g, "").replace(/\s+/g, " ").trim();
 }

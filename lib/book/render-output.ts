@@ -33,7 +33,8 @@ function renderSafely(view: View): Html {
 
 /** The richest kind that can be shown without trusting it. */
 function renderBundle(data: MimeBundle): Html {
-  const text = (kind: string): string | undefined => (typeof data[kind] === "string" ? data[kind] : undefined);
+  const text = (kind: string): string | undefined =>
+    typeof data[kind] === "string" ? data[kind] : undefined;
   const svg = text("image/svg+xml");
   if (svg !== undefined) return picture("image/svg+xml", Buffer.from(svg, "utf8").toString("base64"), data);
   const bitmap = ["image/png", "image/jpeg"].find((kind) => text(kind) !== undefined);
@@ -41,7 +42,9 @@ function renderBundle(data: MimeBundle): Html {
   const markup = text("text/html");
   if (markup !== undefined) return boxed(markup);
   const prose = text("text/markdown");
-  return prose === undefined ? printed(text("text/plain") ?? "", "Printed") : html`<div class="cw">${renderMarkdown(prose)}</div>`;
+  return prose === undefined
+    ? printed(text("text/plain") ?? "", "Printed")
+    : html`<div class="cw">${renderMarkdown(prose)}</div>`;
 }
 
 function picture(kind: string, base64: string, data: MimeBundle): Html {

@@ -1,12 +1,17 @@
 export * from "./chart-runtime.js";
 export * from "./colours.js";
+export * from "./document.js";
 export * from "./drawing.js";
+export * from "./equation.js";
 export * from "./html.js";
 export * from "./make-view.js";
 export * from "./markdown.js";
+export * from "./page-styles.js";
 export * from "./plain-text.js";
+export * from "./readable.js";
 export * from "./render.js";
 export * from "./render-drawing.js";
+export { renderTable } from "./render-simple.js";
 export * from "./substitute.js";
 export * from "./table.js";
 export * from "./to-view.js";

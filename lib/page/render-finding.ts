@@ -10,9 +10,9 @@ import type { AmountView, FindingView } from "./view.js";
 /** The card. */
 export function renderFinding(finding: FindingView): Html {
   const { id, topic, subject, question, verdict, answer, cautions, missing } = finding;
-  return html`<article class="cw-finding cw-${verdict}" id="${id}"><p class="cw-label">${topic} · ${subject}</p>
+  return html`<article class="cw-finding cw-${verdict}" id="${id}"><div class="cw-top"><p class="cw-label">${topic} · ${subject}</p>
 <h3>${question}</h3>${verdictBadge(verdict)}<p class="cw-answer-text">${tieUnits(answer)}</p>
-${amounts(finding)}${renderRatio(finding)}${missing && renderMissing(missing)}
+${amounts(finding)}${renderRatio(finding)}</div>${missing && renderMissing(missing)}
 ${renderCautions({ kind: "cautions", items: cautions })}${howWeKnow(finding)}</article>`;
 }
 

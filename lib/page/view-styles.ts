@@ -95,7 +95,9 @@ ${verdicts}
 @media print {
   .cw { font-size: 10.5pt; }
   .cw .vega-bindings { display: none; }
-  .cw .cw-finding, .cw .cw-answer, .cw .cw-worked, .cw .cw-figure, .cw .cw-cautions, .cw tr { break-inside: avoid; }
+  .cw .cw-chart { overflow: visible; }
+  .cw .cw-chart svg { max-width: 100%; height: auto; }
+  .cw .cw-answer, .cw .cw-worked, .cw .cw-top, .cw .cw-figure, .cw .cw-cautions, .cw tr { break-inside: avoid; }
   .cw h3, .cw h4, .cw caption, .cw .cw-list-title { break-after: avoid; }
   .cw .cw-scroll, .cw .cw-equation { overflow: visible; }
   .cw thead { display: table-header-group; }

@@ -1,0 +1,110 @@
+/** Builds the book: a folder of pages that needs nothing from a network, read from disk or from a server. */
+import { copyFile, mkdir, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { chartRuntimeFiles, type Html, html, pageStyles, type View, viewHtml } from "../page/index.js";
+import type { CheckOutcome } from "../published-check.js";
+import { type BookFrame, type FramedPage, framedPage } from "./book-frame.js";
+import { bookScript } from "./book-script.js";
+import { bookStyles } from "./book-styles.js";
+import { type BookNotebook, chapterOf } from "./chapter.js";
+import { checkPage } from "./check-page.js";
+import { contentsPage } from "./contents-page.js";
+import { type FormulaDeclaration, formulaPage } from "./formula-page.js";
+import { renderChapter } from "./render-chapter.js";
+import { swapFolder } from "./swap-folder.js";
+
+/** A page that comes from no notebook. */
+export interface ExtraPage {
+  /** File name without its ending. */
+  readonly name: string;
+  readonly title: string;
+  readonly views: readonly View[];
+}
+
+/** What a book is built from. */
+export interface BookRequest {
+  readonly title: string;
+  /** The job's name, as its folder is called. */
+  readonly job: string;
+  /** A sentence under the title. */
+  readonly introduction?: string;
+  /** Executed, in the order of the chapters. */
+  readonly notebooks: readonly BookNotebook[];
+  /** For the page of formulas; no page where there are none. */
+  readonly formulas?: readonly FormulaDeclaration[];
+  /** For the page of published checks; no page where there are none. */
+  readonly checks?: readonly CheckOutcome[];
+  readonly extraPages?: readonly ExtraPage[];
+  /** Folder of the book; replaced when the new book is complete. */
+  readonly outDir: string;
+}
+
+/**
+ * Builds the book and puts it in place of the one before.
+ *
+ * @throws RangeError when two pages share a name or a name cannot be a file's
+ */
+export async function buildBook(request: BookRequest): Promise<void> {
+  const pages = bookPages(request);
+  await swapFolder(request.outDir, async (folder) => {
+    for (const [file, text] of pages) await writeFile(join(folder, file), text);
+    await writeAssets(join(folder, "assets"));
+  });
+}
+
+/** Every page's text by file name. */
+export function bookPages(request: BookRequest): ReadonlyMap<string, string> {
+  const chapters = request.notebooks.map(chapterOf);
+  const chapterPages = chapters.map(
+    (chapter): FramedPage => ({
+      file: `${chapter.name}.html`,
+      title: chapter.title,
+      content: renderChapter(chapter),
+    }),
+  );
+  const others = otherPages(request);
+  const frame: BookFrame = { title: request.title, job: request.job, chapters: chapterPages, others };
+  const contents: FramedPage = {
+    file: "index.html",
+    title: request.title,
+    content: contentsPage(frame, chapters, request.introduction),
+  };
+  const pages = [contents, ...chapterPages, ...others];
+  refuseBadNames(pages.map(({ file }) => file));
+  return new Map(pages.map((page) => [page.file, framedPage(frame, page)]));
+}
+
+function otherPages({ extraPages = [], formulas = [], checks = [] }: BookRequest): FramedPage[] {
+  const extra = extraPages.map(({ name, title, views }) => ({
+    file: `${name}.html`,
+    title,
+    content: extraContent(title, views),
+  }));
+  return [
+    ...extra,
+    ...(formulas.length > 0
+      ? [{ file: "formulas.html", title: "Formulas", content: formulaPage(formulas) }]
+      : []),
+    ...(checks.length > 0
+      ? [{ file: "checks.html", title: "How the numbers are checked", content: checkPage(checks) }]
+      : []),
+  ];
+}
+
+function extraContent(title: string, views: readonly View[]): Html {
+  return html`<h1>${title}</h1><div class="cw">${views.map(viewHtml)}</div>`;
+}
+
+function refuseBadNames(files: readonly string[]): void {
+  const bad = files.find((file) => !/^[\w][\w.-]*$/.test(file));
+  if (bad) throw new RangeError(`book: "${bad}" cannot be a page's file name`);
+  const twice = files.find((file, i) => files.indexOf(file) !== i);
+  if (twice) throw new RangeError(`book: two pages named "${twice}"`);
+}
+
+async function writeAssets(folder: string): Promise<void> {
+  await mkdir(folder);
+  await writeFile(join(folder, "book.css"), pageStyles + bookStyles);
+  await writeFile(join(folder, "book.js"), bookScript);
+  for (const { name, path } of chartRuntimeFiles()) await copyFile(path, join(folder, name));
+}

@@ -1,0 +1,71 @@
+/** The book's first page: every question with its answer, then all findings at a glance. */
+
+import { type FindingView, type Html, html, tieUnits, verdictBadge } from "../page/index.js";
+import type { BookFrame } from "./book-frame.js";
+import type { Chapter } from "./chapter.js";
+import { counted } from "./counted.js";
+
+/** The content of the first page. */
+export function contentsPage(frame: BookFrame, chapters: readonly Chapter[], introduction?: string): Html {
+  return html`<h1>${frame.title}</h1>${introduction !== undefined && html`<p>${introduction}</p>`}
+<ol class="cw-contents cw">${chapters.map(chapterEntry)}</ol>${findingsAtAGlance(chapters)}${otherPages(frame)}`;
+}
+
+function chapterEntry({ name, title, question, answer }: Chapter): Html {
+  return html`<li><h2><a href="${name}.html">${title}</a></h2>${
+    question !== undefined && html`<p class="cw-question">${question}</p>`
+  }${answer?.verdict && verdictBadge(answer.verdict)}${
+    answer && html`<p class="cw-told">${tieUnits(answer.text)}</p>`
+  }</li>`;
+}
+
+/** What is worst comes first. */
+const order: readonly FindingView["verdict"][] = ["fails", "close", "unknown", "holds"];
+
+/** For one, for many. */
+const verbs: Readonly<Record<FindingView["verdict"], readonly [string, string]>> = {
+  fails: ["does not hold", "do not hold"],
+  close: ["is close", "are close"],
+  unknown: ["is not known yet", "are not known yet"],
+  holds: ["holds", "hold"],
+};
+
+/** A finding and the page that shows it. */
+interface PlacedFinding {
+  readonly name: string;
+  readonly finding: FindingView;
+}
+
+/** Each finding once, where it is first shown. */
+function allFindings(chapters: readonly Chapter[]): PlacedFinding[] {
+  const found = new Map<string, PlacedFinding>();
+  for (const { name, findings } of chapters) {
+    for (const finding of findings) if (!found.has(finding.id)) found.set(finding.id, { name, finding });
+  }
+  return order.flatMap((verdict) => [...found.values()].filter(({ finding }) => finding.verdict === verdict));
+}
+
+function findingsAtAGlance(chapters: readonly Chapter[]): Html {
+  const all = allFindings(chapters);
+  if (all.length === 0) return html``;
+  const counts = order
+    .map((verdict) => ({ verdict, count: all.filter(({ finding }) => finding.verdict === verdict).length }))
+    .filter(({ count }) => count > 0)
+    .map(({ verdict, count }) => `${count} ${verbs[verdict][count === 1 ? 0 : 1]}`);
+  return html`<h2>Everything that was asked</h2><p>Of ${counted(all.length, "question")}, ${counts.join(", ")}.</p>
+<div class="cw"><table class="cw-table cw-findings">
+<thead><tr><th scope="col">Question</th><th scope="col">Verdict</th></tr></thead>
+<tbody>${all.map(findingRow)}</tbody></table></div>`;
+}
+
+function findingRow({ name, finding }: PlacedFinding): Html {
+  const { id, question, subject, verdict } = finding;
+  return html`<tr><td><a href="${name}.html#${id}">${question}</a><small>${subject}</small></td><td>${verdictBadge(verdict)}</td></tr>`;
+}
+
+function otherPages({ others }: BookFrame): Html {
+  if (others.length === 0) return html``;
+  return html`<h2>Also in this book</h2><ul class="cw-pages">${others.map(
+    ({ file, title }) => html`<li><a href="${file}">${title}</a></li>`,
+  )}</ul>`;
+}
