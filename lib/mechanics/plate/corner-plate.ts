@@ -1,7 +1,7 @@
 /** A panel that rests on its four corners only, like a floor on casters or feet. */
 import { type Formula, formula } from "../../formula.js";
 import { type Citation, cite } from "../../source.js";
-import { type PlateSeries, type SeriesLoad, solvePlate } from "../series/index.js";
+import { type PlateSeries, type SeriesLoad, solveSmoothed } from "../series/index.js";
 import { answerAt, answerSymbols, type PlateAnswer, smallPatchWarning } from "./plate-answer.js";
 import {
   type PlatePatch,
@@ -61,7 +61,7 @@ export const cornerPlatePatch: Formula<CornerPlatePatch, PlateAnswer> = formula<
 
 function onCorners({ length, width, stiffness }: PlateShape, load: SeriesLoad): PlateSeries {
   const free = { left: "free", right: "free", bottom: "free", top: "free" } as const;
-  return solvePlate(
+  return solveSmoothed(
     { length, width, stiffness, ...free, cornersHeld: true, openings: [] },
     load,
     seriesDegree,

@@ -1,7 +1,7 @@
 /** A panel whose four edges are each free, hinged or clamped, by a Ritz series. */
 import { type Formula, formula } from "../../formula.js";
 import { type Citation, cite } from "../../source.js";
-import { type PlateSeries, plateAt, solvePlate } from "../series/index.js";
+import { type PlateSeries, plateAt, solvePlate, solveSmoothed } from "../series/index.js";
 import { answerAt, answerSymbols, type PlateAnswer, smallPatchWarning } from "./plate-answer.js";
 import {
   edgeFaults,
@@ -95,5 +95,5 @@ function uniform(inputs: EdgePlateUniform): PlateSeries {
 }
 
 function patched(inputs: EdgePlatePatch): PlateSeries {
-  return solvePlate(solidPlate(inputs), patchLoad(inputs), seriesDegree);
+  return solveSmoothed(solidPlate(inputs), patchLoad(inputs), seriesDegree);
 }

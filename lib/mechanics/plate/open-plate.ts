@@ -12,8 +12,10 @@ import {
   type PlateSeries,
   plateAt,
   type SeriesLoad,
+  type SeriesPlate,
   shareArea,
   solvePlate,
+  solveSmoothed,
 } from "../series/index.js";
 import { Opening } from "./opening.js";
 import {
@@ -109,7 +111,10 @@ export const openPlateUniform: Formula<OpenPlateUniform, OpenPlateAnswer> = form
   validity,
   refuse: faults,
   warn: warnings,
-  compute: (inputs) => answer(inputs, { pressure: inputs.pressure }),
+  compute: (inputs) => {
+    const load = { pressure: inputs.pressure };
+    return answer(solvePlate(openPlate(inputs), load, seriesDegree), load);
+  },
 });
 
 /** One place of a panel with openings under a pressure. */
@@ -130,7 +135,7 @@ export const openPlateUniformAt: Formula<OpenPlateUniformAt, PlateResponse> = fo
     ...(inMaterial(inputs, [inputs.x, inputs.y]) ? [] : ["the place lies in an opening"]),
   ],
   compute: (inputs) => {
-    const series = solve(inputs, { pressure: inputs.pressure }, seriesDegree);
+    const series = solveSmoothed(openPlate(inputs), { pressure: inputs.pressure }, seriesDegree);
     return responseOf(plateAt(series, inputs.x, inputs.y));
   },
 });
@@ -149,7 +154,10 @@ export const openPlatePatch: Formula<OpenPlatePatch, OpenPlateAnswer> = formula<
   validity,
   refuse: (inputs) => [...faults(inputs), ...patchFaults(inputs, inputs), ...patchOverOpening(inputs)],
   warn: warnings,
-  compute: (inputs) => answer(inputs, patchLoad(inputs)),
+  compute: (inputs) => {
+    const load = patchLoad(inputs);
+    return answer(solveSmoothed(openPlate(inputs), load, seriesDegree), load);
+  },
 });
 
 type OpenPlate = PlateShape & PlateEdges & PlateOpenings;
@@ -165,22 +173,25 @@ function patchOverOpening(inputs: OpenPlatePatch): string[] {
     : [];
 }
 
-function solve(inputs: OpenPlate, load: SeriesLoad, degree: number): PlateSeries {
-  return solvePlate({ ...solidPlate(inputs), openings: inputs.openings }, load, degree);
+function openPlate(inputs: OpenPlate): SeriesPlate {
+  return { ...solidPlate(inputs), openings: inputs.openings };
 }
 
 /** Degree of the coarser series that tells how far the finer has settled. */
 const coarseDegree = 16;
 
-function answer(inputs: OpenPlate, load: SeriesLoad): { readonly [Field in keyof OpenPlateAnswer]: number } {
-  const series = solve(inputs, load, seriesDegree);
+function answer(
+  series: PlateSeries,
+  load: SeriesLoad,
+): { readonly [Field in keyof OpenPlateAnswer]: number } {
+  const { plate } = series;
   const largest = largestDeflection(series);
-  const coarse = plateAt(solve(inputs, load, coarseDegree), largest.x, largest.y);
+  const coarse = plateAt(solvePlate(plate, load, coarseDegree), largest.x, largest.y);
   return {
     ...largestOf(largest),
     clampedMoment: edgeMoments(series).clamped,
-    cutAway: cutAwayShare(inputs, inputs.openings),
-    unsettled: Math.abs(largest.deflection - coarse.deflection) / Math.abs(largest.deflection),
+    cutAway: cutAwayShare(plate, plate.openings),
+    unsettled: Math.abs(1 - coarse.deflection / largest.deflection),
   };
 }
 

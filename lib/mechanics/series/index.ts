@@ -5,4 +5,5 @@ export * from "./opening-layout.js";
 export * from "./plate-field.js";
 export * from "./plate-series.js";
 export * from "./rounded-rectangle.js";
+export * from "./smoothed-series.js";
 export * from "./strip-functions.js";
