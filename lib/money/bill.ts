@@ -1,0 +1,125 @@
+/** The bill of materials: what is bought for which part of the work, what it costs and what of it is wasted. */
+import { type Formula, formula } from "../formula.js";
+import { type Kind, listOf, Money, Name, Ratio, ratio, recordOf } from "../quantity/index.js";
+import { cite } from "../source.js";
+import { mixedCurrencies } from "./currency.js";
+
+/** One thing bought. */
+export interface BillLine {
+  /** Part of the case it goes into: "upper section". */
+  readonly section: string;
+  /** Kind of work it belongs to: "panels", "rivets", "adhesive". */
+  readonly trade: string;
+  readonly item: string;
+  /** Who sells it; not yet chosen when absent. */
+  readonly supplier?: string;
+  /** Paid for, in the unit the price is for. */
+  readonly quantity: number;
+  /** Goes into the case, in the same unit; all of it when absent. */
+  readonly used?: number;
+  /** "each", "m2", "can". */
+  readonly unit: string;
+  readonly unitPrice: Money;
+}
+
+/** A line of the bill, as far as its cost goes. */
+export interface CostLine {
+  readonly item: string;
+  /** Paid for. */
+  readonly quantity: Ratio;
+  /** Goes into the case. */
+  readonly used: Ratio;
+  readonly unitPrice: Money;
+}
+
+/** What is paid, and how much of it does not go into the case. */
+export type BillTotal = {
+  readonly total: Money;
+  readonly waste: Money;
+};
+
+const costLines: Kind<readonly CostLine[]> = listOf(
+  recordOf<CostLine>("line", { item: Name, quantity: Ratio, used: Ratio, unitPrice: Money }),
+);
+
+function refuse({ lines }: { readonly lines: readonly CostLine[] }): string[] {
+  if (lines.length === 0) return ["there is nothing on the bill"];
+  return [
+    ...mixedCurrencies(lines.map(({ unitPrice }) => unitPrice)),
+    ...lines.flatMap(({ item, quantity, used, unitPrice }) => [
+      ...(used >= 0 && used <= quantity * (1 + 1e-9)
+        ? []
+        : [`${item}: used must be from 0 to the ${quantity} bought, got ${used}`]),
+      ...(unitPrice.amount >= 0 ? [] : [`${item}: price must be at least 0, got ${Money.show(unitPrice)}`]),
+    ]),
+  ];
+}
+
+/**
+ * Adds up a bill: quantity x price of every line, and the same for what does not go into the case.
+ *
+ * @source arithmetic
+ * @throws RangeError for an empty bill, two currencies, more used than bought, or a negative price
+ * @example billTotal({ lines: [{ item: "ply", quantity: ratio(3), used: ratio(2.4), unitPrice: money(80, "USD") }] }) // total 240, waste 48
+ */
+export const billTotal: Formula<{ readonly lines: readonly CostLine[] }, BillTotal> = formula<
+  { readonly lines: readonly CostLine[] },
+  BillTotal
+>({
+  id: "bill.total",
+  title: "Cost of a bill and its waste",
+  equation: String.raw`T = \sum_i q_i p_i,\qquad W = \sum_i (q_i - u_i)\, p_i`,
+  inputs: { lines: { symbol: "q_i, u_i, p_i", kind: costLines, meaning: "bought, used, price" } },
+  result: {
+    total: { symbol: "T", kind: Money, meaning: "total" },
+    waste: { symbol: "W", kind: Money, meaning: "paid for what does not go into the case" },
+  },
+  source: [cite("geometry", "arithmetic")],
+  validity: "One currency; prices as paid, with tax and carriage as the shop counts them.",
+  refuse,
+  compute: ({ lines }) => {
+    const currency = lines[0]?.unitPrice.currency ?? "";
+    const sum = (quantity: (line: CostLine) => number): Money => ({
+      amount: lines.reduce((total, line) => total + quantity(line) * line.unitPrice.amount, 0),
+      currency,
+    });
+    return {
+      total: sum((line) => line.quantity),
+      waste: sum((line) => line.quantity - line.used),
+    };
+  },
+});
+
+/** A heading of a bill with its total. */
+export interface BillGroup {
+  readonly name: string;
+  readonly lines: readonly BillLine[];
+  readonly total: Money;
+  readonly waste: Money;
+}
+
+/** Adds up a whole bill. Throws as `billTotal` does. */
+export function totalOf(lines: readonly BillLine[]): BillTotal {
+  return billTotal({
+    lines: lines.map(({ item, quantity, used = quantity, unitPrice }) => ({
+      item,
+      quantity: ratio(quantity),
+      used: ratio(used),
+      unitPrice,
+    })),
+  });
+}
+
+/**
+ * Totals by section, trade or supplier, in the order the headings first appear.
+ *
+ * @throws RangeError as `billTotal` does
+ * @example groupBill(lines, "trade").map(({ name, total }) => `${name}: ${Money.show(total)}`)
+ */
+export function groupBill(lines: readonly BillLine[], by: "section" | "trade" | "supplier"): BillGroup[] {
+  const nameOf = (line: BillLine): string => line[by] ?? "not yet chosen";
+  return [...new Set(lines.map(nameOf))].map((name) => {
+    const mine = lines.filter((line) => nameOf(line) === name);
+    return { name, lines: mine, ...totalOf(mine) };
+  });
+}
