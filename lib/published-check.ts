@@ -1,5 +1,6 @@
 /** Tables of published checks: a row calls a formula by name and compares its result with a value from outside. */
 import { type AnyFormula, formulaIndex, resultSymbols } from "./formula.js";
+import type { ShowStyle } from "./quantity/index.js";
 import type { Known } from "./source.js";
 
 /** A table as it stands in a file. */
@@ -89,7 +90,7 @@ function compare(
     formula: row.formula,
     result: name,
     expected: String(text),
-    ours: kind.show(ours, { digits: 6, unit: unitOf(text) }),
+    ours: kind.show(ours, styleOf(text)),
     error,
     tolerance: row.tolerance,
     holds: error <= row.tolerance,
@@ -99,9 +100,11 @@ function compare(
   };
 }
 
-/** Ours is shown in the unit the source uses. */
-function unitOf(text: string | number): string {
-  return typeof text === "number" ? "" : (/[\d.]\s*([^\d\s.,-].*)$/.exec(text)?.[1] ?? "");
+/** Ours is shown in the unit the source uses; a compound such as 1 ft 2 in has no single unit to show in. */
+function styleOf(text: string | number): ShowStyle {
+  const unit =
+    typeof text === "number" ? undefined : /^[\s\d./+e-]+?\s*([^\d\s./+-]\S*)$/i.exec(text.trim())?.[1];
+  return { digits: 6, ...(unit === undefined ? {} : { unit }) };
 }
 
 function relativeError(ours: number, expected: number): number {

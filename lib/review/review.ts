@@ -1,0 +1,77 @@
+import type { PurchaseList } from "./buying/purchase-list.js";
+import { purchaseList } from "./buying/purchases.js";
+import type { Finding } from "./finding.js";
+import { edgeDistanceFinding, gripFindings } from "./joints/grip-findings.js";
+import { handleFindings } from "./joints/handle-findings.js";
+import { latchFindings } from "./joints/latch-finding.js";
+import { hungFindings, shelfJointFindings } from "./joints/pull-findings.js";
+import { type MassItem, massItems } from "./masses.js";
+import { type BusinessReview, businessReview } from "./money/business.js";
+import { moneyFindings } from "./money/money-findings.js";
+import type { ReviewInput } from "./review-input.js";
+import { panelSagFindings } from "./stiffness/panel-sag.js";
+import { shelfSagFindings } from "./stiffness/shelf-sag.js";
+import { liftFindings } from "./travel/lift-findings.js";
+import { rollFinding } from "./travel/roll-finding.js";
+import { standingFindings } from "./travel/standing-findings.js";
+
+/** Everything a review says of a case. Each part is worked out when first asked for, and kept. */
+export interface Review {
+  readonly stiffness: readonly Finding[];
+  readonly joints: readonly Finding[];
+  readonly travel: readonly Finding[];
+  readonly money: readonly Finding[];
+  /** All of them. */
+  readonly findings: readonly Finding[];
+  readonly purchases: PurchaseList;
+  readonly masses: readonly MassItem[];
+  readonly business: BusinessReview;
+}
+
+/** Reviews a case. */
+export function reviewCase(input: ReviewInput): Review {
+  const once = lazily();
+  const review: Review = {
+    get stiffness() {
+      return once("stiffness", () => [...panelSagFindings(input), ...shelfSagFindings(input)]);
+    },
+    get joints() {
+      return once("joints", () => [
+        ...gripFindings(input),
+        edgeDistanceFinding(input),
+        ...handleFindings(input),
+        ...latchFindings(input),
+        ...shelfJointFindings(input),
+        ...hungFindings(input),
+      ]);
+    },
+    get travel() {
+      return once("travel", () => [...liftFindings(input), ...standingFindings(input), rollFinding(input)]);
+    },
+    get money() {
+      return once("money", () => moneyFindings(input, review.business));
+    },
+    get findings() {
+      return [...review.stiffness, ...review.joints, ...review.travel, ...review.money];
+    },
+    get purchases() {
+      return once("purchases", () => purchaseList(input));
+    },
+    get masses() {
+      return once("masses", () => massItems(input));
+    },
+    get business() {
+      return once("business", () => businessReview(input, review.purchases));
+    },
+  };
+  return review;
+}
+
+/** Remembers the first answer under each name. */
+function lazily(): <T>(name: string, work: () => T) => T {
+  const kept = new Map<string, unknown>();
+  return <T>(name: string, work: () => T): T => {
+    if (!kept.has(name)) kept.set(name, work());
+    return kept.get(name) as T;
+  };
+}
