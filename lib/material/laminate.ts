@@ -64,7 +64,7 @@ function reducedStiffness(layer: Layer): Matrix3 {
   const xx = along * c2 * c2 + 2 * mixed * c2 * s2 + across * s2 * s2;
   const yy = along * s2 * s2 + 2 * mixed * c2 * s2 + across * c2 * c2;
   const xy = (along + across - 4 * shearModulus) * c2 * s2 + both * (c2 * c2 + s2 * s2);
-  const shear = (along + across - 2 * mixed) * c2 * s2 + shearModulus * (c2 - s2) ** 2;
+  const shear = (along + across - 2 * both) * c2 * s2 + shearModulus * (c2 - s2) ** 2;
   const xs = (along - mixed) * c2 * cs + (mixed - across) * s2 * cs;
   const ys = (along - mixed) * s2 * cs + (mixed - across) * c2 * cs;
   return [
