@@ -21,6 +21,14 @@ export interface ExtraPage {
   readonly views: readonly View[];
 }
 
+/** A file that is handed out as it is, such as a list to print. */
+export interface ExtraFile {
+  /** With its ending. */
+  readonly file: string;
+  readonly title: string;
+  readonly text: string;
+}
+
 /** What a book is built from. */
 export interface BookRequest {
   readonly title: string;
@@ -35,6 +43,7 @@ export interface BookRequest {
   /** For the page of published checks; no page where there are none. */
   readonly checks?: readonly CheckOutcome[];
   readonly extraPages?: readonly ExtraPage[];
+  readonly extraFiles?: readonly ExtraFile[];
   /** Folder of the book; replaced when the new book is complete. */
   readonly outDir: string;
 }
@@ -67,11 +76,15 @@ export function bookPages(request: BookRequest): ReadonlyMap<string, string> {
   const contents: FramedPage = {
     file: "index.html",
     title: request.title,
-    content: contentsPage(frame, chapters, request.introduction),
+    content: contentsPage(frame, chapters, request),
   };
   const pages = [contents, ...chapterPages, ...others];
-  refuseBadNames(pages.map(({ file }) => file));
-  return new Map(pages.map((page) => [page.file, framedPage(frame, page)]));
+  const { extraFiles = [] } = request;
+  refuseBadNames([...pages, ...extraFiles].map(({ file }) => file));
+  return new Map([
+    ...pages.map((page) => [page.file, framedPage(frame, page)] as const),
+    ...extraFiles.map(({ file, text }) => [file, text] as const),
+  ]);
 }
 
 function otherPages({ extraPages = [], formulas = [], checks = [] }: BookRequest): FramedPage[] {

@@ -1,14 +1,24 @@
 /** The book's first page: every question with its answer, then all findings at a glance. */
 
 import { type FindingView, type Html, html, tieUnits, verdictBadge } from "../page/index.js";
-import type { BookFrame } from "./book-frame.js";
+import type { BookFrame, PageLink } from "./book-frame.js";
 import type { Chapter } from "./chapter.js";
 import { counted } from "./counted.js";
 
+/** What stands on the first page beside the chapters. */
+export interface FirstPage {
+  readonly introduction?: string;
+  readonly extraFiles?: readonly PageLink[];
+}
+
 /** The content of the first page. */
-export function contentsPage(frame: BookFrame, chapters: readonly Chapter[], introduction?: string): Html {
+export function contentsPage(
+  frame: BookFrame,
+  chapters: readonly Chapter[],
+  { introduction, extraFiles = [] }: FirstPage,
+): Html {
   return html`<h1>${frame.title}</h1>${introduction !== undefined && html`<p>${introduction}</p>`}
-<ol class="cw-contents cw">${chapters.map(chapterEntry)}</ol>${findingsAtAGlance(chapters)}${otherPages(frame)}`;
+<ol class="cw-contents cw">${chapters.map(chapterEntry)}</ol>${findingsAtAGlance(chapters)}${otherPages([...frame.others, ...extraFiles])}`;
 }
 
 function chapterEntry({ name, title, question, answer }: Chapter): Html {
@@ -63,7 +73,7 @@ function findingRow({ name, finding }: PlacedFinding): Html {
   return html`<tr><td><a href="${name}.html#${id}">${question}</a><small>${subject}</small></td><td>${verdictBadge(verdict)}</td></tr>`;
 }
 
-function otherPages({ others }: BookFrame): Html {
+function otherPages(others: readonly PageLink[]): Html {
   if (others.length === 0) return html``;
   return html`<h2>Also in this book</h2><ul class="cw-pages">${others.map(
     ({ file, title }) => html`<li><a href="${file}">${title}</a></li>`,

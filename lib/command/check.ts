@@ -20,7 +20,8 @@ export async function check([name = demoJob]: readonly string[]): Promise<number
   return 0;
 }
 
-function readNamed(name: string): ReturnType<typeof readJob> {
+/** Reads a job by its name: the job, or every problem, the name itself among them. */
+export function readNamed(name: string): ReturnType<typeof readJob> {
   try {
     return readJob(jobFolder(name));
   } catch (error) {

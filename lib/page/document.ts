@@ -1,8 +1,5 @@
 /** A whole HTML page. */
-import { type Html, html, trusted } from "./html.js";
-import { pageStyles } from "./page-styles.js";
-import { viewHtml } from "./render.js";
-import type { View } from "./view.js";
+import { type Html, html } from "./html.js";
 
 /** What a page is made of. */
 export interface PageParts {
@@ -34,18 +31,4 @@ ${body}
 </body>
 </html>
 `}`;
-}
-
-/**
- * Views as one page in one file, to print or to hand on: its style within it, no scripts, charts as still
- * pictures.
- */
-export function standalonePage(title: string, views: readonly View[]): string {
-  return pageDocument({
-    title,
-    policy:
-      "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'",
-    head: html`<style>${trusted(pageStyles)}</style>`,
-    body: html`<main class="cw">${views.map(viewHtml)}</main>`,
-  });
 }
