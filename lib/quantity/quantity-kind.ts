@@ -63,7 +63,8 @@ export function quantityKind<Name extends string>(declaration: QuantityDeclarati
       style.unit ?? pickUnit(style.system === "inch" ? declaration.inch : declaration.metric, value, fromSi);
     if (unit === "in" && name === "length") return showInches(fromSi(value, unit), style.denominator);
     const number = showNumber(fromSi(value, unit), style.digits);
-    return unit === "" ? number : `${number} ${unit}`;
+    // SI brochure 5.4.3: a space before every unit but the degree of an angle.
+    return unit === "" || unit === "°" ? `${number}${unit}` : `${number} ${unit}`;
   };
   const expected = `a ${name} such as "${declaration.example}"`;
   return {

@@ -1,5 +1,6 @@
 export * from "./corner-plate.js";
 export * from "./edge-plate.js";
+export * from "./glazed-pressure.js";
 export * from "./hinged-plate.js";
 export * from "./open-plate.js";
 export * from "./opening.js";

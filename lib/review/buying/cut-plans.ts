@@ -3,6 +3,7 @@ import {
   type BarPlan,
   planBars,
   planSheets,
+  type SheetJob,
   type SheetPiece,
   type SheetPlan,
 } from "../../cutting/index.js";
@@ -19,18 +20,29 @@ import type { ReviewInput } from "../review-input.js";
 import type { CutNeed } from "./purchase-list.js";
 import { barEndTrim, kerfFor, sheetEdgeTrim } from "./shop-allowances.js";
 
-/** Which sheets to buy and how to cut every panel, leaf and shelf from them, stock by stock. */
-export function sheetNeeds(input: ReviewInput): readonly CutNeed<SheetStock, SheetPlan>[] {
+/** One stock of sheets with all that is cut from it. */
+export interface SheetStockJob {
+  readonly stock: SheetStock;
+  readonly job: SheetJob;
+}
+
+/** What is cut from each stock of sheets: faces, leaves and shelves. */
+export function sheetJobs(input: ReviewInput): readonly SheetStockJob[] {
   const panels = sheetPanels(input);
   return stocksOf(panels, ({ sheet }) => sheet).map((stock) => ({
     stock,
-    plan: planSheets({
+    job: {
       pieces: panels.filter(({ sheet }) => sheet.name === stock.name).map(panelPiece),
       stock: [stock],
       kerf: kerfFor("sheets", input).kerf,
       edgeTrim: sheetEdgeTrim,
-    }),
+    },
   }));
+}
+
+/** Which sheets to buy and how to cut every panel from them, stock by stock. */
+export function sheetNeeds(input: ReviewInput): readonly CutNeed<SheetStock, SheetPlan>[] {
+  return sheetJobs(input).map(({ stock, job }) => ({ stock, plan: planSheets(job) }));
 }
 
 /** Which laminate to buy and how to cut it; a facing has no grain, and its oversize is in its size. */

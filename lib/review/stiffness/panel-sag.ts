@@ -1,7 +1,7 @@
 import type { PanelPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { spread, type Uncertainties } from "../../measure/index.js";
-import { type EdgeSupport, type Opening, openPlateUniform } from "../../mechanics/index.js";
+import { type EdgeSupport, glazedPressure, type Opening, openPlateUniform } from "../../mechanics/index.js";
 import { Length, Pressure, Ratio, type ShowStyle, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
@@ -16,6 +16,7 @@ import { showSag } from "./show-sag.js";
 export interface SagCase {
   readonly panel: PanelPart;
   readonly moduli: SheetModuli;
+  /** On the whole face; panes and doors in its openings pass their share on. */
   readonly pressure: Pressure;
   /** Edges free to turn, as on the bench, or held stiffly, as in an ideal box. */
   readonly edges: EdgeSupport;
@@ -35,6 +36,8 @@ export function panelSag(
   bending?: BendingModuli,
 ): { readonly sag: Length; readonly because: readonly WorkedLine[] } {
   const { stiffness, because } = panelStiffness(panel, moduli, bending);
+  const cutAway = Ratio.si(1 - panel.netArea / panel.grossArea);
+  const passedOn = glazedPressure.worked({ pressure, cutAway });
   const line = openPlateUniform.worked({
     length: panel.clearWidth,
     width: panel.clearHeight,
@@ -44,9 +47,9 @@ export function panelSag(
     bottom: edges,
     top: edges,
     openings: openingsInSpan(panel),
-    pressure,
+    pressure: passedOn.value,
   });
-  return { sag: line.value.largestDeflection, because: [because, line] };
+  return { sag: line.value.largestDeflection, because: [because, passedOn, line] };
 }
 
 /** Openings of a panel seen from where its clear span begins; a part beyond the span is cut off. */

@@ -46,7 +46,7 @@ function liftReply(input: ReviewInput, section: string): Reply {
 }
 
 function loneReply(balance: BalanceLine, judged: LiftVerdict, style: ShowStyle): Reply {
-  return replyOf([balance], balance.value.mass, judged, [liftCaution], "one person", style);
+  return replyOf([balance], balance.value.mass, judged, [liftCaution], "one person", { people: 1, style });
 }
 
 /** How a section's weight is shared between its two ends. */
@@ -74,7 +74,10 @@ function teamReply(input: ReviewInput, section: string, balance: BalanceLine, li
   const { first, second } = pair.shares.value;
   const [worse, share] = first >= second ? [pair.first, first] : [pair.second, second];
   const words = people === 2 ? "the heavier end" : `each of ${people} people, heavier end`;
-  return replyOf([balance, pair.shares], share, worse, [pairCaution], words, styleOf(input.case));
+  return replyOf([balance, pair.shares], share, worse, [pairCaution], words, {
+    people,
+    style: styleOf(input.case),
+  });
 }
 
 function teamMass({ mass }: Balance, people: number): Mass {
@@ -87,14 +90,15 @@ function replyOf(
   judged: LiftVerdict,
   cautions: readonly string[],
   who: string,
-  style: ShowStyle,
+  { people, style }: { readonly people: number; readonly style: ShowStyle },
 ): Reply {
   const { atStart, atEnd, index } = judged;
   const limit = Mass.si(Math.min(atStart.value.limit, atEnd.value.limit));
+  const advice = index.value <= 1 ? "" : ` ${lighter(people, share, limit, style)}`;
   const comparison = index.value <= 1 ? "within" : "above";
   return {
     verdict: verdictOf(index.value),
-    answer: `${Mass.show(share, style)} for ${who}, ${comparison} the recommended ${Mass.show(limit, style)}: lifting index ${Ratio.show(index.value, { digits: 2 })}.`,
+    answer: `${Mass.show(share, style)} for ${who}, ${comparison} the recommended ${Mass.show(limit, style)}: lifting index ${Ratio.show(index.value, { digits: 2 })}.${advice}`,
     demand: amount(Mass, `carried by ${who}`, share),
     capacity: amount(Mass, "recommended weight limit", limit),
     ratio: index.value,
@@ -102,6 +106,14 @@ function replyOf(
     cautions,
     source: [cite("niosh-lifting", "recommended weight limit and lifting index")],
   };
+}
+
+/** What would bring the lift within its limit: things left out, or more hands. */
+function lighter(people: number, share: Mass, limit: Mass, style: ShowStyle): string {
+  const out = Mass.show(Mass.si((share - limit) * people), style);
+  const enough = Math.ceil((people * share) / limit);
+  const hands = enough % 2 === 0 ? enough : enough + 1;
+  return `Take out about ${out}, lift with ${hands} people, or use a ramp or a lift gate.`;
 }
 
 function liftOf({ liftFrom, liftTo, reach, liftsPerMinute, liftingTime, grip }: Journey): Lift {

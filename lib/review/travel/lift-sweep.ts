@@ -1,0 +1,39 @@
+import { Length } from "../../quantity/index.js";
+import type { ReviewInput } from "../review-input.js";
+import { liftFindings } from "./lift-findings.js";
+
+/** The lifting index of a section with one content moved. */
+export interface LiftRow {
+  /** How far the content stands from the inside left wall. */
+  readonly from: Length;
+  /** Of the heavier end. */
+  readonly index: number;
+}
+
+/**
+ * How moving one content from the left wall to the right changes the lift.
+ *
+ * @param name of the content
+ * @param steps places to try, at least two
+ * @throws RangeError when there is no such content, or the lift cannot be judged
+ */
+export function liftSweep(input: ReviewInput, name: string, steps: number): readonly LiftRow[] {
+  const part = input.parts.contents.find(({ content }) => content.name === name);
+  const section = input.parts.sections.find((one) => one.name === part?.content.section);
+  if (!part || !section) throw new RangeError(`lift sweep: no content "${name}"`);
+  const room = input.case.sections.find((one) => one.name === section.name)?.inside.width ?? Length.si(0);
+  const free = Math.max(0, room - part.content.size.x);
+  return Array.from({ length: steps }, (_, i) => {
+    const from = Length.si((free * i) / (steps - 1));
+    const x = Length.si(section.insideLow.x + from + part.content.size.x / 2);
+    const contents = input.parts.contents.map((one) =>
+      one === part ? { ...one, centre: { ...one.centre, x } } : one,
+    );
+    const finding = liftFindings({ ...input, parts: { ...input.parts, contents } }).find(
+      ({ subject }) => subject === section.name,
+    );
+    if (finding?.ratio === undefined)
+      throw new RangeError(`lift sweep: ${finding?.missing?.how ?? "no answer"}`);
+    return { from, index: finding.ratio };
+  });
+}
