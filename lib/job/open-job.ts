@@ -1,16 +1,19 @@
-/** From a job's folder to a design: the only place where its files are read. */
+/** From a job's folder to its design and review: the only place where its files are read. */
 import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { caseFile, type Design, readDesign, tableFiles } from "../design/index.js";
 import { type Problem, ProblemsError } from "../problem.js";
+import { type Review, reviewCase } from "../review/index.js";
 import { dataFolder, isJobName, jobNameExpected } from "./job-name.js";
 
-/** A job, read: its case, what can be bought, what was measured, and every part. */
+/** A job, read: its case, what can be bought, what was measured, every part, and what a review says. */
 export interface Job extends Design {
   readonly name: string;
   /** Absolute path. */
   readonly folder: string;
+  /** Worked out part by part, when first asked for. */
+  readonly review: Review;
 }
 
 /** The job that is opened when none is named. */
@@ -43,7 +46,8 @@ export function readJob(folder: string): { readonly job: Job } | { readonly prob
   const strangers = strangeTables(folder, files);
   if ("problems" in read) return { problems: [...read.problems, ...strangers] };
   if (strangers.length > 0) return { problems: strangers };
-  return { job: { name: basename(folder), folder, ...read.design } };
+  const { design } = read;
+  return { job: { name: basename(folder), folder, ...design, review: reviewCase(design) } };
 }
 
 /** A table under a name that nothing reads is most likely misspelt. */
