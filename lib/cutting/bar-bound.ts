@@ -6,13 +6,17 @@ import { fits, hair } from "./rounding.js";
 
 /** Pieces of one length, without a name. */
 export interface BarCut {
+  /** Of one piece. */
   readonly length: Length;
+  /** How many of that length. */
   readonly count: number;
 }
 
 /** Pieces to be cut from bars of one length. */
 export interface OneLengthJob {
+  /** What is to be cut. */
   readonly pieces: readonly BarCut[];
+  /** Of a bar as sold. */
   readonly stockLength: Length;
   /** Width of the saw's cut. */
   readonly kerf: Length;
@@ -26,6 +30,7 @@ export type BarBound = {
   readonly byLength: number;
   /** Pieces so long that no two share a bar. */
   readonly byHalf: number;
+  /** The larger of the two. */
   readonly bars: number;
 };
 

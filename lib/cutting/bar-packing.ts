@@ -7,19 +7,25 @@ import { fits } from "./rounding.js";
 
 /** A single piece to be sawn. */
 export interface Cut {
+  /** As in the piece that asked for it. */
   readonly name: string;
+  /** m */
   readonly length: number;
+  /** As in the piece that asked for it. */
   readonly mitre?: EndCuts;
 }
 
 /** A bar being filled: a stock bar, or a leftover. */
 export interface FilledBar extends OpenBar<Cut> {
+  /** What it is cut from. */
   readonly source: StockBar | Rack;
 }
 
 /** A leftover, once for each of its count. */
 export interface Rack {
+  /** Name of the leftover. */
   readonly rack: string;
+  /** m, all of it usable. */
   readonly length: number;
 }
 
@@ -44,7 +50,9 @@ export function rackOf({ leftovers = [] }: BarJob): Rack[] {
 
 /** What the job's saw takes, along the bar. */
 export interface Losses {
+  /** m along the bar, with every cut. */
   readonly kerf: number;
+  /** m off each end of a new bar. */
   readonly endTrim: number;
 }
 

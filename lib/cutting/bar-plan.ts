@@ -8,6 +8,7 @@ export interface BarPiece {
   readonly name: string;
   /** Long point to long point where an end is mitred. */
   readonly length: Length;
+  /** How many of them. */
   readonly count: number;
   /** Cuts of the two ends, as angles off square; both square when absent. */
   readonly mitre?: EndCuts;
@@ -15,12 +16,15 @@ export interface BarPiece {
 
 /** Angles off square: 0 is a square end, 45 degrees a picture-frame corner. */
 export interface EndCuts {
+  /** Off square, at the left end. */
   readonly left: Angle;
+  /** Off square, at the right end. */
   readonly right: Angle;
 }
 
 /** A bar as it is sold. */
 export interface StockBar extends Buyable {
+  /** As sold, before its ends are trimmed. */
   readonly length: Length;
 }
 
@@ -28,6 +32,7 @@ export interface StockBar extends Buyable {
 export interface LeftoverBar {
   /** Unique among the leftovers. */
   readonly name: string;
+  /** All of it usable. */
   readonly length: Length;
   /** Default 1. */
   readonly count?: number;
@@ -35,6 +40,7 @@ export interface LeftoverBar {
 
 /** All there is to know before cutting bars. */
 export interface BarJob {
+  /** What is to be cut. */
   readonly pieces: readonly BarPiece[];
   /** Each with its own length and price. */
   readonly stock: readonly StockBar[];
@@ -50,7 +56,9 @@ export interface BarJob {
 
 /** One piece on a bar. */
 export interface SawnPiece {
+  /** As in the piece that asked for it. */
   readonly name: string;
+  /** Long point to long point. */
   readonly length: Length;
   /** Where it begins, from the raw start of the bar. */
   readonly start: Length;
@@ -62,14 +70,19 @@ export interface SawnPiece {
 export interface CutBar {
   /** Name of the stock or of the leftover. */
   readonly stock: string;
+  /** New, or a leftover. */
   readonly from: "bought" | "rack";
+  /** Of the whole bar. */
   readonly length: Length;
   /** Nothing for a bar from the rack. */
   readonly price: Money;
   /** In the order they are sawn. */
   readonly pieces: readonly SawnPiece[];
+  /** Length turned to dust. */
   readonly kerfLoss: Length;
+  /** Length taken off both ends. */
   readonly trimLoss: Length;
+  /** Length left in one piece at the end. */
   readonly remainder: Length;
   /** Whether the remainder is long enough to go back on the rack. */
   readonly keep: boolean;
@@ -79,8 +92,11 @@ export interface CutBar {
 export interface BarPlan {
   /** Bars from the rack first. */
   readonly bars: readonly CutBar[];
+  /** What to buy, one line a stock. */
   readonly purchases: readonly Purchase[];
+  /** Of all purchases. */
   readonly cost: Money;
+  /** What no plan with these losses can beat. */
   readonly bound: PurchaseBound;
   /** How the plan was found, in words. */
   readonly method: string;

@@ -5,11 +5,13 @@ import { fits } from "./rounding.js";
 export interface OpenBar<Piece> {
   /** Length a further piece may have. */
   room: number;
+  /** In the order they were put in. */
   readonly pieces: Piece[];
 }
 
 /** What became of a list of pieces. */
 export interface Packing<Piece, Bar> {
+  /** In the order they were opened. */
   readonly bars: readonly Bar[];
   /** The first piece for which no bar could be opened. */
   readonly unplaced?: Piece;

@@ -4,7 +4,9 @@ import { wholeUp } from "./rounding.js";
 
 /** Anything the shop can buy to cut from. */
 export interface Buyable {
+  /** Unique in the list. */
   readonly name: string;
+  /** Of one. */
   readonly price: Money;
   /** How many can be had; as many as needed when absent. */
   readonly available?: number;
@@ -14,9 +16,11 @@ export interface Buyable {
 export interface Purchase {
   /** Name of the stock. */
   readonly stock: string;
+  /** How many to buy. */
   readonly count: number;
   /** Of one. */
   readonly price: Money;
+  /** Of all of them. */
   readonly cost: Money;
 }
 

@@ -6,15 +6,21 @@ import { fits } from "./rounding.js";
 
 /** Rectangles of one size, without a name. */
 export interface SheetCut {
+  /** One side. */
   readonly length: Length;
+  /** The other side. */
   readonly width: Length;
+  /** How many of that size. */
   readonly count: number;
 }
 
 /** Rectangles to be cut from sheets of one size. */
 export interface OneSizeJob {
+  /** What is to be cut. */
   readonly pieces: readonly SheetCut[];
+  /** Of a sheet as sold. */
   readonly sheetLength: Length;
+  /** Of a sheet as sold. */
   readonly sheetWidth: Length;
   /** Width of the saw's cut. */
   readonly kerf: Length;

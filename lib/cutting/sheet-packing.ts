@@ -7,12 +7,15 @@ import { fillShelves, type ShelfPacking, type ShelfSheet, type Upright } from ".
 
 /** A sheet being filled. */
 export interface FilledSheet extends ShelfSheet<OrientedPiece> {
+  /** What it is cut from. */
   readonly source: StockSheet;
 }
 
 /** What the saw takes. */
 export interface SheetLosses {
+  /** m, with every cut. */
   readonly kerf: number;
+  /** m off each edge. */
   readonly edgeTrim: number;
 }
 

@@ -12,20 +12,27 @@ export type Grain = "along" | "across" | "free";
 export interface SheetPiece {
   /** Unique in the job. */
   readonly name: string;
+  /** The side the grain is named for. */
   readonly length: Length;
+  /** The other side. */
   readonly width: Length;
+  /** How many of them. */
   readonly count: number;
+  /** How it must lie. */
   readonly grain: Grain;
 }
 
 /** A sheet as it is sold; its grain runs with its length. An offcut is a sheet of price 0, available once. */
 export interface StockSheet extends Buyable {
+  /** Along the grain, before its edges are trimmed. */
   readonly length: Length;
+  /** Across the grain, before its edges are trimmed. */
   readonly width: Length;
 }
 
 /** All there is to know before cutting sheets. */
 export interface SheetJob {
+  /** What is to be cut. */
   readonly pieces: readonly SheetPiece[];
   /** Each with its own size and price. */
   readonly stock: readonly StockSheet[];
@@ -37,7 +44,9 @@ export interface SheetJob {
 
 /** A place on a sheet: x runs with the sheet's length and y with its width, from one raw corner. */
 export interface SheetArea {
+  /** Nearest edge, along the sheet. */
   readonly x: Length;
+  /** Nearest edge, across the sheet. */
   readonly y: Length;
   /** Extent in x. */
   readonly length: Length;
@@ -47,6 +56,7 @@ export interface SheetArea {
 
 /** One piece where it lies. */
 export interface PlacedPiece extends SheetArea {
+  /** As in the piece that asked for it. */
   readonly name: string;
   /** Whether the piece's own length lies across the sheet. */
   readonly turned: boolean;
@@ -66,22 +76,33 @@ export interface ThroughCut {
 export interface CutSheet {
   /** Name of the stock. */
   readonly stock: string;
+  /** Of the whole sheet. */
   readonly length: Length;
+  /** Of the whole sheet. */
   readonly width: Length;
+  /** Of the sheet. */
   readonly price: Money;
+  /** In the order they are sawn. */
   readonly pieces: readonly PlacedPiece[];
+  /** Every rectangle left over. */
   readonly offcuts: readonly SheetArea[];
   /** In an order a saw can follow, after the edges are trimmed. */
   readonly cuts: readonly ThroughCut[];
+  /** Turned to dust. */
   readonly kerfArea: Area;
+  /** Taken off the edges. */
   readonly trimArea: Area;
 }
 
 /** A plan with what it costs and what no plan can beat. */
 export interface SheetPlan {
+  /** In the order they were opened. */
   readonly sheets: readonly CutSheet[];
+  /** What to buy, one line a stock. */
   readonly purchases: readonly Purchase[];
+  /** Of all purchases. */
   readonly cost: Money;
+  /** What no plan can beat, by area. */
   readonly bound: PurchaseBound;
   /** How the plan was found, in words. */
   readonly method: string;

@@ -20,7 +20,9 @@ export const strategies: readonly SheetStrategy[] = (["along", "across"] as cons
 
 /** A single piece as it will lie. */
 export interface OrientedPiece extends Upright {
+  /** As in the piece that asked for it. */
   readonly name: string;
+  /** Whether its own length lies across the sheet. */
   readonly turned: boolean;
 }
 

@@ -7,7 +7,9 @@ import { fits } from "./rounding.js";
 
 /** A rectangle to be placed. */
 export interface Upright {
+  /** Along the shelf. */
   readonly width: number;
+  /** Across the shelf. */
   readonly height: number;
 }
 
@@ -17,6 +19,7 @@ export interface Shelf<Piece> {
   readonly height: number;
   /** Width a further piece may have. */
   room: number;
+  /** From the near end on. */
   readonly pieces: Piece[];
 }
 
@@ -26,11 +29,13 @@ export interface ShelfSheet<Piece> {
   readonly width: number;
   /** Height a further shelf may have. */
   room: number;
+  /** From the near edge on. */
   readonly shelves: Shelf<Piece>[];
 }
 
 /** What became of a list of pieces. */
 export interface ShelfPacking<Piece, Sheet> {
+  /** In the order they were opened. */
   readonly sheets: readonly Sheet[];
   /** The first piece for which no sheet could be opened. */
   readonly unplaced?: Piece;

@@ -8,6 +8,7 @@ import type { OrNever } from "./never.js";
 export interface EqualPayments {
   /** For one period, as a share. */
   readonly interest: Ratio;
+  /** How many payments, one at the end of each period. */
   readonly periods: number;
 }
 

@@ -10,6 +10,7 @@ export interface BillLine {
   readonly section: string;
   /** Kind of work it belongs to: "panels", "rivets", "adhesive". */
   readonly trade: string;
+  /** What it is. */
   readonly item: string;
   /** Who sells it; not yet chosen when absent. */
   readonly supplier?: string;
@@ -19,22 +20,27 @@ export interface BillLine {
   readonly used?: number;
   /** "each", "m2", "can". */
   readonly unit: string;
+  /** Of one unit. */
   readonly unitPrice: Money;
 }
 
 /** A line of the bill, as far as its cost goes. */
 export interface CostLine {
+  /** What it is. */
   readonly item: string;
   /** Paid for. */
   readonly quantity: Ratio;
   /** Goes into the case. */
   readonly used: Ratio;
+  /** Of one unit. */
   readonly unitPrice: Money;
 }
 
 /** What is paid, and how much of it does not go into the case. */
 export type BillTotal = {
+  /** Everything that is paid. */
   readonly total: Money;
+  /** Paid for what does not go into the case. */
   readonly waste: Money;
 };
 
@@ -92,9 +98,13 @@ export const billTotal: Formula<{ readonly lines: readonly CostLine[] }, BillTot
 
 /** A heading of a bill with its total. */
 export interface BillGroup {
+  /** The section, trade or supplier. */
   readonly name: string;
+  /** The lines under it. */
   readonly lines: readonly BillLine[];
+  /** Everything paid under it. */
   readonly total: Money;
+  /** Paid for what does not go into the case. */
   readonly waste: Money;
 }
 

@@ -18,6 +18,7 @@ export interface OwnWork {
 
 /** What one's own case costs. */
 export type OwnCost = {
+  /** Hours at their rate, of one case. */
   readonly labour: Money;
   /** Material and labour of one case. */
   readonly each: Money;

@@ -9,6 +9,7 @@ export interface PackNeed {
   readonly needed: number;
   /** Share to have over for drops and trials; 0.05 is one in twenty. */
   readonly spare: Ratio;
+  /** How many are in a pack. */
   readonly perPack: number;
   /** Of one pack. */
   readonly price: Money;
@@ -16,10 +17,13 @@ export interface PackNeed {
 
 /** Whole packs and what is left of them. */
 export type PackPurchase = {
+  /** Whole packs. */
   readonly packs: number;
+  /** Things in all packs. */
   readonly bought: number;
   /** More than go into the case. */
   readonly over: number;
+  /** Of all packs. */
   readonly cost: Money;
   /** What the rest costs that does not go into the case. */
   readonly waste: Money;

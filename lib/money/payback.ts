@@ -18,7 +18,9 @@ export interface JobMoney {
 
 /** When the outlay is earned back, counted in jobs. */
 export type JobsToPayBack = {
+  /** Left over from one job; negative where it loses. */
   readonly margin: Money;
+  /** Whole jobs, or never. */
   readonly jobs: OrNever<number>;
 };
 
@@ -62,6 +64,7 @@ export const jobsToPayBack: Formula<JobMoney, JobsToPayBack> = formula<JobMoney,
 
 /** The same with the calendar and the price of money. */
 export interface JobMoneyByMonth extends JobMoney {
+  /** On average. */
   readonly jobsPerMonth: Ratio;
   /** For one month, as a share; 0 where the money would lie idle. */
   readonly monthlyInterest: Ratio;
@@ -71,6 +74,7 @@ export interface JobMoneyByMonth extends JobMoney {
 export type MonthsToPayBack = {
   /** Left over from a month's jobs. */
   readonly monthly: Money;
+  /** Whole months, or never. */
   readonly months: OrNever<number>;
 };
 

@@ -4,7 +4,9 @@ import { cite } from "../source.js";
 
 /** A point: x, y and z from whatever corner was chosen. */
 export interface Place {
+  /** To the right. */
   readonly x: Length;
+  /** To the back. */
   readonly y: Length;
   /** Upwards. */
   readonly z: Length;
@@ -12,21 +14,29 @@ export interface Place {
 
 /** A thing with its own centre of gravity. */
 export interface PlacedMass extends Place {
+  /** As an error or a table names it. */
   readonly name: string;
+  /** At least 0. */
   readonly mass: Mass;
 }
 
 /** Things and the point from which their common centre is measured. */
 export interface MassesAbout {
+  /** At least one with mass. */
   readonly masses: readonly PlacedMass[];
+  /** Seen from the same corner as the masses. */
   readonly origin: Place;
 }
 
 /** All mass, and where it balances, from the chosen origin. */
 export type Balance = {
+  /** Of all things. */
   readonly mass: Mass;
+  /** From the origin, to the right. */
   readonly x: Length;
+  /** From the origin, to the back. */
   readonly y: Length;
+  /** From the origin, upwards. */
   readonly z: Length;
 };
 

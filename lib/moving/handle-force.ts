@@ -34,6 +34,7 @@ export const snatchFactor: Formula<Snatch, Ratio> = formula({
 
 /** A case hung on its handles. */
 export interface HandleLoad {
+  /** Case and all that is in it. */
   readonly mass: Mass;
   /** Handles that carry; 1 when one hand lets go. */
   readonly handles: number;

@@ -1,6 +1,8 @@
 export * from "./balance.js";
-export * from "./caster-load.js";
+export type { CaseOnCasters, CasterLoads } from "./case-on-casters.js";
+export * from "./caster-four.js";
 export * from "./caster-rating.js";
+export * from "./caster-three.js";
 export * from "./handle-force.js";
 export * from "./lift.js";
 export * from "./lift-frequency.js";

@@ -41,7 +41,9 @@ const table: Readonly<
 
 /** How often, how long, and from how high. */
 export interface LiftFrequency {
+  /** Averaged over a quarter of an hour. */
   readonly rate: LiftRate;
+  /** Of the lifting in a day. */
   readonly duration: LiftDuration;
   /** Height of the hands above the floor where the lift begins. */
   readonly startHeight: Length;

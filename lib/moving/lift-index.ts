@@ -4,6 +4,7 @@ import { cite } from "../source.js";
 
 /** What is lifted, and what may be. */
 export interface LoadAndLimit {
+  /** The heaviest load lifted. */
   readonly load: Mass;
   /** The lower of the limits at the two ends of the lift. */
   readonly limit: Mass;

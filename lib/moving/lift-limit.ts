@@ -21,19 +21,29 @@ export interface LiftAt {
   readonly travel: Length;
   /** How far to the side of straight ahead the load is. */
   readonly twist: Angle;
+  /** Averaged over a quarter of an hour. */
   readonly rate: LiftRate;
+  /** Of the lifting in a day. */
   readonly duration: LiftDuration;
+  /** At this end of the lift. */
   readonly grip: Grip;
 }
 
 /** The limit with the six factors that make it. */
 export type LiftLimit = {
+  /** RWL. */
   readonly limit: Mass;
+  /** HM, for the reach. */
   readonly horizontal: Ratio;
+  /** VM, for the height of the hands. */
   readonly vertical: Ratio;
+  /** DM, for the travel. */
   readonly distance: Ratio;
+  /** AM, for the twist. */
   readonly asymmetry: Ratio;
+  /** FM, for how often and how long. */
   readonly frequency: Ratio;
+  /** CM, for the grip. */
   readonly coupling: Ratio;
 };
 

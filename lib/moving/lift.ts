@@ -18,19 +18,27 @@ export interface HandsAt {
 
 /** One lift by one person with both hands. */
 export interface Lift {
+  /** Where the load is taken up. */
   readonly start: HandsAt;
+  /** Where it is set down. */
   readonly end: HandsAt;
+  /** Averaged over a quarter of an hour. */
   readonly rate: LiftRate;
+  /** Of the lifting in a day. */
   readonly duration: LiftDuration;
+  /** How well the hands hold on. */
   readonly grip: Grip;
 }
 
 /** What the equation says of a lift. */
 export interface LiftVerdict {
+  /** The limit where the load is taken up. */
   readonly atStart: WorkedLine & { readonly value: LiftLimit };
+  /** The limit where it is set down. */
   readonly atEnd: WorkedLine & { readonly value: LiftLimit };
   /** Against the lower of the two limits. */
   readonly index: WorkedLine & { readonly value: Ratio };
+  /** To be shown with any of these figures. */
   readonly caution: string;
 }
 

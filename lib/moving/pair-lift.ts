@@ -5,9 +5,13 @@ import { type LoadBetweenTwo, type PairShares, pairShares } from "./pair-shares.
 
 /** What each of the two carries, and what the equation says of it. */
 export interface PairVerdict {
+  /** How the load is shared. */
   readonly shares: WorkedLine & { readonly value: PairShares };
+  /** The lift of the first, lower person. */
   readonly first: LiftVerdict;
+  /** The lift of the second person. */
   readonly second: LiftVerdict;
+  /** To be shown with any of these figures. */
   readonly caution: string;
 }
 

@@ -4,6 +4,7 @@ import { cite } from "../source.js";
 
 /** A load on two handles, and where it balances between them. */
 export interface LoadBetweenTwo {
+  /** The whole load. */
   readonly mass: Mass;
   /** Handle to handle. */
   readonly span: Length;
@@ -17,7 +18,9 @@ export interface LoadBetweenTwo {
 
 /** What each person carries. */
 export type PairShares = {
+  /** By the first person, who walks lower on a slope. */
   readonly first: Mass;
+  /** By the second person. */
   readonly second: Mass;
 };
 

@@ -5,8 +5,11 @@ import { type Citation, cite } from "../source.js";
 
 /** How much of its weight a wheeled load resists with, by floor. */
 export interface RollingShare {
+  /** Push over weight. */
   readonly share: Ratio;
+  /** Where it holds. */
   readonly floor: string;
+  /** Who says so. */
   readonly source: Citation;
 }
 
@@ -30,6 +33,7 @@ export interface PushGuide {
   readonly startOrStop: Force;
   /** To keep it moving. */
   readonly keepMoving: Force;
+  /** Who says so, and for what kind of push. */
   readonly source: Citation;
 }
 
@@ -46,6 +50,7 @@ export const pushGuides: { readonly men: PushGuide; readonly women: PushGuide } 
 
 /** A case rolling on a floor or up a ramp. */
 export interface RollingCase {
+  /** Case and all that is in it. */
   readonly mass: Mass;
   /** Push on the level as a share of the weight; see `rollingShares`. */
   readonly resistance: Ratio;

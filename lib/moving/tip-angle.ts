@@ -12,7 +12,9 @@ export interface Stance {
 
 /** What a free-standing case should bear before it tips. */
 export interface TiltCriterion {
+  /** Without tipping, in every direction. */
   readonly angle: Angle;
+  /** Who asks for it. */
   readonly source: Citation;
 }
 
@@ -45,6 +47,7 @@ export const tipAngle: Formula<Stance, Angle> = formula({
 export interface LeanToBear {
   /** Of the centre of gravity above the floor. */
   readonly height: Length;
+  /** To be borne without tipping. */
   readonly angle: Angle;
 }
 

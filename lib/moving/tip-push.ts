@@ -5,6 +5,7 @@ import type { Stance } from "./tip-angle.js";
 
 /** A level push against a standing case. */
 export interface PushAtHeight {
+  /** Case and all that is in it. */
   readonly mass: Mass;
   /** Along the floor, from below the centre of gravity to the edge it would tip over. */
   readonly halfBase: Length;
@@ -16,7 +17,9 @@ export interface PushAtHeight {
 
 /** The push that tips and the push that slides; the smaller one happens. */
 export type PushLimits = {
+  /** Push that begins to tip. */
   readonly tips: Force;
+  /** Push that begins to slide. */
   readonly slides: Force;
 };
 

@@ -21,7 +21,9 @@ export type TipWay = "left" | "right" | "front" | "back";
 
 /** One way with its worked line. */
 export interface TipOver {
+  /** The side it falls to. */
   readonly way: TipWay;
+  /** The tip angle that way. */
   readonly worked: WorkedLine & { readonly value: Angle };
 }
 

@@ -1,19 +1,16 @@
 import type { WorkedLine } from "../formula.js";
 import { Force } from "../quantity/index.js";
-import {
-  type CaseOnCasters,
-  type CasterLoads,
-  corners,
-  loadsOnFour,
-  loadsOnThree,
-  restsOnFour,
-  restsOnThree,
-} from "./caster-load.js";
+import type { CaseOnCasters, CasterLoads } from "./case-on-casters.js";
+import { loadsOnFour, restsOnFour } from "./caster-four.js";
+import { corners, loadsOnThree, restsOnThree } from "./caster-three.js";
 
 /** A way the case can stand, with the force on its most loaded caster. */
 export interface CasterStand {
+  /** How many touch the floor. */
   readonly on: "four casters" | "three casters";
+  /** On the caster that carries most. */
   readonly greatest: Force;
+  /** The force on every caster. */
   readonly worked: WorkedLine & { readonly value: CasterLoads };
 }
 
