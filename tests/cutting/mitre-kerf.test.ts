@@ -13,6 +13,6 @@ test("a steeper cut loses more", () => {
 
 test("a cut along the bar is no cut", () => {
   expect(() => mitreKerf({ kerf: mm(3), mitre: degree(90) })).toThrow(
-    new RangeError("saw.mitre.kerf: mitre must be below 90 °, got 90 °"),
+    new RangeError("saw.mitre.kerf: mitre must be below 90°, got 90°"),
   );
 });

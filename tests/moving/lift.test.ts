@@ -127,7 +127,7 @@ describe("the weight limit", () => {
   test.each<[string, Partial<LiftAt>, string]>([
     ["beyond reach", { reach: mm(631) }, "lift.limit: reach must be at most 630 mm, got 631 mm"],
     ["above the head", { height: mm(1800) }, "lift.limit: height must be at most 1750 mm, got 1800 mm"],
-    ["behind the back", { twist: degree(136) }, "lift.limit: twist must be at most 135 °, got 136 °"],
+    ["behind the back", { twist: degree(136) }, "lift.limit: twist must be at most 135°, got 136°"],
     ["in a rush", { rate: perMinute(16) }, "lift.limit: rate must be at most 15 lifts/min, got 16 lifts/min"],
   ])("refuses a lift %s", (_what, change, message) => {
     expect(() => liftLimit({ ...ideal, ...change })).toThrow(new RangeError(message));

@@ -20,6 +20,6 @@ test("guide figures: starting takes more than keeping on", () => {
 
 test("refuses a ramp no one pushes up", () => {
   expect(() => rollingPush({ ...level, slope: degree(50) })).toThrow(
-    new RangeError("roll.push: slope must be at most 45 °, got 50 °"),
+    new RangeError("roll.push: slope must be at most 45°, got 50°"),
   );
 });

@@ -47,7 +47,7 @@ test("a case whose weight is not over its base falls", () => {
 });
 
 test("the criterion is ten degrees", () => {
-  expect(Angle.show(steadyTilt.angle)).toBe("10 °");
+  expect(Angle.show(steadyTilt.angle)).toBe("10°");
 });
 
 test("a push as strong as the friction tips exactly where half base over height is the friction", () => {
