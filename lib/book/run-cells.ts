@@ -45,7 +45,8 @@ export async function runCells(
     onCell({ cell: i + 1, of: toRun.length, ms: performance.now() - start });
     if (findFailure(toRun, outcomes)) break;
   }
-  if (!findFailure(toRun, outcomes)) await kernel.settle();
+  const last = toRun.at(-1);
+  if (last && !findFailure(toRun, outcomes)) await settle(kernel, last, outcomes);
   const failure = findFailure(toRun, outcomes);
   const done = cells.map((cell) => withOutputs(cell, outcomes.get(cell.id)));
   return failure ? { cells: done, failure } : { cells: done };
@@ -57,6 +58,20 @@ async function runCell(kernel: KernelClient, { source }: CodeCell, timeout: numb
   } catch (error) {
     if (!(error instanceof CellTimeout || error instanceof KernelDied)) throw error;
     return { executionCount: null, outputs: error.outputs, message: error.message };
+  }
+}
+
+/** Waits for what comes late; a kernel that ends meanwhile was ended by the last cell. */
+async function settle(
+  kernel: KernelClient,
+  { id }: CodeCell,
+  outcomes: Map<string, CellOutcome>,
+): Promise<void> {
+  try {
+    await kernel.settle();
+  } catch (error) {
+    const { executionCount = null, outputs = [] } = outcomes.get(id) ?? {};
+    outcomes.set(id, { executionCount, outputs, message: (error as Error).message });
   }
 }
 

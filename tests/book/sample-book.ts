@@ -116,5 +116,6 @@ export const sampleBook: Omit<BookRequest, "outDir"> = {
       known: "derived",
     },
   ],
+  extraFiles: [{ file: "recipe.md", title: "The recipe as text", text: "# Recipe\n" }],
   extraPages: [{ name: "recipe", title: "The recipe", views: [cautions("Wear goggles."), sampleTable] }],
 };

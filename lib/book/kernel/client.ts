@@ -14,7 +14,7 @@ export class KernelClient {
   readonly #connection: NewConnection;
   readonly #sockets: ClientSockets;
   readonly #records = new Map<string, CellRecord>();
-  #dead: Error | undefined;
+  #dead: KernelDied | undefined;
 
   private constructor(connection: NewConnection, { cwd = process.cwd(), env = process.env }: KernelOptions) {
     this.#connection = connection;
@@ -22,7 +22,7 @@ export class KernelClient {
     this.#sockets = new ClientSockets(connection.connection, {
       reply: ({ parent, content }) => this.#record(parent)?.answer(content),
       published: (message) => this.#receive(message),
-      failed: (error) => this.#die(error),
+      failed: ({ message }) => this.#die(new KernelDied(`the connection to the kernel broke: ${message}`)),
     });
     void this.#process.ended.then(({ how, printed }) =>
       this.#die(new KernelDied(`the kernel ended (${how})${printed && `\n${printed}`}`)),
@@ -95,7 +95,7 @@ export class KernelClient {
 
   /** Ends the kernel, politely first, and closes the connection. */
   async shutdown({ grace = 2_000 }: Pick<ExecuteOptions, "grace"> = {}): Promise<void> {
-    if (this.#dead) return this.#close();
+    if (this.#dead) return this.kill();
     const timer = setTimeout(() => this.#process.kill(), grace);
     this.#request("control", "shutdown_request", { restart: false });
     await this.#process.ended;
@@ -139,7 +139,7 @@ export class KernelClient {
     throw new KernelDied(`the kernel did not answer within ${timeout / 1000} s`);
   }
 
-  #die(error: Error): void {
+  #die(error: KernelDied): void {
     this.#dead ??= error;
     for (const record of this.#records.values()) record.fail(this.#dead);
   }

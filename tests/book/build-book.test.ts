@@ -1,0 +1,161 @@
+import { existsSync } from "node:fs";
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { bookPages, buildBook } from "../../lib/book/build-book.js";
+import { swapFolder } from "../../lib/book/swap-folder.js";
+import { nasty, sampleBook } from "./sample-book.js";
+
+let folder = "";
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), "casewright-test-"));
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+const pages = bookPages({ ...sampleBook, outDir: "unused" });
+const page = (file: string): string => pages.get(file) ?? "";
+
+describe("the pages", () => {
+  test("one for the contents, one a notebook, one for each further matter", () => {
+    expect([...pages.keys()]).toEqual([
+      "index.html",
+      "01-stiffness.html",
+      "02-buying.html",
+      "03-strangers.html",
+      "recipe.html",
+      "formulas.html",
+      "checks.html",
+      "recipe.md",
+    ]);
+  });
+
+  test.each([...pages.keys()].filter((file) => file.endsWith(".html")))(
+    "%s runs and loads only the book's own files",
+    (file) => {
+      const text = page(file);
+      const policy = /http-equiv="Content-Security-Policy" content="([^"]+)"/.exec(text)?.[1];
+      expect(policy).toContain("default-src &#39;none&#39;; script-src &#39;self&#39;;");
+      expect(policy).not.toMatch(/unsafe-eval|script-src[^;]*unsafe-inline|https?:|\*/);
+      const scripts = [...text.matchAll(/<script([^>]*)>/g)].map(([, attributes = ""]) => attributes);
+      expect(scripts.length).toBeGreaterThan(0);
+      expect(
+        scripts.filter(
+          (attributes) =>
+            !/^ (defer src="assets\/[\w.-]+"|type="application\/json" class="cw-spec")$/.test(attributes),
+        ),
+      ).toEqual([]);
+      const loaded = [...text.matchAll(/<(?:img|link|script|iframe)[^>]* (?:src|href)="([^"]*)"/g)].map(
+        ([, address = ""]) => address,
+      );
+      expect(loaded.filter((address) => !/^(assets\/|data:image\/)/.test(address))).toEqual([]);
+      expect(text).not.toMatch(/\son\w+="/);
+    },
+  );
+
+  test("the chart library only where there are charts", () => {
+    expect([...pages].filter(([, text]) => text.includes("vega.min.js")).map(([file]) => file)).toEqual([
+      "01-stiffness.html",
+      "02-buying.html",
+    ]);
+  });
+
+  test("the contents tell every question with its answer, and the worst findings first", () => {
+    const text = page("index.html");
+    expect(text).toContain('<a href="01-stiffness.html">Will thin ply stay stiff?</a>');
+    expect(text).toContain("A front with a big window carries little.");
+    expect(text).toContain("The front sags 1.9\u00a0mm under a leaning hand; 3\u00a0mm would show.");
+    expect(text).toContain("Of 4 questions, 1 does not hold, 1 is close, 1 is not known yet, 1 holds.");
+    const order = [...text.matchAll(/href="(?:01-stiffness|02-buying)\.html#([\w.-]+)"/g)].map(
+      ([, id]) => id,
+    );
+    expect(order).toEqual(["travel.tip", "joints.handles", "fit-out.lamp", "stiffness.upper.front"]);
+    expect(text).toContain('<a href="recipe.md">The recipe as text</a>');
+  });
+
+  test("a chapter tells its answer in short, and hides its code behind workings", () => {
+    const text = page("01-stiffness.html");
+    expect(text.indexOf("In short:")).toBeLessThan(text.indexOf("How far a panel sags"));
+    expect(text).toContain("<summary>Workings</summary>");
+    expect(text).toMatch(
+      /<code>import \{ show \} from &quot;casewright&quot;;<\/code><\/pre><pre tabindex="0"><code>show\(lineChart/,
+    );
+  });
+
+  test("chapters lead on to each other", () => {
+    expect(page("02-buying.html")).toContain('<a href="01-stiffness.html"><small>Before</small>');
+    expect(page("02-buying.html")).toContain('<a href="03-strangers.html"><small>Next</small>');
+  });
+
+  test("text of strangers is text, their markup is boxed in", () => {
+    const text = page("03-strangers.html");
+    expect(text).not.toContain("<script>");
+    expect(text).not.toContain("\u001b");
+    expect(text.match(/<iframe[^>]*>/g)).toEqual([
+      expect.stringContaining('sandbox title="output of a cell" srcdoc="&lt;b&gt;'),
+    ]);
+    expect(text).toContain("this output cannot be drawn");
+    expect(text.split(nasty.slice(0, 20)).length).toBe(1);
+  });
+
+  test("formulas and checks carry what they are known by", () => {
+    expect(page("formulas.html")).toContain("1 formula behind the worked lines");
+    expect(page("formulas.html")).toContain("sample.lever");
+    expect(page("checks.html")).toContain("1 value, of which 1 agree within their tolerance");
+    expect(page("checks.html")).toContain("worked out from the source&#39;s equations");
+  });
+
+  test.each([
+    ["../escape", 'book: "../escape.html" cannot be a page\'s file name'],
+    ["01-stiffness", 'book: two pages named "01-stiffness.html"'],
+  ])("a page named %s is refused", (name, message) => {
+    const extraPages = [{ name, title: "t", views: [] }];
+    expect(() => bookPages({ ...sampleBook, extraPages, outDir: "unused" })).toThrow(message);
+  });
+});
+
+describe("the folder", () => {
+  const at = (...names: string[]): string => join(folder, ...names);
+  beforeEach(async () => {
+    await rm(at("book"), { recursive: true, force: true });
+    await mkdir(at("book", "sample"), { recursive: true });
+    await writeFile(at("book", "sample", "before.txt"), "before");
+  });
+
+  test("is replaced whole, and nothing is left beside it", async () => {
+    await buildBook({ ...sampleBook, outDir: at("book", "sample") });
+    expect(await readdir(at("book"))).toEqual(["sample"]);
+    expect((await readdir(at("book", "sample"))).sort()).toEqual([...pages.keys(), "assets"].sort());
+    expect((await readdir(at("book", "sample", "assets"))).sort()).toEqual([
+      "book.css",
+      "book.js",
+      "vega-embed.min.js",
+      "vega-lite.min.js",
+      "vega.min.js",
+    ]);
+  });
+
+  test("is made where there was none", async () => {
+    await buildBook({ ...sampleBook, outDir: at("book", "deep", "new") });
+    expect(existsSync(at("book", "deep", "new", "index.html"))).toBe(true);
+  });
+
+  test("stays as it was when building fails", async () => {
+    const failing = swapFolder(at("book", "sample"), async (fresh) => {
+      await writeFile(join(fresh, "half.txt"), "half");
+      throw new Error("the disk is full");
+    });
+    await expect(failing).rejects.toThrow("the disk is full");
+    expect(await readdir(at("book"))).toEqual(["sample"]);
+    expect(await readFile(at("book", "sample", "before.txt"), "utf8")).toBe("before");
+  });
+
+  test("no network address stands in the style or the script", async () => {
+    await buildBook({ ...sampleBook, outDir: at("book", "sample") });
+    for (const file of ["book.css", "book.js"]) {
+      expect(await readFile(at("book", "sample", "assets", file), "utf8")).not.toMatch(
+        /https?:\/\/|@import|\beval\b/,
+      );
+    }
+  });
+});

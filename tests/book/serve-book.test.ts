@@ -1,0 +1,140 @@
+import { mkdir, mkdtemp, rm, symlink, writeFile } from "node:fs/promises";
+import { type IncomingHttpHeaders, request } from "node:http";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { type BookServer, serveBook } from "../../lib/book/serve-book.js";
+
+let folder = "";
+let server: BookServer;
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), "casewright-test-"));
+  const book = join(folder, "book");
+  await mkdir(join(book, "assets"), { recursive: true });
+  await mkdir(join(folder, "book-secret"));
+  await writeFile(join(folder, "secret.html"), "secret");
+  await writeFile(join(folder, "book-secret", "a.html"), "secret");
+  await writeFile(join(book, "index.html"), "first page");
+  await writeFile(join(book, "ä b.html"), "umlaut");
+  await writeFile(join(book, ".hidden.html"), "hidden");
+  await writeFile(join(book, "key.pem"), "key");
+  await writeFile(join(book, "assets", "book.js"), "1");
+  await writeFile(join(book, "assets", "book.css"), "2");
+  await symlink(join(folder, "secret.html"), join(book, "link.html"));
+  await symlink(folder, join(book, "up"));
+  server = await serveBook(book);
+});
+afterAll(async () => {
+  await server.close();
+  await rm(folder, { recursive: true });
+});
+
+interface Answer {
+  readonly status: number | undefined;
+  readonly headers: IncomingHttpHeaders;
+  readonly body: string;
+}
+
+/** Sends a path as it stands, which a browser or fetch would tidy first. */
+function ask(
+  path: string,
+  { method = "GET", host }: { method?: string; host?: string } = {},
+): Promise<Answer> {
+  const { hostname, port } = new URL(server.url);
+  return new Promise((resolve, reject) => {
+    const asked = request({
+      hostname,
+      port,
+      path,
+      method,
+      ...(host === undefined ? {} : { headers: { host } }),
+    });
+    asked.on("error", reject).on("response", (answer) => {
+      const parts: Buffer[] = [];
+      answer.on("data", (part: Buffer) => parts.push(part));
+      answer.on("end", () =>
+        resolve({
+          status: answer.statusCode,
+          headers: answer.headers,
+          body: Buffer.concat(parts).toString(),
+        }),
+      );
+    });
+    asked.end();
+  });
+}
+
+test("it listens on this machine only", () => {
+  expect(server.url).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/$/);
+});
+
+test.each([
+  ["/", "first page", "text/html; charset=utf-8"],
+  ["/?a=1", "first page", "text/html; charset=utf-8"],
+  ["/index.html", "first page", "text/html; charset=utf-8"],
+  ["/%C3%A4%20b.html", "umlaut", "text/html; charset=utf-8"],
+  ["/assets/book.js", "1", "text/javascript; charset=utf-8"],
+  ["/assets/book.css", "2", "text/css; charset=utf-8"],
+])("%s is sent as what it is", async (path, body, type) => {
+  const answer = await ask(path);
+  expect([answer.status, answer.body, answer.headers["content-type"]]).toEqual([200, body, type]);
+  expect(answer.headers["x-content-type-options"]).toBe("nosniff");
+  expect(answer.headers["content-length"]).toBe(String(body.length));
+});
+
+test.each([
+  "/../secret.html",
+  "/assets/../../secret.html",
+  "/%2e%2e/secret.html",
+  "/%2e%2e%2fsecret.html",
+  "/..%2fsecret.html",
+  "/..%5csecret.html",
+  "/assets/..%2f..%2fsecret.html",
+  "/%252e%252e/secret.html",
+  "/../book-secret/a.html",
+  "//secret.html/..",
+  "/link.html",
+  "/up/secret.html",
+  "/up/book/index.html/../../secret.html",
+  "/.hidden.html",
+  "/key.pem",
+  "/assets",
+  "/assets/",
+  "/index.html%00.js",
+  "/%E0%A4%A",
+  "/nothing.html",
+  "http://127.0.0.1/../secret.html",
+  "*",
+])("%s is not there", async (path) => {
+  const { status, body } = await ask(path);
+  expect([status, body]).toEqual([404, "no such page\n"]);
+});
+
+test.each(["POST", "PUT", "DELETE", "OPTIONS", "PATCH"])("%s is refused", async (method) => {
+  const { status, headers } = await ask("/", { method });
+  expect([status, headers.allow]).toEqual([405, "GET, HEAD"]);
+});
+
+test("HEAD sends the size without the page", async () => {
+  const { status, headers, body } = await ask("/", { method: "HEAD" });
+  expect([status, headers["content-length"], body]).toEqual([200, "10", ""]);
+});
+
+test("only a request for this machine's own name is answered", async () => {
+  const { port } = new URL(server.url);
+  expect((await ask("/", { host: `localhost:${port}` })).status).toBe(200);
+  for (const host of [
+    "example.invalid",
+    `example.invalid:${port}`,
+    "127.0.0.1",
+    "localhost:1",
+    `[::1]:${port}`,
+  ]) {
+    expect([(await ask("/", { host })).status, host]).toEqual([403, host]);
+  }
+});
+
+test("a taken port is an error", async () => {
+  const { port } = new URL(server.url);
+  await expect(serveBook(folder, { port: Number(port) })).rejects.toThrow("EADDRINUSE");
+});
