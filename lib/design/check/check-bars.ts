@@ -1,7 +1,7 @@
 /** Extrusions: long enough for their rivets, and cut back from the metal corners. */
 import { type EdgeBar, hasRoomForRivets } from "../derive/bars.js";
 import type { CornerSpot } from "../derive/corners.js";
-import { sameness } from "../derive/openings.js";
+import { sameness } from "../derive/outline.js";
 import type { CasePath } from "../read/case-text.js";
 import { buildPaths, type Fault } from "./fault.js";
 import type { Ruler } from "./ruler.js";

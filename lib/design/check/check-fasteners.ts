@@ -1,8 +1,9 @@
 /** Fasteners: none nearer than one and a half diameters to an edge of the sheet (common practice). */
-import { hasRoomForRivets } from "../derive/bars.js";
+import { type EdgeBar, hasRoomForRivets } from "../derive/bars.js";
 import { cornerFastenings, edgeFastenings, hardwareFastenings } from "../derive/fastenings.js";
-import { sameness } from "../derive/openings.js";
-import { type CasePlan, type NearestEdge, nearestEdge, pieceNamed } from "../derive/plan.js";
+import type { HardwareSpot } from "../derive/hardware-spots.js";
+import { sameness } from "../derive/outline.js";
+import { type CasePlan, type NearestEdge, nearestEdge, type Piece, pieceNamed } from "../derive/plan.js";
 import type { Fastening } from "../parts.js";
 import type { Stock } from "../stock.js";
 import { barWord } from "./check-bars.js";
@@ -16,44 +17,61 @@ export const leastEdgeDiameters = 1.5;
 
 /** Every group of fasteners that comes too near an edge or an opening. */
 export function checkFasteners(plan: CasePlan, stock: Stock, ruler: Ruler): Fault[] {
-  const check = (fastening: Fastening, where: Pick<Fault, "path" | "inheritedFrom">): Fault[] =>
-    checkGroup(fastening, where, plan, ruler);
   return [
-    ...plan.bars
-      .filter(hasRoomForRivets)
-      .flatMap((bar) =>
-        edgeFastenings(bar, stock, plan).flatMap((group) => check(group, barWord(bar, "bar"))),
-      ),
-    ...plan.spots.flatMap((spot) =>
-      hardwareFastenings(spot, stock, plan).flatMap((group) => check(group, { path: placePath(spot) })),
-    ),
+    ...plan.bars.filter(hasRoomForRivets).flatMap((bar) => checkRivets(bar, plan, stock, ruler)),
+    ...plan.spots.flatMap((spot) => checkSpot(spot, plan, stock, ruler)),
     ...plan.corners.flatMap((corner) =>
-      cornerFastenings(corner, stock, plan).flatMap((group) =>
-        check(group, { path: ["hardware", corner.item.name, "item"] }),
-      ),
+      cornerFastenings(corner, stock, plan)
+        .flatMap((group) => tooNear(group, plan))
+        .map((near) => faultOf(near, { path: ["hardware", corner.item.name, "item"] }, ruler)),
     ),
   ];
 }
 
-function checkGroup(
-  { holds, panel, fastener, at }: Fastening,
-  where: Pick<Fault, "path" | "inheritedFrom">,
-  plan: CasePlan,
-  ruler: Ruler,
-): Fault[] {
-  const piece = pieceNamed(plan, panel);
-  const least = leastEdgeDiameters * fastener.diameter;
-  const nearest = at
-    .map((hole) => nearestEdge(piece, hole))
-    .reduce((a, b) => (b.distance < a.distance ? b : a));
-  if (nearest.distance >= least - sameness) return [];
-  const expected = `the fasteners of ${holds} at least ${ruler(least)} (1.5 diameters) from ${edgeInWords(nearest, panel)}`;
-  const value = nearest.distance < 0 ? `${ruler(-nearest.distance)} off the sheet` : ruler(nearest.distance);
-  const { opening } = nearest;
-  const culprit = opening?.why === "case" ? { path: openingPath(piece.surface.layout, opening.name) } : where;
-  return [{ ...culprit, value, expected }];
+/** An opening in the way of an edge's rivets is itself misplaced; else the bar does not suit the panels. */
+function checkRivets(bar: EdgeBar, plan: CasePlan, stock: Stock, ruler: Ruler): Fault[] {
+  const near = edgeFastenings(bar, stock, plan).flatMap((group) => tooNear(group, plan));
+  return near.map((one) => {
+    const { opening } = one.nearest;
+    const { layout } = one.piece.surface;
+    const where = opening?.why === "case" ? { path: openingPath(layout, opening.name) } : barWord(bar, "bar");
+    return faultOf(one, where, ruler);
+  });
 }
 
-function edgeInWords({ opening }: NearestEdge, panel: string): string {
-  return opening ? `the opening "${opening.name}" of ${panel}` : `the edge of ${panel}`;
+/** A hole off the sheet means hardware off its panel, over an opening or a cut-out: reported there, unless it is in a door's gap. */
+function checkSpot(spot: HardwareSpot, plan: CasePlan, stock: Stock, ruler: Ruler): Fault[] {
+  const doors = spot.layout.panel.openings.filter(({ leaf }) => leaf).map(({ name }) => name);
+  return hardwareFastenings(spot, stock, plan)
+    .flatMap((group) => tooNear(group, plan))
+    .filter(({ nearest: { distance, opening } }) => distance >= 0 || doors.includes(opening?.name ?? ""))
+    .map((near) => faultOf(near, { path: placePath(spot) }, ruler));
+}
+
+/** A group whose nearest hole is too near. */
+interface NearGroup {
+  readonly group: Fastening;
+  readonly piece: Piece;
+  readonly nearest: NearestEdge;
+  readonly least: number;
+}
+
+function tooNear(group: Fastening, plan: CasePlan): NearGroup[] {
+  const piece = pieceNamed(plan, group.panel);
+  const least = leastEdgeDiameters * group.fastener.diameter;
+  const nearest = group.at
+    .map((hole) => nearestEdge(piece, hole))
+    .reduce((a, b) => (b.distance < a.distance ? b : a));
+  return nearest.distance < least - sameness ? [{ group, piece, nearest, least }] : [];
+}
+
+function faultOf(
+  { group: { holds, panel }, nearest: { distance, opening }, least }: NearGroup,
+  where: Pick<Fault, "path" | "inheritedFrom">,
+  ruler: Ruler,
+): Fault {
+  const edge = opening ? `the opening "${opening.name}" of ${panel}` : `the edge of ${panel}`;
+  const expected = `the fasteners of ${holds} at least ${ruler(least)} (1.5 diameters) from ${edge}`;
+  const value = distance < 0 ? `${ruler(-distance)} off the sheet` : ruler(distance);
+  return { ...where, value, expected };
 }

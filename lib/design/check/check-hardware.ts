@@ -4,8 +4,8 @@ import { Length } from "../../quantity/index.js";
 import { edgeBetween, neighbour, type Side, sides } from "../derive/axes.js";
 import type { EdgeBar } from "../derive/bars.js";
 import type { HardwareSpot } from "../derive/hardware-spots.js";
-import { placeOpening, sameness } from "../derive/openings.js";
-import { distanceBetween, distanceTo, type Form, formPolygon, panelPoint } from "../derive/outline.js";
+import { placeOpening } from "../derive/openings.js";
+import { distanceTo, type Form, formPolygon, panelPoint, sameness, touch } from "../derive/outline.js";
 import type { CasePlan } from "../derive/plan.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Fault } from "./fault.js";
@@ -66,7 +66,7 @@ function checkCorners(spot: HardwareSpot, corners: CasePlan["corners"]): Fault[]
     const leg = legs.find(({ layout }) => layout === spot.layout);
     if (!leg) return [];
     const covered = cornerSquare(leg, Math.max(stock.width, stock.height));
-    if (distanceBetween(own, covered) > sameness) return [];
+    if (!touch(own, covered)) return [];
     return [{ path: placePath(spot), expected: `a place clear of "${id}"` }];
   });
 }
@@ -92,7 +92,7 @@ function checkOpenings(spot: HardwareSpot): Fault[] {
   const own = rectangle(spot, spot.size);
   return spot.layout.panel.openings
     .filter(({ leaf }) => !leaf)
-    .filter((opening) => distanceBetween(own, placeOpening(opening, spot.layout)) <= sameness)
+    .filter((opening) => touch(own, placeOpening(opening, spot.layout)))
     .map(({ name }) => ({ path: placePath(spot), expected: `a place clear of the opening "${name}"` }));
 }
 
@@ -103,13 +103,13 @@ function checkCutOut(spot: HardwareSpot): Fault[] {
   const hole = rectangle(spot, cut);
   const inside = formPolygon(hole).every((point) => distanceTo(surface.form, point) < -sameness);
   const doors = surface.leaf ? [] : layout.panel.openings.filter(({ leaf }) => leaf);
-  const clear = doors.every((door) => distanceBetween(hole, placeOpening(door, layout)) > sameness);
+  const clear = doors.every((door) => !touch(hole, placeOpening(door, layout)));
   return inside && clear ? [] : [{ path: placePath(spot), expected: `its cut-out whole on ${surface.id}` }];
 }
 
 function checkOthers(spot: HardwareSpot, earlier: readonly HardwareSpot[]): Fault[] {
   return earlier
     .filter((other) => other.layout === spot.layout)
-    .filter((other) => distanceBetween(rectangle(spot, spot.size), rectangle(other, other.size)) <= sameness)
+    .filter((other) => touch(rectangle(spot, spot.size), rectangle(other, other.size)))
     .map(({ id }) => ({ path: placePath(spot), expected: `a place clear of "${id}"` }));
 }

@@ -1,8 +1,8 @@
 /** Openings of a panel: each possible in itself, on the panel, and clear of the others. */
 import type { Opening } from "../case.js";
 import type { PanelLayout, SectionLayout } from "../derive/layout.js";
-import { placeOpening, sameness, shapeSize } from "../derive/openings.js";
-import { distanceBetween, type Form, formArea } from "../derive/outline.js";
+import { placeOpening, shapeSize } from "../derive/openings.js";
+import { type Form, formArea, sameness, touch } from "../derive/outline.js";
 import { type Segment, segments, segmentsMeet } from "../derive/polygon.js";
 import { faces } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
@@ -114,8 +114,7 @@ function checkLeaf({ name, shape, leaf }: Opening, layout: PanelLayout, ruler: R
 function checkApart(openings: readonly Opening[], layout: PanelLayout): Fault[] {
   return openings.flatMap((opening, i) =>
     openings.slice(0, i).flatMap((earlier) => {
-      const gap = distanceBetween(placeOpening(opening, layout), placeOpening(earlier, layout));
-      if (gap > sameness) return [];
+      if (!touch(placeOpening(opening, layout), placeOpening(earlier, layout))) return [];
       const expected = `an opening that neither overlaps nor touches "${earlier.name}"`;
       return [{ path: openingPath(layout, opening.name), expected }];
     }),

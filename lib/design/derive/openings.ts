@@ -3,7 +3,7 @@ import { Length } from "../../quantity/index.js";
 import type { Opening, OpeningShape } from "../case.js";
 import type { OpeningOutline, PlacedOpening } from "../parts.js";
 import type { PanelCorner, PanelPoint } from "../place.js";
-import { type Form, formArea, formPerimeter, panelPoint } from "./outline.js";
+import { type Form, formArea, formPerimeter, panelPoint, sameness } from "./outline.js";
 
 interface Size {
   readonly width: number;
@@ -81,9 +81,6 @@ function outlineOf(shape: OpeningShape, low: PanelPoint): OpeningOutline {
     }
   }
 }
-
-/** What is closer than this counts as the same place (a hundredth of a millimetre). */
-export const sameness = 1e-5;
 
 /** Length of a notch's sides that lie on the panel's edge and need no cut. */
 function lengthOnEdge({ low, width, height, outline }: Form, panel: Size): number {

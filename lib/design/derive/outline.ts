@@ -91,10 +91,22 @@ export function formPolygon({ low, width, height, outline }: Form, chordsPerTurn
   );
 }
 
-/** Least distance between two outlines; zero when they cross or one holds the other. */
-export function distanceBetween(one: Form, other: Form): Length {
+/** What is closer than this counts as touching (a hundredth of a millimetre). */
+export const sameness = 1e-5;
+
+/** Do two outlines overlap or touch? */
+export function touch(one: Form, other: Form): boolean {
+  if (boxesApart(one, other)) return false;
   const [a, b] = [formPolygon(one), formPolygon(other)];
-  if (isInside(a[0] as Flat, b) || isInside(b[0] as Flat, a)) return Length.si(0);
-  const pairs = segments(a).flatMap((edge) => segments(b).map((across) => segmentGap(edge, across)));
-  return Length.si(Math.min(...pairs));
+  if (isInside(a[0] as Flat, b) || isInside(b[0] as Flat, a)) return true;
+  return segments(a).some((side) => segments(b).some((across) => segmentGap(side, across) <= sameness));
+}
+
+function boxesApart(one: Form, other: Form): boolean {
+  return (
+    one.low.u + one.width + sameness < other.low.u ||
+    other.low.u + other.width + sameness < one.low.u ||
+    one.low.v + one.height + sameness < other.low.v ||
+    other.low.v + other.height + sameness < one.low.v
+  );
 }

@@ -107,5 +107,8 @@ const pairs = ["top-bottom", "front-back", "left-right"] as const;
 const order = `the three pairs ${pairs.join(", ")}, the one that runs past the others first`;
 
 const runsThroughField: z.ZodType<RunsThrough> = list(field(choice("pair", pairs)), order)
-  .refine((given) => new Set(given).size === pairs.length && given.length === pairs.length, order)
+  .refine(
+    (given) => new Set(given).size === pairs.length && given.length === pairs.length,
+    `a list of ${order}`,
+  )
   .transform((given) => given.map((pair) => pair.split("-") as [Face, Face]));

@@ -1,0 +1,333 @@
+/** What a builder reads when case.yaml is wrong: file, row, path, what stands there, what should. */
+import { describe, expect, test } from "vitest";
+import { problemsOf, rowOf, smallJob, spoilt } from "./small-job.js";
+
+const length = 'a length such as "368" (millimetres) or "12 mm"';
+const mass = 'a mass such as "0.8 g or 12 lb"';
+
+/** Replaces a text that stands once in the case file, and gives the only problem. */
+function problemAfter(find: string, replacement: string): unknown {
+  const problems = problemsOf(spoilt("case.yaml", find, replacement));
+  expect(problems).toHaveLength(1);
+  return problems[0];
+}
+
+const row = (text: string): number => rowOf(smallJob, "case.yaml", text);
+
+describe("one wrong value gives one problem at its row", () => {
+  test.each([
+    [
+      "a length that is none",
+      "width: 600",
+      "width: wide",
+      {
+        row: row("width: 600"),
+        column: "sections.box.inside.width",
+        value: "wide",
+        expected: `${length}, above 0`,
+      },
+    ],
+    [
+      "a length of the wrong kind",
+      "set back: 60",
+      "set back: 60 kg",
+      {
+        row: row("set back: 60"),
+        column: "build.edges.set back",
+        value: "60 kg",
+        expected: `${length}, at least 0`,
+      },
+    ],
+    [
+      "a size of zero",
+      "diameter: 100",
+      "diameter: 0",
+      {
+        row: row("diameter: 100"),
+        column: "sections.box.panels.front.openings.port.circle.diameter",
+        value: "0",
+        expected: `${length}, above 0`,
+      },
+    ],
+    [
+      "a number that is infinite",
+      "depth: 400",
+      "depth: .inf",
+      {
+        row: row("depth: 400"),
+        column: "sections.box.inside.depth",
+        value: ".inf",
+        expected: `${length}, above 0`,
+      },
+    ],
+    [
+      "a mass without its unit",
+      "mass: 4 kg",
+      "mass: 4",
+      { row: row("mass: 4 kg"), column: "contents.meter.mass", value: "4", expected: `${mass}, above 0` },
+    ],
+    [
+      "an unknown word",
+      "purpose: tests",
+      "purpose: tests\ncolour: red",
+      {
+        row: row("purpose: tests") + 1,
+        column: "colour",
+        value: "colour",
+        expected:
+          "one of case, invented, purpose, units, lengths, currency, build, sections, hardware, shelves, contents, demands, journey, business",
+      },
+    ],
+    [
+      "a misspelt word inside a block",
+      "climate: dry",
+      "climate: dry, clymate: dry",
+      {
+        row: row("climate: dry"),
+        column: "demands.clymate",
+        value: "clymate",
+        expected: "one of side pressure, top pressure, allowed sag, jerk, safety factor, climate, push",
+      },
+    ],
+    [
+      "a missing word",
+      "climate: dry, ",
+      "",
+      { row: row("climate: dry"), column: "demands.climate", expected: "one of dry, damp" },
+    ],
+    [
+      "a choice that is none",
+      "grip: good",
+      "grip: strong",
+      {
+        row: row("grip: good"),
+        column: "journey.grip",
+        value: "strong",
+        expected: "one of good, fair, poor",
+      },
+    ],
+    [
+      "a currency that is no code",
+      "currency: EUR",
+      "currency: euro",
+      {
+        row: row("currency: EUR"),
+        column: "currency",
+        value: "euro",
+        expected: "a currency of three capitals such as USD",
+      },
+    ],
+    [
+      "a price in another currency",
+      "ready made: 900",
+      "ready made: 900 USD",
+      {
+        row: row("ready made: 900"),
+        column: "business.ready made",
+        value: "900 USD",
+        expected: "an amount in EUR such as 12.50, at least 0",
+      },
+    ],
+    [
+      "pairs of faces that leave one out",
+      "[top-bottom, front-back, left-right]",
+      "[top-bottom, front-back, front-back]",
+      {
+        row: row("runs through"),
+        column: "build.runs through",
+        expected:
+          "a list of the three pairs top-bottom, front-back, left-right, the one that runs past the others first",
+      },
+    ],
+    [
+      "two shapes for one opening",
+      "circle: { diameter: 100 }",
+      "circle: { diameter: 100 }, slot: { width: 90, height: 20 }",
+      {
+        row: row("port:"),
+        column: "sections.box.panels.front.openings.port",
+        expected: "exactly one of rectangle, circle, slot, notch, polygon",
+      },
+    ],
+    [
+      "no shape at all",
+      "circle: { diameter: 100 }, ",
+      "",
+      {
+        row: row("port:"),
+        column: "sections.box.panels.front.openings.port",
+        expected: "exactly one of rectangle, circle, slot, notch, polygon",
+      },
+    ],
+    [
+      "a place that is no face",
+      "on: box.right",
+      "on: box.side",
+      {
+        row: row("on: box.right"),
+        column: "hardware.handle.places.0.on",
+        value: "box.side",
+        expected: 'a section and a face such as "lower.front" (faces: front, back, left, right, top, bottom)',
+      },
+    ],
+    [
+      "a handle on a section that is not there",
+      "on: box.right",
+      "on: attic.right",
+      {
+        row: row("on: box.right"),
+        column: "hardware.handle.places.0.on",
+        value: "attic.right",
+        expected: "a section (box)",
+      },
+    ],
+    [
+      "corners of a section that is not there",
+      "corners of: box",
+      "corners of: attic",
+      {
+        row: row("corners of"),
+        column: "hardware.corner.corners of",
+        value: "attic",
+        expected: "a section (box)",
+      },
+    ],
+    [
+      "hardware without a place",
+      ", corners of: box",
+      "",
+      { row: row("corner: {"), column: "hardware.corner", expected: 'either places or "corners of"' },
+    ],
+    [
+      "two pieces of hardware of one name",
+      "  handle:\n    item: handle",
+      "  corner:\n    item: handle",
+      {
+        row: row("  handle:\n"),
+        column: "hardware.corner",
+        value: "corner",
+        expected: `each name only once in a block, row ${row("corner: {")} has it too`,
+      },
+    ],
+    [
+      "a name with a dot",
+      "  board: {",
+      "  board.1: {",
+      { row: row("board: {"), column: "shelves.board.1", value: "board.1", expected: "a name without dots" },
+    ],
+    [
+      "a list that is too short",
+      "at: [0, 0, 200]",
+      "at: [0, 0]",
+      {
+        row: row("at: [0, 0, 200]"),
+        column: "shelves.board.at",
+        expected: "a list of 3 lengths: right, back and up from the section's inside lower left front corner",
+      },
+    ],
+    [
+      "a holding that lacks a word",
+      "held: { by: shelf, shelf: board }",
+      "held: { by: shelf }",
+      { row: row("  meter:"), column: "contents.meter.held.shelf", expected: 'shelf with "by: shelf"' },
+    ],
+    [
+      "a holding with a word too many",
+      "held: { by: floor }",
+      "held: { by: floor, straps: 2 }",
+      {
+        row: row("battery:"),
+        column: "contents.battery.held.straps",
+        value: "2",
+        expected: 'no further word with "by: floor"',
+      },
+    ],
+    [
+      "a shelf that is not there",
+      "held: { by: shelf, shelf: board }",
+      "held: { by: shelf, shelf: plank }",
+      {
+        row: row("  meter:"),
+        column: "contents.meter.held.shelf",
+        value: "plank",
+        expected: "a shelf of section box (board)",
+      },
+    ],
+    [
+      "a sheet that no table has, named once for all panels",
+      "  sheet: ply 10\n",
+      "  sheet: oak\n",
+      {
+        row: row("sheet: ply 10"),
+        column: "build.sheet",
+        value: "oak",
+        expected: "a name in sheet-stock.csv (ply 10, ply 15)",
+      },
+    ],
+    [
+      "a rivet that no table has",
+      "rivet: rivet 4",
+      "rivet: rivet 9",
+      {
+        row: row("rivet: rivet 4"),
+        column: "build.edges.rivet",
+        value: "rivet 9",
+        expected: "a name in fasteners.csv (rivet 4, screw)",
+      },
+    ],
+  ])("%s", (_, find, replacement, problem) => {
+    expect(problemAfter(find, replacement)).toEqual({ file: "case.yaml", ...problem });
+  });
+});
+
+describe("the file as a whole", () => {
+  test("every wrong value is reported at once", () => {
+    const text = (smallJob["case.yaml"] ?? "")
+      .replace("width: 600", "width: wide")
+      .replace("mass: 4 kg", "mass: heavy")
+      .replace("grip: good", "grip: strong");
+    const problems = problemsOf({ ...smallJob, "case.yaml": text, "facings.csv": undefined });
+    expect(problems.map(({ file, column }) => [file, column])).toEqual([
+      ["case.yaml", "sections.box.inside.width"],
+      ["case.yaml", "contents.meter.mass"],
+      ["case.yaml", "journey.grip"],
+      ["facings.csv", undefined],
+    ]);
+  });
+
+  test("a build that lacks what edges need is a problem at each of them", () => {
+    const problems = problemsOf(spoilt("case.yaml", ", set back: 60", ""));
+    expect(problems).toHaveLength(12);
+    expect(problems[0]).toEqual({
+      file: "case.yaml",
+      row: row("  box:\n"),
+      column: "sections.box.edges.top-front.set back",
+      expected: "a set back here or in the block build",
+    });
+  });
+
+  test("broken YAML is a problem at its row, not a crash", () => {
+    const [problem] = problemsOf(spoilt("case.yaml", "units: metric", "units: [metric"));
+    expect(problem).toMatchObject({ file: "case.yaml", row: row("units: metric") + 1 });
+    expect(problem?.expected).toMatch(/^readable YAML: /);
+  });
+
+  test.each(["", "# nothing\n", "just words", "- a list"])("%j is no case", (text) => {
+    const [problem] = problemsOf({ ...smallJob, "case.yaml": text });
+    expect(problem).toMatchObject({ file: "case.yaml", row: 1 });
+    expect(problem?.expected).toMatch(/^a block with case, invented, purpose/);
+  });
+
+  test("a missing case file is said to be missing", () => {
+    expect(problemsOf({ ...smallJob, "case.yaml": undefined })).toEqual([
+      { file: "case.yaml", expected: "this file" },
+    ]);
+  });
+
+  test("an anchor may be reused", () => {
+    const text = (smallJob["case.yaml"] ?? "")
+      .replace("inside: { width: 600", "inside: &size { width: 600")
+      .replace("hardware:\n", "  lid: { inside: *size }\nhardware:\n");
+    expect(problemsOf({ ...smallJob, "case.yaml": text })).toEqual([]);
+  });
+});

@@ -1,0 +1,116 @@
+/** A case seen in a mirror, and a case turned by a quarter: the same thing said from another side. */
+import type {
+  Case,
+  EdgeName,
+  Face,
+  Opening,
+  PanelCorner,
+  PlacedHardware,
+  Section,
+} from "../../lib/design/index.js";
+import { edgeNames, faces } from "../../lib/design/index.js";
+import { Length } from "../../lib/quantity/index.js";
+
+type Renaming = Readonly<Record<Face, Face>>;
+
+function renamedEdge(edge: EdgeName, renaming: Renaming): EdgeName {
+  const [one, other] = (edge.split("-") as [Face, Face]).map((face) => renaming[face]);
+  return edgeNames.find((name) => name === `${one}-${other}` || name === `${other}-${one}`) as EdgeName;
+}
+
+function renamedSection(
+  section: Section,
+  renaming: Renaming,
+  inside: Section["inside"],
+  cut: (opening: Opening, face: Face) => Opening,
+): Section {
+  const panels = faces.map((face) => {
+    const { openings, ...rest } = section.panels[face];
+    return [renaming[face], { ...rest, openings: openings.map((opening) => cut(opening, face)) }];
+  });
+  const edges = edgeNames.map((edge) => {
+    const { through, ...rest } = section.edges[edge];
+    const renamed = through === "neither" ? through : renaming[through];
+    return [renamedEdge(edge, renaming), { ...rest, through: renamed }];
+  });
+  return {
+    name: section.name,
+    inside,
+    panels: Object.fromEntries(panels) as Section["panels"],
+    edges: Object.fromEntries(edges) as Section["edges"],
+  };
+}
+
+const leftForRight: Renaming = {
+  front: "front",
+  back: "back",
+  left: "right",
+  right: "left",
+  top: "top",
+  bottom: "bottom",
+};
+
+function flipped(corner: PanelCorner): PanelCorner {
+  const [level, side] = corner.split("-");
+  return `${level}-${side === "left" ? "right" : "left"}` as PanelCorner;
+}
+
+function mirroredOpening(opening: Opening): Opening {
+  const from = flipped(opening.from);
+  if (opening.shape.kind !== "polygon") return { ...opening, from };
+  const points = opening.shape.points.map(({ across, up }) => ({ across: Length.si(-across), up }));
+  return { ...opening, from, shape: { kind: "polygon", points } };
+}
+
+/** Left for right. */
+export function mirrored(description: Case): Case {
+  return {
+    ...description,
+    sections: description.sections.map((section) =>
+      renamedSection(section, leftForRight, section.inside, mirroredOpening),
+    ),
+    hardware: description.hardware.map((item): PlacedHardware => {
+      if ("cornersOf" in item.places) return item;
+      const places = item.places.map((place) => ({
+        ...place,
+        face: leftForRight[place.face],
+        from: flipped(place.from),
+      }));
+      return { ...item, places };
+    }),
+  };
+}
+
+/** What was the front is now the right side: turned anticlockwise as seen from above. */
+const quarter: Renaming = {
+  front: "right",
+  right: "back",
+  back: "left",
+  left: "front",
+  top: "top",
+  bottom: "bottom",
+};
+
+/** Turned by a quarter about the upright; openings of top and bottom go with the panel, from another corner. */
+export function quarterTurned(description: Case): Case {
+  return {
+    ...description,
+    sections: description.sections.map((section) => {
+      const { width, depth, height } = section.inside;
+      return renamedSection(section, quarter, { width: depth, depth: width, height }, turnedOpening);
+    }),
+    hardware: description.hardware.map((item): PlacedHardware => {
+      if ("cornersOf" in item.places) return item;
+      const places = item.places.map((place) => ({ ...place, face: quarter[place.face] }));
+      return { ...item, places };
+    }),
+  };
+}
+
+/** Of a level panel, width and height change places; totals ask no more. */
+function turnedOpening(opening: Opening, face: Face): Opening {
+  const { shape } = opening;
+  if ((face !== "top" && face !== "bottom") || shape.kind === "circle" || shape.kind === "polygon")
+    return opening;
+  return { ...opening, shape: { ...shape, width: shape.height, height: shape.width } };
+}

@@ -1,0 +1,162 @@
+/** Random sane cases for laws: sizes, builds, openings and hardware of every kind, placed where they fit. */
+import fc from "fast-check";
+import {
+  type Case,
+  type Edge,
+  edgeNames,
+  type Face,
+  faces,
+  type Opening,
+  type Panel,
+  type PlacedHardware,
+  type Section,
+  type Stock,
+} from "../../lib/design/index.js";
+import { type Length, mm } from "../../lib/quantity/index.js";
+import { designOf, smallJob } from "./small-job.js";
+
+const small = designOf(smallJob);
+/** The stock that every random case is made of. */
+export const stock: Stock = small.stock;
+
+const length = (low: number, high: number): fc.Arbitrary<Length> =>
+  fc.integer({ min: low * 10, max: high * 10 }).map((tenths) => mm(tenths / 10));
+
+const shape: fc.Arbitrary<Opening["shape"]> = fc.oneof(
+  fc.record({
+    kind: fc.constant("rectangle" as const),
+    width: length(40, 90),
+    height: length(40, 90),
+    cornerRadius: length(0, 20),
+  }),
+  fc.record({ kind: fc.constant("circle" as const), diameter: length(30, 90) }),
+  fc.record({ kind: fc.constant("slot" as const), width: length(40, 90), height: length(20, 90) }),
+  fc.record({ x: length(20, 90), y: length(20, 90), skew: length(0, 20) }).map(({ x, y, skew }) => ({
+    kind: "polygon" as const,
+    points: [
+      { across: mm(0), up: mm(0) },
+      { across: x, up: skew },
+      { across: mm(5), up: y },
+    ],
+  })),
+);
+
+/** An opening near one corner, small enough to leave the others free. */
+const openings: fc.Arbitrary<readonly Opening[]> = fc
+  .uniqueArray(fc.constantFrom("bottom-left", "bottom-right", "top-left", "top-right"), { maxLength: 3 })
+  .chain((corners) =>
+    fc.tuple(
+      ...corners.map((from) =>
+        fc
+          .record({ shape, across: length(55, 70), up: length(55, 70) })
+          .map(
+            (rest): Opening => ({ name: `hole ${from}`, from: from as Opening["from"], to: "edge", ...rest }),
+          ),
+      ),
+    ),
+  );
+
+const panel: fc.Arbitrary<Panel> = fc
+  .record({
+    sheet: fc.constantFrom("ply 10", "ply 15"),
+    grain: fc.constantFrom("across" as const, "up" as const),
+    sides: fc.constantFrom("none" as const, "outside" as const, "both" as const),
+    openings,
+  })
+  .map(({ sheet, grain, sides, openings: cut }) => ({
+    sheet,
+    grain,
+    openings: cut,
+    ...(sides === "none" ? {} : { facing: { facing: "lam 1", adhesive: "glue", sides, oversize: mm(10) } }),
+  }));
+
+const edge = (ways: readonly Edge["through"][]): fc.Arbitrary<Edge> =>
+  fc.record({ through: fc.constantFrom(...ways), pitch: length(60, 150), bare: fc.boolean() }).map(
+    ({ through, pitch, bare }): Edge =>
+      bare && through !== "neither"
+        ? { through }
+        : {
+            through,
+            extrusion: {
+              bar: "seat 50",
+              rivet: "rivet 4",
+              pitch,
+              endDistance: mm(20),
+              setBack: mm(60),
+              ends: "square",
+            },
+          },
+  );
+
+/** What a random case may contain. */
+export interface Variety {
+  /** May both panels of an edge stop in the bar's seat? */
+  readonly seats: boolean;
+}
+
+const section = (name: string, { seats }: Variety): fc.Arbitrary<Section> =>
+  fc
+    .record({
+      width: length(320, 900),
+      depth: length(320, 900),
+      height: length(320, 900),
+      panels: fc.tuple(...faces.map(() => panel)),
+      edges: fc.tuple(
+        ...edgeNames.map((one) =>
+          edge([...(one.split("-") as [Face, Face]), ...(seats ? (["neither"] as const) : [])]),
+        ),
+      ),
+    })
+    .map(({ width, depth, height, panels, edges }) => ({
+      name,
+      inside: { width, depth, height },
+      panels: Object.fromEntries(faces.map((face, i) => [face, panels[i]])) as Section["panels"],
+      edges: Object.fromEntries(edgeNames.map((one, i) => [one, edges[i]])) as Section["edges"],
+    }));
+
+const hardware = (sections: readonly Section[]): fc.Arbitrary<readonly PlacedHardware[]> => {
+  const place = fc.record({
+    section: fc.constantFrom(...sections.map(({ name }) => name)),
+    face: fc.constantFrom(...faces),
+    from: fc.constantFrom("bottom-left" as const, "top-right" as const),
+    across: length(120, 200),
+    up: length(120, 200),
+    turned: fc.boolean(),
+  });
+  return fc
+    .record({ handles: fc.array(place, { minLength: 1, maxLength: 4 }), cornered: fc.boolean() })
+    .map(({ handles, cornered }): readonly PlacedHardware[] => [
+      { name: "handle", item: "handle", duty: "lift", places: handles },
+      ...(cornered
+        ? [
+            {
+              name: "corner",
+              item: "corner 55",
+              duty: "protect",
+              places: { cornersOf: sections[0]?.name ?? "" },
+            } as const,
+          ]
+        : []),
+    ]);
+};
+
+/** A case of one to three sections. */
+export function saneCase(variety: Variety): fc.Arbitrary<Case> {
+  return fc
+    .tuple(
+      section("one", variety),
+      section("two", variety),
+      section("three", variety),
+      fc.integer({ min: 1, max: 3 }),
+    )
+    .map(([one, two, three, count]) => [one, two, three].slice(0, count))
+    .chain((sections) =>
+      hardware(sections).map((placed) => ({
+        ...small.case,
+        sections,
+        hardware: placed,
+        shelves: [],
+        contents: [],
+      })),
+    );
+}
