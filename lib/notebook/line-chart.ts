@@ -58,7 +58,7 @@ export function lineChart<Row extends object>(request: LineChart<Row>): ChartVie
 function othersBehind<Row>({ x, y, series }: LineChart<Row>, slider: Slider<Row>): ChartSpec {
   const detail: Json = [slider, ...(series ? [series] : [])].map(({ field }) => ({ field }));
   return {
-    mark: { type: "line", color: colours.line, strokeWidth: 1, opacity: 0.7 },
+    mark: { type: "line", aria: false, color: colours.line, strokeWidth: 1, opacity: 0.7 },
     encoding: { x: numberChannel(x, false), y: numberChannel(y, true), detail },
   };
 }

@@ -34,7 +34,7 @@ export function residualPlot<Row extends object>(request: ResidualPlot<Row>): Ch
       ...(band === undefined ? [] : [bandAbout(band)]),
       {
         ...onlyOnce,
-        mark: { type: "rule", color: colours.ink, strokeWidth: 1.5 },
+        mark: { type: "rule", aria: false, color: colours.ink, strokeWidth: 1.5 },
         encoding: { y: { datum: 0, type: "quantitative" } },
       },
       {
@@ -48,7 +48,7 @@ export function residualPlot<Row extends object>(request: ResidualPlot<Row>): Ch
 function bandAbout(band: number): ChartSpec {
   return {
     ...onlyOnce,
-    mark: { type: "rect", color: colours.accent, opacity: 0.1 },
+    mark: { type: "rect", aria: false, color: colours.accent, opacity: 0.1 },
     encoding: { y: { datum: -band, type: "quantitative" }, y2: { datum: band } },
   };
 }

@@ -66,7 +66,7 @@ function wordsBeside<Row>(place: ChartSpec, { field }: LabelField<Row>): ChartSp
 function fitLine(title: string, line: readonly { readonly x: number; readonly y: number }[]): ChartSpec {
   return {
     data: { values: chartRows(title, line, ["x", "y"]) },
-    mark: { type: "line", color: colours.soft, strokeWidth: 2 },
+    mark: { type: "line", aria: false, color: colours.soft, strokeWidth: 2 },
     encoding: { x: { field: "x", type: "quantitative" }, y: { field: "y", type: "quantitative" } },
   };
 }

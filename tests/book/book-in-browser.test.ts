@@ -8,7 +8,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildBook } from "../../lib/book/build-book.js";
 import { type BookServer, serveBook } from "../../lib/book/serve-book.js";
-import { noChromium, startChromium } from "./chromium.js";
+import { noChromium, startChromium } from "../chromium.js";
 import { nasty, sampleBook } from "./sample-book.js";
 
 const files = [
