@@ -55,7 +55,7 @@ export function bitFor(fastener: Fastener, units: Case["units"]): Bit {
   const wanted = wantedHole(fastener);
   if (units === "metric") return metricBit(wanted);
   const passing = inchBits
-    .map(([name, inches]): Bit => ({ name, diameter: Length.of(inches, "in") }))
+    .map(([name, inches]): Bit => ({ name: name.replace(" ", "\u00a0"), diameter: Length.of(inches, "in") }))
     .filter(({ diameter }) => diameter > fastener.diameter)
     .sort((a, b) => Math.abs(a.diameter - wanted) - Math.abs(b.diameter - wanted));
   return passing[0] ?? metricBit(wanted);
@@ -64,5 +64,5 @@ export function bitFor(fastener: Fastener, units: Case["units"]): Bit {
 /** Metric bits come in tenths of a millimetre. */
 function metricBit(wanted: Length): Bit {
   const tenths = Math.round(wanted * 10_000) / 10;
-  return { name: `${tenths} mm`, diameter: Length.of(tenths, "mm") };
+  return { name: `${tenths}\u00a0mm`, diameter: Length.of(tenths, "mm") };
 }

@@ -2,9 +2,14 @@
 import { type Column, type SentenceView, tableOf } from "../page/index.js";
 import type { BlanksBlock, GroupBlock, RecipeBlock, RecipeSection } from "./recipe.js";
 
-/** A section; blocks that come out empty are left out by the caller. */
+/** A section that starts a new sheet of paper. */
 export function section(title: string, ...blocks: readonly RecipeBlock[]): RecipeSection {
-  return { title, blocks };
+  return { title, newPage: true, blocks };
+}
+
+/** A section that follows on the same sheet. */
+export function flowingSection(title: string, ...blocks: readonly RecipeBlock[]): RecipeSection {
+  return { title, newPage: false, blocks };
 }
 
 /** Blocks under one heading, kept on one page where they fit. */
@@ -29,6 +34,6 @@ export function blanks<Row>(
 }
 
 /** The block where there is something to say, nothing where there is not. */
-export function when<Block>(there: boolean, block: () => Block): readonly Block[] {
+export function when<Block>(there: boolean, block: () => Block): Block[] {
   return there ? [block()] : [];
 }

@@ -1,9 +1,12 @@
+import { unbreakableHyphen } from "./rule.js";
+
 /** Text so that Markdown shows it as it stands, on one line. */
 export function markdownText(text: string): string {
   return text
+    .replaceAll(unbreakableHyphen, "-")
     .replace(/\s+/g, " ")
     .trim()
     .replace(/[\\`*_{}[\]<>#|~&]/g, "\\$&")
-    .replace(/^([-+=]|\d+(?=[.)]))/, (start) => (/\d/.test(start) ? start : `\\${start}`))
-    .replace(/^(\d+)([.)])/, "$1\\$2");
+    .replace(/^[-+=](?=\s|$)/, "\\$&")
+    .replace(/^(\d+)([.)])(?=\s|$)/, "$1\\$2");
 }

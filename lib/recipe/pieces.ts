@@ -52,7 +52,7 @@ export interface NumberedStock<Cut> {
 
 /** Numbers every sheet or bar of a trade's plans. */
 export function numberStock<Cut>(word: string, cuts: readonly Cut[]): readonly NumberedStock<Cut>[] {
-  return cuts.map((cut, i) => ({ label: `${word} ${i + 1}`, cut }));
+  return cuts.map((cut, i) => ({ label: `${word}\u00a0${i + 1}`, cut }));
 }
 
 /** Where a piece comes from: "Sheet 2", or a dash for one that no plan has. */

@@ -17,8 +17,8 @@ export function recipePage({ title, invented, sections }: Recipe): string {
 <header><h1>${title}</h1><p class="rc-kind">Recipe${invented && ". An invented example."}</p>
 <nav aria-label="Sections"><ol>${sections.map(({ title: name }, i) => html`<li><a href="#s${i + 1}">${name}</a></li>`)}</ol></nav></header>
 <main>${sections.map(
-    ({ title: name, blocks }, i) =>
-      html`<section id="s${i + 1}"><h2>${i + 1}. ${name}</h2>${blocks.map(blockHtml)}</section>`,
+    ({ title: name, newPage, blocks }, i) =>
+      html`<section id="s${i + 1}"${newPage && html` class="rc-new-page"`}><h2>${i + 1}. ${name}</h2>${blocks.map(blockHtml)}</section>`,
   )}</main>
 </body>
 </html>
@@ -45,5 +45,5 @@ function blanksHtml({ caption, columns, rows, blanks }: BlanksBlock): Html {
   );
   return html`<div class="cw-scroll" tabindex="0" role="group" aria-label="${caption ?? "to fill in"}"><table class="cw-table rc-blanks">${
     caption !== undefined && html`<caption>${caption}</caption>`
-  }<thead><tr>${head}${blanks.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead><tbody>${body}</tbody></table></div>`;
+  }<thead><tr>${head}${blanks.map((name) => html`<th scope="col" class="rc-blank">${name}</th>`)}</tr></thead><tbody>${body}</tbody></table></div>`;
 }

@@ -14,6 +14,8 @@ export interface Recipe {
 /** One stretch of the work. */
 export interface RecipeSection {
   readonly title: string;
+  /** Whether it starts a new sheet of paper, to be carried to the bench or the shop by itself. */
+  readonly newPage: boolean;
   readonly blocks: readonly RecipeBlock[];
 }
 

@@ -2,7 +2,10 @@
 import type { Case } from "../design/index.js";
 import { Area, Length, Mass, type ShowStyle, showInches } from "../quantity/index.js";
 
-/** How one case's lengths are written. */
+/** A hyphen at which no line is broken. */
+export const unbreakableHyphen = "\u2011";
+
+/** How one case's lengths are written; a number and its unit never part at the end of a line. */
 export interface Rule {
   readonly style: ShowStyle;
   /** A length to mark or cut: "23-5/8 in (600 mm)" or "600 mm". */
@@ -13,8 +16,8 @@ export interface Rule {
   marks(values: readonly Length[]): string;
   /** A thickness, gap or hole, too small for a fraction: "0.236 in (6 mm)". */
   fine(value: Length): string;
-  /** A length in the builder's unit alone, for a drawing: "23-5/8 in" or "600 mm". */
-  drawn(value: Length): string;
+  /** Lengths in the builder's unit alone, where room is short: "23-5/8 in", "600 × 400 mm". */
+  drawn(...values: readonly Length[]): string;
   /** A mass: "12.5 lb (5.67 kg)". */
   mass(value: Mass): string;
   /** An area in the builder's unit. */
@@ -31,10 +34,13 @@ export function tenths(value: Length): string {
   return String(Math.round(value * 10_000) / 10);
 }
 
-const inchesOf = (value: Length): string => showInches(Length.in(value, "in")).replace(" in", "");
+/** Inches without the unit; the hyphen of a mixed fraction never ends a line, or 20-11/16 could be read as 20. */
+function inchesOf(value: Length): string {
+  return showInches(Length.in(value, "in")).replace(" in", "").replace("-", unbreakableHyphen);
+}
 
 function joined(values: readonly Length[], separator: string): string {
-  return `${values.map(inchesOf).join(separator)} in (${values.map(tenths).join(separator)} mm)`;
+  return `${values.map(inchesOf).join(separator)}\u00a0in (${values.map(tenths).join(separator)}\u00a0mm)`;
 }
 
 const inchRule: Rule = {
@@ -42,19 +48,19 @@ const inchRule: Rule = {
   length: (value) => joined([value], ""),
   size: (...values) => joined(values, " × "),
   marks: (values) => joined(values, ", "),
-  fine: (value) => `${Length.in(value, "in").toFixed(3)} in (${hundredths(value)} mm)`,
-  drawn: (value) => `${inchesOf(value)} in`,
+  fine: (value) => `${Length.in(value, "in").toFixed(3)}\u00a0in (${hundredths(value)}\u00a0mm)`,
+  drawn: (...values) => `${values.map(inchesOf).join(" × ")}\u00a0in`,
   mass: (value) => `${Mass.show(value, { system: "inch", digits: 3 })} (${Mass.show(value, { digits: 3 })})`,
   area: (value) => Area.show(value, { unit: "ft2", digits: 3 }).replace("ft2", "ft²"),
 };
 
 const metricRule: Rule = {
   style: { system: "metric" },
-  length: (value) => `${tenths(value)} mm`,
-  size: (...values) => `${values.map(tenths).join(" × ")} mm`,
-  marks: (values) => `${values.map(tenths).join(", ")} mm`,
-  fine: (value) => `${hundredths(value)} mm`,
-  drawn: (value) => `${tenths(value)} mm`,
+  length: (value) => `${tenths(value)}\u00a0mm`,
+  size: (...values) => `${values.map(tenths).join(" × ")}\u00a0mm`,
+  marks: (values) => `${values.map(tenths).join(", ")}\u00a0mm`,
+  fine: (value) => `${hundredths(value)}\u00a0mm`,
+  drawn: (...values) => `${values.map(tenths).join(" × ")}\u00a0mm`,
   mass: (value) => Mass.show(value, { digits: 3 }),
   area: (value) => Area.show(value, { unit: "m2", digits: 3 }).replace("m2", "m²"),
 };

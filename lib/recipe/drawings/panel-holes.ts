@@ -3,6 +3,7 @@ import type { Fastening, PanelPart, PlacedOpening } from "../../design/index.js"
 import { type DrawingMark, type DrawingView, drawing, type Point } from "../../page/index.js";
 import { Length } from "../../quantity/index.js";
 import type { Rule } from "../rule.js";
+import { counted } from "../words.js";
 import { millimetres, openingMark, openingName, wordsFit } from "./marks.js";
 
 /** A group of holes under its letter. */
@@ -12,7 +13,7 @@ export interface LetteredGroup {
 }
 
 /** Letters along the drawing's longer side. */
-const lettersAcross = 46;
+const lettersAcross = 38;
 
 /** Draws a panel as it lies on the bench, outside up. */
 export function panelHolesDrawing(
@@ -44,7 +45,8 @@ export function panelHolesDrawing(
 
 function describe({ openings }: PanelPart, groups: readonly LetteredGroup[]): string {
   const holes = groups.reduce((sum, { fastening }) => sum + fastening.at.length, 0);
-  return `Outside face up, ${openings.length} openings and ${holes} holes. The ring is the corner to measure from.`;
+  const cuts = openings.length > 0 ? `${counted(openings.length, "opening")} and ` : "";
+  return `Outside face up, ${cuts}${counted(holes, "hole")}. The ring is the corner to measure from.`;
 }
 
 /** The holes, and their letter on the side of the panel's middle. */

@@ -6,14 +6,14 @@ import type { Rule } from "../rule.js";
 import { millimetres, openingMark, openingName } from "./marks.js";
 
 /** Letters along the drawing's longer side. */
-const lettersAcross = 64;
+const lettersAcross = 42;
 
 /** Draws a section's faces: left, front, right and back in a row, the top above the front, the bottom below. */
 export function sectionFacesDrawing(section: SectionPart, parts: Parts, rule: Rule): DrawingView {
   const panels = facesOf(section.name, parts);
-  const origins = layOutFaces(panels);
   const { x, y } = section.outside.size;
   const letter = (2 * millimetres(x) + 2 * millimetres(y)) / lettersAcross;
+  const origins = layOutFaces(panels, 2 * letter);
   const marks = faces.flatMap((face) => faceMarks(panels[face], origins[face], parts, letter));
   const { size } = section.outside;
   return drawing(
@@ -31,11 +31,10 @@ function facesOf(section: string, { panels }: Parts): ByFace<PanelPart> {
   return Object.fromEntries(found.map((panel) => [panel.face, panel])) as ByFace<PanelPart>;
 }
 
-/** Bottom left corner of each face on the paper, a small gap between them. */
-function layOutFaces(panels: ByFace<PanelPart>): ByFace<Point> {
+/** Bottom left corner of each face on the paper, with a gap for their names. */
+function layOutFaces(panels: ByFace<PanelPart>, gap: number): ByFace<Point> {
   const width = (face: Face): number => millimetres(panels[face].width);
   const height = (face: Face): number => millimetres(panels[face].height);
-  const gap = Math.max(width("front"), height("front")) / 12;
   const right = width("front") + gap;
   return {
     front: { x: 0, y: 0 },
@@ -58,7 +57,7 @@ function faceMarks(panel: PanelPart, at: Point, parts: Parts, letter: number): D
       .flatMap((opening) => openingName(opening, at, letter)),
     {
       mark: "text",
-      at: { x: at.x + width / 2, y: at.y + height + letter * 0.3 },
+      at: { x: at.x + width / 2, y: at.y + height + letter * 0.5 },
       text: panel.face ?? "",
       anchor: "middle",
     },

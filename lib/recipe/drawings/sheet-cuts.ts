@@ -61,7 +61,7 @@ function pieceWords(
   letter: number,
 ): DrawingMark[] {
   const { at, width, height } = areaMark(piece);
-  const size = `${rule.drawn(piece.length).replace(/ \w+$/, "")} × ${rule.drawn(piece.width)}`;
+  const size = rule.drawn(piece.length, piece.width);
   const candidates = [`${code}  ${piece.name}`, size];
   const lines = height < 3 * letter ? [] : candidates.filter((text) => wordsFit(text, width, letter));
   const words = lines.includes(candidates[0] as string) ? lines : [code, ...lines];

@@ -41,8 +41,8 @@ function deviations(): GroupBlock {
   return group(
     "What came out otherwise than planned",
     blanks(
-      Array.from({ length: deviationLines }),
-      [{ heading: "No.", cell: () => "" }],
+      Array.from({ length: deviationLines }, (_, line) => line + 1),
+      [{ heading: "No.", cell: (line) => line }],
       ["Part", "Planned", "As built", "Why, and what to do next time"],
     ),
   );

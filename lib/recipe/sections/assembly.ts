@@ -1,14 +1,15 @@
 /** Putting it together, section by section, each step with its reason. */
-import type { HardwarePart, PanelPart, SectionPart } from "../../design/index.js";
+import type { HardwarePart, PanelPart, Parts, SectionPart } from "../../design/index.js";
 import { steps } from "../../page/index.js";
-import { accessOf, lastPanel } from "../access.js";
+import { accessOf, lastPanel, reachWords } from "../access.js";
 import { hardwareAt } from "../hardware-stage.js";
 import { section, when } from "../make-block.js";
 import { codeOf } from "../pieces.js";
 import type { RecipeBlock, RecipeSection } from "../recipe.js";
-import { counted, grouped, listed } from "../words.js";
+import { counted, distinct, grouped, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
 import { edgeRules } from "./edge-rules.js";
+import { contentSteps } from "./fit-out.js";
 
 /** The section. */
 export function assemblySection(workshop: Workshop): RecipeSection {
@@ -29,13 +30,20 @@ function sectionSteps(one: SectionPart, workshop: Workshop): string[] {
   ];
 }
 
-function benchSteps({ name }: SectionPart, workshop: Workshop): string[] {
-  const bench = hardwareAt("bench", workshop.parts, name);
-  return when(
-    bench.length > 0,
-    () =>
-      `Fit on the flat panels: ${hardwareWords(bench)}. The inside is open to your hands now and will not be later.`,
-  ).slice();
+function benchSteps({ name }: SectionPart, { parts }: Workshop): string[] {
+  const bench = hardwareAt("bench", parts, name);
+  const wheels = hardwareAt("wheels", parts, name);
+  return [
+    ...when(
+      bench.length > 0,
+      () =>
+        `Fit on the flat panels: ${hardwareWords(bench)}. The inside is open to your hands now and will not be later.`,
+    ),
+    ...when(
+      wheels.length > 0,
+      () => `Drill the holes of ${hardwareWords(wheels)} while the panel lies flat; they go on last of all.`,
+    ),
+  ];
 }
 
 /** "carry handle (4) on upper.left and upper.right" */
@@ -63,9 +71,6 @@ function closingSteps({ name }: SectionPart, workshop: Workshop): string[] {
   const bars = workshop.pieces.bars.filter(({ part }) => part.section === name);
   const first = bars.filter(({ part }) => !part.covers.includes(last));
   const closing = bars.filter(({ part }) => part.covers.includes(last));
-  const wayIn = access
-    ? `Reach in through "${access.opening.name}" of ${access.panel} to set the washers.`
-    : "No opening of this section lets a hand in: tape the washers over their holes from inside before closing.";
   return [
     ...(first.length > 0
       ? [
@@ -73,7 +78,7 @@ function closingSteps({ name }: SectionPart, workshop: Workshop): string[] {
         ]
       : []),
     ...insideSteps(name, workshop),
-    `Put on ${last} as the last panel.${closing.length > 0 ? ` Rivet the bars ${codes(closing)}. ${wayIn}` : ""}`,
+    `Put on ${last} as the last panel.${closing.length > 0 ? ` Rivet the bars ${codes(closing)}. ${reachWords(name, workshop.parts)}` : ""}`,
     ...when(hardwareAt("corners", workshop.parts, name).length > 0, () =>
       cornerStep(hardwareAt("corners", workshop.parts, name)),
     ),
@@ -136,32 +141,20 @@ function joinSteps({ parts }: Workshop): string[] {
   if (joining.length === 0) return [];
   return [
     "Stack the sections on a flat floor, edges flush all round, and strap them together so that nothing shifts.",
-    `Mark, drill and fit what joins them while they stand stacked: ${hardwareWords(joining)}. Only so do latch and keeper meet. Give each latch a slight pull when shut.`,
+    `Mark, drill and fit what joins them while they stand stacked: ${hardwareWords(joining)}. Only so do latch and keeper meet. Each latch should pull slightly when shut. ${reaches(joining, parts).join(" ")}`,
   ];
 }
 
 function wheelSteps({ parts }: Workshop): string[] {
   const wheels = hardwareAt("wheels", parts);
   if (wheels.length === 0) return [];
+  const reach = reaches(wheels, parts).join(" ");
   return [
-    `Last of all the casters: ${hardwareWords(wheels)}. Two people lay the empty lowest section on its back on a blanket; a box on wheels runs away from every other job.`,
+    `Last of all the casters: ${hardwareWords(wheels)}. Two people lay the empty section on its back on a blanket; a box on wheels runs away from every other job. ${reach}`,
   ];
 }
 
-function contentSteps({ parts }: Workshop): string[] {
-  return parts.contents.map(({ content: { name, section: where, held } }) => {
-    const place = `Put ${name} into ${where}`;
-    switch (held.by) {
-      case "shelf":
-        return `${place} on the shelf ${held.shelf}, held so that it cannot slide off.`;
-      case "floor":
-        return `${place} on the floor, wedged or strapped so that it cannot slide.`;
-      case "strap":
-        return `${place} with ${counted(held.straps, "strap")}, pulled tight.`;
-      case "hung":
-        return `${place}, hung with ${counted(held.count, "fastener")} (${held.fastener})${held.secondHold ? ", and clip its second hold" : "; give it a second hold first"}.`;
-      default:
-        return `${place} with ${counted(held.count, held.by === "screws" ? "screw" : "rivet")} (${held.fastener}) through the ${held.to}.`;
-    }
-  });
+/** How a hand gets into each of the sections that the hardware is on. */
+function reaches(hardware: readonly HardwarePart[], parts: Parts): string[] {
+  return distinct(hardware.map(({ section: name }) => name)).map((name) => reachWords(name, parts));
 }

@@ -29,18 +29,16 @@ export function beforeYouCut({ findings, rule }: Workshop): RecipeSection[] {
 export function verdictSummary(findings: readonly Finding[]): string {
   if (findings.length === 0)
     return "No review came with this recipe: nothing in it has been checked by calculation.";
-  const words: readonly (readonly [Verdict, string])[] = [
-    ["holds", "hold"],
-    ["close", "are close to the limit"],
-    ["fails", "do not hold"],
-    ["unknown", "wait for a measurement"],
+  const words: readonly (readonly [Verdict, string, string])[] = [
+    ["holds", "holds", "hold"],
+    ["close", "is close to the limit", "are close to the limit"],
+    ["fails", "does not hold", "do not hold"],
+    ["unknown", "waits for a measurement", "wait for a measurement"],
   ];
-  const parts = words
-    .map(
-      ([verdict, said]) => [findings.filter((finding) => finding.verdict === verdict).length, said] as const,
-    )
-    .filter(([count]) => count > 0)
-    .map(([count, said]) => `${count} ${said}`);
+  const parts = words.flatMap(([verdict, one, many]) => {
+    const count = findings.filter((finding) => finding.verdict === verdict).length;
+    return count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
+  });
   return `The review asked ${counted(findings.length, "question")} about this case: ${listed(parts)}.`;
 }
 

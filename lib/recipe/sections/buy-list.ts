@@ -76,8 +76,9 @@ function cutLine(trade: string, supplier: string, { stock, count, price, cost }:
 }
 
 function adhesiveLine({ stock, volume, containers, cost }: AdhesiveNeed, { rule }: Workshop): BuyLine {
-  const size = Volume.show(stock.content, rule.style);
-  const needed = Volume.show(volume, { ...rule.style, digits: 3 });
+  const [size, needed] = [stock.content, volume].map((one) =>
+    Volume.show(one, { ...rule.style, digits: 3 }).replace("floz", "fl oz"),
+  );
   return {
     trade: "Adhesive",
     item: stock.name,

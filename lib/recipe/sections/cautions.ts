@@ -1,6 +1,6 @@
 /** What can hurt, and what to do about it, as far as this case has it. */
 import { type CautionsView, cautions } from "../../page/index.js";
-import { section, sentence } from "../make-block.js";
+import { flowingSection, sentence } from "../make-block.js";
 import type { RecipeSection } from "../recipe.js";
 import { distinct, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
@@ -10,7 +10,7 @@ export function cautionsSection(workshop: Workshop): RecipeSection {
   const fromReview = distinct(
     workshop.findings.filter(({ verdict }) => verdict === "holds").flatMap((finding) => finding.cautions),
   );
-  return section(
+  return flowingSection(
     "Cautions",
     sentence(
       "This recipe is a plan computed from measurements and the rules of the trade. Local codes, the makers' instructions and your own judgement come before it.",

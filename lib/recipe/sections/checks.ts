@@ -78,7 +78,7 @@ function panelChecks({ pieces, rule }: Workshop): GroupBlock {
         { heading: "Width × height", cell: ({ part }) => rule.size(part.width, part.height), align: "left" },
         {
           heading: "Diagonals",
-          cell: ({ part }) => rule.length(diagonalOf(part.width, part.height)),
+          cell: ({ part }) => rule.drawn(diagonalOf(part.width, part.height)),
           align: "left",
         },
         {

@@ -31,7 +31,7 @@ function cutOrder({ pieces }: Workshop): RecipeBlock {
   return steps(
     [
       "Measure each sheet's thickness before anything else: if it is off by more than the sheet's tolerance, the sizes below change.",
-      "Trim the rough edges of a sheet, then saw it in the order of its table. Set the fence to the size of the kept part; the blade runs beyond the line.",
+      "Saw each sheet in the order of its table. Set the fence to the size of the kept part; the blade runs beyond the line.",
       "Write the code on every piece as it comes off the saw, with an arrow along the grain and a mark on the bottom left corner.",
       "Cut pieces of the same size at the same fence setting, one after the other.",
       ...(pieces.facings.length > 0
@@ -54,7 +54,6 @@ function panelTable({ pieces, sheets, rule }: Workshop): RecipeBlock {
       { heading: "Code", cell: ({ code }) => code },
       { heading: "Piece", cell: ({ name }) => name },
       { heading: "Width × height", cell: ({ part }) => rule.size(part.width, part.height), align: "left" },
-      { heading: "Count", cell: () => 1 },
       {
         heading: "Grain",
         cell: ({ part }) => (part.grain === "up" ? "along the height" : "along the width"),
@@ -63,7 +62,7 @@ function panelTable({ pieces, sheets, rule }: Workshop): RecipeBlock {
       { heading: "From", cell: ({ name }) => sourceOf(sheets, name) },
       { heading: "Good face", cell: ({ part }) => goodFace(part) },
     ],
-    "Sheet pieces",
+    "Sheet pieces, one of each",
   );
 }
 
@@ -89,12 +88,11 @@ function facingTable({ pieces, laminates, rule, parts }: Workshop): RecipeBlock 
         cell: ({ part }) => rule.size(part.width, part.height),
         align: "left",
       },
-      { heading: "Count", cell: () => 1 },
       { heading: "Oversize", cell: ({ part }) => oversizeOf(part), align: "left" },
       { heading: "Laminate", cell: ({ part }) => part.stock.name },
       { heading: "From", cell: ({ name }) => sourceOf(laminates, name) },
     ],
-    "Laminate, cut larger than the panel and trimmed after gluing",
+    "Laminate, one of each, cut larger than the panel and trimmed after gluing",
   );
 }
 
@@ -105,7 +103,6 @@ function barTable({ pieces, bars, rule }: Workshop): RecipeBlock {
       { heading: "Code", cell: ({ code }) => code },
       { heading: "Edge", cell: ({ name }) => name },
       { heading: "Length", cell: ({ part }) => rule.length(part.length), align: "left" },
-      { heading: "Count", cell: () => 1 },
       {
         heading: "Ends",
         cell: ({ part }) => (part.ends === "mitred" ? "mitred 45°, long point to long point" : "square"),
@@ -113,7 +110,7 @@ function barTable({ pieces, bars, rule }: Workshop): RecipeBlock {
       { heading: "Bar", cell: ({ part }) => part.stock.name },
       { heading: "From", cell: ({ name }) => sourceOf(bars, name) },
     ],
-    "Edge bars",
+    "Edge bars, one of each",
   );
 }
 
@@ -127,9 +124,17 @@ function sheetGroups(
     group(
       `${sheet.label}: ${sheet.cut.stock}`,
       sheetCutsDrawing(sheet, pieces, grained, rule),
+      ...when(trimOf(sheet.cut) > 0, () =>
+        sentence(`Trim ${rule.length(trimOf(sheet.cut))} off each rough edge first.`),
+      ),
       ...when(sheet.cut.cuts.length > 0, () => cutsTable(sheet.cut, rule)),
     ),
   );
+}
+
+/** What is taken off the edges before the first cut: the distance of the nearest part from the raw corner. */
+function trimOf({ pieces, offcuts }: CutSheet): Length {
+  return Length.si(Math.min(...[...pieces, ...offcuts].map(({ x }) => x)));
 }
 
 function cutsTable({ cuts }: CutSheet, rule: Rule): RecipeBlock {

@@ -42,7 +42,7 @@ function latchChecks({ parts, rule }: Workshop): FinishedCheck[] {
     what: "Gap between stacked sections, latches shut",
     planned: "none",
     allowed: `up to ${rule.fine(Length.of(1, "mm"))}, even all round`,
-  })).slice();
+  }));
 }
 
 function wheelChecks({ parts, rule }: Workshop): FinishedCheck[] {
@@ -50,7 +50,7 @@ function wheelChecks({ parts, rule }: Workshop): FinishedCheck[] {
     what: "Casters on a flat floor, rocked corner to corner",
     planned: "all touch",
     allowed: `up to ${rule.fine(Length.of(1, "mm"))} under one`,
-  })).slice();
+  }));
 }
 
 function massChecks(workshop: Workshop): FinishedCheck[] {

@@ -61,7 +61,7 @@ function timesTable(adhesive: Adhesive): RecipeBlock {
     [
       ["Spread on", both ? "both faces: panel and laminate" : "one face"],
       ["Open time", Time.show(adhesive.openTime)],
-      ["Press or roll for", Time.show(adhesive.pressTime)],
+      ["Press for", adhesive.pressTime > 0 ? Time.show(adhesive.pressTime) : "no clamps: roll it down hard"],
       ["Leave to cure before trimming", Time.show(adhesive.cureTime)],
     ],
     [
@@ -73,7 +73,8 @@ function timesTable(adhesive: Adhesive): RecipeBlock {
 
 function stepsFor({ kind, faces, openTime, pressTime, cureTime }: Adhesive): string[] {
   const contact = kind === "contact" || kind === "spray contact";
-  const [open, press, cure] = [openTime, pressTime, cureTime].map((time) => Time.show(time));
+  const [open, cure] = [Time.show(openTime), Time.show(cureTime)];
+  const press = pressTime > 0 ? `, then press for ${Time.show(pressTime)}` : "";
   const spread = faces === "both" ? "panel and laminate" : "the panel";
   return [
     "Panel and laminate at room temperature for a day; wipe both free of dust. Lay out everything first, the clock runs once you start.",
@@ -82,11 +83,11 @@ function stepsFor({ kind, faces, openTime, pressTime, cureTime }: Adhesive): str
       ? [
           `Wait until it no longer comes off on a knuckle, and join within the open time (${open}).`,
           "Lay dowels on the panel, the laminate on them with its oversize all round, and pull the dowels one by one from the middle: it grips on touch and cannot be moved.",
-          `Roll hard from the middle outwards, every edge twice (${press}).`,
+          `Roll hard from the middle outwards, every edge twice${press}.`,
         ]
       : [
           `Lay the laminate on within the open time (${open}) with its oversize all round, and tape it so that it cannot slip.`,
-          `Clamp between flat cauls, from the middle outwards, for ${press}; wipe off what squeezes out.`,
+          `Clamp between flat cauls, from the middle outwards${press}; wipe off what squeezes out.`,
         ]),
     `Leave it flat for ${cure} before trimming.`,
     "Knock all over with a knuckle: a hollow sound is a blister. Then trim flush and break the sharp edge with a file.",

@@ -1,22 +1,23 @@
 /** Every panel with its openings and holes, each measured from the panel's bottom left corner. */
-import type { Fastening, PanelPart, PlacedOpening } from "../../design/index.js";
+import type { Fastening, OpeningOutline, PanelPart, Parts, PlacedOpening } from "../../design/index.js";
 import { steps, tableOf } from "../../page/index.js";
 import { Length } from "../../quantity/index.js";
 import { type LetteredGroup, panelHolesDrawing } from "../drawings/panel-holes.js";
 import { bitFor } from "../drill-bits.js";
-import { holeMarks } from "../hole-marks.js";
-import { group, section, when } from "../make-block.js";
+import { drillStageOf, drillStages } from "../drill-stage.js";
+import { type HoleMarks, holeMarks } from "../hole-marks.js";
+import { flowingSection, group, sentence, when } from "../make-block.js";
 import { type CodedPiece, sheetPieces } from "../pieces.js";
 import type { GroupBlock, RecipeBlock, RecipeSection } from "../recipe.js";
 import type { Rule } from "../rule.js";
-import { counted } from "../words.js";
+import { counted, listed, total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
 /** The section. */
 export function openingsAndHolesSection(workshop: Workshop): RecipeSection {
   const cut = workshop.pieces.panels.filter(({ part }) => hasWork(part, workshop));
   const plain = workshop.pieces.panels.filter(({ part }) => !hasWork(part, workshop));
-  return section(
+  return flowingSection(
     "Openings and holes",
     workOrder(workshop),
     ...(plain.length > 0 ? [plainPieces(plain)] : []),
@@ -34,7 +35,7 @@ function workOrder({ parts }: Workshop): RecipeBlock {
             "Openings first: drill the corners, then saw between them and finish to the line. Keep the piece if a door leaf is to be matched to it.",
           ]
         : []),
-      "Drill the holes on the bench only for what is fixed to a single panel. Holes under edge bars and corners are drilled through the metal when the box is clamped together square: mark them here, and check that they agree.",
+      'Drill now what the tables call "on the bench". "Through the metal" waits until the box is clamped up square and is drilled through bar or corner and panel together; "door hung" and "stacked" wait until the parts meet. Mark them all here, and compare when you get there.',
       "Drill with scrap behind the panel, so that the back does not break out, and square to the face.",
     ],
     "Order of work",
@@ -46,19 +47,17 @@ function hasWork({ id, openings }: PanelPart, { parts }: Workshop): boolean {
 }
 
 function plainPieces(pieces: readonly CodedPiece<PanelPart>[]): RecipeBlock {
-  return tableOf(
-    pieces,
-    [
-      { heading: "Code", cell: ({ code }) => code },
-      { heading: "Piece", cell: ({ name }) => name },
-    ],
-    "Pieces without openings or holes",
+  return sentence(
+    `Nothing to cut out or drill: ${listed(pieces.map(({ code, name }) => `${code} ${name}`))}.`,
   );
 }
 
 function panelGroup({ code, part: panel }: CodedPiece<PanelPart>, workshop: Workshop): GroupBlock {
-  const groups = letterGroups(workshop.parts.fastenings.filter((fastening) => fastening.panel === panel.id));
-  const { rule } = workshop;
+  const { parts, rule } = workshop;
+  const groups = letterGroups(
+    parts.fastenings.filter((fastening) => fastening.panel === panel.id),
+    parts,
+  );
   return group(
     `${code} ${panel.id}`,
     panelHolesDrawing(panel, groups, rule),
@@ -67,9 +66,11 @@ function panelGroup({ code, part: panel }: CodedPiece<PanelPart>, workshop: Work
   );
 }
 
-/** A, B ... Z, AA, AB ... */
-function letterGroups(fastenings: readonly Fastening[]): readonly LetteredGroup[] {
-  return fastenings.map((fastening, i) => ({ letter: letterOf(i), fastening }));
+/** A, B ... Z, AA, AB ..., what is drilled first first. */
+function letterGroups(fastenings: readonly Fastening[], parts: Parts): readonly LetteredGroup[] {
+  return drillStages
+    .flatMap((stage) => fastenings.filter((fastening) => drillStageOf(fastening, parts) === stage))
+    .map((fastening, i) => ({ letter: letterOf(i), fastening }));
 }
 
 function letterOf(index: number): string {
@@ -85,18 +86,24 @@ function openingsTable(openings: readonly PlacedOpening[], rule: Rule): RecipeBl
       { heading: "Shape", cell: (opening) => shapeWords(opening, rule), align: "left" },
       {
         heading: "Across, from the left edge",
-        cell: ({ low, width }) => rule.marks([low.u, Length.si(low.u + width)]),
+        cell: ({ low, width, outline }) => edgeMarks(low.u, width, outline, rule),
         align: "left",
       },
       {
         heading: "Up, from the bottom edge",
-        cell: ({ low, height }) => rule.marks([low.v, Length.si(low.v + height)]),
+        cell: ({ low, height, outline }) => edgeMarks(low.v, height, outline, rule),
         align: "left",
       },
       { heading: "Saw line", cell: ({ perimeter }) => rule.length(perimeter), align: "left" },
     ],
-    "Openings, by their four edges",
+    "Openings",
   );
+}
+
+/** Where an opening begins and ends; a round one is placed by its centre. */
+function edgeMarks(low: Length, size: Length, { kind }: OpeningOutline, rule: Rule): string {
+  if (kind === "circle") return `centre ${rule.length(Length.si(low + size / 2))}`;
+  return rule.marks([low, Length.si(low + size)]);
 }
 
 function shapeWords({ outline, width, height }: PlacedOpening, rule: Rule): string {
@@ -112,40 +119,50 @@ function shapeWords({ outline, width, height }: PlacedOpening, rule: Rule): stri
   }
 }
 
-function holesTable(groups: readonly LetteredGroup[], { rule, case: { units } }: Workshop): RecipeBlock {
+function holesTable(
+  groups: readonly LetteredGroup[],
+  { parts, rule, case: { units } }: Workshop,
+): RecipeBlock {
   const marked = groups.map(({ letter, fastening }) => ({ letter, fastening, marks: holeMarks(fastening) }));
   return tableOf(
     marked,
     [
       { heading: "Group", cell: ({ letter }) => letter },
       { heading: "Holds", cell: ({ fastening }) => fastening.holds },
+      { heading: "Drill", cell: ({ fastening }) => drillStageOf(fastening, parts) },
       { heading: "Bit", cell: ({ fastening }) => bitFor(fastening.fastener, units).name, align: "left" },
       { heading: "Holes", cell: ({ fastening }) => fastening.count },
-      {
-        heading: "Across, from the left edge",
-        cell: ({ marks }) => (marks ? rule.marks(marks.across) : "by hand, to fit"),
-        align: "left",
-      },
-      {
-        heading: "Up, from the bottom edge",
-        cell: ({ marks }) =>
-          marks ? `${rule.marks(marks.up)}${marks.read === "pairs" ? ", in pairs" : ""}` : "",
-        align: "left",
-      },
+      { heading: "Across, from the left edge", cell: ({ marks }) => acrossWords(marks, rule), align: "left" },
+      { heading: "Up, from the bottom edge", cell: ({ marks }) => upWords(marks, rule), align: "left" },
       {
         heading: "Pitch",
-        cell: ({ fastening }) => (fastening.pitch ? rule.length(fastening.pitch) : ""),
-        align: "left",
+        cell: ({ fastening: { pitch } }) => (pitch ? rule.drawn(pitch) : ""),
+        align: "right",
       },
       {
         heading: "To edge",
-        cell: ({ fastening }) => (fastening.edgeDistance ? rule.length(fastening.edgeDistance) : ""),
-        align: "left",
+        cell: ({ fastening: { edgeDistance } }) => (edgeDistance ? rule.drawn(edgeDistance) : ""),
+        align: "right",
       },
     ],
-    `Holes: ${counted(
-      groups.reduce((sum, { fastening }) => sum + fastening.count, 0),
-      "hole",
-    )}. A hole at every crossing of its marks; "in pairs" means the first with the first, the second with the second.`,
+    holesCaption(groups),
   );
+}
+
+function acrossWords(marks: HoleMarks | undefined, rule: Rule): string {
+  return marks ? rule.marks(marks.across) : "to fit";
+}
+
+function upWords(marks: HoleMarks | undefined, rule: Rule): string {
+  if (!marks) return "";
+  return `${rule.marks(marks.up)}${marks.read === "pairs" ? ", in pairs" : ""}`;
+}
+
+function holesCaption(groups: readonly LetteredGroup[]): string {
+  const marked = total(groups, ({ fastening }) => fastening.at.length);
+  const byHand = total(groups, ({ fastening }) => fastening.count) - marked;
+  const paired = groups.some(({ fastening }) => holeMarks(fastening)?.read === "pairs");
+  const pairs = paired ? ' "In pairs": the first across with the first up, the second with the second.' : "";
+  const fitted = byHand > 0 ? `, and ${byHand} to fit by hand` : "";
+  return `${counted(marked, "hole")}, one at every crossing of its marks${fitted}.${pairs}`;
 }

@@ -61,13 +61,24 @@ function groupsTable(
       },
       { heading: "Fastener", cell: ({ fastener }) => fastener.name, align: "left" },
       { heading: "Bit", cell: ({ fastener }) => bitFor(fastener, units).name, align: "left" },
-      { heading: "Stack to close", cell: (one) => rule.fine(gripOf(one)), align: "left" },
+      {
+        heading: "Stack to close",
+        cell: (one) => `${rule.fine(gripOf(one))}${closes(one) ? "" : ", NOT what it closes"}`,
+        align: "left",
+      },
       { heading: "Washer", cell: (one) => (takesWasher(one) ? "yes" : "no") },
       { heading: "Count", cell: ({ some }) => total(some, ({ count }) => count) },
-      { heading: "Pitch", cell: ({ pitch }) => (pitch ? rule.length(pitch) : ""), align: "left" },
+      { heading: "Pitch", cell: ({ pitch }) => (pitch ? rule.drawn(pitch) : ""), align: "left" },
     ],
     `Section ${section}`,
   );
+}
+
+/** Whether the stack is within what the fastener closes, but for the rounding of added thicknesses. */
+function closes(fastening: Fastening): boolean {
+  const { gripMin, gripMax } = fastening.fastener;
+  const grip = gripOf(fastening);
+  return grip >= gripMin - 1e-9 && grip <= gripMax + 1e-9;
 }
 
 function totalsTable({ parts, purchases, rule, case: { units } }: Workshop): RecipeBlock {

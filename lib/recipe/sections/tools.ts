@@ -4,7 +4,7 @@ import { tableOf } from "../../page/index.js";
 import { Money } from "../../quantity/index.js";
 import { bitFor } from "../drill-bits.js";
 import { takesWasher } from "../joint.js";
-import { section, when } from "../make-block.js";
+import { flowingSection, when } from "../make-block.js";
 import { sheetPieces } from "../pieces.js";
 import type { RecipeSection } from "../recipe.js";
 import { distinct, listed } from "../words.js";
@@ -18,7 +18,7 @@ interface Tool {
 /** The section. */
 export function toolsSection(workshop: Workshop): RecipeSection {
   const { tools } = workshop.case.business;
-  return section(
+  return flowingSection(
     "Tools",
     tableOf(
       [

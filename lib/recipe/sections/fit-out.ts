@@ -1,0 +1,22 @@
+/** What rides in the case, put in and held. */
+import { counted } from "../words.js";
+import type { Workshop } from "../workshop.js";
+
+/** A step a content. */
+export function contentSteps({ parts }: Workshop): string[] {
+  return parts.contents.map(({ content: { name, section: where, held } }) => {
+    const place = `Put ${name} into ${where}`;
+    switch (held.by) {
+      case "shelf":
+        return `${place} on "${held.shelf}", held so that it cannot slide off.`;
+      case "floor":
+        return `${place} on the floor, wedged or strapped so that it cannot slide.`;
+      case "strap":
+        return `${place} with ${counted(held.straps, "strap")}, pulled tight.`;
+      case "hung":
+        return `${place}, hung with ${counted(held.count, "fastener")} (${held.fastener})${held.secondHold ? ", and clip its second hold" : "; give it a second hold first"}.`;
+      default:
+        return `${place} with ${counted(held.count, held.by === "screws" ? "screw" : "rivet")} (${held.fastener}) through the ${held.to}.`;
+    }
+  });
+}
