@@ -1,14 +1,24 @@
 /** The one door for npm scripts: node lib/dist/command/main.js COMMAND [ARGUMENT...] */
 import { book } from "./book.js";
 import { check } from "./check.js";
+import { lab } from "./lab.js";
 import { newJob } from "./new.js";
+import { notebooks } from "./notebooks.js";
 import { reference } from "./reference.js";
 import { start } from "./start.js";
 
 /** A command takes its arguments and returns an exit code. */
 export type Command = (args: readonly string[]) => Promise<number>;
 
-const commands: Readonly<Record<string, Command>> = { book, check, new: newJob, reference, start };
+const commands: Readonly<Record<string, Command>> = {
+  book,
+  check,
+  lab,
+  new: newJob,
+  notebooks,
+  reference,
+  start,
+};
 
 const [name = "", ...args] = process.argv.slice(2);
 const command = commands[name];

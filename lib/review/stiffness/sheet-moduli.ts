@@ -1,8 +1,14 @@
 import type { BendTest, Measurements, SheetStock } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { plywoodLamination, type VeneerSpecies, veneerLayer } from "../../material/index.js";
-import { type BentStrip, bentStrips, measuredMean, type Uncertainty } from "../../measure/index.js";
-import { Angle, Pressure, Ratio } from "../../quantity/index.js";
+import {
+  type BentStrip,
+  bentStrips,
+  measuredMean,
+  studentFactor,
+  type Uncertainty,
+} from "../../measure/index.js";
+import { Angle, Pressure, Ratio, ratio } from "../../quantity/index.js";
 
 /** Bending modulus of a sheet one way, and how well it is known. */
 export interface KnownModulus {
@@ -53,6 +59,16 @@ export function sheetModuli(sheet: SheetStock, measurements: Measurements): Shee
     poisson: Ratio.si(coupling / alongY),
   };
 }
+
+/** Half of the 95 % interval about a measured modulus; zero for an estimate, whose scatter nobody measured. */
+export function modulusHalfWidth({ uncertainty }: KnownModulus): Pressure {
+  if (!uncertainty) return Pressure.si(0);
+  const { standard, degreesOfFreedom = manyReadings } = uncertainty;
+  return Pressure.si(studentFactor({ confidence: ratio(0.95), degreesOfFreedom }) * standard);
+}
+
+/** Beyond so many, Student's factor is the normal one. */
+const manyReadings = 10_000;
 
 /** The strips of bare sheet that could be measured. */
 export function bareStrips(

@@ -1,0 +1,119 @@
+/** Tables, drawings, chart rows and the answer of the notebook that asks what to buy and how to cut it. */
+import type { Job } from "../../job/index.js";
+import { type DrawingView, type TableView, tableOf } from "../../page/index.js";
+import { addMoney, Length, Money, mm, timesMoney } from "../../quantity/index.js";
+import { barCutsDrawing, codePieces, numberStock, ruleOf, sheetCutsDrawing } from "../../recipe/index.js";
+import { kerfFor, kerfSweep } from "../../review/index.js";
+
+/** Sheets, laminates and bars to buy, each beside the fewest that any plan could do with. */
+export function cutStockTable({ review: { purchases } }: Job): TableView {
+  const { sheets, facings, bars } = purchases;
+  return tableOf(
+    [
+      ...sheets.map(({ stock, plan }) => ({ stock, count: plan.sheets.length, plan })),
+      ...facings.map(({ stock, plan }) => ({ stock, count: plan.sheets.length, plan })),
+      ...bars.map(({ stock, plan }) => ({ stock, count: plan.bars.length, plan })),
+    ],
+    [
+      { heading: "Stock", cell: ({ stock }) => stock.name },
+      { heading: "Buy", cell: ({ count }) => count },
+      { heading: "No plan needs fewer than", cell: ({ plan }) => plan.bound.count },
+      { heading: "Each", cell: ({ stock }) => Money.show(stock.price) },
+      { heading: "Cost", cell: ({ stock, count }) => Money.show(timesMoney(count, stock.price)) },
+      { heading: "Supplier", cell: ({ stock }) => stock.supplier },
+    ],
+    "Sheets, laminate and bars",
+  );
+}
+
+/** Fasteners, adhesive and hardware to buy. */
+export function pieceTable({ review: { purchases } }: Job): TableView {
+  return tableOf(
+    [
+      ...purchases.fasteners.map(({ stock, packs, cost, count, spares, washers }) => ({
+        name: stock.name,
+        buy: `${packs} of ${stock.packOf}${washers > 0 ? `, ${washers} washers` : ""}`,
+        why: `${count} and ${spares} spare`,
+        cost,
+        supplier: stock.supplier,
+      })),
+      ...purchases.adhesives.map(({ stock, containers, cost }) => ({
+        name: stock.name,
+        buy: `${containers}`,
+        why: "both faces and waste",
+        cost,
+        supplier: stock.supplier,
+      })),
+      ...purchases.hardware.map(({ stock, count, cost }) => ({
+        name: stock.name,
+        buy: `${count}`,
+        why: "as placed",
+        cost,
+        supplier: stock.supplier,
+      })),
+    ],
+    [
+      { heading: "Item", cell: ({ name }) => name },
+      { heading: "Buy", cell: ({ buy }) => buy, align: "left" },
+      { heading: "For", cell: ({ why }) => why, align: "left" },
+      { heading: "Cost", cell: ({ cost }) => Money.show(cost) },
+      { heading: "Supplier", cell: ({ supplier }) => supplier },
+    ],
+    "Fasteners, adhesive and hardware",
+  );
+}
+
+/** Every sheet of ply with the pieces sawn out of it. */
+export function sheetDrawings({
+  parts,
+  review: { purchases },
+  case: { units },
+}: Job): readonly DrawingView[] {
+  const pieces = codePieces(parts).panels;
+  const sheets = purchases.sheets.flatMap(({ plan }) => plan.sheets);
+  return numberStock("Sheet", sheets).map((sheet) => sheetCutsDrawing(sheet, pieces, true, ruleOf(units)));
+}
+
+/** Every bar with the pieces sawn off it. */
+export function barDrawings({ parts, review: { purchases }, case: { units } }: Job): readonly DrawingView[] {
+  const pieces = codePieces(parts).bars;
+  return purchases.bars.map(({ stock, plan }) =>
+    barCutsDrawing(stock.name, numberStock("Bar", plan.bars), pieces, ruleOf(units)),
+  );
+}
+
+/** One point of the kerf chart, in plain numbers. */
+export interface KerfPoint {
+  readonly stock: string;
+  /** mm */
+  readonly kerf: number;
+  readonly sheets: number;
+}
+
+/** Whether a thinner blade saves a sheet. */
+export function kerfPoints(job: Job, kerfs: readonly number[]): readonly KerfPoint[] {
+  return kerfSweep(job, kerfs.map(mm)).map(({ stock, kerf, sheets }) => ({
+    stock,
+    kerf: Length.in(kerf, "mm"),
+    sheets,
+  }));
+}
+
+/** What it comes to, and how far from the best the plans are at most. */
+export function buyingAnswer(job: Job): string {
+  const { sheets, facings, bars } = job.review.purchases;
+  const plans = [...sheets, ...facings, ...bars].map(({ plan }) => plan);
+  const cost = addMoney(
+    plans.map((plan) => plan.cost),
+    job.case.currency,
+  );
+  const least = addMoney(
+    plans.map((plan) => plan.bound.cost),
+    job.case.currency,
+  );
+  const count = (needs: readonly { readonly plan: { readonly sheets: readonly unknown[] } }[]): number =>
+    needs.reduce((sum, { plan }) => sum + plan.sheets.length, 0);
+  const barCount = bars.reduce((sum, { plan }) => sum + plan.bars.length, 0);
+  const kerf = kerfFor("sheets", job);
+  return `${count(sheets)} sheets of ply, ${count(facings)} of laminate and ${barCount} bars cost ${Money.show(cost)}; no plan can cost less than ${Money.show(least)}. Kerf ${Length.show(kerf.kerf, { unit: "mm", digits: 2 })}, ${kerf.from}.`;
+}

@@ -1,0 +1,98 @@
+/** Tables, chart rows and the answer of the notebook that asks which adhesive and laminate. */
+import { solventCautions } from "../../bonding/index.js";
+import type { Job } from "../../job/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
+import { Area, AreaDensity, Money, Volume } from "../../quantity/index.js";
+import { type FaceOption, faceOptions, styleOf } from "../../review/index.js";
+
+/** One option's cost of a finished square metre, in parts. */
+export interface FaceCostPart {
+  readonly option: string;
+  readonly part: string;
+  readonly cost: number;
+}
+
+/** Cost of each option, split into laminate and adhesive, the cheapest first. */
+export function faceCostParts(job: Job): readonly FaceCostPart[] {
+  return faceOptions(job).flatMap((option) => [
+    { option: optionName(option), part: "laminate", cost: option.cost.facing.amount },
+    { option: optionName(option), part: "adhesive", cost: option.cost.adhesive.amount },
+  ]);
+}
+
+/** One option as a point of cost and mass. */
+export interface FacePoint {
+  readonly option: string;
+  readonly laminate: string;
+  readonly cost: number;
+  /** g/m2 */
+  readonly mass: number;
+}
+
+/** Cost against mass of each option. */
+export function facePoints(job: Job): readonly FacePoint[] {
+  return faceOptions(job).map((option) => ({
+    option: optionName(option),
+    laminate: option.facing.name,
+    cost: option.cost.total.amount,
+    mass: AreaDensity.in(option.mass, "g/m2"),
+  }));
+}
+
+/** Every option with its cost, mass and where the spread rate comes from. */
+export function faceTable(job: Job): TableView {
+  const style = styleOf(job.case);
+  return tableOf(
+    faceOptions(job),
+    [
+      { heading: "Laminate", cell: ({ facing }) => facing.name },
+      { heading: "Adhesive", cell: ({ adhesive }) => adhesive.name },
+      { heading: "A finished m2", cell: ({ cost }) => Money.show(cost.total) },
+      { heading: "Adds", cell: ({ mass }) => AreaDensity.show(mass, { ...style, digits: 3 }) },
+      {
+        heading: "Spread rate from",
+        cell: ({ rateFrom }) => (rateFrom === "trial" ? "your trial" : "its label"),
+      },
+      { heading: "In the case file", cell: ({ chosen }) => (chosen ? "yes" : "") },
+    ],
+    "Laminate with adhesive, the cheapest first",
+  );
+}
+
+/** Adhesive to buy for the whole case. */
+export function adhesiveTable({ review, case: description }: Job): TableView {
+  const style = styleOf(description);
+  return tableOf(
+    review.purchases.adhesives,
+    [
+      { heading: "Adhesive", cell: ({ stock }) => stock.name },
+      { heading: "Panel area", cell: ({ area }) => Area.show(area, { ...style, digits: 3 }) },
+      { heading: "Needed", cell: ({ volume }) => Volume.show(volume, { ...style, digits: 3 }) },
+      { heading: "Containers", cell: ({ containers }) => containers },
+      { heading: "Cost", cell: ({ cost }) => Money.show(cost) },
+    ],
+    "Adhesive for the case as it is drawn, both faces and waste counted",
+  );
+}
+
+/** Cautions for the adhesives of the case file. */
+export function facingCautions({ parts }: Job): readonly string[] {
+  const solvents = [...new Set(parts.facings.map(({ adhesive }) => adhesive.solvent))];
+  return [...new Set(solvents.flatMap(solventCautions))];
+}
+
+/** The cheapest option against the chosen one. */
+export function facingAnswer(job: Job): string {
+  const options = faceOptions(job);
+  const [cheapest] = options;
+  const chosen = options.find((option) => option.chosen);
+  if (!cheapest) return "There is no laminate or no adhesive in the tables.";
+  const best = `The cheapest finished square metre is ${optionName(cheapest)} at ${Money.show(cheapest.cost.total)}`;
+  if (!chosen) return `${best}; the case file asks for no laminate.`;
+  if (chosen === cheapest) return `${best}, and that is what the case file asks for.`;
+  return `${best}; the case file asks for ${optionName(chosen)} at ${Money.show(chosen.cost.total)}.`;
+}
+
+function optionName({ facing, adhesive }: FaceOption): string {
+  return `${facing.name} + ${adhesive.name}`;
+}

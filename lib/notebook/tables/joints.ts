@@ -1,0 +1,88 @@
+/** Tables, chart rows and the answer of the notebook that asks whether the joints hold. */
+import type { Fastening } from "../../design/index.js";
+import type { Job } from "../../job/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
+import { Length, type Ratio, ratio } from "../../quantity/index.js";
+import { gripCases, jerkSweep, styleOf, worstVerdict } from "../../review/index.js";
+
+/** Fasteners of the whole case, one row for what they hold. */
+export function fastenerTable({ parts, case: description }: Job): TableView {
+  const style = styleOf(description);
+  const groups = new Map<string, Fastening[]>();
+  for (const fastening of parts.fastenings) {
+    const key = `${whatItHolds(fastening)}, ${fastening.fastener.name}`;
+    groups.set(key, [...(groups.get(key) ?? []), fastening]);
+  }
+  const total = (rows: readonly Fastening[]): number => rows.reduce((sum, { count }) => sum + count, 0);
+  return tableOf(
+    [...groups.values()],
+    [
+      { heading: "Holds", cell: ([first]) => (first ? whatItHolds(first) : "") },
+      { heading: "Fastener", cell: ([first]) => first?.fastener.name ?? "" },
+      { heading: "How many", cell: (rows) => total(rows) },
+      { heading: "Washer", cell: (rows) => washers(rows) },
+      {
+        heading: "Widest pitch",
+        cell: (rows) => {
+          const pitches = rows.flatMap(({ pitch }) => pitch ?? []);
+          return pitches.length === 0 ? "" : Length.show(Length.si(Math.max(...pitches)), style);
+        },
+      },
+    ],
+    `${total(parts.fastenings)} fasteners in the whole case`,
+  );
+}
+
+/** Every different stack and whether its rivet closes it. */
+export function gripTable(job: Job): TableView {
+  const style = styleOf(job.case);
+  return tableOf(
+    gripCases(job),
+    [
+      { heading: "Fastener", cell: ({ fastener }) => fastener.name },
+      { heading: "Stack", cell: ({ grip }) => Length.show(grip.value, { unit: "mm", digits: 3 }) },
+      {
+        heading: "Its range",
+        cell: ({ fastener: { gripMin, gripMax } }) =>
+          `${Length.show(gripMin, style)} to ${Length.show(gripMax, style)}`,
+      },
+      { heading: "Places", cell: ({ groups }) => groups.reduce((sum, { count }) => sum + count, 0) },
+      { heading: "Fits", cell: ({ fits, better }) => (fits ? "yes" : better ? `no: take ${better}` : "no") },
+    ],
+    "Stacks, washers counted where the back is bare wood",
+  );
+}
+
+/** One point of the handle chart, in plain numbers. */
+export interface JerkPoint {
+  readonly section: string;
+  readonly jerk: number;
+  readonly use: number;
+}
+
+/** What a rougher lift does to the handles. */
+export function jerkPoints(job: Job, jerks: readonly number[]): readonly JerkPoint[] {
+  return jerkSweep(
+    job,
+    jerks.map((jerk): Ratio => ratio(jerk)),
+  );
+}
+
+/** How the joints come out as a whole. */
+export function jointsAnswer({ review: { joints } }: Job): string {
+  const not = joints.filter(({ verdict }) => verdict !== "holds");
+  const verdict = worstVerdict(joints.map((finding) => finding.verdict));
+  if (verdict === "holds") return `All ${joints.length} joints asked about hold.`;
+  return `${joints.length - not.length} of ${joints.length} joints asked about hold. Not yet: ${not.map(({ subject, verdict: one }) => `${subject} (${one})`).join("; ")}.`;
+}
+
+/** Edges are one thing to a reader, whichever bar it is. */
+function whatItHolds({ why, holds }: Fastening): string {
+  return why === "edge" ? "edge bars" : holds.replace(/ (\d+|on .*)$/, "");
+}
+
+function washers(rows: readonly Fastening[]): string {
+  const backed = rows.filter(({ backIsBareWood, fastener }) => backIsBareWood && fastener.kind !== "screw");
+  if (backed.length === 0) return "none";
+  return backed.length === rows.length ? "each" : "some";
+}

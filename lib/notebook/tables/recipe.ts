@@ -1,0 +1,19 @@
+/** The recipe of a job, for its notebook and for the files beside the book. */
+import type { Job } from "../../job/index.js";
+import { type Recipe, writeRecipe } from "../../recipe/index.js";
+import { workTimes } from "../../review/index.js";
+
+/** Writes the recipe from everything the job knows. */
+export function recipeOf(job: Job): Recipe {
+  const { purchases, findings, masses } = job.review;
+  const times = workTimes(job, purchases);
+  return writeRecipe({ case: job.case, parts: job.parts, purchases, findings, masses, times });
+}
+
+/** What stands between the recipe and the first cut. */
+export function recipeAnswer({ review: { findings } }: Job): string {
+  const open = findings.filter(({ verdict }) => verdict !== "holds");
+  return open.length === 0
+    ? "Every question asked of this case is answered with yes: it can be built as written."
+    : `${open.length} of ${findings.length} questions are not answered with yes yet; they stand at the head of the recipe. Settle them before you cut.`;
+}

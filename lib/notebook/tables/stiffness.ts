@@ -1,0 +1,99 @@
+/** Tables, chart rows and the answer of the notebook that asks whether thin ply stays stiff. */
+import type { PanelPart } from "../../design/index.js";
+import type { Job } from "../../job/index.js";
+import { type DrawingView, type TableView, tableOf } from "../../page/index.js";
+import { Length, mm, Ratio, ratio } from "../../quantity/index.js";
+import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
+import { type Finding, sagSweep, styleOf } from "../../review/index.js";
+
+/** One point of the trade-off, in plain numbers. */
+export interface SagPoint {
+  /** mm */
+  readonly thickness: number;
+  /** % of the face */
+  readonly cutAway: number;
+  readonly edges: string;
+  /** Sag over allowed sag. */
+  readonly use: number;
+}
+
+/** What thicker ply and smaller openings buy on one panel: edges free to turn and held stiffly. */
+export function sagPoints(
+  job: Job,
+  panel: string,
+  thicknesses: readonly number[],
+  scales: readonly number[],
+): readonly SagPoint[] {
+  return sagSweep(job, panel, thicknesses.map(mm), scales).flatMap(
+    ({ thickness, cutAway, alone, locked }) => {
+      const point = { thickness: Length.in(thickness, "mm"), cutAway: Ratio.in(cutAway, "%") };
+      return [
+        { ...point, edges: "alone on the bench", use: alone },
+        { ...point, edges: "edges held stiffly", use: locked },
+      ];
+    },
+  );
+}
+
+/** The panel with its openings, to scale. */
+export function panelDrawing({ parts, case: { units } }: Job, id: string): DrawingView {
+  return panelHolesDrawing(panelNamed(parts.panels, id), [], ruleOf(units));
+}
+
+/** The face with the largest share cut away: the one to worry about. */
+export function mostCutPanel({ parts }: Job): string {
+  const share = ({ netArea, grossArea }: PanelPart): number => 1 - netArea / grossArea;
+  const upright = parts.panels.filter(
+    ({ role, face }) => role === "face" && face !== "top" && face !== "bottom",
+  );
+  const [most] = upright.sort((a, b) => share(b) - share(a));
+  if (!most) throw new RangeError("stiffness: the case has no upright panel");
+  return most.id;
+}
+
+/** The finding about one panel. */
+export function stiffnessOf({ review: { stiffness } }: Job, subject: string): Finding {
+  const found = stiffness.find((finding) => finding.subject === subject);
+  if (!found) throw new RangeError(`no finding about "${subject}"`);
+  return found;
+}
+
+/** Every panel's and shelf's stiffness, the most used first. */
+export function stiffnessTable({ review, case: description }: Job): TableView {
+  const style = styleOf(description);
+  const used = [...review.stiffness].sort((a, b) => (b.ratio ?? 0) - (a.ratio ?? 0));
+  return tableOf(
+    used,
+    [
+      { heading: "Panel", cell: ({ subject }) => subject },
+      { heading: "Sag", cell: ({ demand }) => demand?.show(style) ?? "" },
+      { heading: "Allowed", cell: ({ capacity }) => capacity?.show(style) ?? "" },
+      { heading: "Used", cell: (finding) => usedText(finding) },
+      { heading: "Verdict", cell: ({ verdict }) => verdict },
+    ],
+    "Every panel and shelf, the most used first",
+  );
+}
+
+/** Share of what is allowed, with the range that the builder's scatter gives it. */
+export function usedText({ ratio: used, interval }: Finding): string {
+  if (used === undefined) return "";
+  const percent = (value: number): string => Ratio.show(ratio(value), { unit: "%", digits: 2 });
+  return interval
+    ? `${percent(used)} (${percent(interval.low)} to ${percent(interval.high)})`
+    : percent(used);
+}
+
+/** How many panels hold, and which asks for most. */
+export function stiffnessAnswer({ review }: Job): string {
+  const [worst] = [...review.stiffness].sort((a, b) => (b.ratio ?? 0) - (a.ratio ?? 0));
+  const holding = review.stiffness.filter(({ verdict }) => verdict === "holds").length;
+  return `${holding} of ${review.stiffness.length} panels and shelves hold. ${worst ? `Most is asked of ${worst.subject}: ${worst.answer}` : ""}`;
+}
+
+function panelNamed(panels: readonly PanelPart[], id: string): PanelPart {
+  const found = panels.find((panel) => panel.id === id);
+  if (!found)
+    throw new RangeError(`no panel "${id}", expected one of ${panels.map((panel) => panel.id).join(", ")}`);
+  return found;
+}
