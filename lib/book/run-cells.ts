@@ -4,6 +4,9 @@ import type { CellResult } from "./kernel/kernel-contract.js";
 import { CellTimeout, KernelDied } from "./kernel/kernel-errors.js";
 import type { Cell, CodeCell, ErrorOutput, Output } from "./notebook.js";
 
+/** What running cells needs of a kernel. */
+export type CellKernel = Pick<KernelClient, "execute" | "settle">;
+
 /** How to run cells. */
 export interface CellsOptions {
   /** How long each may run, in ms. */
@@ -31,7 +34,7 @@ interface CellOutcome {
 
 /** Runs the cells in order, up to the first that fails. */
 export async function runCells(
-  kernel: KernelClient,
+  kernel: CellKernel,
   cells: readonly Cell[],
   { timeout, onCell }: CellsOptions,
 ): Promise<CellsRun> {
@@ -52,7 +55,7 @@ export async function runCells(
   return failure ? { cells: done, failure } : { cells: done };
 }
 
-async function runCell(kernel: KernelClient, { source }: CodeCell, timeout: number): Promise<CellOutcome> {
+async function runCell(kernel: CellKernel, { source }: CodeCell, timeout: number): Promise<CellOutcome> {
   try {
     return explain(await kernel.execute(source, { timeout }));
   } catch (error) {
@@ -63,7 +66,7 @@ async function runCell(kernel: KernelClient, { source }: CodeCell, timeout: numb
 
 /** Waits for what comes late; a kernel that ends meanwhile was ended by the last cell. */
 async function settle(
-  kernel: KernelClient,
+  kernel: CellKernel,
   { id }: CodeCell,
   outcomes: Map<string, CellOutcome>,
 ): Promise<void> {

@@ -94,20 +94,6 @@ describe("running a notebook", () => {
     expect(notebook.cells.at(-1)).toMatchObject({ execution_count: null, outputs: [] });
   });
 
-  test("reports a last cell that lets the kernel end after it", async () => {
-    // The answer leaves first, and the next request finds no kernel.
-    const file = await notebookOf(
-      "last.ipynb",
-      "setImmediate(() => setImmediate(() => setImmediate(() => process.exit(5)))); 1",
-    );
-    const { failure } = await runNotebook(file, { cwd: notebookFolder });
-    expect(failure).toEqual({
-      notebook: file,
-      cell: { number: 1, id: "a" },
-      message: "the kernel ended (exit code 5)",
-    });
-  });
-
   test("reports a kernel that does not start, without a cell", async () => {
     const file = await notebookOf("nowhere.ipynb", "1");
     const { failure } = await runNotebook(file, { cwd: join(folder, "missing") });

@@ -4,9 +4,12 @@ import { cp, mkdir, mkdtemp, readFile, rm, symlink, utimes, writeFile } from "no
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { libraryFolder, projectFolder } from "../../../lib/book/index.js";
 import { watchLibrary } from "../../../lib/book/kernel/library-watch.js";
+
+// The older compiler takes its time when everything else runs at the same time.
+vi.setConfig({ testTimeout: 120_000 });
 
 let folder = "";
 beforeAll(async () => {

@@ -60,7 +60,7 @@ describe("under Jupyter", () => {
     const { stdout } = await run("jupyter", ["kernelspec", "list", "--json"], { env });
     const { spec } = JSON.parse(stdout).kernelspecs.casewright;
     expect(spec).toMatchObject({ display_name: "TypeScript (Casewright)", language: "typescript" });
-  }, 60_000);
+  });
 
   test("cells run with the library, numbered, and no line is lost", async (context) => {
     await needJupyter(context);
@@ -80,12 +80,12 @@ describe("under Jupyter", () => {
     expect(outputs[3]).toEqual([
       { output_type: "display_data", data: { "text/html": "<b>3</b>" }, metadata: {} },
     ]);
-  }, 60_000);
+  });
 
   test("a cell that leaves a rejected promise fails the run, with its message", async (context) => {
     await needJupyter(context);
     await expect(executed('Promise.reject(new Error("glue")); 1')).rejects.toThrow(
       "Error: glue (in a promise nobody awaited)",
     );
-  }, 60_000);
+  });
 });

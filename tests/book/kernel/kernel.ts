@@ -1,6 +1,6 @@
 /** What the tests of the kernel share. */
 import { join } from "node:path";
-import { afterAll, beforeAll } from "vitest";
+import { afterAll, beforeAll, vi } from "vitest";
 import {
   type CellResult,
   type ExecuteOptions,
@@ -9,6 +9,9 @@ import {
   type Output,
   projectFolder,
 } from "../../../lib/book/index.js";
+
+// A kernel starts in a second, but not when everything else runs at the same time.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 /** Cells run where the notebooks are, so that they find the library. */
 export const notebookFolder: string = join(projectFolder(), "notebooks");
@@ -22,7 +25,7 @@ export function oneKernel(options: KernelOptions = {}): { run: Run; client(): Ke
   };
   beforeAll(async () => {
     kernel = await KernelClient.start({ cwd: notebookFolder, ...options });
-  }, 60_000);
+  });
   afterAll(() => kernel?.shutdown());
   return { client, run: (code, limits) => client().execute(code, limits) };
 }

@@ -108,5 +108,5 @@ describe("output of a cell", () => {
     const texts: string[] = [];
     for (let i = 0; i < 200; i++) texts.push(printed((await run(`console.log(${i})`)).outputs));
     expect(texts).toEqual(Array.from({ length: 200 }, (_, i) => `${i}\n`));
-  }, 60_000);
+  });
 });
