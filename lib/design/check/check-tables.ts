@@ -1,7 +1,7 @@
 /** What a table alone cannot know: names in other tables, currencies, figures that must agree. */
 import { species } from "../../material/index.js";
 import type { Problem } from "../../problem.js";
-import type { Money } from "../../quantity/index.js";
+import { Mass, type Money } from "../../quantity/index.js";
 import type { MeasuredRows, StockRows } from "../read/read-tables.js";
 import { tableFiles } from "../table-files.js";
 
@@ -181,7 +181,7 @@ function checkFastener({ line, gripMin, gripMax, length }: StockRows["fasteners"
 function checkSpread({ line, before, after }: MeasuredRows["spreads"][number]): Problem[] {
   return after < before
     ? []
-    : [problem("spreads", line, "after", `${after} kg`, `less than the ${before} kg before`)];
+    : [problem("spreads", line, "after", Mass.show(after), `less than the ${Mass.show(before)} before`)];
 }
 
 function checkKerf({ line, before, after, offcuts }: MeasuredRows["kerfs"][number]): Problem[] {

@@ -1,0 +1,149 @@
+/** What a builder reads when a table is wrong by itself, against another table or against the case. */
+import { describe, expect, test } from "vitest";
+import { showProblem } from "../../lib/problem.js";
+import { problemsOf, smallJob, spoilt } from "./small-job.js";
+
+describe("a table of the stock", () => {
+  test.each([
+    [
+      "sheet-stock.csv",
+      "thickness (mm)",
+      "thickness",
+      'row 1, thickness: expected a unit of length in the header, such as "thickness (mm)"',
+    ],
+    [
+      "sheet-stock.csv",
+      "ply 15,",
+      "ply 10,",
+      'row 3, name: found "ply 10", expected each name only once, row 2 has it too',
+    ],
+    [
+      "sheet-stock.csv",
+      "3+3+3+3+3",
+      "3+3+3+x+3",
+      'row 3, veneers (mm): found "3+3+3+x+3", expected values joined by "+", each a number in mm',
+    ],
+    [
+      "sheet-stock.csv",
+      "2+2+2+2+2",
+      "2+2+2+2",
+      'row 2, veneers: found "2.00+2.00+2.00+2.00", expected an odd number of veneers',
+    ],
+    [
+      "sheet-stock.csv",
+      "3+3+3+3+3",
+      "2+2+2+2+2",
+      'row 3, veneers: found "2.00+2.00+2.00+2.00+2.00", expected veneers that add up to 15.00 mm within a tenth',
+    ],
+    [
+      "sheet-stock.csv",
+      "2+2+2+2+2,paper birch",
+      "2+2+2+2+2,birch",
+      'row 2, species: found "birch", expected one of yellow birch,',
+    ],
+    [
+      "bar-stock.csv",
+      "price (EUR)",
+      "price (USD)",
+      'row 2, price: found "12 USD", expected a price in EUR, the currency of the case',
+    ],
+    [
+      "hardware.csv",
+      "rivet 4,10,5,2",
+      "rivet 4,9,5,2",
+      'row 3, fasteners: found "9", expected 10, which is hole columns x hole rows',
+    ],
+    [
+      "hardware.csv",
+      "rivet 4,6,2,1",
+      "rivet 4,2,2,1",
+      'row 2, fasteners: found "2", expected 6, which is hole columns x hole rows x 3 faces',
+    ],
+    [
+      "hardware.csv",
+      "2,140,104",
+      "2,170,104",
+      'row 3, hole width: found "170 mm x 104 mm", expected holes inside the part, 160 mm x 120 mm',
+    ],
+    [
+      "hardware.csv",
+      "2,120,80,0",
+      "2,120,0,0",
+      'row 3, cut width: found "120 mm x 0 mm", expected a cut-out with both sizes, or both zero',
+    ],
+    [
+      "hardware.csv",
+      "0,0,0,rivet 4,4",
+      "0,0,0,nail,4",
+      'row 4, fastener: found "nail", expected a name in fasteners.csv (rivet 4, screw)',
+    ],
+    [
+      "fasteners.csv",
+      "18,9,14",
+      "18,14,14",
+      'row 2, grip min: found "14 mm", expected less than the grip max of 14 mm',
+    ],
+    [
+      "fasteners.csv",
+      "18,9,14",
+      "14,9,14",
+      'row 2, grip max: found "14 mm", expected less than the length of 14 mm',
+    ],
+    ["facings.csv", "lam 1,sheet", "lam 1,tile", 'row 2, form: found "tile", expected one of sheet, roll'],
+    ["adhesives.csv", "22,8", "122,8", 'row 2, solids (%): found "122", expected a number in %'],
+  ])("%s with %j as %j", (file, find, replacement, message) => {
+    const found = problemsOf(spoilt(file, find, replacement)).map(showProblem);
+    expect(found.some((line) => line.startsWith(`${file}, ${message}`))).toBe(true);
+  });
+
+  test("that is missing is said to be missing", () => {
+    expect(problemsOf({ ...smallJob, "adhesives.csv": undefined })).toEqual([
+      { file: "adhesives.csv", expected: "this file beside case.yaml" },
+    ]);
+  });
+
+  test("without rows is a problem, other than a table of measurements", () => {
+    const header = (smallJob["bar-stock.csv"] ?? "").split("\n")[0];
+    expect(problemsOf({ ...smallJob, "bar-stock.csv": header })).toEqual([
+      { file: "bar-stock.csv", row: 1, expected: "rows below the header" },
+    ]);
+  });
+});
+
+describe("measurements", () => {
+  const measured = {
+    "bend-tests.csv": [
+      "strip,sheet,direction,faced,span (mm),width (mm),thickness (mm),load (kgf),sag (mm)",
+      "A,ply 10,along,bare,600,50,10,1,1.5",
+      "B,oak,along,bare,600,50,10,1,1.5",
+    ],
+    "weights.csv": [
+      "sample,material,length (mm),width (mm),thickness (mm),mass (g)",
+      "W,glue,300,200,10,400",
+    ],
+    "spread-trials.csv": [
+      "trial,adhesive,area (m2),faces,before (g),after (g)",
+      "S,paste,0.25,1,900,860",
+      "T,glue,0.25,1,900,900",
+    ],
+    "pull-tests.csv": ["test,fastener,sheet,washer,direction,load (N)", "P,nail,oak,yes,pull,900"],
+    "kerfs.csv": ["blade,before (mm),after (mm),offcuts (mm),cuts,use", "saw,1000,500,500,10,sheets"],
+    "timings.csv": ["work,unit,tool,pieces,time (min)", "sand,hour,block,1,10"],
+  };
+
+  test("are checked against the tables they name", () => {
+    const texts = Object.fromEntries(
+      Object.entries(measured).map(([file, lines]) => [file, lines.join("\n")]),
+    );
+    expect(problemsOf({ ...smallJob, ...texts }).map(showProblem)).toEqual([
+      'timings.csv, row 2, unit: found "hour", expected one of panel, cut, hole, rivet, bar, hardware, square metre, case',
+      'bend-tests.csv, row 3, sheet: found "oak", expected a name in sheet-stock.csv (ply 10, ply 15)',
+      'weights.csv, row 2, material: found "glue", expected a name in sheet-stock.csv or facings.csv (ply 10, ply 15, lam 1)',
+      'spread-trials.csv, row 2, adhesive: found "paste", expected a name in adhesives.csv (glue)',
+      'pull-tests.csv, row 2, fastener: found "nail", expected a name in fasteners.csv (rivet 4, screw)',
+      'pull-tests.csv, row 2, sheet: found "oak", expected a name in sheet-stock.csv (ply 10, ply 15)',
+      'spread-trials.csv, row 3, after: found "900 g", expected less than the 900 g before',
+      'kerfs.csv, row 2, after: found "500 mm", expected less than before less offcuts, 500 mm',
+    ]);
+  });
+});
