@@ -1,6 +1,5 @@
-import type { Case, Parts, Timing } from "../design/index.js";
-import type { Finding, PurchaseList } from "../review/index.js";
-import type { MassItem } from "../review/masses.js";
+import type { Case, Parts } from "../design/index.js";
+import type { Finding, MassItem, PurchaseList, WorkTime } from "../review/index.js";
 
 /** Everything a recipe is written from. */
 export interface RecipeInput {
@@ -11,6 +10,6 @@ export interface RecipeInput {
   readonly findings: readonly Finding[];
   /** What each thing weighs; masses are left to be weighed where absent. */
   readonly masses?: readonly MassItem[];
-  /** How long work took the builder so far; the time sheet has no planned times where absent. */
-  readonly timings?: readonly Timing[];
+  /** Bench time by kind of work; the time sheet plans only the whole where absent. */
+  readonly times?: readonly WorkTime[];
 }

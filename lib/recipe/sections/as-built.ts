@@ -1,10 +1,8 @@
 /** The record to fill in, so that the next one can be built from what really happened. */
-import type { CutSheet } from "../../cutting/index.js";
-import type { Timing } from "../../design/index.js";
-import { Time } from "../../quantity/index.js";
-import { blanks, group, section, sentence } from "../make-block.js";
+import { showNumber, Time } from "../../quantity/index.js";
+import { blanks, group, section, sentence, when } from "../make-block.js";
 import type { GroupBlock, RecipeSection } from "../recipe.js";
-import { grouped, total } from "../words.js";
+import { total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
 /** Empty lines for what came out otherwise than planned. */
@@ -59,75 +57,29 @@ function weights({ parts }: Workshop): GroupBlock {
   );
 }
 
-interface TimeLine {
-  readonly work: string;
-  readonly pace: string;
-  readonly count: string;
-  readonly planned: string;
-}
-
-function times(workshop: Workshop): GroupBlock {
-  const { timings = [], case: described } = workshop;
-  const lines = grouped(timings, ({ work, unit, tool }) => [work, unit, tool].join("|")).map(([, some]) =>
-    timeLine(some, workshop),
-  );
-  const whole = {
-    work: "The whole case",
-    pace: "",
-    count: "",
-    planned: Time.show(described.business.buildingTime),
-  };
+function times({ times: works = [], case: { business } }: Workshop): GroupBlock {
+  const lines = works.map(({ work, tool, unit, pieces, each, time }) => ({
+    work: `${work} (${tool})`,
+    pace: `${Time.show(each, { digits: 2 })} a ${unit}`,
+    pieces: showNumber(pieces, 3),
+    planned: Time.show(time, { digits: 2 }),
+  }));
+  const planned = works.length > 0 ? Time.si(total(works, ({ time }) => time)) : business.buildingTime;
+  const whole = { work: "The whole case", pace: "", pieces: "", planned: Time.show(planned, { digits: 2 }) };
   return group(
     "Times",
-    ...(lines.length > 0 ? [sentence("Planned from the paces you measured so far, at the tool named.")] : []),
+    ...when(works.length > 0, () =>
+      sentence("Planned from the paces you measured so far, with the tool named."),
+    ),
     blanks(
       [...lines, whole],
       [
         { heading: "Work", cell: ({ work }) => work },
         { heading: "Pace", cell: ({ pace }) => pace, align: "left" },
-        { heading: "Count", cell: ({ count }) => count, align: "left" },
-        { heading: "Planned", cell: ({ planned }) => planned, align: "left" },
+        { heading: "Count", cell: (line) => line.pieces, align: "left" },
+        { heading: "Planned", cell: (line) => line.planned, align: "left" },
       ],
       ["Taken"],
     ),
   );
-}
-
-function timeLine(timings: readonly Timing[], workshop: Workshop): TimeLine {
-  const { work, unit, tool } = timings[0] as Timing;
-  const pace = total(timings, ({ time }) => time) / total(timings, ({ pieces }) => pieces);
-  const count = countOf(unit, workshop);
-  return {
-    work: `${work} (${tool})`,
-    pace: `${Time.show(Time.si(pace), { digits: 2 })} a ${unit}`,
-    count: String(Number(count.toPrecision(3))),
-    planned: Time.show(Time.si(pace * count), { digits: 2 }),
-  };
-}
-
-/** How many of a unit of work the case has. */
-function countOf(unit: Timing["unit"], { parts, pieces, sheets, laminates, bars }: Workshop): number {
-  const cuts = (some: readonly { readonly cut: CutSheet }[]): number =>
-    total(some, ({ cut }) => cut.cuts.length);
-  switch (unit) {
-    case "panel":
-      return pieces.panels.length;
-    case "cut":
-      return cuts(sheets) + cuts(laminates) + total(bars, ({ cut }) => cut.pieces.length);
-    case "hole":
-      return total(parts.fastenings, ({ count }) => count);
-    case "rivet":
-      return total(
-        parts.fastenings.filter(({ fastener }) => fastener.kind === "rivet"),
-        ({ count }) => count,
-      );
-    case "bar":
-      return pieces.bars.length;
-    case "hardware":
-      return parts.hardware.length;
-    case "square metre":
-      return total(parts.facings, ({ gluedArea }) => gluedArea);
-    case "case":
-      return 1;
-  }
 }
