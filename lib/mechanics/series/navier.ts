@@ -6,6 +6,7 @@ import type { OrthotropicStiffness } from "../../material/index.js";
 import { largestPlace } from "./largest-place.js";
 import type { PlateSides } from "./opening-layout.js";
 import type { PlatePoint } from "./plate-field.js";
+import { remembered } from "./remembered.js";
 import type { Rectangle } from "./rounded-rectangle.js";
 
 /** A plate on four hinged edges under a pressure over a rectangle, SI. */
@@ -33,11 +34,12 @@ export function navierSeries(plate: HingedPlate): {
 } {
   const amplitudes = deflectionAmplitudes(plate);
   const at = (x: number, y: number): PlatePoint => readSeries(plate, amplitudes, x, y);
-  const field = { ...plate, openings: [] };
-  return {
-    at,
-    largest: () => at(...largestPlace(field, (x, y) => Math.abs(deflectionOf(plate, amplitudes, x, y)))),
+  const largest = (): PlatePoint => {
+    const along = remembered((x) => wavesAt(plate.length, x, 0));
+    const across = remembered((y) => rowSums(amplitudes, wavesAt(plate.width, y, 0)));
+    return at(...largestPlace({ ...plate, openings: [] }, (x, y) => Math.abs(dot(along(x), across(y)))));
   };
+  return { at, largest };
 }
 
 function deflectionAmplitudes({ length, width, stiffness, pressure, over }: HingedPlate): Amplitudes {
@@ -69,29 +71,28 @@ function wavesAt(span: number, place: number, power: 0 | 1 | 2): Float64Array {
   });
 }
 
-function doubleSum(amplitudes: Amplitudes, alongX: Float64Array, alongY: Float64Array): number {
-  let total = 0;
-  for (let i = 0; i < waves; i++) {
-    let row = 0;
-    for (let j = 0; j < waves; j++) row += (amplitudes[i * waves + j] as number) * (alongY[j] as number);
-    total += row * (alongX[i] as number);
-  }
-  return total;
+/** The series summed over the waves along y, one value a wave along x. */
+function rowSums(amplitudes: Amplitudes, acrossWaves: Float64Array): Float64Array {
+  return Float64Array.from({ length: waves }, (_, i) =>
+    dot(amplitudes.subarray(i * waves, (i + 1) * waves), acrossWaves),
+  );
 }
 
-function deflectionOf({ length, width }: HingedPlate, amplitudes: Amplitudes, x: number, y: number): number {
-  return doubleSum(amplitudes, wavesAt(length, x, 0), wavesAt(width, y, 0));
+function dot(one: Float64Array, other: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < waves; i++) sum += (one[i] as number) * (other[i] as number);
+  return sum;
 }
 
 function readSeries(plate: HingedPlate, amplitudes: Amplitudes, x: number, y: number): PlatePoint {
   const { length, width, stiffness } = plate;
   const sum = (powerX: 0 | 1 | 2, powerY: 0 | 1 | 2): number =>
-    doubleSum(amplitudes, wavesAt(length, x, powerX), wavesAt(width, y, powerY));
+    dot(wavesAt(length, x, powerX), rowSums(amplitudes, wavesAt(width, y, powerY)));
   const [bendX, bendY] = [sum(2, 0), sum(0, 2)];
   return {
     x,
     y,
-    deflection: deflectionOf(plate, amplitudes, x, y),
+    deflection: sum(0, 0),
     momentX: stiffness.alongX * bendX + stiffness.coupling * bendY,
     momentY: stiffness.alongY * bendY + stiffness.coupling * bendX,
     momentXY: -2 * stiffness.twist * sum(1, 1),

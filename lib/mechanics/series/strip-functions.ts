@@ -5,6 +5,7 @@
  * out the end shapes it does not allow.
  */
 import { legendreValues } from "./legendre.js";
+import { remembered } from "./remembered.js";
 
 /** How one edge is held: not at all, like on a hinge, or like glued into a rigid wall. */
 export type EdgeSupport = "free" | "hinged" | "clamped";
@@ -64,16 +65,6 @@ export function stripFunctions(
     degree,
     lifting: ends.flatMap((shape, i) => (shape % 2 === 0 ? [i] : [])),
     at: remembered(at),
-  };
-}
-
-/** A grid asks for the same places over and over. */
-function remembered(at: (place: number) => StripValues): (place: number) => StripValues {
-  const known = new Map<number, StripValues>();
-  return (place) => {
-    const values = known.get(place) ?? at(place);
-    known.set(place, values);
-    return values;
   };
 }
 

@@ -1,0 +1,135 @@
+import { describe, expect, test } from "vitest";
+import {
+  edgePlateUniform,
+  Opening,
+  openPlatePatch,
+  openPlateUniform,
+  openPlateUniformAt,
+  roundOpening,
+} from "../../../lib/mechanics/index.js";
+import { Length, metre, mm, pascal } from "../../../lib/quantity/index.js";
+import { close, edges, patchOf, plywood } from "./plates.js";
+
+const hinged = edges("hinged", "hinged", "hinged", "hinged");
+const panel = {
+  length: metre(0.62),
+  width: metre(0.41),
+  stiffness: plywood,
+  ...hinged,
+  pressure: pascal(1000),
+};
+
+const opening = (left: number, bottom: number, width: number, height: number, cornerRadius = 0): Opening =>
+  Opening.read({
+    left: `${left} mm`,
+    bottom: `${bottom} mm`,
+    width: `${width} mm`,
+    height: `${height} mm`,
+    cornerRadius: `${cornerRadius} mm`,
+  });
+
+const window = opening(90, 110, 230, 180);
+
+describe("a panel with openings", () => {
+  test("without any is the solid panel", () => {
+    const solid = edgePlateUniform(panel);
+    const open = openPlateUniform({ ...panel, openings: [] });
+    expect(open.largestDeflection).toBe(solid.largestDeflection);
+    expect([open.cutAway, open.largestX, open.largestY]).toEqual([0, solid.largestX, solid.largestY]);
+    expect(open.unsettled).toBeLessThan(1e-4);
+  });
+
+  test("mirrored, answers mirrored", () => {
+    const one = openPlateUniform({ ...panel, openings: [window] });
+    const other = openPlateUniform({ ...panel, openings: [{ ...window, left: mm(300) }] });
+    expect(close(one.largestDeflection, other.largestDeflection, 1e-5)).toBe(true);
+    expect(other.largestX).toBeCloseTo(0.62 - one.largestX, 3);
+    expect(other.largestY).toBeCloseTo(one.largestY, 3);
+  });
+
+  test("a round port lies between the squares inside and around it", () => {
+    const { pressure: _, ...shape } = panel;
+    const sag = (port: Opening): number =>
+      openPlatePatch({ ...shape, ...patchOf(0.31, 0.36, 0.06, 0.06), openings: [port] }).largestDeflection;
+    const inside = 200 / Math.SQRT2;
+    const round = sag(roundOpening(mm(310), mm(180), mm(200)));
+    expect(round).toBeGreaterThan(sag(opening(310 - inside / 2, 180 - inside / 2, inside, inside)));
+    expect(round).toBeLessThan(sag(opening(210, 80, 200, 200)));
+  });
+
+  test("rounding the corners of a window stiffens the panel a little", () => {
+    const { pressure: _, ...shape } = panel;
+    const sag = (radius: number): number =>
+      openPlatePatch({
+        ...shape,
+        ...patchOf(0.5, 0.2, 0.06, 0.06),
+        openings: [{ ...window, cornerRadius: mm(radius) }],
+      }).largestDeflection;
+    expect(sag(40)).toBeLessThan(sag(0));
+    expect(sag(40)).toBeGreaterThan(0.95 * sag(0));
+  });
+
+  test("a pinhole changes next to nothing", () => {
+    const solid = openPlateUniform({ ...panel, openings: [] }).largestDeflection;
+    const pricked = openPlateUniform({ ...panel, openings: [roundOpening(mm(200), mm(150), mm(2))] });
+    expect(close(solid, pricked.largestDeflection, 1e-3)).toBe(true);
+  });
+
+  test("two plates read the same place alike whether asked for it or for all", () => {
+    const {
+      largestX: x,
+      largestY: y,
+      largestDeflection,
+    } = openPlateUniform({ ...panel, openings: [window] });
+    const there = openPlateUniformAt({ ...panel, openings: [window], x, y });
+    expect(close(there.deflection, largestDeflection, 0.01)).toBe(true);
+  });
+
+  test("stays solvable with most of it cut away, and says that this was never compared", () => {
+    const port = roundOpening(mm(310), mm(205), mm(400));
+    const { value, warnings } = openPlateUniform.worked({
+      ...panel,
+      openings: [port, opening(20, 20, 60, 60)],
+    });
+    expect(value.largestDeflection).toBeGreaterThan(0);
+    expect(warnings[0]).toBe(
+      "the narrowest bar is 1.2 % of the side across it, narrower than was ever compared",
+    );
+    const frame = openPlateUniform.worked({ ...panel, openings: [opening(60, 40, 500, 330)] });
+    expect(frame.warnings[0]).toBe("64.9 % is cut away, more than was ever compared");
+  });
+
+  test("says by how much it has not settled where a narrow bar is left", () => {
+    const narrow = [opening(60, 60, 500, 130), opening(60, 215, 500, 130)];
+    const { value, warnings } = openPlateUniform.worked({ ...panel, openings: narrow });
+    expect(value.unsettled).toBeGreaterThan(0.02);
+    expect(warnings.at(-1)).toBe(
+      `the estimate has not settled: expect up to ${(200 * value.unsettled).toFixed(1)} % more sag`,
+    );
+    expect(openPlateUniform.worked({ ...panel, openings: [window] }).warnings).toEqual([]);
+  });
+
+  test.each([
+    [[window, { ...window, left: mm(200) }], "openings 1 and 2 overlap"],
+    [[{ ...window, width: Length.si(0.6) }], "opening 1 must lie on the plate"],
+    [[opening(0, 100, 620, 50)], "opening 1 cuts the plate in two"],
+    [
+      [{ ...window, cornerRadius: mm(100) }],
+      "opening 1 must have a corner radius of at most half its smaller side",
+    ],
+  ])("refuses openings that cannot be %#", (openings, fault) => {
+    expect(() => openPlateUniform({ ...panel, openings })).toThrow(
+      new RangeError(`plate.edges.openings.uniform: ${fault}`),
+    );
+  });
+
+  test("refuses a place or a load in an opening", () => {
+    expect(() => openPlateUniformAt({ ...panel, openings: [window], x: mm(200), y: mm(200) })).toThrow(
+      new RangeError("plate.edges.openings.uniform.at: the place lies in an opening"),
+    );
+    const { pressure: _, ...shape } = panel;
+    expect(() => openPlatePatch({ ...shape, openings: [window], ...patchOf(0.34, 0.2, 0.06, 0.06) })).toThrow(
+      new RangeError("plate.edges.openings.patch: the patch must not lie over an opening"),
+    );
+  });
+});

@@ -1,0 +1,64 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { openingBands } from "../../../lib/mechanics/series/band.js";
+import { isInside, roundedArea, shareArea } from "../../../lib/mechanics/series/rounded-rectangle.js";
+
+const size = fc.double({ min: 0.01, max: 1, noNaN: true });
+const place = fc.double({ min: -1, max: 1, noNaN: true });
+const shape = fc
+  .tuple(place, place, size, size, fc.double({ min: 0, max: 0.5, noNaN: true }))
+  .map(([left, bottom, width, height, round]) => ({
+    left,
+    bottom,
+    width,
+    height,
+    cornerRadius: round * Math.min(width, height),
+  }));
+
+test("the bands of a shape add up to its area and to its centre", () => {
+  fc.assert(
+    fc.property(shape, (one) => {
+      const parts = openingBands(one, 22, 1).map(({ x, y }) => ({
+        x: x.reduce((sum, { weight }) => sum + weight, 0),
+        y: y.reduce((sum, { weight }) => sum + weight, 0),
+        moment: y.reduce((sum, { at, weight }) => sum + at * weight, 0),
+      }));
+      const area = parts.reduce((sum, part) => sum + part.x * part.y, 0);
+      const moment = parts.reduce((sum, part) => sum + part.x * part.moment, 0);
+      const middle = one.bottom + one.height / 2;
+      return Math.abs(area - roundedArea(one)) < 1e-8 && Math.abs(moment - middle * roundedArea(one)) < 1e-8;
+    }),
+  );
+});
+
+test("a place is inside a circle when it is nearer to its middle than the radius", () => {
+  const circle = { left: -0.5, bottom: -0.5, width: 1, height: 1, cornerRadius: 0.5 };
+  fc.assert(
+    fc.property(place, place, (x, y) => {
+      fc.pre(Math.abs(Math.hypot(x, y) - 0.5) > 1e-9);
+      return isInside(circle, x, y) === Math.hypot(x, y) < 0.5;
+    }),
+  );
+});
+
+test("sharing area is mutual, and a shape shares area with itself", () => {
+  fc.assert(
+    fc.property(
+      shape,
+      shape,
+      (one, other) => shareArea(one, other) === shareArea(other, one) && shareArea(one, one),
+    ),
+  );
+});
+
+test("a circle tucked beside the corner of a square shares nothing with it, though their boxes overlap", () => {
+  const square = { left: 0, bottom: 0, width: 1, height: 1, cornerRadius: 0 };
+  const circle = { left: 0.9, bottom: 0.9, width: 1, height: 1, cornerRadius: 0.5 };
+  expect(shareArea(square, circle)).toBe(false);
+  expect(shareArea(square, { ...circle, cornerRadius: 0 })).toBe(true);
+});
+
+test("shapes that only touch share nothing", () => {
+  const square = { left: 0, bottom: 0, width: 1, height: 1, cornerRadius: 0 };
+  expect(shareArea(square, { ...square, left: 1 })).toBe(false);
+});
