@@ -1,7 +1,6 @@
 /** From a job's folder to its design and review: the only place where its files are read. */
-import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
+import { readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
-import { fileURLToPath } from "node:url";
 import { caseFile, type Design, readDesign, tableFiles } from "../design/index.js";
 import { type Problem, ProblemsError } from "../problem.js";
 import { type Review, reviewCase } from "../review/index.js";
@@ -36,11 +35,11 @@ export function openJob(name: string = process.env.CASEWRIGHT_JOB || demoJob): J
 
 /** Reads and checks a job's folder: the job, or every problem. */
 export function readJob(folder: string): { readonly job: Job } | { readonly problems: readonly Problem[] } {
-  if (!existsSync(folder) || !statSync(folder).isDirectory()) {
+  if (!isFolder(folder)) {
     return { problems: [{ file: folder, expected: "a folder with case.yaml and its tables" }] };
   }
   const files = [caseFile, ...Object.values(tableFiles)];
-  const present = files.filter((file) => existsSync(join(folder, file)));
+  const present = files.filter((file) => isFile(join(folder, file)));
   const texts = Object.fromEntries(present.map((file) => [file, readFileSync(join(folder, file), "utf8")]));
   const read = readDesign(texts);
   const strangers = strangeTables(folder, files);
@@ -48,6 +47,14 @@ export function readJob(folder: string): { readonly job: Job } | { readonly prob
   if (strangers.length > 0) return { problems: strangers };
   const { design } = read;
   return { job: { name: basename(folder), folder, ...design, review: reviewCase(design) } };
+}
+
+function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+}
+
+function isFile(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isFile() ?? false;
 }
 
 /** A table under a name that nothing reads is most likely misspelt. */
@@ -63,7 +70,7 @@ function strangeTables(folder: string, files: readonly string[]): Problem[] {
  * @throws ProblemsError for a name that could lead out of data/
  */
 export function jobFolder(name: string): string {
-  if (/[\\/]/.test(name)) return resolve(name.startsWith("file:") ? fileURLToPath(name) : name);
+  if (/[\\/]/.test(name)) return resolve(name);
   if (isJobName(name)) return join(dataFolder, name);
   throw new ProblemsError([{ file: "data", column: "job", value: name, expected: jobNameExpected }]);
 }

@@ -27,13 +27,13 @@ describe("a table of the stock", () => {
       "sheet-stock.csv",
       "2+2+2+2+2",
       "2+2+2+2",
-      'row 2, veneers: found "2.00+2.00+2.00+2.00", expected an odd number of veneers',
+      'row 2, veneers: found "2 mm + 2 mm + 2 mm + 2 mm", expected an odd number of veneers',
     ],
     [
       "sheet-stock.csv",
       "3+3+3+3+3",
       "2+2+2+2+2",
-      'row 3, veneers: found "2.00+2.00+2.00+2.00+2.00", expected veneers that add up to 15.00 mm within a tenth',
+      'row 3, veneers: found "2 mm + 2 mm + 2 mm + 2 mm + 2 mm", expected veneers that add up to 15 mm within a tenth',
     ],
     [
       "sheet-stock.csv",
@@ -45,7 +45,7 @@ describe("a table of the stock", () => {
       "bar-stock.csv",
       "price (EUR)",
       "price (USD)",
-      'row 2, price: found "12 USD", expected a price in EUR, the currency of the case',
+      'row 2, price: found "12.00 USD", expected a price in EUR, the currency of the case',
     ],
     [
       "hardware.csv",

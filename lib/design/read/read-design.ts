@@ -6,9 +6,10 @@ import type { Fault } from "../check/fault.js";
 import { deriveParts } from "../derive/derive-parts.js";
 import type { Parts } from "../parts.js";
 import type { Measurements, Stock } from "../stock.js";
+import { tableFiles } from "../table-files.js";
 import type { CaseText } from "./case-text.js";
 import { readCase } from "./read-case.js";
-import { readTables, type TableTexts } from "./read-tables.js";
+import { type ReadTables, readTables, type TableTexts } from "./read-tables.js";
 
 /** A case with everything that belongs to it, read and checked. */
 export interface Design {
@@ -32,18 +33,23 @@ export function readDesign(
   texts: TableTexts,
 ): { readonly design: Design } | { readonly problems: readonly Problem[] } {
   const read = readCase(texts[caseFile] ?? "", caseFile);
-  const { stock, measurements, problems: ofTables } = readTables(texts);
-  const ofCase = texts[caseFile] === undefined ? [{ file: caseFile, expected: "this file" }] : read.problems;
-  const across = checkTables(stock, measurements, read.case?.currency);
-  const faults = read.case && ofTables.length === 0 ? checkCase(read.case, stock) : [];
+  const tables = readTables(texts);
+  const { stock, measurements } = tables;
+  const faults = read.case && isSound(tables) ? checkCase(read.case, stock) : [];
   const problems = [
-    ...ofCase,
+    ...(texts[caseFile] === undefined ? [{ file: caseFile, expected: "this file" }] : read.problems),
     ...distinct(faults.map((fault) => atItsRow(fault, read.written))),
-    ...ofTables,
-    ...across,
+    ...tables.problems,
+    ...checkTables(tables, read.case?.currency),
   ];
   if (problems.length > 0 || !read.case) return { problems };
   return { design: { case: read.case, stock, measurements, parts: deriveParts(read.case, stock) } };
+}
+
+/** Was every table of the stock read whole? Measurements have no say in whether a case fits together. */
+function isSound({ problems, stock }: ReadTables): boolean {
+  const files = (Object.keys(stock) as (keyof Stock)[]).map((table) => tableFiles[table]);
+  return !problems.some(({ file }) => files.includes(file));
 }
 
 function atItsRow({ path, inheritedFrom = [], expected, value }: Fault, written: CaseText): Problem {

@@ -1,0 +1,117 @@
+/** Figures of one row that must agree with each other. */
+import { species } from "../../material/index.js";
+import type { Problem } from "../../problem.js";
+import { Length, Mass } from "../../quantity/index.js";
+import type { MeasuredRows, ReadTables, StockRows } from "../read/read-tables.js";
+import { cellProblem, type TableName } from "./table-problem.js";
+
+/** Every row whose figures contradict each other. */
+export function checkRows({ stock, measurements }: ReadTables): Problem[] {
+  return [
+    ...stock.sheets.flatMap(checkSheet),
+    ...stock.hardware.flatMap(checkHardware),
+    ...stock.fasteners.flatMap(checkFastener),
+    ...measurements.spreads.flatMap(checkSpread),
+    ...measurements.kerfs.flatMap(checkKerf),
+  ];
+}
+
+/** A rule that a row must keep. */
+interface Rule {
+  readonly keeps: boolean;
+  readonly column: string;
+  readonly value: string;
+  readonly expected: string;
+}
+
+function broken(table: TableName, line: number, rules: readonly Rule[]): Problem[] {
+  return rules
+    .filter(({ keeps }) => !keeps)
+    .map(({ column, value, expected }) => cellProblem({ table, line, column, value }, expected));
+}
+
+/** In millimetres to a hundredth, as calipers read. */
+function mm(length: number): string {
+  return Length.show(Length.si(Number(length.toFixed(5))), { unit: "mm" });
+}
+
+/** Veneers may differ from the sheet's thickness by what sanding and gluing take, a tenth at most. */
+const veneerAllowance = 0.1;
+
+function checkSheet({ line, thickness, veneers, species: wood }: StockRows["sheets"][number]): Problem[] {
+  const total = veneers.reduce((sum: number, veneer) => sum + veneer, 0);
+  const shown = veneers.map(mm).join(" + ");
+  const woods = Object.keys(species);
+  return broken("sheets", line, [
+    {
+      keeps: veneers.length % 2 === 1,
+      column: "veneers",
+      value: shown,
+      expected: "an odd number of veneers",
+    },
+    {
+      keeps: Math.abs(total - thickness) <= veneerAllowance * thickness,
+      column: "veneers",
+      value: shown,
+      expected: `veneers that add up to ${mm(thickness)} within a tenth`,
+    },
+    { keeps: woods.includes(wood), column: "species", value: wood, expected: `one of ${woods.join(", ")}` },
+  ]);
+}
+
+function checkHardware(row: StockRows["hardware"][number]): Problem[] {
+  const { kind, fasteners, holeColumns, holeRows, holeWidth, holeHeight, width, height } = row;
+  const isCorner = kind === "corner";
+  const holes = holeColumns * holeRows * (isCorner ? 3 : 1);
+  const counted = `hole columns x hole rows${isCorner ? " x 3 faces" : ""}`;
+  return broken("hardware", row.line, [
+    {
+      keeps: holes === fasteners,
+      column: "fasteners",
+      value: String(fasteners),
+      expected: `${holes}, which is ${counted}`,
+    },
+    {
+      keeps: holeWidth < width && holeHeight < height,
+      column: "hole width",
+      value: `${mm(holeWidth)} x ${mm(holeHeight)}`,
+      expected: `holes inside the part, ${mm(width)} x ${mm(height)}`,
+    },
+    {
+      keeps: row.cutWidth > 0 === row.cutHeight > 0,
+      column: "cut width",
+      value: `${mm(row.cutWidth)} x ${mm(row.cutHeight)}`,
+      expected: "a cut-out with both sizes, or both zero",
+    },
+  ]);
+}
+
+function checkFastener({ line, gripMin, gripMax, length }: StockRows["fasteners"][number]): Problem[] {
+  return broken("fasteners", line, [
+    {
+      keeps: gripMin < gripMax,
+      column: "grip min",
+      value: mm(gripMin),
+      expected: `less than the grip max of ${mm(gripMax)}`,
+    },
+    {
+      keeps: gripMax < length,
+      column: "grip max",
+      value: mm(gripMax),
+      expected: `less than the length of ${mm(length)}`,
+    },
+  ]);
+}
+
+function checkSpread({ line, before, after }: MeasuredRows["spreads"][number]): Problem[] {
+  const expected = `less than the ${Mass.show(before)} before`;
+  return broken("spreads", line, [
+    { keeps: after < before, column: "after", value: Mass.show(after), expected },
+  ]);
+}
+
+function checkKerf({ line, before, after, offcuts }: MeasuredRows["kerfs"][number]): Problem[] {
+  const left = before - offcuts;
+  const expected = `less than before less offcuts, ${mm(left)}`;
+  return broken("kerfs", line, [{ keeps: after < left, column: "after", value: mm(after), expected }]);
+}

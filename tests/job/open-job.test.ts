@@ -1,0 +1,120 @@
+import { cpSync, mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { dataFolder, demoJob, isJobName, jobFolder, openJob, readJob } from "../../lib/job/index.js";
+import { ProblemsError } from "../../lib/problem.js";
+
+let scratch = "";
+beforeEach(() => {
+  scratch = mkdtempSync(join(tmpdir(), "job-"));
+});
+afterEach(() => {
+  rmSync(scratch, { recursive: true });
+  vi.unstubAllEnvs();
+});
+
+function problemsThrownBy(open: () => unknown): ProblemsError["problems"] {
+  try {
+    open();
+  } catch (error) {
+    if (error instanceof ProblemsError) return error.problems;
+    throw error;
+  }
+  throw new Error("nothing was thrown");
+}
+
+describe("opening a job", () => {
+  test("opens the demo when none is named", () => {
+    vi.stubEnv("CASEWRIGHT_JOB", "");
+    const job = openJob();
+    expect(job).toMatchObject({ name: demoJob, folder: join(dataFolder, demoJob), case: { invented: true } });
+    expect(job.parts.sections.map(({ name }) => name)).toEqual(["lower", "upper"]);
+  });
+
+  test("opens what the environment names", () => {
+    vi.stubEnv("CASEWRIGHT_JOB", join(dataFolder, demoJob));
+    expect(openJob().name).toBe(demoJob);
+  });
+
+  test("opens a folder anywhere by its path", () => {
+    cpSync(join(dataFolder, demoJob), join(scratch, "elsewhere"), { recursive: true });
+    expect(openJob(join(scratch, "elsewhere")).folder).toBe(join(scratch, "elsewhere"));
+  });
+
+  test("throws every problem of its files", () => {
+    const folder = join(scratch, "spoilt");
+    cpSync(join(dataFolder, demoJob), folder, { recursive: true });
+    writeFileSync(join(folder, "kerfs.csv"), "blade,cuts\nsaw,ten\n");
+    rmSync(join(folder, "facings.csv"));
+    const files = problemsThrownBy(() => openJob(folder)).map(({ file }) => file);
+    expect(new Set(files)).toEqual(new Set(["kerfs.csv", "facings.csv"]));
+    expect(files.length).toBeGreaterThan(4);
+  });
+
+  test("a misspelt table is a problem, not a table that is silently left out", () => {
+    const folder = join(scratch, "misspelt");
+    cpSync(join(dataFolder, demoJob), folder, { recursive: true });
+    renameSync(join(folder, "kerfs.csv"), join(folder, "kerf.csv"));
+    expect(problemsThrownBy(() => openJob(folder))).toEqual([
+      { file: "kerf.csv", expected: expect.stringMatching(/^a file among case\.yaml, .*kerfs\.csv/) },
+    ]);
+  });
+
+  test("a folder that is not there is a problem", () => {
+    const folder = join(scratch, "nowhere");
+    expect(problemsThrownBy(() => openJob(folder))).toEqual([
+      { file: folder, expected: "a folder with case.yaml and its tables" },
+    ]);
+  });
+
+  test("a folder under a table's name counts as missing", () => {
+    const folder = join(scratch, "odd");
+    cpSync(join(dataFolder, demoJob), folder, { recursive: true });
+    rmSync(join(folder, "facings.csv"));
+    mkdirSync(join(folder, "facings.csv"));
+    const read = readJob(folder);
+    expect("problems" in read && read.problems).toEqual([
+      { file: "facings.csv", expected: "this file beside case.yaml" },
+    ]);
+  });
+});
+
+describe("names of jobs", () => {
+  test.each(["a", "my-case", "soil-lab", "x1", "a".repeat(40)])("%s is one", (name) => {
+    expect(isJobName(name)).toBe(true);
+  });
+
+  test.each([
+    "",
+    ".",
+    "..",
+    "../x",
+    "a/b",
+    "a\\b",
+    "a.b",
+    "-a",
+    "a-",
+    "A",
+    "my case",
+    "ä",
+    "con",
+    "com1",
+    "a".repeat(41),
+    "a\0",
+    "a\n",
+  ])("%j is none", (name) => {
+    expect(isJobName(name)).toBe(false);
+  });
+
+  test("a name that could lead out of data/ is refused", () => {
+    expect(problemsThrownBy(() => jobFolder(".."))).toEqual([
+      {
+        file: "data",
+        column: "job",
+        value: "..",
+        expected: "a job name of small letters, digits and hyphens, at most 40, such as my-case",
+      },
+    ]);
+  });
+});
