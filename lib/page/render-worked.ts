@@ -8,7 +8,7 @@ import type { SymbolView, WorkedView } from "./view.js";
 /** The whole line. */
 export function renderWorked(line: WorkedView): Html {
   return html`<section class="cw-worked" data-formula="${line.id}"><h4>${line.title}</h4>
-${displayEquation(line.equation)}${line.substituted !== undefined && displayEquation(line.substituted)}
+${displayEquation(line.equation)}${line.substituted.map(displayEquation)}
 <div class="cw-scroll" tabindex="0" role="group" aria-label="symbols of ${line.title}"><table class="cw-table cw-symbols">
 <thead><tr><th scope="col">Symbol</th><th scope="col">Meaning</th><th scope="col" class="cw-right">Value</th></tr></thead>
 <tbody>${line.inputs.map((symbol) => symbolRow(symbol, false))}${line.results.map((symbol) => symbolRow(symbol, true))}</tbody></table></div>

@@ -1,70 +1,84 @@
 /** Puts numbers into an equation, as a textbook does on its second line. */
-import { joinTex, texTokens } from "./tex-token.js";
+import { shownNumber } from "./shown-number.js";
+import { type ArithmeticItem, reckon } from "./tex-arithmetic.js";
+import { groupEnd, joinTex, texClauses, texTokens } from "./tex-token.js";
 import { texOfValue } from "./tex-value.js";
 import type { SymbolView } from "./view.js";
 
-/** Bound variables and lines of many rows take no numbers. */
-const beyondNumbers =
-  /\\(?:sum|prod|int|iint|partial|nabla|begin|min|max|lim|dots|ldots|cdots|forall|quad|qquad)(?![A-Za-z])|\\\\|;/;
 const accents = ["\\bar", "\\hat", "\\tilde", "\\dot", "\\ddot", "\\vec", "\\overline", "\\mathbf"];
-const looseBefore = ["{", "(", "[", "=", "+", "-", "\\cdot", "\\times", "/", "\\left", ","];
-const looseAfter = ["}", ")", "]", "=", "+", "-", "\\cdot", "\\times", "/", "\\right", ","];
+const looseBefore = ["{", "(", "[", "=", "+", "-", "\\cdot", "\\times", "/", "\\lceil", ","];
+const looseAfter = ["}", ")", "]", "=", "+", "-", "\\cdot", "\\times", "/", "\\rceil", "\\right", ","];
 
-interface Replacement {
+/** Values are shown to four figures, and powers magnify what that cuts off. */
+const agreement = 0.01;
+
+/** A symbol with the value to put in its place, or none where the value is no single number. */
+interface Known {
   readonly tokens: readonly string[];
-  readonly value: string | undefined;
+  readonly tex: string | undefined;
+  readonly number: number | undefined;
 }
 
 /**
- * The right-hand side of an equation with each input's symbol replaced by its value and unit.
+ * The equation's lines with every input's symbol replaced by its value and unit, each ending in its result:
+ * `w = 5 (120 N/m) (1200 mm)^4 / ... = 3.2 mm`. A line is given only where the printed numbers, reckoned
+ * over in SI, come to the printed result within a hundredth; so none for a series, for a rule of thumb
+ * in units of its own, or for a symbol that stands for a list or a word.
  *
- * @returns TeX; undefined where numbers do not fit: no equals sign, a sum or integral, no input on the
- * right-hand side, or an input there whose value is a list or a word
+ * @returns TeX
  */
-export function substitute(equation: string, inputs: readonly SymbolView[]): string | undefined {
-  if (beyondNumbers.test(equation)) return undefined;
-  const tokens = texTokens(equation);
-  const equals = tokens.indexOf("=");
-  if (equals < 0) return undefined;
-  const replacements = inputs
-    .map(({ symbol, value }): Replacement => ({ tokens: texTokens(symbol), value: texOfValue(value) }))
-    .sort((a, b) => b.tokens.length - a.tokens.length);
-  return replaceAll(tokens.slice(equals + 1), replacements);
+export function substitute(
+  equation: string,
+  inputs: readonly SymbolView[],
+  results: readonly SymbolView[],
+): string[] {
+  const known = [...inputs, ...results].map(knownSymbol);
+  return texClauses(equation).flatMap((clause) => {
+    const equals = clause.indexOf("=");
+    const left = joinTex(clause.slice(0, Math.max(0, equals)));
+    const result = known.slice(inputs.length).find(({ tokens }) => joinTex(tokens) === left);
+    return result?.tex === undefined ? [] : (numbersIn(left, clause.slice(equals + 1), result, known) ?? []);
+  });
 }
 
-/** What stands left of the first equals sign, as tokens joined again. */
-export function leftSide(equation: string): string {
-  const tokens = texTokens(equation);
-  return joinTex(tokens.slice(0, Math.max(0, tokens.indexOf("="))));
+function knownSymbol({ symbol, value }: SymbolView): Known {
+  return { tokens: texTokens(symbol), tex: texOfValue(value), number: shownNumber(value) };
 }
 
-function replaceAll(tokens: readonly string[], replacements: readonly Replacement[]): string | undefined {
-  const out: string[] = [];
+function numbersIn(
+  left: string,
+  right: readonly string[],
+  result: Known,
+  known: readonly Known[],
+): string | undefined {
+  const others = known.filter((one) => one !== result).sort((a, b) => b.tokens.length - a.tokens.length);
+  const { tex, items, replaced } = replaceSymbols(right, others);
+  const value = reckon(items);
+  const { number = Number.NaN } = result;
+  const agrees = value !== undefined && Math.abs(value - number) <= agreement * Math.abs(number);
+  return replaced && agrees ? `${left} = ${joinTex(tex)} = ${result.tex}` : undefined;
+}
+
+/** The right-hand side to print and to reckon over, with values in place of symbols. */
+function replaceSymbols(
+  tokens: readonly string[],
+  known: readonly Known[],
+): { readonly tex: string[]; readonly items: ArithmeticItem[]; readonly replaced: boolean } {
+  const tex: string[] = [];
+  const items: ArithmeticItem[] = [];
   let replaced = false;
   for (let i = 0; i < tokens.length; ) {
     const end = tokens[i] === "_" ? groupEnd(tokens, i + 1) : i;
-    const found = end > i ? undefined : replacements.find((one) => standsAt(tokens, i, one.tokens));
-    if (found) {
-      if (found.value === undefined) return undefined;
-      out.push(placed(found.value, tokens, i, i + found.tokens.length));
-      replaced = true;
-      i += found.tokens.length;
-    } else {
-      out.push(...tokens.slice(i, end + 1));
-      i = end + 1;
-    }
+    const found = end > i ? undefined : known.find((one) => standsAt(tokens, i, one.tokens));
+    const next = found ? i + found.tokens.length : end + 1;
+    const asWritten = tokens.slice(i, next);
+    const fits = found?.tex !== undefined && found.number !== undefined;
+    tex.push(...(fits ? [placed(found.tex ?? "", tokens, i, next)] : asWritten));
+    items.push(...(fits ? [found.number ?? 0] : asWritten));
+    replaced ||= fits;
+    i = next;
   }
-  return replaced ? joinTex(out) : undefined;
-}
-
-/** Index of the brace that closes the group opening at `start`. */
-function groupEnd(tokens: readonly string[], start: number): number {
-  let depth = 0;
-  for (let i = start; i < tokens.length; i++) {
-    if (tokens[i] === "{") depth++;
-    if (tokens[i] === "}" && --depth === 0) return i;
-  }
-  return tokens.length - 1;
+  return { tex, items, replaced };
 }
 
 /** A symbol stands here unless a further subscript, a prime or an accent makes it another one. */

@@ -2,13 +2,14 @@
 
 const decimal = String.raw`\d[\d\u202f]*(?:\.\d+)?(?:e-?\d+)?`;
 const fraction = String.raw`(?:\d+-)?\d+/\d+`;
-const simpleValue = new RegExp(`^(-?)(${fraction}|${decimal})(?:\\s(\\S{1,12}))?$`);
+const simpleValue = new RegExp(`^(-?)(${fraction}|${decimal})(?:\\s?([^\\d\\s/-]\\S{0,11}))?$`);
 
 /** A shown value as TeX; undefined unless it is one number with at most one unit. */
 export function texOfValue(text: string): string | undefined {
   const [, sign, number, unit] = simpleValue.exec(text) ?? [];
   if (number === undefined) return undefined;
-  return [`${sign}${texOfNumber(number)}`, unit && texOfUnit(unit)].filter(Boolean).join("\\,");
+  const gap = unit === "°" ? "" : "\\,";
+  return [`${sign}${texOfNumber(number)}`, unit && texOfUnit(unit)].filter(Boolean).join(gap);
 }
 
 function texOfNumber(number: string): string {

@@ -3,9 +3,7 @@ import type { WorkedLine, WorkedValue } from "../formula.js";
 import type { ShowStyle } from "../quantity/index.js";
 import type { Amount, Finding } from "../review/finding.js";
 import { showCitation } from "../source.js";
-import { leftSide, substitute } from "./substitute.js";
-import { joinTex, texTokens } from "./tex-token.js";
-import { texOfValue } from "./tex-value.js";
+import { substitute } from "./substitute.js";
 import type { AmountView, FindingView, SymbolView, View, WorkedView } from "./view.js";
 
 /** What can be turned into views: a worked line, a finding, a sentence, a view, or a list of such. */
@@ -40,13 +38,12 @@ export function workedView(line: WorkedLine, style?: ShowStyle): WorkedView {
   const { id, title, equation, source, validity, warnings } = line;
   const inputs = line.inputs.map((input) => symbolView(input, style));
   const results = line.results.map((result) => symbolView(result, style));
-  const substituted = withNumbers(equation, inputs, results);
   return {
     kind: "worked",
     id,
     title,
     equation,
-    ...(substituted === undefined ? {} : { substituted }),
+    substituted: substitute(equation, inputs, results),
     inputs,
     results,
     source: source.map(showCitation),
@@ -57,20 +54,6 @@ export function workedView(line: WorkedLine, style?: ShowStyle): WorkedView {
 
 function symbolView(worked: WorkedValue, style: ShowStyle | undefined): SymbolView {
   return { symbol: worked.symbol, meaning: worked.meaning, value: worked.show(style) };
-}
-
-/** w = 5 (120 N/m) (1200 mm)^4 ... = 3.2 mm */
-function withNumbers(
-  equation: string,
-  inputs: readonly SymbolView[],
-  results: readonly SymbolView[],
-): string | undefined {
-  const right = substitute(equation, inputs);
-  if (right === undefined) return undefined;
-  const left = leftSide(equation);
-  const result = results.find(({ symbol }) => joinTex(texTokens(symbol)) === left);
-  const value = result && texOfValue(result.value);
-  return [left, right, ...(value ? [value] : [])].join(" = ");
 }
 
 /** A finding in the reader's units. */

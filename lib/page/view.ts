@@ -83,8 +83,8 @@ export interface WorkedView {
   readonly title: string;
   /** TeX. */
   readonly equation: string;
-  /** TeX with the numbers put in; absent where the equation is of a kind that numbers do not fit into. */
-  readonly substituted?: string;
+  /** TeX with the numbers put in, one a line; none where the equation is of a kind that takes no numbers. */
+  readonly substituted: readonly string[];
   readonly inputs: readonly SymbolView[];
   readonly results: readonly SymbolView[];
   /** Citations as a reader sees them. */

@@ -1,4 +1,3 @@
-import katex from "katex";
 import { expect, test } from "vitest";
 import {
   answer,
@@ -78,9 +77,7 @@ test("the unknown names the measurement to make", () => {
 test("a worked line shows the equation, then the numbers in it with the result", () => {
   const [view] = toViews(sampleLine);
   if (view?.kind !== "worked") throw new TypeError("expected a worked line");
-  expect(view.substituted).toContain("384");
-  expect(view.substituted).toMatch(/= 24\.7\\,\\mathrm\{mm\}$/);
-  expect(() => katex.renderToString(view.substituted ?? "", { throwOnError: true })).not.toThrow();
+  expect(view.substituted).toEqual([expect.stringMatching(/^w = .*384.* = 24\.7\\,\\mathrm\{mm\}$/)]);
   const markup = renderView(view);
   expect(markup.match(/<math/g)?.length).toBe(2 + 5);
   expect(markup).toContain("14\u202f580 mm⁴");

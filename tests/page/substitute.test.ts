@@ -1,48 +1,120 @@
 import { expect, test } from "vitest";
-import { substitute } from "../../lib/page/index.js";
-import { texTokens } from "../../lib/page/tex-token.js";
+import type { SymbolView } from "../../lib/page/index.js";
+import { shownNumber } from "../../lib/page/shown-number.js";
+import { substitute } from "../../lib/page/substitute.js";
+import { reckon } from "../../lib/page/tex-arithmetic.js";
+import { texClauses, texTokens } from "../../lib/page/tex-token.js";
 import { texOfValue } from "../../lib/page/tex-value.js";
 
-function symbols(
-  values: Readonly<Record<string, string>>,
-): { symbol: string; meaning: string; value: string }[] {
+type Values = Readonly<Record<string, string>>;
+
+function symbols(values: Values): SymbolView[] {
   return Object.entries(values).map(([symbol, value]) => ({ symbol, meaning: "", value }));
 }
 
-/** TeX without the spaces and braces that do not show. */
-function plain(tex: string | undefined): string | undefined {
-  return tex?.replace(/\\left|\\right|\\,|[{}\s]|\\mathrm/g, "");
+/** The lines without the spaces, braces and bracket sizes that do not show. */
+function lines(equation: string, inputs: Values, results: Values): string[] {
+  return substitute(equation, symbols(inputs), symbols(results)).map((tex) =>
+    tex.replace(/\\left|\\right|\\,|[{}\s]|\\mathrm/g, ""),
+  );
 }
 
-test.each([
+test.each<[string, Values, Values, string]>([
+  ["F = W", { W: "12 N" }, { F: "12 N" }, "F=12N=12N"],
+  ["s = a + b", { a: "5 mm", b: "-2 mm" }, { s: "3 mm" }, "s=5mm+(-2mm)=3mm"],
+  ["s = a + b", { a: "1 in", b: "3/8 in" }, { s: "1-3/8 in" }, "s=1in+\\tfrac38in=1\\tfrac38in"],
+  ["F = E E_x t^2", { E: "2 Pa", E_x: "3", t: "2 m" }, { F: "24 N" }, "F=(2Pa)(3)(2m)^2=24N"],
+  ["V = E_{x} t_c", { E_x: "2 m2", "t_{c}": "3 m" }, { V: "6 m3" }, "V=(2m^2)(3m)=6m^3"],
+  ["k = 12 (1 - \\nu^2)", { "\\nu": "0.5" }, { k: "9" }, "k=12(1-(0.5)^2)=9"],
+  ["t = \\sqrt{a}", { a: "9" }, { t: "3" }, "t=\\sqrt9=3"],
+  ["x = \\tfrac13 a", { a: "9 mm" }, { x: "3 mm" }, "x=\\tfrac13(9mm)=3mm"],
+  ["x = a \\tan\\theta", { a: "9 mm", "\\theta": "45°" }, { x: "9 mm" }, "x=(9mm)\\tan(45^\\circ)=9mm"],
   [
-    "w = \\frac{5 q L^4}{384 E I}",
-    { q: "120 N/m", L: "1200 mm", E: "9 GPa", I: "20 cm4" },
-    "\\frac5(120N/m)(1200mm)^4384(9GPa)(20cm^4)",
+    "n = \\left\\lceil \\frac{a}{b} \\right\\rceil",
+    { a: "9 mm", b: "2 mm" },
+    { n: "5" },
+    "n=\\lceil\\frac9mm2mm\\rceil=5",
   ],
-  ["F = W", { W: "12 N" }, "12N"],
-  ["s = a + b", { a: "1 mm", b: "-2 mm" }, "1mm+(-2mm)"],
-  ["D = E_x t^3", { E: "1 Pa", E_x: "2 Pa", t: "3 mm" }, "(2Pa)(3mm)^3"],
-  ["D = E_{x} t_c", { E_x: "2 Pa", "t_{c}": "3 mm" }, "(2Pa)(3mm)"],
-  ["k = 12 (1 - \\nu^2)", { "\\nu": "0.3" }, "12(1-(0.3)^2)"],
-  ["h = \\sqrt{a}", { a: "9 mm" }, "\\sqrt9mm"],
-  ["m = \\rho \\text{ of } L", { "\\rho": "7 kg/m3", L: "2 m" }, "(7kg/m^3)\\textof(2m)"],
-  ["x = \\frac{1}{d'} d", { d: "2 mm" }, "\\frac1d'(2mm)"],
-  ["x = \\bar{d} d", { d: "2 mm" }, "\\bard(2mm)"],
-  ["x = F_{d} + d", { d: "2 mm" }, "F_d+2mm"],
-])("%s takes its numbers", (equation, values, expected) => {
-  expect(plain(substitute(equation, symbols(values)))).toBe(expected);
+  ["R = \\min(a, 2b)", { a: "9 mm", b: "2 mm" }, { R: "4 mm" }, "R=\\min(9mm,2(2mm))=4mm"],
+  ["F = m g", { m: "10 kg" }, { F: "98.07 N" }, "F=(10kg)g=98.07N"],
+  ["x = a + 0.1\\,\\mathrm{mm}", { a: "1 mm" }, { x: "1.1 mm" }, "x=1mm+0.1mm=1.1mm"],
+  ["m = 16\\,600 a", { a: "2" }, { m: "33\u202f200" }, "m=16600(2)=33200"],
+])("%s takes its numbers", (equation, inputs, results, line) => {
+  expect(lines(equation, inputs, results)).toEqual([line]);
+});
+
+test("each of several equations takes its numbers, also from the one before", () => {
+  expect(
+    lines(
+      "A = b h,\\quad V = A l;\\; W = \\sum_i w_i",
+      { b: "2 m", h: "3 m", l: "4 m" },
+      { A: "6 m2", V: "24 m3", W: "1" },
+    ),
+  ).toEqual(["A=(2m)(3m)=6m^2", "V=(6m^2)(4m)=24m^3"]);
+});
+
+test.each<[string, string, Values, Values]>([
+  ["no equals sign", "q L", { q: "1 N/m", L: "1 m" }, {}],
+  ["a sum", "w = \\sum_{i} m_i x", { x: "1 m" }, { w: "1 m" }],
+  ["an integral", "w = \\int_0^L q dx", { L: "1 m", q: "1 N/m" }, { w: "1 N" }],
+  ["no input on the right", "w = 3", { q: "1 N/m" }, { w: "3" }],
+  ["a letter with no value", "w = q f", { q: "1 N/m" }, { w: "1 N/m" }],
+  ["a list among the values", "M = m g", { m: "1 kg; 2 kg" }, { M: "3 N" }],
+  ["a word among the values", "w = k q", { k: "clamped", q: "1 N/m" }, { w: "1 N/m" }],
+  ["no result of that name", "w = q", { q: "1 N/m" }, { v: "1 N/m" }],
+  ["a subscript of its own", "x = F_{d}", { d: "2 mm", F: "2 mm" }, { x: "2 mm" }],
+  ["a prime", "x = d'", { d: "2 mm" }, { x: "2 mm" }],
+  ["an accent", "x = \\bar{d}", { d: "2 mm" }, { x: "2 mm" }],
+  [
+    "a rule in inches and pounds",
+    "W = 2850 G^2 D p",
+    { G: "0.62", D: "4.826 mm", p: "25.4 mm" },
+    { W: "925.9 N" },
+  ],
+  ["numbers that do not come to the result", "s = a + b", { a: "1 mm", b: "2 mm" }, { s: "4 mm" }],
+  ["a division by nothing", "s = a / b", { a: "1 mm", b: "0 mm" }, { s: "4" }],
+])("no line for %s", (_, equation, inputs, results) => {
+  expect(lines(equation, inputs, results)).toEqual([]);
 });
 
 test.each([
-  ["no equals sign", "q L", { q: "1 N/m" }],
-  ["a sum", "w = \\sum_{i} m_i x", { x: "1 m" }],
-  ["an integral", "w = \\int_0^L q dx", { L: "1 m", q: "1 N/m" }],
-  ["no input on the right", "w = f", { q: "1 N/m" }],
-  ["a list among the values", "M = m g", { m: "1 kg; 2 kg", g: "9.81 m/s2" }],
-  ["a word among the values", "w = k q", { k: "clamped", q: "1 N/m" }],
-])("numbers do not fit into %s", (_, equation, values) => {
-  expect(substitute(equation, symbols(values))).toBeUndefined();
+  ["2 + 3 \\cdot 4 - 1", 13],
+  ["-2^2", -4],
+  ["8 / 2 / 2", 2],
+  ["2 (1 + 2)^{2}", 18],
+  ["\\frac{1}{2} + \\tfrac14", 0.75],
+  ["9\\sqrt3", 9 * Math.sqrt(3)],
+  ["\\pi", Math.PI],
+  ["\\max(1, 2 \\times 3, 4)", 6],
+  ["\\ln(1)", 0],
+])("%s reckons to %d", (tex, value) => {
+  expect(reckon(texTokens(tex))).toBeCloseTo(value, 12);
+});
+
+test.each(["2 +", "(2", "2 = 2", "x", "\\frac{1}{0}", "\\sqrt{-1}", "1 \\pm 2", ""])(
+  "%s does not reckon",
+  (tex) => {
+    expect(reckon(texTokens(tex))).toBeUndefined();
+  },
+);
+
+test.each([
+  ["1200 mm", 1.2],
+  ["14-1/2 in", 14.5 * 0.0254],
+  ["14\u202f580 mm4", 1.458e-8],
+  ["21 °C", 294.15],
+  ["35 %", 0.35],
+  ["45°", Math.PI / 4],
+  ["1.2e-5", 1.2e-5],
+  ["-12.50 USD", -12.5],
+])("%s as a number in SI", (text, value) => {
+  expect(shownNumber(text)).toBeCloseTo(value, 14);
+});
+
+test("what is not one value has no number", () => {
+  expect(["free", "1 kg; 2 kg", "", "3 lifts/min", "4 by 6 m"].map(shownNumber)).toEqual(
+    Array(5).fill(undefined),
+  );
 });
 
 test.each([
@@ -52,6 +124,7 @@ test.each([
   ["14\u202f580 mm4", "14\\,580\\,\\mathrm{mm}^{4}"],
   ["1.2e-5", "1.2\\times10^{-5}"],
   ["21 °C", "21\\,{}^{\\circ}\\mathrm{C}"],
+  ["45°", "45{}^{\\circ}"],
   ["35 %", "35\\,\\%"],
   ["12.50 USD", "12.50\\,\\mathrm{USD}"],
   ["3 N·m2", "3\\,\\mathrm{N}\\cdot \\mathrm{m}^{2}"],
@@ -65,4 +138,8 @@ test("what is not one value has no TeX", () => {
 
 test("scripts read the same with and without braces", () => {
   expect(texTokens("E_x^2")).toEqual(texTokens("E _ {x} ^ {2}"));
+});
+
+test("commas within brackets do not part equations", () => {
+  expect(texClauses("a = f(b, c),\\quad d = [e; f]").length).toBe(2);
 });
