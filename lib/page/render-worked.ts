@@ -18,5 +18,16 @@ ${renderCautions({ kind: "cautions", items: line.warnings })}</section>`;
 }
 
 function symbolRow({ symbol, meaning, value }: SymbolView, isResult: boolean): Html {
-  return html`<tr${isResult && html` class="cw-result"`}><td>${inlineSymbol(symbol)}</td><td>${meaning}</td><td class="cw-right">${readableValue(value)}</td></tr>`;
+  return html`<tr${isResult && html` class="cw-result"`}><td>${inlineSymbol(symbol)}</td><td>${meaning}</td>${valueCell(value)}</tr>`;
+}
+
+/** A list stands line by line, a long one behind a disclosure. */
+function valueCell(value: string): Html {
+  const parts = value.split("; ");
+  if (parts.length === 1 && value.length <= 30)
+    return html`<td class="cw-right">${readableValue(value)}</td>`;
+  const lines = parts.map((part) => html`<span class="cw-line">${readableValue(part)}</span>`);
+  return parts.length <= 6
+    ? html`<td>${lines}</td>`
+    : html`<td><details class="cw-how"><summary>${parts.length} values</summary>${lines}</details></td>`;
 }

@@ -34,7 +34,9 @@ function described(thing: unknown): string {
 }
 
 /** A worked line in the reader's units, with its numbers put into the equation where they fit. */
-export function workedView(line: WorkedLine, style?: ShowStyle): WorkedView {
+export function workedView(line: WorkedLine, readers?: ShowStyle): WorkedView {
+  // Decimals, so that a reader with a pocket calculator gets the same result.
+  const style: ShowStyle = { ...readers, exact: true, digits: 4 };
   const { id, title, equation, source, validity, warnings } = line;
   const inputs = line.inputs.map((input) => symbolView(input, style));
   const results = line.results.map((result) => symbolView(result, style));

@@ -65,6 +65,7 @@ export const viewStyles: string = `
 .cw .cw-equation math { display: block math; font-size: 1.2rem; text-align: left; width: max-content; }
 .cw .cw-symbols math { font-size: 1.1rem; }
 .cw .cw-symbols { width: 100%; max-width: 42rem; }
+.cw .cw-line { display: block; }
 .cw .cw-symbols .cw-result td { font-weight: 700; border-top: 1.5px solid ${ink}; }
 .cw .cw-symbols .cw-result + .cw-result td { border-top: 0; }
 .cw summary { cursor: pointer; font-weight: 650; color: ${accent}; padding: .35rem 0; min-height: 2.75rem; display: flex; align-items: center; gap: .5rem; }

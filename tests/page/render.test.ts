@@ -84,6 +84,20 @@ test("a worked line shows the equation, then the numbers in it with the result",
   expect(markup).toContain("Euler-Bernoulli beam theory");
 });
 
+test("a list among the values stands line by line, a long one behind a disclosure", () => {
+  const withValue = (value: string): string => {
+    const inputs = [{ name: "all", symbol: "x_i", meaning: "all of them", show: () => value }];
+    return renderViews(toViews({ ...sampleLine, inputs }));
+  };
+  expect(withValue("1 mm2; 2 mm2")).toContain(
+    '<td><span class="cw-line">1 mm²</span><span class="cw-line">2 mm²</span></td>',
+  );
+  expect(withValue(Array(7).fill("1 mm").join("; "))).toContain("<summary>7 values</summary>");
+  expect(withValue("a word of more than thirty letters is no figure")).toContain(
+    '<td><span class="cw-line">a word',
+  );
+});
+
 test("an equation that cannot be read is shown as it is written", () => {
   const [view] = toViews({ ...sampleLine, equation: "w = \\frac{<b>" });
   expect(renderView(view as View)).toContain("<code>w = \\frac{&lt;b&gt;</code>");
