@@ -26,10 +26,14 @@ const lever: Formula<Lever, Force> = formula({
   compute: ({ load, arm, reach }) => (load * arm) / reach,
 });
 
-const halves: Formula<
-  { readonly whole: Length; readonly share: Ratio },
-  { readonly first: Length; readonly rest: Length }
-> = formula({
+interface Whole {
+  readonly whole: Length;
+  readonly share: Ratio;
+}
+
+type Halves = { readonly first: Length; readonly rest: Length };
+
+const halves: Formula<Whole, Halves> = formula<Whole, Halves>({
   id: "test.halves",
   title: "A length in two",
   equation: "L = l_1 + l_2",

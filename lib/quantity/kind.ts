@@ -18,6 +18,8 @@ export interface ShowStyle {
   readonly denominator?: number;
   /** Significant digits of a decimal. Default 4. */
   readonly digits?: number;
+  /** Inches as a decimal rather than a fraction, so that a sum can be done again with the figure shown. */
+  readonly exact?: boolean;
 }
 
 /** One kind of value, with its text form. */

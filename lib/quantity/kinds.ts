@@ -106,7 +106,7 @@ export const Pressure: QuantityKind<"pressure"> = quantityKind({
     psf: poundForce / foot ** 2,
   },
   metric: ["Pa", "kPa", "MPa", "GPa"],
-  inch: ["psi"],
+  inch: ["psf", "psi"],
   example: "9000 MPa or 1.3e6 psi",
 });
 

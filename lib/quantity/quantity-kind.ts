@@ -61,7 +61,8 @@ export function quantityKind<Name extends string>(declaration: QuantityDeclarati
   const show = (value: number, style: ShowStyle = {}): string => {
     const unit =
       style.unit ?? pickUnit(style.system === "inch" ? declaration.inch : declaration.metric, value, fromSi);
-    if (unit === "in" && name === "length") return showInches(fromSi(value, unit), style.denominator);
+    if (unit === "in" && name === "length" && !style.exact)
+      return showInches(fromSi(value, unit), style.denominator);
     const number = showNumber(fromSi(value, unit), style.digits);
     // SI brochure 5.4.3: a space before every unit but the degree of an angle.
     return unit === "" || unit === "°" ? `${number}${unit}` : `${number} ${unit}`;

@@ -1,9 +1,20 @@
-import type { Kind, ShowStyle } from "../quantity/index.js";
+import { type Kind, Length, type ShowStyle, showNumber } from "../quantity/index.js";
 import type { Amount } from "./finding.js";
 
 /** A value of a kind under a name. */
 export function amount<T>(kind: Kind<T>, meaning: string, value: T): Amount {
   return { meaning, show: (style?: ShowStyle) => kind.show(value, style) };
+}
+
+/** A length too small for a rule's fractions, such as a sag or a stack, under a name. */
+export function fineAmount(meaning: string, value: Length): Amount {
+  return { meaning, show: (style?: ShowStyle) => showFine(value, style) };
+}
+
+/** A sag, a stack or a hole: decimal inches with millimetres beside, or millimetres. */
+export function showFine(length: Length, { system }: ShowStyle = {}): string {
+  const millimetres = Length.show(length, { unit: "mm", digits: 3 });
+  return system === "inch" ? `${showNumber(Length.in(length, "in"), 3)} in (${millimetres})` : millimetres;
 }
 
 /** The units a case is shown in, with inch fractions to a sixteenth. */

@@ -26,6 +26,12 @@ export function cutStockTable({ review: { purchases } }: Job): TableView {
   );
 }
 
+/** Why no plan can do with fewer, stock by stock. */
+export function boundReasons({ review: { purchases } }: Job): readonly string[] {
+  const { sheets, facings, bars } = purchases;
+  return [...sheets, ...facings, ...bars].map(({ stock, plan }) => `${stock.name}: ${plan.bound.because}`);
+}
+
 /** Fasteners, adhesive and hardware to buy. */
 export function pieceTable({ review: { purchases } }: Job): TableView {
   return tableOf(

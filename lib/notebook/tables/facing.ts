@@ -1,9 +1,10 @@
 /** Tables, chart rows and the answer of the notebook that asks which adhesive and laminate. */
 import { solventCautions } from "../../bonding/index.js";
+import type { WorkedLine } from "../../formula.js";
 import type { Job } from "../../job/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
-import { Area, AreaDensity, Money, Volume } from "../../quantity/index.js";
-import { type FaceOption, faceOptions, styleOf } from "../../review/index.js";
+import { Area, AreaDensity, Money, timesMoney, Volume } from "../../quantity/index.js";
+import { adhesiveLine, type FaceOption, faceOptions, styleOf } from "../../review/index.js";
 
 /** One option's cost of a finished square metre, in parts. */
 export interface FaceCostPart {
@@ -48,6 +49,7 @@ export function faceTable(job: Job): TableView {
       { heading: "Laminate", cell: ({ facing }) => facing.name },
       { heading: "Adhesive", cell: ({ adhesive }) => adhesive.name },
       { heading: "A finished m2", cell: ({ cost }) => Money.show(cost.total) },
+      { heading: "A square foot", cell: ({ cost }) => Money.show(timesMoney(squareFoot, cost.total)) },
       { heading: "Adds", cell: ({ mass }) => AreaDensity.show(mass, { ...style, digits: 3 }) },
       {
         heading: "Spread rate from",
@@ -58,6 +60,8 @@ export function faceTable(job: Job): TableView {
     "Laminate with adhesive, the cheapest first",
   );
 }
+
+const squareFoot = Area.of(1, "ft2");
 
 /** Adhesive to buy for the whole case. */
 export function adhesiveTable({ review, case: description }: Job): TableView {
@@ -73,6 +77,11 @@ export function adhesiveTable({ review, case: description }: Job): TableView {
     ],
     "Adhesive for the case as it is drawn, both faces and waste counted",
   );
+}
+
+/** How much adhesive the case takes, worked out. */
+export function adhesiveLines(job: Job): readonly WorkedLine[] {
+  return job.review.purchases.adhesives.map(({ stock, area }) => adhesiveLine(stock, area, job));
 }
 
 /** Cautions for the adhesives of the case file. */

@@ -1,9 +1,9 @@
 /** Tables, chart rows and the answer of the notebook that asks whether the joints hold. */
 import type { Fastening } from "../../design/index.js";
 import type { Job } from "../../job/index.js";
-import { type TableView, tableOf } from "../../page/index.js";
+import { type TableView, tableOf, verdictWords } from "../../page/index.js";
 import { Length, type Ratio, ratio } from "../../quantity/index.js";
-import { gripCases, jerkSweep, styleOf, worstVerdict } from "../../review/index.js";
+import { gripCases, jerkSweep, showFine, styleOf, worstVerdict } from "../../review/index.js";
 
 /** Fasteners of the whole case, one row for what they hold. */
 export function fastenerTable({ parts, case: description }: Job): TableView {
@@ -40,11 +40,11 @@ export function gripTable(job: Job): TableView {
     gripCases(job),
     [
       { heading: "Fastener", cell: ({ fastener }) => fastener.name },
-      { heading: "Stack", cell: ({ grip }) => Length.show(grip.value, { unit: "mm", digits: 3 }) },
+      { heading: "Stack", cell: ({ grip }) => showFine(grip.value, style) },
       {
         heading: "Its range",
         cell: ({ fastener: { gripMin, gripMax } }) =>
-          `${Length.show(gripMin, style)} to ${Length.show(gripMax, style)}`,
+          `${showFine(gripMin, style)} to ${showFine(gripMax, style)}`,
       },
       { heading: "Places", cell: ({ groups }) => groups.reduce((sum, { count }) => sum + count, 0) },
       { heading: "Fits", cell: ({ fits, better }) => (fits ? "yes" : better ? `no: take ${better}` : "no") },
@@ -73,7 +73,7 @@ export function jointsAnswer({ review: { joints } }: Job): string {
   const not = joints.filter(({ verdict }) => verdict !== "holds");
   const verdict = worstVerdict(joints.map((finding) => finding.verdict));
   if (verdict === "holds") return `All ${joints.length} joints asked about hold.`;
-  return `${joints.length - not.length} of ${joints.length} joints asked about hold. Not yet: ${not.map(({ subject, verdict: one }) => `${subject} (${one})`).join("; ")}.`;
+  return `${joints.length - not.length} of ${joints.length} joints asked about hold. Not yet: ${not.map(({ subject, verdict: one }) => `${subject} (${verdictWords[one].toLowerCase()})`).join("; ")}.`;
 }
 
 /** Edges are one thing to a reader, whichever bar it is. */

@@ -1,8 +1,9 @@
 /** Tables, chart rows and the answer of the notebook that asks about lifting, rolling and tipping. */
 import type { Job } from "../../job/index.js";
-import { type TableView, tableOf } from "../../page/index.js";
+import { type TableView, tableOf, verdictWords } from "../../page/index.js";
 import { Length, Mass } from "../../quantity/index.js";
 import {
+  liftAxis,
   liftSweep,
   type MassGroup,
   sectionBalance,
@@ -71,6 +72,11 @@ export function liftPoints(job: Job, content: string, steps: number): readonly L
   return liftSweep(job, content, steps).map(({ from, index }) => ({ from: Length.in(from, unit), index }));
 }
 
+/** The wall that a section's first end is at, as a reader would say it. */
+export function firstWall(job: Job, section: string): "left" | "front" {
+  return liftAxis(job, section) === "x" ? "left" : "front";
+}
+
 /** The heaviest thing inside a section: the one worth moving. */
 export function heaviestContent({ parts }: Job, section: string): string {
   const inside = parts.contents.filter(({ content }) => content.section === section);
@@ -83,5 +89,5 @@ export function heaviestContent({ parts }: Job, section: string): string {
 export function movingAnswer({ review: { travel } }: Job): string {
   const not = travel.filter(({ verdict }) => verdict !== "holds");
   if (not.length === 0) return "It can be lifted, rolled and stood by the people of the journey.";
-  return `${travel.length - not.length} of ${travel.length} questions are settled. Not yet: ${not.map(({ question, verdict }) => `${question} (${verdict})`).join(" ")}`;
+  return `${travel.length - not.length} of ${travel.length} questions are settled. Not yet: ${not.map(({ question, verdict }) => `${question} ${verdictWords[verdict]}.`).join(" ")}`;
 }

@@ -1,7 +1,7 @@
 /** Tables, chart rows and the answer of the notebook that asks whether thin ply stays stiff. */
 import type { PanelPart } from "../../design/index.js";
 import type { Job } from "../../job/index.js";
-import { type DrawingView, type TableView, tableOf } from "../../page/index.js";
+import { type DrawingView, type TableView, tableOf, verdictWords } from "../../page/index.js";
 import { Length, mm, Ratio, ratio } from "../../quantity/index.js";
 import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
 import { type Finding, sagSweep, styleOf } from "../../review/index.js";
@@ -69,7 +69,7 @@ export function stiffnessTable({ review, case: description }: Job): TableView {
       { heading: "Sag", cell: ({ demand }) => demand?.show(style) ?? "" },
       { heading: "Allowed", cell: ({ capacity }) => capacity?.show(style) ?? "" },
       { heading: "Used", cell: (finding) => usedText(finding) },
-      { heading: "Verdict", cell: ({ verdict }) => verdict },
+      { heading: "Verdict", cell: ({ verdict }) => verdictWords[verdict] },
     ],
     "Every panel and shelf, the most used first",
   );

@@ -3,7 +3,7 @@ import { gripNeeded, rivetChoice, rivetSpacing } from "../../fastening/index.js"
 import type { WorkedLine } from "../../formula.js";
 import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { amount, styleOf } from "../amount.js";
+import { fineAmount, showFine, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
@@ -67,17 +67,19 @@ function gripFinding({ fastener, grip, groups, better }: GripCase, input: Review
       question: `Does ${fastener.name} close a stack of ${shown}, in ${count} places?`,
     },
     (): Reply => {
-      const used = ratio(grip.value / (grip.value < fastener.gripMin ? fastener.gripMin : fastener.gripMax));
+      const short = grip.value < fastener.gripMin;
+      const used = ratio(short ? fastener.gripMin / grip.value : grip.value / fastener.gripMax);
       const fits = covers(fastener, grip.value);
       const line = fits ? [rivetChoice.worked({ grip: grip.value, rivets: [fastener] })] : [];
-      const range = `${Length.show(fastener.gripMin, style)} to ${Length.show(fastener.gripMax, style)}`;
+      const range = `${showFine(fastener.gripMin, style)} to ${showFine(fastener.gripMax, style)}`;
+      const stack = fineAmount("stack, washer counted", grip.value);
       return {
         verdict: fits ? "holds" : "fails",
         answer: fits
           ? `Its range is ${range}: it closes the stack.`
           : `Its range is ${range}: it does not close this stack. ${better ? `Take ${better}.` : "No rivet of fasteners.csv does: look for another length, or change the washer."}`,
-        demand: amount(Length, "stack, washer counted", grip.value),
-        capacity: amount(Length, "longest stack of the rivet", fastener.gripMax),
+        demand: short ? fineAmount("shortest stack of the rivet", fastener.gripMin) : stack,
+        capacity: short ? stack : fineAmount("longest stack of the rivet", fastener.gripMax),
         ratio: used,
         because: [grip, ...line],
         cautions: [],
@@ -110,9 +112,9 @@ export function edgeDistanceFinding(input: ReviewInput): Finding {
       const total = holes.reduce((sum, { count }) => sum + count, 0);
       return {
         verdict: verdictOf(used),
-        answer: `Of ${Count.show(total)} holes the nearest to an edge is ${Length.show(nearest.edgeDistance ?? Length.si(0), style)} from it, ${Ratio.show(ratio(diametersToEdge(nearest)), { digits: 2 })} diameters (${nearest.id}); 1.5 is the least, 2 is better. The widest pitch is ${Length.show(widestPitch(holes), style)}.`,
-        demand: amount(Length, "least edge distance", line.value.leastEdge),
-        capacity: amount(Length, "nearest hole to an edge", nearest.edgeDistance ?? Length.si(0)),
+        answer: `Of ${Count.show(total)} holes the nearest to an edge is ${showFine(nearest.edgeDistance ?? Length.si(0), style)} from it, ${Ratio.show(ratio(diametersToEdge(nearest)), { digits: 2 })} diameters (${nearest.id}); 1.5 is the least, 2 is better. The widest pitch is ${Length.show(widestPitch(holes), style)}.`,
+        demand: fineAmount("least edge distance", line.value.leastEdge),
+        capacity: fineAmount("nearest hole to an edge", nearest.edgeDistance ?? Length.si(0)),
         ratio: used,
         because: [line],
         cautions: [],

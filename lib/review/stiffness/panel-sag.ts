@@ -4,13 +4,12 @@ import { spread, type Uncertainties } from "../../measure/index.js";
 import { type EdgeSupport, glazedPressure, type Opening, openPlateUniform } from "../../mechanics/index.js";
 import { Length, Pressure, Ratio, type ShowStyle, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { amount, styleOf } from "../amount.js";
+import { fineAmount, showFine, styleOf } from "../amount.js";
 import type { Finding, RatioInterval, Verdict } from "../finding.js";
 import type { ReviewInput } from "../review-input.js";
 import { verdictOf } from "../verdict.js";
 import { type BendingModuli, panelStiffness } from "./panel-stiffness.js";
 import { type SheetModuli, sheetModuli } from "./sheet-moduli.js";
-import { showSag } from "./show-sag.js";
 
 /** A panel under a pressure, held alike on all four edges. */
 export interface SagCase {
@@ -106,8 +105,8 @@ function panelSagFinding(panel: PanelPart, pressure: Pressure, input: ReviewInpu
     question: `Will ${panel.id} stay stiff under ${Pressure.show(pressure, style)}${openingWords(panel, style)}?`,
     verdict,
     answer: sagSentence(panel.id, alone.sag, locked.sag, allowed, verdict, style),
-    demand: amount(Length, "sag, edges free to turn", alone.sag),
-    capacity: amount(Length, "allowed sag", allowed),
+    demand: fineAmount("sag, edges free to turn", alone.sag),
+    capacity: fineAmount("allowed sag", allowed),
     ratio,
     ...(interval ? { interval } : {}),
     because: [
@@ -140,7 +139,7 @@ function sagSentence(
   verdict: Verdict,
   style: ShowStyle,
 ): string {
-  const show = (sag: Length): string => showSag(sag, style);
+  const show = (sag: Length): string => showFine(sag, style);
   const facts = `${panel} sags ${show(alone)} with its edges free to turn and ${show(locked)} with them held stiffly; ${show(allowed)} is allowed.`;
   const meaning: Readonly<Record<Verdict, string>> = {
     holds: "It holds even alone.",

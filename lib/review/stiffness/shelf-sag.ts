@@ -3,14 +3,13 @@ import { type CreepCase, creepFactor } from "../../material/index.js";
 import { edgePlateUniform, longTermSag, type PlateEdges } from "../../mechanics/index.js";
 import { Length, Pressure, ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { amount, styleOf } from "../amount.js";
+import { fineAmount, showFine, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { verdictOf } from "../verdict.js";
 import { panelStiffness } from "./panel-stiffness.js";
 import { sheetModuli } from "./sheet-moduli.js";
-import { showSag } from "./show-sag.js";
 
 /** Whether each shelf stays straight under what it carries, after years. */
 export function shelfSagFindings(input: ReviewInput): readonly Finding[] {
@@ -48,9 +47,9 @@ function shelfReply(part: ShelfPart, input: ReviewInput): Reply {
   const style = styleOf(input.case);
   return {
     verdict: verdictOf(used),
-    answer: `It sags ${showSag(first, style)} when loaded and ${showSag(later.value, style)} after years; ${showSag(allowed, style)} is allowed.`,
-    demand: amount(Length, "sag after years", later.value),
-    capacity: amount(Length, "allowed sag", allowed),
+    answer: `It sags ${showFine(first, style)} when loaded and ${showFine(later.value, style)} after years; ${showFine(allowed, style)} is allowed.`,
+    demand: fineAmount("sag after years", later.value),
+    capacity: fineAmount("allowed sag", allowed),
     ratio: used,
     because: [because, plate, creep, later],
     cautions: [],

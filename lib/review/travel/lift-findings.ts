@@ -140,6 +140,11 @@ interface HandleLine {
   readonly height: Length;
 }
 
+/** Which way the two ends of a section lie: left to right, or front to back. */
+export function liftAxis(input: ReviewInput, section: string): "x" | "y" {
+  return handleLine(input, section).axis;
+}
+
 /** From the handles at one end of a section to those at the other, left to right or front to back. */
 function handleLine(input: ReviewInput, section: string): HandleLine {
   const centres = liftHandles(input, section).map(({ centre }) => centre);
