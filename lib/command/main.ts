@@ -1,4 +1,5 @@
 /** The one door for npm scripts: node lib/dist/command/main.js COMMAND [ARGUMENT...] */
+import { bench } from "./bench.js";
 import { book } from "./book.js";
 import { check } from "./check.js";
 import { lab } from "./lab.js";
@@ -11,6 +12,7 @@ import { start } from "./start.js";
 export type Command = (args: readonly string[]) => Promise<number>;
 
 const commands: Readonly<Record<string, Command>> = {
+  bench,
   book,
   check,
   lab,

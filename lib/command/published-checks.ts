@@ -2,7 +2,7 @@ import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { projectFolder } from "../book/index.js";
 import { type CheckOutcome, runChecks } from "../index.js";
-import { readTables } from "./reference.js";
+import { asTables } from "./reference/formula-tables.js";
 
 /**
  * Runs every table of tests/reference/, so that the book can print expected, ours and error.
@@ -15,7 +15,7 @@ export async function publishedChecks(): Promise<CheckOutcome[]> {
   const outcomes: CheckOutcome[] = [];
   for (const file of files) {
     try {
-      outcomes.push(...readTables(await readFile(join(folder, file), "utf8")).flatMap(runChecks));
+      outcomes.push(...asTables(JSON.parse(await readFile(join(folder, file), "utf8"))).flatMap(runChecks));
     } catch (error) {
       throw new Error(`tests/reference/${file}: ${(error as Error).message}`, { cause: error });
     }

@@ -1,12 +1,13 @@
 /** npm run reference -- FILE...: runs files of published checks, also ones this project has never seen. */
 import { readFile } from "node:fs/promises";
-import { type CheckOutcome, type CheckTable, runChecks } from "../index.js";
+import { kindOf, referenceKinds } from "./reference/kinds.js";
+import type { ReferenceOutcome } from "./reference/outcome.js";
 import { textTable } from "./text-table.js";
 
 /**
- * Prints expected, ours and error for every row of every file.
+ * Prints expected, ours and error for every value of every file.
  *
- * @param files paths of JSON files, each `{ kind: "formula", source, rows }` or a list of such tables
+ * @param files paths of JSON files of a known kind
  * @returns exit code: 1 when any value is out of its tolerance or any file cannot be run
  */
 export async function reference(files: readonly string[]): Promise<number> {
@@ -21,7 +22,7 @@ export async function reference(files: readonly string[]): Promise<number> {
 
 async function referenceFile(file: string): Promise<number> {
   try {
-    const outcomes = readTables(await readFile(file, "utf8")).flatMap(runChecks);
+    const outcomes = outcomesOf(JSON.parse(await readFile(file, "utf8")));
     console.log(`${file}\n${outcomeTable(outcomes)}\n${tally(outcomes)}\n`);
     return outcomes.every(({ holds }) => holds) ? 0 : 1;
   } catch (error) {
@@ -30,36 +31,31 @@ async function referenceFile(file: string): Promise<number> {
   }
 }
 
-/** The tables of one file. Throws TypeError when it holds anything else. */
-export function readTables(text: string): CheckTable[] {
-  const parsed: unknown = JSON.parse(text);
-  const tables = Array.isArray(parsed) ? parsed : [parsed];
-  const stranger = tables.find((table) => table?.kind !== "formula" || !Array.isArray(table.rows));
-  if (stranger !== undefined) {
-    throw new TypeError(
-      `expected { kind: "formula", source, rows: [...] }, got kind ${JSON.stringify(stranger?.kind)}`,
-    );
-  }
-  return tables as CheckTable[];
+function outcomesOf(content: unknown): readonly ReferenceOutcome[] {
+  const kind = kindOf(content);
+  const runner = referenceKinds[kind];
+  if (!runner)
+    throw new TypeError(`expected a kind among ${Object.keys(referenceKinds).join(", ")}, got "${kind}"`);
+  return runner(content);
 }
 
-function outcomeTable(outcomes: readonly CheckOutcome[]): string {
+function outcomeTable(outcomes: readonly ReferenceOutcome[]): string {
   return textTable(
-    ["formula", "result", "expected", "ours", "error", "tolerance", "", "known"],
-    outcomes.map(({ formula, result, expected, ours, error, tolerance, holds, known }) => [
-      formula,
+    ["item", "result", "expected", "ours", "error", "tolerance", "", "known"],
+    outcomes.map(({ item, result, expected, ours, error, tolerance, holds, known }) => [
+      item,
       result,
       expected,
       ours,
-      error.toExponential(1),
-      String(tolerance),
+      error,
+      tolerance,
       holds ? "ok" : "OUT",
       known,
     ]),
   );
 }
 
-function tally(outcomes: readonly CheckOutcome[]): string {
+function tally(outcomes: readonly ReferenceOutcome[]): string {
   const failed = outcomes.filter(({ holds }) => !holds).length;
   return `${outcomes.length - failed} passed, ${failed} failed`;
 }

@@ -1,0 +1,24 @@
+/** npm run bench: how long the parts of a review take on this machine. Timings are printed, never asserted. */
+import { showNumber } from "../quantity/index.js";
+import { demoBench } from "./bench/demo-bench.js";
+import type { Timed } from "./bench/stopwatch.js";
+import { textTable } from "./text-table.js";
+
+const benches: readonly (() => readonly Timed[])[] = [demoBench];
+
+/** Runs every bench and prints its times. */
+export async function bench(): Promise<number> {
+  const rows = benches.flatMap((run) => run());
+  console.log(
+    textTable(
+      ["work", "median ms", "fastest", "slowest", "runs", "note"],
+      rows.map(({ work, median, fastest, slowest, runs, note }) => [
+        work,
+        ...[median, fastest, slowest].map((time) => showNumber(time, 3)),
+        String(runs),
+        note,
+      ]),
+    ),
+  );
+  return 0;
+}

@@ -1,0 +1,36 @@
+import {
+  kerfFor,
+  panelSag,
+  planSheets,
+  purchaseList,
+  reviewCase,
+  sheetJobs,
+  sheetModuli,
+} from "../../index.js";
+import { openJob } from "../../job/index.js";
+import { type Timed, timed } from "./stopwatch.js";
+
+/** Times the parts of a review on the demo job. */
+export function demoBench(): readonly Timed[] {
+  const job = openJob("soil-lab");
+  const [panel] = [...job.parts.panels].sort((a, b) => b.openings.length - a.openings.length);
+  if (!panel) throw new RangeError("bench: the demo has no panels");
+  const moduli = sheetModuli(panel.sheet, job.measurements);
+  const pressure = job.case.demands.sidePressure;
+  return [
+    timed("read and check the demo's files", () => `${openJob("soil-lab").parts.panels.length} panels`),
+    timed(`sag of ${panel.id}, ${panel.openings.length} openings`, () => {
+      return `${(panelSag({ panel, moduli, pressure, edges: "hinged" }).sag * 1000).toFixed(3)} mm`;
+    }),
+    timed("sheet plans", () =>
+      sheetJobs(job)
+        .map((one) => planSheets(one.job).sheets.length)
+        .join(" + "),
+    ),
+    timed(
+      "everything to buy",
+      () => `kerf ${kerfFor("sheets", job).from}, ${purchaseList(job).bars.length} bar stock`,
+    ),
+    timed("the whole review", () => `${reviewCase(job).findings.length} findings`, 1),
+  ];
+}

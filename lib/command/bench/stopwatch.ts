@@ -1,0 +1,38 @@
+/** Times a piece of work: the median of several runs, after one that does not count. */
+export interface Timed {
+  readonly work: string;
+  /** ms */
+  readonly median: number;
+  readonly fastest: number;
+  readonly slowest: number;
+  readonly runs: number;
+  /** What was found, beside the time. */
+  readonly note: string;
+}
+
+/**
+ * Times a function.
+ *
+ * @param work what it does, in words
+ * @param run does it, and returns a note to print
+ * @param runs counted runs
+ */
+export function timed(work: string, run: () => string, runs = 5): Timed {
+  run();
+  const times: number[] = [];
+  let note = "";
+  for (let i = 0; i < runs; i++) {
+    const start = performance.now();
+    note = run();
+    times.push(performance.now() - start);
+  }
+  const sorted = times.sort((a, b) => a - b);
+  return {
+    work,
+    median: sorted[Math.floor(runs / 2)] ?? 0,
+    fastest: sorted[0] ?? 0,
+    slowest: sorted.at(-1) ?? 0,
+    runs,
+    note,
+  };
+}

@@ -1,0 +1,20 @@
+/** What every kind of reference file comes to: values compared, one a row. */
+
+/** One value compared. */
+export interface ReferenceOutcome {
+  /** What was run: a formula, a case, an instance. */
+  readonly item: string;
+  /** Which of its results. */
+  readonly result: string;
+  readonly expected: string;
+  readonly ours: string;
+  /** As the kind measures it: relative, digits, sheets. */
+  readonly error: string;
+  readonly tolerance: string;
+  readonly holds: boolean;
+  /** How the expected value is known. */
+  readonly known: string;
+}
+
+/** Runs the contents of a file of one kind. Throws with a message that names the row or case. */
+export type ReferenceRunner = (content: unknown) => readonly ReferenceOutcome[];
