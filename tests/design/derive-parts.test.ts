@@ -33,9 +33,11 @@ describe("areas and lengths add up", () => {
   test("what is left of a panel and what is cut out of it is the whole panel", () => {
     fc.assert(
       fc.property(any, (description) => {
-        for (const { width, height, netArea, openings, grossArea } of derive(description).panels) {
+        for (const { width, height, netArea, openings, grossArea, cornerRadius } of derive(description)
+          .panels) {
           expect(grossArea).toBeCloseTo(width * height, 12);
-          expect(netArea + sum(openings.map(({ area }) => area))).toBeCloseTo(grossArea, 12);
+          const rounding = (4 - Math.PI) * cornerRadius ** 2;
+          expect(netArea + sum(openings.map(({ area }) => area)) + rounding).toBeCloseTo(grossArea, 12);
         }
       }),
       runs,
@@ -83,7 +85,7 @@ describe("areas and lengths add up", () => {
           const { width, depth, height } = section.inside;
           const wall = outside.size.x * outside.size.y * outside.size.z - width * depth * height;
           const filled = panels
-            .filter((panel) => panel.section === name)
+            .filter((panel) => panel.section === name && panel.role === "face")
             .map((panel) => panel.grossArea * thickness(section, panel.face as keyof Section["panels"]));
           expect(sum(filled) + emptyCorners(section)).toBeCloseTo(wall, 10);
         }
@@ -95,14 +97,35 @@ describe("areas and lengths add up", () => {
   test("no two sheets of a section are in one place", () => {
     fc.assert(
       fc.property(any, (description) => {
-        const { panels } = derive(description);
-        panels.forEach((one, i) => {
-          for (const other of panels.slice(0, i)) expect(overlapOf(one.box, other.box)).toBeLessThan(near);
+        const walls = derive(description).panels.filter(({ role }) => role === "face");
+        walls.forEach((one, i) => {
+          for (const other of walls.slice(0, i)) expect(overlapOf(one.box, other.box)).toBeLessThan(near);
         });
       }),
       runs,
     );
   });
+});
+
+test("a door's leaf fits its opening with the clearance all round", () => {
+  fc.assert(
+    fc.property(any, (description) => {
+      const { panels } = derive(description);
+      for (const leaf of panels.filter(({ role }) => role === "leaf")) {
+        const wall = panels.find(({ id }) => leaf.id.startsWith(`${id}.`));
+        const hole = wall?.openings.find(({ name }) => leaf.id.endsWith(`.${name}`));
+        expect(leaf.width).toBeCloseTo((hole?.width ?? 0) - 0.006, 12);
+        expect(leaf.height).toBeCloseTo((hole?.height ?? 0) - 0.006, 12);
+        // a gap of constant width: its area is the mean of the two outlines times the clearance
+        const bare = leaf.netArea + sum(leaf.openings.map(({ area }) => area));
+        const radius = leaf.cornerRadius;
+        const outline = 2 * (leaf.width + leaf.height) - (8 - 2 * Math.PI) * radius;
+        if (radius > 0)
+          expect((hole?.area ?? 0) - bare).toBeCloseTo(0.003 * outline + Math.PI * 0.003 ** 2, 12);
+      }
+    }),
+    runs,
+  );
 });
 
 describe("fasteners", () => {

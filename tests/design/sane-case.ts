@@ -41,17 +41,21 @@ const shape: fc.Arbitrary<Opening["shape"]> = fc.oneof(
   })),
 );
 
-/** An opening near one corner, small enough to leave the others free. */
+/** An opening near one corner, small enough to leave the others free; some are doors. */
 const openings: fc.Arbitrary<readonly Opening[]> = fc
   .uniqueArray(fc.constantFrom("bottom-left", "bottom-right", "top-left", "top-right"), { maxLength: 3 })
   .chain((corners) =>
     fc.tuple(
-      ...corners.map((from) =>
-        fc
-          .record({ shape, across: length(55, 70), up: length(55, 70) })
-          .map(
-            (rest): Opening => ({ name: `hole ${from}`, from: from as Opening["from"], to: "edge", ...rest }),
-          ),
+      ...corners.map((from, i) =>
+        fc.record({ shape, across: length(55, 70), up: length(55, 70), isDoor: fc.boolean() }).map(
+          ({ isDoor, ...rest }): Opening => ({
+            name: `hole ${i + 1}`,
+            from: from as Opening["from"],
+            to: "edge",
+            ...rest,
+            ...(isDoor && rest.shape.kind !== "polygon" ? { leaf: { hinge: "left", clearance: mm(3) } } : {}),
+          }),
+        ),
       ),
     ),
   );

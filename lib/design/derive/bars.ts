@@ -6,7 +6,8 @@ import type { BarPart } from "../parts.js";
 import { type EdgeName, edgeNames, type Face, type PanelPoint, type Point } from "../place.js";
 import type { BarStock, Stock } from "../stock.js";
 import { type Axis, edgeAxis, faceAxes, facesAt, neighbour, type Side, sides } from "./axes.js";
-import { casePoint, type PanelLayout, type SectionLayout } from "./layout.js";
+import { casePoint } from "./case-point.js";
+import type { PanelLayout, SectionLayout } from "./layout.js";
 import { panelPoint } from "./outline.js";
 import { stockNamed } from "./stock-named.js";
 

@@ -12,8 +12,8 @@ import {
   shelfFastenings,
 } from "./fastenings.js";
 import { type HardwareSpot, surfaceIds } from "./hardware-spots.js";
+import { inCase } from "./in-case.js";
 import { contentPart, shelfPart } from "./inside.js";
-import { inCase } from "./layout.js";
 import { panelPart } from "./panels.js";
 import { planCase } from "./plan.js";
 

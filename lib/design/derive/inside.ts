@@ -4,8 +4,9 @@ import type { Content, Shelf } from "../case.js";
 import type { ContentPart, PanelPart, ShelfPart } from "../parts.js";
 import type { Box, Point } from "../place.js";
 import type { Stock } from "../stock.js";
+import { casePoint } from "./case-point.js";
 import { layoutNamed } from "./hardware-spots.js";
-import { casePoint, type SectionLayout } from "./layout.js";
+import type { SectionLayout } from "./layout.js";
 import { panelPoint } from "./outline.js";
 import { stockNamed } from "./stock-named.js";
 

@@ -4,10 +4,11 @@
  */
 import { Length } from "../../quantity/index.js";
 import type { Case, Facing, Panel, Section } from "../case.js";
-import type { Box, Face, PanelPoint, Point } from "../place.js";
+import type { Box, Face, Point } from "../place.js";
 import { faces } from "../place.js";
 import type { Adhesive, FacingStock, SheetStock, Stock } from "../stock.js";
 import { type Axis, edgeBetween, faceAxes, neighbour, type Side, sides } from "./axes.js";
+import { casePoint } from "./case-point.js";
 import { stockNamed } from "./stock-named.js";
 
 /** A facing with what it is made of and glued with. */
@@ -40,11 +41,6 @@ export interface SectionLayout {
   readonly inside: Readonly<Record<Axis, Length>>;
   readonly insideLow: Point;
   readonly outside: Box;
-}
-
-/** A point of the case. */
-export function casePoint(x: number, y: number, z: number): Point {
-  return { x: Length.si(x), y: Length.si(y), z: Length.si(z) };
 }
 
 /** Lays out every section and stacks them, each centred on the one below. */
@@ -139,38 +135,5 @@ function stockedFacing(facing: Facing, stock: Stock): StockedFacing {
     ...facing,
     stock: stockNamed(stock, "facings", facing.facing),
     glue: stockNamed(stock, "adhesives", facing.adhesive),
-  };
-}
-
-/**
- * Where a point of a panel is in the stacked case.
- *
- * @param off distance outwards from the panel's inside face
- */
-export function inCase({ section, face, reach }: PanelLayout, { u, v }: PanelPoint, off: number): Point {
-  const { inside, insideLow } = section;
-  const axes = faceAxes[face];
-  const place: Record<Axis, number> = { x: 0, y: 0, z: 0 };
-  place[axes.u.axis] = axes.u.reversed ? inside[axes.u.axis] + reach.left - u : u - reach.left;
-  place[axes.v.axis] = v - reach.bottom;
-  place[axes.normal] = axes.end === "low" ? -off : inside[axes.normal] + off;
-  return casePoint(insideLow.x + place.x, insideLow.y + place.y, insideLow.z + place.z);
-}
-
-/** Thickness of the facing on the inside. */
-export function insideFacing({ facing }: { readonly facing?: StockedFacing }): number {
-  return facing?.sides === "both" ? facing.stock.thickness : 0;
-}
-
-/** The box of a rectangle of a panel's sheet, without its facing. */
-export function sheetBox(layout: PanelLayout, low: PanelPoint, high: PanelPoint): Box {
-  const inner = insideFacing(layout);
-  const one = inCase(layout, low, inner);
-  const other = inCase(layout, high, inner + layout.sheet.thickness);
-  const lowest = (axis: Axis): number => Math.min(one[axis], other[axis]);
-  const size = (axis: Axis): number => Math.abs(one[axis] - other[axis]);
-  return {
-    low: casePoint(lowest("x"), lowest("y"), lowest("z")),
-    size: casePoint(size("x"), size("y"), size("z")),
   };
 }

@@ -2,7 +2,7 @@ import { Area } from "../../quantity/index.js";
 import type { PanelPart, PlacedOpening } from "../parts.js";
 import type { PanelPoint } from "../place.js";
 import { faceAxes } from "./axes.js";
-import { inCase, insideFacing, sheetBox } from "./layout.js";
+import { inCase, insideFacing, sheetBox } from "./in-case.js";
 import { type Form, formArea, formCentre, panelPoint } from "./outline.js";
 import type { Piece } from "./plan.js";
 

@@ -5,11 +5,12 @@ import { choice, Name } from "../../quantity/index.js";
 import type { Case } from "../case.js";
 import { type Build, buildField } from "./build-fields.js";
 import { type CaseText, readCaseText } from "./case-text.js";
+import { completeSection } from "./complete-section.js";
 import { businessField, demandsField, journeyField } from "./demand-fields.js";
 import { block, type FileUnits, field } from "./fields.js";
 import { hardwareField } from "./hardware-field.js";
 import { contentsField, shelvesField } from "./inside-fields.js";
-import { completeSection, sectionsField, type WrittenSection } from "./section-fields.js";
+import { sectionsField, type WrittenSection } from "./section-fields.js";
 
 /** What a case file gave. */
 export interface ReadCase {
