@@ -52,6 +52,8 @@ export const bookStyles: string = `
 .cw-pages { padding-left: 1.2rem; }
 .cw-pages li { margin: .4rem 0; }
 .cw-formula { background: ${paper}; border: 1px solid ${line}; border-radius: .25rem; padding: .9rem 1.1rem; margin: 0 0 1rem; }
+.cw-formula h2 { font-size: 1.1875rem; margin: 0; padding: 0; border: 0; }
+.cw-formula td small { display: block; color: ${soft}; font-size: .9375rem; max-width: 26rem; }
 .cw-formula .cw-id { font: .875rem ui-monospace, "DejaVu Sans Mono", monospace; color: ${soft}; margin: 0 0 .3rem; }
 @media print {
   .cw-head { background: none; color: ${ink}; border-bottom: 2px solid ${ink}; }

@@ -48,10 +48,11 @@ function headingOf(prose: string): string | undefined {
   return /^#+\s+(.+?)\s*#*\s*$/m.exec(prose)?.[1];
 }
 
-/** The first paragraph that is neither heading nor list, its marks taken off. */
+/** The first paragraph that is neither heading nor list, or what of it is set bold at its start. */
 function paragraphOf(prose: string): string | undefined {
   const paragraph = prose
     .split(/\n\s*\n/)
-    .find((block) => !/^\s*(#|[-*>|]|\d+\.)/.test(block) && block.trim() !== "");
-  return paragraph?.replace(/[*_`]/g, "").replace(/\s+/g, " ").trim();
+    .find((block) => !/^\s*(#|>|\||[-*+]\s|\d+\.\s)/.test(block) && block.trim() !== "");
+  const text = /^\s*\*\*([^*]+)\*\*/.exec(paragraph ?? "")?.[1] ?? paragraph;
+  return text?.replace(/[*_`]/g, "").replace(/\s+/g, " ").trim();
 }

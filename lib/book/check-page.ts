@@ -1,5 +1,5 @@
 /** The published checks: value printed elsewhere, ours, and how far they are apart. */
-import { type Html, html, renderTable, tableOf } from "../page/index.js";
+import { type Html, html, readableValue, tieUnits } from "../page/index.js";
 import type { CheckOutcome } from "../published-check.js";
 import type { Known } from "../source.js";
 import { counted } from "./counted.js";
@@ -32,25 +32,29 @@ function knownCounts(outcomes: readonly CheckOutcome[]): Html[] {
     .map(({ known, count }) => html`<li><b>${known}</b>: ${meanings[known]} (${count})</li>`);
 }
 
+/** Behind a disclosure, since the tables are long. */
 function sourceSection(source: string, outcomes: readonly CheckOutcome[]): Html {
-  const table = tableOf(
-    outcomes,
-    [
-      {
-        heading: "Formula",
-        cell: ({ formula, result }) => (result === "value" ? formula : `${formula} (${result})`),
-      },
-      { heading: "Expected", cell: ({ expected }) => expected, align: "right" },
-      { heading: "Ours", cell: ({ ours }) => ours, align: "right" },
-      { heading: "Apart", cell: apart, align: "right" },
-      { heading: "Allowed", cell: ({ tolerance }) => showShare(tolerance), align: "right" },
-      { heading: "", cell: ({ holds }) => (holds ? "agrees" : "DISAGREES") },
-      { heading: "Known", cell: ({ known }) => known },
-      { heading: "Where", cell: ({ where }) => where },
-    ],
-    counted(outcomes.length, "value"),
-  );
-  return html`<h2>${source}</h2><div class="cw">${renderTable(table)}</div>`;
+  const apartOnes = outcomes.filter(({ holds }) => !holds).length;
+  const tally = apartOnes === 0 ? "all agree" : `${apartOnes} do not agree`;
+  return html`<section class="cw cw-formula"><h2>${source}</h2><details class="cw-how"><summary>${counted(outcomes.length, "value")}, ${tally}</summary>
+<div class="cw-scroll" tabindex="0" role="group" aria-label="checks against ${source}"><table class="cw-table">
+<thead><tr><th scope="col">Formula and place</th>${figures.map((heading) => html`<th scope="col" class="cw-right">${heading}</th>`)}<th scope="col">Known</th></tr></thead>
+<tbody>${outcomes.map(outcomeRow)}</tbody></table></div></details></section>`;
+}
+
+const figures = ["Expected", "Ours", "Apart", "Allowed"] as const;
+
+function outcomeRow(outcome: CheckOutcome): Html {
+  const { formula, result, where, expected, ours, tolerance, holds, known } = outcome;
+  const cells = [
+    expected,
+    ours,
+    holds ? apart(outcome) : `${apart(outcome)}, does not agree`,
+    showShare(tolerance),
+  ];
+  return html`<tr><td><code>${formula}${result === "value" ? "" : `, ${result}`}</code><small>${where}</small></td>${cells.map(
+    (cell) => html`<td class="cw-right">${tieUnits(readableValue(cell))}</td>`,
+  )}<td>${known}</td></tr>`;
 }
 
 function apart({ error }: CheckOutcome): string {

@@ -1,13 +1,12 @@
 /** Bars lie flat with their words above them, so that long names stay readable on a phone. */
 import type { ChartSpec, ChartView } from "../page/index.js";
+import { limitRule, limitWord, onPaper } from "./chart-look.js";
 import {
   type ChartRow,
   type ChartText,
   type LabelField,
   type Limit,
   layeredChart,
-  limitRule,
-  limitWord,
   onlyOnce,
   shownValue,
 } from "./chart-parts.js";
@@ -72,6 +71,6 @@ function limitDown({ value, label }: Limit, rows: readonly ChartRow[]): ChartSpe
   const word: ChartSpec = { ...limitWord, align: left ? "right" : "left", dx: left ? -6 : 6 };
   return [
     { ...onlyOnce, mark: limitRule, encoding: { x, y: { value: 0 }, y2: { value: "height" } } },
-    { ...onlyOnce, mark: word, encoding: { x, y: { value: "height" }, text: { value: label } } },
+    ...onPaper(word, { x, y: { value: "height" }, text: { value: label } }),
   ];
 }

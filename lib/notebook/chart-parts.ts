@@ -1,13 +1,6 @@
-/** What all charts share: rows, axes, look, the limit line and the control that picks among rows. */
-import {
-  type ChartSpec,
-  type ChartView,
-  chart,
-  colours,
-  type Json,
-  seriesColours,
-  verdictColours,
-} from "../page/index.js";
+/** What all charts share: rows, axes, tooltips, the frame. */
+import { type ChartSpec, type ChartView, chart, type Json } from "../page/index.js";
+import { chartLook } from "./chart-look.js";
 
 /** What every chart says of itself. */
 export interface ChartText {
@@ -39,25 +32,6 @@ export interface Limit {
   readonly value: number;
   readonly label: string;
 }
-
-/** The line of a limit; its word beside it is what a screen reader reads. */
-export const limitRule: ChartSpec = {
-  type: "rule",
-  aria: false,
-  color: verdictColours.fails.ink,
-  strokeWidth: 2,
-  strokeDash: [7, 4],
-};
-
-/** The word of a limit, above its line or its foot. */
-export const limitWord: ChartSpec = {
-  type: "text",
-  baseline: "bottom",
-  dy: -4,
-  limit: { expr: "width" },
-  color: verdictColours.fails.ink,
-  fontWeight: 600,
-};
 
 /** For a layer that is drawn once rather than for every row. */
 export const onlyOnce: ChartSpec = { data: { values: [{}] } };
@@ -138,42 +112,6 @@ export function layeredChart(
     height,
     autosize: { type: "fit", contains: "padding" },
     ...parts,
-    config: look,
+    config: chartLook,
   });
 }
-
-const letters = "system-ui, -apple-system, 'Segoe UI', Roboto, 'DejaVu Sans', sans-serif";
-
-const look: ChartSpec = {
-  font: letters,
-  background: colours.paper,
-  padding: 4,
-  locale: { number: { decimal: ".", thousands: "\u202f", grouping: [3], currency: ["", ""] } },
-  view: { stroke: null },
-  axis: {
-    labelFontSize: 14,
-    titleFontSize: 14,
-    titleFontWeight: 600,
-    labelColor: colours.ink,
-    titleColor: colours.ink,
-    gridColor: "#e3e6e8",
-    domainColor: colours.soft,
-    tickColor: colours.soft,
-    titlePadding: 8,
-    labelOverlap: true,
-  },
-  axisX: { tickCount: { expr: "max(3, ceil(width / 90))" }, grid: false },
-  axisY: { tickCount: 6, domain: false, ticks: false, labelPadding: 8 },
-  legend: {
-    orient: "top",
-    direction: "vertical",
-    labelFontSize: 14,
-    titleFontSize: 14,
-    labelColor: colours.ink,
-    titleColor: colours.ink,
-    labelLimit: 280,
-    symbolStrokeWidth: 2.5,
-  },
-  range: { category: seriesColours },
-  text: { fontSize: 14, color: colours.ink },
-};

@@ -1,4 +1,5 @@
 import { type ChartSpec, type ChartView, colours, type Json } from "../page/index.js";
+import { limitRule, limitWord, onPaper } from "./chart-look.js";
 import {
   type ChartRow,
   type ChartText,
@@ -6,8 +7,6 @@ import {
   type LabelField,
   type Limit,
   layeredChart,
-  limitRule,
-  limitWord,
   type NumberField,
   numberChannel,
   onlyOnce,
@@ -94,12 +93,9 @@ function lines<Row>(
 /** A line across the chart with its word above it at the right. */
 function limitLine({ value, label }: Limit): ChartSpec[] {
   const across: ChartSpec = { y: { datum: value, type: "quantitative" } };
+  const place: ChartSpec = { ...across, x: { value: "width" }, text: { value: label } };
   return [
     { ...onlyOnce, mark: limitRule, encoding: across },
-    {
-      ...onlyOnce,
-      mark: { ...limitWord, align: "right" },
-      encoding: { ...across, x: { value: "width" }, text: { value: label } },
-    },
+    ...onPaper({ ...limitWord, align: "right" }, place),
   ];
 }

@@ -11,7 +11,6 @@ export * from "./plain-text.js";
 export * from "./readable.js";
 export * from "./render.js";
 export * from "./render-drawing.js";
-export { renderTable } from "./render-simple.js";
 export * from "./substitute.js";
 export * from "./table.js";
 export * from "./to-view.js";

@@ -22,7 +22,14 @@ const looks: Readonly<Record<ShapeRole, Look>> = {
 /** The figure: title, description, drawing. */
 export function renderDrawing(view: DrawingView): Html {
   return html`<figure class="cw-figure"><figcaption><span class="cw-figure-title">${view.title}</span><span>${view.description}</span></figcaption>
-<div class="cw-drawing">${drawingSvg(view)}</div></figure>`;
+<div class="cw-drawing" tabindex="0" role="group" aria-label="drawing: ${view.title}">${sized(view)}</div></figure>`;
+}
+
+/** Letters of 11 to 18 px: a drawing too wide for that scrolls in its box, a small one does not swell. */
+function sized(view: DrawingView): Html {
+  const { left, right, letter } = frameOf(view);
+  const letters = (right - left) / letter;
+  return html`<div style="min-width: ${Math.round(Math.min(11 * letters, 1000))}px; max-width: ${Math.round(18 * letters)}px">${drawingSvg(view)}</div>`;
 }
 
 /** The drawing alone. */

@@ -35,7 +35,7 @@ export function renderTable({ caption, columns, rows }: TableView): Html {
   const head = columns.map(({ heading, align }) => html`<th scope="col" class="cw-${align}">${heading}</th>`);
   const body = rows.map(
     (row) =>
-      html`<tr>${columns.map(({ align }, i) => html`<td class="cw-${align}">${readableValue(row[i] ?? "")}</td>`)}</tr>`,
+      html`<tr>${columns.map(({ align }, i) => html`<td class="cw-${align}">${tieUnits(readableValue(row[i] ?? ""))}</td>`)}</tr>`,
   );
   return html`<div class="cw-scroll" tabindex="0" role="group" aria-label="${caption ?? "table"}"><table class="cw-table">${
     caption !== undefined && html`<caption>${caption}</caption>`

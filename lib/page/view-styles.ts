@@ -58,7 +58,6 @@ export const viewStyles: string = `
 .cw thead th { border-bottom: 2px solid ${ink}; vertical-align: bottom; font-weight: 650; background: ${paper}; }
 .cw tbody tr { background: ${paper}; }
 .cw th.cw-right, .cw td.cw-right { text-align: right; }
-.cw td.cw-right { white-space: nowrap; }
 .cw th.cw-center, .cw td.cw-center { text-align: center; }
 .cw .cw-worked { border-top: 1px solid ${line}; padding: .9rem 0 .4rem; margin: .8rem 0 0; }
 .cw .cw-equation { overflow-x: auto; overflow-y: hidden; padding: .35rem 0; max-width: 100%; }
@@ -78,8 +77,8 @@ export const viewStyles: string = `
 .cw .cw-figure-title { display: block; color: ${ink}; font-size: 1.125rem; font-weight: 650; }
 .cw .cw-chart { width: 100%; max-width: 46rem; background: ${paper}; overflow-x: auto; overflow-y: hidden; }
 .cw .cw-chart img { display: block; max-width: 100%; height: auto; }
-.cw .cw-drawing { max-width: 36rem; background: ${paper}; }
-.cw .cw-drawing svg { display: block; width: 100%; height: auto; max-height: 34rem; }
+.cw .cw-drawing { max-width: 46rem; background: ${paper}; overflow-x: auto; overflow-y: hidden; }
+.cw .cw-drawing svg { display: block; width: 100%; height: auto; }
 .cw .vega-embed, .cw .vega-embed .chart-wrapper { display: block; width: 100%; padding: 0; }
 .cw .vega-bindings { margin: .6rem 0 1rem; display: grid; gap: .5rem; }
 .cw .vega-bindings:empty { display: none; }
@@ -100,7 +99,9 @@ ${verdicts}
   .cw .cw-chart svg { max-width: 100%; height: auto; }
   .cw .cw-answer, .cw .cw-worked, .cw .cw-top, .cw .cw-figure, .cw .cw-cautions, .cw tr { break-inside: avoid; }
   .cw h3, .cw h4, .cw caption, .cw .cw-list-title { break-after: avoid; }
-  .cw .cw-scroll, .cw .cw-equation { overflow: visible; }
+  .cw .cw-scroll, .cw .cw-equation, .cw .cw-drawing { overflow: visible; }
+  .cw .cw-drawing > div { min-width: 0 !important; }
+  .cw .cw-drawing svg { max-height: 230mm; }
   .cw thead { display: table-header-group; }
   .cw summary { display: none; }
   .cw details::details-content { content-visibility: visible; block-size: auto; }

@@ -109,5 +109,5 @@ test("in the builder's own units", async () => {
     ],
   };
   showIn({ system: "inch" })(line);
-  expect(String(shown[0]?.["text/plain"])).toContain('{"system":"inch"}');
+  expect(String(shown[0]?.["text/plain"])).toContain('"system":"inch"');
 });
