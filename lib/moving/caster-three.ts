@@ -14,6 +14,7 @@ import {
 
 /** A corner of the base. */
 export type Corner = "front left" | "front right" | "back left" | "back right";
+/** The four corners of a base. */
 export const corners: readonly Corner[] = ["front left", "front right", "back left", "back right"];
 export const Corner: Kind<Corner> = choice("corner", corners);
 
