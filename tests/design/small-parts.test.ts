@@ -115,6 +115,27 @@ describe("bars and rivets", () => {
 });
 
 describe("hardware", () => {
+  // each face seen from outside, 200 mm to the right and 150 mm up; the box is 622 x 422 x 522 mm outside
+  test.each([
+    ["front", [200, 0, 11 + 150]],
+    ["back", [622 - 200, 422, 11 + 150]],
+    ["left", [0, 422 - 11 - 200, 11 + 150]],
+    ["right", [622, 11 + 200, 11 + 150]],
+    ["top", [200, 150, 522]],
+    ["bottom", [622 - 200, 150, 0]],
+  ])("on the %s is where its right hand says", (face, place) => {
+    const text = (smallJob["case.yaml"] ?? "")
+      .replace(/ {4}panels:\n[\s\S]*?hardware:/, "hardware:")
+      .replace(
+        / {4}places:\n[\s\S]*?shelves:/,
+        `    places: [{ on: box.${face}, from: bottom-left, across: 200, up: 150 }]\nshelves:`,
+      );
+    const handle = designOf({ ...smallJob, "case.yaml": text }).parts.hardware.find(
+      ({ id }) => id === "handle 1",
+    );
+    expect([handle?.centre.x, handle?.centre.y, handle?.centre.z].map(millimetres)).toEqual(place);
+  });
+
   test("a corner has two rivets on each of its three panels", () => {
     const groups = parts.fastenings.filter(({ holds }) => holds === "corner 1");
     expect(groups.map(({ panel: on, count }) => [on, count])).toEqual([
