@@ -12,7 +12,7 @@ import { dataFolder, demoJob, isJobName, jobNameExpected } from "../job/index.js
  * @param jobs folder to look in and write to, for tests
  * @returns exit code: 1 when there is no name, it is unsafe or it is taken
  */
-export async function newJob([name]: readonly string[], jobs: string = dataFolder): Promise<number> {
+export async function newJob([name]: readonly string[], jobs: string = dataFolder()): Promise<number> {
   const refusal = refuse(name, jobs);
   if (refusal !== undefined || name === undefined) {
     console.error(refusal);

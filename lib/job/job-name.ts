@@ -11,12 +11,18 @@ export function isJobName(name: string): boolean {
   return /^[a-z0-9](?:[a-z0-9-]{0,38}[a-z0-9])?$/.test(name) && !/^(con|prn|aux|nul|com\d|lpt\d)$/.test(name);
 }
 
-/** The repository's data/, found upwards from this file, compiled or not. */
-export const dataFolder: string = join(repository(dirname(fileURLToPath(import.meta.url))), "data");
+/**
+ * The project's data/, found upwards from this file, compiled or not.
+ *
+ * @throws Error when the library stands outside its project
+ */
+export function dataFolder(): string {
+  return join(projectAbove(dirname(fileURLToPath(import.meta.url))), "data");
+}
 
-function repository(from: string): string {
-  if (existsSync(join(from, "data")) && existsSync(join(from, "package-lock.json"))) return from;
-  const parent = dirname(from);
-  if (parent === from) throw new Error("no data folder above the library: run it inside its repository");
-  return repository(parent);
+function projectAbove(folder: string): string {
+  if (existsSync(join(folder, "data")) && existsSync(join(folder, "package-lock.json"))) return folder;
+  const parent = dirname(folder);
+  if (parent === folder) throw new Error("jobs: no data folder above the library, run it inside its project");
+  return projectAbove(parent);
 }

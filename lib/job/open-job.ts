@@ -71,6 +71,6 @@ function strangeTables(folder: string, files: readonly string[]): Problem[] {
  */
 export function jobFolder(name: string): string {
   if (/[\\/]/.test(name)) return resolve(name);
-  if (isJobName(name)) return join(dataFolder, name);
+  if (isJobName(name)) return join(dataFolder(), name);
   throw new ProblemsError([{ file: "data", column: "job", value: name, expected: jobNameExpected }]);
 }

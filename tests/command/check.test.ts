@@ -8,7 +8,7 @@ import { dataFolder } from "../../lib/job/index.js";
 let folder = "";
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), "check-"));
-  cpSync(join(dataFolder, "soil-lab"), folder, { recursive: true });
+  cpSync(join(dataFolder(), "soil-lab"), folder, { recursive: true });
   vi.spyOn(console, "log").mockImplementation(() => {});
   vi.spyOn(console, "error").mockImplementation(() => {});
 });

@@ -8,7 +8,7 @@ import { dataFolder, openJob } from "../../lib/job/index.js";
 let jobs = "";
 beforeEach(() => {
   jobs = mkdtempSync(join(tmpdir(), "jobs-"));
-  cpSync(join(dataFolder, "soil-lab"), join(jobs, "soil-lab"), { recursive: true });
+  cpSync(join(dataFolder(), "soil-lab"), join(jobs, "soil-lab"), { recursive: true });
   vi.spyOn(console, "log").mockImplementation(() => {});
   vi.spyOn(console, "error").mockImplementation(() => {});
 });

@@ -210,6 +210,17 @@ describe("one wrong value gives one problem at its row", () => {
       },
     ],
     [
+      "a content called like a shelf",
+      "  battery: {",
+      "  board: {",
+      {
+        row: row("  battery: {"),
+        column: "contents.board",
+        value: "board",
+        expected: "a name that no shelf has",
+      },
+    ],
+    [
       "a name with a dot",
       "  board: {",
       "  board.1: {",

@@ -28,23 +28,27 @@ describe("opening a job", () => {
   test("opens the demo when none is named", () => {
     vi.stubEnv("CASEWRIGHT_JOB", "");
     const job = openJob();
-    expect(job).toMatchObject({ name: demoJob, folder: join(dataFolder, demoJob), case: { invented: true } });
+    expect(job).toMatchObject({
+      name: demoJob,
+      folder: join(dataFolder(), demoJob),
+      case: { invented: true },
+    });
     expect(job.parts.sections.map(({ name }) => name)).toEqual(["lower", "upper"]);
   });
 
   test("opens what the environment names", () => {
-    vi.stubEnv("CASEWRIGHT_JOB", join(dataFolder, demoJob));
+    vi.stubEnv("CASEWRIGHT_JOB", join(dataFolder(), demoJob));
     expect(openJob().name).toBe(demoJob);
   });
 
   test("opens a folder anywhere by its path", () => {
-    cpSync(join(dataFolder, demoJob), join(scratch, "elsewhere"), { recursive: true });
+    cpSync(join(dataFolder(), demoJob), join(scratch, "elsewhere"), { recursive: true });
     expect(openJob(join(scratch, "elsewhere")).folder).toBe(join(scratch, "elsewhere"));
   });
 
   test("throws every problem of its files", () => {
     const folder = join(scratch, "spoilt");
-    cpSync(join(dataFolder, demoJob), folder, { recursive: true });
+    cpSync(join(dataFolder(), demoJob), folder, { recursive: true });
     writeFileSync(join(folder, "kerfs.csv"), "blade,cuts\nsaw,ten\n");
     rmSync(join(folder, "facings.csv"));
     const files = problemsThrownBy(() => openJob(folder)).map(({ file }) => file);
@@ -54,7 +58,7 @@ describe("opening a job", () => {
 
   test("a misspelt table is a problem, not a table that is silently left out", () => {
     const folder = join(scratch, "misspelt");
-    cpSync(join(dataFolder, demoJob), folder, { recursive: true });
+    cpSync(join(dataFolder(), demoJob), folder, { recursive: true });
     renameSync(join(folder, "kerfs.csv"), join(folder, "kerf.csv"));
     expect(problemsThrownBy(() => openJob(folder))).toEqual([
       { file: "kerf.csv", expected: expect.stringMatching(/^a file among case\.yaml, .*kerfs\.csv/) },
@@ -70,7 +74,7 @@ describe("opening a job", () => {
 
   test("a folder under a table's name counts as missing", () => {
     const folder = join(scratch, "odd");
-    cpSync(join(dataFolder, demoJob), folder, { recursive: true });
+    cpSync(join(dataFolder(), demoJob), folder, { recursive: true });
     rmSync(join(folder, "facings.csv"));
     mkdirSync(join(folder, "facings.csv"));
     const read = readJob(folder);

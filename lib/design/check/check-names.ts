@@ -29,6 +29,7 @@ export function checkNames(description: Case, stock: Stock): Fault[] {
     ...shelves.flatMap((shelf) => sectionOf("shelves", shelf, sections)),
     ...contents.flatMap((content) => sectionOf("contents", content, sections)),
     ...contents.flatMap((content) => shelfOf(content, shelves)),
+    ...contents.flatMap((content) => sharedName(content, shelves)),
   ];
 }
 
@@ -105,4 +106,10 @@ function shelfOf({ name, section, held }: Content, shelves: readonly Shelf[]): F
   if (here.includes(held.shelf)) return [];
   const expected = `a shelf of section ${section} (${here.join(", ") || "it has none"})`;
   return [{ path: ["contents", name, "held", "shelf"], expected }];
+}
+
+/** Fasteners say what they hold by its name, so a content must not be called like a shelf. */
+function sharedName({ name }: Content, shelves: readonly Shelf[]): Fault[] {
+  if (!shelves.some((shelf) => shelf.name === name)) return [];
+  return [{ path: ["contents", name], value: name, expected: "a name that no shelf has" }];
 }
