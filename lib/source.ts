@@ -45,6 +45,11 @@ export type SourceKey =
   | "iec-62368"
   | "gum"
   | "statistical-tables"
+  | "regression-datasets"
+  | "gum-monte-carlo"
+  | "random-numbers"
+  | "iso-16269-6"
+  | "en-14358"
   | "bin-packing"
   | "knapsack-problems"
   | "two-dimensional-bins"
@@ -54,6 +59,25 @@ export type SourceKey =
   | "statics"
   | "geometry"
   | "finite-element-cases"
+  | "en-12195"
+  | "ctu-code"
+  | "astm-d4169"
+  | "mil-std-810"
+  | "astm-f2057"
+  | "cushion-design"
+  | "package-handbook"
+  | "astm-d395"
+  | "astm-b258"
+  | "nec"
+  | "ashrae"
+  | "iso-6946"
+  | "iec-60601"
+  | "iec-60335"
+  | "dynamics"
+  | "vibration"
+  | "fluid-flow"
+  | "heat-transfer"
+  | "electricity"
   | "common-practice";
 
 /** Every work cited, by key. */
@@ -133,6 +157,31 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     year: 2008,
   },
   "statistical-tables": { title: "Student's t distribution, any statistical table" },
+  "regression-datasets": {
+    title: "Statistical Reference Datasets, linear regression",
+    author: "NIST",
+    year: 1999,
+  },
+  "gum-monte-carlo": {
+    title: "Propagation of distributions using a Monte Carlo method, JCGM 101",
+    author: "BIPM",
+    year: 2008,
+  },
+  "random-numbers": {
+    title: "Scrambled linear pseudorandom number generators",
+    author: "D. Blackman, S. Vigna",
+    year: 2021,
+  },
+  "iso-16269-6": {
+    title: "ISO 16269-6 Determination of statistical tolerance intervals",
+    author: "ISO",
+    year: 2014,
+  },
+  "en-14358": {
+    title: "EN 14358 Timber structures - Calculation and verification of characteristic values",
+    author: "CEN",
+    year: 2016,
+  },
   "bin-packing": {
     title: "The tight bound of first fit decreasing bin-packing algorithm is FFD(I) <= 11/9 OPT(I) + 6/9",
     author: "G. Dosa",
@@ -157,6 +206,53 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     title:
       "Plates with openings computed with a general-purpose finite-element solver (CalculiX 2.20), three meshes, extrapolated",
   },
+  "en-12195": {
+    title: "EN 12195-1 Load restraining on road vehicles - Calculation of securing forces",
+    author: "CEN",
+    year: 2010,
+  },
+  "ctu-code": {
+    title: "Code of Practice for Packing of Cargo Transport Units, annex 7",
+    author: "IMO, ILO, UNECE",
+    year: 2014,
+  },
+  "astm-d4169": {
+    title: "ASTM D4169 Performance testing of shipping containers and systems",
+    author: "ASTM International",
+  },
+  "mil-std-810": {
+    title: "MIL-STD-810 Environmental engineering considerations, method 516",
+    author: "US Department of Defense",
+  },
+  "astm-f2057": {
+    title: "ASTM F2057-23 Safety specification for clothing storage units",
+    author: "ASTM International",
+    year: 2023,
+  },
+  "cushion-design": {
+    title: "Simplified method of selecting and designing package cushioning materials, report 2031",
+    author: "R. E. Jones, W. L. James, USDA Forest Products Laboratory",
+    year: 1955,
+  },
+  "package-handbook": { title: "MIL-HDBK-304 Package cushioning design", author: "US Department of Defense" },
+  "astm-d395": { title: "ASTM D395 Rubber property - compression set", author: "ASTM International" },
+  "astm-b258": {
+    title: "ASTM B258 Standard nominal diameters and areas of AWG sizes of solid round wires",
+    author: "ASTM International",
+  },
+  nec: { title: "NFPA 70 National Electrical Code", author: "National Fire Protection Association" },
+  ashrae: { title: "ASHRAE Handbook Fundamentals", author: "ASHRAE", year: 1997 },
+  "iso-6946": { title: "ISO 6946 Building components - Thermal resistance and transmittance", author: "ISO" },
+  "iec-60601": { title: "IEC 60601-1 Medical electrical equipment, clause 9.4", author: "IEC" },
+  "iec-60335": {
+    title: "IEC 60335-1 Household and similar electrical appliances - Safety, clause 20.1",
+    author: "IEC",
+  },
+  dynamics: { title: "Motion, energy and inertia, any text on dynamics" },
+  vibration: { title: "Natural frequency and transmissibility, any text on mechanical vibrations" },
+  "fluid-flow": { title: "Drag, openings and fan curves, any text on fluid mechanics" },
+  "heat-transfer": { title: "Conduction, mixing and warm-up, any text on heat transfer" },
+  electricity: { title: "Circuits and batteries, any text on electricity" },
   "common-practice": { title: "Common practice in the trade, no source" },
 };
 

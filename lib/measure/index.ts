@@ -4,6 +4,7 @@ export * from "./bend-test.js";
 export * from "./column.js";
 export * from "./kerf.js";
 export * from "./line-fit.js";
+export * from "./linear-regression.js";
 export * from "./mean.js";
 export * from "./pull-test.js";
 export * from "./sheet-density.js";

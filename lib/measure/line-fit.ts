@@ -1,7 +1,8 @@
-import { linearRegression, mean, sum } from "simple-statistics";
+import { mean, sum } from "simple-statistics";
 import { type Formula, formula } from "../formula.js";
 import { listOf, Ratio, ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
+import { linearRegression } from "./linear-regression.js";
 import { studentFactor } from "./student.js";
 
 /** Points of a plot, one list a coordinate. */
@@ -55,18 +56,11 @@ export const lineFit: Formula<LinePoints, LineFit> = formula<LinePoints, LineFit
     ...(varies(y) ? [] : ["y must differ between points"]),
   ],
   compute: ({ x, y }) => {
-    const { m: slope, b: intercept } = linearRegression(x.map((one, i) => [one, y[i] ?? one]));
-    const { unexplained, xScatter, xMean } = scatter(x, y, slope, intercept);
-    const variance = unexplained / (x.length - 2);
-    const yMean = mean([...y]);
-    return {
-      slope,
-      intercept,
-      slopeError: Math.sqrt(variance / xScatter),
-      interceptError: Math.sqrt(variance * (1 / x.length + xMean ** 2 / xScatter)),
-      residualDeviation: Math.sqrt(variance),
-      rSquared: 1 - unexplained / sum(y.map((one) => (one - yMean) ** 2)),
-    };
+    const fit = linearRegression({ columns: [x], y, degree: 1, intercept: "yes" });
+    const [intercept, slope] = fit.coefficients as [Ratio, Ratio];
+    const [interceptError, slopeError] = fit.standardErrors as [Ratio, Ratio];
+    const { residualDeviation, rSquared } = fit;
+    return { slope, intercept, slopeError, interceptError, residualDeviation, rSquared };
   },
 });
 

@@ -1,10 +1,12 @@
 /** The kinds of reference files, by the word that tells them apart. */
 import { formulaOutcomes } from "./formula-tables.js";
+import { regressionOutcomes } from "./linear-regressions.js";
 import type { ReferenceRunner } from "./outcome.js";
 
 /** One runner a kind. */
 export const referenceKinds: Readonly<Record<string, ReferenceRunner>> = {
   formula: formulaOutcomes,
+  "linear-regression": regressionOutcomes,
 };
 
 /** The kind of a file's content: its own word, or that of its first table or case. */
