@@ -42,23 +42,29 @@ const inchBits: readonly (readonly [string, number])[] = [
   ["1/2 in", 1 / 2],
 ];
 
-/** Common practice, no source: room of a screw or bolt in its hole. */
+/** Common practice, no source: room of a screw or bolt in its hole, and twice that at most. */
 const clearance = 0.0005;
 
-/** Hole that a fastener wants: a rivet's body and 0.1 mm; a screw's or bolt's shank and 0.5 mm. */
-export function wantedHole({ kind, diameter }: Fastener): Length {
-  return kind === "rivet" ? rivetHole({ body: diameter }).drill : Length.si(diameter + clearance);
+/** The hole that a fastener wants, and the largest that still holds it. */
+function holeFor({ kind, diameter }: Fastener): { readonly drill: Length; readonly largest: Length } {
+  if (kind === "rivet") return rivetHole({ body: diameter });
+  return { drill: Length.si(diameter + clearance), largest: Length.si(diameter + 2 * clearance) };
 }
 
-/** The common bit nearest to the wanted hole that the fastener still goes through. */
+/**
+ * The common bit nearest to the hole that a fastener wants; a metric one where no inch bit lets the fastener
+ * through and still holds it.
+ *
+ * @throws RangeError for a rivet whose body is outside the range of the hole rule
+ */
 export function bitFor(fastener: Fastener, units: Case["units"]): Bit {
-  const wanted = wantedHole(fastener);
-  if (units === "metric") return metricBit(wanted);
-  const passing = inchBits
+  const { drill, largest } = holeFor(fastener);
+  if (units === "metric") return metricBit(drill);
+  const fitting = inchBits
     .map(([name, inches]): Bit => ({ name: name.replace(" ", "\u00a0"), diameter: Length.of(inches, "in") }))
-    .filter(({ diameter }) => diameter > fastener.diameter)
-    .sort((a, b) => Math.abs(a.diameter - wanted) - Math.abs(b.diameter - wanted));
-  return passing[0] ?? metricBit(wanted);
+    .filter(({ diameter }) => diameter > fastener.diameter && diameter <= largest)
+    .sort((a, b) => Math.abs(a.diameter - drill) - Math.abs(b.diameter - drill));
+  return fitting[0] ?? metricBit(drill);
 }
 
 /** Metric bits come in tenths of a millimetre. */

@@ -22,15 +22,23 @@ export function sentence(text: string): SentenceView {
   return { kind: "sentence", text };
 }
 
-/** A table with printed columns, one line a row, and empty columns to fill in. */
+/** A table with printed columns, one line a row, and empty columns for figures. */
 export function blanks<Row>(
   rows: readonly Row[],
   columns: readonly Column<Row>[],
   toFill: readonly string[],
-  caption?: string,
 ): BlanksBlock {
-  const { kind: _, ...table } = tableOf(rows, columns, caption);
-  return { kind: "blanks", ...table, blanks: toFill };
+  const { kind: _, ...table } = tableOf(rows, columns);
+  return { kind: "blanks", ...table, blanks: toFill, room: "figure" };
+}
+
+/** The same with empty columns for a few words each. */
+export function notes<Row>(
+  rows: readonly Row[],
+  columns: readonly Column<Row>[],
+  toFill: readonly string[],
+): BlanksBlock {
+  return { ...blanks(rows, columns, toFill), room: "words" };
 }
 
 /** The block where there is something to say, nothing where there is not. */

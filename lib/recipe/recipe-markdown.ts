@@ -1,4 +1,11 @@
-import { plainText, type TableColumn, type TableView, type View, verdictWords } from "../page/index.js";
+import {
+  type FindingView,
+  plainText,
+  type TableColumn,
+  type TableView,
+  type View,
+  verdictWords,
+} from "../page/index.js";
 import { markdownText } from "./markdown-text.js";
 import type { Recipe, RecipeBlock } from "./recipe.js";
 import { ruledTable } from "./recipe-views.js";
@@ -37,11 +44,9 @@ function viewText(view: View): string[] {
         view.items.map((item, i) => `${view.ordered ? `${i + 1}.` : "-"} ${markdownText(item)}`).join("\n"),
       ];
     case "cautions":
-      return [view.items.map((item) => `> **Mind this:** ${markdownText(item)}`).join("\n>\n")];
+      return [quoted(view.items.map(cautionLine))];
     case "finding":
-      return [
-        `> **${verdictWords[view.verdict]}:** ${markdownText(view.question)} ${markdownText(view.answer)}`,
-      ];
+      return [quoted(findingLines(view))];
     case "drawing":
       return [`*Drawing: ${markdownText(`${view.title}. ${view.description}`)}*`];
     case "markdown":
@@ -49,6 +54,22 @@ function viewText(view: View): string[] {
     default:
       return [markdownText(plainText(view))];
   }
+}
+
+function findingLines({ verdict, question, answer, cautions, missing }: FindingView): string[] {
+  return [
+    `**${verdictWords[verdict]}:** ${markdownText(question)} ${markdownText(answer)}`,
+    ...(missing ? [`**To measure:** ${markdownText(`${missing.measure}. ${missing.how}`)}`] : []),
+    ...cautions.map(cautionLine),
+  ];
+}
+
+function cautionLine(caution: string): string {
+  return `**Mind this:** ${markdownText(caution)}`;
+}
+
+function quoted(lines: readonly string[]): string {
+  return lines.map((line) => `> ${line}`).join("\n>\n");
 }
 
 function tableText({ caption, columns, rows }: TableView, cellText: (cell: string) => string): string[] {

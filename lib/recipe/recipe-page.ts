@@ -37,13 +37,13 @@ function blockHtml(block: RecipeBlock): Html {
   }
 }
 
-function blanksHtml({ caption, columns, rows, blanks }: BlanksBlock): Html {
+function blanksHtml({ columns, rows, blanks, room }: BlanksBlock): Html {
   const head = columns.map(({ heading, align }) => html`<th scope="col" class="cw-${align}">${heading}</th>`);
+  const empty = blanks.map(() => html`<td class="rc-blank"></td>`);
   const body = rows.map(
     (row) =>
-      html`<tr>${columns.map(({ align }, i) => html`<td class="cw-${align}">${row[i] ?? ""}</td>`)}${blanks.map(() => html`<td class="rc-blank"></td>`)}</tr>`,
+      html`<tr>${columns.map(({ align }, i) => html`<td class="cw-${align}">${row[i] ?? ""}</td>`)}${empty}</tr>`,
   );
-  return html`<div class="cw-scroll" tabindex="0" role="group" aria-label="${caption ?? "to fill in"}"><table class="cw-table rc-blanks">${
-    caption !== undefined && html`<caption>${caption}</caption>`
-  }<thead><tr>${head}${blanks.map((name) => html`<th scope="col" class="rc-blank">${name}</th>`)}</tr></thead><tbody>${body}</tbody></table></div>`;
+  return html`<div class="cw-scroll" tabindex="0" role="group" aria-label="to fill in"><table class="cw-table rc-blanks rc-${room}">
+<thead><tr>${head}${blanks.map((name) => html`<th scope="col" class="rc-blank">${name}</th>`)}</tr></thead><tbody>${body}</tbody></table></div>`;
 }

@@ -16,6 +16,7 @@ export const recipeStyles: string = `
 .rc th, .rc td { padding: .4rem .5rem; }
 .rc .rc-blanks td { vertical-align: bottom; }
 .rc .rc-blanks .rc-blank { min-width: 4rem; height: 2.2rem; border-left: 8px solid #fff; }
+.rc .rc-words .rc-blank { min-width: 7rem; }
 .rc .rc-blanks td.rc-blank { border-bottom: 1px solid #000; }
 .rc .cw-drawing, .rc figcaption { max-width: none; color: #000; }
 .rc .cw-drawing svg { max-height: 36rem; }
@@ -31,9 +32,17 @@ export const recipeStyles: string = `
   .rc nav { margin-bottom: 1.5rem; }
   .rc .cw-scroll { margin: .5rem 0; }
   .rc .cw-list li { margin: .25rem 0; }
+  .rc .cw-finding { padding: .5rem .8rem; margin: .6rem 0; }
+  .rc .cw-finding h3 { font-size: 11pt; margin: 0 0 .3rem; }
+  .rc .cw-finding .cw-answer-text { font-size: 10.5pt; margin: .3rem 0; }
+  .rc .cw-finding .cw-amounts, .rc .cw-finding .cw-ratio { margin: .2rem 0; }
+  .rc .cw-finding .cw-amounts dd { font-size: 10pt; }
+  .rc .cw-finding .cw-bar { max-width: 70mm; }
+  .rc .cw-cautions { padding: .4rem .8rem; margin: .5rem 0; }
   .rc .cw-figure { margin: .6rem 0; }
   .rc figcaption { font-size: 9.5pt; }
   .rc .rc-blanks .rc-blank { min-width: 17mm; height: 6.6mm; }
+  .rc .rc-words .rc-blank { min-width: 28mm; }
   .rc main > section + .rc-new-page { break-before: page; }
   .rc main > section { margin-bottom: 2rem; }
   .rc .rc-group:has(svg) { break-inside: avoid; }

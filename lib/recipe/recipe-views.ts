@@ -24,10 +24,9 @@ function blockViews(block: RecipeBlock): View[] {
 }
 
 /** Blanks as a table whose empty cells are ruled with underscores. */
-export function ruledTable({ caption, columns, rows, blanks }: BlanksBlock): TableView {
+export function ruledTable({ columns, rows, blanks }: BlanksBlock): TableView {
   return {
     kind: "table",
-    ...(caption === undefined ? {} : { caption }),
     columns: [...columns, ...blanks.map((name) => ({ heading: name, align: "left" as const }))],
     rows: rows.map((row) => [...row, ...blanks.map(() => "________")]),
   };

@@ -25,12 +25,13 @@ export type RecipeBlock = View | BlanksBlock | GroupBlock;
 /** A table with columns left empty, to be filled in with a pencil. */
 export interface BlanksBlock {
   readonly kind: "blanks";
-  readonly caption?: string;
   readonly columns: readonly TableColumn[];
   /** One text a printed column. */
   readonly rows: readonly (readonly string[])[];
   /** Headings of the empty columns, right of the printed ones. */
   readonly blanks: readonly string[];
+  /** How much room an empty cell gives: for a figure, or for a few words. */
+  readonly room: "figure" | "words";
 }
 
 /** Blocks that belong on one page under one heading, such as a panel's drawing and its holes. */

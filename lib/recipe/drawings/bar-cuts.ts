@@ -17,7 +17,9 @@ export function barCutsDrawing(
 ): DrawingView {
   const longest = Math.max(...bars.map(({ cut }) => millimetres(cut.length)));
   const letter = longest / lettersAcross;
-  const marks = bars.flatMap((bar, row) => barMarks(bar, -4.4 * letter * row, pieces, rule, letter));
+  const marks = bars.flatMap((bar, row) =>
+    barMarks(bar, 4.4 * letter * (bars.length - row), pieces, rule, letter),
+  );
   return drawing(
     name,
     "Lengths to scale, widths not. What is left of the line at the left end is trimmed off first.",

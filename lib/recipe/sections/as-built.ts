@@ -1,6 +1,6 @@
 /** The record to fill in, so that the next one can be built from what really happened. */
 import { showNumber, Time } from "../../quantity/index.js";
-import { blanks, group, section, sentence, when } from "../make-block.js";
+import { blanks, group, notes, section, sentence, when } from "../make-block.js";
 import type { GroupBlock, RecipeSection } from "../recipe.js";
 import { total } from "../words.js";
 import type { Workshop } from "../workshop.js";
@@ -13,7 +13,7 @@ export function asBuiltSection(workshop: Workshop): RecipeSection {
   return section("As-built record", who(workshop), deviations(), weights(workshop), times(workshop));
 }
 
-function who({ case: { name } }: Workshop): GroupBlock {
+function who({ case: { name }, purchases }: Workshop): GroupBlock {
   const lines = [
     "Case",
     "Number or mark on it",
@@ -21,13 +21,13 @@ function who({ case: { name } }: Workshop): GroupBlock {
     "Begun on",
     "Finished on",
     "Sheets: supplier and batch",
-    "Adhesive: batch and date",
+    ...when(purchases.adhesives.length > 0, () => "Adhesive: batch and date"),
     "Temperature and damp in the workshop",
     "Checked by",
   ];
   return group(
     "Who and when",
-    blanks(
+    notes(
       lines.map((line) => ({ line, given: line === "Case" ? name : "" })),
       [{ heading: "What", cell: ({ line, given }) => (given ? `${line}: ${given}` : line) }],
       ["Written down"],
@@ -38,7 +38,7 @@ function who({ case: { name } }: Workshop): GroupBlock {
 function deviations(): GroupBlock {
   return group(
     "What came out otherwise than planned",
-    blanks(
+    notes(
       Array.from({ length: deviationLines }, (_, line) => line + 1),
       [{ heading: "No.", cell: (line) => line }],
       ["Part", "Planned", "As built", "Why, and what to do next time"],

@@ -1,13 +1,14 @@
 /** Putting it together, section by section, each step with its reason. */
 import type { HardwarePart, PanelPart, Parts, SectionPart } from "../../design/index.js";
 import { steps } from "../../page/index.js";
-import { accessOf, lastPanel, reachWords } from "../access.js";
+import { reachWords } from "../access.js";
 import { hardwareAt } from "../hardware-stage.js";
 import { section, when } from "../make-block.js";
 import { codeOf } from "../pieces.js";
 import type { RecipeBlock, RecipeSection } from "../recipe.js";
-import { counted, distinct, grouped, listed } from "../words.js";
+import { distinct, grouped, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
+import { closingSteps } from "./closing-steps.js";
 import { edgeRules } from "./edge-rules.js";
 import { contentSteps } from "./fit-out.js";
 
@@ -59,53 +60,10 @@ function boxSteps({ name }: SectionPart, workshop: Workshop): string[] {
   const described = workshop.case.sections.find((one) => one.name === name);
   const faces = workshop.pieces.panels.filter(({ part }) => part.section === name && part.role === "face");
   return [
-    `Dry fit without glue or rivets: stand ${listed(faces.map(({ code, part }) => `${code} ${part.face}`))} together with clamps and corner squares. Nothing is lost if a panel turns out wrong now.`,
+    `Dry fit without glue or fasteners: stand ${listed(faces.map(({ code, part }) => `${code} ${part.face}`))} together with clamps and corner squares. Nothing is lost if a panel turns out wrong now.`,
     ...(described ? edgeRules(described) : []),
-    "Compare the two diagonals of every face you can reach, and shift the clamps until they agree. A box riveted crooked stays crooked, and its doors with it.",
+    "Compare the two diagonals of every face you can reach, and shift the clamps until they agree. A box fixed crooked stays crooked.",
   ];
-}
-
-function closingSteps({ name }: SectionPart, workshop: Workshop): string[] {
-  const access = accessOf(name, workshop.parts);
-  const last = lastPanel(name, access);
-  const bars = workshop.pieces.bars.filter(({ part }) => part.section === name);
-  const first = bars.filter(({ part }) => !part.covers.includes(last));
-  const closing = bars.filter(({ part }) => part.covers.includes(last));
-  return [
-    ...(first.length > 0
-      ? [
-          `Leave ${last} off. Clamp, drill through and rivet the bars ${codes(first)}. With one side open you reach every washer.`,
-        ]
-      : []),
-    ...insideSteps(name, workshop),
-    `Put on ${last} as the last panel.${closing.length > 0 ? ` Rivet the bars ${codes(closing)}. ${reachWords(name, workshop.parts)}` : ""}`,
-    ...when(hardwareAt("corners", workshop.parts, name).length > 0, () =>
-      cornerStep(hardwareAt("corners", workshop.parts, name)),
-    ),
-  ];
-}
-
-function codes(bars: readonly { readonly code: string; readonly name: string }[]): string {
-  return listed(bars.map(({ code, name }) => `${code} ${name.split(".").slice(1).join(".")}`));
-}
-
-function cornerStep(corners: readonly HardwarePart[]): string {
-  const names = grouped(corners, ({ item }) => item.name).map(([name, some]) => `${name} (${some.length})`);
-  return `Set the corners: ${listed(names)}. They cover the bar ends and so come after the bars.`;
-}
-
-/** What goes in while one side is still open. */
-function insideSteps(name: string, { parts, pieces }: Workshop): string[] {
-  const shelves = parts.shelves.filter(({ shelf }) => shelf.section === name);
-  return shelves.map(({ shelf, panel }) => {
-    const borne = {
-      "two ends": "its two ends",
-      "ends and back": "its ends and the back",
-      "back only": "the back",
-    }[shelf.support];
-    const slides = shelf.sliding ? " It slides: try it loaded by hand before you go on." : "";
-    return `Put in the shelf ${codeOf(pieces.panels, panel.id)} ${shelf.name}, borne at ${borne}, with ${counted(shelf.joint.count, "fastener")} (${shelf.joint.fastener}). It goes in before the last panel, since it may not pass the openings.${slides}`;
-  });
 }
 
 function doorSteps({ name }: SectionPart, { parts, pieces, rule }: Workshop): string[] {

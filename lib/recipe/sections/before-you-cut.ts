@@ -1,7 +1,7 @@
 /** What the review does not yet say yes to. It stands in front of everything else. */
 import { cautions, findingView, list, tableOf } from "../../page/index.js";
 import type { Finding, Verdict } from "../../review/index.js";
-import { blanks, group, section, sentence, when } from "../make-block.js";
+import { group, notes, section, sentence, when } from "../make-block.js";
 import type { RecipeBlock, RecipeSection } from "../recipe.js";
 import type { Rule } from "../rule.js";
 import { counted, distinct, listed } from "../words.js";
@@ -9,9 +9,9 @@ import type { Workshop } from "../workshop.js";
 
 /** The section; none where every question holds. */
 export function beforeYouCut({ findings, rule }: Workshop): RecipeSection[] {
-  const open = findings.filter(({ verdict }) => verdict !== "holds");
+  const of = (verdict: Verdict): Finding[] => findings.filter((finding) => finding.verdict === verdict);
+  const open = [...of("fails"), ...of("close"), ...of("unknown")];
   if (open.length === 0) return [];
-  const of = (verdict: Verdict): Finding[] => open.filter((finding) => finding.verdict === verdict);
   return [
     section(
       "Before you cut",
@@ -103,7 +103,7 @@ function decisions(findings: readonly Finding[]): RecipeBlock {
   return group(
     "Your decision",
     sentence("Write down what you changed or measured before the first cut, so that the next builder knows."),
-    blanks(
+    notes(
       findings,
       [
         { heading: "About", cell: ({ subject }) => subject },

@@ -1,6 +1,7 @@
 /** What can hurt, and what to do about it, as far as this case has it. */
 import { type CautionsView, cautions } from "../../page/index.js";
-import { flowingSection, sentence } from "../make-block.js";
+import { hardwareAt } from "../hardware-stage.js";
+import { flowingSection, sentence, when } from "../make-block.js";
 import type { RecipeSection } from "../recipe.js";
 import { distinct, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
@@ -24,13 +25,17 @@ function bench(workshop: Workshop): CautionsView["items"] {
   const { parts } = workshop;
   return [
     "Saws and routers: eye and hearing protection, guards in place, work clamped, no gloves near a spinning blade, hands and sleeves clear, unplug before changing a blade or bit.",
-    "Drilling and riveting: eye protection; rivet stems fly when they snap, so point the tool away from faces. Clamp thin metal, it grabs and spins.",
+    ...when(
+      parts.fastenings.length > 0,
+      () =>
+        "Drilling and riveting: eye and hearing protection; rivet stems fly when they snap, so point the tool away from faces. Clamp thin metal, it grabs and spins.",
+    ),
     ...(parts.bars.length > 0
       ? [
           "Cut aluminium has edges like knives: gloves when handling, deburr every end and hole at once, and keep its chips out of the wood saw's dust bag.",
         ]
       : []),
-    "Dust of plywood and laminate: extraction at the tool and a fitted dust mask. Sweep up with a vacuum, not with compressed air.",
+    "Dust: extraction at the tool and a fitted dust mask. Clean up with a vacuum, not with compressed air.",
     ...adhesiveCautions(workshop),
     "Store oily or glue-wet rags spread out in the open air or under water in a metal bin; they can heat up by themselves.",
   ];
@@ -61,7 +66,9 @@ function moving({ case: { contents, journey }, parts }: Workshop): string[] {
   const people = journey.people === 1 ? "one person" : `${journey.people} people`;
   return [
     `Lifting: the plan is for ${people}. Weigh each section before the first lift, lift with straight backs and a clear way, and never alone what needs two.`,
-    "Tipping: a tall case on wheels goes over easily. Brake the casters when it stands, push low and from behind, never up a ramp or over a gap alone, and keep clear of the downhill side.",
+    hardwareAt("wheels", parts).length > 0
+      ? "Tipping: a tall case on wheels goes over easily. Brake the casters when it stands, push low and from behind, never up a ramp or over a gap alone, and keep clear of the downhill side."
+      : "Tipping: keep clear of the side it could fall to, and steady it while you work on it standing.",
     ...(hung.length > 0
       ? [
           `Hung things (${listed(hung.map(({ name }) => name))}): each needs a second hold that catches it if the first fails, and nobody stands under it while it is being fixed.`,

@@ -1,24 +1,14 @@
-/** What to measure at each step, what it should be and how far off it may be, with a blank for what it is. */
-import { Length, Mass } from "../../quantity/index.js";
+/** What to measure at each step of the work, what it should be and how far off it may be, with a blank for what it is. */
+import { Mass } from "../../quantity/index.js";
 import { blanks, group, section, sentence, when } from "../make-block.js";
 import { sheetPieces } from "../pieces.js";
 import type { GroupBlock, RecipeSection } from "../recipe.js";
 import { diagonalDifference, diagonalOf, thicknessTolerance } from "../squareness.js";
-import { total } from "../words.js";
+import { tolerance } from "../tolerances.js";
 import type { Workshop } from "../workshop.js";
+import { boxChecks, doorChecks, fastenerChecks, leavesOf } from "./box-checks.js";
 import { finishedChecks } from "./finished-checks.js";
 import { adhesiveFor } from "./gluing.js";
-
-/** Common practice, no source. */
-const tolerance = {
-  sawn: Length.of(1, "mm"),
-  bar: Length.of(0.5, "mm"),
-  opening: Length.of(1, "mm"),
-  gap: Length.of(0.5, "mm"),
-  box: Length.of(2, "mm"),
-  /** Share of the planned adhesive. */
-  adhesive: 0.15,
-};
 
 /** The section. */
 export function checksSection(workshop: Workshop): RecipeSection {
@@ -41,7 +31,7 @@ export function checksSection(workshop: Workshop): RecipeSection {
 
 function stockChecks({ purchases, rule }: Workshop): GroupBlock {
   return group(
-    "Sheets and laminate, when they arrive",
+    purchases.facings.length > 0 ? "Sheets and laminate, when they arrive" : "Sheets, when they arrive",
     sentence("Calliper at three places near the edges."),
     blanks(
       [
@@ -153,79 +143,6 @@ function barChecks({ pieces, rule }: Workshop): GroupBlock {
         { heading: "Length", cell: ({ part }) => rule.length(part.length), align: "left" },
       ],
       ["Measured"],
-    ),
-  );
-}
-
-function boxChecks({ parts, rule }: Workshop): GroupBlock {
-  const views = parts.sections.flatMap(({ name, outside: { size } }) => [
-    { name, view: "front, width × height", one: size.x, other: size.z },
-    { name, view: "side, depth × height", one: size.y, other: size.z },
-    { name, view: "top, width × depth", one: size.x, other: size.y },
-  ]);
-  return group(
-    "Boxes, clamped, before the first rivet",
-    sentence(
-      `Outside sizes within ${rule.fine(tolerance.box)}; the two diagonals of a face no further apart than the table says. It should stand on a flat floor without rocking.`,
-    ),
-    blanks(
-      views,
-      [
-        { heading: "Section", cell: ({ name }) => name },
-        { heading: "Face", cell: ({ view }) => view },
-        { heading: "Size", cell: ({ one, other }) => rule.size(one, other), align: "left" },
-        {
-          heading: "Diagonals apart",
-          cell: ({ one, other }) => rule.fine(diagonalDifference(one, other)),
-          align: "left",
-        },
-      ],
-      ["Size", "Diag. 1", "Diag. 2"],
-    ),
-  );
-}
-
-function fastenerChecks({ parts, pieces }: Workshop): GroupBlock {
-  const panels = pieces.panels.filter(({ name }) => parts.fastenings.some(({ panel }) => panel === name));
-  const count = (id: string): number =>
-    total(
-      parts.fastenings.filter(({ panel }) => panel === id),
-      (one) => one.count,
-    );
-  return group(
-    "Rivets and screws, after each panel",
-    sentence(
-      "Every head flat on the metal: a slip of paper does not go under it. No washer turns with the fingers, no layer gapes. Drill out and set anew what fails.",
-    ),
-    blanks(
-      panels,
-      [
-        { heading: "Panel", cell: ({ code, name }) => `${code} ${name}` },
-        { heading: "Fasteners", cell: ({ name }) => count(name) },
-      ],
-      ["Right", "Set anew"],
-    ),
-  );
-}
-
-function leavesOf({ parts }: Workshop) {
-  return parts.panels.flatMap((panel) => (panel.leaf ? [{ id: panel.id, leaf: panel.leaf }] : []));
-}
-
-function doorChecks(workshop: Workshop): GroupBlock {
-  const { rule } = workshop;
-  return group(
-    "Doors, hung",
-    sentence(
-      `Gap within ${rule.fine(tolerance.gap)} all round; it opens and shuts without rubbing, also with the box lifted at one corner.`,
-    ),
-    blanks(
-      leavesOf(workshop),
-      [
-        { heading: "Door", cell: ({ id }) => id },
-        { heading: "Gap planned", cell: ({ leaf }) => rule.fine(leaf.clearance), align: "left" },
-      ],
-      ["Left", "Right", "Top", "Bottom"],
     ),
   );
 }

@@ -11,6 +11,7 @@ export function edgeRules({ edges }: Section): string[] {
       .map((name) => otherFace(name, face));
     return past.length > 0 ? [`the ${face} runs past the ${listed(past)}`] : [];
   });
+  const bare = edgeNames.filter((name) => edges[name].extrusion === undefined);
   const neither = edgeNames.filter((name) => stopsShort(edges[name]));
   return [
     ...(runs.length > 0
@@ -21,7 +22,13 @@ export function edgeRules({ edges }: Section): string[] {
           `At ${listed(neither)} both panels stop in the seat of the bar: fit an offcut of the bar there while you clamp.`,
         ]
       : []),
+    ...(bare.length > 0 ? [bareEdges(bare)] : []),
   ];
+}
+
+function bareEdges(bare: readonly EdgeName[]): string {
+  const where = bare.length === edgeNames.length ? "any edge" : listed(bare);
+  return `The case names no bar at ${where}: join those panels in your own way, for instance glued and screwed to battens inside, and write down how.`;
 }
 
 function stopsShort({ through }: Edge): boolean {

@@ -3,6 +3,7 @@ import { Length } from "../../quantity/index.js";
 import { hardwareAt } from "../hardware-stage.js";
 import { blanks, group, sentence, when } from "../make-block.js";
 import type { GroupBlock } from "../recipe.js";
+import { tolerance } from "../tolerances.js";
 import type { Workshop } from "../workshop.js";
 import { sectionMass } from "./what-you-build.js";
 
@@ -12,9 +13,6 @@ interface FinishedCheck {
   readonly allowed: string;
 }
 
-/** Common practice, no source: share by which a reckoned mass may miss the scale. */
-const massTolerance = 0.05;
-
 /** Base to lift to for the tip check: IEC 62368-1, clause 8.6, tilts equipment by 10 degrees. */
 const tilt = (10 * Math.PI) / 180;
 
@@ -23,7 +21,7 @@ export function finishedChecks(workshop: Workshop): GroupBlock {
   return group(
     "The whole case, finished",
     sentence(
-      "Tip check: two people, one on each side, the loose contents out, casters braked, floor clear. Lift one long side slowly, only as far as the table says, and feel whether it wants to come back; never let go and never stand where it would fall. Leave it out if the review says it may tip.",
+      "Tip check: two people, one on each side, the loose contents out, wheels braked if it has any, floor clear. Lift one long side slowly, only as far as the table says, and feel whether it wants to come back; never let go and never stand where it would fall. Leave it out if the review says it may tip.",
     ),
     blanks(
       [...latchChecks(workshop), ...wheelChecks(workshop), ...massChecks(workshop), tipCheck(workshop)],
@@ -57,8 +55,9 @@ function massChecks(workshop: Workshop): FinishedCheck[] {
   const { parts, rule } = workshop;
   return parts.sections.flatMap(({ name }) => {
     const mass = sectionMass(workshop, name);
-    const within = mass ? `within ${100 * massTolerance} %` : "write it down";
-    return (["empty", "loaded"] as const).map((which) => ({
+    const within = mass ? `within ${100 * tolerance.mass} %` : "write it down";
+    const rides = parts.contents.some(({ content }) => content.section === name);
+    return (rides ? (["empty", "loaded"] as const) : (["empty"] as const)).map((which) => ({
       what: `Weight of ${name}, ${which}`,
       planned: mass ? rule.mass(mass[which]) : "not reckoned",
       allowed: within,

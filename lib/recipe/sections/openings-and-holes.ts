@@ -1,7 +1,6 @@
 /** Every panel with its openings and holes, each measured from the panel's bottom left corner. */
-import type { Fastening, OpeningOutline, PanelPart, Parts, PlacedOpening } from "../../design/index.js";
+import type { Fastening, PanelPart, Parts } from "../../design/index.js";
 import { steps, tableOf } from "../../page/index.js";
-import { Length } from "../../quantity/index.js";
 import { type LetteredGroup, panelHolesDrawing } from "../drawings/panel-holes.js";
 import { bitFor } from "../drill-bits.js";
 import { drillStageOf, drillStages } from "../drill-stage.js";
@@ -12,6 +11,7 @@ import type { GroupBlock, RecipeBlock, RecipeSection } from "../recipe.js";
 import type { Rule } from "../rule.js";
 import { counted, listed, total } from "../words.js";
 import type { Workshop } from "../workshop.js";
+import { openingsTable } from "./openings-table.js";
 
 /** The section. */
 export function openingsAndHolesSection(workshop: Workshop): RecipeSection {
@@ -19,11 +19,15 @@ export function openingsAndHolesSection(workshop: Workshop): RecipeSection {
   const plain = workshop.pieces.panels.filter(({ part }) => !hasWork(part, workshop));
   return flowingSection(
     "Openings and holes",
-    workOrder(workshop),
+    ...when(cut.length > 0, () => workOrder(workshop)),
     ...(plain.length > 0 ? [plainPieces(plain)] : []),
     ...cut.map((piece) => panelGroup(piece, workshop)),
   );
 }
+
+/** Why not everything is drilled at once. */
+const drillOrder =
+  'Drill now what the tables call "on the bench". "Through the metal" waits until the box is clamped up square and is drilled through bar or corner and panel together; "door hung" and "stacked" wait until the parts meet. Mark them all here, and compare when you get there.';
 
 function workOrder({ parts }: Workshop): RecipeBlock {
   const openings = sheetPieces(parts).some((panel) => panel.openings.length > 0);
@@ -35,7 +39,7 @@ function workOrder({ parts }: Workshop): RecipeBlock {
             "Openings first: drill the corners, then saw between them and finish to the line. Keep the piece if a door leaf is to be matched to it.",
           ]
         : []),
-      'Drill now what the tables call "on the bench". "Through the metal" waits until the box is clamped up square and is drilled through bar or corner and panel together; "door hung" and "stacked" wait until the parts meet. Mark them all here, and compare when you get there.',
+      ...(parts.fastenings.length > 0 ? [drillOrder] : []),
       "Drill with scrap behind the panel, so that the back does not break out, and square to the face.",
     ],
     "Order of work",
@@ -76,47 +80,6 @@ function letterGroups(fastenings: readonly Fastening[], parts: Parts): readonly 
 function letterOf(index: number): string {
   const last = String.fromCharCode(65 + (index % 26));
   return index < 26 ? last : letterOf(Math.floor(index / 26) - 1) + last;
-}
-
-function openingsTable(openings: readonly PlacedOpening[], rule: Rule): RecipeBlock {
-  return tableOf(
-    openings,
-    [
-      { heading: "Opening", cell: ({ name }) => name },
-      { heading: "Shape", cell: (opening) => shapeWords(opening, rule), align: "left" },
-      {
-        heading: "Across, from the left edge",
-        cell: ({ low, width, outline }) => edgeMarks(low.u, width, outline, rule),
-        align: "left",
-      },
-      {
-        heading: "Up, from the bottom edge",
-        cell: ({ low, height, outline }) => edgeMarks(low.v, height, outline, rule),
-        align: "left",
-      },
-      { heading: "Saw line", cell: ({ perimeter }) => rule.length(perimeter), align: "left" },
-    ],
-    "Openings",
-  );
-}
-
-/** Where an opening begins and ends; a round one is placed by its centre. */
-function edgeMarks(low: Length, size: Length, { kind }: OpeningOutline, rule: Rule): string {
-  if (kind === "circle") return `centre ${rule.length(Length.si(low + size / 2))}`;
-  return rule.marks([low, Length.si(low + size)]);
-}
-
-function shapeWords({ outline, width, height }: PlacedOpening, rule: Rule): string {
-  switch (outline.kind) {
-    case "circle":
-      return `round, ${rule.length(width)} across`;
-    case "rectangle":
-      return outline.cornerRadius > 0
-        ? `${rule.size(width, height)}, corner radius ${rule.length(outline.cornerRadius)}`
-        : `${rule.size(width, height)}, square corners`;
-    case "polygon":
-      return `corners across ${rule.marks(outline.points.map(({ u }) => u))}, each up ${rule.marks(outline.points.map(({ v }) => v))}`;
-  }
 }
 
 function holesTable(

@@ -2,18 +2,12 @@
 import type { PlacedOpening } from "../../design/index.js";
 import { tableOf } from "../../page/index.js";
 import { Money } from "../../quantity/index.js";
-import { bitFor } from "../drill-bits.js";
-import { takesWasher } from "../joint.js";
 import { flowingSection, when } from "../make-block.js";
 import { sheetPieces } from "../pieces.js";
 import type { RecipeSection } from "../recipe.js";
 import { distinct, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
-
-interface Tool {
-  readonly tool: string;
-  readonly use: string;
-}
+import { fastening, gluing, safety, type Tool } from "./joining-tools.js";
 
 /** The section. */
 export function toolsSection(workshop: Workshop): RecipeSection {
@@ -50,7 +44,7 @@ export function toolsSection(workshop: Workshop): RecipeSection {
 function measuring({ purchases }: Workshop): Tool[] {
   return [
     { tool: "Tape, steel rule, square, fine pencil", use: "marking out; one tape for the whole job" },
-    { tool: "Calliper", use: "sheet and laminate thickness, bits, rivets" },
+    { tool: "Calliper", use: "thickness of sheets, bits, fasteners" },
     { tool: "Floor or hanging scale", use: "each section before it is lifted" },
     ...when(purchases.adhesives.length > 0, () => ({
       tool: "Kitchen scale",
@@ -106,65 +100,4 @@ function sizes(
 ): PlacedOpening["width"][] {
   const tenths = distinct(openings.map((opening) => Math.round(sizeOf(opening) * 10_000)));
   return tenths.sort((a, b) => a - b).map((size) => (size / 10_000) as PlacedOpening["width"]);
-}
-
-function gluing({ purchases, parts }: Workshop): Tool[] {
-  if (parts.facings.length === 0) return [];
-  const kinds = purchases.adhesives.map(({ stock }) => stock.kind);
-  const contact = kinds.some((kind) => kind === "contact" || kind === "spray contact");
-  const pressed = kinds.some((kind) => kind !== "contact" && kind !== "spray contact");
-  return [
-    ...when(
-      kinds.some((kind) => kind !== "spray contact"),
-      () => ({ tool: "Roller or notched spreader", use: "spreading adhesive" }),
-    ),
-    ...when(kinds.includes("spray contact"), () => ({
-      tool: "Spray gun or canister hose",
-      use: "spray adhesive",
-    })),
-    ...when(contact, () => ({
-      tool: "Hard hand roller (J-roller), dowels as slip sticks",
-      use: "laying laminate with contact adhesive",
-    })),
-    ...when(pressed, () => ({
-      tool: "Flat cauls and clamps, or weights",
-      use: "pressing laminate until the glue holds",
-    })),
-    { tool: "Router with a flush-trim bit, file", use: "trimming laminate to the panel" },
-  ];
-}
-
-function fastening({ parts, case: { units } }: Workshop): Tool[] {
-  const { fastenings } = parts;
-  const ofKind = (kind: string) => fastenings.filter(({ fastener }) => fastener.kind === kind);
-  const bits = distinct(fastenings.map(({ fastener }) => bitFor(fastener, units).name));
-  return [
-    ...when(bits.length > 0, () => ({
-      tool: `Drill with bits: ${listed(bits)}`,
-      use: "holes for fasteners; drill a try hole in scrap first",
-    })),
-    ...when(ofKind("rivet").length > 0, () => ({
-      tool: `Blind rivet tool with nosepieces for: ${listed(distinct(ofKind("rivet").map(({ fastener }) => fastener.name)))}`,
-      use: "riveting",
-    })),
-    ...when(fastenings.some(takesWasher), () => ({
-      tool: "Long-nosed pliers, adhesive tape",
-      use: "holding washers on the inside",
-    })),
-    ...when(ofKind("screw").length > 0, () => ({ tool: "Screwdriver, bits to match", use: "screws" })),
-    ...when(ofKind("bolt").length > 0, () => ({ tool: "Two wrenches", use: "bolts and nuts" })),
-    { tool: "Clamps, four corner squares", use: "dry fit and edges" },
-  ];
-}
-
-function safety({ purchases }: Workshop): Tool[] {
-  const solvent = purchases.adhesives.some(({ stock }) => stock.solvent !== "none");
-  return [
-    { tool: "Eye and hearing protection, dust mask, dust extraction", use: "all sawing, drilling, riveting" },
-    { tool: "Gloves", use: "carrying sheets and bars, never at a spinning blade" },
-    ...when(solvent, () => ({
-      tool: "Respirator and gloves as the safety data sheet says",
-      use: "solvent adhesive",
-    })),
-  ];
 }
