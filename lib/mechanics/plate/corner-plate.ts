@@ -1,8 +1,8 @@
 /** A panel that rests on its four corners only, like a floor on casters or feet. */
 import { type Formula, formula } from "../../formula.js";
 import { type Citation, cite } from "../../source.js";
-import { type PlateSeries, type SeriesLoad, solveSmoothed } from "../series/index.js";
-import { answerAt, answerSymbols, type PlateAnswer, smallPatchWarning } from "./plate-answer.js";
+import { type PlateSeries, type SeriesLoad, solvePlate } from "../series/index.js";
+import { answerAt, answerSymbols, type PlateAnswer } from "./plate-answer.js";
 import {
   type PlatePatch,
   type PlatePressure,
@@ -14,7 +14,7 @@ import {
   shapeFaults,
   shapeSymbols,
 } from "./plate-inputs.js";
-import { plateEnergy, seriesDegree, thinPlateLimits } from "./plate-results.js";
+import { plateEnergy, seriesFineness, thinPlateLimits } from "./plate-results.js";
 
 /** A panel on its corners under a uniform load. */
 export type CornerPlateUniform = PlateShape & PlatePressure;
@@ -55,15 +55,14 @@ export const cornerPlatePatch: Formula<CornerPlatePatch, PlateAnswer> = formula<
   source,
   validity,
   refuse: (inputs) => [...shapeFaults(inputs), ...patchFaults(inputs, inputs)],
-  warn: smallPatchWarning,
   compute: (inputs) => answerAt(onCorners(inputs, patchLoad(inputs)), inputs.patchX, inputs.patchY),
 });
 
 function onCorners({ length, width, stiffness }: PlateShape, load: SeriesLoad): PlateSeries {
   const free = { left: "free", right: "free", bottom: "free", top: "free" } as const;
-  return solveSmoothed(
+  return solvePlate(
     { length, width, stiffness, ...free, cornersHeld: true, openings: [] },
     load,
-    seriesDegree,
+    seriesFineness,
   );
 }

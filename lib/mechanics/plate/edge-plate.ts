@@ -1,8 +1,8 @@
 /** A panel whose four edges are each free, hinged or clamped, by a Ritz series. */
 import { type Formula, formula } from "../../formula.js";
 import { type Citation, cite } from "../../source.js";
-import { type PlateSeries, plateAt, solvePlate, solveSmoothed } from "../series/index.js";
-import { answerAt, answerSymbols, type PlateAnswer, smallPatchWarning } from "./plate-answer.js";
+import { type PlateSeries, plateAt, solvePlate } from "../series/index.js";
+import { answerAt, answerSymbols, type PlateAnswer } from "./plate-answer.js";
 import {
   edgeFaults,
   edgeSymbols,
@@ -26,7 +26,7 @@ import {
   plateEnergy,
   responseOf,
   responseSymbols,
-  seriesDegree,
+  seriesFineness,
   thinPlateLimits,
 } from "./plate-results.js";
 
@@ -84,16 +84,15 @@ export const edgePlatePatch: Formula<EdgePlatePatch, PlateAnswer> = formula<Edge
   inputs: { ...shapeSymbols, ...edgeSymbols, ...patchSymbols },
   result: answerSymbols("under the load"),
   source,
-  validity: edgePlateUniform.declaration.validity,
+  validity: `${edgePlateUniform.declaration.validity} Under a load on a small patch the moment at a clamped edge comes out up to 3 % low.`,
   refuse: (inputs) => [...shapeFaults(inputs), ...edgeFaults(inputs), ...patchFaults(inputs, inputs)],
-  warn: smallPatchWarning,
   compute: (inputs) => answerAt(patched(inputs), inputs.patchX, inputs.patchY),
 });
 
 function uniform(inputs: EdgePlateUniform): PlateSeries {
-  return solvePlate(solidPlate(inputs), { pressure: inputs.pressure }, seriesDegree);
+  return solvePlate(solidPlate(inputs), { pressure: inputs.pressure }, seriesFineness);
 }
 
 function patched(inputs: EdgePlatePatch): PlateSeries {
-  return solveSmoothed(solidPlate(inputs), patchLoad(inputs), seriesDegree);
+  return solvePlate(solidPlate(inputs), patchLoad(inputs), seriesFineness);
 }

@@ -45,23 +45,3 @@ export function answerAt(
     freeMoment: free,
   };
 }
-
-/** Share of a side below which a patch is too small for the series to settle the moment under it. */
-const smallestPatch = 0.1;
-
-/**
- * Says when a patch is too small for the moment under it.
- *
- * @param size plate and patch, m
- */
-export function smallPatchWarning(size: {
-  readonly length: number;
-  readonly width: number;
-  readonly patchLength: number;
-  readonly patchWidth: number;
-}): string[] {
-  const share = Math.min(size.patchLength / size.length, size.patchWidth / size.width);
-  return share < smallestPatch
-    ? ["the load is so concentrated that the moment under it is not settled here; the deflection holds"]
-    : [];
-}

@@ -5,12 +5,13 @@
  * Theory: Timoshenko and Woinowsky-Krieger, arts. 80 to 82 (energy), 85 (orthotropic plate).
  */
 import type { OrthotropicStiffness } from "../../material/index.js";
-import { type Band, openingBands, rectangleBand } from "./band.js";
+import { type Band, openingBands, type PlateStrips, rectangleBand } from "./band.js";
 import { solvePositive } from "./cholesky.js";
 import type { PlateSides } from "./opening-layout.js";
+import { plateKnots } from "./plate-knots.js";
 import type { Rectangle, RoundedRectangle } from "./rounded-rectangle.js";
 import { type BandProducts, type SeriesTerm, stiffnessMatrix } from "./stiffness-matrix.js";
-import { type EdgeSupport, type StripFunctions, stripFunctions } from "./strip-functions.js";
+import { type EdgeSupport, type Fineness, stripFunctions } from "./strip-functions.js";
 import { stripProducts } from "./strip-products.js";
 
 /** The plate with its supports, SI, plain numbers. */
@@ -37,10 +38,8 @@ export interface SeriesLoad {
 }
 
 /** The deflected plate. */
-export interface PlateSeries {
+export interface PlateSeries extends PlateStrips {
   readonly plate: SeriesPlate;
-  readonly along: StripFunctions;
-  readonly across: StripFunctions;
   readonly terms: readonly SeriesTerm[];
 }
 
@@ -55,25 +54,29 @@ const openingRemainder = 1e-6;
  *
  * @param plate geometry, stiffness and supports
  * @param load pressure
- * @param degree highest degree of the polynomials along and across
+ * @param fineness how many shapes along each side, about
  * @throws RangeError when the supports leave the plate free to move
  */
-export function solvePlate(plate: SeriesPlate, load: SeriesLoad, degree: number): PlateSeries {
-  const along = stripFunctions(plate.length, plate.left, plate.right, degree);
-  const across = stripFunctions(plate.width, plate.bottom, plate.top, degree);
-  const terms = seriesTerms(plate, along, across);
-  const matrix = stiffnessMatrix(
-    plate.stiffness,
-    terms,
-    integrate(along, across, materialBands(plate, degree)),
-  );
-  const right = loadTerms(terms, integrate(along, across, loadBands(plate, load, degree)));
+export function solvePlate(plate: SeriesPlate, load: SeriesLoad, fineness: Fineness): PlateSeries {
+  const strips = plateStrips(plate, load, fineness);
+  const terms = seriesTerms(plate, strips);
+  const matrix = stiffnessMatrix(plate.stiffness, terms, integrate(strips, materialBands(plate, strips)));
+  const right = loadTerms(terms, integrate(strips, loadBands(plate, load, strips)));
   const factors = solvePositive(matrix, right);
-  return { plate, along, across, terms: terms.map((term, n) => ({ ...term, factor: factors[n] as number })) };
+  return { plate, ...strips, terms: terms.map((term, n) => ({ ...term, factor: factors[n] as number })) };
+}
+
+function plateStrips(plate: SeriesPlate, { over }: SeriesLoad, fineness: Fineness): PlateStrips {
+  const { length, width, left, right, bottom, top, openings } = plate;
+  const knots = plateKnots(plate, openings, over);
+  return {
+    along: stripFunctions({ length, start: left, end: right, knots: knots.x }, fineness),
+    across: stripFunctions({ length: width, start: bottom, end: top, knots: knots.y }, fineness),
+  };
 }
 
 /** Every product of a shape along and one across; those that lift a held corner are left out. */
-function seriesTerms(plate: SeriesPlate, along: StripFunctions, across: StripFunctions): SeriesTerm[] {
+function seriesTerms(plate: SeriesPlate, { along, across }: PlateStrips): SeriesTerm[] {
   const lifts = (i: number, j: number): boolean => along.lifting.includes(i) && across.lifting.includes(j);
   return Array.from({ length: along.count * across.count }, (_, n) => ({
     i: Math.floor(n / across.count),
@@ -86,22 +89,22 @@ function wholePlate({ length, width }: SeriesPlate): Rectangle {
   return { left: 0, bottom: 0, width: length, height: width };
 }
 
-function materialBands(plate: SeriesPlate, degree: number): Band[] {
+function materialBands(plate: SeriesPlate, strips: PlateStrips): Band[] {
   return [
-    rectangleBand(wholePlate(plate), degree, 1),
-    ...plate.openings.flatMap((opening) => openingBands(opening, degree, openingRemainder - 1)),
+    rectangleBand(strips, wholePlate(plate), 1),
+    ...plate.openings.flatMap((opening) => openingBands(strips, opening, openingRemainder - 1)),
   ];
 }
 
-function loadBands(plate: SeriesPlate, { pressure, over }: SeriesLoad, degree: number): Band[] {
-  if (over) return [rectangleBand(over, degree, pressure)];
+function loadBands(plate: SeriesPlate, { pressure, over }: SeriesLoad, strips: PlateStrips): Band[] {
+  if (over) return [rectangleBand(strips, over, pressure)];
   return [
-    rectangleBand(wholePlate(plate), degree, pressure),
-    ...plate.openings.flatMap((opening) => openingBands(opening, degree, -pressure)),
+    rectangleBand(strips, wholePlate(plate), pressure),
+    ...plate.openings.flatMap((opening) => openingBands(strips, opening, -pressure)),
   ];
 }
 
-function integrate(along: StripFunctions, across: StripFunctions, bands: readonly Band[]): BandProducts[] {
+function integrate({ along, across }: PlateStrips, bands: readonly Band[]): BandProducts[] {
   return bands.map(({ x, y, factor }) => ({
     x: stripProducts(along, x),
     y: stripProducts(across, y),
