@@ -11,6 +11,7 @@ export type {
 export * from "./design/index.js";
 export * from "./fastening/index.js";
 export * from "./formula.js";
+export * from "./inside/index.js";
 export * from "./job/index.js";
 export * from "./material/index.js";
 export { Layer } from "./material/index.js";
