@@ -1,6 +1,6 @@
 /** What a bar job asks for, and what a plan for it says. */
-import type { Angle, Length, Money } from "../quantity/index.js";
-import type { Buyable, Purchase, PurchaseBound } from "./purchase.js";
+import type { Angle, Length, Money, Time } from "../quantity/index.js";
+import type { Buyable, PlanProof, Purchase, PurchaseBound } from "./purchase.js";
 
 /** Pieces of one length. */
 export interface BarPiece {
@@ -52,6 +52,8 @@ export interface BarJob {
   readonly endTrim?: Length;
   /** A remainder at least this long goes back on the rack. Default 0: every remainder does. */
   readonly smallestUseful?: Length;
+  /** After which the best plan so far is taken. Default 10 s. */
+  readonly timeLimit?: Time;
 }
 
 /** One piece on a bar. */
@@ -98,6 +100,10 @@ export interface BarPlan {
   readonly cost: Money;
   /** What no plan with these losses can beat. */
   readonly bound: PurchaseBound;
+  /** Whether the plan is as cheap as any, and how far from it at worst. */
+  readonly proof: PlanProof;
+  /** How many bars are cut differently: set-ups at the saw. */
+  readonly layouts: number;
   /** How the plan was found, in words. */
   readonly method: string;
 }

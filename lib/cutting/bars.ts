@@ -3,6 +3,7 @@ import { Angle, Length } from "../quantity/index.js";
 import { boundOf, lengthWithKerf, usableLength } from "./bar-bound.js";
 import { type Cut, type FilledBar, isRack, type Losses, packBars, rackOf } from "./bar-packing.js";
 import type { BarJob, BarPlan, CutBar, SawnPiece, StockBar } from "./bar-plan.js";
+import { type ProvenBars, proveBars } from "./bar-proof.js";
 import { refuseBarJob } from "./bar-request.js";
 import { mitreKerf } from "./mitre-kerf.js";
 import {
@@ -12,20 +13,24 @@ import {
   leastCost,
   leastOf,
   type PurchaseBound,
+  proofOf,
   purchases,
 } from "./purchase.js";
 import { showSizes } from "./request.js";
 import { fits, hair } from "./rounding.js";
 
 /**
- * What to buy and how to saw it: first-fit decreasing, leftovers first, once with each stock length
- * preferred, and the cheapest of those plans. After each, a bar is exchanged for the cheapest one that
- * still holds its pieces.
+ * What to buy and how to saw it, at the lowest cost there is. First-fit decreasing, leftovers first, gives a
+ * plan to start from (once with each stock length preferred). Where a simple bound does not already show
+ * it to be the cheapest, column generation finds what a cover in parts would cost, and a search over ways to
+ * fill bars either finds a cheaper plan or shows that there is none. Of plans that cost the same, one
+ * with fewer different bars is taken where repeating fills finds it.
  *
  * A cut loses the kerf along the bar, widened to the steepest mitre of the job (see `mitreKerf`); the last
- * cut of a bar may lose less, where less is left. Beside the plan stands what no plan can beat; how far
- * apart the two are is the most a better plan could save.
+ * cut of a bar may lose less, where less is left. Beside the plan stands what no plan can beat; `proof` says
+ * whether they meet, or how much a better plan could save at the most.
  *
+ * @source Gilmore and Gomory 1961 for the column generation
  * @throws RangeError naming pieces and lengths: a piece longer than every bar, a negative kerf, two things
  * of one name, stock in two currencies, or too few bars to be had
  * @example planBars({ pieces: [{ name: "rail", length: mm(900), count: 5 }], stock: [{ name: "angle 2 m", length: mm(2000), price: money(9, "USD") }], kerf: mm(3) }).bars.length // 3
@@ -35,11 +40,15 @@ export function planBars(request: BarJob): BarPlan {
   const job = { ...request, pieces: byName(request.pieces) };
   const losses = lossesOf(job);
   const stock = cheapestFirst(job.stock);
+  const proof = proveBars(job, stock, firstPlan(job, stock, losses), losses, boundByHand(job, losses));
+  return planOf(job, stock, proof, losses);
+}
+
+/** The cheapest of the plans that fill one bar after the other, one with each stock preferred. */
+function firstPlan(job: BarJob, stock: readonly StockBar[], losses: Losses): readonly FilledBar[] {
   const attempts = stock.map((preferred) => packBars(job, stock, preferred, losses));
-  const plans = attempts
-    .filter(({ unplaced }) => unplaced === undefined)
-    .map(({ bars }) => planOf(job, stock, bars, losses));
-  const best = leastOf(plans, ({ cost, bars }) => [cost.amount, bars.length, totalLength(bars)]);
+  const plans = attempts.filter(({ unplaced }) => unplaced === undefined).map(({ bars }) => bars);
+  const best = leastOf(plans, (bars) => [priceOfAll(bars), bars.length, totalLength(bars)]);
   if (!best) throw new RangeError(`bars: ${soldOut(attempts.flatMap(({ unplaced }) => unplaced ?? []))}`);
   return best;
 }
@@ -58,25 +67,24 @@ function soldOut(unplaced: readonly Cut[]): string {
 function planOf(
   job: BarJob,
   stock: readonly StockBar[],
-  filled: readonly FilledBar[],
+  { bars, bound, byHand, layouts }: ProvenBars,
   losses: Losses,
 ): BarPlan {
   const currency = stock[0]?.price.currency ?? "";
-  const bought = filled.flatMap(({ source }) => (isRack(source) ? [] : [source]));
+  const bought = bars.flatMap(({ source }) => (isRack(source) ? [] : [source]));
   const lines = purchases(stock, bought);
+  const cost = costOf(lines, currency);
   return {
-    bars: filled.map((bar) => cutBar(bar, losses, job.smallestUseful ?? Length.si(0), currency)),
+    bars: bars.map((bar) => cutBar(bar, losses, job.smallestUseful ?? Length.si(0), currency)),
     purchases: lines,
-    cost: costOf(lines, currency),
-    bound: purchaseBound(job, losses),
-    method: methodOf(stock.length),
+    cost,
+    bound,
+    proof: proofOf(cost, bound.cost),
+    layouts,
+    method: byHand
+      ? "first-fit decreasing, leftovers first, which the bound shows to be as cheap as any"
+      : "column generation and a search over ways to fill a bar",
   };
-}
-
-function methodOf(lengths: number): string {
-  return lengths === 1
-    ? "first-fit decreasing, leftovers first"
-    : `first-fit decreasing, leftovers first; the cheapest of ${lengths} plans, one with each stock preferred, every bar exchanged for the cheapest that holds its pieces`;
 }
 
 function cutBar(bar: FilledBar, { kerf, endTrim }: Losses, smallestUseful: number, currency: string): CutBar {
@@ -109,12 +117,16 @@ function laidOut({ pieces }: FilledBar, trim: number, kerf: number): SawnPiece[]
   });
 }
 
-function totalLength(bars: readonly CutBar[]): number {
-  return bars.reduce<number>((sum, { length }) => sum + length, 0);
+function priceOfAll(bars: readonly FilledBar[]): number {
+  return bars.reduce((sum, { source }) => sum + (isRack(source) ? 0 : source.price.amount), 0);
 }
 
-/** What no plan with these losses can beat. */
-function purchaseBound(job: BarJob, { kerf, endTrim }: Losses): PurchaseBound {
+function totalLength(bars: readonly FilledBar[]): number {
+  return bars.reduce((sum, { source }) => sum + source.length, 0);
+}
+
+/** What no plan with these losses can beat, without any search. */
+function boundByHand(job: BarJob, { kerf, endTrim }: Losses): PurchaseBound {
   const rack = rackOf(job).map(({ length }) => length);
   const offers = job.stock.map(({ length, price }) => ({
     size: usableLength(length, endTrim) + kerf,

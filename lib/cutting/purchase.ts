@@ -34,6 +34,22 @@ export interface PurchaseBound {
   readonly because: string;
 }
 
+/** How good a plan is known to be. */
+export interface PlanProof {
+  /** Whether no plan can cost less. */
+  readonly proven: boolean;
+  /** The most a better plan could still save; nothing where the plan is proven. */
+  readonly gap: Money;
+}
+
+/** How far a plan's cost is from its bound. */
+export function proofOf(cost: Money, bound: Money): PlanProof {
+  const gap = Math.max(0, cost.amount - bound.amount);
+  return gap <= 1e-9 * Math.max(1, cost.amount)
+    ? { proven: true, gap: money(0, cost.currency) }
+    : { proven: false, gap: money(gap, cost.currency) };
+}
+
 /** Stock counted down as a plan uses it. */
 export class Supply<Stock extends Buyable> {
   private readonly left: Map<Stock, number>;

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type BarJob, type CutBar, firstFitBars, planBars } from "../../lib/cutting/index.js";
-import { degree, mm, money } from "../../lib/quantity/index.js";
+import { type BarJob, type CutBar, type OneLengthJob, planBars } from "../../lib/cutting/index.js";
+import { degree, mm, money, Time } from "../../lib/quantity/index.js";
 import { someBarJob } from "./arbitrary.js";
 import { instances } from "./instances.js";
 
@@ -15,6 +15,11 @@ const job = (change: Partial<BarJob>): BarJob => ({
   ...change,
 });
 const sum = (lengths: readonly number[]): number => lengths.reduce((total, one) => total + one, 0);
+const barJobOf = ({ pieces, stockLength, kerf }: OneLengthJob): BarJob => ({
+  pieces: pieces.map((piece, i) => ({ ...piece, name: `piece ${i}` })),
+  stock: [{ name: "bar", length: stockLength, price: usd(1) }],
+  kerf,
+});
 const names = ({ pieces }: CutBar): string[] => pieces.map(({ name }) => name);
 
 describe("a plan for bars", () => {
@@ -127,11 +132,40 @@ describe("the purchase", () => {
     ]);
   });
 
-  test("tells how it was found", () => {
-    expect(planBars(job({})).method).toBe("first-fit decreasing, leftovers first");
-    expect(planBars(job({ stock: [twoMetre, threeMetre] })).method).toBe(
-      "first-fit decreasing, leftovers first; the cheapest of 2 plans, one with each stock preferred, every bar exchanged for the cheapest that holds its pieces",
-    );
+  test("tells how it was found, and that no plan is cheaper", () => {
+    expect(planBars(job({}))).toMatchObject({
+      method: "first-fit decreasing, leftovers first, which the bound shows to be as cheap as any",
+      proof: { proven: true, gap: usd(0) },
+    });
+  });
+
+  test("is searched for where first-fit wastes a bar", () => {
+    const pieces = [
+      { name: "rail", length: mm(800), count: 2 },
+      { name: "stile", length: mm(600), count: 4 },
+    ];
+    const plan = planBars(job({ pieces, kerf: mm(0) }));
+    expect(plan.bars).toHaveLength(2);
+    expect(plan).toMatchObject({
+      method: "column generation and a search over ways to fill a bar",
+      proof: { proven: true },
+    });
+  });
+
+  test("says how much a better plan could save when it is stopped at once", () => {
+    const [triplets] = instances.filter(({ name }) => name === "t60_00");
+    if (!triplets) throw new Error("no such instance");
+    const { bound, proof } = planBars({ ...barJobOf(triplets.job), timeLimit: Time.of(0, "s") });
+    expect(proof).toEqual({ proven: false, gap: usd(3) });
+    expect(bound.cost).toEqual(usd(20));
+  });
+
+  test("repeats one layout where that buys no more", () => {
+    const pieces = [
+      { name: "long", length: mm(1000), count: 2 },
+      { name: "short", length: mm(500), count: 4 },
+    ];
+    expect(planBars(job({ pieces, kerf: mm(0) }))).toMatchObject({ layouts: 1, cost: usd(18) });
   });
 
   test("stands beside the reason for its bound", () => {
@@ -214,17 +248,34 @@ describe("laws", () => {
     );
   });
 
-  test.each(instances)(
-    "instance $name: the plan takes as many bars as first fit counts",
-    ({ job: given }) => {
-      const { bars } = planBars({
-        pieces: given.pieces.map((piece, i) => ({ ...piece, name: `piece ${i}` })),
-        stock: [{ name: "bar", length: given.stockLength, price: usd(1) }],
-        kerf: given.kerf,
-      });
-      expect(bars).toHaveLength(firstFitBars(given));
-    },
-  );
+  test("a cheaper price never raises the bill", () => {
+    fc.assert(
+      fc.property(someBarJob, (some) => {
+        const [first, ...others] = some.stock;
+        if (!first) return;
+        const cheaper = { ...first, price: usd(first.price.amount * 0.75) };
+        const [before, after] = [planBars(some), planBars({ ...some, stock: [cheaper, ...others] })];
+        expect(before.proof.proven && after.proof.proven).toBe(true);
+        expect(after.cost.amount).toBeLessThanOrEqual(before.cost.amount + 1e-9);
+      }),
+    );
+  });
+
+  test("one more piece never lowers the bill", () => {
+    fc.assert(
+      fc.property(someBarJob, fc.integer({ min: 1, max: 2960 }), (some, more) => {
+        const pieces = [...some.pieces, { name: "more", length: mm(more), count: 1 }];
+        expect(planBars({ ...some, pieces }).cost.amount).toBeGreaterThanOrEqual(
+          planBars(some).cost.amount - 1e-9,
+        );
+      }),
+    );
+  });
+
+  test.each(instances)("instance $name: the plan takes the proved fewest bars", ({ job: given, fewest }) => {
+    const { bars, bound, proof } = planBars(barJobOf(given));
+    expect([bars.length, bound.count, proof.proven]).toEqual([fewest, fewest, true]);
+  });
 });
 
 test.each<[string, Partial<BarJob>, string]>([

@@ -1,0 +1,64 @@
+import { Time } from "../quantity/index.js";
+import { BarModel } from "./bar-model.js";
+import type { FilledBar, Losses } from "./bar-packing.js";
+import type { BarJob, StockBar } from "./bar-plan.js";
+import { costOfFills } from "./exact/cover.js";
+import { fewerLayouts, layoutCount } from "./exact/fewer-layouts.js";
+import { proveCover } from "./exact/prove.js";
+import type { PurchaseBound } from "./purchase.js";
+import { wholeUp } from "./rounding.js";
+
+/** The cheapest bars found, and what no other bars can beat. */
+export interface ProvenBars {
+  /** Filled. */
+  readonly bars: readonly FilledBar[];
+  /** What no plan can beat. */
+  readonly bound: PurchaseBound;
+  /** Whether the bound needed no search. */
+  readonly byHand: boolean;
+  /** How many bars are filled differently. */
+  readonly layouts: number;
+}
+
+/** Relaxations to solve before a search gives up; it keeps plans the same on a slow machine. */
+const steps = 4000;
+const usualLimit = Time.of(10, "s");
+
+/**
+ * The cheapest way to fill bars, starting from bars in hand.
+ *
+ * @param stock in a fixed order
+ * @param hand bars of a plan that is possible
+ * @param byHand a bound that is already known
+ */
+export function proveBars(
+  job: BarJob,
+  stock: readonly StockBar[],
+  hand: readonly FilledBar[],
+  losses: Losses,
+  byHand: PurchaseBound,
+): ProvenBars {
+  const model = new BarModel(job, stock, losses);
+  const fills = model.fillsOf(hand);
+  const known = costOfFills(model.cover, fills) * model.unit;
+  const done = byHand.cost.amount >= known - 1e-9 * Math.max(1, known);
+  const until = performance.now() + (job.timeLimit ?? usualLimit) * 1000;
+  const proof = done ? { fills } : proveCover(model.cover, model.all, fills, { steps, until });
+  const tidy = fewerLayouts(model.cover, model.all, proof.fills);
+  return {
+    bars: tidy === fills ? hand : model.barsOf(tidy),
+    bound: "bound" in proof ? searched(byHand, proof.bound * model.unit, stock) : byHand,
+    byHand: done,
+    layouts: layoutCount(tidy),
+  };
+}
+
+function searched(byHand: PurchaseBound, amount: number, stock: readonly StockBar[]): PurchaseBound {
+  if (amount <= byHand.cost.amount) return byHand;
+  const dearest = Math.max(...stock.map(({ price }) => price.amount));
+  return {
+    count: Math.max(byHand.count, wholeUp(amount / dearest)),
+    cost: { ...byHand.cost, amount },
+    because: "every way to fill a bar, weighed against all others",
+  };
+}

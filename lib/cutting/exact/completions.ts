@@ -1,0 +1,112 @@
+/** Every sensible way to fill a bar around the largest piece that is left. */
+import type { Cover, Fill, Remaining } from "./cover.js";
+
+/** A fill, and how much of its bar's cost its pieces are not worth. */
+export interface Completion {
+  readonly fill: Fill;
+  /** Cost of the bar less the worth of its pieces; what the cover loses by using it. */
+  readonly loss: number;
+}
+
+/** Fills that contain a piece, and whether they are all there are. */
+export interface Completions {
+  readonly found: readonly Completion[];
+  readonly complete: boolean;
+}
+
+/**
+ * Fills with at least one piece of the largest type left, to which no further piece could be added, and
+ * that lose no more than allowed. Some cheapest cover uses one of them: pieces can always be moved from
+ * another bar into one with room for them.
+ *
+ * @param values of one piece of each type, from the relaxation
+ * @param allowed the most a fill may lose
+ * @param most fills to list before giving up on completeness
+ */
+export function completions(
+  cover: Cover,
+  remaining: Remaining,
+  values: readonly number[],
+  allowed: number,
+  most: number,
+): Completions {
+  const listing = new Listing(cover, remaining, values, allowed, most);
+  for (const [stock, { room }] of cover.stocks.entries()) {
+    if ((remaining.supply[stock] as number) > 0) listing.ofStock(stock, room);
+  }
+  return { found: listing.found, complete: !listing.full };
+}
+
+class Listing {
+  readonly found: Completion[] = [];
+  full = false;
+  private readonly types: readonly number[];
+  private readonly counts: number[];
+  private stock = 0;
+  /** The best worth of a unit of length among the types from each place on. */
+  private readonly rates: readonly number[];
+
+  constructor(
+    private readonly cover: Cover,
+    private readonly remaining: Remaining,
+    private readonly values: readonly number[],
+    private readonly allowed: number,
+    private readonly most: number,
+  ) {
+    this.types = remaining.demand.flatMap((count, type) => (count > 0 ? [type] : []));
+    this.counts = remaining.demand.map(() => 0);
+    const rates: number[] = [0];
+    for (const type of this.types.toReversed()) {
+      rates.unshift(Math.max(rates[0] as number, (values[type] as number) / this.size(type)));
+    }
+    this.rates = rates;
+  }
+
+  ofStock(stock: number, room: number): void {
+    const first = this.types[0] as number;
+    if (this.size(first) > room) return;
+    this.stock = stock;
+    this.counts[first] = 1;
+    this.extend(0, room - this.size(first), this.values[first] as number, 1);
+    this.counts[first] = 0;
+  }
+
+  /** Adds pieces of the type at a place, as many as go in first, then moves on to the next. */
+  private extend(place: number, room: number, worth: number, taken: number): void {
+    const cost = this.cover.stocks[this.stock]?.cost as number;
+    if (this.full || cost - worth - room * (this.rates[place] as number) > this.allowed) return;
+    const type = this.types[place];
+    if (type === undefined) {
+      if (!this.hasRoom(room)) this.list(cost - worth);
+      return;
+    }
+    const left = (this.remaining.demand[type] as number) - taken;
+    const more = Math.min(left, Math.floor(room / this.size(type)));
+    for (let extra = more; extra >= 0; extra--) {
+      this.counts[type] = taken + extra;
+      this.extend(
+        place + 1,
+        room - extra * this.size(type),
+        worth + extra * (this.values[type] as number),
+        0,
+      );
+    }
+    this.counts[type] = taken;
+  }
+
+  private hasRoom(room: number): boolean {
+    return this.types.some(
+      (type) =>
+        this.size(type) <= room && (this.counts[type] as number) < (this.remaining.demand[type] as number),
+    );
+  }
+
+  private list(loss: number): void {
+    this.found.push({ fill: { stock: this.stock, counts: [...this.counts] }, loss });
+    this.full = this.found.length >= this.most;
+  }
+
+  private size(type: number): number {
+    return this.cover.sizes[type] as number;
+  }
+}
