@@ -3,9 +3,10 @@ import { join } from "node:path";
 import { projectFolder } from "../book/index.js";
 import { type CheckOutcome, runChecks } from "../index.js";
 import { asTables } from "./reference/formula-tables.js";
+import { kindOf } from "./reference/kinds.js";
 
 /**
- * Runs every table of tests/reference/, so that the book can print expected, ours and error.
+ * Runs every table of formulas in tests/reference/, so that the book can print expected, ours and error.
  *
  * @throws Error naming the file that cannot be run
  */
@@ -15,7 +16,8 @@ export async function publishedChecks(): Promise<CheckOutcome[]> {
   const outcomes: CheckOutcome[] = [];
   for (const file of files) {
     try {
-      outcomes.push(...asTables(JSON.parse(await readFile(join(folder, file), "utf8"))).flatMap(runChecks));
+      const content: unknown = JSON.parse(await readFile(join(folder, file), "utf8"));
+      if (kindOf(content) === "formula") outcomes.push(...asTables(content).flatMap(runChecks));
     } catch (error) {
       throw new Error(`tests/reference/${file}: ${(error as Error).message}`, { cause: error });
     }
