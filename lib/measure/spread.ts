@@ -1,4 +1,6 @@
 import { type Ratio, ratio } from "../quantity/index.js";
+import { combinedUncertainty, manyFreedoms, varianceShares } from "./combined-uncertainty.js";
+import { type Correlation, correlationMatrix } from "./correlation.js";
 import type { Interval } from "./mean.js";
 import { studentFactor } from "./student.js";
 
@@ -15,6 +17,12 @@ export type Uncertainties<In extends object> = {
   readonly [Field in keyof In as In[Field] extends number ? Field : never]?: Uncertainty;
 };
 
+/** Share of one input in the scatter of a result. */
+export interface ScatterShare {
+  readonly input: string;
+  readonly share: number;
+}
+
 /** A computed value with the scatter its inputs give it. */
 export interface SpreadResult<Out extends number> {
   readonly value: Out;
@@ -22,20 +30,19 @@ export interface SpreadResult<Out extends number> {
   readonly degreesOfFreedom: number;
   readonly interval: Interval<Out>;
   /** Share of each input in the variance, largest first; they sum to 1, or are all 0 without scatter. */
-  readonly shares: readonly { readonly input: string; readonly share: number }[];
+  readonly shares: readonly ScatterShare[];
 }
 
-/** Beyond so many, Student's factor is the normal one to five digits. */
-const many = 10_000;
-
 /**
- * Carries measured scatter through any computation: u^2 = sum of (half the change of the result as an input
- * goes from x - u to x + u)^2, the inputs being independent; the interval takes Student's factor at the
- * effective degrees of freedom. First order: holds where the result is nearly straight over x +/- u.
- * Source: GUM 5.1.2 with the central differences of 5.1.3 note 2, and G.4.1 (Welch-Satterthwaite).
+ * Carries measured scatter through any computation, first order: each input is moved by its uncertainty up
+ * and down, half the change counts, and changes add as squares, or with their correlation. The interval takes
+ * Student's factor at the effective degrees of freedom. Holds where the result is nearly straight over
+ * x +/- u; where it is not, `monteCarlo` does without that.
+ * Source: GUM 5.1.2 and 5.2.2 with the central differences of 5.1.3 note 2, and G.4.1.
  *
  * @param compute any formula or function of one record of inputs
  * @param confidence of the interval, 95 % unless said
+ * @param correlations between inputs, none unless said
  * @throws RangeError when an uncertainty is negative or not finite, or when x +/- u leaves the range of
  * the computation
  */
@@ -44,55 +51,68 @@ export function spread<In extends object, Out extends number>(
   inputs: In,
   uncertainties: Uncertainties<In>,
   confidence: Ratio = ratio(0.95),
+  correlations: readonly Correlation[] = [],
 ): SpreadResult<Out> {
   const value = compute(inputs);
-  const parts = contributions(compute, inputs, uncertainties);
-  const variance = parts.reduce((sum, { change }) => sum + change ** 2, 0);
-  const degreesOfFreedom = effectiveFreedom(parts, variance);
-  const reach = studentFactor({ confidence, degreesOfFreedom }) * Math.sqrt(variance);
+  const known = knownInputs("spread", uncertainties);
+  const names = known.map(({ input }) => input);
+  const changes = known.map(({ input, standard }) => changeOf(compute, inputs, input, standard));
+  const freedoms = known.map(({ degreesOfFreedom }) => degreesOfFreedom);
+  const matrix = correlationMatrix(names, correlations).map((row) => row.map(ratio));
+  const combined = combinedUncertainty({ changes: changes.map(ratio), freedoms, correlations: matrix });
+  const { standard, degreesOfFreedom } = combined;
+  const reach = studentFactor({ confidence, degreesOfFreedom }) * standard;
   return {
     value,
-    standardUncertainty: Math.sqrt(variance) as Out,
+    standardUncertainty: standard as number as Out,
     degreesOfFreedom,
     interval: { low: (value - reach) as Out, high: (value + reach) as Out },
-    shares: parts
-      .map(({ input, change }) => ({ input, share: variance === 0 ? 0 : change ** 2 / variance }))
-      .sort((a, b) => b.share - a.share),
+    shares: sortedShares(names, varianceShares(changes, matrix)),
   };
 }
 
-interface Contribution {
+/** One uncertain input. */
+export interface KnownInput {
   readonly input: string;
-  /** What one standard uncertainty of the input does to the result. */
-  readonly change: number;
+  readonly standard: number;
   readonly degreesOfFreedom: number;
 }
 
-function contributions<In extends object>(
-  compute: (inputs: In) => number,
-  inputs: In,
+/**
+ * The uncertain inputs in a list.
+ *
+ * @param caller named in errors
+ * @throws RangeError when an uncertainty is negative or not finite
+ */
+export function knownInputs<In extends object>(
+  caller: string,
   uncertainties: Uncertainties<In>,
-): Contribution[] {
+): readonly KnownInput[] {
   return Object.entries<Uncertainty>(uncertainties as Record<string, Uncertainty>).map(
-    ([input, { standard, degreesOfFreedom = many }]) => {
+    ([input, { standard, degreesOfFreedom = manyFreedoms }]) => {
       if (!(standard >= 0 && Number.isFinite(standard))) {
-        throw new RangeError(`spread: uncertainty of ${input} must be a number from 0 up, got ${standard}`);
+        throw new RangeError(
+          `${caller}: uncertainty of ${input} must be a number from 0 up, got ${standard}`,
+        );
       }
-      const at = inputs[input as keyof In] as number;
-      const moved = (by: number): number => compute({ ...inputs, [input]: at + by });
-      const change = standard === 0 ? 0 : (moved(standard) - moved(-standard)) / 2;
-      return { input, change, degreesOfFreedom };
+      return { input, standard, degreesOfFreedom };
     },
   );
 }
 
-/** Welch-Satterthwaite, truncated to a whole number as GUM G.4.1 asks. */
-function effectiveFreedom(parts: readonly Contribution[], variance: number): number {
-  if (variance === 0) return many;
-  // As shares of the variance, so that tiny quantities do not underflow.
-  const inverse = parts.reduce(
-    (sum, { change, degreesOfFreedom }) => sum + (change ** 2 / variance) ** 2 / degreesOfFreedom,
-    0,
-  );
-  return Math.min(many, Math.max(1, Math.floor(1 / inverse + 1e-9)));
+/** Shares by name, the largest first. */
+export function sortedShares(names: readonly string[], shares: readonly number[]): readonly ScatterShare[] {
+  return names.map((input, i) => ({ input, share: shares[i] ?? 0 })).sort((a, b) => b.share - a.share);
+}
+
+/** What one standard uncertainty of an input does to the result. */
+function changeOf<In extends object>(
+  compute: (inputs: In) => number,
+  inputs: In,
+  input: string,
+  standard: number,
+): number {
+  const at = inputs[input as keyof In] as number;
+  const moved = (by: number): number => compute({ ...inputs, [input]: at + by });
+  return standard === 0 ? 0 : (moved(standard) - moved(-standard)) / 2;
 }

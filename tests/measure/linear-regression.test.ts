@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { linearRegression } from "../../lib/measure/index.js";
 import { ratio } from "../../lib/quantity/index.js";
 
-const fit = (columns: readonly (readonly number[])[], y: readonly number[], degree = 1) =>
+const curve = (columns: readonly (readonly number[])[], y: readonly number[], degree = 1) =>
   linearRegression({
     columns: columns.map((column) => column.map(ratio)),
     y: y.map(ratio),
@@ -20,7 +20,7 @@ describe("a fit", () => {
       fc.property(values(4), ([a = 0, b = 0, c = 0, d = 1]) => {
         fc.pre(b !== 0 || c !== 0 || d !== 0);
         const x = [1990, 1991, 1993, 1997, 2002, 2011];
-        const found = fit(
+        const found = curve(
           [x],
           x.map((one) => a + b * one + c * one ** 2 + d * one ** 3),
           3,
@@ -36,8 +36,8 @@ describe("a fit", () => {
       fc.property(values(6), (y) => {
         fc.pre(new Set(y).size > 1);
         const x = [0, 1, 2, 4, 7, 11];
-        const turned = fit([[...x].reverse()], [...y].reverse(), 2);
-        const found = fit([x], y, 2);
+        const turned = curve([[...x].reverse()], [...y].reverse(), 2);
+        const found = curve([x], y, 2);
         for (const [i, one] of found.coefficients.entries())
           expect(turned.coefficients[i]).toBeCloseTo(one, 9);
       }),
@@ -54,7 +54,7 @@ describe("a fit", () => {
         ] as const;
         const moved = y.map((one, i) => one + by * (a[i] ?? 0));
         fc.pre(new Set(moved).size > 1);
-        const [before, after] = [fit([a, b], y), fit([a, b], moved)];
+        const [before, after] = [curve([a, b], y), curve([a, b], moved)];
         expect((after.coefficients[1] ?? 0) - (before.coefficients[1] ?? 0)).toBeCloseTo(by, 9);
         expect(after.coefficients[2]).toBeCloseTo(before.coefficients[2] ?? 0, 9);
         expect(after.residualDeviation).toBeCloseTo(before.residualDeviation, 9);
@@ -63,7 +63,7 @@ describe("a fit", () => {
   });
 
   test("reads numbers as written: tenths on a line leave no residual at all", () => {
-    expect(fit([[0.1, 0.2, 0.3, 0.7]], [0.3, 0.6, 0.9, 2.1]).residualDeviation).toBeLessThan(1e-28);
+    expect(curve([[0.1, 0.2, 0.3, 0.7]], [0.3, 0.6, 0.9, 2.1]).residualDeviation).toBeLessThan(1e-28);
   });
 });
 
@@ -101,6 +101,6 @@ describe("a fit is refused", () => {
       "the columns depend on each other: leave one out",
     ],
   ] as const)("%s", (_case, columns, y, degree, message) => {
-    expect(() => fit(columns, y, degree)).toThrow(`regression.linear: ${message}`);
+    expect(() => curve(columns, y, degree)).toThrow(`regression.linear: ${message}`);
   });
 });

@@ -1,0 +1,153 @@
+import { type Ratio, ratio } from "../quantity/index.js";
+import { manyFreedoms } from "./combined-uncertainty.js";
+import { type Correlation, choleskyTriangle, correlationMatrix } from "./correlation.js";
+import { explainedShares } from "./drawn-shares.js";
+import type { Interval } from "./mean.js";
+import { type RandomStream, seededRandom } from "./random.js";
+import {
+  type KnownInput,
+  knownInputs,
+  type ScatterShare,
+  sortedShares,
+  type Uncertainties,
+} from "./spread.js";
+
+/** How a spread is drawn. */
+export interface DrawOptions {
+  /** Draws, 20 000 unless said; a 95 % end is then sure to about 2 % of the uncertainty. */
+  readonly draws?: number;
+  /** The same seed gives the same draws. 1 unless said. */
+  readonly seed?: number;
+  /** Of the interval, 95 % unless said. */
+  readonly confidence?: Ratio;
+  /** Between inputs, none unless said. */
+  readonly correlations?: readonly Correlation[];
+}
+
+/** What many draws of a computation gave. */
+export interface DrawnSpread<Out extends number> {
+  /** At the measured inputs. */
+  readonly value: Out;
+  /** Mean of the draws; off the value where the computation is curved. */
+  readonly mean: Out;
+  readonly standardUncertainty: Out;
+  /** Holds the middle share of the draws. */
+  readonly interval: Interval<Out>;
+  /** Share of each input in the variance, largest first; what is missing to 1 is curvature and interplay. */
+  readonly shares: readonly ScatterShare[];
+  /** Draws that count. */
+  readonly draws: number;
+  /** Draws left out, since they fell outside the range of the computation. */
+  readonly left: number;
+}
+
+/** More draws than this share outside the range, and what is left says nothing. */
+const mostLeft = 0.01;
+
+/**
+ * Carries measured scatter through any computation by drawing it: inputs scatter normally, or as Student's t
+ * where they come from few readings, together where they are correlated. Needs no straightness.
+ * Source: JCGM 101, 5 and 6.4; the generator is seeded and the same everywhere.
+ *
+ * @param compute any formula or function of one record of inputs
+ * @throws RangeError for a wrong uncertainty, contradicting correlations, fewer than 1000 draws, or when more
+ * than one draw in a hundred falls outside the range of the computation
+ */
+export function monteCarlo<In extends object, Out extends number>(
+  compute: (inputs: In) => Out,
+  inputs: In,
+  uncertainties: Uncertainties<In>,
+  { draws = 20_000, seed = 1, confidence = ratio(0.95), correlations = [] }: DrawOptions = {},
+): DrawnSpread<Out> {
+  if (!(Number.isInteger(draws) && draws >= 1000)) {
+    throw new RangeError(`monte carlo: draws must be a whole number of at least 1000, got ${draws}`);
+  }
+  const known = knownInputs("monte carlo", uncertainties);
+  const names = known.map(({ input }) => input);
+  const triangle = choleskyTriangle(correlationMatrix(names, correlations));
+  const drawn = drawAll(compute, inputs, known, triangle, draws, seededRandom(seed));
+  if (drawn.left > mostLeft * draws) {
+    throw new RangeError(
+      `monte carlo: ${drawn.left} of ${draws} draws fall outside the range of the computation: measure better`,
+    );
+  }
+  return { value: compute(inputs), ...summary<Out>(names, drawn, confidence), left: drawn.left };
+}
+
+interface Drawn {
+  readonly results: Float64Array;
+  /** Offsets of the inputs, one list an input, as long as the results. */
+  readonly offsets: readonly Float64Array[];
+  readonly left: number;
+}
+
+function drawAll<In extends object>(
+  compute: (inputs: In) => number,
+  inputs: In,
+  known: readonly KnownInput[],
+  triangle: readonly (readonly number[])[],
+  draws: number,
+  random: RandomStream,
+): Drawn {
+  const results = new Float64Array(draws);
+  const offsets = known.map(() => new Float64Array(draws));
+  const normals = known.map(() => 0);
+  let kept = 0;
+  for (let draw = 0; draw < draws; draw++) {
+    for (let i = 0; i < normals.length; i++) normals[i] = random.normal();
+    const moved: Record<string, unknown> = { ...inputs };
+    for (const [i, one] of known.entries()) {
+      const offset = offsetOf(one, triangle[i] ?? [], normals, random);
+      (offsets[i] as Float64Array)[kept] = offset;
+      moved[one.input] = (inputs[one.input as keyof In] as number) + offset;
+    }
+    const result = within(() => compute(moved as In));
+    if (result !== undefined) results[kept++] = result;
+  }
+  const whole = (list: Float64Array): Float64Array => list.subarray(0, kept);
+  return { results: whole(results), offsets: offsets.map(whole), left: draws - kept };
+}
+
+/** Correlated normal draws, widened to Student's t where few readings stand behind the input. */
+function offsetOf(
+  { standard, degreesOfFreedom }: KnownInput,
+  row: readonly number[],
+  normals: readonly number[],
+  random: RandomStream,
+): number {
+  let offset = 0;
+  for (let k = 0; k < row.length; k++) offset += (row[k] ?? 0) * (normals[k] ?? 0);
+  if (degreesOfFreedom < manyFreedoms) {
+    offset /= Math.sqrt(random.chiSquare(degreesOfFreedom) / degreesOfFreedom);
+  }
+  return offset * standard;
+}
+
+/** A draw outside a formula's range has no result. */
+function within(compute: () => number): number | undefined {
+  try {
+    return compute();
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
+}
+
+function summary<Out extends number>(
+  names: readonly string[],
+  { results, offsets }: Drawn,
+  confidence: number,
+): Pick<DrawnSpread<Out>, "mean" | "standardUncertainty" | "interval" | "shares" | "draws"> {
+  const draws = results.length;
+  const mean = results.reduce((sum, one) => sum + one, 0) / draws;
+  const variance = results.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (draws - 1);
+  const sorted = Float64Array.from(results).sort();
+  const at = (share: number): number => sorted[Math.round(share * (draws - 1))] ?? mean;
+  return {
+    mean: mean as Out,
+    standardUncertainty: Math.sqrt(variance) as Out,
+    interval: { low: at((1 - confidence) / 2) as Out, high: at((1 + confidence) / 2) as Out },
+    shares: sortedShares(names, explainedShares(offsets, results, mean, variance)),
+    draws,
+  };
+}
