@@ -14,16 +14,24 @@ const clone = mkdtempSync(join(tmpdir(), "casewright-clone-"));
 let started: ChildProcess | undefined;
 
 afterAll(() => {
-  started?.kill("SIGTERM");
+  stop(started);
   rmSync(clone, { recursive: true, force: true, maxRetries: 5 });
-});
+}, 60_000);
+
+/** npm runs the server as a child of a child: the whole group is stopped, where the system has groups. */
+function stop(child: ChildProcess | undefined): void {
+  if (child?.pid === undefined) return;
+  child.removeAllListeners("exit");
+  if (process.platform === "win32") child.kill();
+  else process.kill(-child.pid, "SIGTERM");
+}
 
 /** Runs npm start until it prints its address. */
 function startBook(): Promise<{ readonly address: string; readonly output: string }> {
   return new Promise((succeed, fail) => {
-    // Its own process group would outlive npm; the book's server is the child that is stopped.
     const child = spawn(process.execPath, [npmCli(), "start"], {
       cwd: clone,
+      detached: process.platform !== "win32",
       env: { ...process.env, CASEWRIGHT_NO_BROWSER: "1", CASEWRIGHT_JOB: "" },
     });
     started = child;
