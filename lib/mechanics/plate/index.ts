@@ -3,6 +3,7 @@ export * from "./edge-plate.js";
 export * from "./glazed-pressure.js";
 export * from "./hinged-plate.js";
 export * from "./open-plate.js";
+export * from "./open-plate-answer.js";
 export * from "./opening.js";
 export * from "./plate-answer.js";
 export * from "./plate-inputs.js";

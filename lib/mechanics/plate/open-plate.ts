@@ -1,6 +1,5 @@
 /** A panel with openings: a window, a port, a slot, a notch at its rim. */
 import { type Formula, formula } from "../../formula.js";
-import { listOf, type PlateMoment, Ratio } from "../../quantity/index.js";
 import { type Citation, cite } from "../../source.js";
 import {
   cutAwayShare,
@@ -8,9 +7,7 @@ import {
   type Fineness,
   inMaterial,
   largestDeflection,
-  narrowestBar,
   openingFaults,
-  openingsNotFollowed,
   type PlateSeries,
   plateAt,
   type SeriesLoad,
@@ -18,7 +15,14 @@ import {
   shareArea,
   solvePlate,
 } from "../series/index.js";
-import { Opening } from "./opening.js";
+import {
+  type OpenPlate,
+  type OpenPlateAnswer,
+  openAnswerSymbols,
+  openingSymbols,
+  openPlateWarnings,
+  type PlateOpenings,
+} from "./open-plate-answer.js";
 import {
   edgeFaults,
   edgeSymbols,
@@ -39,10 +43,7 @@ import {
   solidPlate,
 } from "./plate-inputs.js";
 import {
-  edgeMomentSymbols,
   largestOf,
-  largestSymbols,
-  type PlateLargest,
   type PlateResponse,
   plateEnergy,
   responseOf,
@@ -50,12 +51,6 @@ import {
   seriesFineness,
   thinPlateLimits,
 } from "./plate-results.js";
-
-/** What is cut out of the panel. */
-export interface PlateOpenings {
-  /** None may overlap; one that reaches the rim is a notch. */
-  readonly openings: readonly Opening[];
-}
 
 /** A panel with openings under a pressure on its material. */
 export type OpenPlateUniform = PlateShape & PlateEdges & PlateOpenings & PlatePressure;
@@ -66,37 +61,12 @@ export type OpenPlateUniformAt = OpenPlateUniform & PlatePlace;
 /** A panel with openings and a load on a rectangle. */
 export type OpenPlatePatch = PlateShape & PlateEdges & PlateOpenings & PlatePatch;
 
-/** Where the panel sags most, and how far the estimate can be trusted. */
-export type OpenPlateAnswer = PlateLargest & {
-  /** Across a clamped edge; zero when none is clamped. */
-  readonly clampedMoment: PlateMoment;
-  /** Share of the area that is cut away. */
-  readonly cutAway: Ratio;
-  /** How much more the panel sagged when the series was last refined; about as much may still be missing. */
-  readonly unsettled: Ratio;
-};
-
 const source: readonly Citation[] = [
   cite("plates-shells", "arts. 82 and 85 (energy)"),
   cite("finite-element-cases", "panels P1 to P8, thin-plate limit"),
 ];
 
 const validity = `${thinPlateLimits} A stiff-side estimate: against eight finite-element panels with 8 to 53 % cut away its largest sag was up to 0.6 % too small. Openings are rectangles with corners of any radius, circles included; stress at a rim or a sharp corner is not resolved.`;
-
-const openingSymbols = {
-  openings: {
-    symbol: String.raw`\{x,y,w,h,r\}_k`,
-    kind: listOf(Opening),
-    meaning: "openings, each from the panel's lower left corner",
-  },
-};
-
-const answerSymbols = {
-  ...largestSymbols,
-  clampedMoment: edgeMomentSymbols.clampedMoment,
-  cutAway: { symbol: "s", kind: Ratio, meaning: "share cut away" },
-  unsettled: { symbol: String.raw`\Delta`, kind: Ratio, meaning: "change at the last refinement" },
-};
 
 /** A panel with openings under a pressure on what is left of it. */
 export const openPlateUniform: Formula<OpenPlateUniform, OpenPlateAnswer> = formula<
@@ -107,11 +77,11 @@ export const openPlateUniform: Formula<OpenPlateUniform, OpenPlateAnswer> = form
   title: "Panel with openings, uniform load",
   equation: plateEnergy,
   inputs: { ...shapeSymbols, ...edgeSymbols, ...openingSymbols, ...pressureSymbols },
-  result: answerSymbols,
+  result: openAnswerSymbols,
   source,
   validity,
   refuse: faults,
-  warn: warnings,
+  warn: openPlateWarnings,
   compute: (inputs) => {
     const load = { pressure: inputs.pressure };
     return answer(solvePlate(openPlate(inputs), load, seriesFineness), load);
@@ -150,18 +120,16 @@ export const openPlatePatch: Formula<OpenPlatePatch, OpenPlateAnswer> = formula<
   title: "Panel with openings, load on a rectangle",
   equation: plateEnergy,
   inputs: { ...shapeSymbols, ...edgeSymbols, ...openingSymbols, ...patchSymbols },
-  result: answerSymbols,
+  result: openAnswerSymbols,
   source,
   validity,
   refuse: (inputs) => [...faults(inputs), ...patchFaults(inputs, inputs), ...patchOverOpening(inputs)],
-  warn: warnings,
+  warn: openPlateWarnings,
   compute: (inputs) => {
     const load = patchLoad(inputs);
     return answer(solvePlate(openPlate(inputs), load, seriesFineness), load);
   },
 });
-
-type OpenPlate = PlateShape & PlateEdges & PlateOpenings;
 
 function faults(inputs: OpenPlate): string[] {
   return [...shapeFaults(inputs), ...edgeFaults(inputs), ...openingFaults(inputs, inputs.openings)];
@@ -194,26 +162,4 @@ function answer(
     cutAway: cutAwayShare(plate, plate.openings),
     unsettled: Math.abs(1 - coarse.deflection / largest.deflection),
   };
-}
-
-/** The most cut away, and the narrowest bar left, among the panels compared. */
-const compared = { cutAway: 0.535, narrowestBar: 0.05 };
-/** Change at the last refinement from which a warning is due. */
-const unsettledLimit = 0.03;
-
-function warnings(inputs: OpenPlate, { cutAway, unsettled }: OpenPlateAnswer): string[] {
-  const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
-  const bar = narrowestBar(inputs, inputs.openings);
-  return [
-    ...(cutAway > compared.cutAway ? [`${percent(cutAway)} is cut away, more than was ever compared`] : []),
-    ...(bar < compared.narrowestBar
-      ? [`the narrowest bar is ${percent(bar)} of the side across it, narrower than was ever compared`]
-      : []),
-    ...(openingsNotFollowed(inputs, inputs.openings) > 0
-      ? ["there are more openings than the series can follow: the panel will sag more than this"]
-      : []),
-    ...(unsettled > unsettledLimit
-      ? [`the estimate has not settled: expect up to ${percent(unsettled)} more sag`]
-      : []),
-  ];
 }

@@ -100,30 +100,31 @@ function valuesAt({ nodes, degree, kept }: StripLayout, place: number): StripVal
   const half = ((nodes[interval + 1] as number) - from) / 2;
   const s = (place - from) / half - 1;
   const inner = innerShapes(degree, s);
-  const firstInner = kept.length + interval * inner.length;
-  const values = { value: zeros(), slope: zeros(), curvature: zeros() };
-  function zeros(): number[] {
-    return Array(kept.length + (nodes.length - 1) * inner.length).fill(0);
-  }
-  const put = (number: number, [value, slope, curvature]: Shape, scale: number): void => {
-    values.value[number] = scale * value;
-    values.slope[number] = (scale * slope) / half;
-    values.curvature[number] = (scale * curvature) / half ** 2;
+  const count = kept.length + (nodes.length - 1) * inner.length;
+  const [value, slope, curvature] = [0, 1, 2].map(() => Array<number>(count).fill(0)) as [
+    number[],
+    number[],
+    number[],
+  ];
+  const put = (number: number, shape: Shape, scale: number): void => {
+    value[number] = scale * shape[0];
+    slope[number] = (scale * shape[1]) / half;
+    curvature[number] = (scale * shape[2]) / half ** 2;
   };
   for (let i = 0; i < 4; i++) {
     const number = kept.indexOf(2 * interval + i);
     if (number >= 0) put(number, endShape(i, s), i % 2 === 0 ? 1 : half);
   }
   inner.forEach((shape, i) => {
-    put(firstInner + i, shape, 1);
+    put(kept.length + interval * inner.length + i, shape, 1);
   });
-  return values;
+  return { value, slope, curvature };
 }
 
-/** A knot itself counts to the interval after it. */
+/** A knot itself counts to the interval after it, the end to the last. */
 function intervalOf(nodes: readonly number[], place: number): number {
-  const after = nodes.findIndex((node) => node > place);
-  return after <= 0 ? (after === 0 ? 0 : nodes.length - 2) : after - 1;
+  const after = nodes.slice(1, -1).findIndex((knot) => knot > place);
+  return after < 0 ? nodes.length - 2 : after;
 }
 
 function piecewisePoints(knots: readonly number[], count: number, from: number, to: number): WeightedPoint[] {
