@@ -51,8 +51,9 @@ function headingOf(prose: string): string | undefined {
 /** The first paragraph that is neither heading nor list, or what of it is set bold at its start. */
 function paragraphOf(prose: string): string | undefined {
   const paragraph = prose
+    .replace(/^#.*$/gm, "")
     .split(/\n\s*\n/)
-    .find((block) => !/^\s*(#|>|\||[-*+]\s|\d+\.\s)/.test(block) && block.trim() !== "");
+    .find((block) => !/^\s*(>|\||[-*+]\s|\d+\.\s)/.test(block) && block.trim() !== "");
   const text = /^\s*\*\*([^*]+)\*\*/.exec(paragraph ?? "")?.[1] ?? paragraph;
   return text?.replace(/[*_`]/g, "").replace(/\s+/g, " ").trim();
 }

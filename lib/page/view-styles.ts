@@ -59,6 +59,12 @@ export const viewStyles: string = `
 .cw tbody tr { background: ${paper}; }
 .cw th.cw-right, .cw td.cw-right { text-align: right; }
 .cw th.cw-center, .cw td.cw-center { text-align: center; }
+@media (max-width: 40rem) {
+  .cw table { font-size: .9375rem; }
+  .cw th, .cw td { padding: .4rem .5rem; }
+  .cw .cw-table:not(.cw-symbols) th:first-child, .cw .cw-table:not(.cw-symbols) td:first-child { position: sticky; left: 0; max-width: 8.5rem; background: inherit; }
+  .cw .cw-table thead tr { background: ${paper}; }
+}
 .cw .cw-worked { border-top: 1px solid ${line}; padding: .9rem 0 .4rem; margin: .8rem 0 0; }
 .cw .cw-equation { overflow-x: auto; overflow-y: hidden; padding: .35rem 0; max-width: 100%; }
 .cw .cw-equation math { display: block math; font-size: 1.2rem; text-align: left; width: max-content; }
