@@ -100,11 +100,12 @@ function compare(
   };
 }
 
+const leadingNumber = /^\s*[+-]?(?:(?:\d+[\s-]+)?\d+\/\d+|(?:\d[\d.]*|\.\d+)(?:e[+-]?\d+)?)\s*/i;
+
 /** Ours is shown in the unit the source uses; a compound such as 1 ft 2 in has no single unit to show in. */
 function styleOf(text: string | number): ShowStyle {
-  const unit =
-    typeof text === "number" ? undefined : /^[\s\d./+e-]+?\s*([^\d\s./+-]\S*)$/i.exec(text.trim())?.[1];
-  return { digits: 6, ...(unit === undefined ? {} : { unit }) };
+  const unit = String(text).replace(leadingNumber, "").trim();
+  return { digits: 6, ...(unit === "" || /\s/.test(unit) ? {} : { unit }) };
 }
 
 function relativeError(ours: number, expected: number): number {

@@ -35,6 +35,16 @@ test("a row within its tolerance holds and shows ours in the source's unit", () 
   expect(outcome?.error).toBeCloseTo(0.4 / 102, 9);
 });
 
+test.each([
+  ["4 in", "4 in"],
+  ["2-1/2 in", "4 in"],
+  ["1.016e-1 m", "0.1016 m"],
+  ["1.016e-1m", "0.1016 m"],
+  ["1 ft 2 in", "101.6 mm"],
+])("an expected value written %s has ours beside it as %s", (expect_, ours) => {
+  expect(runChecks(table({ expect: expect_ }))[0]?.ours).toBe(ours);
+});
+
 test("a row beyond its tolerance fails", () => {
   expect(runChecks(table({ expect: "110 mm" }))[0]?.holds).toBe(false);
 });
