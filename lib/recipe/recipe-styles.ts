@@ -1,6 +1,6 @@
 /** How the recipe lies on paper: A4 or US letter, black on white, room for a pencil. */
 export const recipeStyles: string = `
-@page { margin: 14mm 13mm 16mm; @bottom-right { content: "page " counter(page); font: 9pt system-ui, sans-serif; } }
+@page { margin: 12mm 12mm 14mm; @bottom-right { content: "page " counter(page); font: 9pt system-ui, sans-serif; } }
 .rc { margin: 0 auto; padding: 1.2rem 1rem 3rem; max-width: 56rem; background: #fff; color: #000; }
 .rc h1 { font-size: 2rem; line-height: 1.2; margin: 0; }
 .rc .rc-kind { font-size: 1.1rem; margin: .2rem 0 1rem; }
@@ -10,6 +10,7 @@ export const recipeStyles: string = `
 .rc nav li { break-inside: avoid; }
 .rc nav a { color: inherit; display: block; padding: .3rem 0; }
 .rc .cw-sentence, .rc .cw-list ol, .rc .cw-list ul { max-width: none; }
+.rc .cw-list ol { padding-left: 2.1em; }
 .rc .cw-list li { margin: .45rem 0; }
 .rc .cw-list-title { font-size: 1.1rem; margin-top: 1.2rem; }
 .rc .cw-scroll table { width: 100%; }
@@ -23,9 +24,10 @@ export const recipeStyles: string = `
 .rc .rc-group .cw-figure-title { display: none; }
 .rc .rc-group .cw-figure { margin-top: .4rem; }
 @media print {
-  .rc { padding: 0; max-width: none; font-size: 10pt; line-height: 1.4; }
-  .rc table { font-size: 9pt; line-height: 1.3; }
-  .rc th, .rc td { padding: .18rem .4rem; }
+  html { font-size: 9pt; }
+  .rc { padding: 0; max-width: none; font-size: 9pt; line-height: 1.35; }
+  .rc table { font-size: 8pt; line-height: 1.25; }
+  .rc th, .rc td { padding: 1.5pt 3pt; }
   .rc h1 { font-size: 20pt; }
   .rc h2 { font-size: 15pt; margin-top: 0; }
   .rc h3 { font-size: 12pt; margin-top: 1.2rem; }
@@ -46,8 +48,8 @@ export const recipeStyles: string = `
   .rc main > section + .rc-new-page { break-before: page; }
   .rc main > section { margin-bottom: 2rem; }
   .rc .rc-group:has(svg) { break-inside: avoid; }
-  .rc h2, .rc h3, .rc figcaption, .rc .rc-group > .cw-sentence { break-after: avoid; }
+  .rc h2, .rc h3, .rc caption, .rc thead, .rc figcaption, .rc .rc-group > .cw-sentence { break-after: avoid; }
   .rc li, .rc tr { break-inside: avoid; }
-  .rc .cw-drawing svg { max-height: 108mm; }
+  .rc .cw-drawing svg { max-height: 78mm; }
 }
 `;

@@ -103,7 +103,7 @@ function openingDimensions(
   rule: Rule,
   letter: number,
 ): DrawingMark[] {
-  const offset = (1.8 + 1.7 * level) * letter;
+  const offset = (1.8 + 2.1 * level) * letter;
   const stops = (from: Length, size: Length): Length[] => [Length.si(0), from, Length.si(from + size)];
   const chain = (from: Length, size: Length, place: (along: number) => Point, side: number): DrawingMark[] =>
     pairs(stops(from, size)).flatMap(([a, b]) => {

@@ -27,7 +27,7 @@ export function openingsAndHolesSection(workshop: Workshop): RecipeSection {
 
 /** Why not everything is drilled at once. */
 const drillOrder =
-  'Drill now what the tables call "on the bench". "Through the metal" waits until the box is clamped up square and is drilled through bar or corner and panel together; "door hung" and "stacked" wait until the parts meet. Mark them all here, and compare when you get there.';
+  'The tables say when each group is drilled. "Bench": now, on the flat panel. "Metal": later, when the box is clamped up square, through bar or corner and panel together. "Door" and "stack": when the door hangs, when the sections stand stacked. "Hand": where the thing turns out to sit. Mark them all now, and compare when you get there. Marks "in pairs" go together, the first across with the first up, the second with the second.';
 
 function workOrder({ parts }: Workshop): RecipeBlock {
   const openings = sheetPieces(parts).some((panel) => panel.openings.length > 0);
@@ -95,15 +95,15 @@ function holesTable(
       { heading: "Drill", cell: ({ fastening }) => drillStageOf(fastening, parts) },
       { heading: "Bit", cell: ({ fastening }) => bitFor(fastening.fastener, units).name, align: "left" },
       { heading: "Holes", cell: ({ fastening }) => fastening.count },
-      { heading: "Across, from the left edge", cell: ({ marks }) => acrossWords(marks, rule), align: "left" },
-      { heading: "Up, from the bottom edge", cell: ({ marks }) => upWords(marks, rule), align: "left" },
+      { heading: "Across, from left", cell: ({ marks }) => acrossWords(marks, rule), align: "left" },
+      { heading: "Up, from bottom", cell: ({ marks }) => upWords(marks, rule), align: "left" },
       {
         heading: "Pitch",
         cell: ({ fastening: { pitch } }) => (pitch ? rule.drawn(pitch) : ""),
         align: "right",
       },
       {
-        heading: "To edge",
+        heading: "Edge",
         cell: ({ fastening: { edgeDistance } }) => (edgeDistance ? rule.drawn(edgeDistance) : ""),
         align: "right",
       },
@@ -124,8 +124,6 @@ function upWords(marks: HoleMarks | undefined, rule: Rule): string {
 function holesCaption(groups: readonly LetteredGroup[]): string {
   const marked = total(groups, ({ fastening }) => fastening.at.length);
   const byHand = total(groups, ({ fastening }) => fastening.count) - marked;
-  const paired = groups.some(({ fastening }) => holeMarks(fastening)?.read === "pairs");
-  const pairs = paired ? ' "In pairs": the first across with the first up, the second with the second.' : "";
   const fitted = byHand > 0 ? `, and ${byHand} to fit by hand` : "";
-  return `${counted(marked, "hole")}, one at every crossing of its marks${fitted}.${pairs}`;
+  return `${counted(marked, "hole")}, one at every crossing of its marks${fitted}.`;
 }

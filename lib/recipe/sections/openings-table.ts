@@ -13,16 +13,15 @@ export function openingsTable(openings: readonly PlacedOpening[], rule: Rule): R
       { heading: "Opening", cell: ({ name }) => name },
       { heading: "Shape", cell: (opening) => shapeWords(opening, rule), align: "left" },
       {
-        heading: "Across, from the left edge",
+        heading: "Across, from left",
         cell: ({ low, width, outline }) => edgeMarks(low.u, width, outline, rule),
         align: "left",
       },
       {
-        heading: "Up, from the bottom edge",
+        heading: "Up, from bottom",
         cell: ({ low, height, outline }) => edgeMarks(low.v, height, outline, rule),
         align: "left",
       },
-      { heading: "Saw line", cell: ({ perimeter }) => rule.length(perimeter), align: "left" },
     ],
     "Openings",
   );
