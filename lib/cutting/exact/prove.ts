@@ -22,11 +22,13 @@ export function proveCover(cover: Cover, all: Remaining, hand: readonly Fill[], 
   const relaxation = new Relaxation(cover);
   for (const fill of hand) relaxation.remember(fill);
   const known = costOfFills(cover, hand);
+  const totals = possibleTotals(
+    cover.stocks.map(({ cost }) => cost),
+    known,
+  );
   const relaxed = relaxation.solve(all).bound - 1e-6;
-  const costs = cover.stocks.map(({ cost }) => cost);
-  const totals = possibleTotals(costs, known).filter((total) => total >= relaxed && total < known);
-  const search = new CoverSearch(cover, relaxation, effort);
-  for (const total of totals) {
+  const search = new CoverSearch(cover, relaxation, effort, totals);
+  for (const total of totals.filter((one) => one >= relaxed && one < known)) {
     const { fills, certain } = search.within(all, total);
     if (fills) return { fills, bound: total };
     if (!certain) return { fills: hand, bound: total };

@@ -12,16 +12,26 @@ export interface Effort {
   readonly until: number;
 }
 
+const nearly = 1e-6;
+
+interface Met {
+  readonly relaxed: Relaxed;
+  hopeless: number;
+}
+
 /** Looks for covers within a budget. */
 export class CoverSearch {
   private steps = 0;
   private exhaustive = true;
-  private readonly hopeless = new Set<string>();
+  /** What is known of remainders met before: their relaxation, and the largest budget that did not do. */
+  private readonly met = new Map<string, Met>();
 
   constructor(
     private readonly cover: Cover,
     private readonly relaxation: Relaxation,
     private readonly effort: Effort,
+    /** Costs some purchase comes to, ascending. */
+    private readonly totals: readonly number[],
   ) {}
 
   /** A cover that costs no more than the budget; none, and whether that is certain. */
@@ -30,38 +40,54 @@ export class CoverSearch {
     budget: number,
   ): { readonly fills?: readonly Fill[]; readonly certain: boolean } {
     this.exhaustive = true;
-    this.hopeless.clear();
     const fills = this.descend(remaining, budget);
     return fills ? { fills, certain: true } : { certain: this.exhaustive };
   }
 
   private descend(remaining: Remaining, budget: number): Fill[] | undefined {
     if (remaining.demand.every((count) => count === 0)) return [];
-    const key = `${remaining.demand.join()}|${remaining.supply.join()}|${budget}`;
-    if (this.hopeless.has(key)) return undefined;
-    if (++this.steps > this.effort.steps || performance.now() > this.effort.until) {
+    const met = this.meet(remaining);
+    if (!met) {
       this.exhaustive = false;
       return undefined;
     }
-    const relaxed = this.relaxation.solve(remaining);
-    const spare = budget - relaxed.bound;
-    // The bound is exact to a part in 2^24 of a cost; what is closer than that counts as reached.
+    if (met.hopeless >= budget || this.leastFrom(met.relaxed.bound) > budget) return undefined;
     const found =
-      spare < -1e-6
-        ? undefined
-        : (roundedCover(this.cover, remaining, relaxed, budget) ??
-          this.branch(remaining, budget, relaxed, spare + 1e-6));
-    if (!found) this.hopeless.add(key);
+      roundedCover(this.cover, remaining, met.relaxed, budget) ?? this.branch(remaining, budget, met.relaxed);
+    if (!found && this.exhaustive) met.hopeless = budget;
     return found;
   }
 
-  private branch(remaining: Remaining, budget: number, relaxed: Relaxed, spare: number): Fill[] | undefined {
+  /** What is known of a remainder; nothing where the effort is spent. */
+  private meet(remaining: Remaining): Met | undefined {
+    if (this.steps >= this.effort.steps || performance.now() > this.effort.until) return undefined;
+    const key = `${remaining.demand.join()}|${remaining.supply.join()}`;
+    const before = this.met.get(key);
+    if (before) return before;
+    this.steps++;
+    const met = { relaxed: this.relaxation.solve(remaining), hopeless: -1 };
+    this.met.set(key, met);
+    return met;
+  }
+
+  /** The least total that reaches a bound, which is exact to a part in 2^24 of a cost. */
+  private leastFrom(bound: number): number {
+    return this.totals[firstReaching(this.totals, bound - nearly)] ?? Number.POSITIVE_INFINITY;
+  }
+
+  private branch(remaining: Remaining, budget: number, relaxed: Relaxed): Fill[] | undefined {
     const whole = relaxed.used.flatMap(({ fill, amount }) => this.repeated(remaining, fill, amount));
     for (const { fill, times } of whole.slice(0, 1)) {
       const found = this.follow(remaining, budget, fill, times);
       if (found) return found;
     }
-    const { found, complete } = completions(this.cover, remaining, relaxed.values, spare, 400);
+    const { found, complete } = completions(
+      this.cover,
+      remaining,
+      relaxed.values,
+      budget - relaxed.bound + nearly,
+      400,
+    );
     if (!complete) this.exhaustive = false;
     for (const { fill } of this.ordered(found, relaxed)) {
       const rest = this.follow(remaining, budget, fill, 1);
@@ -97,4 +123,15 @@ export class CoverSearch {
 
 function keyOf({ stock, counts }: Fill): string {
   return `${stock}:${counts.join()}`;
+}
+
+/** Index of the first of ascending numbers that is not below a limit. */
+function firstReaching(ascending: readonly number[], limit: number): number {
+  let [low, high] = [0, ascending.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((ascending[middle] as number) < limit) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
