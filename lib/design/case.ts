@@ -1,6 +1,20 @@
 /** The case as its builder describes it in case.yaml, read and with every quantity in SI. */
-import type { Force, Length, Mass, Money, Power, Pressure, Ratio, Time } from "../quantity/index.js";
+import type {
+  Angle,
+  Area,
+  Force,
+  Length,
+  Mass,
+  Money,
+  Power,
+  Pressure,
+  Ratio,
+  Speed,
+  Temperature,
+  Time,
+} from "../quantity/index.js";
 import type { EdgeName, Face, PanelCorner, Point } from "./place.js";
+import type { Services } from "./services.js";
 
 /** One case, whole. */
 export interface Case {
@@ -21,6 +35,7 @@ export interface Case {
   readonly contents: readonly Content[];
   readonly demands: Demands;
   readonly journey: Journey;
+  readonly services: Services;
   readonly business: Business;
 }
 
@@ -176,13 +191,70 @@ export interface Content {
   readonly power?: Power;
   /** Share of the time that load is on. */
   readonly duty?: Ratio;
+  /** What it needs on the way and where it stands. */
+  readonly needs: Needs;
+}
+
+/** What a content needs; whatever is left out leaves its finding unknown or unasked. */
+export interface Needs {
+  /** Deceleration it stands, in gravities. */
+  readonly fragility?: Ratio;
+  readonly foam?: FoamBed;
+  /** How far a drawer or door of it comes out, and to which side; the front unless said. */
+  readonly opensBy?: Length;
+  readonly opensTo?: Face;
+  /** First current over running current. */
+  readonly coldStart?: Ratio;
+  /** Air it may work in. */
+  readonly hottest?: Temperature;
+  readonly plug?: PlugRoom;
+  readonly pane?: PaneStrip;
+}
+
+/** Foam under a content. */
+export interface FoamBed {
+  /** Name in cushion-curves.csv. */
+  readonly kind: string;
+  readonly thickness: Length;
+  /** Sides of the foam that bears it. */
+  readonly padWidth: Length;
+  readonly padDepth: Length;
+}
+
+/** A plug and its cable. */
+export interface PlugRoom {
+  /** Side of the content where it sits. */
+  readonly face: Face;
+  /** Plug and strain relief. */
+  readonly length: Length;
+  /** Outside diameter. */
+  readonly cable: Length;
+  /** Least inner radius over diameter. */
+  readonly bendFactor: Ratio;
+}
+
+/** A screen held by clamps through foam strip. */
+export interface PaneStrip {
+  /** Free thickness of the strip. */
+  readonly strip: Length;
+  /** Squeeze as a share of it. */
+  readonly squeeze: Ratio;
+  /** Compression set of the strip, from its maker. */
+  readonly set: Ratio;
+  /** Play the pane would have with no strip at all. */
+  readonly clearance: Length;
 }
 
 /** How a content is held. */
 export type Holding =
   | { readonly by: "shelf"; readonly shelf: string }
   | { readonly by: "floor" }
-  | { readonly by: "strap"; readonly straps: number }
+  | {
+      readonly by: "strap";
+      readonly straps: number;
+      /** Load that one strap and its anchors are made for. */
+      readonly rated?: Force;
+    }
   | {
       readonly by: "screws" | "rivets";
       /** The panel they go through, from outside. */
@@ -224,6 +296,36 @@ export interface Journey {
   readonly grip: "good" | "fair" | "poor";
   readonly vehicle: string;
   readonly floor: "even" | "uneven";
+  /** How roughly it is handled. */
+  readonly handling?: "careful" | "usual" | "rough";
+  /** Slope of the stairs and of the ramp it goes up. */
+  readonly stairs?: Angle;
+  readonly ramp?: Angle;
+  /** Highest step and widest gap that the casters meet. */
+  readonly threshold?: Length;
+  readonly gap?: Length;
+  /** Diameter of the caster wheels, and how much tread touches the floor. */
+  readonly wheel?: Length;
+  readonly wheelPrint?: Area;
+  /** Casters with a brake. */
+  readonly brakes?: number;
+  /** Strongest gust outdoors. */
+  readonly gust?: Speed;
+  /** Slope of the ground where it stands. */
+  readonly slope?: Angle;
+  readonly lashing?: Lashing;
+}
+
+/** Straps over the case in its vehicle. */
+export interface Lashing {
+  /** Standard tension (STF) on the label of one. */
+  readonly tension: Force;
+  /** Straps at hand. */
+  readonly straps: number;
+  /** Strap against the floor. */
+  readonly angle: Angle;
+  /** Case on the vehicle's floor, casters braked or off it. */
+  readonly friction: Ratio;
 }
 
 /** What the case must earn. */

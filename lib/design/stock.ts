@@ -8,7 +8,10 @@ import type {
   LinearDensity,
   Mass,
   Money,
+  Power,
   Pressure,
+  Ratio,
+  Temperature,
   Time,
   Volume,
 } from "../quantity/index.js";
@@ -159,6 +162,31 @@ export interface BendTest {
   readonly thickness: Length;
   readonly load: Force;
   readonly sag: Length;
+  /** How far the rests gave under this load, the mean of both; blank where nobody read it. */
+  readonly rests?: Length | undefined;
+}
+
+/** twist-tests.csv: one row a load on the free corner of an offcut that rests on the other three. */
+export interface TwistTest {
+  readonly sample: string;
+  readonly sheet: string;
+  /** Between the corner rests. */
+  readonly width: Length;
+  readonly height: Length;
+  readonly thickness: Length;
+  readonly load: Force;
+  readonly drop: Length;
+}
+
+/** tilt-tests.csv: a board raised until what lies on it slides. */
+export interface TiltTest {
+  readonly test: string;
+  /** What slides: "instrument case". */
+  readonly what: string;
+  /** On what: "foam", "van floor". */
+  readonly on: string;
+  readonly rise: Length;
+  readonly run: Length;
 }
 
 /** weights.csv: thickness and weight of offcuts. */
@@ -213,6 +241,28 @@ export interface Timing {
   readonly time: Time;
 }
 
+/** cushion-curves.csv: one point of one cushion curve, measured or published. */
+export interface CushionPoint {
+  /** Kind of foam. */
+  readonly foam: string;
+  readonly thickness: Length;
+  readonly drop: Length;
+  /** Pressure at rest. */
+  readonly stress: Pressure;
+  /** Greatest deceleration, in gravities. */
+  readonly deceleration: Ratio;
+}
+
+/** temperature-log.csv: thermometers inside and outside, some time after switching on. */
+export interface TemperatureReading {
+  readonly section: string;
+  readonly time: Time;
+  readonly inside: Temperature;
+  readonly outside: Temperature;
+  /** Turned to heat inside all that time. */
+  readonly power: Power;
+}
+
 /** Every table of a job. */
 export interface Stock {
   readonly sheets: readonly SheetStock[];
@@ -231,4 +281,8 @@ export interface Measurements {
   readonly pulls: readonly PullTest[];
   readonly kerfs: readonly KerfTest[];
   readonly timings: readonly Timing[];
+  readonly twists: readonly TwistTest[];
+  readonly tilts: readonly TiltTest[];
+  readonly cushions: readonly CushionPoint[];
+  readonly temperatures: readonly TemperatureReading[];
 }

@@ -14,4 +14,8 @@ export const tableFiles: Readonly<Record<keyof Stock | keyof Measurements, strin
   pulls: "pull-tests.csv",
   kerfs: "kerfs.csv",
   timings: "timings.csv",
+  twists: "twist-tests.csv",
+  tilts: "tilt-tests.csv",
+  cushions: "cushion-curves.csv",
+  temperatures: "temperature-log.csv",
 };

@@ -14,7 +14,7 @@ import { cite } from "../source.js";
 import { AirFlow, TemperatureRise } from "./kinds.js";
 
 /** Heat that a cubic metre of air takes for each degree: density 1.2 kg/m3 times 1006 J/(kg K). */
-export const airHeat = 1.2 * 1006;
+export const airHeat: number = 1.2 * 1006;
 
 /**
  * Air needed to carry heat away: P / (rho c dT), at 1.2 kg/m3 and 1006 J/(kg K).

@@ -306,7 +306,7 @@ export const Angle: QuantityKind<"angle"> = quantityKind({
 export type Speed = Quantity<"speed">;
 export const Speed: QuantityKind<"speed"> = quantityKind({
   name: "speed",
-  units: { "m/s": 1, "ft/s": foot, "km/h": 1 / 3.6 },
+  units: { "m/s": 1, "ft/s": foot, "km/h": 1 / 3.6, mph: (5280 * foot) / hour },
   metric: ["m/s"],
   inch: ["ft/s"],
   example: "3.5 m/s",

@@ -75,7 +75,7 @@ describe("one wrong value gives one problem at its row", () => {
         column: "colour",
         value: "colour",
         expected:
-          "one of case, invented, purpose, units, lengths, currency, build, sections, hardware, shelves, contents, demands, journey, business",
+          "one of case, invented, purpose, units, lengths, currency, build, sections, hardware, shelves, contents, demands, journey, services, business",
       },
     ],
     [

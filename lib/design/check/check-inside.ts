@@ -1,4 +1,5 @@
 /** Shelves and contents: inside their section, none in another's place, each standing where it is held. */
+import { Mass, standardGravity } from "../../quantity/index.js";
 import type { Case, Content, Section, Shelf } from "../case.js";
 import { stockNamed } from "../derive/stock-named.js";
 import type { Point } from "../place.js";
@@ -32,7 +33,8 @@ export function checkShelves({ shelves, sections }: Case, stock: Stock, ruler: R
 }
 
 /** The faults of contents. */
-export function checkContents({ contents, shelves, sections }: Case, stock: Stock, ruler: Ruler): Fault[] {
+export function checkContents(description: Case, stock: Stock, ruler: Ruler): Fault[] {
+  const { contents, shelves, sections } = description;
   const shelfBodies = shelves.map((shelf) => shelfBody(shelf, stock));
   const bodies = contents.map(contentBody);
   return contents.flatMap((content, i) => {
@@ -41,6 +43,7 @@ export function checkContents({ contents, shelves, sections }: Case, stock: Stoc
       ...checkWithin(body, sections, ruler),
       ...checkClear(body, [...shelfBodies, ...bodies.slice(0, i)]),
       ...checkStands(content, shelfBodies, ruler),
+      ...checkLiftable(content, description, stock),
     ];
   });
 }
@@ -105,5 +108,29 @@ function checkStands({ name, at, size, held }: Content, shelves: readonly Body[]
       ? []
       : [{ path, value: ruler(at.z), expected: `up ${ruler(top)}, the top of "${held.shelf}"` }]),
     ...(onIt ? [] : [{ path, expected: `a place over "${held.shelf}", which holds it` }]),
+  ];
+}
+
+/** What weighs more than its section's handles are made for can never be lifted in it. */
+function checkLiftable({ name, section, mass }: Content, { hardware, units }: Case, stock: Stock): Fault[] {
+  const handles = hardware
+    .filter(({ duty }) => duty === "lift")
+    .flatMap(({ item, places }) =>
+      "cornersOf" in places
+        ? []
+        : places
+            .filter((place) => place.section === section)
+            .map(() => stockNamed(stock, "hardware", item).rated),
+    );
+  const known = handles.filter((rated) => rated !== undefined);
+  if (known.length === 0 || known.length < handles.length) return [];
+  const limit = known.reduce<number>((sum, rated) => sum + rated, 0) / standardGravity;
+  if (mass <= limit) return [];
+  const shown = Mass.show(Mass.si(limit), { system: units, digits: 3 });
+  return [
+    {
+      path: ["contents", name, "mass"],
+      expected: `at most ${shown}, what the lift handles of section ${section} are rated for together`,
+    },
   ];
 }

@@ -2,6 +2,7 @@
 import type { Case, Content, PlacedHardware, Section, Shelf } from "../case.js";
 import { edgeNames, faces } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
+import type { Cooling } from "../services.js";
 import type { Stock } from "../stock.js";
 import { tableFiles } from "../table-files.js";
 import { buildPaths, type Fault } from "./fault.js";
@@ -30,6 +31,7 @@ export function checkNames(description: Case, stock: Stock): Fault[] {
     ...contents.flatMap((content) => sectionOf("contents", content, sections)),
     ...contents.flatMap((content) => shelfOf(content, shelves)),
     ...contents.flatMap((content) => sharedName(content, shelves)),
+    ...description.services.cooling.flatMap((cooling) => ventsOf(cooling, sections)),
   ];
 }
 
@@ -112,4 +114,17 @@ function shelfOf({ name, section, held }: Content, shelves: readonly Shelf[]): F
 function sharedName({ name }: Content, shelves: readonly Shelf[]): Fault[] {
   if (!shelves.some((shelf) => shelf.name === name)) return [];
   return [{ path: ["contents", name], value: name, expected: "a name that no shelf has" }];
+}
+
+/** Vents are openings of their own section, named with the face they are in. */
+function ventsOf({ section, letIn, letOut }: Cooling, sections: readonly Section[]): Fault[] {
+  const path = ["services", "cooling", section];
+  const here = sections.find(({ name }) => name === section);
+  if (!here) return notASection(path, section, sections);
+  const vents = faces.flatMap((face) => here.panels[face].openings.map(({ name }) => `${face}.${name}`));
+  const expected = `an opening of section ${section} (${vents.join(", ") || "it has none"})`;
+  return [
+    ...(vents.includes(letIn) ? [] : [{ path: [...path, "let in"], expected }]),
+    ...(vents.includes(letOut) ? [] : [{ path: [...path, "let out"], expected }]),
+  ];
 }

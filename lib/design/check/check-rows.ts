@@ -1,7 +1,7 @@
 /** Figures of one row that must agree with each other. */
 import { species } from "../../material/index.js";
 import type { Problem } from "../../problem.js";
-import { Length, Mass } from "../../quantity/index.js";
+import { Length, Mass, Pressure } from "../../quantity/index.js";
 import type { MeasuredRows, ReadTables, StockRows } from "../read/read-tables.js";
 import { cellProblem, type TableName } from "./table-problem.js";
 
@@ -13,6 +13,7 @@ export function checkRows({ stock, measurements }: ReadTables): Problem[] {
     ...stock.fasteners.flatMap(checkFastener),
     ...measurements.spreads.flatMap(checkSpread),
     ...measurements.kerfs.flatMap(checkKerf),
+    ...checkCurves(measurements.cushions),
   ];
 }
 
@@ -114,4 +115,35 @@ function checkKerf({ line, before, after, offcuts }: MeasuredRows["kerfs"][numbe
   const left = before - offcuts;
   const expected = `less than before less offcuts, ${mm(left)}`;
   return broken("kerfs", line, [{ keeps: after < left, column: "after", value: mm(after), expected }]);
+}
+
+/** A curve is the rows of one foam, thickness and drop: at least two, at rising pressures. */
+function checkCurves(rows: MeasuredRows["cushions"]): Problem[] {
+  const nameOf = ({ foam, thickness, drop }: MeasuredRows["cushions"][number]): string =>
+    `${foam}, ${mm(thickness)}, drop ${mm(drop)}`;
+  return [...new Set(rows.map(nameOf))].flatMap((name) => {
+    const curve = rows.filter((row) => nameOf(row) === name);
+    const [first] = curve;
+    if (!first) return [];
+    const lone = broken("cushions", first.line, [
+      {
+        keeps: curve.length > 1,
+        column: "foam",
+        value: first.foam,
+        expected: `at least 2 points of the curve ${name}, at different pressures`,
+      },
+    ]);
+    const falling = curve.slice(1).flatMap((point, i) => {
+      const before = curve[i]?.stress ?? first.stress;
+      return broken("cushions", point.line, [
+        {
+          keeps: point.stress > before,
+          column: "stress",
+          value: Pressure.show(point.stress),
+          expected: `more than ${Pressure.show(before)}, the point before on the curve ${name}`,
+        },
+      ]);
+    });
+    return [...lone, ...falling];
+  });
 }

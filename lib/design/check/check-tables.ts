@@ -39,6 +39,7 @@ function referencesOf({ stock, measurements }: ReadTables): Reference[] {
   const spread = refer("spreads", "adhesive", ["adhesives"]);
   const fastenerPulled = refer("pulls", "fastener", ["fasteners"]);
   const sheetPulled = refer("pulls", "sheet", ["sheets"]);
+  const sheetTwisted = refer("twists", "sheet", ["sheets"]);
   return [
     ...stock.hardware.map(({ line, fastener }) => fastenerOfHardware(line, fastener)),
     ...measurements.bends.map(({ line, sheet }) => sheetBent(line, sheet)),
@@ -46,6 +47,7 @@ function referencesOf({ stock, measurements }: ReadTables): Reference[] {
     ...measurements.spreads.map(({ line, adhesive }) => spread(line, adhesive)),
     ...measurements.pulls.map(({ line, fastener }) => fastenerPulled(line, fastener)),
     ...measurements.pulls.map(({ line, sheet }) => sheetPulled(line, sheet)),
+    ...measurements.twists.map(({ line, sheet }) => sheetTwisted(line, sheet)),
   ];
 }
 

@@ -1,8 +1,20 @@
 /** What is asked of the case: loads, the journey, the business. */
 import type { z } from "zod";
-import { Count, choice, Force, Name, Pressure, Ratio, Time } from "../../quantity/index.js";
-import type { Business, Demands, Journey } from "../case.js";
-import { block, type FileUnits, field, lengthIn, moneyIn, named } from "./fields.js";
+import {
+  Angle,
+  Area,
+  Count,
+  choice,
+  degree,
+  Force,
+  Name,
+  Pressure,
+  Ratio,
+  Speed,
+  Time,
+} from "../../quantity/index.js";
+import type { Business, Demands, Journey, Lashing } from "../case.js";
+import { block, type FileUnits, field, given, lengthIn, moneyIn, named } from "./fields.js";
 
 const positive = { above: 0 };
 const zeroOrMore = { min: 0 };
@@ -26,6 +38,15 @@ export const demandsField: z.ZodType<Demands> = block({
   push: written.push,
 }));
 
+const slope = { min: 0, max: degree(45) };
+
+const lashingField: z.ZodType<Lashing> = block({
+  tension: field(Force, positive),
+  straps: field(Count, positive),
+  angle: field(Angle, { above: 0, max: degree(90) }),
+  friction: field(Ratio, { above: 0, max: 1 }),
+});
+
 /** The block "journey". */
 export function journeyField(units: FileUnits): z.ZodType<Journey> {
   const length = field(lengthIn(units), zeroOrMore);
@@ -39,6 +60,17 @@ export function journeyField(units: FileUnits): z.ZodType<Journey> {
     grip: field(choice("grip", ["good", "fair", "poor"])),
     vehicle: field(Name),
     floor: field(choice("floor", ["even", "uneven"])),
+    handling: field(choice("handling", ["careful", "usual", "rough"])).optional(),
+    stairs: field(Angle, slope).optional(),
+    ramp: field(Angle, slope).optional(),
+    threshold: length.optional(),
+    gap: length.optional(),
+    wheel: field(lengthIn(units), positive).optional(),
+    "wheel print": field(Area, positive).optional(),
+    brakes: field(Count, { max: 4 }).optional(),
+    gust: field(Speed, zeroOrMore).optional(),
+    slope: field(Angle, slope).optional(),
+    lashing: lashingField.optional(),
   }).transform((written) => ({
     people: written.people,
     liftFrom: written["lift from"],
@@ -49,6 +81,19 @@ export function journeyField(units: FileUnits): z.ZodType<Journey> {
     grip: written.grip,
     vehicle: written.vehicle,
     floor: written.floor,
+    ...given({
+      handling: written.handling,
+      stairs: written.stairs,
+      ramp: written.ramp,
+      threshold: written.threshold,
+      gap: written.gap,
+      wheel: written.wheel,
+      wheelPrint: written["wheel print"],
+      brakes: written.brakes,
+      gust: written.gust,
+      slope: written.slope,
+      lashing: written.lashing,
+    }),
   }));
 }
 

@@ -101,6 +101,11 @@ export function named<T>(item: z.ZodType<T>, example: string): z.ZodType<readonl
     .transform((record) => Object.entries(record));
 }
 
+/** A record without the fields that nobody wrote. */
+export function given<T extends object>(record: { [Field in keyof T]: T[Field] | undefined }): T {
+  return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined)) as T;
+}
+
 /** A list of exactly so many lengths. */
 export function lengths(
   count: number,

@@ -1,9 +1,10 @@
 /** Shelves and contents as the case file says them. */
 import { z } from "zod";
-import { Count, choice, Length, Mass, Name, Power, Ratio } from "../../quantity/index.js";
+import { Count, choice, Force, Length, Mass, Name, Power, Ratio } from "../../quantity/index.js";
 import type { Content, Holding, Shelf } from "../case.js";
 import { type Face, faces, type Point } from "../place.js";
 import { block, type FileUnits, field, lengthIn, lengths, named } from "./fields.js";
+import { needsField } from "./needs-field.js";
 
 const positive = { above: 0 };
 const fromZero = { min: 0 };
@@ -63,13 +64,18 @@ export function contentsField(units: FileUnits): z.ZodType<readonly Content[]> {
     held: holdingField,
     power: field(Power, fromZero).optional(),
     "power on": field(Ratio, { min: 0, max: 1 }).optional(),
+    needs: needsField(units).default({}),
   });
   return named(content, '"microscope"').transform((contents) =>
     contents.map(
-      ([name, { in: section, power, "power on": duty, ...rest }]): Content => ({
+      ([name, { in: section, mass, at, size, held, power, "power on": duty, needs }]): Content => ({
         name,
         section,
-        ...rest,
+        mass,
+        at,
+        size,
+        held,
+        needs,
         ...(power === undefined ? {} : { power }),
         ...(duty === undefined ? {} : { duty }),
       }),
@@ -78,6 +84,9 @@ export function contentsField(units: FileUnits): z.ZodType<readonly Content[]> {
 }
 
 const ways = ["shelf", "floor", "strap", "screws", "rivets", "hung"] as const;
+
+/** Which further words each way of holding may have. */
+const holdingExtras: Partial<Record<(typeof ways)[number], readonly string[]>> = { strap: ["rated"] };
 
 /** Which further words each way of holding needs. */
 const holdingWords: Readonly<Record<(typeof ways)[number], readonly string[]>> = {
@@ -93,6 +102,7 @@ const holdingField: z.ZodType<Holding> = block({
   by: field(choice("by", ways)),
   shelf: field(Name).optional(),
   straps: field(Count, positive).optional(),
+  rated: field(Force, positive).optional(),
   to: field(choice("face", faces)).optional(),
   fastener: field(Name).optional(),
   count: field(Count, positive).optional(),
@@ -101,7 +111,8 @@ const holdingField: z.ZodType<Holding> = block({
   const wanted = holdingWords[by];
   const given = Object.entries(rest).flatMap(([word, value]) => (value === undefined ? [] : [word]));
   const missing = wanted.filter((word) => !given.includes(word));
-  const needless = given.filter((word) => !wanted.includes(word));
+  const allowed = [...wanted, ...(holdingExtras[by] ?? [])];
+  const needless = given.filter((word) => !allowed.includes(word));
   for (const word of [...missing, ...needless]) {
     const words = wanted.length === 0 ? "no further word" : wanted.join(", ");
     context.addIssue({ code: "custom", path: [word], message: `${words} with "by: ${by}"` });
@@ -112,6 +123,7 @@ const holdingField: z.ZodType<Holding> = block({
 interface HoldingWords {
   readonly shelf?: string | undefined;
   readonly straps?: number | undefined;
+  readonly rated?: Force | undefined;
   readonly to?: Face | undefined;
   readonly fastener?: string | undefined;
   readonly count?: number | undefined;
@@ -127,7 +139,7 @@ function holdingOf(by: Holding["by"], words: HoldingWords): Holding {
     case "floor":
       return { by };
     case "strap":
-      return { by, straps };
+      return { by, straps, ...(words.rated === undefined ? {} : { rated: words.rated }) };
     case "hung":
       return { by, fastener, count, secondHold: words["second hold"] ?? false };
     default:

@@ -1,6 +1,19 @@
 /** The columns of the tables of what the builder measured. */
-import { column, type TableRow, type TableSchema, tableSchema } from "../../measure/index.js";
-import { Area, Count, choice, Force, Length, Mass, Name, Time } from "../../quantity/index.js";
+import { column, optionalColumn, type TableRow, type TableSchema, tableSchema } from "../../measure/index.js";
+import {
+  Area,
+  Count,
+  choice,
+  Force,
+  Length,
+  Mass,
+  Name,
+  Power,
+  Pressure,
+  Ratio,
+  Temperature,
+  Time,
+} from "../../quantity/index.js";
 import type { Measurements } from "../stock.js";
 
 /** A row of a table of measurements, with its line. */
@@ -24,6 +37,7 @@ export const measuredTables: { readonly [Table in keyof Measurements]: TableSche
       thickness: column("thickness", Length, positive),
       load: column("load", Force, zeroOrMore),
       sag: column("sag", Length, zeroOrMore),
+      rests: optionalColumn("rests", Length, zeroOrMore),
     },
     mayBeEmpty,
   ),
@@ -71,6 +85,28 @@ export const measuredTables: { readonly [Table in keyof Measurements]: TableSche
     },
     mayBeEmpty,
   ),
+  twists: tableSchema<MeasuredRow<"twists">>(
+    {
+      sample: column("sample", Name),
+      sheet: column("sheet", Name),
+      width: column("width", Length, positive),
+      height: column("height", Length, positive),
+      thickness: column("thickness", Length, positive),
+      load: column("load", Force, zeroOrMore),
+      drop: column("drop", Length, zeroOrMore),
+    },
+    mayBeEmpty,
+  ),
+  tilts: tableSchema<MeasuredRow<"tilts">>(
+    {
+      test: column("test", Name, { unique: true }),
+      what: column("what", Name),
+      on: column("on", Name),
+      rise: column("rise", Length, positive),
+      run: column("run", Length, positive),
+    },
+    mayBeEmpty,
+  ),
   timings: tableSchema<MeasuredRow<"timings">>(
     {
       work: column("work", Name),
@@ -81,6 +117,26 @@ export const measuredTables: { readonly [Table in keyof Measurements]: TableSche
       tool: column("tool", Name),
       pieces: column("pieces", Count, positive),
       time: column("time", Time, positive),
+    },
+    mayBeEmpty,
+  ),
+  cushions: tableSchema<MeasuredRow<"cushions">>(
+    {
+      foam: column("foam", Name),
+      thickness: column("thickness", Length, positive),
+      drop: column("drop", Length, positive),
+      stress: column("stress", Pressure, positive),
+      deceleration: column("deceleration", Ratio, { above: 1 }),
+    },
+    mayBeEmpty,
+  ),
+  temperatures: tableSchema<MeasuredRow<"temperatures">>(
+    {
+      section: column("section", Name),
+      time: column("time", Time, zeroOrMore),
+      inside: column("inside", Temperature),
+      outside: column("outside", Temperature),
+      power: column("power", Power, zeroOrMore),
     },
     mayBeEmpty,
   ),

@@ -11,6 +11,7 @@ import { block, type FileUnits, field } from "./fields.js";
 import { hardwareField } from "./hardware-field.js";
 import { contentsField, shelvesField } from "./inside-fields.js";
 import { sectionsField, type WrittenSection } from "./section-fields.js";
+import { servicesField } from "./services-field.js";
 
 /** What a case file gave. */
 export interface ReadCase {
@@ -65,6 +66,7 @@ function caseField(units: FileUnits): z.ZodType<Case> {
     contents: contentsField(units).default([]),
     demands: demandsField,
     journey: journeyField(units),
+    services: servicesField(units).default({ cooling: [] }),
     business: businessField(units),
   }).transform(
     ({ case: name, lengths: _, build, sections, ...rest }, context): Case => ({

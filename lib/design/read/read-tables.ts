@@ -48,6 +48,10 @@ export function readTables(texts: TableTexts): ReadTables {
     pulls: read("pulls", measuredTables.pulls),
     kerfs: read("kerfs", measuredTables.kerfs),
     timings: read("timings", measuredTables.timings),
+    twists: read("twists", measuredTables.twists),
+    tilts: read("tilts", measuredTables.tilts),
+    cushions: read("cushions", measuredTables.cushions),
+    temperatures: read("temperatures", measuredTables.temperatures),
   };
   return { stock, measurements, problems };
 }

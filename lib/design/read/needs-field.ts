@@ -1,0 +1,64 @@
+/** What a content needs on the way: foam, a free drawer, a plug, a squeezed strip. */
+import type { z } from "zod";
+import { choice, Length, Name, Ratio, Temperature } from "../../quantity/index.js";
+import type { FoamBed, Needs, PaneStrip, PlugRoom } from "../case.js";
+import { faces } from "../place.js";
+import { block, type FileUnits, field, given, lengthIn, lengths } from "./fields.js";
+
+const positive = { above: 0 };
+
+/** The block "needs" of a content; every word may be left out. */
+export function needsField(units: FileUnits): z.ZodType<Needs> {
+  return block({
+    "stands g": field(Ratio, { above: 1 }).optional(),
+    foam: foamField(units).optional(),
+    "opens by": field(lengthIn(units), positive).optional(),
+    "opens to": field(choice("face", faces)).optional(),
+    "cold start": field(Ratio, { min: 1 }).optional(),
+    hottest: field(Temperature).optional(),
+    plug: plugField(units).optional(),
+    pane: paneField(units).optional(),
+  }).transform((written) =>
+    given<Needs>({
+      fragility: written["stands g"],
+      foam: written.foam,
+      opensBy: written["opens by"],
+      opensTo: written["opens to"],
+      coldStart: written["cold start"],
+      hottest: written.hottest,
+      plug: written.plug,
+      pane: written.pane,
+    }),
+  );
+}
+
+function foamField(units: FileUnits): z.ZodType<FoamBed> {
+  return block({
+    kind: field(Name),
+    thickness: field(lengthIn(units), positive),
+    pad: lengths(2, lengthIn(units), positive, "the sides of the foam that bears it"),
+  }).transform(({ pad: [padWidth = Length.si(0), padDepth = Length.si(0)], ...rest }) => ({
+    ...rest,
+    padWidth,
+    padDepth,
+  }));
+}
+
+function plugField(units: FileUnits): z.ZodType<PlugRoom> {
+  const length = field(lengthIn(units), positive);
+  return block({
+    at: field(choice("face", faces)),
+    length,
+    cable: length,
+    "bend factor": field(Ratio, { min: 1 }),
+  }).transform(({ at: face, "bend factor": bendFactor, ...rest }) => ({ face, bendFactor, ...rest }));
+}
+
+function paneField(units: FileUnits): z.ZodType<PaneStrip> {
+  return block({
+    strip: field(lengthIn(units), positive),
+    squeeze: field(Ratio, { above: 0, max: 0.9 }),
+    set: field(Ratio, { min: 0, max: 1 }),
+    clearance: field(lengthIn(units), { min: 0 }),
+  });
+}
