@@ -1,7 +1,7 @@
 /** A worked line as HTML: equation, numbers put in, what each symbol is, the result, where it comes from. */
 import { displayEquation, inlineSymbol } from "./equation.js";
 import { type Html, html } from "./html.js";
-import { readableValue } from "./readable.js";
+import { readableValue, tieUnits } from "./readable.js";
 import { renderCautions } from "./render-simple.js";
 import type { SymbolView, WorkedView } from "./view.js";
 
@@ -24,10 +24,13 @@ function symbolRow({ symbol, meaning, value }: SymbolView, isResult: boolean): H
 /** A list stands line by line, a long one behind a disclosure. */
 function valueCell(value: string): Html {
   const parts = value.split("; ");
-  if (parts.length === 1 && value.length <= 30)
-    return html`<td class="cw-right">${readableValue(value)}</td>`;
-  const lines = parts.map((part) => html`<span class="cw-line">${readableValue(part)}</span>`);
+  if (parts.length === 1 && value.length <= 30) return html`<td class="cw-right">${shown(value)}</td>`;
+  const lines = parts.map((part) => html`<span class="cw-line">${shown(part)}</span>`);
   return parts.length <= 6
     ? html`<td>${lines}</td>`
     : html`<td><details class="cw-how"><summary>${parts.length} values</summary>${lines}</details></td>`;
+}
+
+function shown(value: string): string {
+  return tieUnits(readableValue(value));
 }

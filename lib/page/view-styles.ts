@@ -67,6 +67,7 @@ export const viewStyles: string = `
 }
 .cw .cw-worked { border-top: 1px solid ${line}; padding: .9rem 0 .4rem; margin: .8rem 0 0; }
 .cw .cw-equation { overflow-x: auto; overflow-y: hidden; padding: .35rem 0; max-width: 100%; }
+.cw math { font-family: "STIX Two Math", "Cambria Math", "Latin Modern Math", "Libertinus Math", "DejaVu Math TeX Gyre", math; }
 .cw .cw-equation math { display: block math; font-size: 1.2rem; text-align: left; width: max-content; }
 .cw .cw-symbols math { font-size: 1.1rem; }
 .cw .cw-symbols { width: 100%; max-width: 42rem; }

@@ -80,7 +80,7 @@ test("a worked line shows the equation, then the numbers in it with the result",
   expect(view.substituted).toEqual([expect.stringMatching(/^w = .*384.* = 24\.7\\,\\mathrm\{mm\}$/)]);
   const markup = renderView(view);
   expect(markup.match(/<math/g)?.length).toBe(2 + 5);
-  expect(markup).toContain("14\u202f580 mm⁴");
+  expect(markup).toContain("14\u202f580\u00a0mm⁴");
   expect(markup).toContain("Euler-Bernoulli beam theory");
 });
 
@@ -90,7 +90,7 @@ test("a list among the values stands line by line, a long one behind a disclosur
     return renderViews(toViews({ ...sampleLine, inputs }));
   };
   expect(withValue("1 mm2; 2 mm2")).toContain(
-    '<td><span class="cw-line">1 mm²</span><span class="cw-line">2 mm²</span></td>',
+    '<td><span class="cw-line">1\u00a0mm²</span><span class="cw-line">2\u00a0mm²</span></td>',
   );
   expect(withValue(Array(7).fill("1 mm").join("; "))).toContain("<summary>7 values</summary>");
   expect(withValue("a word of more than thirty letters is no figure")).toContain(
