@@ -1,4 +1,5 @@
 /** What can be bought, and what the builder measured: one row of each CSV file beside case.yaml. */
+import type { VeneerSpecies } from "../material/index.js";
 import type {
   Area,
   AreaDensity,
@@ -27,8 +28,8 @@ export interface SheetStock {
   readonly supplier: string;
   /** Thicknesses of the veneers from face to back, for a lay-up estimate; grain alternates. */
   readonly veneers: readonly Length[];
-  /** Species name in the species table. */
-  readonly species: string;
+  /** A wood whose elastic ratios are tabulated. */
+  readonly species: VeneerSpecies;
 }
 
 /** bar-stock.csv: edge extrusions. */

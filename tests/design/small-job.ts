@@ -58,8 +58,8 @@ business:
 export const smallJob: Readonly<Record<string, string>> = {
   "case.yaml": caseText,
   "sheet-stock.csv": `name,length (mm),width (mm),thickness (mm),density (kg/m3),price (EUR),supplier,veneers (mm),species
-ply 10,2500,1250,10,700,60,yard,2+2+2+2+2,paper birch
-ply 15,2500,1250,15,700,80,yard,3+3+3+3+3,paper birch`,
+ply 10,2500,1250,10,700,60,yard,2+2+2+2+2,yellow birch
+ply 15,2500,1250,15,700,80,yard,3+3+3+3+3,yellow birch`,
   "bar-stock.csv": `name,length (mm),mass per length (kg/m),price (EUR),supplier,leg (mm),wall (mm),seat (mm)
 angle 50,2500,0.4,12,counter,50,2,0
 seat 50,2500,0.5,15,counter,50,2,3`,

@@ -37,7 +37,7 @@ describe("a table of the stock", () => {
     ],
     [
       "sheet-stock.csv",
-      "2+2+2+2+2,paper birch",
+      "2+2+2+2+2,yellow birch",
       "2+2+2+2+2,birch",
       'row 2, species: found "birch", expected one of yellow birch,',
     ],

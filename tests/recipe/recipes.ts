@@ -11,13 +11,8 @@ export function recipeInput(design: Design): RecipeInput {
   return { case: design.case, parts: design.parts, purchases, findings, masses, times };
 }
 
-const job: Readonly<Record<string, string>> = {
-  ...smallJob,
-  "sheet-stock.csv": (smallJob["sheet-stock.csv"] ?? "").replaceAll("paper birch", "yellow birch"),
-};
-
 /** The small metric job: one box with a little of everything. */
-export const smallInput: RecipeInput = recipeInput(designOf(job));
+export const smallInput: RecipeInput = recipeInput(designOf(smallJob));
 
 const barePanels = `sections:
   box:
@@ -27,8 +22,8 @@ demands:`;
 /** A box of six bare panels: no openings, laminate, edges, hardware, shelves or contents. */
 export const plainInput: RecipeInput = recipeInput(
   designOf({
-    ...job,
-    "case.yaml": (job["case.yaml"] ?? "")
+    ...smallJob,
+    "case.yaml": (smallJob["case.yaml"] ?? "")
       .replace(/facing: \{.*\}/, "facing: none")
       .replace(/edges: \{.*\}/, "edges: none")
       .replace(/sections:[\s\S]*demands:/, barePanels),

@@ -1,4 +1,5 @@
 /** The columns of the tables of what can be bought. */
+import { elasticRatios, type VeneerSpecies } from "../../material/index.js";
 import { column, optionalColumn, type TableRow, type TableSchema, tableSchema } from "../../measure/index.js";
 import {
   AreaDensity,
@@ -23,6 +24,7 @@ import { joinedColumn } from "./joined-column.js";
 export type StockRow<Table extends keyof Stock> = Stock[Table][number] & TableRow;
 
 const positive = { above: 0 };
+const veneerSpecies = choice("veneer species", Object.keys(elasticRatios) as VeneerSpecies[]);
 const zeroOrMore = { min: 0 };
 const share = { min: 0, max: 1 };
 const name = column("name", Name, { unique: true });
@@ -40,7 +42,7 @@ export const stockTables: { readonly [Table in keyof Stock]: TableSchema<StockRo
     price,
     supplier,
     veneers: joinedColumn("veneers", Length, positive),
-    species: column("species", Name),
+    species: column("species", veneerSpecies),
   }),
   bars: tableSchema<StockRow<"bars">>({
     name,

@@ -1,11 +1,12 @@
 import type { BendTest, Measurements, SheetStock } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { plywoodLamination, type VeneerSpecies, veneerLayer } from "../../material/index.js";
+import { plywoodLamination, veneerLayer } from "../../material/index.js";
 import {
   type BentStrip,
   bentStrips,
   measuredMean,
   studentFactor,
+  twistedSamples,
   type Uncertainty,
 } from "../../measure/index.js";
 import { Angle, Pressure, Ratio, ratio } from "../../quantity/index.js";
@@ -26,8 +27,9 @@ export interface SheetModuli {
   /** Strips cut with the face grain along them. */
   readonly along: KnownModulus;
   readonly across: KnownModulus;
-  /** In the plane of the sheet, always from the veneers. */
+  /** In the plane of the sheet, from twisted offcuts where there are any. */
   readonly shear: Pressure;
+  readonly shearFrom: KnownModulus["from"];
   readonly poisson: Ratio;
 }
 
@@ -41,7 +43,7 @@ const crossGrain = Angle.of(90, "deg");
 export function sheetModuli(sheet: SheetStock, measurements: Measurements): SheetModuli {
   const veneers = plywoodLamination.worked({
     layers: sheet.veneers.map((thickness, i) =>
-      veneerLayer(sheet.species as VeneerSpecies, thickness, i % 2 === 0 ? Angle.si(0) : crossGrain),
+      veneerLayer(sheet.species, thickness, i % 2 === 0 ? Angle.si(0) : crossGrain),
     ),
   });
   const { bendingModulusX, bendingModulusY, twist, coupling, alongY, thickness } = veneers.value;
@@ -55,9 +57,24 @@ export function sheetModuli(sheet: SheetStock, measurements: Measurements): Shee
   return {
     along: known("along", bendingModulusX),
     across: known("across", bendingModulusY),
-    shear: Pressure.si((12 * twist) / thickness ** 3),
+    ...(twistedShear(sheet, measurements) ?? {
+      shear: Pressure.si((12 * twist) / thickness ** 3),
+      shearFrom: "veneers",
+    }),
     poisson: Ratio.si(coupling / alongY),
   };
+}
+
+/** Mean shear modulus of the offcuts of a sheet that were twisted. */
+function twistedShear(
+  sheet: SheetStock,
+  { twists }: Measurements,
+): Pick<SheetModuli, "shear" | "shearFrom"> | undefined {
+  const rows = twists.filter((row) => row.sheet === sheet.name);
+  const { samples } = twistedSamples(rows, "twist-tests.csv");
+  if (samples.length === 0) return undefined;
+  const total = samples.reduce((sum, { modulus }) => sum + modulus.value, 0);
+  return { shear: Pressure.si(total / samples.length), shearFrom: "measured" };
 }
 
 /** Half of the 95 % interval about a measured modulus; zero for an estimate, whose scatter nobody measured. */
