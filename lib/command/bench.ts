@@ -1,10 +1,11 @@
 /** npm run bench: how long the parts of a review take on this machine. Timings are printed, never asserted. */
 import { showNumber } from "../quantity/index.js";
 import { demoBench } from "./bench/demo-bench.js";
+import { measuringBench } from "./bench/measuring-bench.js";
 import type { Timed } from "./bench/stopwatch.js";
 import { textTable } from "./text-table.js";
 
-const benches: readonly (() => readonly Timed[])[] = [demoBench];
+const benches: readonly (() => readonly Timed[])[] = [demoBench, measuringBench];
 
 /** Runs every bench and prints its times. */
 export async function bench(): Promise<number> {

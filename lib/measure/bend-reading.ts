@@ -1,4 +1,4 @@
-import { type Force, type Length, ratio } from "../quantity/index.js";
+import { type Force, Length, type Ratio, ratio } from "../quantity/index.js";
 import type { LinePoints } from "./line-fit.js";
 
 /** One load on one strip; a row of bend-tests.csv. */
@@ -11,11 +11,39 @@ export interface BendReading {
   readonly load: Force;
   /** In the middle, from any fixed mark; a start that is not zero does no harm. */
   readonly sag: Length;
+  /** How far the rests gave under this load, the mean of both; nothing unless read. */
+  readonly rests?: Length | undefined;
   /** Line of the file. */
   readonly line?: number;
 }
 
+/** What the strip itself sags: the rests' giving way taken off. */
+export function ownSag({ sag, rests = Length.si(0) }: BendReading): Length {
+  return Length.si(sag - rests);
+}
+
 /** The readings of a strip as points: sag is read, load is set. */
 export function sagOverLoad(readings: readonly BendReading[]): LinePoints {
-  return { x: readings.map(({ load }) => ratio(load)), y: readings.map(({ sag }) => ratio(sag)) };
+  return {
+    x: readings.map(({ load }) => ratio(load)),
+    y: readings.map((reading) => ratio(ownSag(reading))),
+  };
+}
+
+/**
+ * How much more a strip sags on the way back than on the way up, as a share of its whole sag: readings in the
+ * order they were taken, loads put on and taken off again. A sound strip stays below 5 %: more means slipping
+ * rests, a creeping strip or a sticking gauge.
+ *
+ * @returns undefined when no load was read both ways
+ */
+export function hysteresis(readings: readonly BendReading[]): Ratio | undefined {
+  const peak = readings.reduce((top, { load }, i) => (load > (readings[top]?.load ?? 0) ? i : top), 0);
+  const sags = readings.map(ownSag);
+  const gaps = readings.flatMap(({ load }, i) => {
+    const back = readings.findIndex((other, j) => i < peak && j > peak && other.load === load);
+    return back < 0 ? [] : [Math.abs((sags[back] ?? 0) - (sags[i] ?? 0))];
+  });
+  const whole = Math.max(...sags) - Math.min(...sags);
+  return gaps.length === 0 || whole === 0 ? undefined : ratio(Math.max(...gaps) / whole);
 }

@@ -2,7 +2,7 @@
 import type { Problem } from "../problem.js";
 import { Force, Length } from "../quantity/index.js";
 import { leastSpan } from "./bend-modulus.js";
-import { type BendReading, sagOverLoad } from "./bend-reading.js";
+import { type BendReading, ownSag, sagOverLoad } from "./bend-reading.js";
 import { lineFit } from "./line-fit.js";
 
 const sizes = ["span", "width", "thickness"] as const;
@@ -62,7 +62,7 @@ function notGrowing(readings: readonly BendReading[], file: string): Problem | u
   const flat = points.y.every((sag) => sag === points.y[0]);
   if (!flat && lineFit(points).slope > 0) return undefined;
   const byLoad = [...readings].sort((a, b) => a.load - b.load);
-  const culprit = byLoad.find((one, i) => one.sag <= (byLoad[i - 1]?.sag ?? Number.NEGATIVE_INFINITY));
+  const culprit = byLoad.find((one, i) => i > 0 && ownSag(one) <= ownSag(byLoad[i - 1] ?? one));
   if (!culprit) throw new Error(`bend test: a falling line without a falling sag in ${file}`);
   const expected = `sag that grows with the load (here ${Force.show(culprit.load)}): read this row again, or bend the strip anew`;
   return problemAt(culprit, file, "sag", Length.show(culprit.sag), expected);

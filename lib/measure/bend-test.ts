@@ -1,9 +1,9 @@
 /** From a table of bend tests to the modulus of each strip. */
 import type { WorkedLine } from "../formula.js";
 import type { Problem } from "../problem.js";
-import { Length, Pressure, SpringRate } from "../quantity/index.js";
+import { Length, Pressure, type Ratio, SpringRate } from "../quantity/index.js";
 import { type BendModulusInputs, bendModulus } from "./bend-modulus.js";
-import { type BendReading, sagOverLoad } from "./bend-reading.js";
+import { type BendReading, hysteresis, sagOverLoad } from "./bend-reading.js";
 import { problemAt, refusal } from "./bend-refusal.js";
 import { type LineFit, lineFit, outliers } from "./line-fit.js";
 import { type SpreadResult, spread } from "./spread.js";
@@ -26,6 +26,8 @@ export interface BentStrip {
   readonly fit: LineFit;
   /** Lines of the file whose sag does not belong to the others. */
   readonly oddLines: readonly number[];
+  /** Gap between loading and unloading over the whole sag; absent when no load was read both ways. */
+  readonly hysteresis: Ratio | undefined;
   readonly worked: WorkedLine;
 }
 
@@ -103,6 +105,7 @@ function measured(readings: readonly BendReading[], gauges: GaugeUncertainty): B
     slope,
     fit,
     oddLines: outliers(points, fit).flatMap((i) => readings[i]?.line ?? []),
+    hysteresis: hysteresis(readings),
     worked: bendModulus.worked(inputs),
   };
 }

@@ -1,5 +1,6 @@
 export { type BendModulusInputs, bendModulus } from "./bend-modulus.js";
 export type { BendReading } from "./bend-reading.js";
+export * from "./bend-shear.js";
 export * from "./bend-test.js";
 export * from "./characteristic-strength.js";
 export * from "./column.js";
@@ -9,6 +10,7 @@ export {
   type UncertaintyParts,
 } from "./combined-uncertainty.js";
 export type { Correlation } from "./correlation.js";
+export * from "./facing-modulus.js";
 export * from "./kerf.js";
 export * from "./line-fit.js";
 export * from "./linear-regression.js";
@@ -17,9 +19,11 @@ export * from "./monte-carlo.js";
 export * from "./pull-test.js";
 export * from "./random.js";
 export * from "./sheet-density.js";
+export * from "./small-trials.js";
 export type { ScatterShare, SpreadResult, Uncertainties, Uncertainty } from "./spread.js";
 export { spread } from "./spread.js";
 export * from "./spread-trial.js";
 export * from "./student.js";
 export * from "./table.js";
 export * from "./tolerance-factor.js";
+export * from "./twist-test.js";

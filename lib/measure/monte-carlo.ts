@@ -95,7 +95,7 @@ function drawAll<In extends object>(
   let kept = 0;
   for (let draw = 0; draw < draws; draw++) {
     for (let i = 0; i < normals.length; i++) normals[i] = random.normal();
-    const moved: Record<string, unknown> = { ...inputs };
+    const moved = { ...inputs } as Record<string, unknown>;
     for (const [i, one] of known.entries()) {
       const offset = offsetOf(one, triangle[i] ?? [], normals, random);
       (offsets[i] as Float64Array)[kept] = offset;

@@ -8,3 +8,4 @@ export * from "./tables/money.js";
 export * from "./tables/moving.js";
 export * from "./tables/recipe.js";
 export * from "./tables/stiffness.js";
+export * from "./tables/trials.js";

@@ -16,6 +16,7 @@ export * from "./money/building-time.js";
 export * from "./money/business.js";
 export * from "./review.js";
 export * from "./review-input.js";
+export * from "./stiffness/facing-moduli.js";
 export * from "./stiffness/panel-sag.js";
 export * from "./stiffness/panel-stiffness.js";
 export * from "./stiffness/sag-sweep.js";

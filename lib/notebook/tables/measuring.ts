@@ -175,39 +175,6 @@ export function spreadTable({ measurements, stock }: Job): TableView {
   );
 }
 
-/** Fasteners pulled or sheared, by how they were set. */
-export function pullTable({ measurements }: Job): TableView {
-  const keys = [...new Set(measurements.pulls.map(groupOf))];
-  return tableOf(
-    keys.map((key) => ({
-      key,
-      loads: measurements.pulls.filter((row) => groupOf(row) === key).map(({ load }) => load),
-    })),
-    [
-      { heading: "Fastener", cell: ({ key }) => key },
-      { heading: "Tests", cell: ({ loads }) => loads.length },
-      {
-        heading: "Lowest",
-        cell: ({ loads }) => Force.show(Force.si(Math.min(...loads)), { unit: "N", digits: 3 }),
-      },
-      {
-        heading: "Mean",
-        cell: ({ loads }) =>
-          Force.show(Force.si(loads.reduce((sum, load) => sum + load, 0) / loads.length), {
-            unit: "N",
-            digits: 3,
-          }),
-      },
-    ],
-    "Strength of fasteners in your own ply; the lowest counts",
-  );
-}
-
-function groupOf({ fastener, sheet, washer, direction }: Job["measurements"]["pulls"][number]): string {
-  const set = direction === "pull" ? `pulled, ${washer === "yes" ? "with" : "no"} washer` : "sheared";
-  return `${fastener} in ${sheet}, ${set}`;
-}
-
 /** What the measurements say of the sheet most used in the case. */
 export function measuringAnswer(job: Job): string {
   const sheet = mostUsed(job);

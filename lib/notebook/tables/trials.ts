@@ -1,0 +1,190 @@
+/** Tables of the other trials a builder makes, what is odd about the readings, and what to measure better. */
+import type { Job } from "../../job/index.js";
+import {
+  bentStrips,
+  characteristicStrength,
+  type ScatterShare,
+  tiltFriction,
+  timePerPiece,
+  twistedSamples,
+} from "../../measure/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
+import { Force, Length, Pressure, Ratio, ratio, showNumber, Time } from "../../quantity/index.js";
+import { facingModuli } from "../../review/index.js";
+
+/** Twisted offcuts with the shear modulus each gives. */
+export function twistTable({ measurements }: Job): TableView {
+  return tableOf(
+    twistedSamples(measurements.twists, "twist-tests.csv").samples,
+    [
+      { heading: "Offcut", cell: ({ sample }) => sample },
+      { heading: "Shear modulus", cell: ({ modulus }) => Pressure.show(modulus.value, gigapascals) },
+      {
+        heading: "95 % interval",
+        cell: ({ modulus: { interval } }) =>
+          `${showNumber(Pressure.in(interval.low, "GPa"), 3)} to ${Pressure.show(interval.high, gigapascals)}`,
+      },
+    ],
+    "Shear modulus in the plane of the sheet, from twisted offcuts",
+  );
+}
+
+/** Facings as bent strips, bare and faced, show them. */
+export function facingModulusTable({ measurements, stock }: Job): TableView {
+  return tableOf(
+    facingModuli(stock.sheets, measurements),
+    [
+      { heading: "Strips of", cell: ({ sheet }) => sheet },
+      { heading: "Cut", cell: ({ direction }) => `${direction} the grain` },
+      { heading: "Faced on", cell: ({ faced }) => faced },
+      { heading: "Modulus of the facing", cell: ({ modulus }) => Pressure.show(modulus.value, gigapascals) },
+      {
+        heading: "95 % interval",
+        cell: ({ modulus: { interval } }) =>
+          `${showNumber(Pressure.in(interval.low, "GPa"), 2)} to ${Pressure.show(interval.high, gigapascals)}`,
+      },
+    ],
+    "What the facing adds: strips bent bare against strips bent faced",
+  );
+}
+
+/** Things tilted on a board until they slid. */
+export function tiltTable({ measurements }: Job): TableView {
+  const pairs = [...new Set(measurements.tilts.map(({ what, on }) => `${what} on ${on}`))];
+  return tableOf(
+    pairs.map((pair) => ({
+      pair,
+      friction: measurements.tilts
+        .filter(({ what, on }) => `${what} on ${on}` === pair)
+        .map((row) => tiltFriction(row)),
+    })),
+    [
+      { heading: "What on what", cell: ({ pair }) => pair },
+      { heading: "Trials", cell: ({ friction }) => friction.length },
+      { heading: "Lowest", cell: ({ friction }) => Ratio.show(ratio(Math.min(...friction)), { digits: 2 }) },
+      {
+        heading: "Mean",
+        cell: ({ friction }) =>
+          Ratio.show(ratio(friction.reduce((sum, one) => sum + one, 0) / friction.length), { digits: 2 }),
+      },
+    ],
+    "Friction from a tilted board; count on the lowest",
+  );
+}
+
+/** Work against the clock, a row a work and tool, hand beside powered. */
+export function pieceTimes({ measurements }: Job): TableView {
+  return tableOf(
+    [...measurements.timings].sort((a, b) => a.work.localeCompare(b.work)),
+    [
+      { heading: "Work", cell: ({ work }) => work },
+      { heading: "Tool", cell: ({ tool }) => tool },
+      { heading: "A piece is a", cell: ({ unit }) => unit },
+      { heading: "One takes", cell: (row) => Time.show(timePerPiece(row), { unit: "min", digits: 2 }) },
+      { heading: "Timed", cell: ({ pieces }) => pieces },
+    ],
+    "Minutes a piece",
+  );
+}
+
+/** Fasteners by how they were set, with the strength that 95 of 100 exceed. */
+export function strengthTable({ measurements }: Job): TableView {
+  const name = ({ fastener, sheet, washer, direction }: Job["measurements"]["pulls"][number]): string =>
+    `${fastener} in ${sheet}, ${direction === "shear" ? "sheared" : `pulled, ${washer === "yes" ? "with" : "no"} washer`}`;
+  const groups = [...new Set(measurements.pulls.map(name))].map((group) => ({
+    group,
+    loads: measurements.pulls.filter((row) => name(row) === group).map(({ load }) => load),
+  }));
+  return tableOf(
+    groups,
+    [
+      { heading: "Fastener", cell: ({ group }) => group },
+      { heading: "Tests", cell: ({ loads }) => loads.length },
+      { heading: "Lowest", cell: ({ loads }) => newtons(Math.min(...loads)) },
+      {
+        heading: "95 of 100 hold",
+        cell: ({ loads }) =>
+          loads.length < 3 ? "pull at least 3" : newtons(characteristicStrength({ loads }).strength),
+      },
+    ],
+    "Strength to count on: exceeded by 95 of 100, at 75 % confidence",
+  );
+}
+
+function newtons(force: number): string {
+  return Force.show(Force.si(force), { unit: "N", digits: 3 });
+}
+
+const gigapascals = { unit: "GPa", digits: 3 } as const;
+
+/** Unloading may lag so far behind loading before it is worth a word. */
+const mostHysteresis = 0.05;
+
+/** Something odd about a test, and what to do. */
+interface OddReading {
+  readonly where: string;
+  readonly odd: string;
+}
+
+/** Everything odd about the bend and twist tests: rows that do not belong, strips that creep, tests that cannot be used. */
+export function oddReadings({ measurements: { bends, twists } }: Job): readonly OddReading[] {
+  const bent = bentStrips(bends, "bend-tests.csv");
+  const unusable = [...bent.problems, ...twistedSamples(twists, "twist-tests.csv").problems];
+  return [
+    ...unusable.map(({ file, row, expected }) => ({
+      where: `${file}, row ${row ?? ""}`,
+      odd: `not used: expected ${expected}`,
+    })),
+    ...bent.strips.flatMap(({ strip, oddLines }) =>
+      oddLines.map((line) => ({
+        where: `bend-tests.csv, row ${line}`,
+        odd: `far off the line of strip ${strip}: read it again, or strike it out`,
+      })),
+    ),
+    ...bent.strips.flatMap(({ strip, hysteresis = ratio(0) }) =>
+      hysteresis > mostHysteresis
+        ? [
+            {
+              where: `strip ${strip}`,
+              odd: `sags ${Ratio.show(hysteresis, { unit: "%", digits: 2 })} more on the way back: look at rests and gauge`,
+            },
+          ]
+        : [],
+    ),
+  ];
+}
+
+/** What is odd about the tests, as a table. */
+export function oddTable(job: Job): TableView {
+  return tableOf(
+    oddReadings(job),
+    [
+      { heading: "Where", cell: ({ where }) => where },
+      { heading: "What is odd", cell: ({ odd }) => odd },
+    ],
+    "Readings to look at again",
+  );
+}
+
+/** Share of each measured size and of the readings in the scatter of a strip's modulus, the largest first. */
+export function scatterShares({ measurements }: Job, strip: string): readonly ScatterShare[] {
+  const rows = measurements.bends.filter((row) => row.strip === strip);
+  const words: Readonly<Record<string, string>> = { slope: "sag and load" };
+  const shares = bentStrips(rows, "bend-tests.csv").strips[0]?.modulus.shares ?? [];
+  return shares.map(({ input, share }) => ({ input: words[input] ?? input, share }));
+}
+
+/** What to measure better next, in a sentence. */
+export function nextMeasurement(job: Job, strip: string): string {
+  const [largest] = scatterShares(job, strip);
+  const thickness = job.measurements.bends.find((row) => row.strip === strip)?.thickness;
+  if (!largest || thickness === undefined)
+    return "Bend a strip first: then its scatter tells what to measure better.";
+  const remedies: Readonly<Record<string, string>> = {
+    "sag and load": "a dial gauge instead of a ruler, and heavier or more weights",
+    thickness: `calipers that read hundredths: thickness counts three times over, here at ${Length.show(thickness, { unit: "mm" })}`,
+    span: "a steel rule between the rests, read to half a millimetre, or a longer span",
+    width: "calipers on the width, at three places",
+  };
+  return `Most of the scatter of strip ${strip} comes from ${largest.input} (${Ratio.show(ratio(largest.share), { unit: "%", digits: 2 })}). What helps next: ${remedies[largest.input] ?? "more readings"}.`;
+}
