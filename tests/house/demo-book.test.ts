@@ -3,7 +3,7 @@ import { mkdtemp, readdir, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { type BookServer, serveBook } from "../../lib/book/index.js";
 import { bookOfJob } from "../../lib/command/book-of-job.js";
 import { noChromium, startChromium } from "../chromium.js";
@@ -16,7 +16,9 @@ describe.skipIf(noChromium)("the demo's book", () => {
   let files: string[] = [];
   beforeAll(async () => {
     folder = await mkdtemp(join(tmpdir(), "casewright-test-"));
+    const progress = vi.spyOn(console, "log").mockReturnValue(undefined);
     const book = await bookOfJob({ outDir: join(folder, "book") });
+    progress.mockRestore();
     if (book === undefined) throw new Error("the demo's book could not be built");
     files = (await readdir(book)).filter((file) => file.endsWith(".html")).sort();
     server = await serveBook(book);
