@@ -3,6 +3,7 @@ export * from "./show.js";
 export * from "./tables/buying.js";
 export * from "./tables/facing.js";
 export * from "./tables/joints.js";
+export * from "./tables/material.js";
 export * from "./tables/measuring.js";
 export * from "./tables/money.js";
 export * from "./tables/moving.js";

@@ -1,0 +1,143 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  angleWalls,
+  outlineSection,
+  rectangleTorsion,
+  tubeTorsion,
+  walledSection,
+} from "../../lib/material/index.js";
+import { mm, squareMetre } from "../../lib/quantity/index.js";
+
+type Corner = readonly [number, number];
+const outline = (corners: readonly Corner[]) => corners.map(([x, y]) => ({ x: mm(x), y: mm(y) }));
+const lShape: readonly Corner[] = [
+  [0, 0],
+  [30, 0],
+  [30, 4],
+  [5, 4],
+  [5, 22],
+  [0, 22],
+];
+const moved = (corners: readonly Corner[], by: Corner): Corner[] =>
+  corners.map(([x, y]) => [x + by[0], y + by[1]]);
+const offset = fc.tuple(fc.integer({ min: -80, max: 80 }), fc.integer({ min: -80, max: 80 }));
+
+describe("a drawn section", () => {
+  test("does not care where on the paper it is drawn, nor which way round", () => {
+    const at = outlineSection({ outlines: [outline(lShape)] });
+    fc.assert(
+      fc.property(offset, (by) => {
+        const elsewhere = outlineSection({ outlines: [outline(moved(lShape, by)).reverse()] });
+        expect(elsewhere.secondX / at.secondX).toBeCloseTo(1, 9);
+        expect(elsewhere.product / at.product).toBeCloseTo(1, 9);
+        expect(elsewhere.centroidX - at.centroidX).toBeCloseTo(by[0] / 1000, 9);
+      }),
+    );
+  });
+
+  test("keeps the sum of its second moments when it is turned", () => {
+    const at = outlineSection({ outlines: [outline(lShape)] });
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 6.28, noNaN: true }), (angle) => {
+        const [c, s] = [Math.cos(angle), Math.sin(angle)];
+        const turned = outlineSection({
+          outlines: [outline(lShape.map(([x, y]) => [x * c - y * s, x * s + y * c]))],
+        });
+        expect((turned.secondX + turned.secondY) / (at.secondX + at.secondY)).toBeCloseTo(1, 9);
+        expect(turned.largest / at.largest).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  test.each([
+    [[], "section.outline: at least one outline, got none"],
+    [
+      [
+        outline([
+          [0, 0],
+          [9, 0],
+        ]),
+      ],
+      "section.outline: outline 1 must enclose an area",
+    ],
+    [
+      [
+        outline([
+          [0, 0],
+          [9, 9],
+          [9, 0],
+          [0, 5],
+        ]),
+      ],
+      "section.outline: outline 1 must not cross itself",
+    ],
+    [
+      [
+        outline([
+          [0, 0],
+          [9, 0],
+          [9, 9],
+        ]),
+        outline([
+          [0, 0],
+          [20, 0],
+          [20, 20],
+        ]),
+      ],
+      "section.outline: hollows must be smaller than the profile",
+    ],
+  ])("is refused, case %#", (outlines, message) => {
+    expect(() => outlineSection({ outlines })).toThrow(message);
+  });
+});
+
+describe("a thin-walled section", () => {
+  test("of an angle agrees with its outline", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 20, max: 60 }), fc.integer({ min: 1, max: 4 }), (leg, wall) => {
+        const walls = walledSection({ walls: angleWalls(mm(leg), mm(wall)) });
+        const drawn = outlineSection({
+          outlines: [
+            outline([
+              [0, 0],
+              [leg, 0],
+              [leg, wall],
+              [wall, wall],
+              [wall, leg],
+              [0, leg],
+            ]),
+          ],
+        });
+        for (const part of ["area", "centroidX", "secondX", "secondY", "product", "smallest"] as const) {
+          expect(walls[part] / drawn[part]).toBeCloseTo(1, 9);
+        }
+      }),
+    );
+  });
+
+  test("twists as stiffly as a long rectangle of the same wall, but for its ends", () => {
+    const wall = { fromX: mm(0), fromY: mm(0), toX: mm(100), toY: mm(0), thickness: mm(2) };
+    const [thin, solid] = [
+      walledSection({ walls: [wall] }).torsion,
+      rectangleTorsion({ width: mm(100), height: mm(2) }),
+    ];
+    expect(solid / thin).toBeCloseTo(1 - (0.63 * 2) / 100, 4);
+  });
+
+  test("closed is far stiffer in twist than the same wall slit open", () => {
+    const closed = tubeTorsion({ enclosed: squareMetre(900e-6), round: mm(120), thickness: mm(1) });
+    expect(closed).toBeGreaterThan(500 * ((0.12 * 0.001 ** 3) / 3));
+  });
+
+  test("is refused without walls, or with one that has no length", () => {
+    expect(() => walledSection({ walls: [] })).toThrow("section.walls: at least one wall, got none");
+    const point = { fromX: mm(1), fromY: mm(1), toX: mm(1), toY: mm(1), thickness: mm(1) };
+    expect(() => walledSection({ walls: [point] })).toThrow(
+      "section.walls: wall 1 must have a length and a thickness",
+    );
+    expect(() => tubeTorsion({ enclosed: squareMetre(1), round: mm(10), thickness: mm(1) })).toThrow(
+      "section.torsion.tube: no line of that length encloses so much",
+    );
+  });
+});
