@@ -119,6 +119,8 @@ test("choices, counts, lists and records read as inputs", () => {
     recordOf<{ length: Length; count: number }>("a piece", { length: Length, count: Count }),
   );
   expect(pieces.read([{ length: "12 mm", count: 3 }])).toEqual([{ length: 0.012, count: 3 }]);
+  const range = recordOf<{ gripMin: Length }>("a range", { gripMin: Length });
+  expect(range.show(range.read({ gripMin: "3 mm" }))).toBe("grip min 3 mm");
   expect(() => pieces.read([{ length: "12 mm", count: 1.5 }])).toThrow(
     "count: expected a whole number from 0 up, got 1.5",
   );

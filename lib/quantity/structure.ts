@@ -80,8 +80,13 @@ export function recordOf<T extends object>(
       ) as T;
     },
     show: (value, style) =>
-      names.map((field) => `${field} ${fields[field].show(value[field], style)}`).join(", "),
+      names.map((field) => `${inWords(field)} ${fields[field].show(value[field], style)}`).join(", "),
   };
+}
+
+/** A field's name as a reader would write it: "gripMin" is "grip min". */
+function inWords(field: string): string {
+  return field.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
 }
 
 function readField<T>(kind: Kind<T>, value: unknown, field: string): T {
