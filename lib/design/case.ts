@@ -209,6 +209,8 @@ export interface Needs {
   readonly hottest?: Temperature;
   readonly plug?: PlugRoom;
   readonly pane?: PaneStrip;
+  /** Level push, pulled with a scale, at which it slides where it stands. */
+  readonly slidesAt?: Force;
 }
 
 /** Foam under a content. */

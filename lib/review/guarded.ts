@@ -8,28 +8,31 @@ export type Reply = Omit<Finding, keyof Question>;
 
 /**
  * Answers a question, or says why it cannot be: a formula that refuses its inputs makes the finding unknown,
- * with the formula's own words, and the rest of the review goes on.
+ * with the formula's own words, and the rest of the review goes on. What can hurt somebody keeps its cautions
+ * either way.
  */
-export function guarded(question: Question, work: () => Reply): Finding {
+export function guarded(question: Question, work: () => Reply, cautions: readonly string[] = []): Finding {
   try {
     return { ...question, ...work() };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return unknown(question, {
-      measure: "an input within the range of the formula",
-      how: error.message,
-    });
+    const missing = { measure: "an input within the range of the formula", how: error.message };
+    return unknown(question, missing, cautions);
   }
 }
 
 /** A finding that waits for a measurement. */
-export function unknown(question: Question, missing: NonNullable<Finding["missing"]>): Finding {
+export function unknown(
+  question: Question,
+  missing: NonNullable<Finding["missing"]>,
+  cautions: readonly string[] = [],
+): Finding {
   return {
     ...question,
     verdict: "unknown",
     answer: `Not known yet. Needed: ${missing.measure}.`,
     because: [],
-    cautions: [],
+    cautions,
     source: [],
     missing,
   };

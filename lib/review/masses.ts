@@ -1,6 +1,6 @@
-import type { Fastening, PanelPart, Point } from "../design/index.js";
+import type { EdgeName, Face, Fastening, PanelPart, Point } from "../design/index.js";
 import { measuredMean, sheetDensity } from "../measure/index.js";
-import { Density, Mass } from "../quantity/index.js";
+import { Density, Length, Mass } from "../quantity/index.js";
 import { ratesOf } from "./buying/adhesive-needs.js";
 import type { ReviewInput } from "./review-input.js";
 
@@ -14,6 +14,10 @@ export interface MassItem {
   readonly group: MassGroup;
   readonly mass: Mass;
   readonly centre: Point;
+  /** Its box; a small thing has none and counts as a point. */
+  readonly size?: Point;
+  /** The sheet or facing it is cut from, where its density may have been weighed. */
+  readonly material?: string;
 }
 
 /**
@@ -32,14 +36,17 @@ export function massItems(input: ReviewInput): readonly MassItem[] {
       group: "panels" as const,
       mass: Mass.si(panel.netArea * panel.sheet.thickness * densityOf(input, panel.sheet)),
       centre: panel.centroid,
+      size: panel.box.size,
+      material: panel.sheet.name,
     })),
     ...facingItems(input, panels),
-    ...parts.bars.map(({ id, section, stock, length, centroid }) => ({
+    ...parts.bars.map(({ id, section, edge, stock, length, centroid }) => ({
       name: id,
       section,
       group: "edges" as const,
       mass: Mass.si(stock.massPerLength * length),
       centre: centroid,
+      size: alongEdge(edge, length),
     })),
     ...parts.hardware.map(({ id, section, stock, centre }) => ({
       name: id,
@@ -55,8 +62,20 @@ export function massItems(input: ReviewInput): readonly MassItem[] {
       group: "contents" as const,
       mass: content.mass,
       centre,
+      size: content.size,
     })),
   ];
+}
+
+/** A bar as a rod along the one direction that its two faces do not name. */
+function alongEdge(edge: EdgeName, length: Length): Point {
+  const none = Length.si(0);
+  const has = (...faces: readonly Face[]): boolean => faces.some((face) => edge.split("-").includes(face));
+  return {
+    x: has("left", "right") ? none : length,
+    y: has("front", "back") ? none : length,
+    z: has("top", "bottom") ? none : length,
+  };
 }
 
 /** Density of a sheet or facing: the mean of the builder's weighings, or the table's. */
@@ -76,7 +95,7 @@ function facingItems(input: ReviewInput, panels: readonly PanelPart[]): MassItem
   return input.parts.facings.flatMap(({ panel: id, side, stock, adhesive, netArea }) => {
     const panel = panels.find((candidate) => candidate.id === id);
     if (!panel) return [];
-    const { section, centroid: centre } = panel;
+    const { section, centroid: centre, box } = panel;
     const { sheetRate, facingRate } = ratesOf(adhesive, input);
     const glue = netArea * (sheetRate + facingRate) * adhesive.solids;
     return [
@@ -86,6 +105,8 @@ function facingItems(input: ReviewInput, panels: readonly PanelPart[]): MassItem
         group: "facings",
         mass: Mass.si(netArea * stock.thickness * densityOf(input, stock)),
         centre,
+        size: box.size,
+        material: stock.name,
       },
       { name: `glue under the ${side} facing of ${id}`, section, group: "glue", mass: Mass.si(glue), centre },
     ];

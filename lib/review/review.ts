@@ -1,6 +1,7 @@
 import type { PurchaseList } from "./buying/purchase-list.js";
 import { purchaseList } from "./buying/purchases.js";
 import type { Finding } from "./finding.js";
+import { fitOutFindings } from "./fit-out/fit-out-findings.js";
 import { edgeDistanceFinding, gripFindings } from "./joints/grip-findings.js";
 import { handleFindings } from "./joints/handle-findings.js";
 import { latchFindings } from "./joints/latch-finding.js";
@@ -11,15 +12,14 @@ import { moneyFindings } from "./money/money-findings.js";
 import type { ReviewInput } from "./review-input.js";
 import { panelSagFindings } from "./stiffness/panel-sag.js";
 import { shelfSagFindings } from "./stiffness/shelf-sag.js";
-import { liftFindings } from "./travel/lift-findings.js";
-import { rollFinding } from "./travel/roll-finding.js";
-import { standingFindings } from "./travel/standing-findings.js";
+import { travelFindings } from "./travel/travel-findings.js";
 
 /** Everything a review says of a case. Each part is worked out when first asked for, and kept. */
 export interface Review {
   readonly stiffness: readonly Finding[];
   readonly joints: readonly Finding[];
   readonly travel: readonly Finding[];
+  readonly fitOut: readonly Finding[];
   readonly money: readonly Finding[];
   /** All of them. */
   readonly findings: readonly Finding[];
@@ -46,13 +46,16 @@ export function reviewCase(input: ReviewInput): Review {
       ]);
     },
     get travel() {
-      return once("travel", () => [...liftFindings(input), ...standingFindings(input), rollFinding(input)]);
+      return once("travel", () => travelFindings(input));
+    },
+    get fitOut() {
+      return once("fit-out", () => fitOutFindings(input));
     },
     get money() {
       return once("money", () => moneyFindings(input, review.business));
     },
     get findings() {
-      return [...review.stiffness, ...review.joints, ...review.travel, ...review.money];
+      return [...review.stiffness, ...review.joints, ...review.travel, ...review.fitOut, ...review.money];
     },
     get purchases() {
       return once("purchases", () => purchaseList(input));

@@ -1,6 +1,6 @@
 /** What a content needs on the way: foam, a free drawer, a plug, a squeezed strip. */
 import type { z } from "zod";
-import { choice, Length, Name, Ratio, Temperature } from "../../quantity/index.js";
+import { choice, Force, Length, Name, Ratio, Temperature } from "../../quantity/index.js";
 import type { FoamBed, Needs, PaneStrip, PlugRoom } from "../case.js";
 import { faces } from "../place.js";
 import { block, type FileUnits, field, given, lengthIn, lengths } from "./fields.js";
@@ -18,6 +18,7 @@ export function needsField(units: FileUnits): z.ZodType<Needs> {
     hottest: field(Temperature).optional(),
     plug: plugField(units).optional(),
     pane: paneField(units).optional(),
+    "slides at": field(Force, { min: 0 }).optional(),
   }).transform((written) =>
     given<Needs>({
       fragility: written["stands g"],
@@ -28,6 +29,7 @@ export function needsField(units: FileUnits): z.ZodType<Needs> {
       hottest: written.hottest,
       plug: written.plug,
       pane: written.pane,
+      slidesAt: written["slides at"],
     }),
   );
 }

@@ -1,4 +1,4 @@
-import type { HardwarePart, Journey } from "../../design/index.js";
+import type { Content, HardwarePart, Journey } from "../../design/index.js";
 import {
   type Balance,
   judgeLift,
@@ -14,6 +14,7 @@ import {
 import { degree, hour, Length, Mass, Ratio, type ShowStyle } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { criterionWords, marginWords } from "../compared.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
@@ -41,12 +42,21 @@ function liftReply(input: ReviewInput, section: string): Reply {
   const balance = sectionBalance(input, section);
   const lift = liftOf(journey);
   return journey.people === 1
-    ? loneReply(balance, judgeLift(balance.value.mass, lift), styleOf(input.case))
+    ? loneReply(balance, judgeLift(balance.value.mass, lift), styleOf(input.case), contentsOf(input, section))
     : teamReply(input, section, balance, lift);
 }
 
-function loneReply(balance: BalanceLine, judged: LiftVerdict, style: ShowStyle): Reply {
-  return replyOf([balance], balance.value.mass, judged, [liftCaution], "one person", { people: 1, style });
+function loneReply(
+  balance: BalanceLine,
+  judged: LiftVerdict,
+  style: ShowStyle,
+  contents: readonly Content[],
+): Reply {
+  return replyOf([balance], balance.value.mass, judged, [liftCaution], "one person", {
+    people: 1,
+    style,
+    contents,
+  });
 }
 
 /** How a section's weight is shared between its two ends. */
@@ -77,6 +87,7 @@ function teamReply(input: ReviewInput, section: string, balance: BalanceLine, li
   return replyOf([balance, pair.shares], share, worse, [pairCaution], words, {
     people,
     style: styleOf(input.case),
+    contents: contentsOf(input, section),
   });
 }
 
@@ -84,36 +95,75 @@ function teamMass({ mass }: Balance, people: number): Mass {
   return Mass.si((2 * mass) / people);
 }
 
+const liftSource = cite("niosh-lifting", "recommended weight limit and lifting index");
+
 function replyOf(
   lines: Reply["because"],
   share: Mass,
   judged: LiftVerdict,
   cautions: readonly string[],
   who: string,
-  { people, style }: { readonly people: number; readonly style: ShowStyle },
+  { people, style, contents }: Lifters,
 ): Reply {
   const { atStart, atEnd, index } = judged;
   const limit = Mass.si(Math.min(atStart.value.limit, atEnd.value.limit));
-  const advice = index.value <= 1 ? "" : ` ${lighter(people, share, limit, style)}`;
+  const advice = index.value <= 1 ? "" : ` ${lighter(contents, people, share, limit, style)}`;
   const comparison = index.value <= 1 ? "within" : "above";
   return {
     verdict: verdictOf(index.value),
-    answer: `${Mass.show(share, style)} for ${who}, ${comparison} the recommended ${Mass.show(limit, style)}: lifting index ${Ratio.show(index.value, { digits: 2 })}.${advice}`,
+    answer: `${Mass.show(share, style)} for ${who}, ${comparison} the recommended ${Mass.show(limit, style)}: lifting index ${Ratio.show(index.value, { digits: 2 })}.${advice} ${marginWords(index.value)} ${criterionWords(liftSource)}`,
     demand: amount(Mass, `carried by ${who}`, share),
     capacity: amount(Mass, "recommended weight limit", limit),
     ratio: index.value,
     because: [...lines, atStart, atEnd, index],
     cautions,
-    source: [cite("niosh-lifting", "recommended weight limit and lifting index")],
+    source: [liftSource],
   };
 }
 
-/** What would bring the lift within its limit: things left out, or more hands. */
-function lighter(people: number, share: Mass, limit: Mass, style: ShowStyle): string {
+/** Who lifts, and what could be taken out. */
+interface Lifters {
+  readonly people: number;
+  readonly style: ShowStyle;
+  readonly contents: readonly Content[];
+}
+
+/** What rides in a section, the heaviest first. */
+function contentsOf({ case: { contents } }: ReviewInput, section: string): readonly Content[] {
+  return contents.filter((one) => one.section === section).sort((a, b) => b.mass - a.mass);
+}
+
+/** The heaviest things that together are as much. */
+function firstOut(contents: readonly Content[], excess: number): string {
+  let out = 0;
+  const names: string[] = [];
+  for (const { name, mass } of contents) {
+    if (out >= excess) break;
+    out += mass;
+    names.push(name);
+  }
+  const enough = out >= excess ? "" : ", which is not enough";
+  return names.length === 0 ? "" : ` (${names.join(", ")}${enough})`;
+}
+
+/** What would bring the lift within its limit: things left out, the heaviest first, or more hands. */
+function lighter(
+  contents: readonly Content[],
+  people: number,
+  share: Mass,
+  limit: Mass,
+  style: ShowStyle,
+): string {
   const out = Mass.show(Mass.si((share - limit) * people), style);
   const enough = Math.ceil((people * share) / limit);
   const hands = enough % 2 === 0 ? enough : enough + 1;
-  return `Take out about ${out}, lift with ${hands} people, or use a ramp or a lift gate.`;
+  const first = firstOut(contents, (share - limit) * people);
+  return `Take out about ${out}${first}, lift with ${hands} people, or use a ramp or a lift gate.`;
+}
+
+/** One person's share of a load against the limit of the journey's lift. */
+export function judgeShare({ case: { journey } }: ReviewInput, share: Mass): LiftVerdict {
+  return judgeLift(share, liftOf(journey));
 }
 
 function liftOf({ liftFrom, liftTo, reach, liftsPerMinute, liftingTime, grip }: Journey): Lift {

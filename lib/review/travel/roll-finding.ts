@@ -1,6 +1,7 @@
 import { pushGuides, rollingPush, rollingShares } from "../../moving/index.js";
 import { degree, Force, ratio } from "../../quantity/index.js";
 import { amount, styleOf } from "../amount.js";
+import { criterionWords, marginWords } from "../compared.js";
 import type { Finding } from "../finding.js";
 import { guarded } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
@@ -30,7 +31,7 @@ export function rollFinding(input: ReviewInput): Finding {
       const style = styleOf(input.case);
       return {
         verdict: verdictOf(used),
-        answer: `It takes about ${Force.show(push.value, style)} to keep it rolling; up to ${Force.show(guide.keepMoving, style)} needs no closer look.`,
+        answer: `It takes about ${Force.show(push.value, style)} to keep it rolling; up to ${Force.show(guide.keepMoving, style)} needs no closer look. ${marginWords(used)} ${criterionWords(guide.source)}`,
         demand: amount(Force, "push that keeps it rolling", push.value),
         capacity: amount(Force, "guide figure, the lower of the two published", guide.keepMoving),
         ratio: used,

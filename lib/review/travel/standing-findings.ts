@@ -1,4 +1,3 @@
-import type { HardwarePart } from "../../design/index.js";
 import {
   casterRating,
   casterStands,
@@ -10,13 +9,16 @@ import {
 import { Angle, Force, Length, Mass, Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { criterionWords, marginWords } from "../compared.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { verdictOf } from "../verdict.js";
-import { lowestSection, stackedBalance, standingHeight } from "./balance.js";
+import { standingHeight } from "./balance.js";
+import { castersOf, leastHalf, standOf } from "./stand.js";
 
-const tippingCaution =
+/** Said wherever a case may tip. */
+export const tippingCaution: string =
   "A case that tips can crush a foot or a child. Brake or block the casters in public, keep doors and drawers shut when it stands alone, and try the real case by lifting one side with a helper ready.";
 
 /** Whether the stacked case stands: leaning, pushed, and on three casters. */
@@ -28,42 +30,18 @@ export function standingFindings(input: ReviewInput): readonly Finding[] {
     question,
   });
   return [
-    guarded(about("tip", "stacked case", "How far does the stacked case lean before it tips?"), () =>
-      tipReply(input),
+    guarded(
+      about("tip", "stacked case", "How far does the stacked case lean before it tips?"),
+      () => tipReply(input),
+      [tippingCaution],
     ),
-    guarded(about("push", "stacked case", "Does a push at the top tip the stacked case?"), () =>
-      pushReply(input),
+    guarded(
+      about("push", "stacked case", "Does a push at the top tip the stacked case?"),
+      () => pushReply(input),
+      [tippingCaution],
     ),
     casterFinding(input),
   ];
-}
-
-/** Where the case touches the floor, and how it balances over it. */
-function standOf(input: ReviewInput) {
-  const balance = stackedBalance(input);
-  const points = feet(input);
-  const [left, right] = [Math.min(...points.map(({ x }) => x)), Math.max(...points.map(({ x }) => x))];
-  const [front, back] = [Math.min(...points.map(({ y }) => y)), Math.max(...points.map(({ y }) => y))];
-  return {
-    balance,
-    baseWidth: Length.si(right - left),
-    baseDepth: Length.si(back - front),
-    fromLeft: Length.si(balance.value.x - left),
-    fromFront: Length.si(balance.value.y - front),
-    height: Length.si(balance.value.z + standingHeight(input)),
-  };
-}
-
-/** Casters, or the corners of the lowest section where there are none. */
-function feet(input: ReviewInput): readonly { readonly x: number; readonly y: number }[] {
-  const casters = castersOf(input).map(({ centre }) => centre);
-  if (casters.length > 0) return casters;
-  const { low, size } = lowestSection(input).outside;
-  return [low, { x: low.x + size.x, y: low.y + size.y }];
-}
-
-function castersOf({ parts }: ReviewInput): readonly HardwarePart[] {
-  return parts.hardware.filter(({ item }) => item.duty === "roll");
 }
 
 function tipReply(input: ReviewInput): Reply {
@@ -74,7 +52,7 @@ function tipReply(input: ReviewInput): Reply {
   const asked = ratio(steadyTilt.angle / worked.value);
   return {
     verdict: verdictOf(asked),
-    answer: `It tips to the ${way} at ${Angle.show(worked.value, { digits: 2 })}; ${Angle.show(steadyTilt.angle)} is asked for.`,
+    answer: `It tips to the ${way} at ${Angle.show(worked.value, { digits: 2 })}; ${Angle.show(steadyTilt.angle)} is asked for. ${marginWords(asked)} ${criterionWords(steadyTilt.source)}`,
     demand: amount(Angle, "lean to be borne", steadyTilt.angle),
     capacity: amount(Angle, `lean at which it tips to the ${way}`, worked.value),
     ratio: asked,
@@ -84,19 +62,14 @@ function tipReply(input: ReviewInput): Reply {
   };
 }
 
+const steadinessSource = cite("iec-62368", "8.6");
+
 function pushReply(input: ReviewInput): Reply {
   const { balance, ...stand } = standOf(input);
   const { mass } = balance.value;
   const top = Math.max(...input.parts.sections.map(({ outside }) => outside.low.z + outside.size.z));
   const height = Length.si(Math.min(1.5, top + standingHeight(input)));
-  const half = Length.si(
-    Math.min(
-      stand.fromLeft,
-      stand.baseWidth - stand.fromLeft,
-      stand.fromFront,
-      stand.baseDepth - stand.fromFront,
-    ),
-  );
+  const half = leastHalf(stand);
   const asked = steadinessPush.worked({ mass });
   const demand = Force.si(Math.max(asked.value, input.case.demands.push));
   const limits = pushLimits.worked({ mass, halfBase: half, pushHeight: height, friction: blockedCasters });
@@ -104,22 +77,25 @@ function pushReply(input: ReviewInput): Reply {
   const style = styleOf(input.case);
   return {
     verdict: verdictOf(used),
-    answer: `A level push of ${Force.show(limits.value.tips, style)} at ${Length.show(height, style)} begins to tip it; it should stand ${Force.show(demand, style)}.`,
+    answer: `A level push of ${Force.show(limits.value.tips, style)} at ${Length.show(height, style)} begins to tip it; it should stand ${Force.show(demand, style)}. ${marginWords(used)} ${criterionWords(steadinessSource)}`,
     demand: amount(Force, "push to be borne", demand),
     capacity: amount(Force, "push that tips it", limits.value.tips),
     ratio: used,
     because: [balance, asked, limits],
     cautions: [tippingCaution],
-    source: [cite("iec-62368", "8.6"), cite("statics", "moments about the tipping edge")],
+    source: [steadinessSource, cite("statics", "moments about the tipping edge")],
   };
 }
 
 /** Common practice, no source: rubber casters, braked, on a hard floor. */
-const blockedCasters = ratio(0.5);
+const blockedCasters: Ratio = ratio(0.5);
 
 /** Common practice, no source: thresholds, yards and ramps of a fairground. */
 const roughGround = ratio(1.5);
 const evenGround = ratio(1);
+
+const overloadCaution =
+  "A caster that breaks drops a corner without warning: keep hands and feet from under the case, and look at wheels and bolts before every trip.";
 
 function casterFinding(input: ReviewInput): Finding {
   const question = {
@@ -141,6 +117,8 @@ function casterFinding(input: ReviewInput): Finding {
   return guarded(question, () => casterReply(input, rated));
 }
 
+const casterSource = cite("common-practice", "a third of the load a caster, with a service factor");
+
 function casterReply(input: ReviewInput, rated: Force): Reply {
   const { balance, baseWidth, baseDepth, fromLeft, fromFront } = standOf(input);
   const { mass } = balance.value;
@@ -155,15 +133,12 @@ function casterReply(input: ReviewInput, rated: Force): Reply {
   const style = styleOf(input.case);
   return {
     verdict: verdictOf(used),
-    answer: `The most loaded caster must take ${Force.show(demand, style)} of its rated ${Force.show(rated, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}), with ${Mass.show(mass, style)} on ${worst.on}.`,
+    answer: `The most loaded caster must take ${Force.show(demand, style)} of its rated ${Force.show(rated, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}), with ${Mass.show(mass, style)} on ${worst.on}. ${marginWords(used)} ${criterionWords(casterSource)}`,
     demand: amount(Force, "on one caster", demand),
     capacity: amount(Force, "rated", rated),
     ratio: used,
     because: [balance, worst.worked, rule],
-    cautions: [],
-    source: [
-      cite("common-practice", "a third of the load a caster, with a service factor"),
-      cite("statics", "three supports"),
-    ],
+    cautions: [overloadCaution],
+    source: [casterSource, cite("statics", "three supports")],
   };
 }

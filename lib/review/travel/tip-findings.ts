@@ -1,0 +1,182 @@
+import {
+  ballastNeeded,
+  childOnDrawer,
+  edgeLoadLimit,
+  groundSlope,
+  outriggerReach,
+  steadyTilt,
+  tippingWind,
+  tipWays,
+} from "../../moving/index.js";
+import { Angle, Area, Density, Length, Mass, ratio, Speed } from "../../quantity/index.js";
+import { cite } from "../../source.js";
+import { styleOf } from "../amount.js";
+import { compared } from "../compared.js";
+import type { Finding } from "../finding.js";
+import { guarded, type Question, type Reply, unknown } from "../guarded.js";
+import type { ReviewInput } from "../review-input.js";
+import { lowestSection, standingHeight } from "./balance.js";
+import { halfTowards, leastHalf, pastBase, standOf } from "./stand.js";
+import { tippingCaution } from "./standing-findings.js";
+
+type Side = "left" | "right" | "front" | "back";
+
+/** What tips a standing case: a child on what is open, wind, sloping ground; and what would keep it standing. */
+export function tipFindings(input: ReviewInput): readonly Finding[] {
+  return [
+    ...openThings(input).map((thing) => childFinding(input, thing)),
+    windFinding(input),
+    slopeFinding(input),
+  ];
+}
+
+/** A drawer or a door, and how far out of the case its edge comes. */
+interface OpenThing {
+  readonly name: string;
+  readonly side: Side;
+  readonly out: Length;
+}
+
+function openThings({ parts, case: { contents } }: ReviewInput): OpenThing[] {
+  const doors = parts.panels.flatMap(({ role, id, face, width, height, leaf }): OpenThing[] => {
+    if (role !== "leaf" || !leaf || face === undefined || face === "top" || face === "bottom") return [];
+    return [{ name: id, side: face, out: leaf.hinge === "left" || leaf.hinge === "right" ? width : height }];
+  });
+  const drawers = contents.flatMap(({ name, needs: { opensBy, opensTo = "front" } }): OpenThing[] => {
+    if (opensBy === undefined || opensTo === "top" || opensTo === "bottom") return [];
+    return [{ name, side: opensTo, out: opensBy }];
+  });
+  return [...doors, ...drawers];
+}
+
+function childFinding(input: ReviewInput, thing: OpenThing): Finding {
+  const question: Question = {
+    id: `travel.child.${thing.name}`,
+    topic: "travel",
+    subject: thing.name,
+    question: `Does the stacked case stand with a child on the open ${thing.name}?`,
+  };
+  return guarded(question, () => childReply(input, thing), [tippingCaution]);
+}
+
+function childReply(input: ReviewInput, { name, side, out }: OpenThing): Reply {
+  const standing = standOf(input);
+  const overhang = Length.si(out + pastBase(input, side));
+  const line = edgeLoadLimit.worked({
+    mass: standing.balance.value.mass,
+    halfBase: halfTowards(standing, side),
+    overhang,
+  });
+  const style = styleOf(input.case);
+  return compared({
+    kind: Mass,
+    asked: ["child of the published test", childOnDrawer.mass],
+    there: ["mass that tips it", line.value],
+    facts: `${Mass.show(line.value, style)} on the edge of the open ${name}, ${Length.show(overhang, style)} past the casters, tips it to the ${side}.`,
+    remedy: "Lock it when nobody stands by, fix the case to a wall or table, or set out a foot below it.",
+    because: [standing.balance, line],
+    cautions: [tippingCaution],
+    source: [childOnDrawer.source, cite("statics", "moments about the tipping edge")],
+  });
+}
+
+/** Common practice for a box on the ground, no source; air near sea level. */
+const boxDrag = ratio(1.3);
+const seaAir = Density.si(1.2);
+
+function windFinding(input: ReviewInput): Finding {
+  const question: Question = {
+    id: "travel.wind",
+    topic: "travel",
+    subject: "stacked case",
+    question: "Does the wind tip the stacked case outdoors?",
+  };
+  const { gust } = input.case.journey;
+  if (gust === undefined) {
+    const how =
+      'ask the weather service for the strongest gust and write it into the journey as "gust: 25 mph"';
+    return unknown(question, { measure: "the strongest gust where it stands", how }, [
+      windCaution,
+      tippingCaution,
+    ]);
+  }
+  return guarded(question, () => windReply(input, gust), [windCaution, tippingCaution]);
+}
+
+const windCaution =
+  "Take the case down before the wind is that strong: a canopy, a banner or an open door multiplies it, and what falls outdoors falls on somebody.";
+
+function windReply(input: ReviewInput, gust: Speed): Reply {
+  const standing = standOf(input);
+  const { size } = lowestSection(input).outside;
+  const top = Math.max(...input.parts.sections.map(({ outside }) => outside.low.z + outside.size.z));
+  const wide = { left: size.y, right: size.y, front: size.x, back: size.x };
+  const lines = (["left", "right", "front", "back"] as const).map((side) =>
+    tippingWind.worked({
+      mass: standing.balance.value.mass,
+      halfBase: halfTowards(standing, side),
+      area: Area.si(wide[side] * top),
+      middle: Length.si(standingHeight(input) + top / 2),
+      dragFactor: boxDrag,
+      airDensity: seaAir,
+    }),
+  );
+  const [worst] = [...lines].sort((a, b) => a.value - b.value);
+  if (!worst) throw new RangeError("wind: no side was found");
+  const style = input.case.units === "inch" ? { unit: "mph", digits: 3 } : { unit: "km/h", digits: 3 };
+  return compared({
+    kind: Speed,
+    asked: ["strongest gust", gust],
+    there: ["gust that tips it", worst.value],
+    facts: `A gust of ${Speed.show(worst.value, style)} on its worst side tips it; ${Speed.show(gust, style)} is expected.`,
+    remedy: "Take it apart, lean it against a wall, or lay ballast in the lowest section.",
+    because: [standing.balance, worst],
+    cautions: [windCaution, tippingCaution],
+    source: [cite("statics", "moments about the tipping edge"), cite("fluid-flow", "drag")],
+  });
+}
+
+function slopeFinding(input: ReviewInput): Finding {
+  const question: Question = {
+    id: "travel.slope",
+    topic: "travel",
+    subject: "stacked case",
+    question: "Does it stand on sloping ground, and what base, ballast or foot would be enough?",
+  };
+  if (input.case.journey.slope === undefined) {
+    const how = 'lay a level and a rule on the ground and write it into the journey as "slope: 3 deg"';
+    return unknown(question, { measure: "the slope of the ground", how }, [tippingCaution]);
+  }
+  return guarded(question, () => slopeReply(input), [tippingCaution]);
+}
+
+/** The slope of the ground takes from the lean that the published tilt asks for. */
+function slopeReply(input: ReviewInput): Reply {
+  const standing = standOf(input);
+  const ground = Math.max(input.case.journey.slope ?? 0, groundSlope.angle);
+  const wanted = Angle.si(ground + steadyTilt.angle);
+  const [worst] = tipWays(standing);
+  if (!worst) throw new RangeError("tip angle: no way to fall was found");
+  const { height, balance } = standing;
+  const half = leastHalf(standing);
+  const foot = outriggerReach.worked({ halfBase: half, height, angle: wanted });
+  const ballast = ballastNeeded.worked({
+    mass: balance.value.mass,
+    halfBase: half,
+    height,
+    angle: wanted,
+    ballastFromEdge: half,
+    ballastHeight: Length.si(standingHeight(input) + 0.05),
+  });
+  const style = styleOf(input.case);
+  return compared({
+    kind: Angle,
+    asked: ["lean to be borne on that ground", wanted],
+    there: [`lean at which it tips to the ${worst.way}`, worst.worked.value],
+    facts: `On ground of ${Angle.show(Angle.si(ground), { digits: 2 })} it should bear ${Angle.show(wanted, { digits: 2 })}; it tips to the ${worst.way} at ${Angle.show(worst.worked.value, { digits: 2 })}.`,
+    remedy: `A foot ${Length.show(foot.value, style)} out on that side, or ${Mass.show(ballast.value, style)} laid on its floor, would be enough.`,
+    because: [balance, worst.worked, foot, ballast],
+    cautions: [tippingCaution],
+    source: [steadyTilt.source, groundSlope.source],
+  });
+}

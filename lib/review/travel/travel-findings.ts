@@ -1,0 +1,26 @@
+import type { Finding } from "../finding.js";
+import type { ReviewInput } from "../review-input.js";
+import { balanceFindings } from "./balance-findings.js";
+import { carryFindings } from "./carry-findings.js";
+import { dropFindings } from "./drop-findings.js";
+import { groundFindings } from "./ground-findings.js";
+import { lashingFindings } from "./lashing-findings.js";
+import { liftFindings } from "./lift-findings.js";
+import { rollFinding } from "./roll-finding.js";
+import { standingFindings } from "./standing-findings.js";
+import { tipFindings } from "./tip-findings.js";
+
+/** Every question about moving a case: lifted, carried, rolled, stood, driven, dropped. */
+export function travelFindings(input: ReviewInput): readonly Finding[] {
+  return [
+    ...balanceFindings(input),
+    ...liftFindings(input),
+    ...carryFindings(input),
+    rollFinding(input),
+    ...groundFindings(input),
+    ...standingFindings(input),
+    ...tipFindings(input),
+    ...lashingFindings(input),
+    ...dropFindings(input),
+  ];
+}
