@@ -4,6 +4,7 @@ export type { Slider } from "./chart-slider.js";
 export { type HeatMap, heatMap } from "./heat-map.js";
 export { type IntervalChart, intervalChart } from "./interval-chart.js";
 export { type LineChart, lineChart } from "./line-chart.js";
+export { type PolarChart, polarChart } from "./polar-chart.js";
 export { type RankedBars, rankedBars } from "./ranked-bars.js";
 export { type ResidualPlot, residualPlot } from "./residual-plot.js";
 export { type ScatterChart, scatterChart } from "./scatter-chart.js";

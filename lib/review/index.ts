@@ -8,6 +8,7 @@ export * from "./buying/purchases.js";
 export * from "./buying/shop-allowances.js";
 export * from "./compared.js";
 export * from "./finding.js";
+export * from "./fit-out/day.js";
 export * from "./fit-out/heat.js";
 export * from "./fit-out/power-findings.js";
 export * from "./joints/fastener-strength.js";

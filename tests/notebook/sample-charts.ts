@@ -3,6 +3,7 @@ import {
   heatMap,
   intervalChart,
   lineChart,
+  polarChart,
   rankedBars,
   residualPlot,
   scatterChart,
@@ -52,6 +53,17 @@ export const sampleCharts: Readonly<Record<string, ChartView>> = {
     x: { field: "jobs", title: "Cases built", whole: true },
     y: { field: "left", title: "Money left", unit: "USD" },
     area: true,
+  }),
+  polar: polarChart({
+    title: "How far a case leans before it tips",
+    description: "One slice for each direction; the ring is what is asked for.",
+    rows: ["back", "", "right", "", "front", "", "left", ""].map((way, i) => ({
+      way,
+      lean: 14 + 3 * (i % 3) - i,
+    })),
+    direction: { field: "way", title: "Towards" },
+    value: { field: "lean", title: "Lean", unit: "°" },
+    limit: { value: 10, label: "asked for" },
   }),
   "ranked bars": rankedBars({
     title: "What a square metre of glued laminate costs",

@@ -1,0 +1,171 @@
+/** Tables, chart rows and the answer of the notebook about what rides inside. */
+import { batteryTime } from "../../inside/index.js";
+import type { Job } from "../../job/index.js";
+import { dropHeight, staticStress } from "../../moving/index.js";
+import { type TableView, tableOf, verdictWords } from "../../page/index.js";
+import {
+  Area,
+  hour,
+  Length,
+  Mass,
+  Power,
+  Pressure,
+  pound,
+  Ratio,
+  Temperature,
+  Time,
+} from "../../quantity/index.js";
+import { batteryUnder, curveFor, dayOfHeat, loadsOf, sectionBalance, styleOf } from "../../review/index.js";
+
+/** Every content: where, how heavy, how held, what it draws. */
+export function contentsTable({ case: description }: Job): TableView {
+  const style = styleOf(description);
+  return tableOf(
+    description.contents,
+    [
+      { heading: "Thing", cell: ({ name }) => name },
+      { heading: "In", cell: ({ section }) => section },
+      { heading: "Mass", cell: ({ mass }) => Mass.show(mass, style) },
+      { heading: "Held by", cell: ({ held }) => held.by },
+      { heading: "Draws", cell: ({ power }) => (power === undefined ? "" : Power.show(power)) },
+      {
+        heading: "Share of the time",
+        cell: ({ duty }) => (duty === undefined ? "" : Ratio.show(duty, { unit: "%" })),
+      },
+      {
+        heading: "Stands",
+        cell: ({ needs }) => (needs.fragility === undefined ? "" : `${Ratio.show(needs.fragility)} g`),
+      },
+    ],
+    "What rides inside",
+  );
+}
+
+/** One point of a cushion chart. */
+export interface CushionRow {
+  readonly stress: number;
+  readonly deceleration: number;
+  readonly what: string;
+}
+
+/** A cushion curve and where one content works on it. */
+export interface CushionChart {
+  readonly content: string;
+  /** Of the stress, in the case's own. */
+  readonly unit: "psi" | "kPa";
+  readonly rows: readonly CushionRow[];
+  /** The curve by itself, for a line. */
+  readonly line: readonly { readonly x: number; readonly y: number }[];
+}
+
+/** The curve of the first content that lies on foam with a known curve; none where there is no such content. */
+export function cushionChart(job: Job): CushionChart | undefined {
+  const unit = job.case.units === "inch" ? "psi" : "kPa";
+  for (const { name, mass, section, needs } of job.case.contents) {
+    const { foam } = needs;
+    const whole = sectionBalance(job, section).value.mass;
+    if (!foam || whole > pound(200)) continue;
+    const drop = dropHeight({ mass: whole, handling: job.case.journey.handling ?? "usual" });
+    const curve = curveOrNone(job, foam, drop);
+    if (!curve) continue;
+    const stress = Pressure.in(staticStress({ mass, area: Area.si(foam.padWidth * foam.padDepth) }), unit);
+    const line = curve.map((point) => ({
+      x: Pressure.in(point.stress, unit),
+      y: point.deceleration as number,
+    }));
+    const what = `${foam.kind}, drop ${Length.show(curve[0]?.drop ?? drop, styleOf(job.case))}`;
+    const rows = line.map(({ x, y }) => ({ stress: x, deceleration: y, what }));
+    return {
+      content: name,
+      unit,
+      line,
+      rows: [...rows, { stress, deceleration: between(line, stress), what: `the ${name}` }],
+    };
+  }
+  return undefined;
+}
+
+function curveOrNone(
+  job: Job,
+  foam: Parameters<typeof curveFor>[1],
+  drop: Length,
+): ReturnType<typeof curveFor> | undefined {
+  try {
+    return curveFor(job, foam, drop);
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
+}
+
+/** On the line, or at its nearer end. */
+function between(line: CushionChart["line"], x: number): number {
+  const next = line.findIndex((point) => point.x >= x);
+  const [low, high] = [line[next - 1], line[next]];
+  if (!low || !high) return (next === 0 ? line[0] : line.at(-1))?.y ?? 0;
+  return low.y + ((high.y - low.y) * (x - low.x)) / (high.x - low.x);
+}
+
+/** One quarter of an hour, in the case's own degrees. */
+export interface DayRow {
+  readonly hour: number;
+  readonly degrees: number;
+  readonly where: "inside" | "outside";
+}
+
+/** Hours of a working day. */
+export interface WorkingDay {
+  readonly from: number;
+  readonly until: number;
+  /** How much cooler the night is, in the case's own degrees. */
+  readonly cooler: number;
+}
+
+/** Air inside and outside over a day whose hottest hour is that of the services, or 25 °C where nobody said. */
+export function dayRows(job: Job, section: string, { from, until, cooler }: WorkingDay): readonly DayRow[] {
+  const degree = degreeUnit(job.case.units);
+  const readings = dayOfHeat(job, section, {
+    from: hour(from),
+    until: hour(until),
+    hottest: job.case.services.hottest ?? Temperature.of(25, "°C"),
+    swing: degree === "°F" ? (cooler * 5) / 9 : cooler,
+  });
+  const row = (time: Time, degrees: Temperature, where: DayRow["where"]): DayRow => ({
+    hour: Time.in(time, "h"),
+    degrees: Temperature.in(degrees, degree),
+    where,
+  });
+  return [
+    ...readings.map(({ time, inside }) => row(time, inside, "inside")),
+    ...readings.map(({ time, outside }) => row(time, outside, "outside")),
+  ];
+}
+
+/** The unit a case's temperatures are charted in. */
+export function degreeUnit(units: "inch" | "metric"): "°F" | "°C" {
+  return units === "inch" ? "°F" : "°C";
+}
+
+/** How long the battery lasts under one load. */
+export interface RunRow {
+  readonly load: number;
+  readonly hours: number;
+}
+
+/** Run time from a quarter of all loads to twice all of them; empty without a battery or a load. */
+export function runRows(job: Job): readonly RunRow[] {
+  const { battery } = job.case.services;
+  const all = loadsOf(job).reduce((sum, { power }) => sum + power, 0);
+  if (!battery || !(all > 0)) return [];
+  return Array.from({ length: 15 }, (_, i) => {
+    const load = Power.si((all * (i + 2)) / 8);
+    return { load, hours: Time.in(batteryTime(batteryUnder(battery, load)).time, "h") };
+  });
+}
+
+/** What holds and what does not, in one sentence. */
+export function insideAnswer({ review: { fitOut } }: Job): string {
+  const not = fitOut.filter(({ verdict }) => verdict !== "holds");
+  if (not.length === 0) return "What rides inside stays put, cool and powered.";
+  return `${fitOut.length - not.length} of ${fitOut.length} questions are settled. Not yet: ${not.map(({ question, verdict }) => `${question} ${verdictWords[verdict]}.`).join(" ")}`;
+}

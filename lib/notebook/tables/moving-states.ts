@@ -1,0 +1,97 @@
+/** Mass in every state, shares of a lift, and the lean in every direction: rows for the outside notebook. */
+import type { Job } from "../../job/index.js";
+import { Inertia, pairShares, toppleDirections } from "../../moving/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
+import { Angle, Length, Mass, type ShowStyle } from "../../quantity/index.js";
+import {
+  endShares,
+  judgeShare,
+  liftAxis,
+  type StateOfMass,
+  sectionBalance,
+  standingHeight,
+  standOf,
+  statesOfMass,
+  styleOf,
+} from "../../review/index.js";
+import { massUnit } from "./moving.js";
+
+/** Every section and the stack: loaded, empty and with its doors off. */
+export function massStatesTable(job: Job): TableView {
+  const style = styleOf(job.case);
+  const above = (height: Length): string => Length.show(Length.si(height + standingHeight(job)), style);
+  const inertia = (value: Inertia): string => Inertia.show(value, style);
+  return tableOf(
+    statesOfMass(job),
+    [
+      { heading: "What", cell: ({ what }) => what },
+      { heading: "State", cell: ({ state }) => state },
+      { heading: "Mass", cell: (row) => massWords(row, style) },
+      { heading: "From the left", cell: ({ balance }) => Length.show(balance.value.x, style) },
+      { heading: "From the front", cell: ({ balance }) => Length.show(balance.value.y, style) },
+      { heading: "Above the floor, stacked", cell: ({ balance }) => above(balance.value.z) },
+      { heading: "Inertia, nodding", cell: (row) => inertia(row.inertia.value.x) },
+      { heading: "Rocking", cell: (row) => inertia(row.inertia.value.y) },
+      { heading: "Turning", cell: (row) => inertia(row.inertia.value.z) },
+    ],
+    "Mass, balance and inertia; ± is the 95 % interval that the weighed offcuts leave",
+  );
+}
+
+function massWords({ balance, halfWidth }: StateOfMass, style: ShowStyle): string {
+  const mass = Mass.show(balance.value.mass, style);
+  return halfWidth === undefined ? mass : `${mass} ± ${Mass.show(halfWidth, { ...style, digits: 2 })}`;
+}
+
+/** What one person carries of a section, in the case's own unit. */
+export interface ShareRow {
+  readonly who: string;
+  readonly share: number;
+}
+
+/** One of the people at each end of each section that has handles for it; empty where one lifts alone. */
+export function shareRows(job: Job): readonly ShareRow[] {
+  const { people } = job.case.journey;
+  const unit = massUnit(job.case.units);
+  if (people < 2) return [];
+  const isKnown = (id: string): boolean =>
+    job.review.travel.some((finding) => finding.id === id && finding.verdict !== "unknown");
+  return job.parts.sections.flatMap(({ name }) => {
+    if (!isKnown(`travel.lift.${name}`)) return [];
+    const balance = sectionBalance(job, name);
+    const shares = pairShares(endShares(job, name, balance, Mass.si((2 * balance.value.mass) / people)));
+    const [first, second] = liftAxis(job, name) === "x" ? ["left", "right"] : ["front", "back"];
+    return [
+      { who: `${name}, ${first} end`, share: Mass.in(shares.first, unit) },
+      { who: `${name}, ${second} end`, share: Mass.in(shares.second, unit) },
+    ];
+  });
+}
+
+/** What the lifting equation recommends for one person on this journey, in the case's own unit. */
+export function recommendedShare(job: Job): number {
+  const { atStart, atEnd } = judgeShare(job, Mass.si(1));
+  return Mass.in(Mass.si(Math.min(atStart.value.limit, atEnd.value.limit)), massUnit(job.case.units));
+}
+
+/** The lean at which the stack tips, one direction. */
+export interface LeanRow {
+  readonly towards: string;
+  readonly lean: number;
+}
+
+/** Directions clockwise from the back, seen from above, a multiple of four; empty where it cannot stand. */
+export function leanRows(job: Job, steps: number): readonly LeanRow[] {
+  const tip = job.review.travel.find(({ id }) => id === "travel.tip");
+  if (tip?.verdict === "unknown") return [];
+  const directions = toppleDirections(standOf(job), steps);
+  const words = ["back", "right", "front", "left"];
+  return directions.map((_, i) => {
+    const heading = (((steps / 4 - i) % steps) + steps) % steps;
+    const lean = directions[heading]?.lean ?? Angle.si(0);
+    return {
+      towards: (i * 4) % steps === 0 ? (words[(i * 4) / steps] ?? "") : "",
+      lean: Angle.in(lean, "deg"),
+    };
+  });
+}
