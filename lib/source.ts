@@ -46,6 +46,9 @@ export type SourceKey =
   | "gum"
   | "statistical-tables"
   | "regression-datasets"
+  | "steel-manual"
+  | "bimetal"
+  | "bonded-joints"
   | "gum-monte-carlo"
   | "random-numbers"
   | "iso-16269-6"
@@ -157,6 +160,15 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     year: 2008,
   },
   "statistical-tables": { title: "Student's t distribution, any statistical table" },
+  "steel-manual": {
+    title: "Steel Construction Manual",
+    author: "American Institute of Steel Construction",
+    year: 2017,
+  },
+  bimetal: { title: "Analysis of bi-metal thermostats", author: "S. Timoshenko", year: 1925 },
+  "bonded-joints": {
+    title: "Shear-lag analysis of bonded joints, any text on adhesives (after Volkersen, 1938)",
+  },
   "regression-datasets": {
     title: "Statistical Reference Datasets, linear regression",
     author: "NIST",
