@@ -10,5 +10,6 @@ export * from "./tables/money.js";
 export * from "./tables/moving.js";
 export * from "./tables/moving-states.js";
 export * from "./tables/recipe.js";
+export * from "./tables/schedule.js";
 export * from "./tables/stiffness.js";
 export * from "./tables/trials.js";

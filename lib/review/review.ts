@@ -3,9 +3,11 @@ import { purchaseList } from "./buying/purchases.js";
 import type { Finding } from "./finding.js";
 import { fitOutFindings } from "./fit-out/fit-out-findings.js";
 import { edgeDistanceFinding, gripFindings } from "./joints/grip-findings.js";
-import { handleFindings } from "./joints/handle-findings.js";
+import { handleFindings, loneHandleFindings } from "./joints/handle-findings.js";
+import { hardwareFindings } from "./joints/hardware-findings.js";
 import { latchFindings } from "./joints/latch-finding.js";
 import { hungFindings, shelfJointFindings } from "./joints/pull-findings.js";
+import { seamFindings } from "./joints/seam-findings.js";
 import { type MassItem, massItems } from "./masses.js";
 import { type BusinessReview, businessReview } from "./money/business.js";
 import { moneyFindings } from "./money/money-findings.js";
@@ -40,6 +42,9 @@ export function reviewCase(input: ReviewInput): Review {
         ...gripFindings(input),
         edgeDistanceFinding(input),
         ...handleFindings(input),
+        ...loneHandleFindings(input),
+        ...hardwareFindings(input),
+        ...seamFindings(input),
         ...latchFindings(input),
         ...shelfJointFindings(input),
         ...hungFindings(input),

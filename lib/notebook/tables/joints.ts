@@ -1,9 +1,9 @@
 /** Tables, chart rows and the answer of the notebook that asks whether the joints hold. */
-import type { Fastening } from "../../design/index.js";
+import type { Fastening, SheetStock } from "../../design/index.js";
 import type { Job } from "../../job/index.js";
 import { type TableView, tableOf, verdictWords } from "../../page/index.js";
-import { Length, type Ratio, ratio } from "../../quantity/index.js";
-import { gripCases, jerkSweep, showFine, styleOf, worstVerdict } from "../../review/index.js";
+import { Force, Length, type Ratio, ratio } from "../../quantity/index.js";
+import { fastenerKinds, gripCases, jerkSweep, showFine, styleOf, worstVerdict } from "../../review/index.js";
 
 /** Fasteners of the whole case, one row for what they hold. */
 export function fastenerTable({ parts, case: description }: Job): TableView {
@@ -50,6 +50,19 @@ export function gripTable(job: Job): TableView {
       { heading: "Fits", cell: ({ fits, better }) => (fits ? "yes" : better ? `no: take ${better}` : "no") },
     ],
     "Stacks, washers counted where the back is bare wood",
+  );
+}
+
+/** One fastener of each kind in one sheet. */
+export function fastenerKindTable(sheet: SheetStock): TableView {
+  return tableOf(
+    [...fastenerKinds(sheet)].sort((a, b) => b.load - a.load),
+    [
+      { heading: "One of", cell: ({ kind }) => kind },
+      { heading: "Load", cell: ({ load }) => Force.show(load, { unit: "N", digits: 2 }) },
+      { heading: "That figure is", cell: ({ figure }) => figure },
+    ],
+    `One fastener of each kind in ${sheet.name}; an average or an estimate is no load to put on it`,
   );
 }
 

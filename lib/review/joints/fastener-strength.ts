@@ -1,7 +1,7 @@
 import type { Fastening, PullTest, SheetStock } from "../../design/index.js";
 import { rivetJointPull, rivetJointShear, specificGravity } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { pullEstimate } from "../../measure/index.js";
+import { characteristicStrength, type Uncertainty } from "../../measure/index.js";
 import { type Force, Length, Pressure, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../finding.js";
 import { densityOf } from "../masses.js";
@@ -12,6 +12,8 @@ export interface FastenerStrength {
   readonly strength: Force;
   readonly from: "tests" | "formula";
   readonly because: readonly WorkedLine[];
+  /** How well tests tell it; absent for a formula, whose scatter nobody measured. */
+  readonly uncertainty?: Uncertainty;
 }
 
 /** A strength, or the test that is still to be made. */
@@ -26,14 +28,17 @@ const rimDiameters = 2;
 /** Moisture of ply kept indoors; common practice, no source. */
 const indoorMoisture = ratio(0.08);
 
+/** Fewer tests give no strength. */
+const leastTests = 3;
+
 /** Whether a strength was found. */
 export function isKnown(strength: StrengthOrTest): strength is FastenerStrength {
   return "strength" in strength;
 }
 
 /**
- * Strength of one fastener of a group: the lowest of the builder's own tests of that fastener in that sheet, or
- * else a formula where one exists for its kind.
+ * Strength of one fastener of a group: what 95 of 100 hold by the builder's own tests of that fastener in that sheet
+ * (three tests at least), or else a formula where one exists for its kind.
  */
 export function fastenerStrength(
   fastening: Fastening,
@@ -68,9 +73,13 @@ function tested(
       row.direction === direction &&
       (direction === "shear" || fastener.kind === "screw" || row.washer === washer),
   );
-  if (rows.length < 2) return undefined;
-  const line = pullEstimate.worked({ loads: rows.map(({ load }) => load) });
-  return { strength: line.value.lowest, from: "tests", because: [line] };
+  if (rows.length < leastTests) return undefined;
+  const line = characteristicStrength.worked({ loads: rows.map(({ load }) => load) });
+  const { strength, scatter, factor, tests } = line.value;
+  // Of mean less factor times deviation, both from n readings.
+  const standard = strength * scatter * Math.sqrt(1 / tests + factor ** 2 / (2 * (tests - 1)));
+  const uncertainty = { standard, degreesOfFreedom: tests - 1 };
+  return { strength, from: "tests", because: [line], uncertainty };
 }
 
 function computed(

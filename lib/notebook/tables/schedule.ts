@@ -1,0 +1,80 @@
+/** The schedule of fasteners: a table and a drawing a panel, totals to buy, minutes to set them. */
+import type { Job } from "../../job/index.js";
+import { type DrawingView, type TableView, tableOf } from "../../page/index.js";
+import { Length, Money, type ShowStyle, Time } from "../../quantity/index.js";
+import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
+import { fastenerSchedule, fastenerTotals, showFine, styleOf } from "../../review/index.js";
+
+/** Panels that have fasteners, those with the most first. */
+export function fastenedPanels({ parts }: Job): readonly string[] {
+  const count = (id: string): number =>
+    parts.fastenings.reduce((sum, { panel, count: n }) => (panel === id ? sum + n : sum), 0);
+  return [...new Set(parts.fastenings.map(({ panel }) => panel))].sort((a, b) => count(b) - count(a));
+}
+
+/** Every fastener group of a panel, numbered as its drawing is; of the whole case without a panel. */
+export function scheduleTable(job: Job, panel?: string): TableView {
+  const style = styleOf(job.case);
+  const rows = fastenerSchedule(job).filter((row) => panel === undefined || row.panel === panel);
+  const numbered = rows.map((row, i) => ({ ...row, number: i + 1 }));
+  return tableOf(
+    numbered,
+    [
+      { heading: "No.", cell: ({ number }) => number },
+      ...(panel === undefined
+        ? [{ heading: "Panel", cell: (row: (typeof numbered)[number]) => row.panel }]
+        : []),
+      { heading: "Holds", cell: ({ holds }) => holds },
+      { heading: "Fastener", cell: ({ fastener }) => fastener.name },
+      { heading: "How many", cell: ({ count }) => count },
+      { heading: "Washers", cell: ({ washers }) => washers || "" },
+      { heading: "Hole", cell: ({ hole }) => fineOrBlank(hole, style) },
+      { heading: "Grip", cell: ({ grip }) => showFine(grip, style) },
+      { heading: "Pitch", cell: ({ pitch }) => (pitch === undefined ? "" : Length.show(pitch, style)) },
+      { heading: "To the edge", cell: ({ edgeDistance }) => fineOrBlank(edgeDistance, style) },
+    ],
+    panel === undefined ? "Every fastener group of the case" : `Fasteners of ${panel}`,
+  );
+}
+
+function fineOrBlank(length: Length | undefined, style: ShowStyle): string {
+  return length === undefined ? "" : showFine(length, style);
+}
+
+/** A panel with its holes, numbered as its table is. Nothing for a panel that has none. */
+export function scheduleDrawing(job: Job, panel: string): readonly DrawingView[] {
+  const part = [...job.parts.panels, ...job.parts.shelves.map((shelf) => shelf.panel)].find(
+    ({ id }) => id === panel,
+  );
+  const order = fastenerSchedule(job).filter((row) => row.panel === panel);
+  const groups = job.parts.fastenings
+    .filter((fastening) => fastening.panel === panel)
+    .map((fastening) => ({
+      letter: String(order.findIndex(({ holds }) => holds === fastening.holds) + 1),
+      fastening,
+    }));
+  return part && groups.length > 0 ? [panelHolesDrawing(part, groups, ruleOf(job.case.units))] : [];
+}
+
+/** Fasteners to buy and the minutes to set them, by the tools that were timed. */
+export function fastenerTotalsTable(job: Job): TableView {
+  return tableOf(
+    fastenerTotals(job, job.review.purchases),
+    [
+      { heading: "Fastener", cell: ({ stock }) => stock.name },
+      { heading: "In the case", cell: ({ count }) => count },
+      { heading: "Spares", cell: ({ spares }) => spares },
+      { heading: "Packs", cell: ({ packs, stock }) => `${packs} of ${stock.packOf}` },
+      { heading: "Washers", cell: ({ washers }) => washers || "" },
+      { heading: "Cost", cell: ({ cost }) => Money.show(cost) },
+      {
+        heading: "To set them",
+        cell: ({ byTool }) =>
+          byTool
+            .map(({ tool, time }) => `${Time.show(time, { unit: "min", digits: 2 })} with the ${tool}`)
+            .join(", "),
+      },
+    ],
+    "Totals for each fastener",
+  );
+}

@@ -1,0 +1,111 @@
+/** One fastener of each kind in one sheet, side by side: what to take where. */
+import type { SheetStock } from "../../design/index.js";
+import {
+  boltClamp,
+  glueLineShear,
+  headPullThrough,
+  inclinedScrewPull,
+  nailWithdrawalUltimate,
+  screwWithdrawalUltimate,
+  specificGravity,
+  threadStrip,
+  trackClamp,
+} from "../../fastening/index.js";
+import type { WorkedLine } from "../../formula.js";
+import { type SpeciesName, species } from "../../material/index.js";
+import {
+  Density,
+  degree,
+  type Force,
+  type Length,
+  Moment,
+  megapascal,
+  mm,
+  ratio,
+} from "../../quantity/index.js";
+
+/** Load of one fastener of a kind. */
+export interface FastenerKind {
+  readonly kind: string;
+  readonly load: Force;
+  /** What the figure means: an allowable one carries its margin, an average one does not. */
+  readonly figure: "allowable" | "average at failure" | "95 of 100 hold" | "estimate";
+  readonly because: WorkedLine;
+}
+
+/** Moisture of ply kept indoors; common practice, no source. */
+const indoorMoisture = ratio(0.08);
+
+/** Friction of dry metal on metal; common practice, on the low side. */
+const plainFriction = ratio(0.15);
+
+/**
+ * One fastener of each kind, pulled out of or off one sheet: nail and screw through its thickness, rivet or bolt by
+ * head and washer, insert, pocket screw, a hand's breadth of glue, a clamp in a track.
+ */
+export function fastenerKinds(sheet: SheetStock): readonly FastenerKind[] {
+  const gravity = specificGravity({ density: sheet.density, moisture: indoorMoisture });
+  const through = sheet.thickness;
+  const wood = species[sheet.species as SpeciesName];
+  const head = (diameter: Length) =>
+    headPullThrough.worked({ specificGravity: gravity, headDiameter: diameter, thickness: through });
+  const clamped = boltClamp({ torque: Moment.si(5), diameter: mm(6), nutFactor: ratio(0.2) });
+  return [
+    kind(
+      "nail 2.5 mm, thickness of the sheet",
+      "average at failure",
+      nailWithdrawalUltimate.worked({ specificGravity: gravity, diameter: mm(2.5), penetration: through }),
+    ),
+    kind(
+      "wood screw 4.2 mm, thickness of the sheet",
+      "average at failure",
+      screwWithdrawalUltimate.worked({
+        specificGravity: gravity,
+        diameter: mm(4.2),
+        penetration: through,
+        base: "plywood",
+      }),
+    ),
+    kind(
+      "pocket screw 4 mm, 25 mm of thread at 30 degrees",
+      "95 of 100 hold",
+      inclinedScrewPull.worked({
+        density: Density.si(sheet.density),
+        diameter: mm(4),
+        penetration: mm(25),
+        angle: degree(30),
+        count: ratio(1),
+      }),
+    ),
+    kind("rivet with a 10 mm tail on bare ply", "allowable", head(mm(10))),
+    kind("rivet or bolt on a 16 mm washer", "allowable", head(mm(16))),
+    kind(
+      "insert, 10 mm outer thread, thickness of the sheet",
+      "estimate",
+      threadStrip.worked({ diameter: mm(10), engaged: through, shearStrength: wood.shearStrength.value }),
+    ),
+    kind(
+      "glue along 100 mm of edge, screws as clamps",
+      "estimate",
+      glueLineShear.worked({
+        length: mm(100),
+        width: through,
+        shearStrength: megapascal(3),
+        bonded: ratio(0.5),
+      }),
+    ),
+    kind(
+      "6 mm clamp in a track, drawn up by hand",
+      "estimate",
+      trackClamp.worked({ clampForce: clamped, friction: plainFriction, faces: ratio(2) }),
+    ),
+  ];
+}
+
+function kind(
+  name: string,
+  figure: FastenerKind["figure"],
+  line: WorkedLine & { readonly value: Force },
+): FastenerKind {
+  return { kind: name, load: line.value, figure, because: line };
+}
