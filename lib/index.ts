@@ -10,6 +10,7 @@ export type {
 } from "./design/index.js";
 export * from "./design/index.js";
 export * from "./fastening/index.js";
+export * from "./fem/index.js";
 export * from "./formula.js";
 export * from "./inside/index.js";
 export * from "./job/index.js";

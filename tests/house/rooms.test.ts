@@ -9,7 +9,7 @@ const floors: readonly (readonly string[])[] = [
   ["quantity", "source", "problem"],
   ["formula"],
   ["published-check", "measure", "material"],
-  ["mechanics", "fastening", "bonding", "cutting", "moving", "inside", "money"],
+  ["mechanics", "fem", "fastening", "bonding", "cutting", "moving", "inside", "money"],
   ["design"],
   ["review"],
   ["page"],

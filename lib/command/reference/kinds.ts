@@ -1,12 +1,18 @@
 /** The kinds of reference files, by the word that tells them apart. */
+import { barOutcomes } from "./bar-cases.js";
+import { finiteElementOutcomes } from "./fe/fe-outcomes.js";
 import { formulaOutcomes } from "./formula-tables.js";
 import { regressionOutcomes } from "./linear-regressions.js";
 import type { ReferenceRunner } from "./outcome.js";
+import { sheetOutcomes } from "./sheet-cases.js";
 
 /** One runner a kind. */
 export const referenceKinds: Readonly<Record<string, ReferenceRunner>> = {
+  bars: barOutcomes,
   formula: formulaOutcomes,
+  panel: finiteElementOutcomes,
   "linear-regression": regressionOutcomes,
+  sheets: sheetOutcomes,
 };
 
 /** The kind of a file's content: its own word, or that of its first table or case. */

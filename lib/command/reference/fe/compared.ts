@@ -1,0 +1,57 @@
+import type { ReferenceOutcome } from "../outcome.js";
+
+/** A value of the file with its band. */
+interface Banded {
+  readonly value: number;
+  readonly tol: number;
+}
+
+/**
+ * Rows for every banded value, in the file's order.
+ *
+ * @param item the case
+ * @param expected values by name; plain notes among them are passed over
+ * @param ours ours by the same name
+ */
+export function compared(
+  item: string,
+  expected: Readonly<Record<string, unknown>>,
+  ours: (name: string) => number | undefined,
+): readonly ReferenceOutcome[] {
+  return Object.entries(expected).flatMap(([result, wanted]) =>
+    isBanded(wanted) ? [outcome(item, result, wanted, ours(result))] : [],
+  );
+}
+
+function isBanded(value: unknown): value is Banded {
+  const { value: number, tol } = (value ?? {}) as { readonly value?: unknown; readonly tol?: unknown };
+  return typeof number === "number" && typeof tol === "number";
+}
+
+function outcome(
+  item: string,
+  result: string,
+  { value, tol }: Banded,
+  ours: number | undefined,
+): ReferenceOutcome {
+  const off = ours === undefined ? Infinity : ours - value;
+  return {
+    item,
+    result,
+    expected: shown(value),
+    ours: ours === undefined ? "none" : shown(ours),
+    error: errorShown(off, value, tol),
+    tolerance: `+-${shown(tol)}`,
+    holds: Math.abs(off) <= tol,
+    known: "derived",
+  };
+}
+
+/** In percent of the value; of the band where the value is next to nothing. */
+function errorShown(off: number, value: number, tol: number): string {
+  return Math.abs(value) > tol ? `${((100 * off) / value).toFixed(2)} %` : `${(off / tol).toFixed(3)} band`;
+}
+
+function shown(value: number): string {
+  return String(Number(value.toPrecision(6)));
+}

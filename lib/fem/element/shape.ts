@@ -1,0 +1,84 @@
+/**
+ * The nine-node square: four corners counterclockwise, four middles of sides from the side after the first
+ * corner, and the centre. Any text on finite elements (Lagrange's square).
+ */
+
+/** Nodes of an element. */
+export const nodesPerElement = 9;
+
+/** Where the nodes lie in the square. */
+export const nodePlaces: readonly (readonly [number, number])[] = [
+  [-1, -1],
+  [1, -1],
+  [1, 1],
+  [-1, 1],
+  [0, -1],
+  [1, 0],
+  [0, 1],
+  [-1, 0],
+  [0, 0],
+];
+
+/** Shape functions and their slopes at a place of the square, one value a node. */
+export interface Shapes {
+  readonly value: Float64Array;
+  readonly alongXi: Float64Array;
+  readonly alongEta: Float64Array;
+}
+
+/** Shape functions at a place of the square. */
+export function shapesAt(xi: number, eta: number): Shapes {
+  const each = (of: (x: number, y: number) => number): Float64Array =>
+    Float64Array.from(nodePlaces, ([x, y]) => of(x, y));
+  return {
+    value: each((x, y) => bump(x, xi) * bump(y, eta)),
+    alongXi: each((x, y) => slope(x, xi) * bump(y, eta)),
+    alongEta: each((x, y) => bump(x, xi) * slope(y, eta)),
+  };
+}
+
+/** The parabola that is 1 at its node and 0 at the two others of -1, 0, 1. */
+function bump(node: number, at: number): number {
+  return node === 0 ? 1 - at * at : (at * (at + node)) / 2;
+}
+
+function slope(node: number, at: number): number {
+  return node === 0 ? -2 * at : at + node / 2;
+}
+
+/** How the square lies on the panel at one place: the slopes of x and y, and the area it stretches to. */
+export interface Stretch {
+  readonly xXi: number;
+  readonly yXi: number;
+  readonly xEta: number;
+  readonly yEta: number;
+  readonly area: number;
+}
+
+/** The stretch of an element, from the places of its nodes. */
+export function stretchAt({ alongXi, alongEta }: Shapes, x: Float64Array, y: Float64Array): Stretch {
+  const [xXi, yXi] = [sum(alongXi, x), sum(alongXi, y)];
+  const [xEta, yEta] = [sum(alongEta, x), sum(alongEta, y)];
+  return { xXi, yXi, xEta, yEta, area: xXi * yEta - xEta * yXi };
+}
+
+/** Slopes of the shape functions along x and y of the panel. */
+export interface Slopes {
+  readonly alongX: Float64Array;
+  readonly alongY: Float64Array;
+}
+
+/** Slopes on the panel from those in the square. */
+export function slopesOf({ alongXi, alongEta }: Shapes, stretch: Stretch): Slopes {
+  const { xXi, yXi, xEta, yEta, area } = stretch;
+  return {
+    alongX: alongXi.map((value, node) => (yEta * value - yXi * alongEta[node]!) / area),
+    alongY: alongXi.map((value, node) => (xXi * alongEta[node]! - xEta * value) / area),
+  };
+}
+
+function sum(weights: Float64Array, values: Float64Array): number {
+  let total = 0;
+  for (let node = 0; node < nodesPerElement; node++) total += weights[node]! * values[node]!;
+  return total;
+}

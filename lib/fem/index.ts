@@ -1,0 +1,4 @@
+export * from "./element/index.js";
+export * from "./mesh/index.js";
+export * from "./panel/index.js";
+export * from "./solve/index.js";

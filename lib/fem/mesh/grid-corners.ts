@@ -1,0 +1,108 @@
+/** The mesh of a panel whose cutouts are all rectangles with sharp corners: straight lines from rim to rim. */
+import { isMaterial, type Outline, type Spot } from "./outline.js";
+import type { Quad } from "./quad-mesh.js";
+import type { CornerMesh } from "./rim-row.js";
+import { divided, type SizeAt, sharpCorners } from "./size.js";
+
+/** A rectangle whose sides must be mesh lines: a patch of load, a batten. */
+export interface MeshBox {
+  readonly left: number;
+  readonly bottom: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What a mesh must follow besides the outline. */
+export interface MeshGuides {
+  readonly boxes: readonly MeshBox[];
+  /** Width of a row of elements along all rims, m. */
+  readonly rim: number;
+  /** Places that shall be nodes where there is room. */
+  readonly places: readonly Spot[];
+}
+
+/** A place nearer than this to another line, in parts of the size there, gets no line of its own. */
+const crowded = 0.4;
+
+/**
+ * Meshes by lines.
+ *
+ * @param outline with rectangles only
+ * @param guides what else needs lines
+ * @param size of elements
+ */
+export function gridCorners(outline: Outline, guides: MeshGuides, size: SizeAt): CornerMesh {
+  const columns = lines(outline, guides, size, 0);
+  const rows = lines(outline, guides, size, 1);
+  const places: Spot[] = [];
+  const numbers = new Map<number, number>();
+  const nodeAt = (column: number, row: number): number => {
+    const key = row * columns.length + column;
+    const known = numbers.get(key);
+    if (known !== undefined) return known;
+    numbers.set(key, places.length);
+    return places.push([columns[column]!, rows[row]!]) - 1;
+  };
+  const quads: Quad[] = [];
+  for (let row = 0; row + 1 < rows.length; row++) {
+    for (let column = 0; column + 1 < columns.length; column++) {
+      const middle: Spot = [(columns[column]! + columns[column + 1]!) / 2, (rows[row]! + rows[row + 1]!) / 2];
+      if (!isMaterial(outline, middle)) continue;
+      quads.push([
+        nodeAt(column, row),
+        nodeAt(column + 1, row),
+        nodeAt(column + 1, row + 1),
+        nodeAt(column, row + 1),
+      ]);
+    }
+  }
+  return { places, quads };
+}
+
+/** Lines across one axis: where they must be, and the divisions between. */
+function lines(outline: Outline, guides: MeshGuides, size: SizeAt, axis: 0 | 1): readonly number[] {
+  const extent = axis === 0 ? outline.length : outline.width;
+  const must = musts(outline, guides, axis).filter((at) => at > 0 && at < extent);
+  const smallest = smallestAcross(outline, size, axis);
+  const fixed = withRoom(
+    [0, extent, ...must],
+    guides.places.map((place) => place[axis]),
+    smallest,
+    extent,
+  );
+  return fixed.flatMap((at, i) => {
+    const next = fixed[i + 1];
+    return next === undefined ? [at] : divided(at, next, smallest).slice(0, -1);
+  });
+}
+
+function musts({ cutouts }: Outline, { boxes }: MeshGuides, axis: 0 | 1): number[] {
+  const rectangles = [...boxes, ...cutouts.filter((cutout) => cutout.kind === "rectangle")];
+  return rectangles.flatMap(({ left, bottom, width, height }) =>
+    axis === 0 ? [left, left + width] : [bottom, bottom + height],
+  );
+}
+
+/** A line runs through the whole panel, so it takes the smallest size it meets: beside a corner, if any. */
+function smallestAcross(outline: Outline, size: SizeAt, axis: 0 | 1): (at: number) => number {
+  const others = [0, ...sharpCorners(outline).map((corner) => corner[axis === 0 ? 1 : 0])];
+  return (at) => Math.min(...others.map((other) => size(axis === 0 ? [at, other] : [other, at])));
+}
+
+/** All that must be, and the wishes that are not crowded. */
+function withRoom(
+  must: readonly number[],
+  wishes: readonly number[],
+  size: (at: number) => number,
+  extent: number,
+): number[] {
+  const taken: number[] = [];
+  for (const at of [...must].sort((a, b) => a - b)) {
+    if (taken.every((other) => Math.abs(other - at) > 1e-9 * extent)) taken.push(at);
+  }
+  for (const at of wishes) {
+    const inside = at > 0 && at < extent;
+    if (inside && taken.every((other) => Math.abs(other - at) > crowded * size(at))) taken.push(at);
+  }
+  return taken.sort((a, b) => a - b);
+}

@@ -1,0 +1,4 @@
+export * from "./grid-corners.js";
+export * from "./outline.js";
+export * from "./panel-mesh.js";
+export * from "./quad-mesh.js";

@@ -1,0 +1,132 @@
+/** A mesh of nine-node squares, from their corners. */
+import { nodePlaces, nodesPerElement, shapesAt, stretchAt } from "../element/index.js";
+import type { Arc, Spot } from "./outline.js";
+
+/** Nodes and elements of a panel. */
+export interface QuadMesh {
+  /** Places of the nodes, m. */
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** Nine nodes an element, in the element's order. */
+  readonly elements: Int32Array;
+  /** Sides that belong to one element only. */
+  readonly rim: readonly Side[];
+}
+
+/** Three nodes of a side: both ends and the middle. */
+export type Side = readonly [first: number, middle: number, last: number];
+
+/** Four corners, counterclockwise. */
+export type Quad = readonly [number, number, number, number];
+
+/** How many elements a mesh has. */
+export function elementCount({ elements }: QuadMesh): number {
+  return elements.length / nodesPerElement;
+}
+
+/** Places of an element's nodes. */
+export function elementPlaces(mesh: QuadMesh, element: number): { x: Float64Array; y: Float64Array } {
+  const nodes = elementNodes(mesh, element);
+  return {
+    x: Float64Array.from(nodes, (node) => mesh.x[node]!),
+    y: Float64Array.from(nodes, (node) => mesh.y[node]!),
+  };
+}
+
+/** Nodes of an element. */
+export function elementNodes({ elements }: QuadMesh, element: number): Int32Array {
+  return elements.subarray(nodesPerElement * element, nodesPerElement * (element + 1));
+}
+
+/** Middle of an element. */
+export function elementMiddle(mesh: QuadMesh, element: number): Spot {
+  const centre = elementNodes(mesh, element)[nodesPerElement - 1]!;
+  return [mesh.x[centre]!, mesh.y[centre]!];
+}
+
+/**
+ * Adds the nodes in the middle of sides and elements; sides of the rim whose ends lie on an arc follow it.
+ *
+ * @param places corners
+ * @param quads counterclockwise
+ * @param arcs circles the outline follows
+ */
+export function quadMesh(places: readonly Spot[], quads: readonly Quad[], arcs: readonly Arc[]): QuadMesh {
+  const [x, y] = [places.map(([at]) => at), places.map(([, at]) => at)];
+  const sides = sidesOf(quads);
+  const rim: Side[] = [];
+  const middles = new Map<string, number>();
+  const add = ([atX, atY]: Spot): number => {
+    y.push(atY);
+    return x.push(atX) - 1;
+  };
+  for (const [key, { ends, uses }] of sides) {
+    const [a, b] = ends;
+    const middle = add(uses === 1 ? onArc(places[a]!, places[b]!, arcs) : between(places[a]!, places[b]!));
+    middles.set(key, middle);
+    if (uses === 1) rim.push([a, middle, b]);
+  }
+  const elements = quads.flatMap((quad) => {
+    const mids = quad.map((corner, i) => middles.get(keyOf(corner, quad[(i + 1) % 4]!))!);
+    const centre = [x, y].map((at) => sum(mids, at) / 2 - sum(quad, at) / 4) as [number, number];
+    return [...quad, ...mids, add(centre)];
+  });
+  return { x: Float64Array.from(x), y: Float64Array.from(y), elements: Int32Array.from(elements), rim };
+}
+
+/** Sides by their two corners, with how many elements use them. */
+export function sidesOf(
+  faces: readonly (readonly number[])[],
+): ReadonlyMap<string, { readonly ends: readonly [number, number]; readonly uses: number }> {
+  const sides = new Map<string, { ends: [number, number]; uses: number }>();
+  for (const face of faces) {
+    face.forEach((a, i) => {
+      const b = face[(i + 1) % face.length]!;
+      const known = sides.get(keyOf(a, b));
+      if (known) known.uses++;
+      else sides.set(keyOf(a, b), { ends: [a, b], uses: 1 });
+    });
+  }
+  return sides;
+}
+
+/** A side's name, the same from both ends. */
+export function keyOf(a: number, b: number): string {
+  return a < b ? `${a} ${b}` : `${b} ${a}`;
+}
+
+/** Half way between two places. */
+export function between(a: Spot, b: Spot): Spot {
+  return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+}
+
+/** Half way along the arc that both places lie on; along the straight line when there is none. */
+export function onArc(a: Spot, b: Spot, arcs: readonly Arc[]): Spot {
+  const middle = between(a, b);
+  const away = (place: Spot, arc: Arc): number => Math.hypot(place[0] - arc.x, place[1] - arc.y);
+  const lies = (place: Spot, arc: Arc): boolean =>
+    Math.abs(away(place, arc) - arc.radius) < 1e-7 * arc.radius;
+  // A longer chord joins two places of the arc without following it.
+  const short = (arc: Arc): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) < arc.radius;
+  const arc = arcs.find((one) => short(one) && lies(a, one) && lies(b, one));
+  if (!arc) return middle;
+  const out = arc.radius / away(middle, arc);
+  return [arc.x + (middle[0] - arc.x) * out, arc.y + (middle[1] - arc.y) * out];
+}
+
+/** How badly the worst element is bent: smallest over largest stretch at its nodes, 1 for a rectangle. */
+export function worstShape(mesh: QuadMesh): number {
+  let worst = 1;
+  for (let element = 0; element < elementCount(mesh); element++) {
+    const { x, y } = elementPlaces(mesh, element);
+    const areas = cornerShapes.map((shapes) => stretchAt(shapes, x, y).area);
+    worst = Math.min(worst, Math.min(...areas) / Math.max(...areas));
+  }
+  return worst;
+}
+
+const cornerShapes = nodePlaces.map(([xi, eta]) => shapesAt(xi, eta));
+
+function sum(nodes: readonly number[], at: readonly number[]): number {
+  return nodes.reduce((total, node) => total + at[node]!, 0);
+}

@@ -1,0 +1,71 @@
+/**
+ * A thin row of elements along the rim, pushed in between the rim and the rest of the mesh: a sheet that shears
+ * turns within a thickness of its rim (B. Häggblad, K. J. Bathe, Specifications of boundary conditions for
+ * Reissner/Mindlin plate bending finite elements, Int. J. Numer. Methods Eng. 30, 1990).
+ */
+import { apart, type Spot } from "./outline.js";
+import { type Quad, sidesOf } from "./quad-mesh.js";
+
+/** Corners and squares of a mesh. */
+export interface CornerMesh {
+  readonly places: readonly Spot[];
+  readonly quads: readonly Quad[];
+}
+
+/** The row takes no more than this share of the elements it narrows. */
+const mostOfElement = 0.4;
+
+/**
+ * Adds the row along all rims.
+ *
+ * @param mesh without the row
+ * @param width of the row, m
+ */
+export function withRimRow({ places, quads }: CornerMesh, width: number): CornerMesh {
+  const sides = [...sidesOf(quads).values()];
+  const rim = sides.filter(({ uses }) => uses === 1).map(({ ends }) => ends);
+  const room = roomInside(places, sides);
+  const all = [...places];
+  const inner = new Map<number, number>();
+  for (const before of rim) {
+    const node = before[1];
+    const after = rim.find(([from]) => from === node)!;
+    const [x, y] = inwards(direction(places, before), direction(places, after));
+    const by = Math.min(width, mostOfElement * (room.get(node) ?? 0));
+    inner.set(node, all.push([places[node]![0] + by * x, places[node]![1] + by * y]) - 1);
+  }
+  const moved = quads.map((quad) => quad.map((corner) => inner.get(corner) ?? corner) as unknown as Quad);
+  const added = rim.map(([a, b]): Quad => [a, b, inner.get(b)!, inner.get(a)!]);
+  return { places: all, quads: [...moved, ...added] };
+}
+
+/** Length of the shortest side at each node that does not run along the rim; of any side where there is none. */
+function roomInside(
+  places: readonly Spot[],
+  sides: readonly { readonly ends: readonly [number, number]; readonly uses: number }[],
+): ReadonlyMap<number, number> {
+  const room = new Map<number, number>();
+  const inside = [...sides.filter(({ uses }) => uses === 2), ...sides.filter(({ uses }) => uses === 1)];
+  const within = new Set(inside.filter(({ uses }) => uses === 2).flatMap(({ ends }) => ends));
+  for (const { ends, uses } of inside) {
+    const length = apart(places[ends[0]]!, places[ends[1]]!);
+    for (const node of ends) {
+      if (uses === 1 && within.has(node)) continue;
+      room.set(node, Math.min(room.get(node) ?? Infinity, length));
+    }
+  }
+  return room;
+}
+
+/** Where a corner goes when both its sides, with the material on their left, move in by 1. */
+function inwards(before: Spot, after: Spot): Spot {
+  const [nx, ny] = [-before[1] - after[1], before[0] + after[0]];
+  const share = 2 / (nx * nx + ny * ny);
+  return [nx * share, ny * share];
+}
+
+function direction(places: readonly Spot[], [a, b]: readonly [number, number]): Spot {
+  const [from, to] = [places[a]!, places[b]!];
+  const length = apart(from, to);
+  return [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
+}

@@ -1,0 +1,64 @@
+import { apart, arcsOf, type Outline, ringOf, type Spot } from "./outline.js";
+
+/** How large elements may be at a place, m. */
+export type SizeAt = (place: Spot) => number;
+
+/** How fast elements grow away from a corner: size per distance. */
+const growth = 0.35;
+/** Size at a sharp corner of an opening, as a share of the largest. */
+const cornerShare = 1 / 2;
+/** Elements around a full circle, at least. */
+const aroundCircle = 28;
+
+/** Sharp corners where the material turns back on itself, where strains pile up. */
+export function sharpCorners({ length, width, cutouts }: Outline): readonly Spot[] {
+  return cutouts
+    .filter((cutout) => cutout.kind !== "circle" && (cutout.kind === "polygon" || cutout.radius === 0))
+    .flatMap(ringOf)
+    .filter(([x, y]) => x > 0 && x < length && y > 0 && y < width);
+}
+
+/**
+ * Sizes graded towards sharp corners and small radii.
+ *
+ * @param outline the panel
+ * @param largest size far from any of them, m
+ */
+export function gradedSize(outline: Outline, largest: number): SizeAt {
+  const corners = sharpCorners(outline);
+  const arcs = outline.cutouts.flatMap(arcsOf);
+  return (place) => {
+    let size = largest;
+    for (const corner of corners)
+      size = Math.min(size, cornerShare * largest + growth * apart(place, corner));
+    for (const arc of arcs) {
+      const away = Math.max(0, apart(place, [arc.x, arc.y]) - arc.radius);
+      size = Math.min(size, (2 * Math.PI * arc.radius) / aroundCircle + growth * away);
+    }
+    return size;
+  };
+}
+
+/**
+ * Divides a line so that no part is longer than the size at its place.
+ *
+ * @param from first end, m
+ * @param to second end, m
+ * @param size at a place of the line, m
+ * @returns places from `from` to `to`, both included
+ */
+export function divided(from: number, to: number, size: (at: number) => number): readonly number[] {
+  const samples = 64;
+  const step = (to - from) / samples;
+  const counted = [0];
+  for (let i = 0; i < samples; i++) counted.push(counted[i]! + step / size(from + (i + 0.5) * step));
+  const total = counted[samples]!;
+  const parts = Math.max(1, Math.ceil(total - 1e-9));
+  return Array.from({ length: parts + 1 }, (_, part) => {
+    if (part === parts) return to;
+    const wanted = (part * total) / parts;
+    const after = counted.findIndex((value) => value > wanted);
+    const [low, high] = [counted[after - 1]!, counted[after]!];
+    return from + (after - 1 + (wanted - low) / (high - low)) * step;
+  });
+}

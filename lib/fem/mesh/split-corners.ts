@@ -1,0 +1,86 @@
+/** The mesh of any panel: triangles joined in pairs where they make a good square, then all of them split. */
+import type { MeshGuides } from "./grid-corners.js";
+import { type Arc, apart, arcsOf, isMaterial, type Outline, type Spot } from "./outline.js";
+import { toSide } from "./outline-faults.js";
+import { type PlanarSides, planarSides } from "./planar-sides.js";
+import { keyOf, onArc, type Quad, sidesOf } from "./quad-mesh.js";
+import type { CornerMesh } from "./rim-row.js";
+import type { SizeAt } from "./size.js";
+import { pairedFaces } from "./triangle-pairs.js";
+import { triangulate } from "./triangles.js";
+
+/** Splitting halves every side, so triangles are made twice as large as the elements wanted. */
+const coarser = 1.6;
+
+/**
+ * Meshes by triangles.
+ *
+ * @param outline any
+ * @param guides sides and places the mesh must follow
+ * @param size of elements
+ */
+export function splitCorners(outline: Outline, guides: MeshGuides, size: SizeAt): CornerMesh {
+  const arcs = outline.cutouts.flatMap(arcsOf);
+  const triangleSize: SizeAt = (place) => coarser * size(place);
+  const planar = planarSides(outline, guides);
+  const { places, corners } = triangulate({
+    places: planar.places,
+    seeds: seeds(outline, planar, triangleSize),
+    sides: planar.sides,
+    arcs,
+    size: triangleSize,
+    inside: (place) => isMaterial(outline, place),
+  });
+  const onGuides = (a: Spot, b: Spot): boolean => guides.boxes.some((box) => followsBox(a, b, box));
+  return splitFaces(places, pairedFaces(places, corners, onGuides), arcs);
+}
+
+/** A regular start: a square lattice of places that keep their distance from all sides. */
+function seeds({ length, width, ...rest }: Outline, { places, sides }: PlanarSides, size: SizeAt): Spot[] {
+  const outline = { length, width, ...rest };
+  const largest = Math.max(size([0, 0]), size([length, 0]), size([0, width]), size([length, width]));
+  const [columns, rows] = [length, width].map((extent) => Math.max(1, Math.round(extent / largest)));
+  const lattice = Array.from({ length: (columns! - 1) * (rows! - 1) }, (_, i): Spot => {
+    const [column, row] = [1 + (i % (columns! - 1)), 1 + Math.floor(i / (columns! - 1))];
+    return [(column * length) / columns!, (row * width) / rows!];
+  });
+  return lattice.filter(
+    (place) =>
+      isMaterial(outline, place) &&
+      sides.every(([a, b]) => toSide(place, places[a]!, places[b]!) > 0.55 * size(place)) &&
+      places.every((other) => apart(place, other) > 0.55 * size(place)),
+  );
+}
+
+/** Whether a side runs along the border of a box. */
+function followsBox(a: Spot, b: Spot, { left, bottom, width, height }: MeshGuides["boxes"][number]): boolean {
+  const near = 1e-7 * (width + height);
+  const both = (axis: 0 | 1, at: number): boolean =>
+    Math.abs(a[axis] - at) < near && Math.abs(b[axis] - at) < near;
+  return both(0, left) || both(0, left + width) || both(1, bottom) || both(1, bottom + height);
+}
+
+/** Every face split into squares from its middle to the middles of its sides. */
+function splitFaces(
+  places: readonly Spot[],
+  faces: readonly (readonly number[])[],
+  arcs: readonly Arc[],
+): CornerMesh {
+  const all = [...places];
+  const middles = new Map<string, number>();
+  for (const [key, { ends, uses }] of sidesOf(faces)) {
+    const [a, b] = [places[ends[0]]!, places[ends[1]]!];
+    middles.set(key, all.push(onArc(a, b, uses === 1 ? arcs : [])) - 1);
+  }
+  const quads = faces.flatMap((face): Quad[] => {
+    const mids = face.map((a, i) => middles.get(keyOf(a, face[(i + 1) % face.length]!))!);
+    const centre = all.push(middleOf(mids.map((mid) => all[mid]!))) - 1;
+    return face.map((corner, i) => [corner, mids[i]!, centre, mids[(i + face.length - 1) % face.length]!]);
+  });
+  return { places: all, quads };
+}
+
+function middleOf(places: readonly Spot[]): Spot {
+  const sum = places.reduce<[number, number]>(([x, y], place) => [x + place[0], y + place[1]], [0, 0]);
+  return [sum[0] / places.length, sum[1] / places.length];
+}

@@ -1,0 +1,87 @@
+/** The load at which a panel pressed in its own plane buckles. */
+import {
+  freedomsPerNode,
+  nodesPerElement,
+  type Sheet,
+  shapesAt,
+  slopeMatrix,
+  slopesOf,
+  squareNine,
+  stretchAt,
+} from "../element/index.js";
+import { elementMiddle, elementNodes, elementPlaces, type Spot } from "../mesh/index.js";
+import { displacementsUnder, factorPieces, lowestModes, type Piece } from "../solve/index.js";
+import { sidesOnLine } from "./nodes-on.js";
+import type { PanelStructure } from "./panel-structure.js";
+import { across, heldFlat } from "./panel-supports.js";
+import type { FactoredPanel } from "./solve-panel.js";
+import { sideShares } from "./turning-springs.js";
+
+/** A load in the plane of the panel, spread along a line of its rim. */
+export interface EdgePush {
+  readonly from: Spot;
+  readonly to: Spot;
+  /** Force on each metre along x and y, N/m. */
+  readonly x: number;
+  readonly y: number;
+}
+
+/**
+ * How many times the given pushes the panel bears before it buckles.
+ *
+ * @param panel factored
+ * @param pushes in balance
+ * @returns the lowest factor; Infinity when nothing is in compression
+ */
+export function bucklingFactor({ structure, factors }: FactoredPanel, pushes: readonly EdgePush[]): number {
+  const displacement = flatDisplacement(structure, pushes);
+  const pieces = structure.sheets.map((sheet, element) =>
+    slopePiece(structure, sheet, element, displacement),
+  );
+  return lowestModes(factors, pieces, 1)[0]?.value ?? Infinity;
+}
+
+function flatDisplacement(structure: PanelStructure, pushes: readonly EdgePush[]): Float64Array {
+  const { problem, mesh, elements } = structure;
+  const held = heldFlat(problem, mesh);
+  const forces = new Float64Array(held.length);
+  for (const { from, to, x, y } of pushes) {
+    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    for (const [node, share] of sideShares(mesh, sidesOnLine(mesh, from, to))) {
+      forces[freedomsPerNode * node + across.u]! += share * length * x;
+      forces[freedomsPerNode * node + across.v]! += share * length * y;
+    }
+  }
+  return displacementsUnder(factorPieces(elements, held), forces);
+}
+
+const places = squareNine.map(({ xi, eta }) => shapesAt(xi, eta));
+
+/** Minus what the in-plane forces add to the stiffness. */
+function slopePiece(
+  { mesh }: PanelStructure,
+  sheet: Sheet,
+  element: number,
+  displacement: Float64Array,
+): Piece {
+  const { x, y } = elementPlaces(mesh, element);
+  const nodes = elementNodes(mesh, element);
+  const forces = places.map((shapes) => {
+    const { alongX, alongY } = slopesOf(shapes, stretchAt(shapes, x, y));
+    const slope = (along: Float64Array, kind: number): number => {
+      let sum = 0;
+      for (let i = 0; i < nodesPerElement; i++)
+        sum += along[i]! * displacement[freedomsPerNode * nodes[i]! + kind]!;
+      return sum;
+    };
+    const strains = [slope(alongX, 0), slope(alongY, 1), slope(alongY, 0) + slope(alongX, 1)];
+    const row = (i: 0 | 1 | 2): number =>
+      strains.reduce((sum, strain, j) => sum + sheet.membrane[i][j]! * strain, 0);
+    return [row(0), row(1), row(2)] as const;
+  });
+  return {
+    freedoms: Int32Array.from(nodes, (node) => freedomsPerNode * node + across.w),
+    matrix: slopeMatrix(x, y, forces).map((value) => -value),
+    middle: [...elementMiddle(mesh, element), 0],
+  };
+}

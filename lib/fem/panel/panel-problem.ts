@@ -1,0 +1,65 @@
+/** A flat panel to be solved: outline, make-up, how it is held, what lies on it. SI throughout. */
+import type { Sheet } from "../element/index.js";
+import type { MeshBox, Outline, Spot } from "../mesh/index.js";
+
+/** A rectangle of another make-up: a strip of other thickness, a batten glued on. */
+export interface SheetRegion extends MeshBox {
+  readonly sheet: Sheet;
+}
+
+/** How a line of the rim is held. Hinged and elastic edges are free to turn about the line across it. */
+export type Hold =
+  | { readonly kind: "hinged" }
+  | { readonly kind: "clamped" }
+  /** Held down, and turning against so many N m a radian on each metre: a riveted extrusion. */
+  | { readonly kind: "elastic"; readonly turning: number };
+
+/** A straight line of the rim that is held. */
+export interface HeldLine {
+  readonly from: Spot;
+  readonly to: Spot;
+  readonly hold: Hold;
+}
+
+/** A place held down: a rivet, a foot, a caster. */
+export interface HeldPoint {
+  readonly at: Spot;
+  /** Spring, N/m; rigid when left out. */
+  readonly spring?: number;
+}
+
+/** What presses on the panel, towards +z. */
+export type PanelLoad =
+  /** On all material, Pa. */
+  | { readonly kind: "pressure"; readonly pressure: number }
+  /** A force spread over a rectangle, N. */
+  | { readonly kind: "patch"; readonly over: MeshBox; readonly force: number }
+  /** A force spread along a straight line of the rim, N. */
+  | { readonly kind: "line"; readonly from: Spot; readonly to: Spot; readonly force: number }
+  | { readonly kind: "point"; readonly at: Spot; readonly force: number }
+  /** The panel's own weight: acceleration along +z, m/s2. */
+  | { readonly kind: "weight"; readonly acceleration: number };
+
+/** Equipment mounted on the panel, which swings with it. */
+export interface MountedMass {
+  readonly at: Spot;
+  /** kg */
+  readonly mass: number;
+}
+
+/** A panel and all that acts on it. */
+export interface PanelProblem {
+  /** What messages call it. */
+  readonly name: string;
+  readonly outline: Outline;
+  /** Its make-up where no region says otherwise. */
+  readonly sheet: Sheet;
+  /** The last that covers a place counts. */
+  readonly regions: readonly SheetRegion[];
+  readonly heldLines: readonly HeldLine[];
+  readonly heldPoints: readonly HeldPoint[];
+  readonly loads: readonly PanelLoad[];
+  readonly masses: readonly MountedMass[];
+  /** Places to look at, which become nodes where there is room. */
+  readonly places: readonly Spot[];
+}

@@ -1,0 +1,96 @@
+/** What a bent panel shows: deflections, moments, strains, reactions. */
+import { freedomsPerNode, type Sheet } from "../element/index.js";
+import { elementNodes, type QuadMesh, type Spot } from "../mesh/index.js";
+import { timesPieces } from "../solve/index.js";
+import { fittedHere } from "./local-fit.js";
+import { locate } from "./locate.js";
+import { panelForces } from "./panel-load.js";
+import type { PanelLoad } from "./panel-problem.js";
+import { across } from "./panel-supports.js";
+import type { DeflectedPanel } from "./solve-panel.js";
+import { momentsOf, type Strains, strainFields, strainSamples, strainsAt } from "./strain-field.js";
+
+/** A value and where. */
+export interface PlacedValue {
+  readonly value: number;
+  readonly at: Spot;
+}
+
+/** The largest deflection either way, m. */
+export function largestDeflection({ structure: { mesh }, displacement }: DeflectedPanel): PlacedValue {
+  let most: PlacedValue = { value: 0, at: [0, 0] };
+  for (let node = 0; node < mesh.x.length; node++) {
+    const value = displacement[freedomsPerNode * node + across.w]!;
+    if (Math.abs(value) > Math.abs(most.value)) most = { value, at: [mesh.x[node]!, mesh.y[node]!] };
+  }
+  return most;
+}
+
+/** Deflection at a place, m. Throws RangeError in an opening. */
+export function deflectionAt({ structure: { mesh }, displacement }: DeflectedPanel, place: Spot): number {
+  const { nodes, weights } = locate(mesh, place);
+  return weights.reduce(
+    (sum, weight, i) => sum + weight * displacement[freedomsPerNode * nodes[i]! + across.w]!,
+    0,
+  );
+}
+
+/** Strains and the make-up at a place. */
+export interface LocalStrains {
+  readonly strains: Strains;
+  readonly sheet: Sheet;
+}
+
+/** Strains at a place, from the elements around it. Throws RangeError in an opening. */
+export function strainsNear(panel: DeflectedPanel, place: Spot): LocalStrains {
+  const { mesh, sheets } = panel.structure;
+  const { element, nodes } = locate(mesh, place);
+  const sheet = sheets[element]!;
+  const own = new Set(nodes);
+  const around = sheets.flatMap((other, i) =>
+    other === sheet && elementNodes(mesh, i).some((node) => own.has(node)) ? [i] : [],
+  );
+  const samples = around.flatMap((i) => strainSamples(panel, i, place));
+  const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = fittedHere(samples, reachOf(mesh, nodes));
+  return { strains: [a, b, c, d, e, f], sheet };
+}
+
+/** Distance at which samples fade, in diagonals of an element: as near as the parabola stays well held. */
+const fading = 0.7;
+
+function reachOf({ x, y }: QuadMesh, [a = 0, , c = 0]: Int32Array): number {
+  return fading * Math.hypot(x[c]! - x[a]!, y[c]! - y[a]!);
+}
+
+/**
+ * The largest moment either way in the panel's own make-up, N.
+ *
+ * @param which 0 for Mx, 1 for My, 2 for Mxy
+ * @param leaveOut places to leave out, such as those near a sharp corner where moments have no limit
+ */
+export function largestMoment(
+  panel: DeflectedPanel,
+  which: 0 | 1 | 2,
+  leaveOut: (place: Spot) => boolean = () => false,
+): PlacedValue {
+  const { mesh, problem } = panel.structure;
+  const field = strainFields(panel).find(({ sheet }) => sheet === problem.sheet);
+  let most: PlacedValue = { value: 0, at: [0, 0] };
+  for (let node = 0; field && node < mesh.x.length; node++) {
+    const at: Spot = [mesh.x[node]!, mesh.y[node]!];
+    if (!field.covers[node] || leaveOut(at)) continue;
+    const value = momentsOf(field.sheet, strainsAt(field, node))[which];
+    if (Math.abs(value) > Math.abs(most.value)) most = { value, at };
+  }
+  return most;
+}
+
+/** Forces with which the supports push back, one value a freedom, zero where nothing is held. */
+export function reactions(
+  { structure, displacement }: DeflectedPanel,
+  loads: readonly PanelLoad[] = structure.problem.loads,
+): Float64Array {
+  const forces = timesPieces([...structure.elements, ...structure.springs], displacement);
+  const loaded = panelForces(structure, loads);
+  return forces.map((force, freedom) => (structure.held[freedom] ? force - loaded[freedom]! : 0));
+}

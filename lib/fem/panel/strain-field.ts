@@ -1,0 +1,117 @@
+/** Strains of a bent panel, taken where they are most exact and averaged at the nodes. */
+import {
+  freedomsPerNode,
+  nodePlaces,
+  nodesPerElement,
+  type Sheet,
+  shapesAt,
+  slopesOf,
+  squareFour,
+  stretchAt,
+} from "../element/index.js";
+import { elementCount, elementNodes, elementPlaces, type Spot } from "../mesh/index.js";
+import type { Sample } from "./local-fit.js";
+import type { DeflectedPanel } from "./solve-panel.js";
+
+/** Stretch ex, ey, gxy of the reference plane, and its change with height kx, ky, kxy (1/m). */
+export type Strains = readonly [number, number, number, number, number, number];
+
+/** Strains at the nodes, each make-up by itself: they jump where the make-up changes. */
+export interface StrainField {
+  readonly sheet: Sheet;
+  /** Six values a node. */
+  readonly strains: Float64Array;
+  /** 1 for each node that belongs to an element of this make-up. */
+  readonly covers: Uint8Array;
+}
+
+const kinds = 6;
+const places = squareFour.map(({ xi, eta }) => shapesAt(xi, eta));
+
+/** Weights that carry the four places' values on to the nine nodes. */
+const carried = nodePlaces.map(([xi, eta]) =>
+  squareFour.map((place) => ((1 + xi / place.xi) * (1 + eta / place.eta)) / 4),
+);
+
+/** Strains of each make-up in the panel. */
+export function strainFields(panel: DeflectedPanel): readonly StrainField[] {
+  const { sheets } = panel.structure;
+  return [...new Set(sheets)].map((sheet) => strainField(panel, sheet));
+}
+
+function strainField(panel: DeflectedPanel, sheet: Sheet): StrainField {
+  const { mesh, sheets } = panel.structure;
+  const strains = new Float64Array(kinds * mesh.x.length);
+  const counts = new Float64Array(mesh.x.length);
+  for (let element = 0; element < elementCount(mesh); element++) {
+    if (sheets[element] !== sheet) continue;
+    const own = elementStrains(panel, element);
+    elementNodes(mesh, element).forEach((node, i) => {
+      counts[node]! += 1;
+      for (let kind = 0; kind < kinds; kind++)
+        strains[kinds * node + kind]! += carried[i]!.reduce(
+          (sum, weight, g) => sum + weight * own[g]![kind]!,
+          0,
+        );
+    });
+  }
+  return {
+    sheet,
+    strains: strains.map((value, at) => value / (counts[Math.floor(at / kinds)]! || 1)),
+    covers: Uint8Array.from(counts, (count) => (count > 0 ? 1 : 0)),
+  };
+}
+
+/** Strains of one element at the four places where they are most exact. */
+function elementStrains({ structure, displacement }: DeflectedPanel, element: number): readonly Strains[] {
+  const { x, y } = elementPlaces(structure.mesh, element);
+  const nodes = elementNodes(structure.mesh, element);
+  return places.map((shapes) => {
+    const { alongX, alongY } = slopesOf(shapes, stretchAt(shapes, x, y));
+    const slope = (along: Float64Array, kind: number): number => {
+      let sum = 0;
+      for (let i = 0; i < nodesPerElement; i++)
+        sum += along[i]! * displacement[freedomsPerNode * nodes[i]! + kind]!;
+      return sum;
+    };
+    const of = (first: number, second: number): [number, number, number] => [
+      slope(alongX, first),
+      slope(alongY, second),
+      slope(alongY, first) + slope(alongX, second),
+    ];
+    return [...of(0, 1), ...of(3, 4)];
+  });
+}
+
+/** Strains at a node. */
+export function strainsAt({ strains }: StrainField, node: number): Strains {
+  const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = strains.subarray(kinds * node, kinds * (node + 1));
+  return [a, b, c, d, e, f];
+}
+
+/** Moments Mx, My, Mxy about the reference plane, N: positive where the +z face is pulled. */
+export function momentsOf({ coupling, bending }: Sheet, strains: Strains): readonly [number, number, number] {
+  const row = (i: 0 | 1 | 2): number =>
+    [0, 1, 2].reduce((sum, j) => sum + coupling[i][j]! * strains[j]! + bending[i][j]! * strains[3 + j]!, 0);
+  return [row(0), row(1), row(2)];
+}
+
+/** Strains ex, ey, gxy at a height over the reference plane. */
+export function strainsAtHeight(strains: Strains, height: number): readonly [number, number, number] {
+  return [
+    strains[0] + height * strains[3],
+    strains[1] + height * strains[4],
+    strains[2] + height * strains[5],
+  ];
+}
+
+/** Strains of one element where they are most exact, seen from a place. */
+export function strainSamples(panel: DeflectedPanel, element: number, [atX, atY]: Spot): readonly Sample[] {
+  const { x, y } = elementPlaces(panel.structure.mesh, element);
+  return elementStrains(panel, element).map((values, g) => {
+    const { value } = places[g]!;
+    const sum = (at: Float64Array): number =>
+      value.reduce((total, weight, node) => total + weight * at[node]!, 0);
+    return { dx: sum(x) - atX, dy: sum(y) - atY, values };
+  });
+}

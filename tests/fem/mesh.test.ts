@@ -1,0 +1,120 @@
+import { describe, expect, test } from "vitest";
+import {
+  type Cutout,
+  elementCount,
+  elementPlaces,
+  nodeAreas,
+  panelMesh,
+  type QuadMesh,
+  worstShape,
+} from "../../lib/fem/index.js";
+
+const guides = { boxes: [], rim: 0.005, places: [] };
+
+function meshed(cutouts: readonly Cutout[]): QuadMesh {
+  return panelMesh({ length: 0.8, width: 0.5, cutouts }, guides, 150);
+}
+
+function area(mesh: QuadMesh): number {
+  let sum = 0;
+  for (let i = 0; i < elementCount(mesh); i++) {
+    const { x, y } = elementPlaces(mesh, i);
+    sum += nodeAreas(x, y).reduce((total, share) => total + share, 0);
+  }
+  return sum;
+}
+
+const window: Cutout = {
+  kind: "rectangle",
+  name: "window",
+  left: 0.2,
+  bottom: 0.1,
+  width: 0.3,
+  height: 0.2,
+  radius: 0,
+};
+const rounded: Cutout = { ...window, radius: 0.03 };
+const slot: Cutout = { ...window, name: "slot", height: 0.06, radius: 0.03 };
+const port: Cutout = { kind: "circle", name: "port", x: 0.4, y: 0.25, radius: 0.1 };
+const notch: Cutout = { ...window, name: "notch", left: -0.01, width: 0.11 };
+const corner: Cutout = { ...window, name: "corner", left: 0.5, bottom: 0.3, width: 0.4, height: 0.3 };
+const triangle: Cutout = {
+  kind: "polygon",
+  name: "triangle",
+  points: [
+    [0.3, 0.1],
+    [0.6, 0.2],
+    [0.35, 0.4],
+  ],
+};
+const nearEdge: Cutout = { kind: "circle", name: "port near the edge", x: 0.4, y: 0.065, radius: 0.05 };
+const halfRound: Cutout = { kind: "circle", name: "half-round", x: 0.4, y: 0, radius: 0.1 };
+
+/** Exact areas by plain geometry, m2. */
+const shapes: readonly [string, readonly Cutout[], number][] = [
+  ["no opening", [], 0.4],
+  ["a window", [window], 0.4 - 0.06],
+  ["a rounded window", [rounded], 0.4 - 0.06 + (4 - Math.PI) * 0.03 ** 2],
+  ["a slot", [slot], 0.4 - 0.3 * 0.06 + (4 - Math.PI) * 0.03 ** 2],
+  ["a port", [port], 0.4 - Math.PI * 0.01],
+  ["a port near the edge", [nearEdge], 0.4 - Math.PI * 0.0025],
+  ["a notch", [notch], 0.4 - 0.02],
+  ["an L", [corner], 0.4 - 0.3 * 0.2],
+  ["a polygon", [triangle], 0.4 - (0.3 * 0.3 - 0.05 * 0.1) / 2],
+  ["a half-round notch", [halfRound], 0.4 - (Math.PI * 0.01) / 2],
+  [
+    "a window, a slot and an L",
+    [
+      { ...rounded, bottom: 0.25, height: 0.15, width: 0.2 },
+      { ...slot, bottom: 0.1 },
+      { ...corner, left: 0.6 },
+    ],
+    0.4 - 0.2 * 0.15 - 0.3 * 0.06 + 2 * (4 - Math.PI) * 0.03 ** 2 - 0.2 * 0.2,
+  ],
+];
+
+describe("mesh", () => {
+  test.each(shapes)(
+    "covers a panel with %s, exactly but for arcs, with sound elements",
+    (_, cutouts, wanted) => {
+      const mesh = meshed(cutouts);
+      expect(area(mesh) / wanted).toBeCloseTo(1, 4);
+      expect(worstShape(mesh)).toBeGreaterThan(0.02);
+      expect(elementCount(mesh)).toBeLessThan(1500);
+    },
+  );
+
+  test.each<[string, readonly Cutout[]]>([
+    ["port touches or crosses window", [window, { ...port, x: 0.5 }].reverse() as Cutout[]],
+    ["window touches or crosses other", [window, { ...window, name: "other", left: 0.5 }]],
+    ["window lies outside the panel", [{ ...window, left: 0.9 }]],
+    ["the radius of port must be positive, got 0 mm", [{ ...port, radius: 0 }]],
+    [
+      "the corner radius of window must be between 0 and half its smaller side, got 200 mm",
+      [{ ...window, radius: 0.2 }],
+    ],
+    [
+      "the outline of bow tie crosses itself",
+      [
+        {
+          kind: "polygon",
+          name: "bow tie",
+          points: [
+            [0.2, 0.1],
+            [0.4, 0.3],
+            [0.4, 0.1],
+            [0.2, 0.3],
+          ],
+        },
+      ],
+    ],
+  ])("refuses: %s", (message, cutouts) => {
+    expect(() => meshed(cutouts)).toThrow(`panel mesh: ${message}`);
+  });
+
+  test("refuses a panel without size", () => {
+    expect(() => panelMesh({ length: 0, width: 0.5, cutouts: [] }, guides, 150)).toThrow(
+      "panel mesh: the panel's length must be positive, got 0 mm",
+    );
+  });
+});

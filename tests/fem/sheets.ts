@@ -1,0 +1,72 @@
+/** Sheets and panels that the tests share. */
+import type { HeldLine, Hold, PanelLoad, PanelProblem, Sheet, Spot } from "../../lib/fem/index.js";
+import { type SheetLayer, sheetOfLayers } from "../../lib/fem/index.js";
+import { Angle, Density, Length, Pressure, Ratio } from "../../lib/quantity/index.js";
+
+/** A layer alike in every direction; kG is five sixths of the shear modulus. */
+export function plainLayer(thickness: number, modulus: number, poisson: number): SheetLayer {
+  const shear = modulus / (2 * (1 + poisson));
+  return {
+    thickness: Length.si(thickness),
+    grain: Angle.si(0),
+    modulusAlong: Pressure.si(modulus),
+    modulusAcross: Pressure.si(modulus),
+    shearModulus: Pressure.si(shear),
+    poissonRatio: Ratio.si(poisson),
+    throughAlong: Pressure.si((5 / 6) * shear),
+    throughAcross: Pressure.si((5 / 6) * shear),
+    density: Density.si(700),
+  };
+}
+
+/** Plywood with its grain at an angle from x. */
+export function plyLayer(thickness: number, grainDegrees = 0): SheetLayer {
+  return {
+    ...plainLayer(thickness, 8.5e9, 0.1),
+    grain: Angle.of(grainDegrees, "deg"),
+    modulusAcross: Pressure.si(4.2e9),
+    shearModulus: Pressure.si(0.65e9),
+    throughAlong: Pressure.si(0.2e9),
+    throughAcross: Pressure.si(0.08e9),
+  };
+}
+
+/** A rectangular panel with all four edges held alike. */
+export function panel(
+  length: number,
+  width: number,
+  sheet: Sheet,
+  hold: Hold,
+  loads: readonly PanelLoad[],
+): PanelProblem {
+  return {
+    name: "test panel",
+    outline: { length, width, cutouts: [] },
+    sheet,
+    regions: [],
+    heldLines: rimOf(length, width).map(([from, to]): HeldLine => ({ from, to, hold })),
+    heldPoints: [],
+    loads,
+    masses: [],
+    places: [[length / 2, width / 2]],
+  };
+}
+
+/** The four sides of a rectangle. */
+export function rimOf(length: number, width: number): readonly (readonly [Spot, Spot])[] {
+  const corners: Spot[] = [
+    [0, 0],
+    [length, 0],
+    [length, width],
+    [0, width],
+  ];
+  return corners.map((corner, i) => [corner, corners[(i + 1) % 4]!]);
+}
+
+/** Bare stiffness of a plain sheet against bending, N m. */
+export function plainStiffness(thickness: number, modulus: number, poisson: number): number {
+  return (modulus * thickness ** 3) / 12 / (1 - poisson ** 2);
+}
+
+/** Plywood 9 mm thick. */
+export const ply: Sheet = sheetOfLayers([plyLayer(0.009)]);
