@@ -67,10 +67,10 @@ test("refuses a Poisson's ratio that would make energy from nothing", () => {
 test("names what is wrong with a stiffness", () => {
   const [one, none] = [PlateStiffness.si(1), PlateStiffness.si(0)];
   expect(stiffnessFaults({ alongX: one, alongY: one, coupling: none, twist: none })).toEqual([
-    "stiffness must be positive along x, along y and in twist, got alongX 1 N·m, alongY 1 N·m, coupling 0 N·m, twist 0 N·m",
+    "stiffness must be positive along x, along y and in twist, got along x 1 N·m, along y 1 N·m, coupling 0 N·m, twist 0 N·m",
   ]);
   expect(stiffnessFaults({ alongX: one, alongY: one, coupling: one, twist: one })).toEqual([
-    "stiffness must have a coupling below the mean of x and y, got alongX 1 N·m, alongY 1 N·m, coupling 1 N·m, twist 1 N·m",
+    "stiffness must have a coupling below the mean of x and y, got along x 1 N·m, along y 1 N·m, coupling 1 N·m, twist 1 N·m",
   ]);
   expect(stiffnessFaults({ alongX: one, alongY: one, coupling: none, twist: one })).toEqual([]);
 });

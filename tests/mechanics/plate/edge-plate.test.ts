@@ -59,7 +59,7 @@ describe("a panel with any mix of edges", () => {
     ],
     [
       { ...plate, ...edges("hinged", "hinged", "free", "free"), stiffness: stiffnessOf(1, 0, 0, 1) },
-      "plate.edges.uniform: stiffness must be positive along x, along y and in twist, got alongX 1 N·m, alongY 0 N·m, coupling 0 N·m, twist 1 N·m",
+      "plate.edges.uniform: stiffness must be positive along x, along y and in twist, got along x 1 N·m, along y 0 N·m, coupling 0 N·m, twist 1 N·m",
     ],
     [
       { ...plate, ...edges("hinged", "hinged", "free", "free"), pressure: pascal(0) },
