@@ -34,3 +34,13 @@ export function possibleTotals(costs: readonly number[], limit: number): number[
   }
   return [...reached.keys()].filter((total) => reached[total] === 1);
 }
+
+/** The least total some purchase comes to that is not below an amount; the amount itself where totals are too many. */
+export function leastTotal(prices: readonly number[], amount: number): number {
+  const { costs, unit } = wholePrices(prices);
+  const dearest = Math.max(...costs);
+  const limit = unit === 0 ? 0 : Math.ceil(amount / unit) + dearest;
+  if (limit === 0 || limit > 1e6) return amount;
+  const total = possibleTotals(costs, limit).find((one) => one * unit >= amount - 1e-9 * Math.max(1, amount));
+  return total === undefined ? amount : Math.max(amount, total * unit);
+}

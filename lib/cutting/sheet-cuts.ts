@@ -1,11 +1,13 @@
-/** Turns shelves into straight cuts, placed pieces and offcuts, one cut at a time as a saw would. */
+/** Turns a filled sheet into placed pieces, offcuts and straight cuts, one cut at a time as a saw would. */
 import { Area, Length } from "../quantity/index.js";
+import type { Part } from "./rectangles/cut-tree.js";
+import { freeAreas } from "./rectangles/free-areas.js";
+import type { Laid } from "./rectangles/item.js";
+import type { UsedBoard } from "./rectangles/least-boards.js";
 import { hair } from "./rounding.js";
 import { usableSize } from "./sheet-bound.js";
-import type { FilledSheet, SheetLosses } from "./sheet-packing.js";
-import type { CutSheet, PlacedPiece, SheetArea, ThroughCut } from "./sheet-plan.js";
-import type { OrientedPiece, SheetStrategy } from "./sheet-strategy.js";
-import type { Shelf } from "./shelves.js";
+import type { SheetLosses } from "./sheet-items.js";
+import type { CutSheet, PlacedPiece, SheetArea, StockSheet, ThroughCut } from "./sheet-plan.js";
 
 type Direction = ThroughCut["direction"];
 
@@ -49,52 +51,74 @@ function slice(part: SheetArea, along: boolean, from: number, extent: number): S
     : { ...part, x: Length.si(part.x + from), length: Length.si(extent) };
 }
 
-/** Saws one filled sheet: shelf by shelf, piece by piece, then each piece down to its height. */
+/** Saws one filled sheet, or routs it where it has no straight cuts. */
 export function cutSheet(
-  { source, shelves }: FilledSheet,
-  strategy: SheetStrategy,
+  { root, laid }: UsedBoard,
+  source: StockSheet,
   { kerf, edgeTrim }: SheetLosses,
 ): CutSheet {
-  const saw = new Saw(kerf);
   const usable = trimmed(source, edgeTrim);
-  let rest: SheetArea | undefined = usable;
-  for (const shelf of shelves) {
-    if (!rest) break;
-    const strip: Sawn = saw.cut(rest, strategy.shelves, shelf.height);
-    sawShelf(saw, strip.kept, shelf, strategy.shelves);
-    rest = strip.rest;
-  }
-  saw.putAside(rest);
   const { name, length, width, price } = source;
   return {
     stock: name,
     length,
     width,
     price,
-    pieces: saw.pieces,
-    offcuts: saw.offcuts,
-    cuts: saw.cuts,
-    kerfArea: Area.si(saw.dust),
+    ...(root ? sawn(root, usable, kerf) : routed(laid, usable, kerf)),
     trimArea: Area.si(length * width - usable.length * usable.width),
   };
 }
 
-function trimmed(sheet: FilledSheet["source"], edgeTrim: number): SheetArea {
+type Worked = Pick<CutSheet, "pieces" | "offcuts" | "cuts" | "kerfArea">;
+
+function sawn(root: Part, usable: SheetArea, kerf: number): Worked {
+  const saw = new Saw(kerf);
+  follow(saw, root, usable, kerf);
+  const { pieces, offcuts, cuts, dust } = saw;
+  return { pieces, offcuts, cuts, kerfArea: Area.si(dust) };
+}
+
+/** Cuts an area as a part of the plan says, whose sizes have a kerf in them. */
+function follow(saw: Saw, { cut, held }: Part, area: SheetArea, kerf: number): void {
+  if (held) saw.pieces.push({ name: held.item.name, turned: held.way.turned, ...area });
+  else if (!cut) saw.putAside(area);
+  else {
+    const { direction, near, far } = cut;
+    const { kept, rest } = saw.cut(
+      area,
+      direction,
+      (direction === "along" ? near.width : near.length) - kerf,
+    );
+    follow(saw, near, kept, kerf);
+    if (rest) follow(saw, far, rest, kerf);
+  }
+}
+
+function routed(laid: readonly Laid[], usable: SheetArea, kerf: number): Worked {
+  const pieces = laid.map(
+    ({ item, turned, x, y, length, width }): PlacedPiece => ({
+      name: item.name,
+      turned,
+      x: Length.si(usable.x + x),
+      y: Length.si(usable.y + y),
+      length: Length.si(length - kerf),
+      width: Length.si(width - kerf),
+    }),
+  );
+  const offcuts = freeAreas(laid, usable).map(
+    (area): SheetArea => ({
+      x: Length.si(usable.x + area.x),
+      y: Length.si(usable.y + area.y),
+      length: Length.si(area.length),
+      width: Length.si(area.width),
+    }),
+  );
+  const kept = [...pieces, ...offcuts].reduce((sum, { length, width }) => sum + length * width, 0);
+  return { pieces, offcuts, cuts: [], kerfArea: Area.si(usable.length * usable.width - kept) };
+}
+
+function trimmed(sheet: StockSheet, edgeTrim: number): SheetArea {
   const { length, width } = usableSize(sheet, edgeTrim);
   const corner = Length.si(edgeTrim);
   return { x: corner, y: corner, length: Length.si(length), width: Length.si(width) };
-}
-
-function sawShelf(saw: Saw, strip: SheetArea, shelf: Shelf<OrientedPiece>, shelves: Direction): void {
-  const acrossShelf: Direction = shelves === "along" ? "across" : "along";
-  let rest: SheetArea | undefined = strip;
-  for (const { name, turned, width, height } of shelf.pieces) {
-    if (!rest) break;
-    const column: Sawn = saw.cut(rest, acrossShelf, width);
-    const piece = saw.cut(column.kept, shelves, height);
-    saw.pieces.push({ name, turned, ...piece.kept });
-    saw.putAside(piece.rest);
-    rest = column.rest;
-  }
-  saw.putAside(rest);
 }

@@ -1,6 +1,6 @@
 /** What a sheet job asks for, and what a plan for it says. */
-import type { Area, Length, Money } from "../quantity/index.js";
-import type { Buyable, Purchase, PurchaseBound } from "./purchase.js";
+import type { Area, Length, Money, Time } from "../quantity/index.js";
+import type { Buyable, PlanProof, Purchase, PurchaseBound } from "./purchase.js";
 
 /**
  * Which way a piece's length lies on the sheet: along the grain of the face, which runs with the sheet's
@@ -40,6 +40,26 @@ export interface SheetJob {
   readonly kerf: Length;
   /** Taken off each of the four edges, those cuts' own kerfs included. Default 0. */
   readonly edgeTrim?: Length;
+  /** What the saw can do. Default "straight". */
+  readonly cuts?: SheetCutting;
+  /** After which the best plan so far is taken. Default 5 s. */
+  readonly timeLimit?: Time;
+}
+
+/**
+ * What the saw can do: straight cuts from edge to edge in any order; the same with the direction changed no
+ * more than once or twice before pieces are trimmed to size; or cuts of any shape, by router or jigsaw.
+ */
+export type SheetCutting = "straight" | "two stages" | "three stages" | "any shape";
+
+/** How far a search has come. */
+export interface SheetProgress {
+  /** Sheets of the best plan so far. */
+  readonly sheets: number;
+  /** Its cost. */
+  readonly cost: Money;
+  /** What no plan can beat. */
+  readonly bound: Money;
 }
 
 /** A place on a sheet: x runs with the sheet's length and y with its width, from one raw corner. */
@@ -86,7 +106,7 @@ export interface CutSheet {
   readonly pieces: readonly PlacedPiece[];
   /** Every rectangle left over. */
   readonly offcuts: readonly SheetArea[];
-  /** In an order a saw can follow, after the edges are trimmed. */
+  /** In an order a saw can follow, after the edges are trimmed; none for cuts of any shape. */
   readonly cuts: readonly ThroughCut[];
   /** Turned to dust. */
   readonly kerfArea: Area;
@@ -102,8 +122,10 @@ export interface SheetPlan {
   readonly purchases: readonly Purchase[];
   /** Of all purchases. */
   readonly cost: Money;
-  /** What no plan can beat, by area. */
+  /** What no plan can beat. */
   readonly bound: PurchaseBound;
+  /** Whether the plan is as cheap as any, and how far from it at worst. */
+  readonly proof: PlanProof;
   /** How the plan was found, in words. */
   readonly method: string;
 }

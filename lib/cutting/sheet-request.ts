@@ -1,9 +1,9 @@
 import { Length } from "../quantity/index.js";
+import { turnsAllowed } from "./grain.js";
 import { badCounts, badSizes, badStock, belowZero, refuse, repeatedNames, showSizes } from "./request.js";
 import { fits } from "./rounding.js";
 import { usableSize } from "./sheet-bound.js";
 import type { SheetJob, SheetPiece } from "./sheet-plan.js";
-import { turnsAllowed } from "./sheet-strategy.js";
 
 /**
  * Refuses a job that no saw could do, with every reason at once.

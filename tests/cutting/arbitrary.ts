@@ -1,7 +1,7 @@
 /** Random cutting jobs, in whole millimetres. */
 import fc from "fast-check";
 import type { BarCut, BarJob, SheetJob } from "../../lib/cutting/index.js";
-import { type Length, mm, money } from "../../lib/quantity/index.js";
+import { type Length, mm, money, Time } from "../../lib/quantity/index.js";
 
 const kerf = fc.integer({ min: 0, max: 6 }).map(mm);
 
@@ -58,4 +58,5 @@ export const someSheetJob: fc.Arbitrary<SheetJob> = fc.record({
   ]),
   kerf,
   edgeTrim: fc.integer({ min: 0, max: 15 }).map(mm),
+  timeLimit: fc.constant(Time.of(0.003, "s")),
 });

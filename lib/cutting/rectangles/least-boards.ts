@@ -1,0 +1,267 @@
+/** The cheapest sheets found for a list of pieces: many orders, many rules, the best kept. */
+import { hair } from "../rounding.js";
+import { laidOn, leftOver, type Part } from "./cut-tree.js";
+import { type FillRules, fillBoards, fillRules } from "./guillotine.js";
+import type { Board, Item, Laid } from "./item.js";
+import { sensibleOrders, shuffled } from "./ordering.js";
+import { chance, pick } from "./random.js";
+import { fillSkyline } from "./skyline.js";
+
+/** A stock of sheets. */
+export interface BoardStock {
+  /** Along the sheet, usable, widened by a kerf. */
+  readonly length: number;
+  /** Across the sheet, usable, widened by a kerf. */
+  readonly width: number;
+  /** Of one. */
+  readonly price: number;
+  /** How many there are; infinite where as many can be had as are needed. */
+  readonly supply: number;
+}
+
+/** A sheet with pieces on it. */
+export interface UsedBoard {
+  readonly board: Board;
+  readonly laid: readonly Laid[];
+  /** Its straight cuts; missing where cuts may have any shape. */
+  readonly root?: Part;
+}
+
+/** What a search may use. */
+export interface BoardRules {
+  /** Changes of direction of straight cuts, or cuts of any shape. */
+  readonly cuts: number | "any shape";
+  /** Pieces stand this far apart. */
+  readonly kerf: number;
+}
+
+/** When a search stops. */
+export interface BoardEffort {
+  /** Fillings to try, so that a slow machine finds the same plan. */
+  readonly rounds: number;
+  /** By the clock, ms. */
+  readonly until: number;
+  /** A cost no plan can beat. */
+  readonly goal: number;
+  /** Fillings to try for a larger offcut once the goal is reached. */
+  readonly extra: number;
+}
+
+/** How good a list of sheets is: cost, then count, then the largest offcut. */
+export interface Worth {
+  readonly cost: number;
+  readonly count: number;
+  readonly offcut: number;
+}
+
+/** What a search found. */
+export interface LeastBoards {
+  readonly used: readonly UsedBoard[];
+  readonly worth: Worth;
+  /** Fillings tried. */
+  readonly rounds: number;
+}
+
+interface Attempt {
+  readonly order: readonly Item[];
+  readonly rules: FillRules;
+  readonly preferred: number;
+  /** Chance, after the sensible attempts. */
+  readonly next?: () => number;
+}
+
+/**
+ * Searches for the cheapest sheets. Undefined where there are too few.
+ *
+ * @param onBetter told of every better plan
+ */
+export function leastBoards(
+  items: readonly Item[],
+  stocks: readonly BoardStock[],
+  rules: BoardRules,
+  effort: BoardEffort,
+  onBetter?: (worth: Worth) => void,
+): LeastBoards | undefined {
+  return new BoardSearch(items, stocks, rules, effort, onBetter).run();
+}
+
+class BoardSearch {
+  private readonly next = chance(1);
+  private best: LeastBoards | undefined;
+  private readonly cheapest: readonly number[];
+
+  constructor(
+    private readonly items: readonly Item[],
+    private readonly stocks: readonly BoardStock[],
+    private readonly rules: BoardRules,
+    private readonly effort: BoardEffort,
+    private readonly onBetter?: (worth: Worth) => void,
+  ) {
+    this.cheapest = [...stocks.keys()].sort(
+      (a, b) => (stocks[a] as BoardStock).price - (stocks[b] as BoardStock).price || a - b,
+    );
+  }
+
+  run(): LeastBoards | undefined {
+    const starts = this.starts();
+    let current = starts[0] as Attempt;
+    let energy = Number.POSITIVE_INFINITY;
+    let spare = this.effort.extra;
+    for (let round = 0; round < Math.max(starts.length, this.effort.rounds); round++) {
+      const reached = this.best !== undefined && this.best.worth.cost <= this.effort.goal + hair;
+      if (reached && spare-- <= 0) break;
+      if (this.best && performance.now() > this.effort.until) break;
+      const tried = starts[round] ?? this.varied(current);
+      const used = this.fill(tried);
+      if (!used) continue;
+      const worth = worthOf(used, this.stocks, this.rules.kerf);
+      const level = this.energyOf(worth);
+      if (level <= energy || this.next() < 0.02) [current, energy] = [tried, level];
+      this.keep(used, worth, round + 1);
+    }
+    return this.best;
+  }
+
+  private keep(used: readonly UsedBoard[], worth: Worth, rounds: number): void {
+    if (this.best && !isBetter(worth, this.best.worth)) return;
+    this.best = { used, worth, rounds };
+    this.onBetter?.(worth);
+  }
+
+  /** Cost, less the part of a sheet that is left in one piece: emptying a sheet is on the way to saving it. */
+  private energyOf({ cost, offcut }: Worth): number {
+    const largest = Math.max(...this.stocks.map(({ length, width }) => length * width));
+    const price = Math.max(
+      1e-6,
+      Math.min(...this.stocks.map((stock) => stock.price).filter((one) => one > 0)),
+    );
+    return cost - (Number.isFinite(price) ? price : 1) * (offcut / largest);
+  }
+
+  private starts(): Attempt[] {
+    const rules = this.rules.cuts === "any shape" ? fillRules.slice(0, 1) : fillRules;
+    return sensibleOrders(this.items).flatMap((order) =>
+      rules.flatMap((one) => this.cheapest.map((preferred) => ({ order, rules: one, preferred }))),
+    );
+  }
+
+  private varied({ order, rules, preferred }: Attempt): Attempt {
+    return {
+      order: shuffled(this.next() < 0.3 ? shuffled(order, this.next) : order, this.next),
+      rules: this.next() < 0.1 ? (fillRules[pick(this.next, fillRules.length)] as FillRules) : rules,
+      next: this.next,
+      preferred: this.next() < 0.1 ? pick(this.next, this.stocks.length) : preferred,
+    };
+  }
+
+  private fill(attempt: Attempt): UsedBoard[] | undefined {
+    const supply = this.stocks.map((stock) => stock.supply);
+    const open = (item: Item): Board | undefined => this.open(item, attempt.preferred, supply);
+    const used =
+      this.rules.cuts === "any shape"
+        ? fillFree(attempt.order, open, attempt.next)
+        : fillCut(attempt.order, attempt.rules, this.rules.cuts, open);
+    return used?.map((one) => this.exchanged(one, attempt, supply));
+  }
+
+  private open(item: Item, preferred: number, supply: number[]): Board | undefined {
+    const stock = [preferred, ...this.cheapest].find(
+      (one) => (supply[one] as number) > 0 && liesOn(item, this.stocks[one] as BoardStock),
+    );
+    if (stock === undefined) return undefined;
+    supply[stock] = (supply[stock] as number) - 1;
+    return this.board(stock);
+  }
+
+  private board(stock: number): Board {
+    const { length, width } = this.stocks[stock] as BoardStock;
+    return { stock, length, width };
+  }
+
+  /** The same pieces on the cheapest sheet that holds them. */
+  private exchanged(used: UsedBoard, { rules }: Attempt, supply: number[]): UsedBoard {
+    const price = this.stocks[used.board.stock]?.price ?? 0;
+    const order = used.laid.map(({ item }) => item);
+    for (const stock of this.cheapest) {
+      if ((this.stocks[stock] as BoardStock).price >= price) break;
+      if ((supply[stock] as number) <= 0) continue;
+      const open = once(this.board(stock));
+      const again =
+        this.rules.cuts === "any shape"
+          ? fillFree(order, open, undefined)
+          : fillCut(order, rules, this.rules.cuts, open);
+      if (!again?.[0]) continue;
+      supply[stock] = (supply[stock] as number) - 1;
+      supply[used.board.stock] = (supply[used.board.stock] as number) + 1;
+      return again[0];
+    }
+    return used;
+  }
+}
+
+function once(board: Board): () => Board | undefined {
+  let opened = false;
+  return () => {
+    if (opened) return undefined;
+    opened = true;
+    return board;
+  };
+}
+
+function fillCut(
+  order: readonly Item[],
+  rules: FillRules,
+  stages: number,
+  open: (item: Item) => Board | undefined,
+): UsedBoard[] | undefined {
+  const { filled, unplaced } = fillBoards(order, rules, stages, open);
+  if (unplaced.length > 0) return undefined;
+  return filled.map(({ board, root }) => ({ board, root, laid: laidOn(root) }));
+}
+
+function fillFree(
+  order: readonly Item[],
+  open: (item: Item) => Board | undefined,
+  next: (() => number) | undefined,
+): UsedBoard[] | undefined {
+  const used: UsedBoard[] = [];
+  let rest = order;
+  while (rest.length > 0) {
+    const board = open(rest[0] as Item);
+    const fill = board && fillSkyline(rest, board.length, board.width, next);
+    if (!fill || fill.laid.length === 0) return undefined;
+    used.push({ board, laid: fill.laid });
+    rest = fill.left;
+  }
+  return used;
+}
+
+function liesOn({ ways }: Item, { length, width }: BoardStock): boolean {
+  return ways.some((way) => way.length <= length + hair && way.width <= width + hair);
+}
+
+function worthOf(used: readonly UsedBoard[], stocks: readonly BoardStock[], kerf: number): Worth {
+  return {
+    cost: used.reduce((sum, { board }) => sum + (stocks[board.stock]?.price ?? 0), 0),
+    count: used.length,
+    offcut: Math.max(0, ...used.map((one) => largestLeft(one, kerf))),
+  };
+}
+
+/** The largest rectangle left over, its kerfs taken off. */
+function largestLeft({ root, board, laid }: UsedBoard, kerf: number): number {
+  if (!root) {
+    const reach = Math.max(0, ...laid.map(({ y, width }) => y + width));
+    return board.length * Math.max(0, board.width - reach);
+  }
+  return Math.max(
+    0,
+    ...leftOver(root).map(({ length, width }) => Math.max(0, length - kerf) * Math.max(0, width - kerf)),
+  );
+}
+
+function isBetter(one: Worth, other: Worth): boolean {
+  if (Math.abs(one.cost - other.cost) > hair) return one.cost < other.cost;
+  if (one.count !== other.count) return one.count < other.count;
+  return one.offcut > other.offcut + hair;
+}

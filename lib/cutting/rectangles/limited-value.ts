@@ -1,0 +1,203 @@
+/** The most valuable pieces from one sheet by straight cuts, no more of each than asked for: exact best-first search. */
+import { Heap } from "./heap.js";
+import { UnlimitedValues, type ValuedSize } from "./unlimited-value.js";
+
+/** A size of piece with its worth and how many may be cut. */
+export interface LimitedSize extends ValuedSize {
+  /** Of the piece, in this size and any other it may lie in. */
+  readonly max: number;
+}
+
+/** How many of each piece may be cut. */
+export function limitsOf(sizes: readonly LimitedSize[]): number[] {
+  const limits: number[] = [];
+  for (const { piece, max } of sizes) limits[piece] = max;
+  return Array.from(limits, (max) => max ?? 0);
+}
+
+/** One size a piece, the most valuable for its area first. */
+export function densestFirst(sizes: readonly LimitedSize[]): LimitedSize[] {
+  const one = new Map(sizes.map((size) => [size.piece, size]));
+  return [...one.values()].sort((a, b) => density(b) - density(a));
+}
+
+/** What a search came to. */
+export interface BestValue {
+  /** Of the pieces found. */
+  readonly value: number;
+  /** No choice of pieces is worth more. */
+  readonly bound: number;
+  /** The pieces and where they lie. */
+  readonly pieces: readonly (ValuedSize & { readonly x: number; readonly y: number })[];
+}
+
+/** A rectangle put together from pieces by straight seams. */
+interface Built {
+  readonly length: number;
+  readonly width: number;
+  readonly value: number;
+  /** One number a piece. */
+  readonly counts: readonly number[];
+  /** The most a whole sheet with it can be worth. */
+  readonly hope: number;
+  readonly made: LimitedSize | { readonly along: boolean; readonly near: Built; readonly far: Built };
+}
+
+/**
+ * Builds rectangles from pieces, the most promising first: each taken up is joined with all taken up before,
+ * side by side both ways. What a rectangle can still become is bounded by the unlimited values of the rest
+ * of the sheet and by the area left for the pieces left.
+ *
+ * @source Viswanathan and Bagchi 1993
+ * @param until by the clock, ms
+ */
+export function limitedValue(
+  sizes: readonly LimitedSize[],
+  length: number,
+  width: number,
+  until: number,
+): BestValue {
+  return new Builder(sizes, length, width).run(until);
+}
+
+class Builder {
+  private readonly around: (length: number, width: number) => number;
+  private readonly waiting = new Heap<Built>(({ hope }) => hope);
+  private readonly taken: Built[] = [];
+  private readonly met = new Map<string, [number, number][]>();
+  private readonly dense: readonly LimitedSize[];
+  private readonly limits: readonly number[];
+  private best: Built | undefined;
+
+  constructor(
+    sizes: readonly LimitedSize[],
+    private readonly length: number,
+    private readonly width: number,
+  ) {
+    const values = new UnlimitedValues(sizes, length, width);
+    this.around = surroundings(values, length, width);
+    this.dense = densestFirst(sizes);
+    this.limits = limitsOf(sizes);
+    for (const size of sizes) {
+      const counts = this.limits.map((_, piece) => Number(piece === size.piece));
+      if (size.max > 0) this.offer(size.length, size.width, counts, size.value, size);
+    }
+  }
+
+  run(until: number): BestValue {
+    for (let next = this.waiting.pop(); next; next = this.waiting.pop()) {
+      if (next.hope <= this.value + 1e-9) break;
+      if (performance.now() > until) return this.answer(next.hope);
+      this.taken.push(next);
+      for (const other of this.taken) this.join(next, other);
+    }
+    return this.answer(this.value);
+  }
+
+  private get value(): number {
+    return this.best?.value ?? 0;
+  }
+
+  private join(a: Built, b: Built): void {
+    const side = a.length + b.length <= this.length;
+    const stacked = a.width + b.width <= this.width;
+    if (!side && !stacked) return;
+    const counts = a.counts.map((count, i) => count + (b.counts[i] as number));
+    if (counts.some((count, i) => count > (this.limits[i] as number))) return;
+    const value = a.value + b.value;
+    if (side)
+      this.offer(a.length + b.length, Math.max(a.width, b.width), counts, value, {
+        along: false,
+        near: a,
+        far: b,
+      });
+    if (stacked)
+      this.offer(Math.max(a.length, b.length), a.width + b.width, counts, value, {
+        along: true,
+        near: a,
+        far: b,
+      });
+  }
+
+  private offer(
+    length: number,
+    width: number,
+    counts: readonly number[],
+    value: number,
+    made: Built["made"],
+  ): void {
+    if (length > this.length || width > this.width) return;
+    const hope =
+      value +
+      Math.min(this.around(length, width), this.byArea(this.length * this.width - length * width, counts));
+    if (hope <= this.value + 1e-9 && this.best) return;
+    if (this.dominated(length, width, counts)) return;
+    const built = { length, width, counts, value, hope, made };
+    if (value > this.value) this.best = built;
+    this.waiting.push(built);
+  }
+
+  /** Whether the same pieces were already put together no larger. */
+  private dominated(length: number, width: number, counts: readonly number[]): boolean {
+    const key = counts.join();
+    const before = this.met.get(key) ?? [];
+    if (before.some(([l, w]) => l <= length && w <= width)) return true;
+    this.met.set(key, [...before, [length, width]]);
+    return false;
+  }
+
+  /** The most pieces left can add in an area, the most valuable for their size first, the last in part. */
+  private byArea(area: number, counts: readonly number[]): number {
+    let room = area;
+    let value = 0;
+    for (const size of this.dense) {
+      const left = size.max - (counts[size.piece] as number);
+      const used = Math.min(left * size.length * size.width, room);
+      value += used * density(size);
+      room -= used;
+      if (room <= 0) break;
+    }
+    return value;
+  }
+
+  private answer(bound: number): BestValue {
+    return {
+      value: this.value,
+      bound: Math.max(bound, this.value),
+      pieces: this.best ? laidOut(this.best, 0, 0) : [],
+    };
+  }
+}
+
+/** Worth of a unit of area. */
+export function density({ value, length, width }: ValuedSize): number {
+  return value / (length * width);
+}
+
+function laidOut({ made }: Built, x: number, y: number): BestValue["pieces"] {
+  if ("value" in made) return [{ ...made, x, y }];
+  const { along, near, far } = made;
+  return [...laidOut(near, x, y), ...laidOut(far, along ? x : x + near.length, along ? y + near.width : y)];
+}
+
+/** The most the rest of a sheet can add around a rectangle in its corner, the pieces there without limit. */
+function surroundings(
+  values: UnlimitedValues,
+  length: number,
+  width: number,
+): (l: number, w: number) => number {
+  const most = Array.from({ length: length + 1 }, () => new Float64Array(width + 1));
+  for (let l = length; l >= 0; l--) {
+    const line = most[l] as Float64Array;
+    for (let w = width; w >= 0; w--) {
+      let best = 0;
+      for (let more = 1; l + more <= length; more++) {
+        best = Math.max(best, values.valueOf(more, w) + ((most[l + more] as Float64Array)[w] as number));
+      }
+      for (let more = 1; w + more <= width; more++)
+        best = Math.max(best, values.valueOf(l, more) + (line[w + more] as number));
+      line[w] = best;
+    }
+  }
+  return (l, w) => (most[l] as Float64Array)[w] as number;
+}

@@ -1,0 +1,126 @@
+/** The most valuable pieces from one sheet by straight cuts, as many of each as one likes: an exact dynamic programme. */
+import type { Laid } from "./item.js";
+
+/** A size of piece with its worth. */
+export interface ValuedSize {
+  /** Along the sheet; a whole number. */
+  readonly length: number;
+  /** Across the sheet; a whole number. */
+  readonly width: number;
+  /** Of one. */
+  readonly value: number;
+  /** The piece in the list it came from. */
+  readonly piece: number;
+}
+
+/** Where a cut runs in the best use of a part. */
+type Use = { readonly along: boolean; readonly at: number } | ValuedSize | undefined;
+
+/**
+ * Best values of every part of a sheet that pieces laid side by side can make.
+ *
+ * @source Gilmore and Gomory 1966; Beasley 1985 for the places of cuts
+ */
+export class UnlimitedValues {
+  private readonly lengths: readonly number[];
+  private readonly widths: readonly number[];
+  private readonly best: Float64Array[];
+  private readonly floorLength: Int32Array;
+  private readonly floorWidth: Int32Array;
+
+  constructor(
+    private readonly sizes: readonly ValuedSize[],
+    length: number,
+    width: number,
+  ) {
+    this.lengths = sums(
+      sizes.map((size) => size.length),
+      length,
+    );
+    this.widths = sums(
+      sizes.map((size) => size.width),
+      width,
+    );
+    this.floorLength = floors(this.lengths, length);
+    this.floorWidth = floors(this.widths, width);
+    this.best = this.lengths.map(() => new Float64Array(this.widths.length));
+    for (const i of this.lengths.keys()) for (const j of this.widths.keys()) this.fill(i, j);
+  }
+
+  /** The best value of a part. */
+  valueOf(length: number, width: number): number {
+    if (length < 0 || width < 0) return 0;
+    return this.at(this.floorLength[length] as number, this.floorWidth[width] as number);
+  }
+
+  /** The pieces of the best use of a part, and where they lie. */
+  piecesOf(length: number, width: number, x = 0, y = 0): (ValuedSize & Pick<Laid, "x" | "y">)[] {
+    const i = this.floorLength[length] as number;
+    const j = this.floorWidth[width] as number;
+    const use = this.useOf(i, j);
+    if (!use) return [];
+    if ("value" in use) return [{ ...use, x, y }];
+    const [l, w] = [this.lengths[i] as number, this.widths[j] as number];
+    return use.along
+      ? [...this.piecesOf(l, use.at, x, y), ...this.piecesOf(l, w - use.at, x, y + use.at)]
+      : [...this.piecesOf(use.at, w, x, y), ...this.piecesOf(l - use.at, w, x + use.at, y)];
+  }
+
+  private at(i: number, j: number): number {
+    return (this.best[i] as Float64Array)[j] as number;
+  }
+
+  private fill(i: number, j: number): void {
+    const [length, width] = [this.lengths[i] as number, this.widths[j] as number];
+    let most = 0;
+    for (const size of this.sizes) {
+      if (size.length <= length && size.width <= width && size.value > most) most = size.value;
+    }
+    for (let k = 1; k < i && 2 * (this.lengths[k] as number) <= length; k++) {
+      const rest = this.floorLength[length - (this.lengths[k] as number)] as number;
+      most = Math.max(most, this.at(k, j) + this.at(rest, j));
+    }
+    for (let k = 1; k < j && 2 * (this.widths[k] as number) <= width; k++) {
+      const rest = this.floorWidth[width - (this.widths[k] as number)] as number;
+      most = Math.max(most, this.at(i, k) + this.at(i, rest));
+    }
+    (this.best[i] as Float64Array)[j] = most;
+  }
+
+  /** What gave a part its value, found again. */
+  private useOf(i: number, j: number): Use {
+    const value = this.at(i, j);
+    if (value === 0) return undefined;
+    const [length, width] = [this.lengths[i] as number, this.widths[j] as number];
+    const size = this.sizes.find((one) => one.length <= length && one.width <= width && one.value === value);
+    if (size) return size;
+    for (const at of this.lengths.slice(1, i)) {
+      if (this.valueOf(at, width) + this.valueOf(length - at, width) === value) return { along: false, at };
+    }
+    for (const at of this.widths.slice(1, j)) {
+      if (this.valueOf(length, at) + this.valueOf(length, width - at) === value) return { along: true, at };
+    }
+    return undefined;
+  }
+}
+
+/** Every sum of sizes from 0 up to a limit, ascending. */
+function sums(sizes: readonly number[], limit: number): number[] {
+  const reached = new Uint8Array(limit + 1);
+  reached[0] = 1;
+  for (const size of new Set(sizes)) {
+    for (let sum = size; sum <= limit; sum++) if (reached[sum - size] === 1) reached[sum] = 1;
+  }
+  return [...reached.keys()].filter((sum) => reached[sum] === 1);
+}
+
+/** For every whole number up to a limit the index of the largest sum that is no larger. */
+function floors(ascending: readonly number[], limit: number): Int32Array {
+  const index = new Int32Array(limit + 1);
+  let at = 0;
+  for (let one = 0; one <= limit; one++) {
+    if ((ascending[at + 1] ?? Number.POSITIVE_INFINITY) <= one) at++;
+    index[one] = at;
+  }
+  return index;
+}
