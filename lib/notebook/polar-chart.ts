@@ -1,4 +1,5 @@
 import { type ChartSpec, type ChartView, colours, verdictColours } from "../page/index.js";
+import { limitWord } from "./chart-look.js";
 import {
   axisTitle,
   type ChartText,
@@ -7,6 +8,8 @@ import {
   type Limit,
   layeredChart,
   type NumberField,
+  onlyOnce,
+  shownValue,
   tooltip,
 } from "./chart-parts.js";
 
@@ -28,34 +31,26 @@ export interface PolarChart<Row> extends ChartText {
  */
 export function polarChart<Row extends object>(request: PolarChart<Row>): ChartView {
   const { title, direction, value, limit } = request;
-  const rows = chartRows(title, request.rows, [direction.field, value.field]).map((row) => ({
-    ...row,
-    slice: 1,
-  }));
-  const values = rows.map((row) => Number((row as Record<string, unknown>)[value.field]));
+  const plain = chartRows(title, request.rows, [direction.field, value.field]);
+  const rows = plain.map((row, i) => ({ ...row, ...sliceOf(i, plain.length) }));
+  const values = plain.map((row) => Number(row[value.field]));
   const outer = 1.25 * Math.max(limit.value, ...values);
-  const half = Math.PI / rows.length;
-  const theta: ChartSpec = {
-    field: "slice",
-    type: "quantitative",
-    stack: true,
-    scale: { range: [-half, 2 * Math.PI - half] },
-  };
+  const slice: ChartSpec = { theta: raw("from"), theta2: { field: "to" } };
   const scale: ChartSpec = { type: "linear", zero: true, domain: [0, outer] };
   const reaches = `datum["${value.field}"] >= ${limit.value}`;
   return layeredChart(request, rows, 380, {
     layer: [
       {
-        mark: { type: "arc", stroke: colours.paper, strokeWidth: 1 },
+        mark: { type: "arc", stroke: colours.paper, strokeWidth: 1, opacity: 0.5 },
         encoding: {
-          theta,
+          ...slice,
           radius: { field: value.field, type: "quantitative", scale, title: axisTitle(value) },
           color: { condition: { test: reaches, value: colours.accent }, value: verdictColours.fails.ink },
           tooltip: tooltip([direction, value], rows),
         },
       },
       {
-        data: { values: [{ ring: limit.value, slice: 1 }] },
+        data: { values: [{ ring: limit.value, from: 0, to: 2 * Math.PI }] },
         mark: {
           type: "arc",
           filled: false,
@@ -64,16 +59,39 @@ export function polarChart<Row extends object>(request: PolarChart<Row>): ChartV
           strokeDash: [7, 4],
           aria: false,
         },
-        encoding: { theta: { value: 2 * Math.PI }, radius: { field: "ring", type: "quantitative", scale } },
+        encoding: { ...slice, radius: { field: "ring", type: "quantitative", scale } },
       },
       {
         mark: { type: "text", fontSize: 14, fontWeight: 600, radiusOffset: 14 },
         encoding: {
-          theta,
+          theta: raw("middle"),
           radius: { datum: outer / 1.2, type: "quantitative", scale },
           text: { field: direction.field },
         },
       },
+      {
+        ...onlyOnce,
+        mark: { ...limitWord, align: "left" },
+        encoding: {
+          x: { value: 8 },
+          y: { value: "height" },
+          text: { value: `- - ${shownValue(limit.value, value.unit)} ${limit.label}` },
+        },
+      },
     ],
   });
+}
+
+/** Radians clockwise from the top, the first slice standing across it. */
+function sliceOf(
+  i: number,
+  count: number,
+): { readonly from: number; readonly middle: number; readonly to: number } {
+  const [turn, half] = [(2 * Math.PI) / count, Math.PI / count];
+  return { from: i * turn - half, middle: i * turn, to: i * turn + half };
+}
+
+/** Radians as they stand, neither scaled nor stacked. */
+function raw(field: string): ChartSpec {
+  return { field, type: "quantitative", scale: null, stack: null };
 }

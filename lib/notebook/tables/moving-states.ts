@@ -2,7 +2,7 @@
 import type { Job } from "../../job/index.js";
 import { Inertia, pairShares, toppleDirections } from "../../moving/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
-import { Angle, Length, Mass, type ShowStyle } from "../../quantity/index.js";
+import { Angle, Length, Mass } from "../../quantity/index.js";
 import {
   endShares,
   judgeShare,
@@ -26,7 +26,7 @@ export function massStatesTable(job: Job): TableView {
     [
       { heading: "What", cell: ({ what }) => what },
       { heading: "State", cell: ({ state }) => state },
-      { heading: "Mass", cell: (row) => massWords(row, style) },
+      { heading: "Mass", cell: (row) => massWords(row, job.case.units) },
       { heading: "From the left", cell: ({ balance }) => Length.show(balance.value.x, style) },
       { heading: "From the front", cell: ({ balance }) => Length.show(balance.value.y, style) },
       { heading: "Above the floor, stacked", cell: ({ balance }) => above(balance.value.z) },
@@ -38,9 +38,10 @@ export function massStatesTable(job: Job): TableView {
   );
 }
 
-function massWords({ balance, halfWidth }: StateOfMass, style: ShowStyle): string {
-  const mass = Mass.show(balance.value.mass, style);
-  return halfWidth === undefined ? mass : `${mass} ± ${Mass.show(halfWidth, { ...style, digits: 2 })}`;
+function massWords({ balance, halfWidth }: StateOfMass, units: "inch" | "metric"): string {
+  const unit = massUnit(units);
+  const mass = Mass.show(balance.value.mass, { unit, digits: 3 });
+  return halfWidth === undefined ? mass : `${mass} ± ${Mass.show(halfWidth, { unit, digits: 2 })}`;
 }
 
 /** What one person carries of a section, in the case's own unit. */
