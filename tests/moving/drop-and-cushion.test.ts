@@ -1,0 +1,146 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  creepAllowance,
+  dropEnergy,
+  dropHeight,
+  gapDepth,
+  impactSpeed,
+  readCushionCurve,
+  springLanding,
+  stepPush,
+  tiltedCushion,
+} from "../../lib/moving/index.js";
+import {
+  kg,
+  Length,
+  metre,
+  mm,
+  newton,
+  Pressure,
+  pound,
+  ratio,
+  SpringRate,
+} from "../../lib/quantity/index.js";
+
+const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+describe("drops", () => {
+  test("a heavier case is never dropped from higher, rougher hands never from lower", () => {
+    fc.assert(
+      fc.property(positive(0.5, 195), positive(0, 5), (weight, more) => {
+        const at = (lb: number, handling: "careful" | "usual" | "rough") =>
+          dropHeight({ mass: pound(lb), handling });
+        expect(at(weight + more, "usual")).toBeLessThanOrEqual(at(weight, "usual"));
+        expect(at(weight, "careful")).toBeLessThan(at(weight, "usual"));
+        expect(at(weight, "usual")).toBeLessThan(at(weight, "rough"));
+      }),
+    );
+  });
+
+  test("the energy of the fall is that of the speed", () => {
+    fc.assert(
+      fc.property(positive(0.1, 80), positive(0.01, 2), (mass, height) => {
+        const speed = impactSpeed({ height: metre(height) });
+        expect((mass * speed ** 2) / 2).toBeCloseTo(dropEnergy({ mass: kg(mass), height: metre(height) }), 6);
+      }),
+    );
+  });
+
+  test("a spring takes up all the energy of fall and squeeze", () => {
+    fc.assert(
+      fc.property(positive(0.5, 40), positive(1e3, 1e6), positive(0, 1.5), (mass, rate, height) => {
+        const { squeeze } = springLanding({
+          mass: kg(mass),
+          stiffness: SpringRate.si(rate),
+          drop: metre(height),
+        });
+        const fallen = dropEnergy({ mass: kg(mass), height: Length.si(height + squeeze) });
+        expect((rate * squeeze ** 2) / 2 / fallen).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  test("an edge or a corner is between the softest and the stiffest face", () => {
+    fc.assert(
+      fc.property(
+        positive(1e3, 1e5),
+        positive(1e3, 1e5),
+        positive(1e3, 1e5),
+        positive(0.01, 1),
+        positive(0.01, 1),
+        (x, y, z, a, b) => {
+          const k = tiltedCushion({
+            sides: SpringRate.si(x),
+            ends: SpringRate.si(y),
+            flats: SpringRate.si(z),
+            towards: { sides: ratio(a), ends: ratio(b), flats: ratio(1) },
+          });
+          expect(k).toBeGreaterThanOrEqual(Math.min(x, y, z) * (1 - 1e-9));
+          expect(k).toBeLessThanOrEqual(Math.max(x, y, z) * (1 + 1e-9));
+        },
+      ),
+    );
+  });
+
+  test("what creeps has just enough left", () => {
+    fc.assert(
+      fc.property(positive(1, 200), positive(0, 0.5), (needed, creep) => {
+        expect(creepAllowance({ needed: mm(needed), creep: ratio(creep) }) * (1 - creep)).toBeCloseTo(
+          mm(needed),
+          12,
+        );
+      }),
+    );
+  });
+});
+
+describe("cushion curves", () => {
+  const points = [
+    { stress: Pressure.si(1000), deceleration: ratio(80) },
+    { stress: Pressure.si(3000), deceleration: ratio(50) },
+  ];
+
+  test("pass through their points", () => {
+    for (const { stress, deceleration } of points)
+      expect(readCushionCurve({ points, stress })).toBe(deceleration);
+  });
+
+  test("of one point, falling pressures or a pressure beyond are refused", () => {
+    const stress = Pressure.si(2000);
+    expect(() => readCushionCurve({ points: points.slice(0, 1), stress })).toThrow(
+      "cushion.curve: a curve has at least 2 points, got 1",
+    );
+    expect(() => readCushionCurve({ points: [...points].reverse(), stress })).toThrow(
+      "cushion.curve: pressures must rise from point to point",
+    );
+    expect(() => readCushionCurve({ points, stress: Pressure.si(5000) })).toThrow(
+      "cushion.curve: stress must be within the curve, 1 kPa to 3 kPa, got 5 kPa",
+    );
+  });
+});
+
+describe("thresholds and gaps", () => {
+  test("a higher step takes more push, until none gets over it", () => {
+    fc.assert(
+      fc.property(positive(0.1, 40), (step) => {
+        const push = (high: number) => stepPush({ load: newton(100), diameter: mm(100), step: mm(high) });
+        expect(push(step + 5)).toBeGreaterThan(push(step));
+      }),
+    );
+    expect(() => stepPush({ load: newton(100), diameter: mm(100), step: mm(50) })).toThrow(
+      "roll.step: step must be lower than the axle: no push gets over it",
+    );
+  });
+
+  test("a wheel sinks at most its radius into a gap", () => {
+    fc.assert(
+      fc.property(positive(0, 99), (gap) => {
+        expect(gapDepth({ diameter: mm(100), gap: mm(gap) })).toBeLessThan(mm(50));
+      }),
+    );
+    expect(() => gapDepth({ diameter: mm(100), gap: mm(100) })).toThrow(
+      "roll.gap: gap must be narrower than the wheel",
+    );
+  });
+});
