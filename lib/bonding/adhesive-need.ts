@@ -1,5 +1,5 @@
 import { type Formula, formula } from "../formula.js";
-import { Area, AreaDensity, Count, Density, Mass, Money, Ratio, Volume } from "../quantity/index.js";
+import { Area, AreaDensity, Count, Density, Mass, Money, Ratio, Volume, wholeUp } from "../quantity/index.js";
 import { cite } from "../source.js";
 import { AdhesiveKind } from "./adhesive-kind.js";
 import { unusualContactRate } from "./spread-rate.js";
@@ -76,7 +76,7 @@ export const adhesiveNeed: Formula<AdhesiveNeedInputs, AdhesiveToBuy> = formula<
     const mass = (area * (sheetRate + facingRate)) / (1 - waste);
     const volume = mass / density;
     // A need of a whole number of containers, but for binary rounding, is that number.
-    const containers = Math.ceil(volume / container - 1e-9);
+    const containers = wholeUp(volume / container);
     return {
       mass,
       volume,

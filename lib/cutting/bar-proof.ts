@@ -1,4 +1,4 @@
-import { Time } from "../quantity/index.js";
+import { Time, wholeUp } from "../quantity/index.js";
 import { BarModel } from "./bar-model.js";
 import type { FilledBar, Losses } from "./bar-packing.js";
 import type { BarJob, StockBar } from "./bar-plan.js";
@@ -6,7 +6,6 @@ import { costOfFills } from "./exact/cover.js";
 import { fewerLayouts, layoutCount } from "./exact/fewer-layouts.js";
 import { proveCover } from "./exact/prove.js";
 import type { PurchaseBound } from "./purchase.js";
-import { wholeUp } from "./rounding.js";
 
 /** The cheapest bars found, and what no other bars can beat. */
 export interface ProvenBars {

@@ -1,6 +1,5 @@
 /** What bars and sheets have in common: stock with a price, a supply that runs out, what was bought. */
-import { addMoney, type Money, money, timesMoney } from "../quantity/index.js";
-import { wholeUp } from "./rounding.js";
+import { addMoney, type Money, money, timesMoney, wholeUp } from "../quantity/index.js";
 
 /** Anything the shop can buy to cut from. */
 export interface Buyable {

@@ -5,8 +5,3 @@ export const hair = 1e-9;
 export function fits(size: number, room: number): boolean {
   return size <= room + hair;
 }
-
-/** The next whole number up, where a sum that is whole but for its rounding stays where it is. */
-export function wholeUp(value: number): number {
-  return Math.max(0, Math.ceil(value - hair));
-}

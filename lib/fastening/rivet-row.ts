@@ -1,5 +1,5 @@
 import { type Formula, formula } from "../formula.js";
-import { Count, Length } from "../quantity/index.js";
+import { Count, Length, wholeUp } from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** A straight row of rivets along an edge. */
@@ -18,9 +18,6 @@ export type RivetRow = {
   /** Equal all along. */
   readonly pitch: Length;
 };
-
-/** A space that misses a whole number by less than this is whole: binary rounding, not a longer edge. */
-const hair = 1e-9;
 
 /**
  * Rivets along an edge: the fewest equal spaces that keep the pitch, n = ceil((L - 2 e) / p_max) + 1,
@@ -51,7 +48,7 @@ export const rivetRow: Formula<RivetRowInputs, RivetRow> = formula<RivetRowInput
         ],
   compute: ({ length, endDistance, largestPitch }) => {
     const between = length - 2 * endDistance;
-    const spaces = Math.ceil(between / largestPitch - hair);
+    const spaces = wholeUp(between / largestPitch);
     return { count: spaces + 1, pitch: between / spaces };
   },
 });

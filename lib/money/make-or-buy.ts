@@ -1,7 +1,7 @@
 import { type Formula, formula } from "../formula.js";
-import { Count, Money, Time } from "../quantity/index.js";
+import { Count, Money, Time, wholeUp } from "../quantity/index.js";
 import { cite } from "../source.js";
-import { mixedCurrencies, wholeUp } from "./currency.js";
+import { mixedCurrencies } from "./currency.js";
 import { type OrNever, orNever } from "./never.js";
 
 /** What it takes to build a case oneself. */

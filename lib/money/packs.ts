@@ -1,7 +1,6 @@
 import { type Formula, formula } from "../formula.js";
-import { Count, Money, Ratio } from "../quantity/index.js";
+import { Count, Money, Ratio, wholeUp } from "../quantity/index.js";
 import { cite } from "../source.js";
-import { wholeUp } from "./currency.js";
 
 /** So many things, sold by the pack. */
 export interface PackNeed {

@@ -1,9 +1,9 @@
 /** How many jobs, and how many months, until a case has earned what it cost. */
 import { type Formula, type FormulaSymbols, formula } from "../formula.js";
-import { Count, Money, Ratio } from "../quantity/index.js";
+import { Count, Money, Ratio, wholeUp } from "../quantity/index.js";
 import { cite } from "../source.js";
 import { periodsToRepay } from "./annuity.js";
-import { mixedCurrencies, wholeUp } from "./currency.js";
+import { mixedCurrencies } from "./currency.js";
 import { type OrNever, orNever } from "./never.js";
 
 /** What a case costs and what a job with it brings. */

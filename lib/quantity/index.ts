@@ -6,3 +6,4 @@ export * from "./number-text.js";
 export * from "./quantity-kind.js";
 export * from "./structure.js";
 export * from "./units.js";
+export * from "./whole-up.js";

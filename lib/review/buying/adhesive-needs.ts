@@ -1,7 +1,7 @@
 import { type AdhesiveNeedInputs, adhesiveNeed } from "../../bonding/index.js";
 import type { Adhesive } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { measuredMean, spreadTrialRate } from "../../measure/index.js";
+import { measuredMean, spreadTrialRate, type Uncertainty } from "../../measure/index.js";
 import { Area, AreaDensity, Ratio } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { AdhesiveNeed } from "./purchase-list.js";
@@ -11,6 +11,8 @@ export interface KnownRate {
   readonly rate: AreaDensity;
   readonly from: "trial" | "label";
   readonly because: readonly WorkedLine[];
+  /** From two trials on. */
+  readonly uncertainty?: Uncertainty;
 }
 
 /** Adhesives to buy for the facings of the case. */
@@ -35,7 +37,9 @@ export function knownRate(stock: Adhesive, { measurements }: ReviewInput): Known
   const rates = lines.map(({ value }) => value);
   const [only, ...others] = rates;
   if (only === undefined) return { rate: stock.labelRate, from: "label", because: [] };
-  return { rate: others.length === 0 ? only : measuredMean(rates).mean, from: "trial", because: lines };
+  if (others.length === 0) return { rate: only, from: "trial", because: lines };
+  const { mean, standardUncertainty: standard, degreesOfFreedom } = measuredMean(rates);
+  return { rate: mean, from: "trial", because: lines, uncertainty: { standard, degreesOfFreedom } };
 }
 
 /** Wet rates on the two faces of a bond. */

@@ -1,4 +1,5 @@
 import {
+  type BarJob,
   type BarPiece,
   type BarPlan,
   planBars,
@@ -24,6 +25,12 @@ import { barEndTrim, kerfFor, sheetEdgeTrim } from "./shop-allowances.js";
 export interface SheetStockJob {
   readonly stock: SheetStock;
   readonly job: SheetJob;
+}
+
+/** One stock of bars with all that is cut from it. */
+export interface BarStockJob {
+  readonly stock: BarStock;
+  readonly job: BarJob;
 }
 
 /** What is cut from each stock of sheets: faces, leaves and shelves. */
@@ -58,18 +65,23 @@ export function facingNeeds(input: ReviewInput): readonly CutNeed<FacingStock, S
   }));
 }
 
-/** Which extrusion bars to buy and how to cut them. */
-export function barNeeds(input: ReviewInput): readonly CutNeed<BarStock, BarPlan>[] {
+/** What is cut from each stock of extrusion bars. */
+export function barJobs(input: ReviewInput): readonly BarStockJob[] {
   const { bars } = input.parts;
   return stocksOf(bars, ({ stock }) => stock).map((stock) => ({
     stock,
-    plan: planBars({
+    job: {
       pieces: bars.filter((bar) => bar.stock.name === stock.name).map(barPiece),
       stock: [stock],
       kerf: kerfFor("bars", input).kerf,
       endTrim: barEndTrim,
-    }),
+    },
   }));
+}
+
+/** Which extrusion bars to buy and how to cut them. */
+export function barNeeds(input: ReviewInput): readonly CutNeed<BarStock, BarPlan>[] {
+  return barJobs(input).map(({ stock, job }) => ({ stock, plan: planBars(job) }));
 }
 
 /** Everything that is cut from a sheet: faces, leaves, shelves. */

@@ -1,4 +1,5 @@
-import { addMoney, type Money, timesMoney } from "../../quantity/index.js";
+import { packs } from "../../money/index.js";
+import { addMoney, ratio, timesMoney, wholeUp } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { FastenerNeed, HardwareNeed } from "./purchase-list.js";
 import { spareShare } from "./shop-allowances.js";
@@ -12,11 +13,16 @@ export function fastenerNeeds({ parts }: ReviewInput): readonly FastenerNeed[] {
     // Screws bite in the wood: they need no washer behind it.
     const washed = stock.kind === "screw" ? [] : groups.filter(({ backIsBareWood }) => backIsBareWood);
     const bare = washed.reduce((sum, group) => sum + group.count, 0);
-    const spares = Math.ceil(count * spareShare);
-    const washers = bare + Math.ceil(bare * spareShare);
-    const packs = Math.ceil((count + spares) / stock.packOf);
-    const cost: Money = addMoney([timesMoney(packs, stock.price), timesMoney(washers, stock.washerPrice)]);
-    return { stock, count, spares, packs, washers, cost };
+    const spares = wholeUp(count * spareShare);
+    const washers = bare + wholeUp(bare * spareShare);
+    const bought = packs({
+      needed: count,
+      spare: ratio(spareShare),
+      perPack: stock.packOf,
+      price: stock.price,
+    });
+    const cost = addMoney([bought.cost, timesMoney(washers, stock.washerPrice)]);
+    return { stock, count, spares, packs: bought.packs, washers, cost };
   });
 }
 
