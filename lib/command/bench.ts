@@ -1,15 +1,21 @@
 /** npm run bench: how long the parts of a review take on this machine. Timings are printed, never asserted. */
 import { showNumber } from "../quantity/index.js";
+import { cuttingBench } from "./bench/cutting-bench.js";
 import { demoBench } from "./bench/demo-bench.js";
 import { measuringBench } from "./bench/measuring-bench.js";
 import type { Timed } from "./bench/stopwatch.js";
 import { textTable } from "./text-table.js";
 
-const benches: readonly (() => readonly Timed[])[] = [demoBench, measuringBench];
+const benches: readonly (() => readonly Timed[] | Promise<readonly Timed[]>)[] = [
+  demoBench,
+  cuttingBench,
+  measuringBench,
+];
 
 /** Runs every bench and prints its times. */
 export async function bench(): Promise<number> {
-  const rows = benches.flatMap((run) => run());
+  const rows: Timed[] = [];
+  for (const run of benches) rows.push(...(await run()));
   console.log(
     textTable(
       ["work", "median ms", "fastest", "slowest", "runs", "note"],
