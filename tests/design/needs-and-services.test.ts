@@ -1,0 +1,140 @@
+/** Bad input about the way and the inside: told with file, row, column, value and what was expected. */
+import { describe, expect, test } from "vitest";
+import { designOf, problemsOf, rowOf, smallJob, spoilt } from "./small-job.js";
+
+const curves = `foam,thickness (mm),drop (mm),stress (kPa),deceleration
+soft,50,300,1,60
+soft,50,300,3,40`;
+
+function onlyProblem(texts: Record<string, string>): unknown {
+  const problems = problemsOf(texts);
+  expect(problems).toHaveLength(1);
+  return problems[0];
+}
+
+function withServices(services: string): Record<string, string> {
+  return spoilt("case.yaml", "business:\n", `services:\n${services}\nbusiness:\n`);
+}
+
+describe("contents", () => {
+  test("outside the box", () => {
+    const texts = spoilt(
+      "case.yaml",
+      "at: [50, 50, 0], size: [200, 150, 120]",
+      "at: [450, 50, 0], size: [200, 150, 120]",
+    );
+    expect(onlyProblem(texts)).toEqual({
+      file: "case.yaml",
+      row: rowOf(texts, "case.yaml", "battery:"),
+      column: "contents.battery.at",
+      value: "650 mm",
+      expected: "its right at most 600 mm, the inside of section box",
+    });
+  });
+
+  test("overlapping", () => {
+    const texts = spoilt("case.yaml", "at: [50, 50, 0], size", "at: [50, 50, 100], size");
+    expect(problemsOf(texts)[0]).toMatchObject({
+      file: "case.yaml",
+      row: rowOf(texts, "case.yaml", "battery:"),
+      column: "contents.battery.at",
+      expected: 'a place that "board" does not take up',
+    });
+  });
+
+  test("heavier than the handles' rating", () => {
+    const texts = spoilt("case.yaml", "mass: 9 kg", "mass: 130 kg");
+    expect(onlyProblem(texts)).toEqual({
+      file: "case.yaml",
+      row: rowOf(texts, "case.yaml", "battery:"),
+      column: "contents.battery.mass",
+      value: "130 kg",
+      expected: "at most 102 kg, what the lift handles of section box are rated for together",
+    });
+  });
+
+  test("a pad with one side", () => {
+    const needs = "held: { by: floor }, needs: { foam: { kind: soft, thickness: 50, pad: [80] } } }";
+    const texts = spoilt("case.yaml", "held: { by: floor } }", needs);
+    expect(onlyProblem(texts)).toMatchObject({
+      column: "contents.battery.needs.foam.pad",
+      expected: "a list of 2 lengths: the sides of the foam that bears it",
+    });
+  });
+});
+
+describe("cushion curves", () => {
+  test("of one point", () => {
+    const lone = `${curves}\nhard,25,300,2,90`;
+    expect(onlyProblem({ ...smallJob, "cushion-curves.csv": lone })).toEqual({
+      file: "cushion-curves.csv",
+      row: 4,
+      column: "foam",
+      value: "hard",
+      expected: "at least 2 points of the curve hard, 25 mm, drop 300 mm, at different pressures",
+    });
+  });
+
+  test("with a pressure twice", () => {
+    expect(onlyProblem({ ...smallJob, "cushion-curves.csv": `${curves}\nsoft,50,300,3,45` })).toEqual({
+      file: "cushion-curves.csv",
+      row: 4,
+      column: "stress",
+      value: "3 kPa",
+      expected: "more than 3 kPa, the point before on the curve soft, 50 mm, drop 300 mm",
+    });
+  });
+
+  test("that are sound are read", () => {
+    const { measurements } = designOf({ ...smallJob, "cushion-curves.csv": curves });
+    expect(measurements.cushions).toHaveLength(2);
+    expect(measurements.cushions[1]).toMatchObject({ foam: "soft", stress: 3000, deceleration: 40 });
+  });
+});
+
+describe("services", () => {
+  test("a battery without voltage", () => {
+    const texts = withServices("  battery: { capacity: 50 Ah, usable: 80 %, must last: 6 h }");
+    expect(onlyProblem(texts)).toEqual({
+      file: "case.yaml",
+      row: rowOf(texts, "case.yaml", "battery: { capacity"),
+      column: "services.battery.voltage",
+      expected: 'a voltage such as "12 V", above 0',
+    });
+  });
+
+  test("a vent that is no opening of its section", () => {
+    const texts = withServices("  cooling: { box: { let in: front.port, let out: back.vent } }");
+    expect(onlyProblem(texts)).toEqual({
+      file: "case.yaml",
+      row: rowOf(texts, "case.yaml", "cooling:"),
+      column: "services.cooling.box.let out",
+      value: "back.vent",
+      expected: "an opening of section box (front.window, front.port, left.door)",
+    });
+  });
+
+  test("may be left out, and then nothing is known of them", () => {
+    expect(designOf(smallJob).case.services).toEqual({ cooling: [] });
+  });
+
+  test("that are sound are read with their usual values", () => {
+    const texts = withServices(
+      "  battery: { capacity: 50 Ah, voltage: 12 V, usable: 80 %, must last: 6 h }\n  cooling: { box: { let in: front.window, let out: front.port } }",
+    );
+    const { battery, cooling } = designOf(texts).case.services;
+    expect(battery).toMatchObject({ voltage: 12, ratedTime: 72_000, peukert: 1, efficiency: 1 });
+    expect(cooling).toEqual([{ section: "box", letIn: "front.window", letOut: "front.port", free: 1 }]);
+  });
+});
+
+test("a slope beyond a ramp is refused with its row", () => {
+  const texts = spoilt("case.yaml", "vehicle: van", "ramp: 60 deg, vehicle: van");
+  expect(onlyProblem(texts)).toEqual({
+    file: "case.yaml",
+    row: rowOf(texts, "case.yaml", "journey:"),
+    column: "journey.ramp",
+    value: "60 deg",
+    expected: 'an angle such as "10 deg", at least 0, at most 45°',
+  });
+});
