@@ -67,7 +67,7 @@ export function quantityKind<Name extends string>(declaration: QuantityDeclarati
     // SI brochure 5.4.3: a space before every unit but the degree of an angle.
     return unit === "" || unit === "°" ? `${number}${unit}` : `${number} ${unit}`;
   };
-  const expected = `a ${name} such as "${declaration.example}"`;
+  const expected = `${/^[aeiou]/.test(name) ? "an" : "a"} ${name} such as "${declaration.example}"`;
   return {
     name,
     expected,
