@@ -2,6 +2,7 @@ export * from "./amount.js";
 export * from "./buying/adhesive-needs.js";
 export * from "./buying/cut-plans.js";
 export * from "./buying/face-options.js";
+export * from "./buying/glue-plan.js";
 export * from "./buying/kerf-sweep.js";
 export * from "./buying/purchase-list.js";
 export * from "./buying/purchases.js";

@@ -3,8 +3,27 @@ import { solventCautions } from "../../bonding/index.js";
 import type { WorkedLine } from "../../formula.js";
 import type { Job } from "../../job/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
-import { Area, AreaDensity, Money, timesMoney, Volume } from "../../quantity/index.js";
-import { adhesiveLine, type FaceOption, faceOptions, styleOf } from "../../review/index.js";
+import {
+  Area,
+  AreaDensity,
+  Length,
+  Money,
+  Pressure,
+  Ratio,
+  Temperature,
+  Time,
+  timesMoney,
+  Volume,
+} from "../../quantity/index.js";
+import {
+  adhesiveLine,
+  type FaceOption,
+  faceOptions,
+  facingStresses,
+  type GluedClimate,
+  gluePlans,
+  styleOf,
+} from "../../review/index.js";
 
 /** One option's cost of a finished square metre, in parts. */
 export interface FaceCostPart {
@@ -28,6 +47,10 @@ export interface FacePoint {
   readonly cost: number;
   /** g/m2 */
   readonly mass: number;
+  /** Times the bare sheet. */
+  readonly stiffness: number;
+  /** Whether anything beats it in cost, mass and stiffness at once. */
+  readonly worth: string;
 }
 
 /** Cost against mass of each option. */
@@ -37,6 +60,8 @@ export function facePoints(job: Job): readonly FacePoint[] {
     laminate: option.facing.name,
     cost: option.cost.total.amount,
     mass: AreaDensity.in(option.mass, "g/m2"),
+    stiffness: option.stiffening,
+    worth: option.front ? "nothing beats it" : "beaten",
   }));
 }
 
@@ -49,8 +74,11 @@ export function faceTable(job: Job): TableView {
       { heading: "Laminate", cell: ({ facing }) => facing.name },
       { heading: "Adhesive", cell: ({ adhesive }) => adhesive.name },
       { heading: "A finished m2", cell: ({ cost }) => Money.show(cost.total) },
+      { heading: "95 % interval", cell: ({ costInterval }) => costRange(costInterval) },
       { heading: "A square foot", cell: ({ cost }) => Money.show(timesMoney(squareFoot, cost.total)) },
       { heading: "Adds", cell: ({ mass }) => AreaDensity.show(mass, { ...style, digits: 3 }) },
+      { heading: "Stiffer", cell: ({ stiffening }) => `${Ratio.show(stiffening, { digits: 3 })} times` },
+      { heading: "Beaten by another", cell: ({ front }) => (front ? "no" : "yes") },
       {
         heading: "Spread rate from",
         cell: ({ rateFrom }) => (rateFrom === "trial" ? "your trial" : "its label"),
@@ -59,6 +87,10 @@ export function faceTable(job: Job): TableView {
     ],
     "Laminate with adhesive, the cheapest first",
   );
+}
+
+function costRange(interval: FaceOption["costInterval"]): string {
+  return interval ? `${interval.low.toFixed(2)} to ${interval.high.toFixed(2)}` : "";
 }
 
 const squareFoot = Area.of(1, "ft2");
@@ -76,6 +108,60 @@ export function adhesiveTable({ review, case: description }: Job): TableView {
       { heading: "Cost", cell: ({ cost }) => Money.show(cost) },
     ],
     "Adhesive for the case as it is drawn, both faces and waste counted",
+  );
+}
+
+/** Rounds, hours, edges and heat for each adhesive of the case. */
+export function gluePlanTable(job: Job): TableView {
+  const style = styleOf(job.case);
+  return tableOf(
+    gluePlans(job),
+    [
+      { heading: "Adhesive", cell: ({ adhesive }) => adhesive.name },
+      { heading: "Pieces", cell: ({ pieces }) => pieces },
+      {
+        heading: "At most a round",
+        cell: ({ plan }) => Area.show(plan.value.roundArea, { ...style, digits: 2 }),
+      },
+      { heading: "Rounds", cell: ({ plan }) => plan.value.rounds },
+      { heading: "Spreading", cell: ({ plan }) => Time.show(plan.value.spreading, { digits: 2 }) },
+      {
+        heading: "Ready to trim after",
+        cell: ({ plan }) => Time.show(plan.value.ready, { unit: "h", digits: 2 }),
+      },
+      {
+        heading: "Raw edges, if sealed",
+        cell: ({ edges }) => `${Ratio.show(edges, { unit: "%", digits: 2 })} more`,
+      },
+      {
+        heading: "Lets go from",
+        cell: ({ heatLimit }) => Temperature.show(heatLimit, { ...style, digits: 2 }),
+      },
+      {
+        heading: "Closed van in the sun",
+        cell: ({ standsVehicle }) => (standsVehicle ? "stands it" : "may let go: shade the case"),
+      },
+    ],
+    "Gluing as a plan: times for one person, heat limits by the sort of glue until its label says otherwise",
+  );
+}
+
+/** What a change of air does to the faced panels. */
+export function facingStressTable(job: Job, climate: GluedClimate): TableView {
+  return tableOf(
+    facingStresses(job, climate),
+    [
+      { heading: "Facing", cell: ({ facing }) => facing },
+      { heading: "Largest panel", cell: ({ panel }) => panel },
+      { heading: "Shear at the edge", cell: ({ shear }) => Pressure.show(shear, { unit: "MPa", digits: 2 }) },
+      { heading: "Peel at the edge", cell: ({ peel }) => Pressure.show(peel, { unit: "MPa", digits: 2 }) },
+      {
+        heading: "Bow, lying free",
+        cell: ({ bow }) =>
+          bow === undefined ? "faced on both sides" : Length.show(bow, { unit: "mm", digits: 2 }),
+      },
+    ],
+    "What growing unlike does: figures for a film of contact glue, far from sure; cover every edge",
   );
 }
 

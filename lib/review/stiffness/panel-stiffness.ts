@@ -1,4 +1,4 @@
-import type { PanelPart } from "../../design/index.js";
+import type { FacingStock, PanelPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import type { LaminatedPanel } from "../../material/index.js";
 import { type Layer, plywoodLamination, sheetLayer, turnedQuarter } from "../../material/index.js";
@@ -27,18 +27,22 @@ export function panelLayers(panel: PanelPart, moduli: SheetModuli, bending: Bend
     density: sheet.density,
   };
   if (!facing) return [ply];
-  const { stock } = facing;
-  const skin = sheetLayer(
+  const skin = facingLayer(facing.stock);
+  return facing.sides === "both" ? [skin, ply, skin] : [ply, skin];
+}
+
+/** A laminate of the tables as a layer. */
+export function facingLayer({ name, modulus, density, thickness }: FacingStock): Layer {
+  return sheetLayer(
     {
-      title: stock.name,
-      modulus: stock.modulus,
+      title: name,
+      modulus,
       poissonRatio: facingPoisson,
-      density: Density.si(stock.density),
+      density: Density.si(density),
       known: "seen",
     },
-    stock.thickness,
+    thickness,
   );
-  return facing.sides === "both" ? [skin, ply, skin] : [ply, skin];
 }
 
 /** Stiffness of a panel along its own u and v, with the worked line. */

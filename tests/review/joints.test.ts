@@ -1,0 +1,192 @@
+import { describe, expect, test } from "vitest";
+import { openJob } from "../../lib/job/index.js";
+import { ratio } from "../../lib/quantity/index.js";
+import {
+  faceOptions,
+  facingModuli,
+  facingStresses,
+  fastenerKinds,
+  fastenerSchedule,
+  fastenerStrength,
+  fastenerTotals,
+  gluePlans,
+  type ReviewInput,
+  reviewCase,
+  sheetModuli,
+} from "../../lib/review/index.js";
+
+const job = openJob("soil-lab");
+const { joints } = job.review;
+const changed = (changes: Partial<ReviewInput>): ReviewInput => ({ ...job, ...changes });
+
+describe("findings about joints", () => {
+  test("have ids of their own", () => {
+    expect(new Set(joints.map(({ id }) => id)).size).toBe(joints.length);
+  });
+
+  test.each([
+    "handles",
+    "handle-alone",
+    "corners",
+    "casters",
+    "hinges",
+    "latches",
+    "seams",
+    "shelf",
+    "hung",
+    "grip",
+  ])("ask about %s", (kind) => {
+    expect(joints.some(({ id }) => id.startsWith(`joints.${kind}.`))).toBe(true);
+  });
+
+  test("show demand over capacity and the working behind it, unless they are unknown", () => {
+    for (const { verdict, demand, capacity, because, missing } of joints) {
+      expect(
+        verdict === "unknown" ? missing !== undefined : demand && capacity && because.length > 0,
+      ).toBeTruthy();
+    }
+  });
+
+  test("grow with the jerk, but for a handle alone, which is not jerked", () => {
+    const rougher = reviewCase(
+      changed({
+        case: { ...job.case, demands: { ...job.case.demands, jerk: ratio(3 * job.case.demands.jerk) } },
+      }),
+    ).joints;
+    const use = (list: typeof joints, start: string) =>
+      list.find(({ id }) => id.startsWith(start))?.ratio ?? 0;
+    for (const kind of ["joints.handles", "joints.corners", "joints.hinges", "joints.hung"]) {
+      expect(use(rougher, kind)).toBeCloseTo(3 * use(joints, kind), 6);
+    }
+    expect(use(rougher, "joints.handle-alone")).toBe(use(joints, "joints.handle-alone"));
+  });
+
+  test("about a thing overhead fail without a second hold", () => {
+    const parts = {
+      ...job.parts,
+      contents: job.parts.contents.map((part) =>
+        part.content.held.by === "hung"
+          ? { ...part, content: { ...part.content, held: { ...part.content.held, secondHold: false } } }
+          : part,
+      ),
+    };
+    const [hung] = reviewCase(changed({ parts })).joints.filter(({ id }) => id.startsWith("joints.hung"));
+    expect(hung?.verdict).toBe("fails");
+    expect(hung?.answer).toMatch(/^The lamp has no second hold\./);
+  });
+});
+
+describe("strength of a fastener", () => {
+  const riveted = job.parts.fastenings.find(
+    ({ fastener, panel }) => fastener.name === "rivet 3/16 short" && panel === "lower.left",
+  );
+  if (!riveted) throw new Error("the demo has riveted walls");
+  const pulls = (count: number) => ({
+    ...job.measurements,
+    pulls: job.measurements.pulls
+      .filter(
+        (row) => row.fastener === riveted.fastener.name && row.direction === "pull" && row.washer === "yes",
+      )
+      .slice(0, count),
+  });
+
+  test("comes from three tests, not from two", () => {
+    const from = (count: number) =>
+      fastenerStrength(riveted, "pull", changed({ measurements: pulls(count) }));
+    expect(from(2)).toMatchObject({ from: "formula" });
+    expect(from(3)).toMatchObject({ from: "tests" });
+    expect(from(3)).toHaveProperty("uncertainty.degreesOfFreedom", 2);
+  });
+});
+
+describe("the schedule of fasteners", () => {
+  const rows = fastenerSchedule(job);
+  const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
+
+  test("has every fastener of the case once", () => {
+    expect(sum(rows.map(({ count }) => count))).toBe(sum(job.parts.fastenings.map(({ count }) => count)));
+  });
+
+  test("counts washers only under what has bare wood behind it", () => {
+    const backed = job.parts.fastenings.filter(
+      ({ backIsBareWood, fastener }) => backIsBareWood && fastener.kind !== "screw",
+    );
+    expect(sum(rows.map(({ washers }) => washers))).toBe(sum(backed.map(({ count }) => count)));
+  });
+
+  test("takes less time with the powered riveter than by hand", () => {
+    const [most] = fastenerTotals(job, job.review.purchases);
+    const time = (tool: string) => most?.byTool.find((one) => one.tool === tool)?.time ?? Number.NaN;
+    expect(time("powered riveter")).toBeLessThan(time("hand riveter"));
+  });
+
+  test("sets kinds of fasteners side by side", () => {
+    const [sheet] = job.stock.sheets;
+    if (!sheet) throw new Error("the demo has sheets");
+    for (const { load, because } of fastenerKinds(sheet)) {
+      expect(load).toBeGreaterThan(0);
+      expect(because.source.length).toBeGreaterThan(0);
+    }
+  });
+});
+
+describe("own tests of the stock", () => {
+  test("of twist take the place of the veneers' estimate", () => {
+    const [sheet] = job.stock.sheets;
+    if (!sheet) throw new Error("the demo has sheets");
+    expect(sheetModuli(sheet, job.measurements).shearFrom).toBe("measured");
+    expect(sheetModuli(sheet, { ...job.measurements, twists: [] }).shearFrom).toBe("veneers");
+  });
+
+  test("of bare and faced strips find a facing whose table value lies in their interval", () => {
+    const found = facingModuli(job.stock.sheets, job.measurements);
+    const modulus = job.stock.facings.find(({ name }) => name === "laminate sheet 1 mm")?.modulus ?? 0;
+    expect(found.length).toBeGreaterThan(0);
+    for (const { modulus: drawn } of found) {
+      expect(drawn.interval.low).toBeLessThan(modulus);
+      expect(drawn.interval.high).toBeGreaterThan(modulus);
+    }
+  });
+});
+
+describe("faces compared", () => {
+  const options = faceOptions(job);
+
+  test("none on the front is beaten by any other", () => {
+    for (const one of options.filter(({ front }) => front)) {
+      const better = options.filter(
+        (other) =>
+          other.cost.total.amount < one.cost.total.amount &&
+          other.mass < one.mass &&
+          other.stiffening > one.stiffening,
+      );
+      expect(better).toEqual([]);
+    }
+    expect(options[0]?.front).toBe(true);
+  });
+
+  test("a thicker laminate of one modulus stiffens more", () => {
+    const gain = (name: string) => options.find(({ facing }) => facing.name === name)?.stiffening ?? 0;
+    expect(gain("laminate sheet 1 mm")).toBeGreaterThan(gain("laminate sheet 0.7 mm"));
+    expect(gain("laminate sheet 0.7 mm")).toBeGreaterThan(1);
+  });
+
+  test("trials give the cost an interval about it, labels do not", () => {
+    for (const { cost, costInterval, rateFrom } of options) {
+      if (rateFrom === "label") expect(costInterval).toBeUndefined();
+      if (costInterval) {
+        expect(costInterval.low).toBeLessThan(cost.total.amount);
+        expect(costInterval.high).toBeGreaterThan(cost.total.amount);
+      }
+    }
+    expect(options.some(({ costInterval }) => costInterval !== undefined)).toBe(true);
+  });
+
+  test("every adhesive of the case has a plan, every facing its edge", () => {
+    expect(gluePlans(job).map(({ adhesive }) => adhesive.name)).toEqual([
+      ...new Set(job.parts.facings.map(({ adhesive }) => adhesive.name)),
+    ]);
+    const still = facingStresses(job, { warming: ratio(0), moistening: ratio(0) });
+    expect(still.map(({ shear, peel }) => shear + peel)).toEqual(still.map(() => 0));
+  });
+});
