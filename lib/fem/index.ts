@@ -1,3 +1,4 @@
+export * from "./box/index.js";
 export * from "./element/index.js";
 export * from "./mesh/index.js";
 export * from "./panel/index.js";

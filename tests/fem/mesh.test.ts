@@ -9,7 +9,7 @@ import {
   worstShape,
 } from "../../lib/fem/index.js";
 
-const guides = { boxes: [], rim: 0.005, places: [] };
+const guides = { boxes: [], rim: 0.005, shared: false, places: [] };
 
 function meshed(cutouts: readonly Cutout[]): QuadMesh {
   return panelMesh({ length: 0.8, width: 0.5, cutouts }, guides, 150);

@@ -11,6 +11,7 @@ export const referenceKinds: Readonly<Record<string, ReferenceRunner>> = {
   bars: barOutcomes,
   formula: formulaOutcomes,
   panel: finiteElementOutcomes,
+  box: finiteElementOutcomes,
   "linear-regression": regressionOutcomes,
   sheets: sheetOutcomes,
 };

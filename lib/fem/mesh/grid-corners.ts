@@ -17,6 +17,8 @@ export interface MeshGuides {
   readonly boxes: readonly MeshBox[];
   /** Width of a row of elements along all rims, m. */
   readonly rim: number;
+  /** Whether other faces share the panel's four sides: then no node is added there but the places. */
+  readonly shared: boolean;
   /** Places that shall be nodes where there is room. */
   readonly places: readonly Spot[];
 }
@@ -32,8 +34,21 @@ const crowded = 0.4;
  * @param size of elements
  */
 export function gridCorners(outline: Outline, guides: MeshGuides, size: SizeAt): CornerMesh {
-  const columns = lines(outline, guides, size, 0);
-  const rows = lines(outline, guides, size, 1);
+  return cornersOnLines(outline, lines(outline, guides, size, 0), lines(outline, guides, size, 1));
+}
+
+/**
+ * Squares between given lines, where there is material.
+ *
+ * @param outline with rectangles whose sides are among the lines
+ * @param columns places of the lines along x
+ * @param rows places of the lines along y
+ */
+export function cornersOnLines(
+  outline: Outline,
+  columns: readonly number[],
+  rows: readonly number[],
+): CornerMesh {
   const places: Spot[] = [];
   const numbers = new Map<number, number>();
   const nodeAt = (column: number, row: number): number => {

@@ -1,4 +1,6 @@
+export * from "./face-mesh.js";
 export * from "./grid-corners.js";
 export * from "./outline.js";
 export * from "./panel-mesh.js";
 export * from "./quad-mesh.js";
+export { divided, gradedAlong } from "./size.js";

@@ -40,6 +40,17 @@ export function gradedSize(outline: Outline, largest: number): SizeAt {
 }
 
 /**
+ * Sizes along a line, graded towards places on it.
+ *
+ * @param places where strains pile up, m
+ * @param largest size far from them, m
+ */
+export function gradedAlong(places: readonly number[], largest: number): (at: number) => number {
+  return (at) =>
+    Math.min(largest, ...places.map((place) => cornerShare * largest + growth * Math.abs(at - place)));
+}
+
+/**
  * Divides a line so that no part is longer than the size at its place.
  *
  * @param from first end, m

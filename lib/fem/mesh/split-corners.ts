@@ -29,10 +29,15 @@ export function splitCorners(outline: Outline, guides: MeshGuides, size: SizeAt)
     sides: planar.sides,
     arcs,
     size: triangleSize,
+    stays: (a, b) => guides.shared && followsBox(a, b, whole(outline)),
     inside: (place) => isMaterial(outline, place),
   });
   const onGuides = (a: Spot, b: Spot): boolean => guides.boxes.some((box) => followsBox(a, b, box));
   return splitFaces(places, pairedFaces(places, corners, onGuides), arcs);
+}
+
+function whole({ length, width }: Outline): MeshGuides["boxes"][number] {
+  return { left: 0, bottom: 0, width: length, height: width };
 }
 
 /** A regular start: a square lattice of places that keep their distance from all sides. */

@@ -19,6 +19,8 @@ export interface TriangleTask {
   /** Circles that halved sides return to. */
   readonly arcs: readonly Arc[];
   readonly size: SizeAt;
+  /** Whether a side must stay whole: one that another face shares. */
+  readonly stays: (a: Spot, b: Spot) => boolean;
   /** Whether a place belongs to the panel. */
   readonly inside: (place: Spot) => boolean;
 }
@@ -77,12 +79,13 @@ function crowdedSides(
   places: readonly Spot[],
   sides: readonly (readonly [number, number])[],
   corners: readonly (readonly number[])[],
-  { size }: TriangleTask,
+  { size, stays }: TriangleTask,
 ): Set<number> {
   const apexes = apexesOf(corners);
   const split = new Set<number>();
   sides.forEach(([a, b], index) => {
     const [from, to] = [places[a]!, places[b]!];
+    if (stays(from, to)) return;
     const middle: Spot = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
     const facing = apexes.get(keyOf(a, b));
     const reach = apart(from, to) / 2;
@@ -111,7 +114,7 @@ function improvements(
   places: readonly Spot[],
   sides: readonly (readonly [number, number])[],
   corners: readonly (readonly [number, number, number])[],
-  { size, inside }: TriangleTask,
+  { size, inside, stays }: TriangleTask,
 ): { places: Spot[]; sides: Set<number> } {
   const added = { places: [] as Spot[], sides: new Set<number>() };
   for (const triangle of corners) {
@@ -127,7 +130,8 @@ function improvements(
     if (!poor && circle.radius < 0.95 * wanted) continue;
     const crowds = sides.findIndex(([from, to]) => liesInCircleOf(circle.centre, places[from]!, places[to]!));
     if (crowds >= 0) {
-      if (apart(places[sides[crowds]![0]]!, places[sides[crowds]![1]]!) > wanted / 4) added.sides.add(crowds);
+      const [from, to] = sides[crowds]!.map((end) => places[end]!) as [Spot, Spot];
+      if (!stays(from, to) && apart(from, to) > wanted / 4) added.sides.add(crowds);
       continue;
     }
     const room = added.places.every(

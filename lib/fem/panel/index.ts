@@ -1,6 +1,7 @@
 export * from "./buckling.js";
 export * from "./panel-problem.js";
 export * from "./panel-results.js";
+export { sheetAt } from "./panel-structure.js";
 export * from "./solve-panel.js";
 export * from "./strain-field.js";
 export * from "./vibration.js";

@@ -46,6 +46,7 @@ export function panelStructure(problem: PanelProblem, fineness: Fineness): Panel
     {
       boxes: [...regions, ...patches],
       rim: rimWidth(problem),
+      shared: false,
       places: [...points, ...places, ...heldPoints.map(({ at }) => at), ...masses.map(({ at }) => at)],
     },
     fineness,
@@ -75,7 +76,8 @@ export function elementFreedoms(mesh: QuadMesh, element: number): Int32Array {
   );
 }
 
-function sheetAt({ regions, sheet }: PanelProblem, [x, y]: Spot): Sheet {
+/** The make-up at a place: that of the last region that covers it. */
+export function sheetAt({ regions, sheet }: Pick<PanelProblem, "regions" | "sheet">, [x, y]: Spot): Sheet {
   const covers = ({ left, bottom, width, height }: MeshBox): boolean =>
     x > left && x < left + width && y > bottom && y < bottom + height;
   return regions.findLast(covers)?.sheet ?? sheet;

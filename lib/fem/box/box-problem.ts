@@ -1,0 +1,75 @@
+/** A box of flat faces that meet at their middle planes: 0, 0, 0 to length, width, height. SI throughout. */
+
+import type { Sheet } from "../element/index.js";
+import type { Cutout, Spot } from "../mesh/index.js";
+import type { SheetRegion } from "../panel/index.js";
+
+/** Names of the six faces. */
+export const faceNames = ["bottom", "top", "x0", "x1", "y0", "y1"] as const;
+
+/** One of the six faces: x0 stands at x = 0, x1 at x = length. */
+export type FaceName = (typeof faceNames)[number];
+
+/** x, y, z in m. */
+export type BoxSpot = readonly [x: number, y: number, z: number];
+
+/** One face in its own axes: bottom and top x, y; x0 and x1 y, z; y0 and y1 x, z. */
+export interface BoxFace {
+  /** Make-up, its axes those of the face, +z where `frames` says. */
+  readonly sheet: Sheet;
+  /** Strips of another make-up. */
+  readonly regions: readonly SheetRegion[];
+  readonly cutouts: readonly Cutout[];
+}
+
+/** A box. */
+export interface BoxProblem {
+  /** What messages call it. */
+  readonly name: string;
+  readonly length: number;
+  readonly width: number;
+  readonly height: number;
+  /** Faces left out are open. */
+  readonly faces: Readonly<Partial<Record<FaceName, BoxFace>>>;
+}
+
+/** How a face lies in the box. */
+export interface Frame {
+  /** Axes of the box along the face's x and y, and across it. */
+  readonly axes: readonly [0 | 1 | 2, 0 | 1 | 2, 0 | 1 | 2];
+  /** Whether the face's +z runs along its third axis (1) or against it (-1). */
+  readonly sense: 1 | -1;
+  /** Whether the face lies at the far end of its third axis. */
+  readonly far: boolean;
+}
+
+/** How each face lies. */
+export const frames: Readonly<Record<FaceName, Frame>> = {
+  bottom: { axes: [0, 1, 2], sense: 1, far: false },
+  top: { axes: [0, 1, 2], sense: 1, far: true },
+  x0: { axes: [1, 2, 0], sense: 1, far: false },
+  x1: { axes: [1, 2, 0], sense: 1, far: true },
+  y0: { axes: [0, 2, 1], sense: -1, far: false },
+  y1: { axes: [0, 2, 1], sense: -1, far: true },
+};
+
+/** Whether a face's +z looks out of the box. */
+export function looksOut(face: FaceName): boolean {
+  const { sense, far } = frames[face];
+  return sense === (far ? 1 : -1);
+}
+
+/** Sizes of a box along x, y, z. */
+export function extents({ length, width, height }: BoxProblem): BoxSpot {
+  return [length, width, height];
+}
+
+/** A place of a face in the box. */
+export function onFace(problem: BoxProblem, face: FaceName, [u, v]: Spot): BoxSpot {
+  const { axes, far } = frames[face];
+  const spot: [number, number, number] = [0, 0, 0];
+  spot[axes[0]] = u;
+  spot[axes[1]] = v;
+  spot[axes[2]] = far ? extents(problem)[axes[2]] : 0;
+  return spot;
+}

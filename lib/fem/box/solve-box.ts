@@ -1,0 +1,148 @@
+import { nodeAreas } from "../element/index.js";
+import { elementCount, elementMiddle, elementNodes, elementPlaces, type MeshBox } from "../mesh/index.js";
+import { displacementsUnder, type Factors, factorPieces, LooseFreedom, type Piece } from "../solve/index.js";
+import type { BoxSpot, FaceName } from "./box-problem.js";
+import { type BoxStructure, boxFreedoms } from "./box-structure.js";
+
+/** Freedoms held at the nodes for which `where` is true: 0 to 2 along x, y, z, 3 to 5 turns about them. */
+export interface BoxHold {
+  readonly where: (spot: BoxSpot) => boolean;
+  readonly freedoms: readonly number[];
+}
+
+/** A force on the nodes of a box, and which part of it each takes. */
+export interface NodeShares {
+  readonly nodes: readonly number[];
+  /** They add up to 1. */
+  readonly shares: readonly number[];
+}
+
+/** A force of a load case: along x, y, z, N. */
+export interface BoxForce {
+  readonly on: NodeShares;
+  readonly force: BoxSpot;
+}
+
+/** A box held and factored. */
+export interface FactoredBox {
+  readonly structure: BoxStructure;
+  readonly factors: Factors;
+}
+
+/** A box under one load case. */
+export interface MovedBox extends FactoredBox {
+  readonly forces: readonly BoxForce[];
+  /** Along x, y, z and turns about them, six values a node. */
+  readonly displacement: Float64Array;
+}
+
+/**
+ * Holds and factors a box.
+ *
+ * @param structure the box
+ * @param holds its supports
+ * @param springs further pieces: latches, hinges, elastic feet
+ * @throws RangeError when a part is loose, naming where and how
+ */
+export function factoredBox(
+  structure: BoxStructure,
+  holds: readonly BoxHold[],
+  springs: readonly Piece[] = [],
+): FactoredBox {
+  const pieces = [...structure.faces.flatMap(({ elements }) => elements), ...springs];
+  const held = new Uint8Array(boxFreedoms * structure.nodes.length).fill(1);
+  for (const { freedoms } of pieces) for (const freedom of freedoms) held[freedom] = 0;
+  structure.nodes.forEach((spot, node) => {
+    for (const { where, freedoms } of holds)
+      if (where(spot)) for (const freedom of freedoms) held[boxFreedoms * node + freedom] = 1;
+  });
+  try {
+    return { structure, factors: factorPieces(pieces, held) };
+  } catch (error) {
+    if (error instanceof LooseFreedom) throw new RangeError(looseWords(structure, error.freedom));
+    throw error;
+  }
+}
+
+const ways = [
+  "slides along x",
+  "slides along y",
+  "moves along z",
+  "turns about x",
+  "turns about y",
+  "turns about z",
+];
+
+function looseWords({ problem, nodes, faces }: BoxStructure, freedom: number): string {
+  const node = Math.floor(freedom / boxFreedoms);
+  const spot = nodes[node]!.map((at) => (1000 * at).toFixed(0)).join(", ");
+  const face = faces.find(({ numbers }) => numbers.includes(node))?.name ?? "a spring";
+  return `${problem.name} is loose: ${face} at ${spot} mm ${ways[freedom % boxFreedoms]} without resistance; hold it better`;
+}
+
+/** Moves a factored box under forces. */
+export function moved(box: FactoredBox, forces: readonly BoxForce[]): MovedBox {
+  const load = new Float64Array(boxFreedoms * box.structure.nodes.length);
+  for (const { on, force } of forces)
+    on.nodes.forEach((node, i) => {
+      for (const axis of [0, 1, 2] as const) load[boxFreedoms * node + axis]! += on.shares[i]! * force[axis];
+    });
+  return { ...box, forces, displacement: displacementsUnder(box.factors, load) };
+}
+
+/**
+ * A force spread evenly over a rectangle of a face.
+ *
+ * @throws RangeError when nothing is there
+ */
+export function overPatch({ problem, faces }: BoxStructure, name: FaceName, over: MeshBox): NodeShares {
+  const face = faces.find((one) => one.name === name);
+  const shares = new Map<number, number>();
+  for (let element = 0; face && element < elementCount(face.mesh); element++) {
+    const [u, v] = elementMiddle(face.mesh, element);
+    const { left, bottom, width, height } = over;
+    if (u < left || u > left + width || v < bottom || v > bottom + height) continue;
+    const { x, y } = elementPlaces(face.mesh, element);
+    const nodes = elementNodes(face.mesh, element);
+    nodeAreas(x, y).forEach((area, i) => {
+      const node = face.numbers[nodes[i]!]!;
+      shares.set(node, (shares.get(node) ?? 0) + area);
+    });
+  }
+  if (shares.size === 0) throw new RangeError(`${problem.name}: a load on ${name} lies on no material`);
+  return evened(shares);
+}
+
+/**
+ * A force spread evenly along a straight seam or rim, from one place to another.
+ *
+ * @throws RangeError when there are no nodes
+ */
+export function alongLine({ problem, nodes }: BoxStructure, from: BoxSpot, to: BoxSpot): NodeShares {
+  const length = Math.hypot(...from.map((at, axis) => to[axis]! - at));
+  const alongOf = (spot: BoxSpot): number =>
+    spot.reduce((sum, at, axis) => sum + ((at - from[axis]!) * (to[axis]! - from[axis]!)) / length, 0);
+  const onLine = nodes
+    .map((spot, node) => ({
+      node,
+      along: alongOf(spot),
+      away: Math.hypot(...spot.map((at, axis) => at - from[axis]!)),
+    }))
+    .filter(({ along, away }) => Math.abs(away - along) < 1e-7 * length && along <= length * (1 + 1e-7))
+    .sort((a, b) => a.along - b.along);
+  if (onLine.length < 3) throw new RangeError(`${problem.name}: a line load meets no rim or seam`);
+  const shares = new Map<number, number>();
+  for (let i = 0; i + 2 < onLine.length; i += 2) {
+    const part = onLine[i + 2]!.along - onLine[i]!.along;
+    [1 / 6, 2 / 3, 1 / 6].forEach((share, k) => {
+      const { node } = onLine[i + k]!;
+      shares.set(node, (shares.get(node) ?? 0) + share * part);
+    });
+  }
+  return evened(shares);
+}
+
+function evened(shares: ReadonlyMap<number, number>): NodeShares {
+  const total = [...shares.values()].reduce((sum, share) => sum + share, 0);
+  return { nodes: [...shares.keys()], shares: [...shares.values()].map((share) => share / total) };
+}

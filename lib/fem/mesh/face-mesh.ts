@@ -1,0 +1,50 @@
+import { cornersOnLines, type MeshBox } from "./grid-corners.js";
+import { arcsOf, type Outline, type Spot } from "./outline.js";
+import { outlineFaults } from "./outline-faults.js";
+import { type QuadMesh, quadMesh } from "./quad-mesh.js";
+import type { SizeAt } from "./size.js";
+import { splitCorners } from "./split-corners.js";
+
+/**
+ * Meshes a face whose four sides other faces share, so that nodes on the sides lie where the lines say.
+ *
+ * @param name what messages call the face
+ * @param outline of the face; the sides of its sharp rectangles are among the lines
+ * @param boxes strips of another make-up, their sides among the lines too
+ * @param lines along x and y of the face: every second one is the middle of its neighbours
+ * @param size of elements
+ * @throws RangeError that names the face and the cutout when the outline cannot be meshed
+ */
+export function faceMesh(
+  name: string,
+  outline: Outline,
+  boxes: readonly MeshBox[],
+  lines: readonly [columns: readonly number[], rows: readonly number[]],
+  size: SizeAt,
+): QuadMesh {
+  const faults = outlineFaults(outline);
+  if (faults.length > 0) throw new RangeError(`${name}: ${faults.join("; ")}`);
+  const straight = outline.cutouts.every((cutout) => cutout.kind === "rectangle" && cutout.radius === 0);
+  const { places, quads } = straight
+    ? cornersOnLines(outline, ...lines)
+    : splitCorners(outline, { boxes, rim: 0, shared: true, places: rimPlaces(outline, lines) }, size);
+  return quadMesh(places, quads, outline.cutouts.flatMap(arcsOf));
+}
+
+/** Every second line where it meets the rim: splitting adds the ones between. */
+function rimPlaces(
+  { length, width }: Outline,
+  [columns, rows]: readonly [readonly number[], readonly number[]],
+): Spot[] {
+  const second = (lines: readonly number[]): readonly number[] => lines.filter((_, i) => i % 2 === 0);
+  return [
+    ...second(columns).flatMap((x): Spot[] => [
+      [x, 0],
+      [x, width],
+    ]),
+    ...second(rows).flatMap((y): Spot[] => [
+      [0, y],
+      [length, y],
+    ]),
+  ];
+}
