@@ -5,6 +5,7 @@ export * from "./bars.js";
 export * from "./best-value.js";
 export * from "./mitre-kerf.js";
 export type { Buyable, PlanProof, Purchase, PurchaseBound } from "./purchase.js";
+export * from "./saw-steps.js";
 export * from "./sheet-bound.js";
 export * from "./sheet-plan.js";
 export * from "./sheets.js";

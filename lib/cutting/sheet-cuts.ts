@@ -1,5 +1,6 @@
 /** Turns a filled sheet into placed pieces, offcuts and straight cuts, one cut at a time as a saw would. */
 import { Area, Length } from "../quantity/index.js";
+import { groupedCuts } from "./cut-order.js";
 import type { Part } from "./rectangles/cut-tree.js";
 import { freeAreas } from "./rectangles/free-areas.js";
 import type { Laid } from "./rectangles/item.js";
@@ -75,7 +76,7 @@ function sawn(root: Part, usable: SheetArea, kerf: number): Worked {
   const saw = new Saw(kerf);
   follow(saw, root, usable, kerf);
   const { pieces, offcuts, cuts, dust } = saw;
-  return { pieces, offcuts, cuts, kerfArea: Area.si(dust) };
+  return { pieces, offcuts, cuts: groupedCuts(cuts), kerfArea: Area.si(dust) };
 }
 
 /** Cuts an area as a part of the plan says, whose sizes have a kerf in them. */
