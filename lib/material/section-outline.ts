@@ -1,5 +1,5 @@
 /** Sections of bars and stiffeners as properties of the drawn outline. */
-import { type Formula, formula } from "../formula.js";
+import { type Formula, type FormulaSymbols, formula } from "../formula.js";
 import { Area, type Kind, Length, listOf, recordOf, SecondMoment } from "../quantity/index.js";
 import { cite } from "../source.js";
 
@@ -34,7 +34,7 @@ export type SectionProperties = {
 const OutlinePoint: Kind<OutlinePoint> = recordOf<OutlinePoint>("point", { x: Length, y: Length });
 
 /** The symbols of a section's properties. */
-export const sectionResult = {
+export const sectionResult: FormulaSymbols<SectionProperties> = {
   area: { symbol: "A", kind: Area, meaning: "area" },
   centroidX: { symbol: String.raw`\bar x`, kind: Length, meaning: "centroid, x" },
   centroidY: { symbol: String.raw`\bar y`, kind: Length, meaning: "centroid, y" },
@@ -43,7 +43,7 @@ export const sectionResult = {
   product: { symbol: "I_{xy}", kind: SecondMoment, meaning: "product of area" },
   largest: { symbol: "I_1", kind: SecondMoment, meaning: "largest second moment" },
   smallest: { symbol: "I_2", kind: SecondMoment, meaning: "smallest second moment" },
-} as const;
+};
 
 /** Area, centroid and second moments of a drawn profile, by Green's theorem along its outlines. */
 export const outlineSection: Formula<DrawnProfile, SectionProperties> = formula<
