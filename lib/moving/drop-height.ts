@@ -1,16 +1,6 @@
-/** How high things fall when they are handled, and how fast they land. */
+/** How high things fall when they are handled. */
 import { type Formula, formula } from "../formula.js";
-import {
-  choice,
-  Energy,
-  inch,
-  type Kind,
-  Length,
-  Mass,
-  pound,
-  Speed,
-  standardGravity,
-} from "../quantity/index.js";
+import { choice, inch, type Kind, Length, Mass, pound } from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** How rough the handling is taken to be. ASTM D4169 calls them assurance levels III, II and I. */
@@ -123,42 +113,4 @@ export const transitDrop: Formula<TransitCase, Length> = formula({
     if (mass < 45.4) return short ? 1.22 : 0.76;
     return short ? 0.76 : 0.61;
   },
-});
-
-/**
- * Speed at the end of a fall: sqrt(2 g h).
- *
- * @source dynamics, free fall
- * @throws RangeError for a negative height
- * @example impactSpeed({ height: mm(610) }) // 3.459 m/s
- */
-export const impactSpeed: Formula<{ readonly height: Length }, Speed> = formula({
-  id: "drop.speed",
-  title: "Speed of landing",
-  equation: String.raw`v=\sqrt{2 g h}`,
-  inputs: { height: { symbol: "h", kind: Length, meaning: "drop height", min: 0 } },
-  result: { symbol: "v", kind: Speed, meaning: "speed of landing" },
-  source: [cite("dynamics", "free fall")],
-  validity: "No air; right to a thousandth for any drop of a case.",
-  compute: ({ height }) => Math.sqrt(2 * standardGravity * height),
-});
-
-/**
- * Energy that a fall must lose: m g h.
- *
- * @source dynamics, potential energy
- * @throws RangeError for a negative mass or height
- */
-export const dropEnergy: Formula<{ readonly mass: Mass; readonly height: Length }, Energy> = formula({
-  id: "drop.energy",
-  title: "Energy of a fall",
-  equation: "E=m g h",
-  inputs: {
-    mass: { symbol: "m", kind: Mass, meaning: "mass", min: 0 },
-    height: { symbol: "h", kind: Length, meaning: "drop height", min: 0 },
-  },
-  result: { symbol: "E", kind: Energy, meaning: "energy to be lost" },
-  source: [cite("dynamics", "potential energy")],
-  validity: "All of it goes into cushion, case and contents.",
-  compute: ({ mass, height }) => mass * standardGravity * height,
 });

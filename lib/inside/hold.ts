@@ -1,0 +1,116 @@
+/** What holds a thing in place on the road: screws, brackets, straps. */
+import { type Formula, formula } from "../formula.js";
+import { Angle, Count, degree, Force, Length, Mass, Ratio, standardGravity } from "../quantity/index.js";
+import { cite } from "../source.js";
+
+/** A thing on a row of fasteners or a bracket. */
+export interface HeldThing {
+  /** Of the thing. */
+  readonly mass: Mass;
+  /** Push of the road as a share of the weight. */
+  readonly share: Ratio;
+  /** Fasteners that share it. */
+  readonly count: number;
+}
+
+/**
+ * Sideways force on each fastener that holds a thing: c m g / n. Friction is left out.
+ *
+ * @source statics; EN 12195-1 for the share
+ * @throws RangeError unless mass and share are not negative and there is a fastener
+ */
+export const heldShear: Formula<HeldThing, Force> = formula({
+  id: "hold.shear",
+  title: "Sideways force on each fastener",
+  equation: String.raw`V=\frac{c\,m g}{n}`,
+  inputs: {
+    mass: { symbol: "m", kind: Mass, meaning: "thing", min: 0 },
+    share: { symbol: "c", kind: Ratio, meaning: "push of the road", min: 0 },
+    count: { symbol: "n", kind: Count, meaning: "fasteners", min: 1 },
+  },
+  result: { symbol: "V", kind: Force, meaning: "sideways, each" },
+  source: [cite("statics", "equal shares"), cite("en-12195", "table 2")],
+  validity: "Fasteners alike and near the thing's middle.",
+  compute: ({ mass, share, count }) => (share * mass * standardGravity) / count,
+});
+
+/** A thing that wants to tip off its feet. */
+export interface TippingThing {
+  /** Of the thing. */
+  readonly mass: Mass;
+  /** Push of the road as a share of the weight. */
+  readonly share: Ratio;
+  /** Of its centre above its feet. */
+  readonly height: Length;
+  /** Between the two rows of fasteners, the way it tips. */
+  readonly base: Length;
+}
+
+/**
+ * Pull on the rear row of fasteners of a thing that the road pushes over: m g (c h / b - 1/2), zero where its own
+ * weight holds it down.
+ *
+ * @source moments about the front row
+ * @throws RangeError unless height and base are positive
+ */
+export const heldPull: Formula<TippingThing, Force> = formula({
+  id: "hold.pull",
+  title: "Pull on the rear row of fasteners",
+  equation: String.raw`N=\max\left(0,\ m g\left(\frac{c\,h}{b}-\frac12\right)\right)`,
+  inputs: {
+    mass: { symbol: "m", kind: Mass, meaning: "thing", min: 0 },
+    share: { symbol: "c", kind: Ratio, meaning: "push of the road", min: 0 },
+    height: { symbol: "h", kind: Length, meaning: "its centre above its feet", above: 0 },
+    base: { symbol: "b", kind: Length, meaning: "between the rows", above: 0 },
+  },
+  result: { symbol: "N", kind: Force, meaning: "pull on the row" },
+  source: [cite("statics", "moments about the front row")],
+  validity: "Weight midway between the rows, on a level floor.",
+  compute: ({ mass, share, height, base }) =>
+    Math.max(0, mass * standardGravity * ((share * height) / base - 0.5)),
+});
+
+/** A strap over a thing inside. */
+export interface StrappedThing {
+  /** Of the thing. */
+  readonly mass: Mass;
+  /** Push of the road as a share of the weight. */
+  readonly share: Ratio;
+  /** Straps round it that take the push along their length. */
+  readonly straps: number;
+  /** Strap against the way of the push: 0 when it lies along it. */
+  readonly strapAngle: Angle;
+  /** Under the thing; 0 where nobody measured it. */
+  readonly friction: Ratio;
+}
+
+/**
+ * Tension in each strap that holds a thing directly: (c - mu) m g / (n cos(beta)), zero where friction holds it.
+ *
+ * @source EN 12195-1, direct lashing; statics
+ * @throws RangeError unless there is a strap and its angle is below 90 degrees
+ */
+export const strapTension: Formula<StrappedThing, Force> = formula({
+  id: "hold.strap",
+  title: "Tension in a strap that holds a thing",
+  equation: String.raw`T=\max\left(0,\ \frac{(c-\mu)\,m g}{n\,\cos\beta}\right)`,
+  inputs: {
+    mass: { symbol: "m", kind: Mass, meaning: "thing", min: 0 },
+    share: { symbol: "c", kind: Ratio, meaning: "push of the road", min: 0 },
+    straps: { symbol: "n", kind: Count, meaning: "straps", min: 1 },
+    strapAngle: {
+      symbol: String.raw`\beta`,
+      kind: Angle,
+      meaning: "strap against the push",
+      min: 0,
+      below: degree(90),
+    },
+    friction: { symbol: String.raw`\mu`, kind: Ratio, meaning: "friction under it", min: 0 },
+  },
+  result: { symbol: "T", kind: Force, meaning: "tension, each" },
+  source: [cite("en-12195", "direct lashing"), cite("statics", "components of a force")],
+  validity:
+    "Straps round the thing to two anchors; the lift of a slanting strap is left out, to the safe side.",
+  compute: ({ mass, share, straps, strapAngle, friction }) =>
+    Math.max(0, ((share - friction) * mass * standardGravity) / (straps * Math.cos(strapAngle))),
+});

@@ -1,0 +1,104 @@
+/** How warm it gets in the end. */
+import { type Formula, formula } from "../formula.js";
+import { Area, Length, Power, Ratio, standardGravity, Temperature } from "../quantity/index.js";
+import { cite } from "../source.js";
+import { airHeat } from "./air.js";
+import { AirFlow, HeatConductance, TemperatureRise } from "./kinds.js";
+
+/** A case with a known stream of air. */
+export interface SteadyHeat {
+  /** All that turns to heat inside. */
+  readonly power: Power;
+  /** Through the walls. */
+  readonly conductance: HeatConductance;
+  /** Through vents or a fan; 0 for a shut case. */
+  readonly flow: AirFlow;
+}
+
+/**
+ * How much warmer it ends inside than outside: P / (UA + rho c Q).
+ *
+ * @source heat transfer, heat balance
+ * @throws RangeError for a negative power, or walls that pass nothing
+ */
+export const steadyRise: Formula<SteadyHeat, TemperatureRise> = formula({
+  id: "heat.steady",
+  title: "How warm it gets in the end",
+  equation: String.raw`\Delta T=\frac{P}{UA+\rho c_p Q}`,
+  inputs: {
+    power: { symbol: "P", kind: Power, meaning: "heat inside", min: 0 },
+    conductance: { symbol: "UA", kind: HeatConductance, meaning: "through the walls", above: 0 },
+    flow: { symbol: "Q", kind: AirFlow, meaning: "air through the case", min: 0 },
+  },
+  result: { symbol: String.raw`\Delta T`, kind: TemperatureRise, meaning: "rise over the outside" },
+  source: [cite("heat-transfer", "heat balance")],
+  validity: "Well mixed air near sea level, in the shade, after some hours.",
+  compute: ({ power, conductance, flow }) => power / (conductance + airHeat * flow),
+});
+
+/** A case with vents at two heights and no fan. */
+export interface VentedHeat {
+  /** All that turns to heat inside. */
+  readonly power: Power;
+  /** Through the walls. */
+  readonly conductance: HeatConductance;
+  /** Both vents as one opening. */
+  readonly area: Area;
+  /** Share of the free area that a jet fills. */
+  readonly discharge: Ratio;
+  /** Between the vents. */
+  readonly apart: Length;
+  /** Of the air. */
+  readonly outside: Temperature;
+}
+
+/** Warmth of a vented case. */
+export type VentedWarmth = {
+  /** Over the outside. */
+  readonly rise: TemperatureRise;
+  /** Through the vents. */
+  readonly flow: AirFlow;
+};
+
+/**
+ * Rise and draught of a vented case, each driving the other: P = UA dT + rho c C A sqrt(2 g H dT/Ti) dT.
+ *
+ * @source heat balance with ASHRAE's stack flow, both vents as one opening over their whole height
+ * @throws RangeError unless walls and vents pass something
+ */
+export const ventedRise: Formula<VentedHeat, VentedWarmth> = formula<VentedHeat, VentedWarmth>({
+  id: "heat.vented",
+  title: "How warm a vented case gets",
+  equation: String.raw`P=UA\,\Delta T+\rho c_p\,C_D A\sqrt{2gH\frac{\Delta T}{T_o+\Delta T}}\ \Delta T`,
+  inputs: {
+    power: { symbol: "P", kind: Power, meaning: "heat inside", min: 0 },
+    conductance: { symbol: "UA", kind: HeatConductance, meaning: "through the walls", above: 0 },
+    area: { symbol: "A", kind: Area, meaning: "vents as one opening", above: 0 },
+    discharge: { symbol: "C_D", kind: Ratio, meaning: "discharge factor", above: 0, max: 1 },
+    apart: { symbol: "H", kind: Length, meaning: "between the vents", above: 0 },
+    outside: { symbol: "T_o", kind: Temperature, meaning: "outside", above: 0 },
+  },
+  result: {
+    rise: { symbol: String.raw`\Delta T`, kind: TemperatureRise, meaning: "rise over the outside" },
+    flow: { symbol: "Q", kind: AirFlow, meaning: "air through the vents" },
+  },
+  source: [cite("heat-transfer", "heat balance"), cite("ashrae", "p. 25.13, eq. 37")],
+  validity: "Still air, vents free on both sides, well mixed inside.",
+  compute: ({ power, conductance, area, discharge, apart, outside }) => {
+    const flowAt = (rise: number): number =>
+      discharge * area * Math.sqrt((2 * standardGravity * apart * rise) / (outside + rise));
+    const rise = rootOf((one) => (conductance + airHeat * flowAt(one)) * one - power, power / conductance);
+    return { rise, flow: flowAt(rise) };
+  },
+});
+
+/** Where a rising function crosses zero between 0 and a bound, by halving. */
+function rootOf(value: (at: number) => number, bound: number): number {
+  let [low, high] = [0, bound];
+  for (let step = 0; step < 100; step++) {
+    const middle = (low + high) / 2;
+    if (value(middle) > 0) high = middle;
+    else low = middle;
+  }
+  return (low + high) / 2;
+}

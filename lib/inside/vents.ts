@@ -1,0 +1,103 @@
+/** Air that finds its way through vents. */
+import { type Formula, formula } from "../formula.js";
+import { Area, Length, Ratio, standardGravity, Temperature } from "../quantity/index.js";
+import { cite } from "../source.js";
+import { AirFlow } from "./kinds.js";
+
+/** Two vents, one above the other. */
+export interface VentPair {
+  /** Free area of the lower one: what a grille leaves. */
+  readonly low: Area;
+  /** Free area of the upper one. */
+  readonly high: Area;
+}
+
+/**
+ * The one opening that two in a row come to: 1 / sqrt(1/A1^2 + 1/A2^2).
+ *
+ * @source ASHRAE Fundamentals, openings in series
+ * @throws RangeError unless both are positive
+ */
+export const ventsInRow: Formula<VentPair, Area> = formula({
+  id: "heat.vents",
+  title: "Two vents in a row",
+  equation: String.raw`A=\frac{1}{\sqrt{1/A_1^2+1/A_2^2}}`,
+  inputs: {
+    low: { symbol: "A_1", kind: Area, meaning: "lower vent, free area", above: 0 },
+    high: { symbol: "A_2", kind: Area, meaning: "upper vent, free area", above: 0 },
+  },
+  result: { symbol: "A", kind: Area, meaning: "one opening alike" },
+  source: [cite("ashrae", "openings in series"), cite("fluid-flow", "openings in series")],
+  validity: "Room between them; a filter counts as a third opening.",
+  compute: ({ low, high }) => 1 / Math.sqrt(1 / low ** 2 + 1 / high ** 2),
+});
+
+/** Warm air in a vented case. */
+export interface Stack {
+  /** Share of the free area that a jet fills: 0.6 to 0.65. */
+  readonly discharge: Ratio;
+  /** One opening. */
+  readonly area: Area;
+  /** From the level where inside and outside press alike to the middle of the opening: half the way between like vents. */
+  readonly rise: Length;
+  /** Inside. */
+  readonly inside: Temperature;
+  /** Outside. */
+  readonly outside: Temperature;
+}
+
+/**
+ * Air that warmth drives through an opening: C A sqrt(2 g H (Ti - To) / Ti).
+ *
+ * @source ASHRAE Fundamentals 1997, p. 25.13, eq. 37
+ * @throws RangeError unless the inside is at least as warm as the outside
+ * @example stackFlow({ discharge: ratio(0.65), area: Area.si(0.02), rise: mm(500), inside: Temperature.si(308.15), outside: Temperature.si(298.15) }) // 26.4 m3/h
+ */
+export const stackFlow: Formula<Stack, AirFlow> = formula({
+  id: "heat.stack",
+  title: "Air driven by warmth",
+  equation: String.raw`Q=C_D A\sqrt{2g\,\Delta H\,\frac{T_i-T_o}{T_i}}`,
+  inputs: {
+    discharge: { symbol: "C_D", kind: Ratio, meaning: "discharge factor", above: 0, max: 1 },
+    area: { symbol: "A", kind: Area, meaning: "opening", above: 0 },
+    rise: { symbol: String.raw`\Delta H`, kind: Length, meaning: "from the neutral level", min: 0 },
+    inside: { symbol: "T_i", kind: Temperature, meaning: "inside", above: 0 },
+    outside: { symbol: "T_o", kind: Temperature, meaning: "outside", above: 0 },
+  },
+  result: { symbol: "Q", kind: AirFlow, meaning: "air" },
+  source: [cite("ashrae", "p. 25.13, eq. 37")],
+  validity: "Still air outside, openings at two heights; wind may help or hinder.",
+  refuse: ({ inside, outside }) => (inside >= outside ? [] : ["inside must be at least as warm as outside"]),
+  compute: ({ discharge, area, rise, inside, outside }) =>
+    discharge * area * Math.sqrt((2 * standardGravity * rise * (inside - outside)) / inside),
+});
+
+/** Vents of unlike size. */
+export interface NeutralLevel extends VentPair {
+  /** Between the middles of the two. */
+  readonly apart: Length;
+  /** Inside over outside, absolute: near 1. */
+  readonly warmth: Ratio;
+}
+
+/**
+ * Height of the neutral level above the lower vent: H / (1 + (A1/A2)^2 Ti/To).
+ *
+ * @source ASHRAE Fundamentals, neutral pressure level
+ * @throws RangeError unless areas, distance and warmth are positive
+ */
+export const neutralLevel: Formula<NeutralLevel, Length> = formula({
+  id: "heat.neutral",
+  title: "Level where inside and outside press alike",
+  equation: String.raw`h=\frac{H}{1+(A_1/A_2)^2\,T_i/T_o}`,
+  inputs: {
+    low: { symbol: "A_1", kind: Area, meaning: "lower vent", above: 0 },
+    high: { symbol: "A_2", kind: Area, meaning: "upper vent", above: 0 },
+    apart: { symbol: "H", kind: Length, meaning: "between the vents", above: 0 },
+    warmth: { symbol: "T_i/T_o", kind: Ratio, meaning: "inside over outside, absolute", above: 0 },
+  },
+  result: { symbol: "h", kind: Length, meaning: "above the lower vent" },
+  source: [cite("ashrae", "neutral pressure level, two openings")],
+  validity: "Two openings and a case tight elsewhere.",
+  compute: ({ low, high, apart, warmth }) => apart / (1 + (low / high) ** 2 * warmth),
+});
