@@ -1,4 +1,4 @@
-import type { Box, ContentPart, Face, PlugRoom } from "../../design/index.js";
+import type { ContentPart, PlugRoom } from "../../design/index.js";
 import { cableRoom } from "../../inside/index.js";
 import { Length } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -7,6 +7,7 @@ import { compared } from "../compared.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
+import { roomAt } from "./room-at.js";
 
 const cableCaution =
   "A cable bent too tight or pinched by a panel heats and burns: brush or grommet at every hole, slack at every hinge.";
@@ -33,7 +34,7 @@ function cableReply(
   { face, length, cable, bendFactor }: PlugRoom,
 ): Reply {
   const line = cableRoom.worked({ diameter: cable, factor: bendFactor, plug: length });
-  const room = roomAt(input, part, face);
+  const room = roomAt(input, { section: part.content.section, name: part.content.name, box: part.box }, face);
   const style = styleOf(input.case);
   return compared({
     kind: Length,
@@ -48,44 +49,4 @@ function cableReply(
       cite("nec", "300.34"),
     ],
   });
-}
-
-const sides: Readonly<Record<Face, { readonly axis: "x" | "y" | "z"; readonly high: boolean }>> = {
-  left: { axis: "x", high: false },
-  right: { axis: "x", high: true },
-  front: { axis: "y", high: false },
-  back: { axis: "y", high: true },
-  bottom: { axis: "z", high: false },
-  top: { axis: "z", high: true },
-};
-
-/** Free way from a face of a content to the wall or to the next thing in front of it. */
-function roomAt(input: ReviewInput, { content, box }: ContentPart, face: Face): Length {
-  const { axis, high } = sides[face];
-  const section = input.case.sections.find(({ name }) => name === content.section);
-  const part = input.parts.sections.find(({ name }) => name === content.section);
-  if (!section || !part) throw new RangeError(`cables: no section ${content.section}`);
-  const size = { x: section.inside.width, y: section.inside.depth, z: section.inside.height };
-  const wall = high ? part.insideLow[axis] + size[axis] : part.insideLow[axis];
-  const from = high ? box.low[axis] + box.size[axis] : box.low[axis];
-  const others = [
-    ...input.parts.contents.filter((one) => one.content !== content),
-    ...input.parts.shelves.map(({ panel }) => panel),
-  ];
-  const ways = others
-    .filter((other) => faces(other.box, box, axis))
-    .map((other) => (high ? other.box.low[axis] - from : from - other.box.low[axis] - other.box.size[axis]))
-    .filter((way) => way >= -1e-6);
-  return Length.si(Math.max(0, Math.min(Math.abs(wall - from), ...ways)));
-}
-
-/** Does one box stand before the other along an axis? */
-function faces(one: Box, other: Box, axis: "x" | "y" | "z"): boolean {
-  return (["x", "y", "z"] as const)
-    .filter((across) => across !== axis)
-    .every(
-      (across) =>
-        one.low[across] < other.low[across] + other.size[across] &&
-        other.low[across] < one.low[across] + one.size[across],
-    );
 }

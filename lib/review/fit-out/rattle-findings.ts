@@ -10,7 +10,7 @@ import { panelStiffness } from "../stiffness/panel-stiffness.js";
 import { sheetModuli } from "../stiffness/sheet-moduli.js";
 
 /** Wheels of a van hop at 10 to 15 a second, its body shakes up to about 20: common practice, no source. */
-const vehicleBand = Frequency.si(20);
+export const vehicleBand: Frequency = Frequency.si(20);
 
 /** Damping of thin panels and of foam: common practice, no source. */
 const panelDamping = ratio(0.05);

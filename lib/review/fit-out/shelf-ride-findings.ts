@@ -1,13 +1,16 @@
 import type { ShelfPart } from "../../design/index.js";
-import { gluePull, platformPull } from "../../inside/index.js";
+import { Frequency, gluePull, platformPull, sagFrequency } from "../../inside/index.js";
 import { Force, Length, Moment, Pressure, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { styleOf } from "../amount.js";
+import { fineAmount, showFine, styleOf } from "../amount.js";
 import { compared } from "../compared.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import { fastenerStrength, isKnown } from "../joints/fastener-strength.js";
 import type { ReviewInput } from "../review-input.js";
+import { firstSag } from "../stiffness/shelf-sag.js";
+import { vehicleBand } from "./rattle-findings.js";
+import { roomAt } from "./room-at.js";
 
 const shelfCaution =
   "A platform that tears off the wall drops what stands on it: a strut under its front edge costs nothing.";
@@ -15,11 +18,57 @@ const shelfCaution =
 /** Across the face veneer plywood gives at about 1 to 2 MPa; a quarter of the lower, common practice, no source. */
 const glueAllows = Pressure.of(0.25, "MPa");
 
-/** Whether platforms that are held at their back only stay on the wall: screws and glue, with a jolt. */
+/** Whether shelves keep clear of what is under them with a jolt, and platforms held at their back only stay on the wall. */
 export function shelfRideFindings(input: ReviewInput): readonly Finding[] {
-  return input.parts.shelves
-    .filter(({ shelf }) => shelf.support === "back only")
-    .flatMap((part) => [screwFinding(input, part), glueFinding(input, part)]);
+  return input.parts.shelves.flatMap((part) => [
+    joltFinding(input, part),
+    ...(part.shelf.support === "back only" ? [screwFinding(input, part), glueFinding(input, part)] : []),
+  ]);
+}
+
+function joltFinding(input: ReviewInput, part: ShelfPart): Finding {
+  const { name } = part.shelf;
+  const question: Question = {
+    id: `fit-out.jolt.${name}`,
+    topic: "fit-out",
+    subject: name,
+    question: `Does the ${name} strike what is under it when the ${input.case.journey.vehicle} jolts?`,
+  };
+  return guarded(question, () => joltReply(input, part), [shelfCaution]);
+}
+
+/** A jolt multiplies the sag as it multiplies the load; on its own spring it also swings. */
+function joltReply(input: ReviewInput, part: ShelfPart): Reply {
+  const { sag, because } = firstSag(part, input);
+  const hum = sagFrequency.worked({ sag });
+  const jolted = Length.si(input.case.demands.jerk * sag);
+  const room = roomAt(
+    input,
+    { section: part.shelf.section, name: part.shelf.name, box: part.panel.box },
+    "bottom",
+  );
+  const style = styleOf(input.case);
+  const shakes =
+    hum.value < vehicleBand
+      ? "within what a vehicle shakes with: hold things down on it"
+      : "above what a vehicle shakes with";
+  return {
+    ...compared({
+      kind: Length,
+      asked: ["sag with a jolt", jolted],
+      there: ["free under it", room],
+      facts: `A jolt bends it ${showFine(jolted, style)} with ${showFine(room, style)} free under it; it swings at about ${Frequency.show(hum.value, { digits: 2 })}, ${shakes}.`,
+      remedy: "A lip or a batten under its front edge stiffens it.",
+      because: [...because, hum],
+      cautions: [shelfCaution],
+      source: [
+        cite("common-practice", "jerk of the case file"),
+        cite("vibration", "natural frequency from static deflection"),
+      ],
+    }),
+    demand: fineAmount("sag with a jolt", jolted),
+    capacity: fineAmount("free under it", room),
+  };
 }
 
 function about(part: ShelfPart, by: "screws" | "glue"): Question {

@@ -1,4 +1,5 @@
 import type { Shelf, ShelfPart } from "../../design/index.js";
+import type { WorkedLine } from "../../formula.js";
 import { type CreepCase, creepFactor } from "../../material/index.js";
 import { edgePlateUniform, longTermSag, type PlateEdges } from "../../mechanics/index.js";
 import { Length, Pressure, ratio, standardGravity } from "../../quantity/index.js";
@@ -26,9 +27,12 @@ export function shelfSagFindings(input: ReviewInput): readonly Finding[] {
   );
 }
 
-function shelfReply(part: ShelfPart, input: ReviewInput): Reply {
+/** Sag of a shelf when what it carries is put on it, with the worked lines. */
+export function firstSag(
+  part: ShelfPart,
+  input: ReviewInput,
+): { readonly sag: Length; readonly because: readonly WorkedLine[] } {
   const { panel, shelf } = part;
-  const { demands } = input.case;
   const { stiffness, because } = panelStiffness(panel, sheetModuli(panel.sheet, input.measurements));
   const plate = edgePlateUniform.worked({
     length: panel.width,
@@ -37,7 +41,13 @@ function shelfReply(part: ShelfPart, input: ReviewInput): Reply {
     ...edgesOf(shelf.support),
     pressure: pressureOn(part),
   });
-  const first = plate.value.largestDeflection;
+  return { sag: plate.value.largestDeflection, because: [because, plate] };
+}
+
+function shelfReply(part: ShelfPart, input: ReviewInput): Reply {
+  const { panel, shelf } = part;
+  const { demands } = input.case;
+  const { sag: first, because } = firstSag(part, input);
   const creep = creepFactor.worked({ material: creepCase(demands.climate) });
   const later = longTermSag.worked({ lasting: first, passing: Length.si(0), creepFactor: creep.value });
   const allowed = Length.si(
@@ -51,7 +61,7 @@ function shelfReply(part: ShelfPart, input: ReviewInput): Reply {
     demand: fineAmount("sag after years", later.value),
     capacity: fineAmount("allowed sag", allowed),
     ratio: used,
-    because: [because, plate, creep, later],
+    because: [...because, creep, later],
     cautions: [],
     source: [cite("common-practice", "allowed sag as a share of the span")],
   };

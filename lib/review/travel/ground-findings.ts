@@ -144,7 +144,18 @@ function rampReply(input: ReviewInput): Reply {
     resistance: share,
     slope: ramp ?? Angle.si(0),
   });
-  return pushed(input, push.value, "startOrStop", "push up the ramp", [balance, push], [source, rampCaution]);
+  const weight = balance.value.mass * standardGravity;
+  const back = Force.si(Math.max(0, weight * (Math.sin(ramp ?? 0) - share * Math.cos(ramp ?? 0))));
+  const reply = pushed(
+    input,
+    push.value,
+    "startOrStop",
+    "push up the ramp",
+    [balance, push],
+    [source, rampCaution],
+  );
+  const down = `On the way down it pulls with ${Force.show(back, styleOf(input.case))}.`;
+  return { ...reply, answer: `${reply.answer} ${down}` };
 }
 
 function pushed(

@@ -1,0 +1,50 @@
+import type { Box, Face } from "../../design/index.js";
+import { Length } from "../../quantity/index.js";
+import type { ReviewInput } from "../review-input.js";
+
+/** A thing inside a section, by its name, in the stacked case. */
+interface Body {
+  readonly section: string;
+  readonly name: string;
+  readonly box: Box;
+}
+
+const sides: Readonly<Record<Face, { readonly axis: "x" | "y" | "z"; readonly high: boolean }>> = {
+  left: { axis: "x", high: false },
+  right: { axis: "x", high: true },
+  front: { axis: "y", high: false },
+  back: { axis: "y", high: true },
+  bottom: { axis: "z", high: false },
+  top: { axis: "z", high: true },
+};
+
+/** Free way from a face of a content to the wall or to the next thing in front of it. */
+export function roomAt(input: ReviewInput, { section: where, name, box }: Body, face: Face): Length {
+  const { axis, high } = sides[face];
+  const section = input.case.sections.find((one) => one.name === where);
+  const part = input.parts.sections.find((one) => one.name === where);
+  if (!section || !part) throw new RangeError(`room: no section ${where}`);
+  const size = { x: section.inside.width, y: section.inside.depth, z: section.inside.height };
+  const wall = high ? part.insideLow[axis] + size[axis] : part.insideLow[axis];
+  const from = high ? box.low[axis] + box.size[axis] : box.low[axis];
+  const others = [
+    ...input.parts.contents.map(({ content, box: other }) => ({ name: content.name, box: other })),
+    ...input.parts.shelves.map(({ shelf, panel }) => ({ name: shelf.name, box: panel.box })),
+  ].filter((other) => other.name !== name);
+  const ways = others
+    .filter((other) => faces(other.box, box, axis))
+    .map((other) => (high ? other.box.low[axis] - from : from - other.box.low[axis] - other.box.size[axis]))
+    .filter((way) => way >= -1e-6);
+  return Length.si(Math.max(0, Math.min(Math.abs(wall - from), ...ways)));
+}
+
+/** Does one box stand before the other along an axis? */
+function faces(one: Box, other: Box, axis: "x" | "y" | "z"): boolean {
+  return (["x", "y", "z"] as const)
+    .filter((across) => across !== axis)
+    .every(
+      (across) =>
+        one.low[across] < other.low[across] + other.size[across] &&
+        other.low[across] < one.low[across] + one.size[across],
+    );
+}
