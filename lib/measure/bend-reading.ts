@@ -30,6 +30,15 @@ export function sagOverLoad(readings: readonly BendReading[]): LinePoints {
   };
 }
 
+/** Divisions that gauges and rules have, coarsest first, m. */
+const divisions = [1e-3, 5e-4, 1e-4, 5e-5, 1e-5] as const;
+
+/** The coarsest division of which every sag is a multiple: what the gauge was read to. */
+export function gaugeDivision(readings: readonly BendReading[]): Length {
+  const whole = (value: number, by: number): boolean => Math.abs(value / by - Math.round(value / by)) < 1e-6;
+  return Length.si(divisions.find((by) => readings.every(({ sag }) => whole(sag, by))) ?? 0);
+}
+
 /**
  * How much more a strip sags on the way back than on the way up, as a share of its whole sag: readings in the
  * order they were taken, loads put on and taken off again. A sound strip stays below 5 %: more means slipping

@@ -3,9 +3,9 @@ import type { WorkedLine } from "../formula.js";
 import type { Problem } from "../problem.js";
 import { Length, Pressure, type Ratio, SpringRate } from "../quantity/index.js";
 import { type BendModulusInputs, bendModulus } from "./bend-modulus.js";
-import { type BendReading, hysteresis, sagOverLoad } from "./bend-reading.js";
+import { type BendReading, gaugeDivision, hysteresis, sagOverLoad } from "./bend-reading.js";
 import { problemAt, refusal } from "./bend-refusal.js";
-import { type LineFit, lineFit, outliers } from "./line-fit.js";
+import { type LineFit, lineFit, outliers, residuals } from "./line-fit.js";
 import { type SpreadResult, spread } from "./spread.js";
 
 /** Standard uncertainties of the rule and the calipers. */
@@ -104,10 +104,20 @@ function measured(readings: readonly BendReading[], gauges: GaugeUncertainty): B
     }),
     slope,
     fit,
-    oddLines: outliers(points, fit).flatMap((i) => readings[i]?.line ?? []),
+    oddLines: oddLines(readings, fit),
     hysteresis: hysteresis(readings),
     worked: bendModulus.worked(inputs),
   };
+}
+
+/** Lines whose sag lies off by more than scatter, and by more than two divisions of the gauge. */
+function oddLines(readings: readonly BendReading[], fit: LineFit): readonly number[] {
+  const points = sagOverLoad(readings);
+  const off = residuals(points, fit);
+  const readable = 2 * gaugeDivision(readings);
+  return outliers(points, fit)
+    .filter((i) => Math.abs(off[i] ?? 0) > readable)
+    .flatMap((i) => readings[i]?.line ?? []);
 }
 
 /** Stepping a span of just ten thicknesses down by its uncertainty must not be refused. */

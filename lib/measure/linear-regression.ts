@@ -2,7 +2,18 @@ import { type Formula, formula } from "../formula.js";
 import { Count, choice, listOf, Ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
 import { type LeastSquares, leastSquares } from "./householder.js";
-import { asWritten, type LongNumber, minus, over, root, short, times, total, zero } from "./long-number.js";
+import {
+  asWritten,
+  type LongNumber,
+  minus,
+  one,
+  over,
+  root,
+  short,
+  times,
+  total,
+  zero,
+} from "./long-number.js";
 import { columnBasis, powerBasis, type RegressionBasis } from "./regression-basis.js";
 
 /** Points to fit, and what to fit to them. */
@@ -80,7 +91,7 @@ export const linearRegression: Formula<RegressionInputs, Regression> = formula<R
       coefficients: basis.back.map((row) => short(dot(row, fit.solution))),
       standardErrors: basis.back.map((row) => short(root(times(variance, squaredReach(row, fit))))),
       residualDeviation: short(root(variance)),
-      rSquared: 1 - short(over(fit.unexplained, scatterOf(inputs))),
+      rSquared: short(minus(one, over(fit.unexplained, scatterOf(inputs)))),
       degreesOfFreedom,
     };
   },

@@ -113,6 +113,11 @@ describe("a strip", () => {
   test("with an outlier names its row", () => {
     expect(bentStrips(bent([1, 2.02, 3.4, 4.01, 5]), "f").strips[0]?.oddLines).toEqual([4]);
   });
+
+  test("off by less than two divisions of its gauge is not called odd", () => {
+    // Read to 0.05 mm: four readings on a line to the last digit, the fifth 0.1 mm above.
+    expect(bentStrips(bent([0.7, 1.4, 2.1, 2.8, 3.6]), "f").strips[0]?.oddLines).toEqual([]);
+  });
 });
 
 function twisted(drops: readonly number[], changes: Partial<TwistReading> = {}): TwistReading[] {

@@ -3,7 +3,7 @@ import type { Job } from "../../job/index.js";
 import { type DrawingView, type TableView, tableOf } from "../../page/index.js";
 import { Length, Money, type ShowStyle, Time } from "../../quantity/index.js";
 import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
-import { fastenerSchedule, fastenerTotals, showFine, styleOf } from "../../review/index.js";
+import { fastenerSchedule, fastenerTotals, styleOf } from "../../review/index.js";
 
 /** Panels that have fasteners, those with the most first. */
 export function fastenedPanels({ parts }: Job): readonly string[] {
@@ -27,18 +27,20 @@ export function scheduleTable(job: Job, panel?: string): TableView {
       { heading: "Holds", cell: ({ holds }) => holds },
       { heading: "Fastener", cell: ({ fastener }) => fastener.name },
       { heading: "How many", cell: ({ count }) => count },
-      { heading: "Washers", cell: ({ washers }) => washers || "" },
-      { heading: "Hole", cell: ({ hole }) => fineOrBlank(hole, style) },
-      { heading: "Grip", cell: ({ grip }) => showFine(grip, style) },
+      { heading: "Washers", cell: ({ washers }) => (washers > 0 ? "each" : "") },
+      { heading: "Hole", cell: ({ hole }) => decimal(hole, style) },
+      { heading: "Grip", cell: ({ grip }) => decimal(grip, style) },
       { heading: "Pitch", cell: ({ pitch }) => (pitch === undefined ? "" : Length.show(pitch, style)) },
-      { heading: "To the edge", cell: ({ edgeDistance }) => fineOrBlank(edgeDistance, style) },
+      { heading: "To the edge", cell: ({ edgeDistance }) => decimal(edgeDistance, style) },
     ],
     panel === undefined ? "Every fastener group of the case" : `Fasteners of ${panel}`,
   );
 }
 
-function fineOrBlank(length: Length | undefined, style: ShowStyle): string {
-  return length === undefined ? "" : showFine(length, style);
+/** One decimal figure in the reader's unit, so that the table fits a page. */
+function decimal(length: Length | undefined, { system }: ShowStyle): string {
+  if (length === undefined) return "";
+  return Length.show(length, { unit: system === "inch" ? "in" : "mm", digits: 3, exact: true });
 }
 
 /** A panel with its holes, numbered as its table is. Nothing for a panel that has none. */

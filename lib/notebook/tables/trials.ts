@@ -138,7 +138,7 @@ export function oddReadings({ measurements: { bends, twists } }: Job): readonly 
     ...bent.strips.flatMap(({ strip, oddLines }) =>
       oddLines.map((line) => ({
         where: `bend-tests.csv, row ${line}`,
-        odd: `far off the line of strip ${strip}: read it again, or strike it out`,
+        odd: `off the line of strip ${strip}: read it again, or strike it out`,
       })),
     ),
     ...bent.strips.flatMap(({ strip, hysteresis = ratio(0) }) =>
