@@ -82,10 +82,27 @@ function bendOne(
   const refused = refusal(readings, file);
   if (refused) return refused;
   const strip = measured(readings, gauges);
-  if (strip.modulus.interval.low > 0) return strip;
+  return strip.modulus.interval.low > 0 ? strip : scattered(readings, strip, file);
+}
+
+/** Refuses a strip whose readings disagree, at the one that is furthest off when it stands out. */
+function scattered(readings: readonly BendReading[], { strip, fit }: BentStrip, file: string): Problem {
+  const points = sagOverLoad(readings);
+  const off = residuals(points, fit).map(Math.abs);
+  const furthest = off.indexOf(Math.max(...off));
+  const others = readings.filter((_, i) => i !== furthest);
+  const odd = readings[furthest] as BendReading;
+  if (others.length >= 3 && new Set(others.map(({ load }) => load)).size >= 2) {
+    const alone = lineFit(sagOverLoad(others));
+    const wanted = Length.si(alone.intercept + alone.slope * odd.load);
+    if (alone.residualDeviation < 0.2 * fit.residualDeviation) {
+      const expected = `about ${Length.show(wanted, { digits: 2 })} as the other loads of strip ${strip} have it: read it again, and look at its unit`;
+      return problemAt(odd, file, "sag", Length.show(odd.sag, { digits: 3 }), expected);
+    }
+  }
   const expected =
     "readings that agree better, the scatter is as large as the modulus: more loads, heavier loads, a finer sag gauge";
-  return problemAt(readings[0] as BendReading, file, "strip", strip.strip, expected);
+  return problemAt(readings[0] as BendReading, file, "strip", strip, expected);
 }
 
 function measured(readings: readonly BendReading[], gauges: GaugeUncertainty): BentStrip {

@@ -114,6 +114,21 @@ describe("a strip", () => {
     expect(bentStrips(bent([1, 2.02, 3.4, 4.01, 5]), "f").strips[0]?.oddLines).toEqual([4]);
   });
 
+  test("with one sag in another unit is told which row, and what should stand there", () => {
+    // 4 mm written in inches.
+    const mixed = bentStrips(bent([1, 2, 3.05, 4 / 25.4, 5]), "bend-tests.csv");
+    expect(mixed.strips).toEqual([]);
+    expect(mixed.problems).toEqual([
+      {
+        file: "bend-tests.csv",
+        row: 5,
+        column: "sag",
+        value: "0.157 mm",
+        expected: "about 4 mm as the other loads of strip A have it: read it again, and look at its unit",
+      },
+    ]);
+  });
+
   test("off by less than two divisions of its gauge is not called odd", () => {
     // Read to 0.05 mm: four readings on a line to the last digit, the fifth 0.1 mm above.
     expect(bentStrips(bent([0.7, 1.4, 2.1, 2.8, 3.6]), "f").strips[0]?.oddLines).toEqual([]);
