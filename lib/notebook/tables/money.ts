@@ -1,8 +1,18 @@
 /** Tables, chart rows and the answer of the notebook that asks what it costs and when it pays. */
 import type { Job } from "../../job/index.js";
+import { groupBill } from "../../money/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
-import { Money, showNumber, Time } from "../../quantity/index.js";
-import { billOf, cashOverTime, jobsInWords, workTimes } from "../../review/index.js";
+import { Money, ratio, showNumber, Time } from "../../quantity/index.js";
+import {
+  billOf,
+  cashOverTime,
+  jobsInWords,
+  materialOptions,
+  paybackChances,
+  paybackSwings,
+  swingOf,
+  workTimes,
+} from "../../review/index.js";
 
 /** One trade of the bill, in plain numbers. */
 export interface TradeCost {
@@ -74,6 +84,98 @@ export function cashPoints(job: Job, jobsPerMonth: readonly number[], months: nu
       cashOverTime(job, outlay, jobs, months).map((row) => ({ ...row, way, jobs })),
     ),
   );
+}
+
+/** The bill by supplier: one order each. */
+export function supplierTable({ review: { purchases } }: Job): TableView {
+  return tableOf(
+    groupBill(billOf(purchases).lines, "supplier"),
+    [
+      { heading: "Supplier", cell: ({ name }) => name },
+      { heading: "Lines", cell: ({ lines }) => lines.length },
+      { heading: "Cost", cell: ({ total }) => Money.show(total) },
+      { heading: "Of it left over", cell: ({ waste }) => Money.show(waste) },
+    ],
+    "Orders by supplier",
+  );
+}
+
+/** Chance of having paid the case, in plain numbers. */
+export interface ChancePoint {
+  readonly month: number;
+  /** % */
+  readonly chance: number;
+  readonly way: string;
+  readonly jobs: number;
+}
+
+/** How likely each way is paid, month by month, for several numbers of jobs a month. */
+export function chancePoints(
+  job: Job,
+  jobsPerMonth: readonly number[],
+  months: number,
+  scatter: number,
+): readonly ChancePoint[] {
+  const { built, bought } = job.review.business;
+  const ways = [
+    { way: "build it", outlay: built.outlay },
+    { way: "buy ready-made", outlay: bought.outlay },
+  ];
+  return jobsPerMonth.flatMap((jobs) =>
+    ways.flatMap(({ way, outlay }) =>
+      paybackChances(job, outlay, jobs, ratio(scatter / 100), months).map(({ month, chance }) => ({
+        month,
+        chance: chance * 100,
+        way,
+        jobs,
+      })),
+    ),
+  );
+}
+
+/** By how many jobs a figure moves payback, in plain numbers. */
+export interface SwingBar {
+  readonly figure: string;
+  readonly jobs: number;
+}
+
+/** Which figure matters most; figures that may prevent payback are left to the sentence below the chart. */
+export function swingBars(job: Job, share: number): readonly SwingBar[] {
+  return paybackSwings(job, job.review.business, ratio(share / 100)).flatMap((swing) => {
+    const jobs = swingOf(swing);
+    return Number.isFinite(jobs) ? [{ figure: swing.figure, jobs }] : [];
+  });
+}
+
+/** The figures that may prevent payback altogether when they are off by a share, in words. */
+export function preventing(job: Job, share: number): string {
+  const names = paybackSwings(job, job.review.business, ratio(share / 100))
+    .filter((swing) => !Number.isFinite(swingOf(swing)))
+    .map(({ figure }) => figure);
+  return names.length === 0
+    ? `No figure by itself, off by ${share} %, keeps the case from being paid.`
+    : `Off by ${share} %, each of these by itself may keep the case from ever being paid: ${names.join(", ")}.`;
+}
+
+/** One choice of material with the range its prices leave it, in plain numbers. */
+export interface OptionRow {
+  readonly option: string;
+  readonly cost: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The cheapest choices of material, and the one of the case file. */
+export function optionRows(job: Job, doubt: number, most: number): readonly OptionRow[] {
+  const options = materialOptions(job, ratio(doubt / 100));
+  return options
+    .filter(({ chosen }, i) => chosen || i < most)
+    .map(({ sheet, facing, adhesive, bar, cost, low, high, chosen }) => ({
+      option: `${chosen ? "as designed: " : ""}${sheet}, ${facing}, ${adhesive}, ${bar}`,
+      cost: cost.amount,
+      low: low.amount,
+      high: high.amount,
+    }));
 }
 
 /** What it costs, against buying, and when it is paid. */
