@@ -3,9 +3,10 @@ import type { WorkedLine } from "../formula.js";
 import type { Problem } from "../problem.js";
 import { Length, Pressure, type Ratio, SpringRate } from "../quantity/index.js";
 import { type BendModulusInputs, bendModulus } from "./bend-modulus.js";
-import { type BendReading, gaugeDivision, hysteresis, sagOverLoad } from "./bend-reading.js";
-import { problemAt, refusal } from "./bend-refusal.js";
-import { type LineFit, lineFit, outliers, residuals } from "./line-fit.js";
+import { oddLines, scattered } from "./bend-odd.js";
+import { type BendReading, hysteresis, sagOverLoad } from "./bend-reading.js";
+import { refusal } from "./bend-refusal.js";
+import { type LineFit, lineFit } from "./line-fit.js";
 import { type SpreadResult, spread } from "./spread.js";
 
 /** Standard uncertainties of the rule and the calipers. */
@@ -82,27 +83,7 @@ function bendOne(
   const refused = refusal(readings, file);
   if (refused) return refused;
   const strip = measured(readings, gauges);
-  return strip.modulus.interval.low > 0 ? strip : scattered(readings, strip, file);
-}
-
-/** Refuses a strip whose readings disagree, at the one that is furthest off when it stands out. */
-function scattered(readings: readonly BendReading[], { strip, fit }: BentStrip, file: string): Problem {
-  const points = sagOverLoad(readings);
-  const off = residuals(points, fit).map(Math.abs);
-  const furthest = off.indexOf(Math.max(...off));
-  const others = readings.filter((_, i) => i !== furthest);
-  const odd = readings[furthest] as BendReading;
-  if (others.length >= 3 && new Set(others.map(({ load }) => load)).size >= 2) {
-    const alone = lineFit(sagOverLoad(others));
-    const wanted = Length.si(alone.intercept + alone.slope * odd.load);
-    if (alone.residualDeviation < 0.2 * fit.residualDeviation) {
-      const expected = `about ${Length.show(wanted, { digits: 2 })} as the other loads of strip ${strip} have it: read it again, and look at its unit`;
-      return problemAt(odd, file, "sag", Length.show(odd.sag, { digits: 3 }), expected);
-    }
-  }
-  const expected =
-    "readings that agree better, the scatter is as large as the modulus: more loads, heavier loads, a finer sag gauge";
-  return problemAt(readings[0] as BendReading, file, "strip", strip, expected);
+  return strip.modulus.interval.low > 0 ? strip : scattered(readings, strip.fit, file);
 }
 
 function measured(readings: readonly BendReading[], gauges: GaugeUncertainty): BentStrip {
@@ -125,16 +106,6 @@ function measured(readings: readonly BendReading[], gauges: GaugeUncertainty): B
     hysteresis: hysteresis(readings),
     worked: bendModulus.worked(inputs),
   };
-}
-
-/** Lines whose sag lies off by more than scatter, and by more than two divisions of the gauge. */
-function oddLines(readings: readonly BendReading[], fit: LineFit): readonly number[] {
-  const points = sagOverLoad(readings);
-  const off = residuals(points, fit);
-  const readable = 2 * gaugeDivision(readings);
-  return outliers(points, fit)
-    .filter((i) => Math.abs(off[i] ?? 0) > readable)
-    .flatMap((i) => readings[i]?.line ?? []);
 }
 
 /** Stepping a span of just ten thicknesses down by its uncertainty must not be refused. */

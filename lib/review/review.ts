@@ -2,9 +2,11 @@ import type { PurchaseList } from "./buying/purchase-list.js";
 import { purchaseList } from "./buying/purchases.js";
 import type { Finding } from "./finding.js";
 import { fitOutFindings } from "./fit-out/fit-out-findings.js";
+import { casterFindings } from "./joints/caster-findings.js";
+import { cornerFindings } from "./joints/corner-findings.js";
 import { edgeDistanceFinding, gripFindings } from "./joints/grip-findings.js";
 import { handleFindings, loneHandleFindings } from "./joints/handle-findings.js";
-import { hardwareFindings } from "./joints/hardware-findings.js";
+import { hingeFindings } from "./joints/hinge-findings.js";
 import { latchFindings } from "./joints/latch-finding.js";
 import { hungFindings, shelfJointFindings } from "./joints/pull-findings.js";
 import { seamFindings } from "./joints/seam-findings.js";
@@ -12,7 +14,7 @@ import { type MassItem, massItems } from "./masses.js";
 import { type BusinessReview, businessReview } from "./money/business.js";
 import { moneyFindings } from "./money/money-findings.js";
 import type { ReviewInput } from "./review-input.js";
-import { panelSagFindings } from "./stiffness/panel-sag.js";
+import { panelSagFindings } from "./stiffness/panel-sag-findings.js";
 import { shelfSagFindings } from "./stiffness/shelf-sag.js";
 import { travelFindings } from "./travel/travel-findings.js";
 
@@ -43,7 +45,9 @@ export function reviewCase(input: ReviewInput): Review {
         edgeDistanceFinding(input),
         ...handleFindings(input),
         ...loneHandleFindings(input),
-        ...hardwareFindings(input),
+        ...cornerFindings(input),
+        ...casterFindings(input),
+        ...hingeFindings(input),
         ...seamFindings(input),
         ...latchFindings(input),
         ...shelfJointFindings(input),
