@@ -62,6 +62,7 @@ export type SourceKey =
   | "statics"
   | "geometry"
   | "finite-element-cases"
+  | "mixed-interpolated-plates"
   | "en-12195"
   | "ctu-code"
   | "astm-d4169"
@@ -265,6 +266,11 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   "fluid-flow": { title: "Drag, openings and fan curves, any text on fluid mechanics" },
   "heat-transfer": { title: "Conduction, mixing and warm-up, any text on heat transfer" },
   electricity: { title: "Circuits and batteries, any text on electricity" },
+  "mixed-interpolated-plates": {
+    title: "Mixed-interpolated elements for Reissner-Mindlin plates, Int. J. Numer. Methods Eng. 28",
+    author: "K. J. Bathe, F. Brezzi, M. Fortin",
+    year: 1989,
+  },
   "common-practice": { title: "Common practice in the trade, no source" },
 };
 

@@ -1,5 +1,6 @@
 /** What a moved box shows. */
-import type { BoxSpot } from "./box-problem.js";
+import type { QuadMesh } from "../mesh/index.js";
+import { type BoxSpot, type FaceName, frames } from "./box-problem.js";
 import { boxFreedoms } from "./box-structure.js";
 import type { BoxForce, MovedBox } from "./solve-box.js";
 
@@ -31,4 +32,40 @@ export function wayOfForce({ displacement }: MovedBox, { on, force }: BoxForce):
     0,
   );
   return work / Math.hypot(...force);
+}
+
+/**
+ * The largest deflection of a face across its own plane, measured from a plane (or saddle) through its four corners.
+ *
+ * @param name of the face
+ * @returns m, as a size
+ */
+export function sagBetweenCorners({ structure, displacement }: MovedBox, name: FaceName): number {
+  const face = structure.faces.find((one) => one.name === name);
+  if (!face) throw new RangeError(`${structure.problem.name}: there is no face ${name}`);
+  const { axes } = frames[name];
+  const across = (node: number): number => displacement[boxFreedoms * face.numbers[node]! + axes[2]]!;
+  const { x, y } = face.mesh;
+  const [length, width] = [Math.max(...x), Math.max(...y)];
+  const corners = [0, 1].map((high) =>
+    [0, 1].map((far) => across(nearest(face.mesh, far * length, high * width))),
+  );
+  let most = 0;
+  for (let node = 0; node < x.length; node++) {
+    const [a, b] = [x[node]! / length, y[node]! / width];
+    const chord = corners.reduce(
+      (sum, row, high) =>
+        sum + row.reduce((part, value, far) => part + value * (far ? a : 1 - a), 0) * (high ? b : 1 - b),
+      0,
+    );
+    most = Math.max(most, Math.abs(across(node) - chord));
+  }
+  return most;
+}
+
+function nearest({ x, y }: QuadMesh, atX: number, atY: number): number {
+  let best = 0;
+  for (let node = 0; node < x.length; node++)
+    if (Math.hypot(x[node]! - atX, y[node]! - atY) < Math.hypot(x[best]! - atX, y[best]! - atY)) best = node;
+  return best;
 }

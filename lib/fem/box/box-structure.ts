@@ -1,6 +1,8 @@
 /** A box as pieces: the elements of its faces, joined where they meet. */
 import { elementRows, elementStiffness, freedomsPerNode, type Sheet } from "../element/index.js";
 import {
+  type Cutout,
+  type CutRectangle,
   divided,
   elementCount,
   elementMiddle,
@@ -111,7 +113,7 @@ function axisLines(
     const direction = frames[name].axes.indexOf(axis);
     const face = problem.faces[name];
     if (!face || direction === 2) return [];
-    const straight = face.cutouts.filter((cutout) => cutout.kind === "rectangle");
+    const straight = face.cutouts.every(isSharp) ? face.cutouts.filter(isSharp) : [];
     const boxes = [...straight, ...face.regions, ...(axis === 2 ? [] : patches)];
     return boxes.flatMap((box) =>
       direction === 0 ? [box.left, box.left + box.width] : [box.bottom, box.bottom + box.height],
@@ -125,6 +127,11 @@ function axisLines(
     return next === undefined ? [at] : divided(at, next, (place) => 2 * graded(place)).slice(0, -1);
   });
   return coarse.flatMap((at, i) => (i === 0 ? [at] : [(coarse[i - 1]! + at) / 2, at]));
+}
+
+/** Only a face whose cutouts are all sharp rectangles is meshed by lines. */
+function isSharp(cutout: Cutout): cutout is CutRectangle {
+  return cutout.kind === "rectangle" && cutout.radius === 0;
 }
 
 function facePiece(

@@ -1,6 +1,7 @@
 export * from "./face-mesh.js";
 export * from "./grid-corners.js";
 export * from "./outline.js";
+export { outlineFaults } from "./outline-faults.js";
 export * from "./panel-mesh.js";
 export * from "./quad-mesh.js";
 export { divided, gradedAlong } from "./size.js";

@@ -7,8 +7,9 @@ export type SizeAt = (place: Spot) => number;
 const growth = 0.35;
 /** Size at a sharp corner of an opening, as a share of the largest. */
 const cornerShare = 1 / 2;
-/** Elements around a full circle, at least. */
+/** Elements around a full circle, as long as they stay above a share of the largest. */
 const aroundCircle = 28;
+const arcShare = 1 / 4;
 
 /** Sharp corners where the material turns back on itself, where strains pile up. */
 export function sharpCorners({ length, width, cutouts }: Outline): readonly Spot[] {
@@ -33,7 +34,8 @@ export function gradedSize(outline: Outline, largest: number): SizeAt {
       size = Math.min(size, cornerShare * largest + growth * apart(place, corner));
     for (const arc of arcs) {
       const away = Math.max(0, apart(place, [arc.x, arc.y]) - arc.radius);
-      size = Math.min(size, (2 * Math.PI * arc.radius) / aroundCircle + growth * away);
+      const own = Math.max((2 * Math.PI * arc.radius) / aroundCircle, arcShare * largest);
+      size = Math.min(size, own + growth * away);
     }
     return size;
   };

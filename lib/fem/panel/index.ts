@@ -4,4 +4,5 @@ export * from "./panel-results.js";
 export { sheetAt } from "./panel-structure.js";
 export * from "./solve-panel.js";
 export * from "./strain-field.js";
+export * from "./twice.js";
 export * from "./vibration.js";

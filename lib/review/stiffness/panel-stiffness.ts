@@ -2,7 +2,7 @@ import type { FacingStock, PanelPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import type { LaminatedPanel } from "../../material/index.js";
 import { type Layer, plywoodLamination, sheetLayer, turnedQuarter } from "../../material/index.js";
-import { Angle, Density, type Pressure, Ratio } from "../../quantity/index.js";
+import { Angle, Density, MembraneStiffness, Pressure, Ratio } from "../../quantity/index.js";
 import type { SheetModuli } from "./sheet-moduli.js";
 
 /** The two moduli that bend tests give, as numbers to be varied by their scatter. */
@@ -57,4 +57,12 @@ export function panelStiffness(
     stiffness: panel.grain === "across" ? stiffness : { ...stiffness, ...turnedQuarter(stiffness) },
     because,
   };
+}
+
+/** Effective shear modulus of plywood through its thickness: crossbands roll. Common practice, no source. */
+const rollingShear = Pressure.of(150, "MPa");
+
+/** What a panel's sheet has against shear through its thickness; a facing is too thin to add to it. */
+export function throughShearOf({ sheet }: PanelPart): MembraneStiffness {
+  return MembraneStiffness.si(rollingShear * sheet.thickness);
 }

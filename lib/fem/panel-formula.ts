@@ -1,0 +1,208 @@
+/** A panel with openings by finite elements, as a formula: shear through the thickness included. */
+import { type Formula, formula } from "../formula.js";
+import { OrthotropicStiffness, stiffnessFaults } from "../material/index.js";
+import {
+  choice,
+  type Kind,
+  Length,
+  listOf,
+  MembraneStiffness,
+  Pressure,
+  Ratio,
+  recordOf,
+} from "../quantity/index.js";
+import { cite } from "../source.js";
+import type { Sheet } from "./element/index.js";
+import { type CutRectangle, outlineFaults } from "./mesh/index.js";
+import { type HeldLine, type PanelProblem, trustedDeflection } from "./panel/index.js";
+
+/** An opening or notch as a rectangle with rounded corners; a round one has a radius of half its sides. */
+export interface CutOpening {
+  /** Its left side from the panel's left edge. */
+  readonly left: Length;
+  /** Its lower side from the panel's lower edge. */
+  readonly bottom: Length;
+  /** Along x. */
+  readonly width: Length;
+  /** Along y. */
+  readonly height: Length;
+  /** Zero for sharp corners. */
+  readonly cornerRadius: Length;
+}
+
+const cutOpening: Kind<CutOpening> = recordOf<CutOpening>("opening", {
+  left: Length,
+  bottom: Length,
+  width: Length,
+  height: Length,
+  cornerRadius: Length,
+});
+
+/** How an edge is held. */
+export type HeldEdge = "free" | "hinged" | "clamped";
+
+/** A panel under a pressure on what is left of it. */
+export interface MeshedPanel {
+  /** Side along x. */
+  readonly length: Length;
+  /** Side along y. */
+  readonly width: Length;
+  readonly thickness: Length;
+  /** With x along `length`. */
+  readonly stiffness: OrthotropicStiffness;
+  /** Shear modulus through the thickness times the thickness, any correction included. */
+  readonly throughShear: MembraneStiffness;
+  /** Edge at x = 0. */
+  readonly left: HeldEdge;
+  /** Edge at x = length. */
+  readonly right: HeldEdge;
+  /** Edge at y = 0. */
+  readonly bottom: HeldEdge;
+  /** Edge at y = width. */
+  readonly top: HeldEdge;
+  /** None may touch another; one that reaches the rim is a notch. */
+  readonly openings: readonly CutOpening[];
+  readonly pressure: Pressure;
+}
+
+/** Where the panel sags most, and how far the mesh may have it wrong. */
+export type MeshedPanelAnswer = {
+  readonly largestDeflection: Length;
+  /** Where, from the left edge. */
+  readonly atX: Length;
+  /** Where, from the lower edge. */
+  readonly atY: Length;
+  /** Change from a mesh of a third of the elements. */
+  readonly meshError: Ratio;
+};
+
+const edge = choice("edge support", ["free", "hinged", "clamped"]);
+
+/** Elements of the formula's mesh: a third of the usual, still within 1 %, so that many panels take little time. */
+const formulaFineness = 45;
+
+/** A panel with openings under a pressure, by finite elements. */
+export const meshedPanelUniform: Formula<MeshedPanel, MeshedPanelAnswer> = formula<
+  MeshedPanel,
+  MeshedPanelAnswer
+>({
+  id: "panel.finite-elements.uniform",
+  title: "Panel with openings by finite elements, uniform load",
+  equation: String.raw`\int \kappa^T D\,\delta\kappa + \gamma^T S\,\delta\gamma\;dA = \int q\,\delta w\;dA`,
+  inputs: {
+    length: { symbol: "a", kind: Length, meaning: "side along x", above: 0 },
+    width: { symbol: "b", kind: Length, meaning: "side along y", above: 0 },
+    thickness: { symbol: "t", kind: Length, meaning: "panel thickness", above: 0 },
+    stiffness: { symbol: "D", kind: OrthotropicStiffness, meaning: "bending stiffness of the panel" },
+    throughShear: {
+      symbol: "S",
+      kind: MembraneStiffness,
+      meaning: "stiffness against shear through the thickness",
+      above: 0,
+    },
+    left: { symbol: "x=0", kind: edge, meaning: "left edge" },
+    right: { symbol: "x=a", kind: edge, meaning: "right edge" },
+    bottom: { symbol: "y=0", kind: edge, meaning: "lower edge" },
+    top: { symbol: "y=b", kind: edge, meaning: "upper edge" },
+    openings: {
+      symbol: String.raw`\{x,y,w,h,r\}_k`,
+      kind: listOf(cutOpening),
+      meaning: "openings from the lower left corner",
+    },
+    pressure: { symbol: "q", kind: Pressure, meaning: "load per area", above: 0 },
+  },
+  result: {
+    largestDeflection: { symbol: "w", kind: Length, meaning: "largest deflection" },
+    atX: { symbol: "x_w", kind: Length, meaning: "where, along x" },
+    atY: { symbol: "y_w", kind: Length, meaning: "where, along y" },
+    meshError: {
+      symbol: String.raw`\Delta`,
+      kind: Ratio,
+      meaning: "change from a mesh of a third of the elements",
+    },
+  },
+  source: [
+    cite("mixed-interpolated-plates", "nine-node element"),
+    cite("finite-element-cases", "panels P1 to P8, sheet that shears"),
+  ],
+  validity:
+    "Small deflections (below the thickness; beyond, the panel is stiffer than this says). Hinged edges are held down and free to turn every way. Edge extrusions and battens are left out.",
+  refuse: (inputs) => [
+    ...stiffnessFaults(inputs.stiffness),
+    ...outlineFaults(problemOf(inputs).outline),
+    ...edgeFaults(inputs),
+  ],
+  compute: (inputs) => {
+    const { value, at, meshError } = trustedDeflection(problemOf(inputs), formulaFineness);
+    return { largestDeflection: value, atX: at[0], atY: at[1], meshError };
+  },
+});
+
+function edgeFaults({ left, right, bottom, top }: MeshedPanel): string[] {
+  const edges = [left, right, bottom, top];
+  const held = edges.includes("clamped") || edges.filter((one) => one === "hinged").length >= 2;
+  return held ? [] : ["the panel needs a clamped edge or two hinged edges to stay in place"];
+}
+
+/** The panel as the solver wants it. */
+export function problemOf(inputs: MeshedPanel): PanelProblem {
+  const { length, width, openings, pressure } = inputs;
+  return {
+    name: "the panel",
+    outline: { length, width, cutouts: openings.map(cutRectangle) },
+    sheet: bentSheet(inputs),
+    regions: [],
+    heldLines: heldLines(inputs),
+    heldPoints: [],
+    loads: [{ kind: "pressure", pressure }],
+    masses: [],
+    places: [],
+  };
+}
+
+function cutRectangle(
+  { left, bottom, width, height, cornerRadius }: CutOpening,
+  index: number,
+): CutRectangle {
+  return {
+    kind: "rectangle",
+    name: `opening ${index + 1}`,
+    left,
+    bottom,
+    width,
+    height,
+    radius: cornerRadius,
+  };
+}
+
+/** A sheet known by its bending stiffness only; in its plane it is as stiff as if it were one material. */
+export function bentSheet({
+  stiffness,
+  throughShear,
+  thickness,
+}: Pick<MeshedPanel, "stiffness" | "throughShear" | "thickness">): Sheet {
+  const { alongX, alongY, coupling, twist } = stiffness;
+  const scaled = (by: number): Sheet["bending"] => [
+    [by * alongX, by * coupling, 0],
+    [by * coupling, by * alongY, 0],
+    [0, 0, by * twist],
+  ];
+  return {
+    membrane: scaled(12 / thickness ** 2),
+    coupling: scaled(0),
+    bending: scaled(1),
+    shear: [throughShear, 0, throughShear],
+    mass: [0, 0, 0],
+    faces: [thickness / 2, -thickness / 2],
+  };
+}
+
+function heldLines({ length, width, left, right, bottom, top }: MeshedPanel): readonly HeldLine[] {
+  const lines = [
+    { from: [0, 0], to: [0, width], edge: left },
+    { from: [length, 0], to: [length, width], edge: right },
+    { from: [0, 0], to: [length, 0], edge: bottom },
+    { from: [0, width], to: [length, width], edge: top },
+  ] as const;
+  return lines.flatMap(({ from, to, edge: kind }) => (kind === "free" ? [] : [{ from, to, hold: { kind } }]));
+}

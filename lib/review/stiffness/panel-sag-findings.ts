@@ -1,0 +1,132 @@
+/** Whether each panel of the case stays stiff, alone on the bench and locked into the box. */
+import type { PanelPart } from "../../design/index.js";
+import { spread, type Uncertainties } from "../../measure/index.js";
+import { Length, Pressure, Ratio, type ShowStyle, standardGravity } from "../../quantity/index.js";
+import { cite } from "../../source.js";
+import { fineAmount, showFine, styleOf } from "../amount.js";
+import type { Finding, RatioInterval, Verdict } from "../finding.js";
+import type { ReviewInput } from "../review-input.js";
+import { verdictOf } from "../verdict.js";
+import { type PanelSag, panelSag, type SagCase, seriesSag } from "./panel-sag.js";
+import type { BendingModuli } from "./panel-stiffness.js";
+import { type LockedSag, lockedSag, type SectionBox, sectionBox } from "./section-box.js";
+import { sheetModuli } from "./sheet-moduli.js";
+
+/** A finding a panel that something presses on. */
+export function panelSagFindings(input: ReviewInput): readonly Finding[] {
+  const boxes = new Map<string, SectionBox | undefined>();
+  const boxOf = (section: string): SectionBox | undefined => {
+    if (!boxes.has(section)) boxes.set(section, sectionBox(input, section));
+    return boxes.get(section);
+  };
+  return input.parts.panels.flatMap((panel) => {
+    const pressure = pressureOn(panel, input);
+    return pressure > 0 ? [panelSagFinding(panel, pressure, input, boxOf)] : [];
+  });
+}
+
+/** What presses on a panel: leaning on upright faces, things on the top; a floor carries what stands on it. */
+function pressureOn(
+  { face, section, clearWidth, clearHeight }: PanelPart,
+  { case: { demands }, parts }: ReviewInput,
+): Pressure {
+  if (face === "top") return demands.topPressure;
+  if (face !== "bottom") return demands.sidePressure;
+  const standing = parts.contents.filter(
+    ({ content }) => content.section === section && content.held.by === "floor",
+  );
+  const weight = standing.reduce((sum, { content }) => sum + content.mass * standardGravity, 0);
+  return Pressure.si((demands.jerk * weight) / (clearWidth * clearHeight));
+}
+
+function panelSagFinding(
+  panel: PanelPart,
+  pressure: Pressure,
+  input: ReviewInput,
+  boxOf: (section: string) => SectionBox | undefined,
+): Finding {
+  const style = styleOf(input.case);
+  const moduli = sheetModuli(panel.sheet, input.measurements);
+  const sagCase: SagCase = { panel, moduli, pressure, edges: "hinged" };
+  const alone = panelSag(sagCase);
+  const box = panel.role === "face" ? boxOf(panel.section) : undefined;
+  const locked = box && lockedSag(box, panel, alone.pressure);
+  const allowed = Length.si(input.case.demands.allowedSag * Math.min(panel.clearWidth, panel.clearHeight));
+  const ratio = alone.sag / allowed;
+  const interval = sagInterval(sagCase, ratio);
+  const lockedHolds = locked !== undefined && locked.sag <= allowed;
+  const verdict: Verdict = ratio > 1 && lockedHolds ? "close" : verdictOf(ratio, interval);
+  return {
+    id: `stiffness.${panel.id}`,
+    topic: "stiffness",
+    subject: panel.id,
+    question: `Will ${panel.id} stay stiff under ${Pressure.show(pressure, style)}${openingWords(panel, style)}?`,
+    verdict,
+    answer: sagSentence(panel, alone, locked, allowed, verdict, style),
+    demand: fineAmount("sag, edges free to turn", alone.sag),
+    capacity: fineAmount("allowed sag", allowed),
+    ratio,
+    ...(interval ? { interval } : {}),
+    because: [...moduli.along.because, ...moduli.across.because, ...alone.because],
+    cautions: locked ? [boxAssumptions] : [],
+    source: [
+      cite("mixed-interpolated-plates", "nine-node element, panel and box"),
+      cite("common-practice", "allowed sag as a share of the span"),
+    ],
+  };
+}
+
+/** What the box model leaves out. */
+const boxAssumptions =
+  "Locked in means: the section's faces glued along their edges, standing on its lower corners, without doors, panes and edge extrusions. Rivets that slip make the real box softer, extrusions stiffer.";
+
+function openingWords(panel: PanelPart, style: ShowStyle): string {
+  const share = Ratio.si(1 - panel.netArea / panel.grossArea);
+  return panel.openings.length === 0
+    ? ""
+    : ` with ${Ratio.show(share, { ...style, unit: "%", digits: 2 })} of it cut away`;
+}
+
+/** The bench is one bound, a box without slip the other; a riveted edge lies between. */
+function sagSentence(
+  { id }: PanelPart,
+  alone: PanelSag,
+  locked: LockedSag | undefined,
+  allowed: Length,
+  verdict: Verdict,
+  style: ShowStyle,
+): string {
+  const show = (sag: Length): string => showFine(sag, style);
+  const within = (share: Ratio): string => `within ${Ratio.show(share, { ...style, unit: "%", digits: 1 })}`;
+  const box = locked ? ` and ${show(locked.sag)} locked into the box (${within(locked.meshError)})` : "";
+  const facts = `${id} sags ${show(alone.sag)} with its edges free to turn (${within(alone.meshError)} by the mesh)${box}; ${show(allowed)} is allowed.`;
+  const meaning: Readonly<Record<Verdict, string>> = {
+    holds: "It holds even alone.",
+    close:
+      "It depends on how well the box holds its edges, or on a better measured sheet: add a batten where it can be had.",
+    fails: "It is too soft: thicker ply, a batten or a smaller opening.",
+    unknown: "",
+  };
+  return `${facts} ${meaning[verdict]}`;
+}
+
+/** What the scatter of the bend tests does to the ratio; nothing to say without tests of one's own. */
+function sagInterval(sagCase: SagCase, ratio: number): RatioInterval | undefined {
+  const { along, across } = sagCase.moduli;
+  const uncertainties: Uncertainties<BendingModuli> = {
+    ...(along.uncertainty ? { along: along.uncertainty } : {}),
+    ...(across.uncertainty ? { across: across.uncertainty } : {}),
+  };
+  if (Object.keys(uncertainties).length === 0) return undefined;
+  const measured: BendingModuli = { along: along.modulus, across: across.modulus };
+  const usual = seriesSag(sagCase, measured);
+  const { interval, shares } = spread(
+    (bending: BendingModuli) => Ratio.si((ratio * seriesSag(sagCase, bending)) / usual),
+    measured,
+    uncertainties,
+  );
+  return {
+    ...interval,
+    shares: shares.map(({ input, share }) => ({ input: `modulus ${input} the grain`, share })),
+  };
+}
