@@ -12,7 +12,7 @@ export * from "./compared.js";
 export * from "./finding.js";
 export * from "./fit-out/day.js";
 export * from "./fit-out/heat.js";
-export * from "./fit-out/power-findings.js";
+export * from "./fit-out/loads.js";
 export * from "./joints/fastener-kinds.js";
 export * from "./joints/fastener-strength.js";
 export * from "./joints/grip-findings.js";

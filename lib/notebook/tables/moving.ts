@@ -1,16 +1,8 @@
 /** Tables, chart rows and the answer of the notebook that asks about lifting, rolling and tipping. */
 import type { Job } from "../../job/index.js";
-import { type TableView, tableOf, verdictWords } from "../../page/index.js";
+import { verdictWords } from "../../page/index.js";
 import { Length, Mass } from "../../quantity/index.js";
-import {
-  liftAxis,
-  liftSweep,
-  type MassGroup,
-  sectionBalance,
-  stackedBalance,
-  standingHeight,
-  styleOf,
-} from "../../review/index.js";
+import { liftAxis, liftSweep, type MassGroup } from "../../review/index.js";
 
 /** What a section is made up of, in plain numbers. */
 export interface MassPart {
@@ -36,29 +28,6 @@ export function massUnit(units: "inch" | "metric"): "lb" | "kg" {
   return units === "inch" ? "lb" : "kg";
 }
 
-/** Mass of each section and of the stack, and where they balance. */
-export function balanceTable(job: Job): TableView {
-  const style = styleOf(job.case);
-  const lines = [
-    ...job.parts.sections.map(({ name }) => ({ name, line: sectionBalance(job, name) })),
-    { name: "stacked", line: stackedBalance(job) },
-  ];
-  return tableOf(
-    lines,
-    [
-      { heading: "What", cell: ({ name }) => name },
-      { heading: "Mass, loaded", cell: ({ line }) => Mass.show(line.value.mass, style) },
-      { heading: "From the left", cell: ({ line }) => Length.show(line.value.x, style) },
-      { heading: "From the front", cell: ({ line }) => Length.show(line.value.y, style) },
-      {
-        heading: "Above the floor",
-        cell: ({ line }) => Length.show(Length.si(line.value.z + standingHeight(job)), style),
-      },
-    ],
-    "Mass and centre of gravity, measured from the outside of the stacked case",
-  );
-}
-
 /** One point of the lift chart, in plain numbers. */
 export interface LiftPoint {
   /** In the case's own unit: in or mm. */
@@ -66,23 +35,27 @@ export interface LiftPoint {
   readonly index: number;
 }
 
-/** What moving one heavy thing does to the lift. */
-export function liftPoints(job: Job, content: string, steps: number): readonly LiftPoint[] {
+/** The heaviest thing of a section, moved from one end to the other: the ends are where the handles are. */
+export interface HeaviestMoved {
+  readonly content: string;
+  /** The wall at the first end. */
+  readonly wall: "left" | "front";
+  readonly points: readonly LiftPoint[];
+}
+
+/** What moving the heaviest thing does to the lift; nothing where nothing rides, or no lift can be judged. */
+export function heaviestMoved(job: Job, section: string, steps: number): HeaviestMoved | undefined {
+  const inside = job.case.contents.filter((content) => content.section === section);
+  const [heaviest] = [...inside].sort((a, b) => b.mass - a.mass);
+  const lift = job.review.travel.find(({ id }) => id === `travel.lift.${section}`);
+  if (!heaviest || lift?.verdict === "unknown" || job.case.journey.people < 2) return undefined;
   const unit = job.case.units === "inch" ? "in" : "mm";
-  return liftSweep(job, content, steps).map(({ from, index }) => ({ from: Length.in(from, unit), index }));
-}
-
-/** The wall that a section's first end is at, as a reader would say it. */
-export function firstWall(job: Job, section: string): "left" | "front" {
-  return liftAxis(job, section) === "x" ? "left" : "front";
-}
-
-/** The heaviest thing inside a section: the one worth moving. */
-export function heaviestContent({ parts }: Job, section: string): string {
-  const inside = parts.contents.filter(({ content }) => content.section === section);
-  const [heaviest] = [...inside].sort((a, b) => b.content.mass - a.content.mass);
-  if (!heaviest) throw new RangeError(`nothing rides in ${section}`);
-  return heaviest.content.name;
+  const points = liftSweep(job, heaviest.name, steps).map(({ from, index }) => ({
+    from: Length.in(from, unit),
+    index,
+  }));
+  if (points.length === 0) return undefined;
+  return { content: heaviest.name, wall: liftAxis(job, section) === "x" ? "left" : "front", points };
 }
 
 /** What holds and what does not, in one sentence. */

@@ -1,33 +1,16 @@
-/** Heat of a section as a builder knows it: loads, walls, vents or fan, and the temperature log. */
-import type { Cooling, PanelPart, PlacedOpening } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import {
-  AirFlow,
   airHeat,
-  fanFlow,
   fitWarmUp,
   HeatCapacity,
   HeatConductance,
-  HeatConductivity,
   meanLoad,
-  steadyRise,
-  stillFilm,
   TemperatureRise,
-  ventedRise,
-  ventsInRow,
-  wallConductance,
-  wallTransmittance,
 } from "../../inside/index.js";
-import { Area, Density, Length, Power, ratio, Temperature } from "../../quantity/index.js";
+import { Power, ratio } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
-
-/** Plywood and laminate, W/mK; common values, from memory: 0.13 as in ISO 10456, 0.25. */
-const plywood = HeatConductivity.si(0.13);
-const laminate = HeatConductivity.si(0.25);
-
-/** Jets through slots and grilles; common practice. */
-const discharge = ratio(0.65);
-const seaAir = Density.si(1.2);
+import { withAir, withoutAir } from "./cooled.js";
+import { wallOf } from "./wall-heat.js";
 
 /** Specific heat of wood and of instruments, J/(kg K); common values. */
 const woodHeat = 1600;
@@ -97,74 +80,6 @@ function reckoned(input: ReviewInput, section: string, power: Power): Omit<Secti
     because: [...air.because, ...walls.slice(0, 1)],
     from: "reckoned",
   };
-}
-
-function wallOf(panel: PanelPart) {
-  const { sheet, facing, netArea } = panel;
-  const skins = facing ? (facing.sides === "both" ? 2 : 1) : 0;
-  const transmittance = wallTransmittance({
-    layers: [
-      { thickness: sheet.thickness, conductivity: plywood },
-      ...Array.from({ length: skins }, () => ({
-        thickness: facing?.stock.thickness ?? sheet.thickness,
-        conductivity: laminate,
-      })),
-    ],
-    insideFilm: stillFilm,
-    outsideFilm: stillFilm,
-  });
-  return wallConductance.worked({ transmittance, area: netArea });
-}
-
-interface Warmed {
-  readonly rise: TemperatureRise;
-  readonly because: readonly WorkedLine[];
-}
-
-function withoutAir(power: Power, conductance: HeatConductance): Warmed {
-  const line = steadyRise.worked({ power, conductance, flow: fanless });
-  return { rise: line.value, because: [line] };
-}
-
-const fanless = AirFlow.si(0);
-
-function withAir(input: ReviewInput, cooling: Cooling, power: Power, conductance: HeatConductance): Warmed {
-  const [low, high] = [ventOf(input, cooling, cooling.letIn), ventOf(input, cooling, cooling.letOut)];
-  const free = (vent: PlacedOpening): Area => Area.si(vent.area * cooling.free);
-  const both = ventsInRow.worked({ low: free(low), high: free(high) });
-  if (cooling.fan) {
-    const fan = fanFlow.worked({
-      freeFlow: cooling.fan.flow,
-      deadPressure: cooling.fan.pressure,
-      discharge,
-      area: both.value,
-      airDensity: seaAir,
-    });
-    const line = steadyRise.worked({ power, conductance, flow: fan.value });
-    return { rise: line.value, because: [both, fan, line] };
-  }
-  const apart = Length.si(middle(high) - middle(low));
-  const line = ventedRise.worked({
-    power,
-    conductance,
-    area: both.value,
-    discharge,
-    apart,
-    outside: input.case.services.hottest ?? Temperature.si(298.15),
-  });
-  return { rise: line.value.rise, because: [both, line] };
-}
-
-function ventOf({ parts }: ReviewInput, { section }: Cooling, name: string): PlacedOpening {
-  const [face = "", ...rest] = name.split(".");
-  const panel = parts.panels.find(({ id }) => id === `${section}.${face}`);
-  const opening = panel?.openings.find((one) => one.name === rest.join("."));
-  if (!opening) throw new RangeError(`vents: no opening ${name} in ${section}`);
-  return opening;
-}
-
-function middle({ low, height }: PlacedOpening): number {
-  return low.v + height / 2;
 }
 
 /** Air, panels and things together. */

@@ -1,7 +1,5 @@
 import {
   ballastNeeded,
-  childOnDrawer,
-  edgeLoadLimit,
   groundSlope,
   outriggerReach,
   steadyTilt,
@@ -16,68 +14,12 @@ import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { lowestSection, standingHeight } from "./balance.js";
-import { halfTowards, leastHalf, pastBase, standOf } from "./stand.js";
+import { halfTowards, leastHalf, standOf } from "./stand.js";
 import { tippingCaution } from "./standing-findings.js";
 
-type Side = "left" | "right" | "front" | "back";
-
-/** What tips a standing case: a child on what is open, wind, sloping ground; and what would keep it standing. */
+/** Wind and sloping ground, and what would keep the case standing. */
 export function tipFindings(input: ReviewInput): readonly Finding[] {
-  return [
-    ...openThings(input).map((thing) => childFinding(input, thing)),
-    windFinding(input),
-    slopeFinding(input),
-  ];
-}
-
-/** A drawer or a door, and how far out of the case its edge comes. */
-interface OpenThing {
-  readonly name: string;
-  readonly side: Side;
-  readonly out: Length;
-}
-
-function openThings({ parts, case: { contents } }: ReviewInput): OpenThing[] {
-  const doors = parts.panels.flatMap(({ role, id, face, width, height, leaf }): OpenThing[] => {
-    if (role !== "leaf" || !leaf || face === undefined || face === "top" || face === "bottom") return [];
-    return [{ name: id, side: face, out: leaf.hinge === "left" || leaf.hinge === "right" ? width : height }];
-  });
-  const drawers = contents.flatMap(({ name, needs: { opensBy, opensTo = "front" } }): OpenThing[] => {
-    if (opensBy === undefined || opensTo === "top" || opensTo === "bottom") return [];
-    return [{ name, side: opensTo, out: opensBy }];
-  });
-  return [...doors, ...drawers];
-}
-
-function childFinding(input: ReviewInput, thing: OpenThing): Finding {
-  const question: Question = {
-    id: `travel.child.${thing.name}`,
-    topic: "travel",
-    subject: thing.name,
-    question: `Does the stacked case stand with a child on the open ${thing.name}?`,
-  };
-  return guarded(question, () => childReply(input, thing), [tippingCaution]);
-}
-
-function childReply(input: ReviewInput, { name, side, out }: OpenThing): Reply {
-  const standing = standOf(input);
-  const overhang = Length.si(out + pastBase(input, side));
-  const line = edgeLoadLimit.worked({
-    mass: standing.balance.value.mass,
-    halfBase: halfTowards(standing, side),
-    overhang,
-  });
-  const style = styleOf(input.case);
-  return compared({
-    kind: Mass,
-    asked: ["child of the published test", childOnDrawer.mass],
-    there: ["mass that tips it", line.value],
-    facts: `${Mass.show(line.value, style)} on the edge of the open ${name}, ${Length.show(overhang, style)} past the casters, tips it to the ${side}.`,
-    remedy: "Lock it when nobody stands by, fix the case to a wall or table, or set out a foot below it.",
-    because: [standing.balance, line],
-    cautions: [tippingCaution],
-    source: [childOnDrawer.source, cite("statics", "moments about the tipping edge")],
-  });
+  return [windFinding(input), slopeFinding(input)];
 }
 
 /** Common practice for a box on the ground, no source; air near sea level. */

@@ -2,10 +2,12 @@ import type { Finding } from "../finding.js";
 import type { ReviewInput } from "../review-input.js";
 import { balanceFindings } from "./balance-findings.js";
 import { carryFindings } from "./carry-findings.js";
+import { childFindings } from "./child-findings.js";
 import { dropFindings } from "./drop-findings.js";
 import { groundFindings } from "./ground-findings.js";
 import { lashingFindings } from "./lashing-findings.js";
 import { liftFindings } from "./lift-findings.js";
+import { pushFindings } from "./push-findings.js";
 import { rollFinding } from "./roll-finding.js";
 import { standingFindings } from "./standing-findings.js";
 import { tipFindings } from "./tip-findings.js";
@@ -17,8 +19,10 @@ export function travelFindings(input: ReviewInput): readonly Finding[] {
     ...liftFindings(input),
     ...carryFindings(input),
     rollFinding(input),
+    ...pushFindings(input),
     ...groundFindings(input),
     ...standingFindings(input),
+    ...childFindings(input),
     ...tipFindings(input),
     ...lashingFindings(input),
     ...dropFindings(input),
