@@ -1,10 +1,8 @@
 /** The kernel under the real Jupyter, a second implementation of the protocol. */
-import { execFile } from "node:child_process";
 import { mkdtemp, readFile, rm, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { promisify } from "node:util";
-import { afterAll, beforeAll, describe, expect, type TestContext, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import {
   type Cell,
   cleanNotebook,
@@ -12,24 +10,8 @@ import {
   printNotebook,
   projectFolder,
 } from "../../../lib/book/index.js";
-import { labEnvironment } from "../../../lib/command/lab.js";
+import { jupyter, needJupyter } from "../../jupyter.js";
 import { printed } from "./kernel.js";
-
-const run = promisify(execFile);
-const env = { ...labEnvironment("my-case", process.env), PYDEVD_DISABLE_FILE_VALIDATION: "1" };
-
-const hasJupyter = run("jupyter", ["nbconvert", "--version"]).then(
-  () => true,
-  () => false,
-);
-
-/** Skips with a word where there is no Jupyter; where tests are run for all, there must be one. */
-async function needJupyter({ skip }: TestContext): Promise<void> {
-  if (await hasJupyter) return;
-  if (process.env.CI === "true") throw new Error("jupyter nbconvert is missing; .ci/run should install it");
-  console.warn("jupyter nbconvert is not installed: the kernel is not tested under the real Jupyter");
-  skip("no jupyter nbconvert");
-}
 
 let folder = "";
 beforeAll(async () => {
@@ -49,7 +31,7 @@ async function executed(...sources: string[]): Promise<readonly Cell[]> {
   const file = join(folder, "in.ipynb");
   await writeFile(file, printNotebook(notebook));
   const args = ["nbconvert", "--to", "notebook", "--execute", file, "--output", "out.ipynb"];
-  await run("jupyter", args, { env });
+  await jupyter(args, "my-case");
   const out = join(folder, "out.ipynb");
   return parseNotebook(await readFile(out, "utf8"), out).cells;
 }
@@ -57,8 +39,8 @@ async function executed(...sources: string[]): Promise<readonly Cell[]> {
 describe("under Jupyter", () => {
   test("the project's kernel is found", async (context) => {
     await needJupyter(context);
-    const { stdout } = await run("jupyter", ["kernelspec", "list", "--json"], { env });
-    const { spec } = JSON.parse(stdout).kernelspecs.casewright;
+    const { spec } = JSON.parse(await jupyter(["kernelspec", "list", "--json"], "my-case")).kernelspecs
+      .casewright;
     expect(spec).toMatchObject({ display_name: "TypeScript (Casewright)", language: "typescript" });
   });
 
