@@ -36,5 +36,6 @@ export * from "./travel/drop-findings.js";
 export * from "./travel/lift-findings.js";
 export * from "./travel/lift-sweep.js";
 export * from "./travel/mass-states.js";
+export * from "./travel/protected-or-removed.js";
 export * from "./travel/stand.js";
 export * from "./verdict.js";

@@ -6,6 +6,7 @@ import { openJob } from "../../lib/job/index.js";
 import {
   type Finding,
   movesFor,
+  protectedOrRemoved,
   type ReviewInput,
   reviewCase,
   sectionBalance,
@@ -208,5 +209,22 @@ describe("laws of the review", () => {
     expect(sliding(14)?.verdict).toBe("fails");
     expect(sliding(15)?.verdict).toBe("holds");
     expect(sliding(14.4)?.ratio).toBeCloseTo(ratio(1), 9);
+  });
+
+  test("by itself a content is never dropped from lower than in its case, rough hands never from lower than careful", () => {
+    const rows = protectedOrRemoved(demo);
+    expect(rows.map(({ handling }) => handling)).toEqual([
+      "careful",
+      "usual",
+      "rough",
+      "careful",
+      "usual",
+      "rough",
+    ]);
+    expect(rows.every(({ inCase, byItself }) => byItself.height >= inCase.height)).toBe(true);
+    expect(rows.slice(1, 3).every(({ inCase }, i) => inCase.height > (rows[i]?.inCase.height ?? 0))).toBe(
+      true,
+    );
+    expect(rows[3]?.inCase).not.toHaveProperty("deceleration");
   });
 });

@@ -15,7 +15,17 @@ import {
   Temperature,
   Time,
 } from "../../quantity/index.js";
-import { batteryUnder, curveFor, dayOfHeat, loadsOf, sectionBalance, styleOf } from "../../review/index.js";
+import {
+  batteryUnder,
+  curveFor,
+  type Drop,
+  dayOfHeat,
+  loadsOf,
+  type ProtectedOrRemoved,
+  protectedOrRemoved,
+  sectionBalance,
+  styleOf,
+} from "../../review/index.js";
 
 /** Every content: where, how heavy, how held, what it draws. */
 export function contentsTable({ case: description }: Job): TableView {
@@ -39,6 +49,33 @@ export function contentsTable({ case: description }: Job): TableView {
     ],
     "What rides inside",
   );
+}
+
+/** Every fragile content, left in the case or carried by itself, by how roughly it is handled. */
+export function protectedTable(job: Job): TableView {
+  const style = styleOf(job.case);
+  const words = ({ height, deceleration }: Drop): string =>
+    `${Length.show(height, style)}, ${deceleration === undefined ? "no curve" : `${Ratio.show(deceleration, { digits: 2 })} g`}`;
+  return tableOf(
+    protectedOrRemoved(job),
+    [
+      { heading: "Thing", cell: ({ content }) => content },
+      { heading: "Stands", cell: ({ fragility }) => `${Ratio.show(fragility)} g` },
+      { heading: "Handled", cell: ({ handling }) => handling },
+      { heading: "In the case: drop, stopped with", cell: ({ inCase }) => words(inCase) },
+      { heading: "By itself on like foam", cell: ({ byItself }) => words(byItself) },
+      { heading: "Better", cell: betterPlace },
+    ],
+    "Protected in the case, or taken out",
+  );
+}
+
+function betterPlace({ fragility, inCase, byItself }: ProtectedOrRemoved): string {
+  const stands = ({ deceleration }: Drop): boolean => deceleration !== undefined && deceleration <= fragility;
+  if (stands(inCase)) return "in the case";
+  if (stands(byItself)) return "by itself";
+  const known = inCase.deceleration !== undefined || byItself.deceleration !== undefined;
+  return known ? "neither: more foam" : "not known yet: foam and its curve";
 }
 
 /** One point of a cushion chart. */
