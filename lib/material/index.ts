@@ -11,6 +11,7 @@ export * from "./plate-stiffness.js";
 export * from "./plywood.js";
 export type { DrawnProfile, OutlinePoint, SectionProperties } from "./section-outline.js";
 export { outlineSection } from "./section-outline.js";
+export * from "./section-torsion.js";
 export * from "./section-walls.js";
 export * from "./sheet-material.js";
 export * from "./sheet-thickness.js";

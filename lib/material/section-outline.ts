@@ -31,7 +31,8 @@ export type SectionProperties = {
   readonly smallest: SecondMoment;
 };
 
-const OutlinePoint: Kind<OutlinePoint> = recordOf<OutlinePoint>("point", { x: Length, y: Length });
+/** A corner as text. */
+export const OutlinePoint: Kind<OutlinePoint> = recordOf<OutlinePoint>("point", { x: Length, y: Length });
 
 /** The symbols of a section's properties. */
 export const sectionResult: FormulaSymbols<SectionProperties> = {
@@ -66,18 +67,21 @@ export const outlineSection: Formula<DrawnProfile, SectionProperties> = formula<
   validity: "Straight sides; draw a round corner as a few short ones. Outlines must not cross.",
   refuse: ({ outlines }) => [
     ...(outlines.length > 0 ? [] : ["at least one outline, got none"]),
-    ...outlines.flatMap((points, i) =>
-      Math.abs(momentsOf(points).area) > 0 ? [] : [`outline ${i + 1} must enclose an area`],
-    ),
-    ...outlines.flatMap((points, i) =>
-      crossesItself(points) ? [`outline ${i + 1} must not cross itself`] : [],
-    ),
+    ...outlines.flatMap((points, i) => outlineFaults(points, `outline ${i + 1}`)),
     ...(outlines.length > 0 && summed(outlines).area <= 0
       ? ["hollows must be smaller than the profile"]
       : []),
   ],
   compute: ({ outlines }) => aboutCentroid(summed(outlines)),
 });
+
+/** What is wrong with one outline, under its name. */
+export function outlineFaults(points: readonly OutlinePoint[], name: string): string[] {
+  return [
+    ...(Math.abs(momentsOf(points).area) > 0 ? [] : [`${name} must enclose an area`]),
+    ...(crossesItself(points) ? [`${name} must not cross itself`] : []),
+  ];
+}
 
 /** Integrals of 1, x, y, y^2, x^2 and x y. */
 export interface AreaMoments {

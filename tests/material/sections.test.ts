@@ -4,6 +4,7 @@ import {
   angleWalls,
   outlineSection,
   rectangleTorsion,
+  solidTorsion,
   tubeTorsion,
   walledSection,
 } from "../../lib/material/index.js";
@@ -89,6 +90,45 @@ describe("a drawn section", () => {
     ],
   ])("is refused, case %#", (outlines, message) => {
     expect(() => outlineSection({ outlines })).toThrow(message);
+  });
+});
+
+describe("torsion of a drawn solid", () => {
+  const ell = outline(lShape);
+
+  test("does not care where it is drawn, and grows with the fourth power of its size", () => {
+    const at = solidTorsion({ outline: ell });
+    expect(solidTorsion({ outline: outline(moved(lShape, [13, -7])) }) / at).toBeCloseTo(1, 6);
+    expect(solidTorsion({ outline: outline(lShape.map(([x, y]) => [3 * x, 3 * y])) }) / at).toBeCloseTo(
+      81,
+      4,
+    );
+  });
+
+  test("is below the polar moment, and near the sum over the walls of a thin angle", () => {
+    const { secondX, secondY } = outlineSection({ outlines: [ell] });
+    expect(solidTorsion({ outline: ell })).toBeLessThan(secondX + secondY);
+    const angle: readonly Corner[] = [
+      [0, 0],
+      [30, 0],
+      [30, 2],
+      [2, 2],
+      [2, 30],
+      [0, 30],
+    ];
+    const walls = walledSection({ walls: angleWalls(mm(30), mm(2)) }).torsion;
+    expect(Math.abs(solidTorsion({ outline: outline(angle) }) / walls - 1)).toBeLessThan(0.02);
+  });
+
+  test("is refused for an outline that encloses nothing", () => {
+    expect(() =>
+      solidTorsion({
+        outline: outline([
+          [0, 0],
+          [5, 0],
+        ]),
+      }),
+    ).toThrow("section.torsion.solid: outline must enclose an area");
   });
 });
 
