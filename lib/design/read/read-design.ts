@@ -1,6 +1,7 @@
 import type { Problem } from "../../problem.js";
 import type { Case } from "../case.js";
 import { checkCase } from "../check/check-case.js";
+import { checkStockSizes } from "../check/check-stock-sizes.js";
 import { checkTables } from "../check/check-tables.js";
 import type { Fault } from "../check/fault.js";
 import { deriveParts } from "../derive/derive-parts.js";
@@ -25,7 +26,7 @@ export const caseFile = "case.yaml";
 /**
  * Reads and checks a job from its texts: the design, or every problem. What a problem hides is reported once
  * that is mended: names are looked up in tables that could be read, and sizes are checked once all names lead
- * somewhere.
+ * somewhere; whether pieces come from their stock is asked last.
  *
  * @param texts by file name: case.yaml and the tables
  */
@@ -43,7 +44,10 @@ export function readDesign(
     ...checkTables(tables, read.case?.currency),
   ];
   if (problems.length > 0 || !read.case) return { problems };
-  return { design: { case: read.case, stock, measurements, parts: deriveParts(read.case, stock) } };
+  const parts = deriveParts(read.case, stock);
+  const tooShort = checkStockSizes(parts, stock);
+  if (tooShort.length > 0) return { problems: tooShort };
+  return { design: { case: read.case, stock, measurements, parts } };
 }
 
 /** Was every table of the stock read whole? Measurements have no say in whether a case fits together. */

@@ -1,0 +1,62 @@
+/** Whether every piece comes from one of its stock: a bar or a sheet cannot be made longer. */
+import type { Problem } from "../../problem.js";
+import { Length } from "../../quantity/index.js";
+import type { Parts } from "../parts.js";
+import type { StockRows } from "../read/read-tables.js";
+import { cellProblem, type TableName } from "./table-problem.js";
+
+/** A piece on its stock: along the length of the stock, and across it. */
+interface Cut {
+  readonly table: TableName & ("sheets" | "bars" | "facings");
+  readonly stock: string;
+  readonly piece: string;
+  readonly length: number;
+  readonly width: number;
+}
+
+/** One problem a stock: its length or its width, with the largest piece that asks for more. */
+export function checkStockSizes(parts: Parts, stock: StockRows): Problem[] {
+  const cuts = cutsOf(parts);
+  const rows = [
+    ...stock.sheets.map((row) => ({ ...row, table: "sheets" as const })),
+    ...stock.facings.map((row) => ({ ...row, table: "facings" as const })),
+    ...stock.bars.map((row) => ({ ...row, width: Length.si(0), table: "bars" as const })),
+  ];
+  return rows.flatMap(({ table, line, name, length, width }) => {
+    const mine = cuts.filter((cut) => cut.table === table && cut.stock === name);
+    const short = (column: "length" | "width", size: Length): Problem[] => {
+      const [largest] = [...mine].sort((a, b) => b[column] - a[column]);
+      if (!largest || largest[column] <= size + 1e-9) return [];
+      const expected = `at least ${Length.show(Length.si(largest[column]))} for ${largest.piece}, trimming and cuts aside`;
+      return [cellProblem({ table, line, column, value: Length.show(size) }, expected)];
+    };
+    return [...short("length", length), ...short("width", width)];
+  });
+}
+
+function cutsOf({ panels, shelves, facings, bars }: Parts): Cut[] {
+  return [
+    ...[...panels, ...shelves.map(({ panel }) => panel)].map(
+      ({ id, sheet, grain, width, height }): Cut => ({
+        table: "sheets",
+        stock: sheet.name,
+        piece: id,
+        length: grain === "across" ? width : height,
+        width: grain === "across" ? height : width,
+      }),
+    ),
+    // A facing has no grain: its longer side lies along the stock.
+    ...facings.map(
+      ({ panel, side, stock, width, height }): Cut => ({
+        table: "facings",
+        stock: stock.name,
+        piece: `${panel}, ${side}`,
+        length: Math.max(width, height),
+        width: Math.min(width, height),
+      }),
+    ),
+    ...bars.map(
+      ({ id, stock, length }): Cut => ({ table: "bars", stock: stock.name, piece: id, length, width: 0 }),
+    ),
+  ];
+}

@@ -1,0 +1,29 @@
+import { expect, test } from "vitest";
+import { readDesign } from "../../lib/design/index.js";
+import { showProblem } from "../../lib/problem.js";
+import { smallJob } from "./small-job.js";
+
+const problemsWith = (file: string, find: RegExp, replacement: string): string[] => {
+  const read = readDesign({ ...smallJob, [file]: (smallJob[file] ?? "").replace(find, replacement) });
+  return "problems" in read ? read.problems.map(showProblem) : [];
+};
+
+test("a bar shorter than a piece is a problem of its row, with the piece that is too long", () => {
+  expect(problemsWith("bar-stock.csv", /^angle 50,\d+/m, "angle 50,300")).toEqual([
+    expect.stringMatching(
+      /^bar-stock.csv, row 2, length: found "300 mm", expected at least [\d.]+ mm for box\..*, trimming and cuts aside$/,
+    ),
+  ]);
+});
+
+test("a sheet too small along its grain, or across it, is one as well", () => {
+  const problems = problemsWith("sheet-stock.csv", /^ply 10,\d+,\d+/m, "ply 10,300,200");
+  expect(problems).toEqual([
+    expect.stringMatching(/^sheet-stock.csv, row 2, length: found "300 mm", expected at least /),
+    expect.stringMatching(/^sheet-stock.csv, row 2, width: found "200 mm", expected at least /),
+  ]);
+});
+
+test("stock that is large enough is none", () => {
+  expect(problemsWith("bar-stock.csv", /^$/, "")).toEqual([]);
+});
