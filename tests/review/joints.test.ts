@@ -61,6 +61,16 @@ describe("findings about joints", () => {
     expect(use(rougher, "joints.handle-alone")).toBe(use(joints, "joints.handle-alone"));
   });
 
+  test("carry the scatter of own tests as an interval about the ratio, and are close where it straddles the limit", () => {
+    const tested = joints.filter(({ interval }) => interval !== undefined);
+    expect(tested.length).toBeGreaterThan(0);
+    for (const { ratio: used = Number.NaN, interval, verdict } of tested) {
+      expect(interval?.low).toBeLessThan(used);
+      expect(interval?.high).toBeGreaterThan(used);
+      expect(verdict === "close").toBe((interval?.low ?? 1) < 1 && (interval?.high ?? 1) > 1);
+    }
+  });
+
   test("about a thing overhead fail without a second hold", () => {
     const parts = {
       ...job.parts,

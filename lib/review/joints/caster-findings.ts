@@ -11,6 +11,7 @@ import { stackedBalance } from "../travel/balance.js";
 import { verdictOf } from "../verdict.js";
 import { type FastenerStrength, fastenerStrength, isKnown } from "./fastener-strength.js";
 import { fasteningsOf, hardwareQuestion, oneOfEach } from "./hardware-parts.js";
+import { useInterval } from "./use-interval.js";
 
 /** A caster that strikes a kerb: pushed sideways as hard as it is borne on, at the height of its wheel. */
 export function casterFindings(input: ReviewInput): readonly Finding[] {
@@ -36,7 +37,7 @@ function casterReply(
   { stock }: HardwarePart,
   fastening: Fastening,
   touching: number,
-  { strength, because }: FastenerStrength,
+  known: FastenerStrength,
 ): Reply {
   const balance = stackedBalance(input);
   // One of four may hang over a dip, so one fewer bears.
@@ -51,16 +52,18 @@ function casterReply(
   const [worse] = ways as [(typeof ways)[number]];
   const pull = Force.si(Math.max(0, worse.value.largest));
   const { safetyFactor } = input.case.demands;
-  const allowed = groupStrength.worked({ each: strength, count: 1, safetyFactor });
+  const allowed = groupStrength.worked({ each: known.strength, count: 1, safetyFactor });
+  const interval = useInterval(pull, known, 1 / safetyFactor);
   const used = ratio(pull / allowed.value);
   const style = styleOf(input.case);
   return {
-    verdict: verdictOf(used),
+    verdict: verdictOf(used, interval),
     answer: `Pushed sideways with ${Force.show(load.value, style)} at ${Length.show(stock.standing, style)} below the case, its most loaded fastener is pulled with ${Force.show(pull, style)} of ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}).`,
     demand: amount(Force, "pull on one fastener", pull),
     capacity: amount(Force, "one fastener allows", allowed.value),
     ratio: used,
-    because: [balance, load, worse, ...because, allowed],
+    ...(interval ? { interval } : {}),
+    because: [balance, load, worse, ...known.because, allowed],
     cautions: ["Lift the case over kerbs: a caster torn out tips the case towards whoever pushes it."],
     source: [
       cite("common-practice", "a kerb strikes as hard as the caster bears"),

@@ -10,6 +10,7 @@ import { sectionBalance } from "../travel/balance.js";
 import { verdictOf } from "../verdict.js";
 import { type FastenerStrength, fastenerStrength, isKnown } from "./fastener-strength.js";
 import { fasteningsOf, hardwareQuestion, oneOfEach } from "./hardware-parts.js";
+import { useInterval } from "./use-interval.js";
 
 /** A section set down on one corner: its weight with a jolt, shared by all fasteners of that corner. */
 export function cornerFindings(input: ReviewInput): readonly Finding[] {
@@ -29,25 +30,22 @@ export function cornerFindings(input: ReviewInput): readonly Finding[] {
   });
 }
 
-function cornerReply(
-  input: ReviewInput,
-  section: string,
-  count: number,
-  { strength, because }: FastenerStrength,
-): Reply {
+function cornerReply(input: ReviewInput, section: string, count: number, known: FastenerStrength): Reply {
   const { jerk, safetyFactor } = input.case.demands;
   const balance = sectionBalance(input, section);
   const load = handleForce.worked({ mass: balance.value.mass, handles: 1, dynamicFactor: jerk });
-  const allowed = groupStrength.worked({ each: strength, count, safetyFactor });
+  const allowed = groupStrength.worked({ each: known.strength, count, safetyFactor });
+  const interval = useInterval(load.value, known, count / safetyFactor);
   const used = ratio(load.value / allowed.value);
   const style = styleOf(input.case);
   return {
-    verdict: verdictOf(used),
+    verdict: verdictOf(used, interval),
     answer: `All of ${section} on one corner, with a jolt, is ${Force.show(load.value, style)}; its ${count} fasteners allow ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}).`,
     demand: amount(Force, "on one corner", load.value),
     capacity: amount(Force, "its fasteners allow", allowed.value),
     ratio: used,
-    because: [balance, load, ...because, allowed],
+    ...(interval ? { interval } : {}),
+    because: [balance, load, ...known.because, allowed],
     cautions: [
       "A real drop is harder than a jolt: this is setting down in a hurry, not falling off a truck.",
     ],

@@ -1,15 +1,15 @@
 import type { ContentPart, Fastening, ShelfPart } from "../../design/index.js";
 import { groupStrength } from "../../fastening/index.js";
-import { monteCarlo, type Uncertainty } from "../../measure/index.js";
 import { handleForce } from "../../moving/index.js";
 import { Force, Mass, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
-import type { Finding, RatioInterval } from "../finding.js";
+import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { verdictOf } from "../verdict.js";
 import { type FastenerStrength, fastenerStrength, isKnown } from "./fastener-strength.js";
+import { useInterval } from "./use-interval.js";
 
 /** Whether shelves stay on their joints, loaded and jolted. */
 export function shelfJointFindings(input: ReviewInput): readonly Finding[] {
@@ -77,13 +77,14 @@ function jointReply(
   count: number,
   direction: "pull" | "shear",
   mass: Mass,
-  { strength, because, from, uncertainty }: FastenerStrength,
+  known: FastenerStrength,
 ): Omit<Reply, "cautions"> {
+  const { strength, because, from } = known;
   const { jerk, safetyFactor } = input.case.demands;
   const load = handleForce.worked({ mass, handles: 1, dynamicFactor: jerk });
   const allowed = groupStrength.worked({ each: strength, count, safetyFactor });
   const used = ratio(load.value / allowed.value);
-  const interval = uncertainty && useInterval(load.value, strength, count / safetyFactor, uncertainty);
+  const interval = useInterval(load.value, known, count / safetyFactor);
   const style = styleOf(input.case);
   const words = direction === "pull" ? "pulled" : "sheared";
   return {
@@ -96,30 +97,6 @@ function jointReply(
     because: [load, ...because, allowed],
     source: [cite("statics", "equal shares"), cite("common-practice", "safety factor of the case file")],
   };
-}
-
-/** What the scatter of the tests leaves open about the use of a joint. */
-function useInterval(
-  load: Force,
-  strength: Force,
-  share: number,
-  uncertainty: Uncertainty,
-): RatioInterval | undefined {
-  const use = ({ each }: { readonly each: Force }): Ratio => {
-    if (each <= 0) throw new RangeError("a strength must be positive");
-    return ratio(load / (each * share));
-  };
-  try {
-    const { interval, shares } = monteCarlo(use, { each: strength }, { each: uncertainty });
-    return {
-      ...interval,
-      shares: shares.map(({ share: part }) => ({ input: "your pull tests", share: part })),
-    };
-  } catch (error) {
-    // Tests that scatter as much as their strength tell no interval; the value below stands on its safe side.
-    if (error instanceof RangeError) return undefined;
-    throw error;
-  }
 }
 
 function withoutSecondHold(finding: Finding, { content }: ContentPart): Finding {

@@ -10,6 +10,7 @@ import type { ReviewInput } from "../review-input.js";
 import { sectionBalance } from "../travel/balance.js";
 import { verdictOf } from "../verdict.js";
 import { type FastenerStrength, fastenerStrength, isKnown } from "./fastener-strength.js";
+import { useInterval } from "./use-interval.js";
 
 /** A wall of a section with the widest spaced rivets of its edges. */
 interface RivetedWall {
@@ -55,23 +56,25 @@ function seamReply(
   input: ReviewInput,
   section: string,
   { panel, pitch }: RivetedWall,
-  { strength, because }: FastenerStrength,
+  known: FastenerStrength,
 ): Reply {
   const balance = sectionBalance(input, section);
   // Two walls lie along the push; the push runs evenly along the top of each, and so along all of its edges.
   const flow = LineLoad.si((balance.value.mass * standardGravity) / 2 / panel.width);
   const load = seamForce.worked({ flow, pitch, rows: ratio(1) });
   const { safetyFactor } = input.case.demands;
-  const allowed = groupStrength.worked({ each: strength, count: 1, safetyFactor });
+  const allowed = groupStrength.worked({ each: known.strength, count: 1, safetyFactor });
+  const interval = useInterval(load.value, known, 1 / safetyFactor);
   const used = ratio(load.value / allowed.value);
   const style = styleOf(input.case);
   return {
-    verdict: verdictOf(used),
+    verdict: verdictOf(used, interval),
     answer: `${Mass.show(balance.value.mass, style)} sideways is ${LineLoad.show(flow, style)} along the edges of ${panel.id}; a rivet every ${Length.show(pitch, style)} bears ${Force.show(load.value, style)} of ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}).`,
     demand: amount(Force, "on one rivet of the seam", load.value),
     capacity: amount(Force, "one rivet allows", allowed.value),
     ratio: used,
-    because: [balance, load, ...because, allowed],
+    ...(interval ? { interval } : {}),
+    because: [balance, load, ...known.because, allowed],
     cautions:
       panel.openings.length > 0
         ? [`${panel.id} has openings: what is left of it passes more shear to fewer rivets near them.`]
