@@ -274,6 +274,31 @@ export interface Stock {
   readonly facings: readonly FacingStock[];
 }
 
+/** price-breaks.csv: a lower price from some quantity on. */
+export interface PriceBreakOffer {
+  /** A name of one of the tables of stock. */
+  readonly item: string;
+  /** From this many on, in the unit the stock is sold by, for all of them. */
+  readonly from: number;
+  readonly price: Money;
+}
+
+/** suppliers.csv: what a supplier adds to an order. */
+export interface Supplier {
+  /** As in the tables of stock. */
+  readonly name: string;
+  /** Of an order of any size. */
+  readonly shipping: Money;
+  /** Of goods and shipping. */
+  readonly tax: Ratio;
+}
+
+/** How things are sold; without these tables prices stay and nothing is added. */
+export interface Offers {
+  readonly priceBreaks: readonly PriceBreakOffer[];
+  readonly suppliers: readonly Supplier[];
+}
+
 /** Every measurement of a job; a table without rows is allowed and makes findings unknown. */
 export interface Measurements {
   readonly bends: readonly BendTest[];

@@ -1,13 +1,15 @@
-import type { Measurements, Stock } from "./stock.js";
+import type { Measurements, Offers, Stock } from "./stock.js";
 
 /** The file beside case.yaml that each table stands in. */
-export const tableFiles: Readonly<Record<keyof Stock | keyof Measurements, string>> = {
+export const tableFiles: Readonly<Record<keyof Stock | keyof Offers | keyof Measurements, string>> = {
   sheets: "sheet-stock.csv",
   bars: "bar-stock.csv",
   hardware: "hardware.csv",
   fasteners: "fasteners.csv",
   adhesives: "adhesives.csv",
   facings: "facings.csv",
+  priceBreaks: "price-breaks.csv",
+  suppliers: "suppliers.csv",
   bends: "bend-tests.csv",
   weights: "weights.csv",
   spreads: "spread-trials.csv",

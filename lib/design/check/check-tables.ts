@@ -4,6 +4,7 @@ import { Money } from "../../quantity/index.js";
 import type { ReadTables } from "../read/read-tables.js";
 import type { Stock } from "../stock.js";
 import { tableFiles } from "../table-files.js";
+import { checkOffers } from "./check-offers.js";
 import { checkRows } from "./check-rows.js";
 import { type Cell, cellProblem, type TableName } from "./table-problem.js";
 
@@ -20,6 +21,7 @@ export function checkTables(tables: ReadTables, currency: string | undefined): P
     ...referencesOf(tables)
       .filter(({ among }) => among.every((table) => !spoilt.has(tableFiles[table])))
       .flatMap((reference) => checkReference(reference, tables.stock)),
+    ...checkOffers(tables, currency),
     ...checkRows(tables),
   ];
 }

@@ -1,9 +1,9 @@
 import type { Problem } from "../../problem.js";
-import type { Measurements, Stock } from "../stock.js";
+import type { Measurements, Offers, Stock } from "../stock.js";
 import { tableFiles } from "../table-files.js";
 
 /** Every table of a job. */
-export type TableName = keyof Stock | keyof Measurements;
+export type TableName = keyof Stock | keyof Offers | keyof Measurements;
 
 /** A cell of a table, for a problem in it. */
 export interface Cell {

@@ -6,7 +6,7 @@ import { checkTables } from "../check/check-tables.js";
 import type { Fault } from "../check/fault.js";
 import { deriveParts } from "../derive/derive-parts.js";
 import type { Parts } from "../parts.js";
-import type { Measurements, Stock } from "../stock.js";
+import type { Measurements, Offers, Stock } from "../stock.js";
 import { tableFiles } from "../table-files.js";
 import type { CaseText } from "./case-text.js";
 import { readCase } from "./read-case.js";
@@ -16,6 +16,7 @@ import { type ReadTables, readTables, type TableTexts } from "./read-tables.js";
 export interface Design {
   readonly case: Case;
   readonly stock: Stock;
+  readonly offers: Offers;
   readonly measurements: Measurements;
   readonly parts: Parts;
 }
@@ -35,7 +36,7 @@ export function readDesign(
 ): { readonly design: Design } | { readonly problems: readonly Problem[] } {
   const read = readCase(texts[caseFile] ?? "", caseFile);
   const tables = readTables(texts);
-  const { stock, measurements } = tables;
+  const { stock, offers, measurements } = tables;
   const faults = read.case && isSound(tables) ? checkCase(read.case, stock) : [];
   const problems = [
     ...(texts[caseFile] === undefined ? [{ file: caseFile, expected: "this file" }] : read.problems),
@@ -47,7 +48,7 @@ export function readDesign(
   const parts = deriveParts(read.case, stock);
   const tooShort = checkStockSizes(parts, stock);
   if (tooShort.length > 0) return { problems: tooShort };
-  return { design: { case: read.case, stock, measurements, parts } };
+  return { design: { case: read.case, stock, offers, measurements, parts } };
 }
 
 /** Was every table of the stock read whole? Measurements have no say in whether a case fits together. */

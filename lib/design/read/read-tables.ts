@@ -1,9 +1,10 @@
 /** Reads every CSV of a job: texts in, typed rows and every problem out. */
 import { type ReadTable, readTable, type TableRow, type TableSchema } from "../../measure/index.js";
 import type { Problem } from "../../problem.js";
-import type { Measurements, Stock } from "../stock.js";
+import type { Measurements, Offers, Stock } from "../stock.js";
 import { tableFiles } from "../table-files.js";
 import { type MeasuredRow, measuredTables } from "./measured-tables.js";
+import { type OfferRow, offerTables } from "./offer-tables.js";
 import { type StockRow, stockTables } from "./stock-tables.js";
 
 /** The texts of a job's tables, by file name; absent for a file that is not there. */
@@ -12,17 +13,21 @@ export type TableTexts = Readonly<Record<string, string | undefined>>;
 /** Rows of the stock, with their lines. */
 export type StockRows = { readonly [Table in keyof Stock]: readonly StockRow<Table>[] };
 
+/** Rows of the offers, with their lines. */
+export type OfferRows = { readonly [Table in keyof Offers]: readonly OfferRow<Table>[] };
+
 /** Rows of the measurements, with their lines. */
 export type MeasuredRows = { readonly [Table in keyof Measurements]: readonly MeasuredRow<Table>[] };
 
 /** What the tables gave; rows with a problem are left out. */
 export interface ReadTables {
   readonly stock: StockRows;
+  readonly offers: OfferRows;
   readonly measurements: MeasuredRows;
   readonly problems: readonly Problem[];
 }
 
-/** Reads every table. A table of the stock must be there; a table of measurements may be absent or empty. */
+/** Reads every table. A table of the stock must be there; other tables may be absent or empty. */
 export function readTables(texts: TableTexts): ReadTables {
   const problems: Problem[] = [];
   const read = <Row extends TableRow>(
@@ -41,6 +46,10 @@ export function readTables(texts: TableTexts): ReadTables {
     adhesives: read("adhesives", stockTables.adhesives),
     facings: read("facings", stockTables.facings),
   };
+  const offers: OfferRows = {
+    priceBreaks: read("priceBreaks", offerTables.priceBreaks),
+    suppliers: read("suppliers", offerTables.suppliers),
+  };
   const measurements: MeasuredRows = {
     bends: read("bends", measuredTables.bends),
     weights: read("weights", measuredTables.weights),
@@ -53,7 +62,7 @@ export function readTables(texts: TableTexts): ReadTables {
     cushions: read("cushions", measuredTables.cushions),
     temperatures: read("temperatures", measuredTables.temperatures),
   };
-  return { stock, measurements, problems };
+  return { stock, offers, measurements, problems };
 }
 
 function readText<Row extends TableRow>(

@@ -22,16 +22,16 @@ export interface TradeCost {
 }
 
 /** The bill by trade, split into what goes into the case and what is left over. */
-export function tradeCosts({ review: { purchases } }: Job): readonly TradeCost[] {
-  return billOf(purchases).trades.flatMap(({ name, total, waste }) => [
+export function tradeCosts({ review: { purchases }, offers }: Job): readonly TradeCost[] {
+  return billOf(purchases, offers).trades.flatMap(({ name, total, waste }) => [
     { trade: name, part: "goes into the case", cost: total.amount - waste.amount },
     { trade: name, part: "left over or sawdust", cost: waste.amount },
   ]);
 }
 
 /** Every line of the bill. */
-export function billTable({ review: { purchases } }: Job): TableView {
-  const { lines, total } = billOf(purchases);
+export function billTable({ review: { purchases }, offers }: Job): TableView {
+  const { lines, total } = billOf(purchases, offers);
   return tableOf(
     lines,
     [
@@ -87,9 +87,9 @@ export function cashPoints(job: Job, jobsPerMonth: readonly number[], months: nu
 }
 
 /** The bill by supplier: one order each. */
-export function supplierTable({ review: { purchases } }: Job): TableView {
+export function supplierTable({ review: { purchases }, offers }: Job): TableView {
   return tableOf(
-    groupBill(billOf(purchases).lines, "supplier"),
+    groupBill(billOf(purchases, offers).lines, "supplier"),
     [
       { heading: "Supplier", cell: ({ name }) => name },
       { heading: "Lines", cell: ({ lines }) => lines.length },

@@ -1,10 +1,18 @@
 import type { BarPlan, SheetPlan } from "../../cutting/index.js";
-import { type BillLine, groupBill, totalOf } from "../../money/index.js";
+import type { Offers } from "../../design/index.js";
+import { type BillLine, groupBill, quantityPrice, supplierBill, totalOf } from "../../money/index.js";
 import { type Money, timesMoney } from "../../quantity/index.js";
 import type { PurchaseList } from "../buying/purchase-list.js";
 
 /** Trades in the order a bill lists them. */
-export type Trade = "panels" | "laminate" | "edges" | "adhesive" | "fasteners" | "hardware";
+export type Trade =
+  | "panels"
+  | "laminate"
+  | "edges"
+  | "adhesive"
+  | "fasteners"
+  | "hardware"
+  | "shipping and tax";
 
 /** The bill of materials: what is paid for and what of it goes into the case. */
 export function billLines(purchases: PurchaseList): readonly BillLine[] {
@@ -27,15 +35,41 @@ export function billLines(purchases: PurchaseList): readonly BillLine[] {
   ];
 }
 
-/** The bill under its trades, and its total. */
-export function billOf(purchases: PurchaseList): {
+/** The bill with price breaks, shipping and tax, under its trades, and its total. */
+export function billOf(
+  purchases: PurchaseList,
+  offers: Offers = { priceBreaks: [], suppliers: [] },
+): {
   readonly lines: readonly BillLine[];
   readonly trades: ReturnType<typeof groupBill>;
   readonly total: Money;
   readonly waste: Money;
 } {
-  const lines = billLines(purchases);
+  const goods = billLines(purchases).map((line) => atItsQuantity(line, offers));
+  const lines = [...goods, ...addedBySuppliers(goods, offers)];
   return { lines, trades: groupBill(lines, "trade"), ...totalOf(lines) };
+}
+
+/** The line at the price for its quantity, with more bought where a break makes that cheaper. */
+function atItsQuantity(line: BillLine, { priceBreaks }: Offers): BillLine {
+  const breaks = priceBreaks.filter(({ item }) => item === line.item);
+  if (breaks.length === 0 || !Number.isInteger(line.quantity)) return line;
+  const { bought, unitPrice } = quantityPrice({ needed: line.quantity, price: line.unitPrice, breaks });
+  return { ...line, quantity: bought, unitPrice };
+}
+
+/** Shipping and tax of every order, a line each. */
+function addedBySuppliers(goods: readonly BillLine[], { suppliers }: Offers): BillLine[] {
+  return groupBill(goods, "supplier").flatMap(({ name, total }) => {
+    const supplier = suppliers.find((one) => one.name === name);
+    if (!supplier) return [];
+    const { shipping, tax } = supplierBill({ goods: total, shipping: supplier.shipping, tax: supplier.tax });
+    const added = (item: string, price: Money): BillLine[] =>
+      price.amount === 0
+        ? []
+        : [line("shipping and tax", { name: item, price, supplier: name }, 1, 1, "order")];
+    return [...added(`shipping, ${name}`, shipping), ...added(`tax, ${name}`, tax)];
+  });
 }
 
 interface Sold {

@@ -38,7 +38,7 @@ export interface Payback {
 /** Works out the case's money from its purchases. */
 export function businessReview(input: ReviewInput, purchases: PurchaseList): BusinessReview {
   const { business, currency } = input.case;
-  const material = billOf(purchases).total;
+  const material = billOf(purchases, input.offers).total;
   const { time, from } = buildingTime(input, purchases);
   const tools = addMoney(
     business.tools.map(({ price }) => price),

@@ -1,0 +1,43 @@
+import { expect, test } from "vitest";
+import { readDesign } from "../../lib/design/index.js";
+import { showProblem } from "../../lib/problem.js";
+import { smallJob } from "./small-job.js";
+
+const problemsOf = (files: Readonly<Record<string, string>>): string[] => {
+  const read = readDesign({ ...smallJob, ...files });
+  return "problems" in read ? read.problems.map(showProblem) : [];
+};
+
+test("both files may be absent, and are read when they are there", () => {
+  const read = readDesign({
+    ...smallJob,
+    "price-breaks.csv": "item,from,price (EUR)\nply 10,5,55",
+    "suppliers.csv": "name,shipping (EUR),tax (%)\nyard,20,19",
+  });
+  expect("design" in read && read.design.offers).toEqual({
+    priceBreaks: [{ line: 2, item: "ply 10", from: 5, price: { amount: 55, currency: "EUR" } }],
+    suppliers: [{ line: 2, name: "yard", shipping: { amount: 20, currency: "EUR" }, tax: 0.19 }],
+  });
+  expect(problemsOf({})).toEqual([]);
+});
+
+test("what is wrong with a break is named with its row and column", () => {
+  const rows = ["ply 10,5,65", "ply 99,5,1", "ply 10,9,50", "ply 10,9,49"];
+  expect(problemsOf({ "price-breaks.csv": `item,from,price (EUR)\n${rows.join("\n")}` })).toEqual([
+    'price-breaks.csv, row 2, price: found "65.00 EUR", expected no more than 60, the price of one',
+    'price-breaks.csv, row 3, item: found "ply 99", expected a name of one of the tables of stock',
+    'price-breaks.csv, row 5, from: found "9", expected each quantity of ply 10 only once',
+  ]);
+});
+
+test("a second currency is a problem of its cell", () => {
+  expect(
+    problemsOf({
+      "price-breaks.csv": "item,from,price (USD)\nply 10,5,55",
+      "suppliers.csv": "name,shipping (USD),tax (%)\nyard,20,19",
+    }),
+  ).toEqual([
+    'price-breaks.csv, row 2, price: found "55.00 USD", expected an amount in EUR, the currency of the case',
+    'suppliers.csv, row 2, shipping: found "20.00 USD", expected an amount in EUR, the currency of the case',
+  ]);
+});
