@@ -56,7 +56,6 @@ export type SourceKey =
   | "bin-packing"
   | "knapsack-problems"
   | "two-dimensional-bins"
-  | "level-packing"
   | "cutting-instances"
   | "engineering-economy"
   | "statics"
@@ -205,11 +204,6 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     title: "Exact solution of the two-dimensional finite bin packing problem",
     author: "S. Martello, D. Vigo",
     year: 1998,
-  },
-  "level-packing": {
-    title: "Performance bounds for level-oriented two-dimensional packing algorithms",
-    author: "E. G. Coffman, M. R. Garey, D. S. Johnson, R. E. Tarjan",
-    year: 1980,
   },
   "cutting-instances": { title: "Cutting and packing instances of OR-Library and the ESICUP mirror (CC0)" },
   "engineering-economy": { title: "Present worth and annuity factors, any text on engineering economy" },
