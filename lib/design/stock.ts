@@ -210,6 +210,8 @@ export interface SpreadTrial {
   /** Container weighed before and after. */
   readonly before: Mass;
   readonly after: Mass;
+  /** What the trial panel gained, weighed at once; blank where nobody weighed it. */
+  readonly gained?: Mass | undefined;
 }
 
 /** pull-tests.csv: a fastener pulled until it gave way. */

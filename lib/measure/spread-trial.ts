@@ -1,5 +1,5 @@
 import { type Formula, formula } from "../formula.js";
-import { Area, AreaDensity, Count, Mass } from "../quantity/index.js";
+import { Area, AreaDensity, Count, Mass, Ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** Glue spread on a trial panel, weighed by what left the container. */
@@ -38,4 +38,39 @@ export const spreadTrialRate: Formula<SpreadTrialInputs, AreaDensity> = formula(
       ? []
       : [`container after must be lighter than before (${Mass.show(before)}), got ${Mass.show(after)}`],
   compute: ({ before, after, area, faces }) => (before - after) / (area * faces),
+});
+
+/** A trial whose panel was weighed too. */
+export interface OversprayInputs {
+  /** Container with its glue before, and after. */
+  readonly before: Mass;
+  readonly after: Mass;
+  /** What the panel gained, weighed at once. */
+  readonly gained: Mass;
+}
+
+/**
+ * Share of glue that ended beside the panel: w = 1 - g / (before - after).
+ *
+ * @throws RangeError when the panel gained more than the container lost
+ */
+export const oversprayShare: Formula<OversprayInputs, Ratio> = formula({
+  id: "adhesive.trial.overspray",
+  title: "Glue that ended beside the trial panel",
+  equation: String.raw`w = 1 - \frac{g}{m_0 - m_1}`,
+  inputs: {
+    before: { symbol: "m_0", kind: Mass, meaning: "container before", above: 0 },
+    after: { symbol: "m_1", kind: Mass, meaning: "container after", min: 0 },
+    gained: { symbol: "g", kind: Mass, meaning: "gained by the panel", above: 0 },
+  },
+  result: { symbol: "w", kind: Ratio, meaning: "share wasted" },
+  source: [cite("geometry", "a mass balance")],
+  validity: "Weighed within a minute: solvent that has left counts as overspray.",
+  refuse: ({ before, after, gained }) =>
+    gained <= before - after
+      ? []
+      : [
+          `gained must be at most what the container lost (${Mass.show(Mass.si(before - after))}), got ${Mass.show(gained)}`,
+        ],
+  compute: ({ before, after, gained }) => 1 - gained / (before - after),
 });

@@ -1,6 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { kerfFromCuts, pullEstimate, sheetDensity, spreadTrialRate } from "../../lib/measure/index.js";
+import {
+  kerfFromCuts,
+  oversprayShare,
+  pullEstimate,
+  sheetDensity,
+  spreadTrialRate,
+} from "../../lib/measure/index.js";
 import { gram, kg, mm, newton, squareMetre } from "../../lib/quantity/index.js";
 
 test("a board that lost no length has no kerf", () => {
@@ -56,4 +62,10 @@ test("pull tests are refused when there are too few or one reads nothing", () =>
 test("fewer than five pull tests come with a warning", () => {
   const loads = [400, 410, 420, 430].map(newton);
   expect(pullEstimate.worked({ loads }).warnings).toEqual(["only 4 tests: pull five or more"]);
+});
+
+test("a panel cannot gain more glue than the container lost", () => {
+  expect(() => oversprayShare({ before: gram(60), after: gram(20), gained: gram(41) })).toThrow(
+    "adhesive.trial.overspray: gained must be at most what the container lost (40 g), got 41 g",
+  );
 });

@@ -101,10 +101,16 @@ function checkFastener({ line, gripMin, gripMax, length }: StockRows["fasteners"
   ]);
 }
 
-function checkSpread({ line, before, after }: MeasuredRows["spreads"][number]): Problem[] {
+function checkSpread({ line, before, after, gained }: MeasuredRows["spreads"][number]): Problem[] {
   const expected = `less than the ${Mass.show(before)} before`;
   return broken("spreads", line, [
     { keeps: after < before, column: "after", value: Mass.show(after), expected },
+    {
+      keeps: gained === undefined || gained <= before - after,
+      column: "gained",
+      value: gained === undefined ? "" : Mass.show(gained),
+      expected: "at most what the container lost",
+    },
   ]);
 }
 

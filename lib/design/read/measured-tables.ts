@@ -60,6 +60,7 @@ export const measuredTables: { readonly [Table in keyof Measurements]: TableSche
       faces: column("faces", Count, { min: 1, max: 2 }),
       before: column("before", Mass, positive),
       after: column("after", Mass, zeroOrMore),
+      gained: optionalColumn("gained", Mass, positive),
     },
     mayBeEmpty,
   ),

@@ -6,6 +6,7 @@ import {
   kerfFromCuts,
   lineFit,
   measuredMean,
+  oversprayShare,
   residuals,
   sheetDensity,
   spreadTrialRate,
@@ -160,8 +161,15 @@ export function spreadTable({ measurements, stock }: Job): TableView {
       { heading: "Trial", cell: ({ trial }) => trial },
       { heading: "Adhesive", cell: ({ adhesive }) => adhesive },
       {
-        heading: "One face, wet",
+        heading: "Used on one face, wet",
         cell: (row) => AreaDensity.show(spreadTrialRate(row), { unit: "g/m2", digits: 3 }),
+      },
+      {
+        heading: "Beside the panel",
+        cell: ({ gained, ...row }) =>
+          gained === undefined
+            ? ""
+            : Ratio.show(oversprayShare({ ...row, gained }), { unit: "%", digits: 2 }),
       },
       {
         heading: "Label",

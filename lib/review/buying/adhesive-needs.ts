@@ -1,8 +1,8 @@
 import { type AdhesiveNeedInputs, adhesiveNeed } from "../../bonding/index.js";
-import type { Adhesive } from "../../design/index.js";
+import type { Adhesive, SpreadTrial } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { measuredMean, spreadTrialRate, type Uncertainty } from "../../measure/index.js";
-import { Area, AreaDensity, Ratio } from "../../quantity/index.js";
+import { measuredMean, oversprayShare, spreadTrialRate, type Uncertainty } from "../../measure/index.js";
+import { Area, AreaDensity, Mass, Ratio } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { AdhesiveNeed } from "./purchase-list.js";
 
@@ -27,19 +27,38 @@ export function adhesiveLine(
   area: Area,
   input: ReviewInput,
 ): ReturnType<typeof adhesiveNeed.worked> {
-  return adhesiveNeed.worked({ ...ratesOf(stock, input), ...adhesiveInputs(stock), area });
+  return adhesiveNeed.worked({
+    ...ratesOf(stock, input),
+    ...adhesiveInputs(stock),
+    waste: knownWaste(stock, input),
+    area,
+  });
 }
 
 /** The builder's own trials of an adhesive, or else its label. */
 export function knownRate(stock: Adhesive, { measurements }: ReviewInput): KnownRate {
   const trials = measurements.spreads.filter(({ adhesive }) => adhesive === stock.name);
-  const lines = trials.map((trial) => spreadTrialRate.worked(trial));
+  const lines = trials.map((trial) => spreadTrialRate.worked(onPanel(trial)));
   const rates = lines.map(({ value }) => value);
   const [only, ...others] = rates;
   if (only === undefined) return { rate: stock.labelRate, from: "label", because: [] };
   if (others.length === 0) return { rate: only, from: "trial", because: lines };
   const { mean, standardUncertainty: standard, degreesOfFreedom } = measuredMean(rates);
   return { rate: mean, from: "trial", because: lines, uncertainty: { standard, degreesOfFreedom } };
+}
+
+/** A weighed panel tells what is on it; without, all that left the container counts. */
+function onPanel({ gained, ...trial }: SpreadTrial): SpreadTrial {
+  return gained === undefined ? trial : { ...trial, before: gained, after: Mass.si(0) };
+}
+
+/** Share of an adhesive that ends elsewhere: from the builder's trials whose panel was weighed, or else the table's. */
+export function knownWaste(stock: Adhesive, { measurements }: ReviewInput): Ratio {
+  const weighed = measurements.spreads.flatMap(({ adhesive, before, after, gained }) =>
+    adhesive === stock.name && gained !== undefined ? oversprayShare({ before, after, gained }) : [],
+  );
+  if (weighed.length === 0) return Ratio.si(stock.waste);
+  return Ratio.si(weighed.reduce((sum: number, share) => sum + share, 0) / weighed.length);
 }
 
 /** Wet rates on the two faces of a bond. */
@@ -51,8 +70,8 @@ export function ratesOf(
   return { sheetRate: rate, facingRate: stock.faces === "both" ? rate : AreaDensity.si(0) };
 }
 
-function adhesiveInputs({ kind, waste, density, content, price }: Adhesive) {
-  return { kind, waste: Ratio.si(waste), density, container: content, price };
+function adhesiveInputs({ kind, density, content, price }: Adhesive) {
+  return { kind, density, container: content, price };
 }
 
 function gluedArea({ name }: Adhesive, { parts }: ReviewInput): Area {

@@ -8,7 +8,7 @@ import { densityOf } from "../masses.js";
 import type { ReviewInput } from "../review-input.js";
 import { facingLayer, panelLayers } from "../stiffness/panel-stiffness.js";
 import { sheetModuli } from "../stiffness/sheet-moduli.js";
-import { knownRate, ratesOf } from "./adhesive-needs.js";
+import { knownRate, knownWaste, ratesOf } from "./adhesive-needs.js";
 
 /** One laminate glued with one adhesive, for a finished square metre on one side. */
 export interface FaceOption {
@@ -52,7 +52,7 @@ function faceOption(facing: FacingStock, adhesive: Adhesive, input: ReviewInput)
     facingPrice: facing.price,
     facingArea: Area.si(facing.length * facing.width),
     facingWaste: trimmedShare(input),
-    adhesiveWaste: Ratio.si(adhesive.waste),
+    adhesiveWaste: knownWaste(adhesive, input),
     adhesiveDensity: adhesive.density,
     container: adhesive.content,
     containerPrice: adhesive.price,
