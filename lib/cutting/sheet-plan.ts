@@ -42,7 +42,7 @@ export interface SheetJob {
   readonly edgeTrim?: Length;
   /** What the saw can do. Default "straight". */
   readonly cuts?: SheetCutting;
-  /** After which the best plan so far is taken. Default 5 s. */
+  /** After which the best plan so far is taken; without it a fixed amount of work, 5 s at most. */
   readonly timeLimit?: Time;
 }
 

@@ -20,7 +20,7 @@ import { boardsOf, itemsOf, type SheetLosses, unitPieces } from "./sheet-items.j
 import type { SheetCutting, SheetJob, SheetPlan, SheetProgress, StockSheet } from "./sheet-plan.js";
 import { refuseSheetJob } from "./sheet-request.js";
 
-/** Fillings to try before a plan is taken as it is, and after the bound is met for the sake of a larger offcut. */
+/** Fillings to try before a plan is taken as it is unless a time limit is set, and after the bound is met for the sake of a larger offcut. */
 const rounds = 4000;
 const extra = 400;
 const usualLimit = Time.of(5, "s");
@@ -61,7 +61,7 @@ export function planSheets(request: SheetJob, onBetter?: (progress: SheetProgres
     boards,
     { cuts: stagesOf[job.cuts ?? "straight"], kerf: losses.kerf },
     {
-      rounds,
+      rounds: job.timeLimit === undefined ? rounds : Number.POSITIVE_INFINITY,
       extra,
       goal: bound.cost.amount,
       until: performance.now() + (job.timeLimit ?? usualLimit) * 1000,

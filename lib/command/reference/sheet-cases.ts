@@ -72,6 +72,7 @@ function bestValue(one: FileCase): Answer {
 }
 
 const limit = Time.of(10, "s");
+const sheetLimit = Time.of(4, "s");
 
 function fewestSheets(one: FileCase): Answer {
   const { done: plan, seconds } = withSeconds(() =>
@@ -80,7 +81,7 @@ function fewestSheets(one: FileCase): Answer {
       stock: [{ name: "sheet", ...sizeIn(one, "sheet"), price: money(1, "XXX") }],
       kerf: mm(0),
       cuts: cutsOf(one),
-      timeLimit: limit,
+      timeLimit: sheetLimit,
     }),
   );
   const { length: sheets } = plan.sheets;
