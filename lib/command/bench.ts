@@ -3,6 +3,7 @@ import { showNumber } from "../quantity/index.js";
 import { cuttingBench } from "./bench/cutting-bench.js";
 import { demoBench } from "./bench/demo-bench.js";
 import { measuringBench } from "./bench/measuring-bench.js";
+import { stiffnessBench } from "./bench/stiffness-bench.js";
 import type { Timed } from "./bench/stopwatch.js";
 import { textTable } from "./text-table.js";
 
@@ -10,6 +11,7 @@ const benches: readonly (() => readonly Timed[] | Promise<readonly Timed[]>)[] =
   demoBench,
   cuttingBench,
   measuringBench,
+  stiffnessBench,
 ];
 
 /** Runs every bench and prints its times. */

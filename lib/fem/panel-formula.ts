@@ -129,11 +129,11 @@ export const meshedPanelUniform: Formula<MeshedPanel, MeshedPanelAnswer> = formu
     "Small deflections (below the thickness; beyond, the panel is stiffer than this says). Hinged edges are held down and free to turn every way. Edge extrusions and battens are left out.",
   refuse: (inputs) => [
     ...stiffnessFaults(inputs.stiffness),
-    ...outlineFaults(problemOf(inputs).outline),
+    ...outlineFaults(meshedPanelProblem(inputs).outline),
     ...edgeFaults(inputs),
   ],
   compute: (inputs) => {
-    const { value, at, meshError } = trustedDeflection(problemOf(inputs), formulaFineness);
+    const { value, at, meshError } = trustedDeflection(meshedPanelProblem(inputs), formulaFineness);
     return { largestDeflection: value, atX: at[0], atY: at[1], meshError };
   },
 });
@@ -145,7 +145,7 @@ function edgeFaults({ left, right, bottom, top }: MeshedPanel): string[] {
 }
 
 /** The panel as the solver wants it. */
-export function problemOf(inputs: MeshedPanel): PanelProblem {
+export function meshedPanelProblem(inputs: MeshedPanel): PanelProblem {
   const { length, width, openings, pressure } = inputs;
   return {
     name: "the panel",

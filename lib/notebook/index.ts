@@ -1,5 +1,6 @@
 export * from "./chart.js";
 export * from "./show.js";
+export * from "./tables/bending.js";
 export * from "./tables/buying.js";
 export * from "./tables/facing.js";
 export * from "./tables/inside.js";

@@ -1,3 +1,4 @@
+export * from "./batten.js";
 export * from "./element-matrix.js";
 export * from "./gauss.js";
 export * from "./layers.js";

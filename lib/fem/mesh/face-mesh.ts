@@ -1,7 +1,7 @@
 import { cornersOnLines, type MeshBox } from "./grid-corners.js";
 import { arcsOf, type Outline, type Spot } from "./outline.js";
 import { outlineFaults } from "./outline-faults.js";
-import { type QuadMesh, quadMesh } from "./quad-mesh.js";
+import { type QuadMesh, quadMesh, worstAllowed, worstShape } from "./quad-mesh.js";
 import type { SizeAt } from "./size.js";
 import { splitCorners } from "./split-corners.js";
 
@@ -28,7 +28,9 @@ export function faceMesh(
   const { places, quads } = straight
     ? cornersOnLines(outline, ...lines)
     : splitCorners(outline, { boxes, rim: 0, shared: true, places: rimPlaces(outline, lines) }, size);
-  return quadMesh(places, quads, outline.cutouts.flatMap(arcsOf));
+  const mesh = quadMesh(places, quads, outline.cutouts.flatMap(arcsOf));
+  if (worstShape(mesh) > worstAllowed) return mesh;
+  throw new RangeError(`${name}: an element is folded; part the outlines that come close, or let them meet`);
 }
 
 /** Every second line where it meets the rim: splitting adds the ones between. */

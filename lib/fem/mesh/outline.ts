@@ -49,8 +49,8 @@ export interface Arc {
   readonly radius: number;
 }
 
-/** Sides of a polygon that stands for a full circle in checks and before refining. */
-const circleSides = 16;
+/** Chords of a quarter of a circle in checks. */
+const usualChords = 4;
 
 /** The circles a cutout's outline follows. */
 export function arcsOf(cutout: Cutout): readonly Arc[] {
@@ -65,34 +65,34 @@ export function arcsOf(cutout: Cutout): readonly Arc[] {
   ].map(([x = 0, y = 0]) => ({ x, y, radius }));
 }
 
-/** Corners of a cutout's outline counterclockwise, arcs as short chords. */
-export function ringOf(cutout: Cutout): readonly Spot[] {
+/**
+ * Corners of a cutout's outline counterclockwise, arcs as chords.
+ *
+ * @param chords of each quarter of a circle
+ */
+export function ringOf(cutout: Cutout, chords: number = usualChords): readonly Spot[] {
   if (cutout.kind === "polygon") return cutout.points;
-  if (cutout.kind === "circle") return arcPlaces(cutout, 0, circleSides);
+  if (cutout.kind === "circle") return quarters([cutout, cutout, cutout, cutout], chords);
   const { left, bottom, width, height, radius } = cutout;
-  if (radius === 0) {
-    const [right, top] = [left + width, bottom + height];
-    return [
-      [left, bottom],
-      [right, bottom],
-      [right, top],
-      [left, top],
-    ];
-  }
-  const places = arcsOf(cutout).flatMap((arc, quarter) => {
-    const first = ((quarter + 2) % 4) * (circleSides / 4);
-    return [...arcPlaces(arc, first, circleSides / 4), onCircle(arc, first + circleSides / 4)];
-  });
+  const [right, top] = [left + width, bottom + height];
+  if (radius > 0) return quarters(arcsOf(cutout), chords);
+  return [
+    [left, bottom],
+    [right, bottom],
+    [right, top],
+    [left, top],
+  ];
+}
+
+/** A quarter of a circle about each of four centres, from the lower left on, without places that fall together. */
+function quarters(arcs: readonly Arc[], chords: number): readonly Spot[] {
+  const places = arcs.flatMap(({ x, y, radius }, quarter) =>
+    Array.from({ length: chords + 1 }, (_, i): Spot => {
+      const angle = (Math.PI / 2) * (quarter + 2 + i / chords);
+      return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
+    }),
+  );
   return places.filter((place, i) => apart(place, places[(i + 1) % places.length]!) > 1e-9);
-}
-
-function arcPlaces(arc: Arc, first: number, count: number): Spot[] {
-  return Array.from({ length: count }, (_, i) => onCircle(arc, first + i));
-}
-
-function onCircle({ x, y, radius }: Arc, step: number): Spot {
-  const angle = (2 * Math.PI * step) / circleSides;
-  return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
 }
 
 /** Distance of two places. */

@@ -1,7 +1,7 @@
 import { gridCorners, type MeshGuides } from "./grid-corners.js";
 import { arcsOf, isMaterial, type Outline } from "./outline.js";
 import { outlineFaults } from "./outline-faults.js";
-import { type QuadMesh, quadMesh, worstShape } from "./quad-mesh.js";
+import { type QuadMesh, quadMesh, worstAllowed, worstShape } from "./quad-mesh.js";
 import { withRimRow } from "./rim-row.js";
 import { gradedSize } from "./size.js";
 import { splitCorners } from "./split-corners.js";
@@ -9,8 +9,6 @@ import { splitCorners } from "./split-corners.js";
 /** How fine a mesh is: about so many elements if none were needed for corners. */
 export type Fineness = number;
 
-/** Smallest over largest stretch of an element that is still good. */
-const worstAllowed = 0.02;
 /** Widths tried for the row along the rim, where the outline leaves little room for it. */
 const rimShares = [1, 0.5, 0.25, 0];
 

@@ -1,6 +1,6 @@
 /** Every line a mesh must follow, cut where lines meet, with no place twice. */
 import type { MeshGuides } from "./grid-corners.js";
-import { apart, type Outline, ringOf, type Spot } from "./outline.js";
+import { apart, type Cutout, type Outline, ringOf, type Spot } from "./outline.js";
 import { toSide } from "./outline-faults.js";
 
 /** Places, and pairs of them that are joined. */
@@ -20,7 +20,7 @@ export function planarSides(outline: Outline, guides: MeshGuides): PlanarSides {
   const near = 1e-7 * Math.max(length, width);
   const rings = [
     boxRing({ left: 0, bottom: 0, width: length, height: width }),
-    ...cutouts.map(ringOf),
+    ...cutouts.map((cutout) => ringOf(cutout, chordsOf(cutout))),
     ...guides.boxes.map(boxRing),
   ];
   const lines = rings.flatMap((ring) =>
@@ -43,6 +43,11 @@ export function planarSides(outline: Outline, guides: MeshGuides): PlanarSides {
   }
   for (const place of guides.places) numberOf(place);
   return { places, sides: [...sides.values()] };
+}
+
+/** A round hole begins with twelve chords, a rounded corner with two; refining halves those that are too long. */
+function chordsOf({ kind }: Cutout): number {
+  return kind === "circle" ? 3 : 2;
 }
 
 function inPanel(at: number, extent: number, near: number): boolean {

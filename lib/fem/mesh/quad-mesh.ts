@@ -100,6 +100,9 @@ export function between(a: Spot, b: Spot): Spot {
   return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 }
 
+/** In radii: a little more than a quarter of the circle. */
+const longestChord = 1.5;
+
 /** Half way along the arc that both places lie on; along the straight line when there is none. */
 export function onArc(a: Spot, b: Spot, arcs: readonly Arc[]): Spot {
   const middle = between(a, b);
@@ -107,12 +110,15 @@ export function onArc(a: Spot, b: Spot, arcs: readonly Arc[]): Spot {
   const lies = (place: Spot, arc: Arc): boolean =>
     Math.abs(away(place, arc) - arc.radius) < 1e-7 * arc.radius;
   // A longer chord joins two places of the arc without following it.
-  const short = (arc: Arc): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) < arc.radius;
+  const short = (arc: Arc): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) < longestChord * arc.radius;
   const arc = arcs.find((one) => short(one) && lies(a, one) && lies(b, one));
   if (!arc) return middle;
   const out = arc.radius / away(middle, arc);
   return [arc.x + (middle[0] - arc.x) * out, arc.y + (middle[1] - arc.y) * out];
 }
+
+/** Smallest over largest stretch of an element that is still good. */
+export const worstAllowed = 0.02;
 
 /** How badly the worst element is bent: smallest over largest stretch at its nodes, 1 for a rectangle. */
 export function worstShape(mesh: QuadMesh): number {

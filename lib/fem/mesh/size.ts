@@ -15,7 +15,7 @@ const arcShare = 1 / 4;
 export function sharpCorners({ length, width, cutouts }: Outline): readonly Spot[] {
   return cutouts
     .filter((cutout) => cutout.kind !== "circle" && (cutout.kind === "polygon" || cutout.radius === 0))
-    .flatMap(ringOf)
+    .flatMap((cutout) => ringOf(cutout))
     .filter(([x, y]) => x > 0 && x < length && y > 0 && y < width);
 }
 

@@ -1,4 +1,5 @@
 export * from "./buckling.js";
+export * from "./contour.js";
 export * from "./panel-problem.js";
 export * from "./panel-results.js";
 export { sheetAt } from "./panel-structure.js";

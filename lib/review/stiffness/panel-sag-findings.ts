@@ -5,9 +5,10 @@ import { Length, Pressure, Ratio, type ShowStyle, standardGravity } from "../../
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf } from "../amount.js";
 import type { Finding, RatioInterval, Verdict } from "../finding.js";
+import { guarded, type Reply } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { verdictOf } from "../verdict.js";
-import { type PanelSag, panelSag, type SagCase, seriesSag } from "./panel-sag.js";
+import { type PanelSag, panelSag, type SagCase, scalingSag } from "./panel-sag.js";
 import type { BendingModuli } from "./panel-stiffness.js";
 import { type LockedSag, lockedSag, type SectionBox, sectionBox } from "./section-box.js";
 import { sheetModuli } from "./sheet-moduli.js";
@@ -46,6 +47,18 @@ function panelSagFinding(
   boxOf: (section: string) => SectionBox | undefined,
 ): Finding {
   const style = styleOf(input.case);
+  const question = `Will ${panel.id} stay stiff under ${Pressure.show(pressure, style)}${openingWords(panel, style)}?`;
+  return guarded({ id: `stiffness.${panel.id}`, topic: "stiffness", subject: panel.id, question }, () =>
+    sagReply(panel, pressure, input, boxOf),
+  );
+}
+
+function sagReply(
+  panel: PanelPart,
+  pressure: Pressure,
+  input: ReviewInput,
+  boxOf: (section: string) => SectionBox | undefined,
+): Reply {
   const moduli = sheetModuli(panel.sheet, input.measurements);
   const sagCase: SagCase = { panel, moduli, pressure, edges: "hinged" };
   const alone = panelSag(sagCase);
@@ -57,12 +70,8 @@ function panelSagFinding(
   const lockedHolds = locked !== undefined && locked.sag <= allowed;
   const verdict: Verdict = ratio > 1 && lockedHolds ? "close" : verdictOf(ratio, interval);
   return {
-    id: `stiffness.${panel.id}`,
-    topic: "stiffness",
-    subject: panel.id,
-    question: `Will ${panel.id} stay stiff under ${Pressure.show(pressure, style)}${openingWords(panel, style)}?`,
     verdict,
-    answer: sagSentence(panel, alone, locked, allowed, verdict, style),
+    answer: sagSentence(panel, alone, locked, allowed, verdict, styleOf(input.case)),
     demand: fineAmount("sag, edges free to turn", alone.sag),
     capacity: fineAmount("allowed sag", allowed),
     ratio,
@@ -119,9 +128,9 @@ function sagInterval(sagCase: SagCase, ratio: number): RatioInterval | undefined
   };
   if (Object.keys(uncertainties).length === 0) return undefined;
   const measured: BendingModuli = { along: along.modulus, across: across.modulus };
-  const usual = seriesSag(sagCase, measured);
+  const usual = scalingSag(sagCase, measured);
   const { interval, shares } = spread(
-    (bending: BendingModuli) => Ratio.si((ratio * seriesSag(sagCase, bending)) / usual),
+    (bending: BendingModuli) => Ratio.si((ratio * scalingSag(sagCase, bending)) / usual),
     measured,
     uncertainties,
   );

@@ -1,8 +1,16 @@
 /** How far a panel sags with its openings. */
 import type { PanelPart } from "../../design/index.js";
-import { type HeldEdge, type MeshedPanel, meshedPanelUniform } from "../../fem/index.js";
+import {
+  bent,
+  factoredPanel,
+  type HeldEdge,
+  largestDeflection,
+  type MeshedPanel,
+  meshedPanelProblem,
+  meshedPanelUniform,
+} from "../../fem/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { glazedPressure, type Opening, openPlateUniform } from "../../mechanics/index.js";
+import { glazedPressure, type Opening } from "../../mechanics/index.js";
 import { Length, type Pressure, Ratio } from "../../quantity/index.js";
 import { type BendingModuli, panelStiffness, throughShearOf } from "./panel-stiffness.js";
 import type { SheetModuli } from "./sheet-moduli.js";
@@ -29,26 +37,37 @@ export interface PanelSag {
 
 /** Sag of a panel with its openings, by finite elements. */
 export function panelSag(sagCase: SagCase): PanelSag {
-  const { panel, moduli, edges } = sagCase;
-  const { stiffness, because } = panelStiffness(panel, moduli);
+  const { because } = panelStiffness(sagCase.panel, sagCase.moduli);
   const passedOn = passedOnPressure(sagCase);
-  const line = meshedPanelUniform.worked({
-    ...spanOf(panel, edges),
-    thickness: stiffness.thickness,
-    stiffness,
-    throughShear: throughShearOf(panel),
-    pressure: passedOn.value,
-  });
+  const line = meshedPanelUniform.worked(sagInputs(sagCase));
   const { largestDeflection, meshError } = line.value;
   return { sag: largestDeflection, meshError, pressure: passedOn.value, because: [because, passedOn, line] };
 }
 
-/** The same by the thin-plate series: quick enough to be asked again and again, and as good for how sag scales. */
-export function seriesSag(sagCase: SagCase, bending: BendingModuli): Length {
+/**
+ * The panel as the formula takes it.
+ *
+ * @param bending moduli in place of the measured ones
+ */
+export function sagInputs(sagCase: SagCase, bending?: BendingModuli): MeshedPanel {
   const { panel, moduli, edges } = sagCase;
   const { stiffness } = panelStiffness(panel, moduli, bending);
-  const pressure = passedOnPressure(sagCase).value;
-  return openPlateUniform({ ...spanOf(panel, edges), stiffness, pressure }).largestDeflection;
+  return {
+    ...spanOf(panel, edges),
+    thickness: stiffness.thickness,
+    stiffness,
+    throughShear: throughShearOf(panel),
+    pressure: passedOnPressure(sagCase).value,
+  };
+}
+
+/** Elements of a mesh that is asked again and again only how sag scales; a few percent off, always the same way. */
+const scalingFineness = 12;
+
+/** Sag on a rough mesh with other moduli, for ratios to itself. */
+export function scalingSag(sagCase: SagCase, bending: BendingModuli): Length {
+  const problem = meshedPanelProblem(sagInputs(sagCase, bending));
+  return Length.si(largestDeflection(bent(factoredPanel(problem, scalingFineness))).value);
 }
 
 function passedOnPressure({ panel, pressure }: SagCase): WorkedLine & { readonly value: Pressure } {

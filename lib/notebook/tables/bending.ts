@@ -1,0 +1,55 @@
+/** How a panel bends, drawn, and what would make it stiffer, for the notebook on stiffness. */
+import { bent, contourPieces, factoredPanel, largestDeflection } from "../../fem/index.js";
+import type { Job } from "../../job/index.js";
+import { type DrawingMark, type DrawingView, drawing, type TableView, tableOf } from "../../page/index.js";
+import { Length, Mass, Ratio, ratio } from "../../quantity/index.js";
+import { hingedProblem, panelNamed, panelRemedies, showFine, styleOf } from "../../review/index.js";
+import { panelDrawing } from "./stiffness.js";
+
+/** Lines drawn between no sag and the largest. */
+const contourShares = [0.2, 0.4, 0.6, 0.8, 0.95];
+
+/** The panel to scale with lines of equal sag, alone on the bench under the side pressure. */
+export function bendingDrawing(job: Job, id: string): DrawingView {
+  const panel = panelNamed(job, id);
+  const style = styleOf(job.case);
+  const solved = bent(factoredPanel(hingedProblem(panel, job)));
+  const most = largestDeflection(solved);
+  const onPanel = ([x, y]: readonly [number, number]): { x: number; y: number } => ({
+    x: 1e3 * (x + panel.clearLow.u),
+    y: 1e3 * (y + panel.clearLow.v),
+  });
+  const lines = contourShares.flatMap((share): DrawingMark[] =>
+    contourPieces(solved, share * most.value).map(([from, to]) => ({
+      mark: "line",
+      role: share > 0.9 ? "attention" : "hardware",
+      points: [onPanel(from), onPanel(to)],
+    })),
+  );
+  const plain = panelDrawing(job, id);
+  const shown = showFine(Length.si(most.value), style);
+  const words = `Lines of equal sag at ${contourShares.map((share) => Ratio.show(ratio(share), { unit: "%" })).join(", ")} of the largest, ${shown}, edges free to turn.`;
+  const largestHere = { mark: "text", at: onPanel(most.at), text: shown, anchor: "middle" } as const;
+  const outline = plain.marks.filter(({ mark }) => mark !== "dimension" && mark !== "text");
+  return drawing(`${id}: where it sags`, words, [...outline, ...lines, largestHere], plain.letter);
+}
+
+/** What could be done for a panel, the stiffest first, with its mass and the price of the sheet it takes. */
+export function remedyTable(job: Job, id: string): TableView {
+  const style = styleOf(job.case);
+  const { currency } = panelNamed(job, id).sheet.price;
+  return tableOf(
+    panelRemedies(job, id),
+    [
+      { heading: "What", cell: ({ what }) => what },
+      { heading: "Sag alone", cell: ({ sag }) => showFine(sag, style) },
+      { heading: "Of the sag as drawn", cell: ({ share }) => Ratio.show(share, { unit: "%", digits: 2 }) },
+      { heading: "Adds", cell: ({ mass }) => Mass.show(mass, style) },
+      {
+        heading: "Sheet it takes",
+        cell: ({ cost }) => (cost === undefined ? "" : `${cost.toFixed(2)} ${currency}`),
+      },
+    ],
+    `What would make ${id} stiffer, the stiffest first`,
+  );
+}

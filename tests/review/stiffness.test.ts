@@ -1,0 +1,55 @@
+import { beforeAll, describe, expect, test } from "vitest";
+import { openJob } from "../../lib/job/index.js";
+import { bendingDrawing, remedyTable } from "../../lib/notebook/index.js";
+import { panelRemedies, type Remedy } from "../../lib/review/index.js";
+
+const job = openJob("soil-lab");
+const panel = "upper.front";
+
+describe("what would make the most cut panel stiffer", () => {
+  let remedies: readonly Remedy[] = [];
+  beforeAll(() => {
+    remedies = panelRemedies(job, panel);
+  }, 60_000);
+
+  const named = (word: string): Remedy => {
+    const found = remedies.find(({ what }) => what.startsWith(word));
+    if (!found) throw new Error(`no remedy ${word}`);
+    return found;
+  };
+
+  test("lists the stiffest first, with what each opening costs", () => {
+    expect(remedies.map(({ sag }) => sag)).toEqual(remedies.map(({ sag }) => sag).sort((a, b) => a - b));
+    for (const { name } of job.parts.panels.find(({ id }) => id === panel)?.openings ?? [])
+      expect(named(`without ${name}`).share).toBeLessThanOrEqual(1.005);
+  });
+
+  test("thicker sheet gains about the cube of its thickness, and a batten gains too", () => {
+    expect(named("as drawn").share).toBe(1);
+    expect(named("sheet 3 mm thicker").share).toBeGreaterThan((9.1 / 12.1) ** 3 - 0.05);
+    expect(named("sheet 3 mm thicker").share).toBeLessThan(0.6);
+    expect(named("batten").share).toBeLessThan(0.8);
+  });
+});
+
+test("names a panel that is not there", () => {
+  expect(() => panelRemedies(job, "lower.nothing")).toThrow('stiffness: no panel "lower.nothing"');
+});
+
+test("each panel is told alone and locked into its box, with the mesh error of both", () => {
+  const finding = job.review.stiffness.find(({ subject }) => subject === panel);
+  expect(finding?.answer).toMatch(
+    /^upper\.front sags .* with its edges free to turn \(within .* % by the mesh\) and .* locked into the box \(within .* %\); .* is allowed\./,
+  );
+  const millimetres = [...(finding?.answer ?? "").matchAll(/\(([\d.]+) mm\)/g)].map(([, value]) =>
+    Number(value),
+  );
+  expect(millimetres[1]).toBeLessThan(0.7 * (millimetres[0] ?? 0));
+}, 60_000);
+
+test("draws lines of equal sag over the panel, and a table of what would help", { timeout: 60_000 }, () => {
+  const view = bendingDrawing(job, panel);
+  expect(view.title).toBe("upper.front: where it sags");
+  expect(view.marks.filter(({ mark }) => mark === "line").length).toBeGreaterThan(50);
+  expect(remedyTable(job, panel).kind).toBe("table");
+});
