@@ -66,8 +66,19 @@ const scalingFineness = 12;
 
 /** Sag on a rough mesh with other moduli, for ratios to itself. */
 export function scalingSag(sagCase: SagCase, bending: BendingModuli): Length {
-  const problem = meshedPanelProblem(sagInputs(sagCase, bending));
-  return Length.si(largestDeflection(bent(factoredPanel(problem, scalingFineness))).value);
+  return sagOnMesh(sagInputs(sagCase, bending), scalingFineness);
+}
+
+/** Elements of a mesh for one point of a chart: within 1 or 2 %. */
+const chartFineness = 30;
+
+/** Sag on one mesh, where many cases are laid side by side and the eye sees no percent. */
+export function chartSag(sagCase: SagCase): Length {
+  return sagOnMesh(sagInputs(sagCase), chartFineness);
+}
+
+function sagOnMesh(inputs: MeshedPanel, fineness: number): Length {
+  return Length.si(largestDeflection(bent(factoredPanel(meshedPanelProblem(inputs), fineness))).value);
 }
 
 function passedOnPressure({ panel, pressure }: SagCase): WorkedLine & { readonly value: Pressure } {

