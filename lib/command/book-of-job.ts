@@ -9,12 +9,12 @@ import {
   projectFolder,
   runNotebooks,
 } from "../book/index.js";
-import { formulaIndex } from "../index.js";
+import { formulaIndex, recipeOf } from "../index.js";
 import { demoJob, type Job } from "../job/index.js";
 import { problemReport, readNamed } from "./check.js";
 import { notebookFiles } from "./notebooks.js";
 import { publishedChecks } from "./published-checks.js";
-import { recipeFiles } from "./recipe-files.js";
+import { recipeFiles, recipeShown } from "./recipe-files.js";
 
 /** What to run, and where the book goes; each has its usual place. */
 export interface BookOfJob {
@@ -79,7 +79,7 @@ async function build(
     notebooks,
     formulas: [...formulaIndex().values()].map(({ declaration }) => declaration),
     checks: await publishedChecks(),
-    extraFiles: recipeFiles(job),
+    extraFiles: recipeFiles(recipeShown(notebooks.map(({ notebook }) => notebook)) ?? recipeOf(job)),
     outDir,
   });
 }

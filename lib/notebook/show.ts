@@ -1,6 +1,7 @@
 import { createRequire } from "node:module";
-import { type Showable, toViews, type View } from "../page/index.js";
+import { type Json, type Showable, toViews, type View } from "../page/index.js";
 import type { ShowStyle } from "../quantity/index.js";
+import { type Recipe, recipeMime, recipeViews } from "../recipe/index.js";
 import { type Bundle, bookBundle, screenBundle, withStills } from "./bundle.js";
 
 /** Shows things in a notebook, in order, as one output. */
@@ -24,14 +25,19 @@ export function showIn(style: ShowStyle): Show {
   return (...things) => display(withStills(things.flatMap((thing) => toViews(thing, style))));
 }
 
+/** Shows a recipe, and hands it whole to the book, which prints it on pages of its own. */
+export function showRecipe(recipe: Recipe): void {
+  display(recipeViews(recipe), { [recipeMime]: recipe as unknown as Json });
+}
+
 type WriteDisplay = (message: { data: Bundle; metadata: object; transient: object }, update: boolean) => void;
 
 let runtimeSent = false;
 
-function display(views: readonly View[]): void {
+function display(views: readonly View[], forBook: Bundle = {}): void {
   const write = displayOfKernel();
   if (process.env.CASEWRIGHT_BOOK === "1" || !write) {
-    const bundle = bookBundle(views);
+    const bundle = { ...bookBundle(views), ...forBook };
     if (write) write({ data: bundle, metadata: {}, transient: {} }, false);
     else console.log(bundle["text/plain"]);
     return;

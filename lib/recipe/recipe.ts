@@ -1,6 +1,9 @@
 /** The written recipe as a document: numbered sections of blocks, for paper, for Markdown, for a notebook. */
 import type { TableColumn, View } from "../page/index.js";
 
+/** The type under which a notebook hands its recipe to the book, whole, to be printed. */
+export const recipeMime = "application/vnd.casewright.recipe+json";
+
 /** One recipe, whole. */
 export interface Recipe {
   /** Name of the case. */

@@ -11,18 +11,19 @@ const tables = readdirSync(here)
   .filter(({ table }) => table.kind === "formula");
 
 describe.each(tables)("published checks in $name", ({ table }) => {
-  test.each(runChecks(table).map((outcome) => [outcome.formula, outcome.result, outcome.where, outcome] as const))(
-    "%s %s: %s",
-    (_formula, _result, _where, { ours, expected, error, tolerance }) => {
-      expect(error, `expected ${expected}, ours ${ours}`).toBeLessThanOrEqual(tolerance);
-    },
-  );
+  test.each(
+    runChecks(table).map((outcome) => [outcome.formula, outcome.result, outcome.where, outcome] as const),
+  )("%s %s: %s", (_formula, _result, _where, { ours, expected, error, tolerance }) => {
+    expect(error, `expected ${expected}, ours ${ours}`).toBeLessThanOrEqual(tolerance);
+  });
 });
 
 test("every row says where it comes from and how it is known", () => {
   const rows = tables.flatMap(({ table }) => table.rows);
   expect(rows.filter(({ where }) => where.trim() === "")).toEqual([]);
-  expect(rows.filter(({ known }) => !["seen", "derived", "memory", "common practice"].includes(known))).toEqual([]);
+  expect(
+    rows.filter(({ known }) => !["seen", "derived", "memory", "common practice"].includes(known)),
+  ).toEqual([]);
   expect(tables.filter(({ table }) => table.source.trim() === "")).toEqual([]);
 });
 

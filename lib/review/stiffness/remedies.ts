@@ -5,6 +5,7 @@ import {
   factoredPanel,
   largestDeflection,
   type PanelProblem,
+  type PlacedValue,
   type SheetRegion,
   withBatten,
 } from "../../fem/index.js";
@@ -43,13 +44,13 @@ const remedyFineness = 30;
 export function panelRemedies(input: ReviewInput, id: string): readonly Remedy[] {
   const panel = panelNamed(input, id);
   const drawn = hingedProblem(panel, input);
-  const before = sagOf(drawn);
+  const before = bentAt(drawn);
   const remedy = (what: string, problem: PanelProblem, mass: number, sheetArea: number): Remedy => {
-    const sag = sagOf(problem);
+    const sag = problem === drawn ? before.value : bentAt(problem).value;
     return {
       what,
       sag: Length.si(sag),
-      share: Ratio.si(sag / before),
+      share: Ratio.si(sag / before.value),
       mass: Mass.si(mass),
       ...(sheetArea > 0 ? { cost: sheetArea * pricePerArea(panel) } : {}),
     };
@@ -61,15 +62,16 @@ export function panelRemedies(input: ReviewInput, id: string): readonly Remedy[]
       const closed = hingedProblem(withoutOpening(panel, opening), input);
       return remedy(`without ${opening.name}`, closed, opening.area * massPerArea(panel), 0);
     }),
-    ...(["x", "y"] as const).flatMap((along) => bestBatten(panel, drawn, along, input, remedy)),
+    ...(["x", "y"] as const).flatMap((along) => bestBatten(panel, drawn, before.at, along, input, remedy)),
   ];
   return list.sort((a, b) => a.sag - b.sag);
 }
 
 type MakeRemedy = (what: string, problem: PanelProblem, mass: number, sheetArea: number) => Remedy;
 
-function sagOf(problem: PanelProblem): number {
-  return Math.abs(largestDeflection(bent(factoredPanel(problem, remedyFineness))).value);
+function bentAt(problem: PanelProblem): PlacedValue {
+  const { value, at } = largestDeflection(bent(factoredPanel(problem, remedyFineness)));
+  return { value: Math.abs(value), at };
 }
 
 function thickerSheet(panel: PanelPart, input: ReviewInput, remedy: MakeRemedy): Remedy {
@@ -86,10 +88,14 @@ function withoutOpening(panel: PanelPart, { name, area }: PlacedOpening): PanelP
   return { ...panel, openings, netArea: Area.si(panel.netArea + area) };
 }
 
+/** Places tried for a batten each way: the clear strips nearest to where the panel sags most. */
+const battenTries = 2;
+
 /** The place that sags least among those where a batten runs from edge to edge clear of openings. */
 function bestBatten(
   panel: PanelPart,
   drawn: PanelProblem,
+  sagsMostAt: readonly [x: number, y: number],
   along: "x" | "y",
   input: ReviewInput,
   remedy: MakeRemedy,
@@ -97,9 +103,12 @@ function bestBatten(
   const { length, width } = drawn.outline;
   const [run, across] = along === "x" ? [length, width] : [width, length];
   const area = battenSize.width * run;
+  const worst = sagsMostAt[along === "x" ? 1 : 0];
   const tries = stripMiddles(drawn, along, across)
     .map((middle) => ({ middle, strip: battenStrip(panel, drawn, along, middle, input) }))
     .filter(({ strip }) => isClear(strip, drawn))
+    .sort((a, b) => Math.abs(a.middle - worst) - Math.abs(b.middle - worst))
+    .slice(0, battenTries)
     .map(({ middle, strip }) => {
       const where = `${Math.round(1000 * middle)} mm from the ${along === "x" ? "lower" : "left"} end of its clear span`;
       const what = `batten ${along === "x" ? "across" : "upright"}, ${where}`;
