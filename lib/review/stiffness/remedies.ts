@@ -62,7 +62,9 @@ export function panelRemedies(input: ReviewInput, id: string): readonly Remedy[]
       const closed = hingedProblem(withoutOpening(panel, opening), input);
       return remedy(`without ${opening.name}`, closed, opening.area * massPerArea(panel), 0);
     }),
-    ...(["x", "y"] as const).flatMap((along) => bestBatten(panel, drawn, before.at, along, input, remedy)),
+    ...(["x", "y"] as const).flatMap((along) =>
+      battenNearWorst(panel, drawn, before.at, along, input, remedy),
+    ),
   ];
   return list.sort((a, b) => a.sag - b.sag);
 }
@@ -88,11 +90,8 @@ function withoutOpening(panel: PanelPart, { name, area }: PlacedOpening): PanelP
   return { ...panel, openings, netArea: Area.si(panel.netArea + area) };
 }
 
-/** Places tried for a batten each way: the clear strips nearest to where the panel sags most. */
-const battenTries = 2;
-
-/** The place that sags least among those where a batten runs from edge to edge clear of openings. */
-function bestBatten(
+/** A batten from edge to edge, clear of openings, in the strip nearest to where the panel sags most. */
+function battenNearWorst(
   panel: PanelPart,
   drawn: PanelProblem,
   sagsMostAt: readonly [x: number, y: number],
@@ -102,25 +101,18 @@ function bestBatten(
 ): readonly Remedy[] {
   const { length, width } = drawn.outline;
   const [run, across] = along === "x" ? [length, width] : [width, length];
-  const area = battenSize.width * run;
   const worst = sagsMostAt[along === "x" ? 1 : 0];
-  const tries = stripMiddles(drawn, along, across)
+  const [nearest] = stripMiddles(drawn, along, across)
     .map((middle) => ({ middle, strip: battenStrip(panel, drawn, along, middle, input) }))
     .filter(({ strip }) => isClear(strip, drawn))
-    .sort((a, b) => Math.abs(a.middle - worst) - Math.abs(b.middle - worst))
-    .slice(0, battenTries)
-    .map(({ middle, strip }) => {
-      const where = `${Math.round(1000 * middle)} mm from the ${along === "x" ? "lower" : "left"} end of its clear span`;
-      const what = `batten ${along === "x" ? "across" : "upright"}, ${where}`;
-      const layers = battenSize.height / panel.sheet.thickness;
-      return remedy(
-        what,
-        { ...drawn, regions: [strip] },
-        area * battenSize.height * panel.sheet.density,
-        area * layers,
-      );
-    });
-  return tries.sort((a, b) => a.sag - b.sag).slice(0, 1);
+    .sort((a, b) => Math.abs(a.middle - worst) - Math.abs(b.middle - worst));
+  if (!nearest) return [];
+  const where = `${Math.round(1000 * nearest.middle)} mm from the ${along === "x" ? "lower" : "left"} end of its clear span`;
+  const what = `batten ${along === "x" ? "across" : "upright"}, ${where}`;
+  const area = battenSize.width * run;
+  const layers = battenSize.height / panel.sheet.thickness;
+  const problem = { ...drawn, regions: [nearest.strip] };
+  return [remedy(what, problem, area * battenSize.height * panel.sheet.density, area * layers)];
 }
 
 /** Middles of the strips between the sides of openings, where a batten may have room. */
