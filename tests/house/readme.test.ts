@@ -34,7 +34,9 @@ test("every file it links to exists", () => {
 });
 
 test("it names every notebook by its title, in order", () => {
-  const titles = [...readme.matchAll(/^\| ([^|]+?) \| [^|]+\|$/gm)].map(([, title = ""]) => title).slice(2);
+  const titles = [...readme.matchAll(/^\| ([^|]+?) \| [^|]+\|$/gm)]
+    .map(([, title = ""]) => title.trim())
+    .slice(2);
   expect(titles).toEqual(notebookTitles());
 });
 
