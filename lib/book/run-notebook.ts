@@ -57,36 +57,72 @@ export interface NotebookRun {
  * @throws ProblemsError when the file is no notebook
  */
 export async function runNotebook(file: string, options: RunOptions = {}): Promise<NotebookRun> {
-  const notebook = parseNotebook(await readFile(file, "utf8"), file);
-  const { env = process.env, cwd = dirname(resolve(file)) } = options;
-  let kernel: KernelClient;
+  const lane = new Lane(options);
   try {
-    kernel = await KernelClient.start({ cwd, env });
-  } catch (error) {
-    return { notebook, failure: { notebook: file, message: (error as Error).message } };
-  }
-  try {
-    const { cells, failure } = await runCells(kernel, notebook.cells, {
-      timeout: options.timeout ?? 60_000,
-      onCell: (progress) => options.onProgress?.({ notebook: file, ...progress }),
-    });
-    const run = { ...notebook, cells };
-    return failure ? { notebook: run, failure: { notebook: file, ...failure } } : { notebook: run };
+    return await lane.run(file);
   } finally {
-    await kernel.shutdown();
+    await lane.close();
   }
 }
 
-/** Runs several notebooks, each in its own kernel; the results are in the order of the files. */
+/** How to run several notebooks. */
+export interface RunsOptions extends RunOptions {
+  /** How many at a time. Default: 2. */
+  readonly concurrency?: number;
+  /**
+   * Keeps a kernel for the next notebook, unless a cell failed in it: half the time, for notebooks that are
+   * known to run alone. Needs a `cwd`. Default: a fresh kernel for each.
+   */
+  readonly keepKernels?: boolean;
+}
+
+/** Runs several notebooks; the results are in the order of the files. */
 export async function runNotebooks(
   files: readonly string[],
-  { concurrency = 2, ...options }: RunOptions & { readonly concurrency?: number } = {},
+  { concurrency = 2, keepKernels = false, ...options }: RunsOptions = {},
 ): Promise<NotebookRun[]> {
   const runs: NotebookRun[] = [];
   const waiting = files.entries();
   const worker = async (): Promise<void> => {
-    for (const [i, file] of waiting) runs[i] = await runNotebook(file, options);
+    const lane = new Lane(options);
+    try {
+      for (const [i, file] of waiting) {
+        runs[i] = await lane.run(file);
+        if (!keepKernels || runs[i]?.failure) await lane.close();
+      }
+    } finally {
+      await lane.close();
+    }
   };
   await Promise.all(Array.from({ length: Math.max(1, concurrency) }, worker));
   return runs;
+}
+
+/** Runs one notebook after another in a kernel that it starts when it needs one. */
+class Lane {
+  private kernel: KernelClient | undefined;
+
+  constructor(private readonly options: RunOptions) {}
+
+  async run(file: string): Promise<NotebookRun> {
+    const notebook = parseNotebook(await readFile(file, "utf8"), file);
+    const { env = process.env, cwd = dirname(resolve(file)), timeout = 60_000, onProgress } = this.options;
+    try {
+      this.kernel ??= await KernelClient.start({ cwd, env });
+    } catch (error) {
+      return { notebook, failure: { notebook: file, message: (error as Error).message } };
+    }
+    const { cells, failure } = await runCells(this.kernel, notebook.cells, {
+      timeout,
+      onCell: (progress) => onProgress?.({ notebook: file, ...progress }),
+    });
+    const run = { ...notebook, cells };
+    return failure ? { notebook: run, failure: { notebook: file, ...failure } } : { notebook: run };
+  }
+
+  async close(): Promise<void> {
+    const { kernel } = this;
+    this.kernel = undefined;
+    await kernel?.shutdown();
+  }
 }
