@@ -5,5 +5,6 @@ export * from "./place.js";
 export * from "./read/read-design.js";
 export type { TableTexts } from "./read/read-tables.js";
 export * from "./services.js";
+export * from "./sheet-pieces.js";
 export * from "./stock.js";
 export * from "./table-files.js";

@@ -1,5 +1,5 @@
 /** Every piece that is cut, with the short code that the cut list, the plans and the drawings share. */
-import type { BarPart, FacingPart, PanelPart, Parts } from "../design/index.js";
+import { type BarPart, type FacingPart, type PanelPart, type Parts, sheetPieces } from "../design/index.js";
 
 /** A piece under its code: P1 for sheet, L1 for laminate, B1 for bars. */
 export interface CodedPiece<Part> {
@@ -23,11 +23,6 @@ export function codePieces(parts: Parts): CodedPieces {
     facings: coded("L", parts.facings, ({ panel, side }) => `${panel}, ${side}`),
     bars: coded("B", parts.bars, ({ id }) => id),
   };
-}
-
-/** Everything sawn from a sheet: faces, leaves and shelves. */
-export function sheetPieces({ panels, shelves }: Parts): readonly PanelPart[] {
-  return [...panels, ...shelves.map(({ panel }) => panel)];
 }
 
 function coded<Part>(

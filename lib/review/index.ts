@@ -17,6 +17,7 @@ export * from "./joints/fastener-kinds.js";
 export * from "./joints/fastener-strength.js";
 export * from "./joints/grip-findings.js";
 export * from "./joints/jerk-sweep.js";
+export * from "./joints/joint-stack.js";
 export * from "./joints/schedule.js";
 export * from "./masses.js";
 export * from "./money/bill.js";

@@ -1,4 +1,11 @@
-import type { EdgeName, Face, Fastening, PanelPart, Point } from "../design/index.js";
+import {
+  type EdgeName,
+  type Face,
+  type Fastening,
+  type PanelPart,
+  type Point,
+  sheetPieces,
+} from "../design/index.js";
 import { measuredMean, sheetDensity } from "../measure/index.js";
 import { Density, Length, Mass } from "../quantity/index.js";
 import { ratesOf } from "./buying/adhesive-needs.js";
@@ -27,7 +34,7 @@ export interface MassItem {
  */
 export function massItems(input: ReviewInput): readonly MassItem[] {
   const { parts } = input;
-  const panels = [...parts.panels, ...parts.shelves.map(({ panel }) => panel)];
+  const panels = sheetPieces(parts);
   const places = placesOf(input, panels);
   return [
     ...panels.map((panel) => ({

@@ -2,7 +2,7 @@
 import { batteryTime } from "../../inside/index.js";
 import type { Job } from "../../job/index.js";
 import { dropHeight, staticStress } from "../../moving/index.js";
-import { type TableView, tableOf, verdictWords } from "../../page/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
 import {
   Area,
   hour,
@@ -26,6 +26,7 @@ import {
   sectionBalance,
   styleOf,
 } from "../../review/index.js";
+import { mostWanting, tallySentence } from "./tally.js";
 
 /** Every content: where, how heavy, how held, what it draws. */
 export function contentsTable({ case: description }: Job): TableView {
@@ -202,7 +203,5 @@ export function runRows(job: Job): readonly RunRow[] {
 
 /** What holds and what does not, in one sentence. */
 export function insideAnswer({ review: { fitOut } }: Job): string {
-  const not = fitOut.filter(({ verdict }) => verdict !== "holds");
-  if (not.length === 0) return "What rides inside stays put, cool and powered.";
-  return `${fitOut.length - not.length} of ${fitOut.length} questions are settled. Not yet: ${not.map(({ question, verdict }) => `${question} ${verdictWords[verdict]}.`).join(" ")}`;
+  return mostWanting(fitOut) ? tallySentence(fitOut) : "What rides inside stays put, cool and powered.";
 }

@@ -3,7 +3,15 @@ import type { Fastening, SheetStock } from "../../design/index.js";
 import type { Job } from "../../job/index.js";
 import { type TableView, tableOf, verdictWords } from "../../page/index.js";
 import { Force, Length, type Ratio, ratio } from "../../quantity/index.js";
-import { fastenerKinds, gripCases, jerkSweep, showFine, styleOf, worstVerdict } from "../../review/index.js";
+import {
+  fastenerKinds,
+  gripCases,
+  jerkSweep,
+  showFine,
+  styleOf,
+  takesWasher,
+  worstVerdict,
+} from "../../review/index.js";
 
 /** Fasteners of the whole case, one row for what they hold. */
 export function fastenerTable({ parts, case: description }: Job): TableView {
@@ -95,7 +103,7 @@ function whatItHolds({ why, holds }: Fastening): string {
 }
 
 function washers(rows: readonly Fastening[]): string {
-  const backed = rows.filter(({ backIsBareWood, fastener }) => backIsBareWood && fastener.kind !== "screw");
+  const backed = rows.filter(takesWasher);
   if (backed.length === 0) return "none";
   return backed.length === rows.length ? "each" : "some";
 }

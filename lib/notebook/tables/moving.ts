@@ -1,8 +1,8 @@
 /** Tables, chart rows and the answer of the notebook that asks about lifting, rolling and tipping. */
 import type { Job } from "../../job/index.js";
-import { verdictWords } from "../../page/index.js";
 import { Length, Mass } from "../../quantity/index.js";
 import { liftAxis, liftSweep, type MassGroup } from "../../review/index.js";
+import { mostWanting, tallySentence } from "./tally.js";
 
 /** What a section is made up of, in plain numbers. */
 export interface MassPart {
@@ -60,7 +60,7 @@ export function heaviestMoved(job: Job, section: string, steps: number): Heavies
 
 /** What holds and what does not, in one sentence. */
 export function movingAnswer({ review: { travel } }: Job): string {
-  const not = travel.filter(({ verdict }) => verdict !== "holds");
-  if (not.length === 0) return "It can be lifted, rolled and stood by the people of the journey.";
-  return `${travel.length - not.length} of ${travel.length} questions are settled. Not yet: ${not.map(({ question, verdict }) => `${question} ${verdictWords[verdict]}.`).join(" ")}`;
+  return mostWanting(travel)
+    ? tallySentence(travel)
+    : "It can be lifted, rolled and stood by the people of the journey.";
 }

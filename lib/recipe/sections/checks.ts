@@ -1,7 +1,8 @@
 /** What to measure at each step of the work, what it should be and how far off it may be, with a blank for what it is. */
+
+import { sheetPieces } from "../../design/index.js";
 import { Mass } from "../../quantity/index.js";
 import { blanks, group, section, sentence, when } from "../make-block.js";
-import { sheetPieces } from "../pieces.js";
 import type { GroupBlock, RecipeSection } from "../recipe.js";
 import { diagonalDifference, diagonalOf, thicknessTolerance } from "../squareness.js";
 import { tolerance } from "../tolerances.js";

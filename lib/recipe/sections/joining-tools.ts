@@ -1,6 +1,7 @@
 /** Tools for gluing, fastening and staying whole. */
+
+import { takesWasher } from "../../review/index.js";
 import { bitFor } from "../drill-bits.js";
-import { takesWasher } from "../joint.js";
 import { when } from "../make-block.js";
 import { distinct, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";

@@ -1,12 +1,12 @@
 /** Every panel with its openings and holes, each measured from the panel's bottom left corner. */
-import type { Fastening, PanelPart, Parts } from "../../design/index.js";
+import { type Fastening, type PanelPart, type Parts, sheetPieces } from "../../design/index.js";
 import { steps, tableOf } from "../../page/index.js";
 import { type LetteredGroup, panelHolesDrawing } from "../drawings/panel-holes.js";
 import { bitFor } from "../drill-bits.js";
 import { drillStageOf, drillStages } from "../drill-stage.js";
 import { type HoleMarks, holeMarks } from "../hole-marks.js";
 import { flowingSection, group, sentence, when } from "../make-block.js";
-import { type CodedPiece, sheetPieces } from "../pieces.js";
+import type { CodedPiece } from "../pieces.js";
 import type { GroupBlock, RecipeBlock, RecipeSection } from "../recipe.js";
 import type { Rule } from "../rule.js";
 import { counted, listed, total } from "../words.js";

@@ -1,8 +1,8 @@
 /** Every group of fasteners: what it holds, hole, grip, washer and count, and the totals. */
 import type { Fastener, Fastening } from "../../design/index.js";
 import { steps, tableOf } from "../../page/index.js";
+import { gripOf, takesWasher, washersOf } from "../../review/index.js";
 import { bitFor } from "../drill-bits.js";
-import { gripOf, takesWasher, washersOf } from "../joint.js";
 import { section } from "../make-block.js";
 import type { RecipeBlock, RecipeSection } from "../recipe.js";
 import { distinct, grouped, total } from "../words.js";

@@ -1,9 +1,8 @@
 /** The tools that this case asks for, each with what it is for. */
-import type { PlacedOpening } from "../../design/index.js";
+import { type PlacedOpening, sheetPieces } from "../../design/index.js";
 import { tableOf } from "../../page/index.js";
 import { Money } from "../../quantity/index.js";
 import { flowingSection, when } from "../make-block.js";
-import { sheetPieces } from "../pieces.js";
 import type { RecipeSection } from "../recipe.js";
 import { distinct, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";

@@ -8,13 +8,14 @@ import {
   type SheetPiece,
   type SheetPlan,
 } from "../../cutting/index.js";
-import type {
-  BarPart,
-  BarStock,
-  FacingPart,
-  FacingStock,
-  PanelPart,
-  SheetStock,
+import {
+  type BarPart,
+  type BarStock,
+  type FacingPart,
+  type FacingStock,
+  type PanelPart,
+  type SheetStock,
+  sheetPieces,
 } from "../../design/index.js";
 import { Angle } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
@@ -35,7 +36,7 @@ export interface BarStockJob {
 
 /** What is cut from each stock of sheets: faces, leaves and shelves. */
 export function sheetJobs(input: ReviewInput): readonly SheetStockJob[] {
-  const panels = sheetPanels(input);
+  const panels = sheetPieces(input.parts);
   return stocksOf(panels, ({ sheet }) => sheet).map((stock) => ({
     stock,
     job: {
@@ -82,11 +83,6 @@ export function barJobs(input: ReviewInput): readonly BarStockJob[] {
 /** Which extrusion bars to buy and how to cut them. */
 export function barNeeds(input: ReviewInput): readonly CutNeed<BarStock, BarPlan>[] {
   return barJobs(input).map(({ stock, job }) => ({ stock, plan: planBars(job) }));
-}
-
-/** Everything that is cut from a sheet: faces, leaves, shelves. */
-export function sheetPanels({ parts }: ReviewInput): readonly PanelPart[] {
-  return [...parts.panels, ...parts.shelves.map(({ panel }) => panel)];
 }
 
 /** Each stock once, in the order the parts first ask for it. */

@@ -1,9 +1,15 @@
 /** What the material costs with other ply, laminate, adhesive and edges, the sizes kept as they are. */
-import type { Adhesive, BarStock, FacingStock, SheetStock } from "../../design/index.js";
+import {
+  type Adhesive,
+  type BarStock,
+  type FacingStock,
+  type SheetStock,
+  sheetPieces,
+} from "../../design/index.js";
 import { Area, addMoney, type Money, money, type Ratio, timesMoney } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { adhesiveLine } from "./adhesive-needs.js";
-import { barNeeds, facingNeeds, sheetNeeds, sheetPanels } from "./cut-plans.js";
+import { barNeeds, facingNeeds, sheetNeeds } from "./cut-plans.js";
 
 /** One choice of what the case is made of. */
 export interface MaterialOption {
@@ -104,7 +110,7 @@ function costOf(needs: readonly { readonly plan: { readonly cost: Money } }[], c
 
 function sheetChoices(input: ReviewInput): Choice[] {
   const { parts, stock } = input;
-  const main = mostUsed(sheetPanels(input).map(({ sheet }) => sheet));
+  const main = mostUsed(sheetPieces(input.parts).map(({ sheet }) => sheet));
   const offers = stock.sheets.filter(
     ({ thickness }) => main && Math.abs(thickness - main.thickness) <= sameThickness,
   );

@@ -1,5 +1,6 @@
 import { packs } from "../../money/index.js";
 import { addMoney, ratio, timesMoney, wholeUp } from "../../quantity/index.js";
+import { washersOf } from "../joints/joint-stack.js";
 import type { ReviewInput } from "../review-input.js";
 import type { FastenerNeed, HardwareNeed } from "./purchase-list.js";
 import { spareShare } from "./shop-allowances.js";
@@ -10,9 +11,7 @@ export function fastenerNeeds({ parts }: ReviewInput): readonly FastenerNeed[] {
   return [...used.values()].map((stock) => {
     const groups = parts.fastenings.filter(({ fastener }) => fastener.name === stock.name);
     const count = groups.reduce((sum, group) => sum + group.count, 0);
-    // Screws bite in the wood: they need no washer behind it.
-    const washed = stock.kind === "screw" ? [] : groups.filter(({ backIsBareWood }) => backIsBareWood);
-    const bare = washed.reduce((sum, group) => sum + group.count, 0);
+    const bare = groups.reduce((sum, group) => sum + washersOf(group), 0);
     const spares = wholeUp(count * spareShare);
     const washers = bare + wholeUp(bare * spareShare);
     const bought = packs({

@@ -1,4 +1,4 @@
-import type { Fastening, PullTest, SheetStock } from "../../design/index.js";
+import { type Fastening, type PullTest, type SheetStock, sheetPieces } from "../../design/index.js";
 import { rivetJointPull, rivetJointShear, specificGravity } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { characteristicStrength, type Uncertainty } from "../../measure/index.js";
@@ -54,7 +54,7 @@ export function fastenerStrength(
 }
 
 function sheetUnder({ panel: id }: Fastening, { parts }: ReviewInput): SheetStock {
-  const panel = [...parts.panels, ...parts.shelves.map((shelf) => shelf.panel)].find((one) => one.id === id);
+  const panel = sheetPieces(parts).find((one) => one.id === id);
   if (!panel) throw new RangeError(`joints: no panel ${id}`);
   return panel.sheet;
 }

@@ -1,5 +1,5 @@
 import type { Fastener, Fastening } from "../../design/index.js";
-import { gripNeeded, rivetChoice, rivetSpacing } from "../../fastening/index.js";
+import { rivetChoice, rivetSpacing } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -8,6 +8,7 @@ import type { Finding } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { verdictOf } from "../verdict.js";
+import { gripLine } from "./joint-stack.js";
 
 /** A stack that one sort of fastener closes in many places. */
 export interface GripCase {
@@ -37,11 +38,6 @@ function gripCase(groups: readonly Fastening[], fasteners: readonly Fastener[]):
   const fits = covers(fastener, grip.value);
   const better = fits ? undefined : like.find((one) => covers(one, grip.value))?.name;
   return { fastener, grip, groups, fits, ...(better ? { better } : {}) };
-}
-
-function gripLine({ stack, backIsBareWood, fastener }: Fastening): GripCase["grip"] {
-  const washer = backIsBareWood && fastener.kind === "rivet" ? fastener.washerThickness : Length.si(0);
-  return gripNeeded.worked({ layers: stack.map(({ thickness }) => thickness), washer });
 }
 
 function covers({ gripMin, gripMax }: Fastener, grip: Length): boolean {

@@ -1,10 +1,11 @@
 /** Every fastener of the case: where, what, hole, grip, how many, washers, pitch, edge; totals to buy and minutes to set. */
 import type { Fastener, Fastening, Timing } from "../../design/index.js";
-import { gripNeeded, rivetHole } from "../../fastening/index.js";
+import { rivetHole } from "../../fastening/index.js";
 import { timePerPiece } from "../../measure/index.js";
 import { Length, Time } from "../../quantity/index.js";
 import type { FastenerNeed, PurchaseList } from "../buying/purchase-list.js";
 import type { ReviewInput } from "../review-input.js";
+import { gripOf, washersOf } from "./joint-stack.js";
 
 /** Like groups on one panel. */
 export interface ScheduleRow {
@@ -30,19 +31,15 @@ export function fastenerSchedule({ parts }: ReviewInput): readonly ScheduleRow[]
 }
 
 function scheduleRow(group: Fastening): ScheduleRow {
-  const { panel, holds, fastener, count, stack, pitch, edgeDistance } = group;
-  const backed = group.backIsBareWood && fastener.kind !== "screw";
+  const { panel, holds, fastener, count, pitch, edgeDistance } = group;
   return {
     panel,
     holds,
     fastener,
     hole: holeFor(fastener),
-    grip: gripNeeded({
-      layers: stack.map(({ thickness }) => thickness),
-      washer: backed ? fastener.washerThickness : Length.si(0),
-    }),
+    grip: gripOf(group),
     count,
-    washers: backed ? count : 0,
+    washers: washersOf(group),
     pitch,
     edgeDistance,
   };

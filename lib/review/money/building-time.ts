@@ -1,6 +1,5 @@
-import type { Timing } from "../../design/index.js";
+import { sheetPieces, type Timing } from "../../design/index.js";
 import { Time } from "../../quantity/index.js";
-import { sheetPanels } from "../buying/cut-plans.js";
 import type { PurchaseList } from "../buying/purchase-list.js";
 import type { ReviewInput } from "../review-input.js";
 
@@ -46,7 +45,7 @@ function unitsInCase(unit: Timing["unit"], input: ReviewInput, purchases: Purcha
   const fasteners = (kind?: "rivet"): number =>
     fastenings.reduce((sum, { fastener, count }) => (kind && fastener.kind !== kind ? sum : sum + count), 0);
   const counts: Readonly<Record<Timing["unit"], () => number>> = {
-    panel: () => sheetPanels(input).filter(({ openings }) => openings.length > 0).length,
+    panel: () => sheetPieces(input.parts).filter(({ openings }) => openings.length > 0).length,
     cut: () =>
       purchases.sheets.reduce(
         (sum, { plan }) => sum + plan.sheets.reduce((cuts, sheet) => cuts + sheet.cuts.length, 0),

@@ -10,6 +10,7 @@ import {
   withBatten,
 } from "../../fem/index.js";
 import { Area, Length, Mass, Ratio } from "../../quantity/index.js";
+import { styleOf } from "../amount.js";
 import type { ReviewInput } from "../review-input.js";
 import { hingedProblem, panelNamed } from "./bent-panel.js";
 import { sheetModuli } from "./sheet-moduli.js";
@@ -107,7 +108,8 @@ function battenNearWorst(
     .filter(({ strip }) => isClear(strip, drawn))
     .sort((a, b) => Math.abs(a.middle - worst) - Math.abs(b.middle - worst));
   if (!nearest) return [];
-  const where = `${Math.round(1000 * nearest.middle)} mm from the ${along === "x" ? "lower" : "left"} end of its clear span`;
+  const from = Length.show(Length.si(nearest.middle), styleOf(input.case));
+  const where = `${from} from the ${along === "x" ? "lower" : "left"} end of its clear span`;
   const what = `batten ${along === "x" ? "across" : "upright"}, ${where}`;
   const area = battenSize.width * run;
   const layers = battenSize.height / panel.sheet.thickness;

@@ -1,7 +1,8 @@
 /** What one group of fasteners closes, and with what. */
-import type { Fastening } from "../design/index.js";
-import { gripNeeded, washerAtBack } from "../fastening/index.js";
-import { Length } from "../quantity/index.js";
+import type { Fastening } from "../../design/index.js";
+import { gripNeeded, washerAtBack } from "../../fastening/index.js";
+import type { WorkedLine } from "../../formula.js";
+import { Length } from "../../quantity/index.js";
 
 /** Whether a washer goes on the inside: under a tail or nut on bare wood, never under a screw's point. */
 export function takesWasher({ fastener, backIsBareWood }: Fastening): boolean {
@@ -11,12 +12,17 @@ export function takesWasher({ fastener, backIsBareWood }: Fastening): boolean {
   );
 }
 
-/** Thickness that the fastener closes, washer counted. */
-export function gripOf(fastening: Fastening): Length {
-  return gripNeeded({
+/** Thickness that the fastener closes, washer counted, worked out. */
+export function gripLine(fastening: Fastening): WorkedLine & { readonly value: Length } {
+  return gripNeeded.worked({
     layers: fastening.stack.map(({ thickness }) => thickness),
     washer: takesWasher(fastening) ? fastening.fastener.washerThickness : Length.si(0),
   });
+}
+
+/** Thickness that the fastener closes, washer counted. */
+export function gripOf(fastening: Fastening): Length {
+  return gripLine(fastening).value;
 }
 
 /** Washers of a group. */

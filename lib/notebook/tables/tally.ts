@@ -1,0 +1,20 @@
+/** How many questions hold, in a sentence, and the one to look at first. */
+import { verdictWords } from "../../page/index.js";
+import type { Finding, Verdict } from "../../review/index.js";
+
+/** What a finding asks for most: the largest load over what is allowed, or else the first not known. */
+export function mostWanting(findings: readonly Finding[]): Finding | undefined {
+  const open = findings.filter(({ verdict }) => verdict !== "holds");
+  return [...open].sort((a, b) => (b.ratio ?? 0) - (a.ratio ?? 0))[0];
+}
+
+/** "15 of 26 questions hold, 10 do not, 1 is not known yet", and the answer that is furthest from holding. */
+export function tallySentence(findings: readonly Finding[]): string {
+  const count = (verdict: Verdict): number =>
+    findings.filter((finding) => finding.verdict === verdict).length;
+  const others = (["fails", "close", "unknown"] as const).filter((verdict) => count(verdict) > 0);
+  const rest = others.map((verdict) => `${verdictWords[verdict].toLowerCase()}: ${count(verdict)}`);
+  const tally = [`${count("holds")} of ${findings.length} questions hold`, ...rest].join("; ");
+  const worst = mostWanting(findings);
+  return worst ? `${tally}. Look at this first: ${worst.question} ${worst.answer}` : `${tally}.`;
+}
