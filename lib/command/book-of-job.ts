@@ -9,7 +9,7 @@ import {
   projectFolder,
   runNotebooks,
 } from "../book/index.js";
-import { type CheckOutcome, formulaIndex, recipeOf } from "../index.js";
+import { formulaIndex, recipeOf } from "../index.js";
 import { demoJob, type Job } from "../job/index.js";
 import { problemReport, readNamed } from "./check.js";
 import { notebookFiles } from "./notebooks.js";
@@ -40,21 +40,18 @@ export async function bookOfJob(request: BookOfJob): Promise<string | undefined>
   const files = request.files ?? (await notebookFiles());
   if (files.length === 0) return void console.error("no notebooks to run: notebooks/ is empty");
   const start = performance.now();
-  const [runs, checks] = await Promise.all([
-    runNotebooks(files, {
-      concurrency: 2,
-      keepKernels: true,
-      cwd: join(projectFolder(), "notebooks"),
-      env: { ...process.env, CASEWRIGHT_JOB: job.folder, CASEWRIGHT_BOOK: "1" },
-      onProgress: (progress) => console.log(progressLine(progress)),
-      ...(request.timeout === undefined ? {} : { timeout: request.timeout }),
-    }),
-    publishedChecks(),
-  ]);
+  const runs = await runNotebooks(files, {
+    concurrency: 2,
+    keepKernels: true,
+    cwd: join(projectFolder(), "notebooks"),
+    env: { ...process.env, CASEWRIGHT_JOB: job.folder, CASEWRIGHT_BOOK: "1" },
+    onProgress: (progress) => console.log(progressLine(progress)),
+    ...(request.timeout === undefined ? {} : { timeout: request.timeout }),
+  });
   const failures = runs.flatMap(({ failure }) => failure ?? []);
   if (failures.length > 0) return void console.error(failureReport(failures));
   const outDir = request.outDir ?? join(projectFolder(), "book", job.name);
-  await build(job, files, runs, checks, outDir);
+  await build(job, files, runs, outDir);
   console.log(`built ${relative(process.cwd(), outDir) || outDir} in ${seconds(performance.now() - start)}`);
   return outDir;
 }
@@ -70,7 +67,6 @@ async function build(
   job: Job,
   files: readonly string[],
   runs: readonly NotebookRun[],
-  checks: readonly CheckOutcome[],
   outDir: string,
 ): Promise<void> {
   const notebooks = files.flatMap((file, i): BookNotebook[] => {
@@ -83,7 +79,7 @@ async function build(
     ...(job.case.invented ? { introduction: inventedNotice } : {}),
     notebooks,
     formulas: [...formulaIndex().values()].map(({ declaration }) => declaration),
-    checks,
+    checks: await publishedChecks(),
     extraFiles: recipeFiles(recipeShown(notebooks.map(({ notebook }) => notebook)) ?? recipeOf(job)),
     outDir,
   });
