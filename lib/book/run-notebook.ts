@@ -57,12 +57,8 @@ export interface NotebookRun {
  * @throws ProblemsError when the file is no notebook
  */
 export async function runNotebook(file: string, options: RunOptions = {}): Promise<NotebookRun> {
-  const lane = new Lane(options);
-  try {
-    return await lane.run(file);
-  } finally {
-    await lane.close();
-  }
+  const [run] = await runNotebooks([file], options);
+  return run as NotebookRun;
 }
 
 /** How to run several notebooks. */

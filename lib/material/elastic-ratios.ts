@@ -3,7 +3,6 @@
  * ratios), about 12 % moisture; all recalled. Where table 5-2 was not recalled, 0.40 stands as the usual value.
  */
 import { Ratio } from "../quantity/index.js";
-import { type Citation, cite } from "../source.js";
 import { customary, recalled, type Sourced } from "./sourced.js";
 import type { SpeciesName } from "./species.js";
 
@@ -20,9 +19,6 @@ export interface ElasticRatios {
   /** Poisson's ratio LT: pulled along the grain, narrowing along the rings. */
   readonly poisson: Sourced<Ratio>;
 }
-
-/** Where the table stands. */
-export const elasticRatiosSource: Citation = cite("wood-handbook", "tables 5-1, 5-2");
 
 function row(
   tangential: number,

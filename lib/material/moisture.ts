@@ -1,7 +1,7 @@
 /** What the air's moisture does to wood. */
 import { type Formula, formula } from "../formula.js";
 import { Length, Pressure, Ratio, Temperature } from "../quantity/index.js";
-import { type Citation, cite } from "../source.js";
+import { cite } from "../source.js";
 import { recalled, type Sourced } from "./sourced.js";
 import type { SpeciesName } from "./species.js";
 
@@ -102,9 +102,6 @@ export const swelling: Formula<SwellingPiece, Length> = formula({
   validity: "Solid wood between 6 and 14 % moisture; plywood moves ten times less in its plane.",
   compute: ({ size, coefficient, from, to }) => size * coefficient * 100 * (to - from),
 });
-
-/** Where the coefficients stand. */
-export const swellingSource: Citation = cite("wood-handbook", "table 13-5");
 
 /** Change of size for each percent of moisture, across the rings and along them. */
 export interface SwellingCoefficients {

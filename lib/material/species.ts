@@ -3,7 +3,6 @@
  * rupture (MPa), bending modulus (GPa), shear strength along the grain (MPa).
  */
 import { Pressure, Ratio } from "../quantity/index.js";
-import { type Citation, cite } from "../source.js";
 import { recalled, type Sourced, seen } from "./sourced.js";
 
 /** Small clear specimens, mean values: a board is weaker, and one board differs from the next by a fifth. */
@@ -17,9 +16,6 @@ export interface Species {
   /** Shear strength along the grain. */
   readonly shearStrength: Sourced<Pressure>;
 }
-
-/** Where the table stands. */
-export const speciesSource: Citation = cite("wood-handbook", "tables 5-3a, 5-3b");
 
 function row(
   gravity: Sourced<number>,

@@ -2,8 +2,8 @@
 import { type Formula, formula } from "../formula.js";
 import { Angle, choice, degree, type Kind, Length, Mass, Ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
-import { frequencyMultiplier, knuckleHeight, LiftDuration } from "./lift-frequency.js";
-import { LiftRate } from "./lift-rate.js";
+import { frequencyMultiplier, knuckleHeight, type LiftDuration } from "./lift-frequency.js";
+import type { LiftRate } from "./lift-rate.js";
 
 /** How well the hands hold on: handles or cut-outs as they should be, not quite, or none. */
 export type Grip = "good" | "fair" | "poor";
@@ -100,14 +100,8 @@ export const liftLimit: Formula<LiftAt, LiftLimit> = formula<LiftAt, LiftLimit>(
       min: 0,
       max: degree(135),
     },
-    rate: {
-      symbol: "F",
-      kind: LiftRate,
-      meaning: "lifts a minute",
-      min: 0,
-      max: LiftRate.of(15, "lifts/min"),
-    },
-    duration: { symbol: "t", kind: LiftDuration, meaning: "how long the lifting goes on" },
+    rate: frequencyMultiplier.declaration.inputs.rate,
+    duration: frequencyMultiplier.declaration.inputs.duration,
     grip: { symbol: "C", kind: Grip, meaning: "how well the hands hold on" },
   },
   result: {

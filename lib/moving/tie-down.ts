@@ -1,5 +1,5 @@
 /** Straps over a case on a vehicle's floor. EN 12195-1:2010. */
-import { type Formula, formula } from "../formula.js";
+import { type Formula, type FormulaSymbols, formula } from "../formula.js";
 import { Angle, degree, Force, Length, Mass, Ratio, standardGravity } from "../quantity/index.js";
 import { cite } from "../source.js";
 import { lashingSafety, RideWay, slidingShares, tiltingShares } from "./ride-share.js";
@@ -16,6 +16,18 @@ export interface TieDown {
   readonly way: RideWay;
 }
 
+/** Symbols of a strap over the top, whichever way the case would go. */
+const strapSymbols: FormulaSymbols<Pick<TieDown, "strapAngle" | "way">> = {
+  strapAngle: {
+    symbol: String.raw`\alpha`,
+    kind: Angle,
+    meaning: "strap against the floor",
+    above: 0,
+    max: degree(90),
+  },
+  way: { symbol: "c, f_s", kind: RideWay, meaning: "which way" },
+};
+
 /**
  * Tension of all straps together that keeps a case from sliding: (c - mu) m g f / (2 mu sin(alpha)).
  * Zero where friction alone holds it, though a strap still keeps it from wandering.
@@ -31,14 +43,7 @@ export const tieDownTension: Formula<TieDown, Force> = formula({
   inputs: {
     mass: { symbol: "m", kind: Mass, meaning: "loaded case", above: 0 },
     friction: { symbol: String.raw`\mu`, kind: Ratio, meaning: "friction on the floor", above: 0, max: 1 },
-    strapAngle: {
-      symbol: String.raw`\alpha`,
-      kind: Angle,
-      meaning: "strap against the floor",
-      above: 0,
-      max: degree(90),
-    },
-    way: { symbol: "c, f_s", kind: RideWay, meaning: "which way" },
+    ...strapSymbols,
   },
   result: { symbol: "n F_T", kind: Force, meaning: "tension of all straps together" },
   source: [cite("en-12195", "tie-down lashing, sliding"), cite("ctu-code", "annex 7, appendix 4")],
@@ -86,14 +91,7 @@ export const tieDownTilt: Formula<TieDownTilt, Force> = formula({
     height: { symbol: "d", kind: Length, meaning: "height of the centre of gravity", above: 0 },
     toEdge: { symbol: "b", kind: Length, meaning: "centre of gravity to the tipping edge", above: 0 },
     width: { symbol: "w", kind: Length, meaning: "width under the strap", above: 0 },
-    strapAngle: {
-      symbol: String.raw`\alpha`,
-      kind: Angle,
-      meaning: "strap against the floor",
-      above: 0,
-      max: degree(90),
-    },
-    way: { symbol: "c, f_s", kind: RideWay, meaning: "which way" },
+    ...strapSymbols,
   },
   result: { symbol: "n F_T", kind: Force, meaning: "tension of all straps together" },
   source: [cite("en-12195", "tie-down lashing, tilting"), cite("statics", "moments about the tipping edge")],

@@ -1,16 +1,8 @@
 /** The load at which a panel pressed in its own plane buckles. */
-import {
-  freedomsPerNode,
-  nodesPerElement,
-  type Sheet,
-  shapesAt,
-  slopeMatrix,
-  slopesOf,
-  squareNine,
-  stretchAt,
-} from "../element/index.js";
+import { freedomsPerNode, type Sheet, shapesAt, slopeMatrix, squareNine } from "../element/index.js";
 import { elementMiddle, elementNodes, elementPlaces, type Spot } from "../mesh/index.js";
 import { displacementsUnder, factorPieces, lowestModes, type Piece } from "../solve/index.js";
+import { elementStrainsAt } from "./element-strains.js";
 import { sidesOnLine } from "./nodes-on.js";
 import type { PanelStructure } from "./panel-structure.js";
 import { across, heldFlat } from "./panel-supports.js";
@@ -65,22 +57,14 @@ function slopePiece(
   displacement: Float64Array,
 ): Piece {
   const { x, y } = elementPlaces(mesh, element);
-  const nodes = elementNodes(mesh, element);
   const forces = places.map((shapes) => {
-    const { alongX, alongY } = slopesOf(shapes, stretchAt(shapes, x, y));
-    const slope = (along: Float64Array, kind: number): number => {
-      let sum = 0;
-      for (let i = 0; i < nodesPerElement; i++)
-        sum += along[i]! * displacement[freedomsPerNode * nodes[i]! + kind]!;
-      return sum;
-    };
-    const strains = [slope(alongX, 0), slope(alongY, 1), slope(alongY, 0) + slope(alongX, 1)];
+    const strains = elementStrainsAt(mesh, element, shapes, displacement)(0, 1);
     const row = (i: 0 | 1 | 2): number =>
       strains.reduce((sum, strain, j) => sum + sheet.membrane[i][j]! * strain, 0);
     return [row(0), row(1), row(2)] as const;
   });
   return {
-    freedoms: Int32Array.from(nodes, (node) => freedomsPerNode * node + across.w),
+    freedoms: Int32Array.from(elementNodes(mesh, element), (node) => freedomsPerNode * node + across.w),
     matrix: slopeMatrix(x, y, forces).map((value) => -value),
     middle: [...elementMiddle(mesh, element), 0],
   };

@@ -1,15 +1,7 @@
 /** Strains of a bent panel, taken where they are most exact and averaged at the nodes. */
-import {
-  freedomsPerNode,
-  nodePlaces,
-  nodesPerElement,
-  type Sheet,
-  shapesAt,
-  slopesOf,
-  squareFour,
-  stretchAt,
-} from "../element/index.js";
+import { nodePlaces, type Sheet, shapesAt, squareFour } from "../element/index.js";
 import { elementCount, elementNodes, elementPlaces, type Spot } from "../mesh/index.js";
+import { elementStrainsAt } from "./element-strains.js";
 import type { Sample } from "./local-fit.js";
 import type { DeflectedPanel } from "./solve-panel.js";
 
@@ -64,22 +56,9 @@ function strainField(panel: DeflectedPanel, sheet: Sheet): StrainField {
 
 /** Strains of one element at the four places where they are most exact. */
 function elementStrains({ structure, displacement }: DeflectedPanel, element: number): readonly Strains[] {
-  const { x, y } = elementPlaces(structure.mesh, element);
-  const nodes = elementNodes(structure.mesh, element);
   return places.map((shapes) => {
-    const { alongX, alongY } = slopesOf(shapes, stretchAt(shapes, x, y));
-    const slope = (along: Float64Array, kind: number): number => {
-      let sum = 0;
-      for (let i = 0; i < nodesPerElement; i++)
-        sum += along[i]! * displacement[freedomsPerNode * nodes[i]! + kind]!;
-      return sum;
-    };
-    const of = (first: number, second: number): [number, number, number] => [
-      slope(alongX, first),
-      slope(alongY, second),
-      slope(alongY, first) + slope(alongX, second),
-    ];
-    return [...of(0, 1), ...of(3, 4)];
+    const strains = elementStrainsAt(structure.mesh, element, shapes, displacement);
+    return [...strains(0, 1), ...strains(3, 4)];
   });
 }
 

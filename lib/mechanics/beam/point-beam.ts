@@ -1,8 +1,8 @@
 /** Shelves and bars with a load at one place. */
 import { type Formula, formula } from "../../formula.js";
-import { BeamStiffness, Force, Length, Moment } from "../../quantity/index.js";
+import { BeamStiffness, Force, Length } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import type { BeamAnswer } from "./uniform-beam.js";
+import { type BeamAnswer, simpleUniform, slender } from "./uniform-beam.js";
 
 /** A beam with a force in its middle, or at its tip. */
 export interface PointBeam {
@@ -31,16 +31,11 @@ const inputs = {
   stiffness: { symbol: "EI", kind: BeamStiffness, meaning: "bending stiffness", above: 0 },
 } as const;
 
-const slender = "Sag small beside the span; sag from shear is added by beam.shear.sag.";
-
 function pointBeam({ sag, moment, row, ...words }: PointCase): Formula<PointBeam, BeamAnswer> {
   return formula<PointBeam, BeamAnswer>({
     ...words,
     inputs,
-    result: {
-      sag: { symbol: String.raw`\delta`, kind: Length, meaning: "largest sag" },
-      moment: { symbol: "M", kind: Moment, meaning: "largest bending moment" },
-    },
+    result: simpleUniform.declaration.result,
     source: [
       cite("strength-of-materials", "deflection of beams"),
       cite("stress-strain", `table 8.1, ${row}`),

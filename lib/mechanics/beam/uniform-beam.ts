@@ -57,7 +57,8 @@ function uniformBeam({ sag, moment, row, ...words }: UniformCase): Formula<Unifo
   });
 }
 
-const slender = "Sag small beside the span; sag from shear is added by beam.shear.sag.";
+/** Where every beam formula holds. */
+export const slender = "Sag small beside the span; sag from shear is added by beam.shear.sag.";
 
 /** Loose on two supports. */
 export const simpleUniform: Formula<UniformBeam, BeamAnswer> = uniformBeam({

@@ -8,6 +8,7 @@ import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import { fastenerStrength, isKnown } from "../joints/fastener-strength.js";
 import type { ReviewInput } from "../review-input.js";
+import { shelfMass } from "../shelf-mass.js";
 import { firstSag } from "../stiffness/shelf-sag.js";
 import { vehicleBand } from "./rattle-findings.js";
 import { roomAt } from "./room-at.js";
@@ -82,15 +83,10 @@ function about(part: ShelfPart, by: "screws" | "glue"): Question {
 }
 
 /** Everything on the platform and itself, with a jolt, at the middle of its depth. */
-function loadOf(
-  input: ReviewInput,
-  { panel, carries }: ShelfPart,
-): { readonly load: Force; readonly reach: Length } {
-  const own = panel.netArea * panel.sheet.thickness * panel.sheet.density;
-  const mass = carries.reduce((sum, { content }) => sum + content.mass, own);
+function loadOf(input: ReviewInput, part: ShelfPart): { readonly load: Force; readonly reach: Length } {
   return {
-    load: Force.si(mass * standardGravity * input.case.demands.jerk),
-    reach: Length.si(panel.height / 2),
+    load: Force.si(shelfMass(part) * standardGravity * input.case.demands.jerk),
+    reach: Length.si(part.panel.height / 2),
   };
 }
 

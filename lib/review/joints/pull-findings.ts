@@ -1,12 +1,13 @@
-import type { ContentPart, Fastening, ShelfPart } from "../../design/index.js";
+import type { ContentPart, Fastening } from "../../design/index.js";
 import { groupStrength } from "../../fastening/index.js";
 import { handleForce } from "../../moving/index.js";
-import { Force, Mass, Ratio, ratio } from "../../quantity/index.js";
+import { Force, type Mass, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
+import { shelfMass } from "../shelf-mass.js";
 import { verdictOf } from "../verdict.js";
 import { type FastenerStrength, fastenerStrength, isKnown } from "./fastener-strength.js";
 import { useInterval } from "./use-interval.js";
@@ -48,12 +49,6 @@ const overhead =
 
 function groupsHolding({ parts }: ReviewInput, name: string): readonly Fastening[] {
   return parts.fastenings.filter(({ holds }) => holds === name);
-}
-
-/** The shelf's own mass and all it carries. */
-function shelfMass({ panel, carries }: ShelfPart): Mass {
-  const own = panel.netArea * panel.sheet.thickness * panel.sheet.density;
-  return Mass.si(carries.reduce((sum, { content }) => sum + content.mass, own));
 }
 
 function jointFinding(

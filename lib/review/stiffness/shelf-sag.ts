@@ -8,6 +8,7 @@ import { fineAmount, showFine, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
+import { shelfMass } from "../shelf-mass.js";
 import { verdictOf } from "../verdict.js";
 import { panelStiffness } from "./panel-stiffness.js";
 import { sheetModuli } from "./sheet-moduli.js";
@@ -68,10 +69,8 @@ function shelfReply(part: ShelfPart, input: ReviewInput): Reply {
 }
 
 /** Everything on the shelf spread over it, and its own weight. */
-function pressureOn({ panel, carries }: ShelfPart): Pressure {
-  const own = panel.sheet.thickness * panel.sheet.density;
-  const carried = carries.reduce((sum, { content }) => sum + content.mass, 0) / (panel.width * panel.height);
-  return Pressure.si((own + carried) * standardGravity);
+function pressureOn(part: ShelfPart): Pressure {
+  return Pressure.si((shelfMass(part) * standardGravity) / part.panel.grossArea);
 }
 
 /** Rails and cleats let an edge turn; the back of a bracket shelf is held stiffly. The front is free. */
