@@ -140,7 +140,7 @@ describe("measurements", () => {
       'bend-tests.csv, row 3, sheet: found "oak", expected a name in sheet-stock.csv (ply 10, ply 15)',
       'weights.csv, row 2, material: found "glue", expected a name in sheet-stock.csv or facings.csv (ply 10, ply 15, lam 1)',
       'spread-trials.csv, row 2, adhesive: found "paste", expected a name in adhesives.csv (glue)',
-      'pull-tests.csv, row 2, fastener: found "nail", expected a name in fasteners.csv (rivet 4, screw)',
+      'pull-tests.csv, row 2, fastener: found "nail", expected a name in fasteners.csv or hardware.csv (rivet 4, screw, corner 55, handle, hinge)',
       'pull-tests.csv, row 2, sheet: found "oak", expected a name in sheet-stock.csv (ply 10, ply 15)',
       'spread-trials.csv, row 3, after: found "900 g", expected less than the 900 g before',
       'kerfs.csv, row 2, after: found "500 mm", expected less than before less offcuts, 500 mm',

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { openJob } from "../../lib/job/index.js";
-import { ratio } from "../../lib/quantity/index.js";
+import { newton, ratio } from "../../lib/quantity/index.js";
 import {
   faceOptions,
   facingModuli,
@@ -18,6 +18,27 @@ import {
 const job = openJob("soil-lab");
 const { joints } = job.review;
 const changed = (changes: Partial<ReviewInput>): ReviewInput => ({ ...job, ...changes });
+
+/** Tests of a fastener or a latch in shear. */
+function shearsOf(fastener: string, loads: readonly number[]): typeof job.measurements.pulls {
+  return loads.map((load, i) => ({
+    test: `${fastener} ${i}`,
+    fastener,
+    sheet: "birch ply 3/8",
+    washer: "no",
+    direction: "shear",
+    load: newton(load),
+  }));
+}
+
+/** The parts with all hardware rated alike. */
+function rated(load: number): typeof job.parts {
+  const hardware = job.parts.hardware.map((part) => ({
+    ...part,
+    stock: { ...part.stock, rated: newton(load) },
+  }));
+  return { ...job.parts, hardware };
+}
 
 describe("findings about joints", () => {
   test("have ids of their own", () => {
@@ -69,6 +90,44 @@ describe("findings about joints", () => {
       expect(interval?.high).toBeGreaterThan(used);
       expect(verdict === "close").toBe((interval?.low ?? 1) < 1 && (interval?.high ?? 1) > 1);
     }
+  });
+
+  test.each([
+    ["handles", ["shear tests of rivet 3/16 long"]],
+    ["hinges", ["pull tests of rivet 3/16 short", "shear tests of rivet 3/16 short"]],
+    ["latches", ["shear tests of rivet 3/16 short"]],
+  ])("about %s carry the scatter of the tests their fasteners had", (kind, tests) => {
+    const pulls = [...job.measurements.pulls, ...shearsOf("rivet 3/16 long", [1010, 1060, 1090, 1130, 1040])];
+    const found = reviewCase(
+      changed({ measurements: { ...job.measurements, pulls }, parts: rated(9000) }),
+    ).joints.find(({ id }) => id.startsWith(`joints.${kind}.`));
+    expect(found?.interval?.low).toBeLessThan(found?.ratio ?? 0);
+    expect(found?.interval?.high).toBeGreaterThan(found?.ratio ?? Number.NaN);
+    const shares = [...(found?.interval?.shares ?? [])].sort((a, b) => a.input.localeCompare(b.input));
+    expect(shares.map(({ input }) => input)).toEqual(tests.map((words) => `your ${words}`));
+    expect(shares.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 0);
+  });
+
+  test("have no interval where a maker's word sets the limit", () => {
+    const found = reviewCase(changed({ parts: rated(1) })).joints.find(({ id }) =>
+      id.startsWith("joints.handles."),
+    );
+    expect(found?.answer).toContain("the handle itself sets the limit");
+    expect(found?.interval).toBeUndefined();
+  });
+
+  test("count pulls of a whole latch for want of a maker's word, over the safety factor", () => {
+    const latches = (pulls: typeof job.measurements.pulls) =>
+      reviewCase(changed({ measurements: { ...job.measurements, pulls } })).joints.find(({ id }) =>
+        id.startsWith("joints.latches."),
+      );
+    const of = (loads: readonly number[]) =>
+      latches([...job.measurements.pulls, ...shearsOf("draw latch", loads)]);
+    expect(of([700, 720])?.missing?.measure).toBe("the load rating of draw latch");
+    expect(of([700, 720, 690])?.answer).toContain("the latch itself sets the limit");
+    expect(of([700, 720, 690])?.interval?.shares[0]?.input).toBe("your pull tests of draw latch");
+    expect(of([7000, 7200, 6900])?.answer).toContain("its fasteners set the limit");
+    expect(of([1400, 1440, 1380])?.ratio).toBeCloseTo((of([700, 720, 690])?.ratio ?? 0) / 2, 9);
   });
 
   test("about a thing overhead fail without a second hold", () => {

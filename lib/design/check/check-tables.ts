@@ -39,7 +39,7 @@ function referencesOf({ stock, measurements }: ReadTables): Reference[] {
   const sheetBent = refer("bends", "sheet", ["sheets"]);
   const weighed = refer("weights", "material", ["sheets", "facings"]);
   const spread = refer("spreads", "adhesive", ["adhesives"]);
-  const fastenerPulled = refer("pulls", "fastener", ["fasteners"]);
+  const fastenerPulled = refer("pulls", "fastener", ["fasteners", "hardware"]);
   const sheetPulled = refer("pulls", "sheet", ["sheets"]);
   const sheetTwisted = refer("twists", "sheet", ["sheets"]);
   return [

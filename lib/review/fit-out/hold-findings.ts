@@ -8,7 +8,8 @@ import { styleOf } from "../amount.js";
 import { compared } from "../compared.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
-import { fastenerStrength, isKnown } from "../joints/fastener-strength.js";
+import { fastenerStrength } from "../joints/fastener-strength.js";
+import { isKnown } from "../joints/known-strength.js";
 import type { ReviewInput } from "../review-input.js";
 
 const looseCaution =

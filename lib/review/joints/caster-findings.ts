@@ -9,8 +9,9 @@ import { guarded, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { stackedBalance } from "../travel/balance.js";
 import { verdictOf } from "../verdict.js";
-import { type FastenerStrength, fastenerStrength, isKnown } from "./fastener-strength.js";
+import { fastenerStrength } from "./fastener-strength.js";
 import { fasteningsOf, hardwareQuestion, oneOfEach } from "./hardware-parts.js";
+import { isKnown, type KnownStrength } from "./known-strength.js";
 import { useInterval } from "./use-interval.js";
 
 /** A caster that strikes a kerb: pushed sideways as hard as it is borne on, at the height of its wheel. */
@@ -37,7 +38,7 @@ function casterReply(
   { stock }: HardwarePart,
   fastening: Fastening,
   touching: number,
-  known: FastenerStrength,
+  known: KnownStrength,
 ): Reply {
   const balance = stackedBalance(input);
   // One of four may hang over a dip, so one fewer bears.

@@ -8,8 +8,9 @@ import { guarded, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { sectionBalance } from "../travel/balance.js";
 import { verdictOf } from "../verdict.js";
-import { type FastenerStrength, fastenerStrength, isKnown } from "./fastener-strength.js";
+import { fastenerStrength } from "./fastener-strength.js";
 import { fasteningsOf, hardwareQuestion, oneOfEach } from "./hardware-parts.js";
+import { isKnown, type KnownStrength } from "./known-strength.js";
 import { useInterval } from "./use-interval.js";
 
 /** A section set down on one corner: its weight with a jolt, shared by all fasteners of that corner. */
@@ -30,7 +31,7 @@ export function cornerFindings(input: ReviewInput): readonly Finding[] {
   });
 }
 
-function cornerReply(input: ReviewInput, section: string, count: number, known: FastenerStrength): Reply {
+function cornerReply(input: ReviewInput, section: string, count: number, known: KnownStrength): Reply {
   const { jerk, safetyFactor } = input.case.demands;
   const balance = sectionBalance(input, section);
   const load = handleForce.worked({ mass: balance.value.mass, handles: 1, dynamicFactor: jerk });

@@ -1,19 +1,14 @@
 import { type Fastening, type PullTest, type SheetStock, sheetPieces } from "../../design/index.js";
 import { rivetJointPull, rivetJointShear, specificGravity } from "../../fastening/index.js";
-import type { WorkedLine } from "../../formula.js";
-import { characteristicStrength, type Uncertainty } from "../../measure/index.js";
-import { type Force, Length, Pressure, ratio } from "../../quantity/index.js";
+import { Length, Pressure, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../finding.js";
 import { densityOf } from "../masses.js";
 import type { ReviewInput } from "../review-input.js";
+import { type KnownStrength, testedStrength } from "./known-strength.js";
 
 /** Strength of one fastener in its panel, one way, and where it comes from. */
-export interface FastenerStrength {
-  readonly strength: Force;
+export interface FastenerStrength extends KnownStrength {
   readonly from: "tests" | "formula";
-  readonly because: readonly WorkedLine[];
-  /** How well tests tell it; absent for a formula, whose scatter nobody measured. */
-  readonly uncertainty?: Uncertainty;
 }
 
 /** A strength, or the test that is still to be made. */
@@ -27,14 +22,6 @@ const rimDiameters = 2;
 
 /** Moisture of ply kept indoors; common practice, no source. */
 const indoorMoisture = ratio(0.08);
-
-/** Fewer tests give no strength. */
-const leastTests = 3;
-
-/** Whether a strength was found. */
-export function isKnown(strength: StrengthOrTest): strength is FastenerStrength {
-  return "strength" in strength;
-}
 
 /**
  * Strength of one fastener of a group: what 95 of 100 hold by the builder's own tests of that fastener in that sheet
@@ -73,13 +60,11 @@ function tested(
       row.direction === direction &&
       (direction === "shear" || fastener.kind === "screw" || row.washer === washer),
   );
-  if (rows.length < leastTests) return undefined;
-  const line = characteristicStrength.worked({ loads: rows.map(({ load }) => load) });
-  const { strength, scatter, factor, tests } = line.value;
-  // Of mean less factor times deviation, both from n readings.
-  const standard = strength * scatter * Math.sqrt(1 / tests + factor ** 2 / (2 * (tests - 1)));
-  const uncertainty = { standard, degreesOfFreedom: tests - 1 };
-  return { strength, from: "tests", because: [line], uncertainty };
+  const found = testedStrength(
+    rows.map(({ load }) => load),
+    `${direction} tests of ${fastener.name}`,
+  );
+  return found && { ...found, from: "tests" };
 }
 
 function computed(

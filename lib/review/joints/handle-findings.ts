@@ -1,8 +1,7 @@
-import type { Fastening, HardwarePart } from "../../design/index.js";
-import { groupShear, groupStrength, type Position } from "../../fastening/index.js";
+import type { HardwarePart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { handleForce, pairShares } from "../../moving/index.js";
-import { Force, Mass, newton, Ratio, ratio } from "../../quantity/index.js";
+import { Force, Mass, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
@@ -11,7 +10,9 @@ import type { ReviewInput } from "../review-input.js";
 import { sectionBalance } from "../travel/balance.js";
 import { endShares, liftHandles } from "../travel/lift-findings.js";
 import { verdictOf } from "../verdict.js";
-import { type FastenerStrength, fastenerStrength, isKnown } from "./fastener-strength.js";
+import { fastenerStrength } from "./fastener-strength.js";
+import { type FastenedHardware, hardwareStrength, useAlongPanel } from "./hardware-strength.js";
+import { isKnown } from "./known-strength.js";
 
 /** Whether the handles of each section and their rivets hold a jerk, carried by both ends. */
 export function handleFindings(input: ReviewInput): readonly Finding[] {
@@ -75,47 +76,38 @@ function handleFinding(
   question: Question,
   pull: () => HandlePull,
 ): Finding {
-  const { rated, name } = handle.stock;
-  if (rated === undefined) {
-    return unknown(question, {
-      measure: `the load rating of ${name}`,
-      how: "ask its maker, or hang a slowly growing weight on one over sand, standing clear",
-    });
-  }
+  const own = hardwareStrength(handle, input);
+  if (!isKnown(own)) return unknown(question, own);
   const fastening = input.parts.fastenings.find(({ holds }) => holds === handle.id);
-  if (!fastening)
-    return unknown(question, { measure: `what fastens ${name}`, how: "name its fastener in hardware.csv" });
-  const strength = fastenerStrength(fastening, "shear", input);
-  if (!isKnown(strength)) return unknown(question, strength);
-  return guarded(question, () => handleReply(input, handle, fastening, pull(), { ...strength, rated }));
+  if (!fastening) {
+    const missing = {
+      measure: `what fastens ${handle.stock.name}`,
+      how: "name its fastener in hardware.csv",
+    };
+    return unknown(question, missing);
+  }
+  const each = fastenerStrength(fastening, "shear", input);
+  if (!isKnown(each)) return unknown(question, each);
+  return guarded(question, () => handleReply(input, pull(), { part: handle, fastening, own, each }));
 }
 
-function handleReply(
-  input: ReviewInput,
-  handle: HardwarePart,
-  fastening: Fastening,
-  { force, because: pulled }: HandlePull,
-  { strength, because, rated }: FastenerStrength & { readonly rated: Force },
-): Reply {
-  const group = groupShear.worked({
-    positions: fastening.at.map(({ u, v }) => ({ x: u, y: v })),
-    load: { x: newton(0), y: force },
-    at: gripOf(handle),
-  });
-  const { safetyFactor } = input.case.demands;
-  const allowed = groupStrength.worked({ each: strength, count: 1, safetyFactor });
-  const rivetUse = group.value.largest / allowed.value;
-  const handleUse = force / rated;
-  const used = ratio(Math.max(rivetUse, handleUse));
+function handleReply(input: ReviewInput, { force, because }: HandlePull, handle: FastenedHardware): Reply {
+  const {
+    used,
+    limit,
+    interval,
+    because: behind,
+  } = useAlongPanel(handle, force, input.case.demands.safetyFactor);
   const style = styleOf(input.case);
-  const itself = handleUse >= rivetUse;
+  const itself = limit === "itself";
   return {
-    verdict: verdictOf(used),
+    verdict: verdictOf(used, interval),
     answer: `A handle must take ${Force.show(force, style)}; ${itself ? "the handle itself sets" : "its rivets set"} the limit at ${Ratio.show(used, { unit: "%", digits: 2 })}.`,
     demand: amount(Force, "on one handle", force),
-    capacity: amount(Force, itself ? "the handle's rating" : "its rivets allow", Force.si(force / used)),
+    capacity: amount(Force, itself ? "the handle itself allows" : "its rivets allow", Force.si(force / used)),
     ratio: used,
-    because: [...pulled, ...because, group, allowed],
+    ...(interval ? { interval } : {}),
+    because: [...because, ...behind],
     cautions: [
       "A handle that lets go drops a corner on a foot: look at the rivets before every lift, and replace a loose one.",
     ],
@@ -126,10 +118,4 @@ function handleReply(
 /** Handles are placed alike at both ends. */
 function handlesAtEnd(input: ReviewInput, section: string): number {
   return Math.max(1, Math.floor(liftHandles(input, section).length / 2));
-}
-
-/** The hand pulls in the middle of the handle. */
-function gripOf({ id, on }: HardwarePart): Position {
-  if (!on) throw new RangeError(`${id} must be placed on one panel to be lifted by`);
-  return { x: on.u, y: on.v };
 }

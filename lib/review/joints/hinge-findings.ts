@@ -1,5 +1,5 @@
 import type { HardwarePart, PanelPart } from "../../design/index.js";
-import { combinedUse } from "../../fastening/index.js";
+import { type CombinedInputs, combinedUse } from "../../fastening/index.js";
 import { Force, Mass, newton, Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
@@ -8,8 +8,10 @@ import { guarded, type Reply, unknown } from "../guarded.js";
 import { densityOf } from "../masses.js";
 import type { ReviewInput } from "../review-input.js";
 import { verdictOf } from "../verdict.js";
-import { type FastenerStrength, fastenerStrength, isKnown } from "./fastener-strength.js";
+import { fastenerStrength } from "./fastener-strength.js";
 import { fasteningsOf, hardwareQuestion, oneOfEach } from "./hardware-parts.js";
+import { isKnown, type KnownStrength } from "./known-strength.js";
+import { strengthInterval } from "./use-interval.js";
 
 /** A door that hangs open on its hinges: its weight, and the couple that pulls the upper hinge off. */
 export function hingeFindings(input: ReviewInput): readonly Finding[] {
@@ -39,8 +41,8 @@ function hingeReply(
   leaf: PanelPart,
   hinges: readonly HardwarePart[],
   fasteners: number,
-  shear: FastenerStrength,
-  pull: FastenerStrength,
+  shear: KnownStrength,
+  pull: KnownStrength,
 ): Reply {
   const { jerk, safetyFactor } = input.case.demands;
   const apart = spacingOf(hinges);
@@ -48,20 +50,23 @@ function hingeReply(
   const weight = leafMass(input, leaf) * standardGravity * jerk;
   const arm = Math.min(leaf.width, leaf.height) / 2;
   const each = { shear: weight / hinges.length / fasteners, pull: (weight * arm) / apart / fasteners };
-  const line = combinedUse.worked({
+  const useOf = (strengths: { readonly shear: Force; readonly pull: Force }): CombinedInputs => ({
     shear: newton(each.shear),
     pull: newton(each.pull),
-    shearStrength: Force.si(shear.strength / safetyFactor),
-    pullStrength: Force.si(pull.strength / safetyFactor),
+    shearStrength: Force.si(strengths.shear / safetyFactor),
+    pullStrength: Force.si(strengths.pull / safetyFactor),
     shank: "smooth",
   });
+  const line = combinedUse.worked(useOf({ shear: shear.strength, pull: pull.strength }));
+  const interval = strengthInterval({ shear, pull }, (now) => combinedUse(useOf(now)));
   const style = styleOf(input.case);
   return {
-    verdict: verdictOf(line.value),
+    verdict: verdictOf(line.value, interval),
     answer: `The open door puts ${Force.show(newton(each.shear), style)} of shear and ${Force.show(newton(each.pull), style)} of pull on each fastener of a hinge: ${Ratio.show(line.value, { unit: "%", digits: 2 })} of what they allow together.`,
     demand: amount(Ratio, "shear and pull together", line.value),
     capacity: amount(Ratio, "limit", ratio(1)),
     ratio: line.value,
+    ...(interval ? { interval } : {}),
     because: [...shear.because, ...pull.because, line],
     cautions: ["Somebody will lean on an open door: give it a stay."],
     source: [cite("statics", "couple of two hinges")],

@@ -1,13 +1,17 @@
 import type { HardwarePart } from "../../design/index.js";
 import { handleForce } from "../../moving/index.js";
-import { Force, Mass, Ratio, ratio } from "../../quantity/index.js";
+import { Force, Mass, Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
-import { guarded, type Question, unknown } from "../guarded.js";
+import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { lowestSection, sectionBalance } from "../travel/balance.js";
 import { verdictOf } from "../verdict.js";
+import { fastenerStrength } from "./fastener-strength.js";
+import { fasteningsOf } from "./hardware-parts.js";
+import { type FastenedHardware, hardwareStrength, useAlongPanel } from "./hardware-strength.js";
+import { isKnown } from "./known-strength.js";
 
 /** Whether the latches that join the sections carry the lower one when the case is lifted by the upper. */
 export function latchFindings(input: ReviewInput): readonly Finding[] {
@@ -31,34 +35,45 @@ function latchFinding(input: ReviewInput, name: string, parts: readonly Hardware
     subject: name,
     question: `Does each ${name} hold when somebody lifts the joined case by its upper handles?`,
   };
-  const rated = parts[0]?.stock.rated;
   // Keepers are listed as hardware of their own, opposite their latches.
   const latches = parts.filter(({ section }) => section === parts[0]?.section);
-  if (rated === undefined) {
-    return unknown(question, {
-      measure: `the load rating of ${name}`,
-      how: 'ask its maker, or pull one slowly on an offcut with a lever and a luggage scale, standing clear; put it in hardware.csv, column "rated"',
-    });
+  const [part] = latches;
+  const fastening = part && fasteningsOf(part, input)[0];
+  if (!fastening) {
+    const missing = { measure: `what fastens ${name}`, how: "name its fastener in hardware.csv" };
+    return unknown(question, missing);
   }
-  return guarded(question, () => {
-    const lower = lowestSection(input).name;
-    const balance = sectionBalance(input, lower);
-    const force = handleForce.worked({
-      mass: balance.value.mass,
-      handles: latches.length,
-      dynamicFactor: input.case.demands.jerk,
-    });
-    const used = ratio(force.value / rated);
-    const style = styleOf(input.case);
-    return {
-      verdict: verdictOf(used),
-      answer: `Each of ${latches.length} must take ${Force.show(force.value, style)} of its rated ${Force.show(rated, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}), with ${Mass.show(balance.value.mass, style)} hanging and a jerk.`,
-      demand: amount(Force, "on one latch", force.value),
-      capacity: amount(Force, "rated", rated),
-      ratio: used,
-      because: [balance, force],
-      cautions: ["Lift the sections apart where you can; never stand under a joined case."],
-      source: [cite("statics", "weight shared by the latches")],
-    };
-  });
+  const own = hardwareStrength(part, input);
+  if (!isKnown(own)) return unknown(question, own, [underIt]);
+  const each = fastenerStrength(fastening, "shear", input);
+  if (!isKnown(each)) return unknown(question, each, [underIt]);
+  return guarded(question, () => latchReply(input, latches.length, { part, fastening, own, each }), [
+    underIt,
+  ]);
+}
+
+const underIt = "Lift the sections apart where you can; never stand under a joined case.";
+
+function latchReply(input: ReviewInput, latches: number, latch: FastenedHardware): Reply {
+  const { jerk, safetyFactor } = input.case.demands;
+  const balance = sectionBalance(input, lowestSection(input).name);
+  const hung = handleForce.worked({ mass: balance.value.mass, handles: latches, dynamicFactor: jerk });
+  const { used, limit, interval, because } = useAlongPanel(latch, hung.value, safetyFactor);
+  const style = styleOf(input.case);
+  const itself = limit === "itself";
+  return {
+    verdict: verdictOf(used, interval),
+    answer: `Each of ${latches} must take ${Force.show(hung.value, style)}, with ${Mass.show(balance.value.mass, style)} hanging and a jerk; ${itself ? "the latch itself sets" : "its fasteners set"} the limit at ${Ratio.show(used, { unit: "%", digits: 2 })}.`,
+    demand: amount(Force, "on one latch", hung.value),
+    capacity: amount(
+      Force,
+      itself ? "the latch itself allows" : "its fasteners allow",
+      Force.si(hung.value / used),
+    ),
+    ratio: used,
+    ...(interval ? { interval } : {}),
+    because: [balance, hung, ...because],
+    cautions: [underIt],
+    source: [cite("statics", "weight shared by the latches"), cite("machine-design", "8-12")],
+  };
 }

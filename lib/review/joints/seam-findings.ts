@@ -9,7 +9,8 @@ import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { sectionBalance } from "../travel/balance.js";
 import { verdictOf } from "../verdict.js";
-import { type FastenerStrength, fastenerStrength, isKnown } from "./fastener-strength.js";
+import { fastenerStrength } from "./fastener-strength.js";
+import { isKnown, type KnownStrength } from "./known-strength.js";
 import { useInterval } from "./use-interval.js";
 
 /** A wall of a section with the widest spaced rivets of its edges. */
@@ -56,7 +57,7 @@ function seamReply(
   input: ReviewInput,
   section: string,
   { panel, pitch }: RivetedWall,
-  known: FastenerStrength,
+  known: KnownStrength,
 ): Reply {
   const balance = sectionBalance(input, section);
   // Two walls lie along the push; the push runs evenly along the top of each, and so along all of its edges.
