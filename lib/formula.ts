@@ -17,6 +17,8 @@ export interface FormulaSymbol<T> {
   /** Bounds that are themselves not allowed. */
   readonly above?: number;
   readonly below?: number;
+  /** Unit of the number that the equation takes, for a rule in units of its own ("in"); SI unless said. */
+  readonly unit?: string;
 }
 
 /** The symbols of a record, one a field. */
@@ -59,6 +61,10 @@ export interface WorkedValue {
   readonly name: string;
   readonly symbol: string;
   readonly meaning: string;
+  /** The number that the equation takes, in SI or the symbol's own unit; absent where the value is no number. */
+  readonly number?: number;
+  /** The symbol's own unit, where it has one. */
+  readonly unit?: string;
   /** Shows the value in the reader's units. */
   show(style?: ShowStyle): string;
 }
@@ -201,10 +207,18 @@ function workedLine<In extends object, Out>(
 
 function workedValue(
   name: string,
-  { symbol, meaning, kind }: FormulaSymbol<unknown>,
+  { symbol, meaning, kind, unit }: FormulaSymbol<unknown>,
   value: unknown,
 ): WorkedValue {
-  return { name, symbol, meaning, show: (style) => kind.show(value, style) };
+  const number = unit === undefined ? kind.measure?.(value) : kind.in?.(value, unit);
+  return {
+    name,
+    symbol,
+    meaning,
+    ...(number === undefined ? {} : { number }),
+    ...(unit === undefined ? {} : { unit }),
+    show: (style) => kind.show(value, style),
+  };
 }
 
 function readInputs<In extends object, Out>(

@@ -21,10 +21,23 @@ export const plywoodEmbedment: Formula<EmbedmentInputs, Pressure> = formula({
   title: "Embedment strength of plywood",
   equation: String.raw`f_h = 0.11\,\rho\,d^{-0.3}`,
   inputs: {
-    density: { symbol: String.raw`\rho`, kind: Density, meaning: "density of the plywood", above: 0 },
-    diameter: { symbol: "d", kind: Length, meaning: "diameter of the shank", above: 0, max: 0.008 },
+    density: {
+      symbol: String.raw`\rho`,
+      kind: Density,
+      meaning: "density of the plywood",
+      above: 0,
+      unit: "kg/m3",
+    },
+    diameter: {
+      symbol: "d",
+      kind: Length,
+      meaning: "diameter of the shank",
+      above: 0,
+      max: 0.008,
+      unit: "mm",
+    },
   },
-  result: { symbol: "f_h", kind: Pressure, meaning: "embedment strength, characteristic" },
+  result: { symbol: "f_h", kind: Pressure, meaning: "embedment strength, characteristic", unit: "MPa" },
   source: [cite("en-1995", "8.3.1.3, eq. 8.20")],
   validity: "Nails up to 8 mm with heads of at least two diameters; for rivets an estimate.",
   compute: ({ density, diameter }) => 0.11 * density * (diameter * 1000) ** -0.3 * 1e6,
@@ -40,13 +53,26 @@ export const timberEmbedment: Formula<EmbedmentInputs & { readonly hole: "drille
   formula({
     id: "timber.embedment",
     title: "Embedment strength of solid timber",
-    equation: String.raw`f_h = 0.082\,\rho\,d^{-0.3},\quad \text{drilled } 0.082\,(1 - 0.01 d)\,\rho`,
+    equation: String.raw`f_h = 0.082\,\rho\,d^{-0.3}\ \text{(driven)},\quad f_h = 0.082\,(1 - 0.01\,d)\,\rho\ \text{(drilled)}`,
     inputs: {
-      density: { symbol: String.raw`\rho`, kind: Density, meaning: "density of the timber", above: 0 },
-      diameter: { symbol: "d", kind: Length, meaning: "diameter of the shank", above: 0, max: 0.008 },
+      density: {
+        symbol: String.raw`\rho`,
+        kind: Density,
+        meaning: "density of the timber",
+        above: 0,
+        unit: "kg/m3",
+      },
+      diameter: {
+        symbol: "d",
+        kind: Length,
+        meaning: "diameter of the shank",
+        above: 0,
+        max: 0.008,
+        unit: "mm",
+      },
       hole: { symbol: String.raw`\text{hole}`, kind: choice("hole", ["drilled", "driven"]), meaning: "hole" },
     },
-    result: { symbol: "f_h", kind: Pressure, meaning: "embedment strength, characteristic" },
+    result: { symbol: "f_h", kind: Pressure, meaning: "embedment strength, characteristic", unit: "MPa" },
     source: [cite("en-1995", "8.3.1.1, eq. 8.15 and 8.16")],
     validity: "Nails, and screws thinner than 6 mm, up to 8 mm; side grain.",
     compute: ({ density, diameter, hole }) => {
@@ -76,10 +102,17 @@ const quarterInch = Length.of(0.25, "in");
 export const woodDowelBearing: Formula<DowelBearingInputs, Pressure> = formula({
   id: "wood.dowel.bearing",
   title: "Dowel bearing strength of wood",
-  equation: String.raw`F_e = 16\,600\,G^{1.84};\quad D \ge \tfrac14\,\mathrm{in}:\ 11\,200\,G,\ \frac{6100\,G^{1.45}}{\sqrt{D}}`,
+  equation: String.raw`F_e = 16\,600\,\mathrm{psi}\,G^{1.84}\ \text{(below 1/4 in)},\quad F_e = 11\,200\,\mathrm{psi}\,G\ \text{(along)},\quad F_e = \frac{6100\,\mathrm{psi}\,G^{1.45}}{\sqrt{D}}\ \text{(across)}`,
   inputs: {
     specificGravity: { symbol: "G", kind: Ratio, meaning: "specific gravity, oven-dry", min: 0.3, max: 0.8 },
-    diameter: { symbol: "D", kind: Length, meaning: "diameter of the dowel", above: 0, max: 0.0254 },
+    diameter: {
+      symbol: "D",
+      kind: Length,
+      meaning: "diameter of the dowel",
+      above: 0,
+      max: 0.0254,
+      unit: "in",
+    },
     grain: {
       symbol: String.raw`\text{grain}`,
       kind: choice("grain", ["along", "across"]),

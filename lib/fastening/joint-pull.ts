@@ -32,7 +32,7 @@ export type JointPull = {
 export const rivetJointPull: Formula<JointPullInputs, JointPull> = formula<JointPullInputs, JointPull>({
   id: "rivet.joint.pull",
   title: "Pull-out strength of one rivet in ply",
-  equation: String.raw`F = \min(F_{rivet},\; 690\,\pi\,D_H\,G^2\,t)`,
+  equation: String.raw`F = \min(F_{rivet},\; W_H),\quad W_H = 690\,\mathrm{psi}\,\pi\,D_H\,G^2\,\min(t,\,2.5\,D_H)`,
   inputs: {
     rivetTension: { symbol: "F_{rivet}", kind: Force, meaning: "tensile strength of the rivet", above: 0 },
     bearingDiameter: { symbol: "D_H", kind: Length, meaning: "washer, or head or tail", above: 0 },

@@ -45,15 +45,28 @@ const tiltShare = 0.4;
 export const rivetJointShear: Formula<JointShearInputs, JointShear> = formula<JointShearInputs, JointShear>({
   id: "rivet.joint.shear",
   title: "Shear strength of one rivet in ply",
-  equation: String.raw`F = \min(F_{rivet},\; 0.4\,f_h\,d\,t,\; R_{metal})`,
+  equation: String.raw`F = \min(F_{rivet},\; F_{ply},\; R_{metal}),\quad F_{ply} = 0.4\cdot0.11\,\rho\,d^{-0.3}\,d\,t`,
   inputs: {
     rivetShear: { symbol: "F_{rivet}", kind: Force, meaning: "shear strength of the rivet", above: 0 },
-    diameter: { symbol: "d", kind: Length, meaning: "diameter of the rivet", above: 0, max: 0.008 },
+    diameter: {
+      symbol: "d",
+      kind: Length,
+      meaning: "diameter of the rivet",
+      above: 0,
+      max: 0.008,
+      unit: "mm",
+    },
     metalThickness: { symbol: "t_m", kind: Length, meaning: "thickness of the metal", above: 0 },
     metalStrength: { symbol: "F_{tu}", kind: Pressure, meaning: "tensile strength of the metal", above: 0 },
     metalEdge: { symbol: "e", kind: Length, meaning: "hole to the edge of the metal", above: 0 },
-    plyThickness: { symbol: "t", kind: Length, meaning: "thickness of the ply", above: 0 },
-    plyDensity: { symbol: String.raw`\rho`, kind: Density, meaning: "density of the ply", above: 0 },
+    plyThickness: { symbol: "t", kind: Length, meaning: "thickness of the ply", above: 0, unit: "mm" },
+    plyDensity: {
+      symbol: String.raw`\rho`,
+      kind: Density,
+      meaning: "density of the ply",
+      above: 0,
+      unit: "kg/m3",
+    },
   },
   result: {
     strength: { symbol: "F", kind: Force, meaning: "strength of the joint" },
@@ -63,7 +76,7 @@ export const rivetJointShear: Formula<JointShearInputs, JointShear> = formula<Jo
       meaning: "what gives first",
     },
     rivet: { symbol: "F_{rivet}", kind: Force, meaning: "rivet shear" },
-    ply: { symbol: "F_{ply}", kind: Force, meaning: "bearing in the ply" },
+    ply: { symbol: "F_{ply}", kind: Force, meaning: "bearing in the ply", unit: "N" },
     metal: { symbol: "R_{metal}", kind: Force, meaning: "bearing in the metal" },
   },
   source: [

@@ -17,6 +17,12 @@ const inputs: Declaration<ShankInputs, Force>["inputs"] = {
   diameter: { symbol: "D", kind: Length, meaning: "diameter", above: 0, max: 0.032 },
   penetration: { symbol: "p", kind: Length, meaning: "in the wood that holds", above: 0 },
 };
+/** The equations of lag screws fit inches and pounds only. */
+const lagInputs: typeof inputs = {
+  specificGravity: inputs.specificGravity,
+  diameter: { ...inputs.diameter, unit: "in" },
+  penetration: { ...inputs.penetration, unit: "in" },
+};
 const validity = "Side grain of dry wood, never end grain; overhead loads keep a second hold.";
 const allowable = { symbol: "W", kind: Force, meaning: "allowable pull, normal duration" } as const;
 const ultimate = { symbol: "P", kind: Force, meaning: "average pull at which it comes out" } as const;
@@ -26,7 +32,7 @@ const psi = Pressure.of(1, "psi");
 export const nailWithdrawalAllowable: Formula<ShankInputs, Force> = formula({
   id: "nail.withdrawal.allowable",
   title: "Withdrawal of a nail, allowable",
-  equation: String.raw`W = 1380\,G^{5/2} D\,p`,
+  equation: String.raw`W = 1380\,\mathrm{psi}\,G^{5/2} D\,p`,
   inputs,
   result: allowable,
   source: [cite("nds", "12.2.3, eq. 12.2-3")],
@@ -39,7 +45,7 @@ export const nailWithdrawalAllowable: Formula<ShankInputs, Force> = formula({
 export const nailWithdrawalUltimate: Formula<ShankInputs, Force> = formula({
   id: "nail.withdrawal.ultimate",
   title: "Withdrawal of a nail, average ultimate",
-  equation: String.raw`P = 7850\,G^{5/2} D\,p`,
+  equation: String.raw`P = 7850\,\mathrm{psi}\,G^{5/2} D\,p`,
   inputs,
   result: ultimate,
   source: [cite("wood-handbook", "chapter 8, eq. 8-1")],
@@ -53,8 +59,8 @@ export const lagWithdrawalAllowable: Formula<ShankInputs, Force> = formula({
   id: "lag.withdrawal.allowable",
   title: "Withdrawal of a lag screw, allowable",
   equation: String.raw`W = 1800\,G^{3/2} D^{3/4} p`,
-  inputs,
-  result: allowable,
+  inputs: lagInputs,
+  result: { ...allowable, unit: "lbf" },
   source: [cite("nds", "12.2.1, eq. 12.2-1")],
   validity,
   compute: (given) => Force.of(1800 * lagSize(given), "lbf"),
@@ -65,8 +71,8 @@ export const lagWithdrawalUltimate: Formula<ShankInputs, Force> = formula({
   id: "lag.withdrawal.ultimate",
   title: "Withdrawal of a lag screw, average ultimate",
   equation: String.raw`P = 8100\,G^{3/2} D^{3/4} p`,
-  inputs,
-  result: ultimate,
+  inputs: lagInputs,
+  result: { ...ultimate, unit: "lbf" },
   source: [cite("wood-handbook", "chapter 8, eq. 8-13")],
   validity,
   compute: (given) => Force.of(8100 * lagSize(given), "lbf"),

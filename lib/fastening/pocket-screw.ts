@@ -21,11 +21,24 @@ export interface PocketScrewInputs {
 export const inclinedScrewPull: Formula<PocketScrewInputs, Force> = formula({
   id: "screw.withdrawal.inclined",
   title: "Withdrawal of screws at an angle, pocket screws",
-  equation: String.raw`F = \frac{n^{0.9}\,0.52\,d^{-0.5}\,l^{-0.1}\rho^{0.8}\;d\,l\,k_d}{1.2\cos^2\alpha + \sin^2\alpha}`,
+  equation: String.raw`F = \frac{n^{0.9}\,0.52\,d^{-0.5}\,l^{-0.1}\rho^{0.8}\;d\,l\,\min(d/8,\,1)}{1.2\cos^2\alpha + \sin^2\alpha}`,
   inputs: {
-    density: { symbol: String.raw`\rho`, kind: Density, meaning: "density, low one of the batch", above: 0 },
-    diameter: { symbol: "d", kind: Length, meaning: "diameter over the thread", above: 0, max: 0.012 },
-    penetration: { symbol: "l", kind: Length, meaning: "thread in the wood", above: 0 },
+    density: {
+      symbol: String.raw`\rho`,
+      kind: Density,
+      meaning: "density, low one of the batch",
+      above: 0,
+      unit: "kg/m3",
+    },
+    diameter: {
+      symbol: "d",
+      kind: Length,
+      meaning: "diameter over the thread",
+      above: 0,
+      max: 0.012,
+      unit: "mm",
+    },
+    penetration: { symbol: "l", kind: Length, meaning: "thread in the wood", above: 0, unit: "mm" },
     angle: {
       symbol: String.raw`\alpha`,
       kind: Angle,
@@ -35,7 +48,7 @@ export const inclinedScrewPull: Formula<PocketScrewInputs, Force> = formula({
     },
     count: { symbol: "n", kind: Ratio, meaning: "screws", min: 1 },
   },
-  result: { symbol: "F", kind: Force, meaning: "pull that 95 % of such joints hold" },
+  result: { symbol: "F", kind: Force, meaning: "pull that 95 % of such joints hold", unit: "N" },
   source: [cite("en-1995", "8.7.2, eq. 8.38 to 8.40")],
   validity: "Before load-duration and safety factors; solid softwood, 6 to 12 mm in the code.",
   warn: ({ angle, diameter }) => [

@@ -47,7 +47,7 @@ const unanchored =
 export const headPullThrough: Formula<PullThroughInputs, Force> = formula({
   id: "wood.head.pullthrough",
   title: "Head pull-through in wood, allowable",
-  equation: String.raw`W_H = 690\,\pi\,D_H\,G^2\,t,\quad t > 2.5 D_H:\ 1725\,\pi\,D_H^2\,G^2`,
+  equation: String.raw`W_H = 690\,\mathrm{psi}\,\pi\,D_H\,G^2\,\min(t,\,2.5\,D_H)`,
   inputs: {
     specificGravity: { symbol: "G", kind: Ratio, meaning: "specific gravity, oven-dry", min: 0.3, max: 0.8 },
     headDiameter: { symbol: "D_H", kind: Length, meaning: "diameter of head or washer", above: 0 },

@@ -48,7 +48,7 @@ export const screwWithdrawalAllowable: Formula<ScrewInputs, Force> = formula({
   ...shared,
   id: "screw.withdrawal.allowable",
   title: "Withdrawal of a wood screw, allowable",
-  equation: String.raw`W = 2850\,G^2\,D\,p`,
+  equation: String.raw`W = 2850\,\mathrm{psi}\,G^2\,D\,p`,
   result: { symbol: "W", kind: Force, meaning: "allowable pull, normal duration" },
   source: [cite("nds", "12.2.2, eq. 12.2-2")],
   compute: ({ specificGravity, diameter, penetration }) =>
@@ -60,7 +60,7 @@ export const screwWithdrawalUltimate: Formula<ScrewInputs, Force> = formula({
   ...shared,
   id: "screw.withdrawal.ultimate",
   title: "Withdrawal of a wood screw, average ultimate",
-  equation: String.raw`P = 15\,700\,G^2\,D\,p`,
+  equation: String.raw`P = 15\,700\,\mathrm{psi}\,G^2\,D\,p`,
   result: { symbol: "P", kind: Force, meaning: "average pull at which it comes out" },
   source: [cite("wood-handbook", "chapter 8, eq. 8-10")],
   compute: ({ specificGravity, diameter, penetration }) =>
@@ -84,12 +84,25 @@ export const screwWithdrawalCharacteristic: Formula<CharacteristicScrewInputs, F
   title: "Withdrawal of a screw, characteristic",
   equation: String.raw`F = 0.52\,d^{-0.5}\,l^{-0.1}\,\rho^{0.8}\;d\,l\,\min(d/8,\,1)`,
   inputs: {
-    density: { symbol: String.raw`\rho`, kind: Density, meaning: "density, low one of the batch", above: 0 },
-    diameter: { symbol: "d", kind: Length, meaning: "diameter over the thread", above: 0, max: 0.012 },
-    penetration: { symbol: "l", kind: Length, meaning: "thread in the wood", above: 0 },
+    density: {
+      symbol: String.raw`\rho`,
+      kind: Density,
+      meaning: "density, low one of the batch",
+      above: 0,
+      unit: "kg/m3",
+    },
+    diameter: {
+      symbol: "d",
+      kind: Length,
+      meaning: "diameter over the thread",
+      above: 0,
+      max: 0.012,
+      unit: "mm",
+    },
+    penetration: { symbol: "l", kind: Length, meaning: "thread in the wood", above: 0, unit: "mm" },
     base: { symbol: String.raw`\text{base}`, kind: screwBase, meaning: "driven into" },
   },
-  result: { symbol: "F", kind: Force, meaning: "pull that 95 % of screws hold" },
+  result: { symbol: "F", kind: Force, meaning: "pull that 95 % of screws hold", unit: "N" },
   source: [cite("en-1995", "8.7.2, eq. 8.38 to 8.40")],
   validity: "Before load-duration and safety factors; the code gives it for 6 mm to 12 mm in softwood.",
   warn: ({ base, diameter, penetration }) => [

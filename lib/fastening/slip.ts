@@ -14,17 +14,24 @@ export interface SlipInputs {
 export const slipStiffness: Formula<SlipInputs, SpringRate> = formula({
   id: "fastener.slip",
   title: "Stiffness of a fastener against slip",
-  equation: String.raw`K_{ser} = \frac{\rho^{1.5} d}{23},\quad \text{driven nail } \frac{\rho^{1.5} d^{0.8}}{30}`,
+  equation: String.raw`K_{ser} = \frac{\rho^{1.5} d}{23}\ \text{(drilled)},\quad K_{ser} = \frac{\rho^{1.5} d^{0.8}}{30}\ \text{(driven nail)}`,
   inputs: {
-    density: { symbol: String.raw`\rho`, kind: Density, meaning: "mean density", above: 0 },
-    diameter: { symbol: "d", kind: Length, meaning: "diameter of the shank", above: 0, max: 0.03 },
+    density: { symbol: String.raw`\rho`, kind: Density, meaning: "mean density", above: 0, unit: "kg/m3" },
+    diameter: {
+      symbol: "d",
+      kind: Length,
+      meaning: "diameter of the shank",
+      above: 0,
+      max: 0.03,
+      unit: "mm",
+    },
     shank: {
       symbol: String.raw`\text{shank}`,
       kind: choice("shank", ["driven nail", "screw, bolt or drilled"]),
       meaning: "how it sits",
     },
   },
-  result: { symbol: "K_{ser}", kind: SpringRate, meaning: "force over slip in use" },
+  result: { symbol: "K_{ser}", kind: SpringRate, meaning: "force over slip in use", unit: "N/mm" },
   source: [cite("en-1995", "7.1, table 7.1")],
   validity:
     "One shear plane, wood on wood; with metal on one side twice as stiff. A rivet in ply: an estimate.",

@@ -20,7 +20,7 @@ export const airNeeded: Formula<
 > = formula({
   id: "heat.air",
   title: "Air that carries heat away",
-  equation: String.raw`Q=\frac{P}{\rho\,c_p\,\Delta T}`,
+  equation: String.raw`Q=\frac{P}{1.2\cdot1006\,(\rho/\rho_0)\,\Delta T}`,
   inputs: {
     power: { symbol: "P", kind: Power, meaning: "heat", min: 0 },
     rise: { symbol: String.raw`\Delta T`, kind: TemperatureRise, meaning: "allowed rise", above: 0 },
@@ -46,8 +46,8 @@ export const airNeeded: Formula<
 export const airThinness: Formula<{ readonly height: Length }, Ratio> = formula({
   id: "heat.altitude",
   title: "Thinner air higher up",
-  equation: String.raw`\frac{\rho}{\rho_0}=(1-2.25577\cdot10^{-5}z)^{4.25588}`,
-  inputs: { height: { symbol: "z", kind: Length, meaning: "height above the sea", min: -500, max: 11_000 } },
+  equation: String.raw`\rho/\rho_0=(1-2.25577\cdot10^{-5}z)^{4.25588}`,
+  inputs: { height: { symbol: "z", kind: Length, meaning: "height above the sea", min: -500, max: 11_000, unit: "m" } },
   result: { symbol: String.raw`\rho/\rho_0`, kind: Ratio, meaning: "share of the density" },
   source: [cite("ashrae", "standard atmosphere")],
   validity: "A standard day.",

@@ -27,7 +27,7 @@ export interface FanInCase {
 export const fanFlow: Formula<FanInCase, AirFlow> = formula({
   id: "heat.fan",
   title: "What a fan moves in its case",
-  equation: String.raw`p_0\left(1-\frac{Q}{Q_0}\right)=\frac{\rho}{2}\left(\frac{Q}{C_D A}\right)^2`,
+  equation: String.raw`Q=\frac{2\,p_0}{\frac{p_0}{Q_0}+\sqrt{\left(\frac{p_0}{Q_0}\right)^2+\frac{2\,\rho\,p_0}{(C_D A)^2}}}`,
   inputs: {
     freeFlow: { symbol: "Q_0", kind: AirFlow, meaning: "free flow", above: 0 },
     deadPressure: { symbol: "p_0", kind: Pressure, meaning: "pressure without flow", above: 0 },

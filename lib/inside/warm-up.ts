@@ -25,7 +25,7 @@ export interface WarmUp {
 export const warmUp: Formula<WarmUp, TemperatureRise> = formula({
   id: "heat.warm.up",
   title: "How warm it is after a while",
-  equation: String.raw`\Delta T(t)=\Delta T_\infty\left(1-e^{-tG/C}\right)`,
+  equation: String.raw`\Delta T=\Delta T_\infty\left(1-e^{-tG/C}\right)`,
   inputs: {
     finalRise: {
       symbol: String.raw`\Delta T_\infty`,

@@ -54,13 +54,13 @@ const copperRise = 0.00393;
 export const wireResistance: Formula<CopperWire, Resistance> = formula({
   id: "power.wire.resistance",
   title: "Resistance of a copper wire",
-  equation: String.raw`R=\frac{\rho_{20}L}{A}\left(1+\alpha(T-20\,^\circ\mathrm{C})\right)`,
+  equation: String.raw`R=\frac{L}{58\,A}\left(1+0.00393\,(T-20)\right)`,
   inputs: {
-    area: { symbol: "A", kind: Area, meaning: "copper", above: 0 },
-    length: { symbol: "L", kind: Length, meaning: "length of wire", above: 0 },
-    temperature: { symbol: "T", kind: Temperature, meaning: "of the copper", min: 200, max: 500 },
+    area: { symbol: "A", kind: Area, meaning: "copper", above: 0, unit: "mm2" },
+    length: { symbol: "L", kind: Length, meaning: "length of wire", above: 0, unit: "m" },
+    temperature: { symbol: "T", kind: Temperature, meaning: "of the copper", min: 200, max: 500, unit: "°C" },
   },
-  result: { symbol: "R", kind: Resistance, meaning: "resistance" },
+  result: { symbol: "R", kind: Resistance, meaning: "resistance", unit: "ohm" },
   source: [cite("electricity", "resistance of a wire"), cite("nec", "chapter 9, table 8")],
   validity: "Direct current or thin wire at mains frequency; stranding adds 2 to 3 %.",
   compute: ({ area, length, temperature }) =>

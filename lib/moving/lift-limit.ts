@@ -75,7 +75,9 @@ const leastReach = 0.25;
 export const liftLimit: Formula<LiftAt, LiftLimit> = formula<LiftAt, LiftLimit>({
   id: "lift.limit",
   title: "Recommended weight limit of a lift",
-  equation: String.raw`\mathrm{RWL} = 23\,\mathrm{kg}\cdot\frac{25}{H}\,\bigl(1 - 0.003\,|V - 75|\bigr)\Bigl(0.82 + \frac{4.5}{D}\Bigr)(1 - 0.0032\,A)\;\mathrm{FM}\;\mathrm{CM}\quad(\mathrm{cm},\ {}^\circ)`,
+  equation: String.raw`\mathrm{RWL} = 23\,\mathrm{kg}\;\mathrm{HM}\;\mathrm{VM}\;\mathrm{DM}\;\mathrm{AM}\;\mathrm{FM}\;\mathrm{CM},\quad
+    \mathrm{HM} = \frac{25}{\max(H,\,25)},\quad \mathrm{VM} = 1 - 0.003\cdot|V - 75|,\quad
+    \mathrm{DM} = 0.82 + \frac{4.5}{\max(D,\,25)},\quad \mathrm{AM} = 1 - 0.0032\,A`,
   inputs: {
     reach: {
       symbol: "H",
@@ -83,8 +85,16 @@ export const liftLimit: Formula<LiftAt, LiftLimit> = formula<LiftAt, LiftLimit>(
       meaning: "ankles to hands, along the floor",
       min: 0,
       max: Length.of(63, "cm"),
+      unit: "cm",
     },
-    height: { symbol: "V", kind: Length, meaning: "height of the hands", min: 0, max: Length.of(175, "cm") },
+    height: {
+      symbol: "V",
+      kind: Length,
+      meaning: "height of the hands",
+      min: 0,
+      max: Length.of(175, "cm"),
+      unit: "cm",
+    },
     startHeight: {
       symbol: "V_0",
       kind: Length,
@@ -92,13 +102,21 @@ export const liftLimit: Formula<LiftAt, LiftLimit> = formula<LiftAt, LiftLimit>(
       min: 0,
       max: Length.of(175, "cm"),
     },
-    travel: { symbol: "D", kind: Length, meaning: "lifted or lowered by", min: 0, max: Length.of(175, "cm") },
+    travel: {
+      symbol: "D",
+      kind: Length,
+      meaning: "lifted or lowered by",
+      min: 0,
+      max: Length.of(175, "cm"),
+      unit: "cm",
+    },
     twist: {
       symbol: "A",
       kind: Angle,
       meaning: "load to the side of straight ahead",
       min: 0,
       max: degree(135),
+      unit: "°",
     },
     rate: frequencyMultiplier.declaration.inputs.rate,
     duration: frequencyMultiplier.declaration.inputs.duration,

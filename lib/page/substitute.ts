@@ -3,7 +3,6 @@ import { shownNumber } from "./shown-number.js";
 import { type ArithmeticItem, reckon } from "./tex-arithmetic.js";
 import { groupEnd, joinTex, texClauses, texTokens } from "./tex-token.js";
 import { texOfValue } from "./tex-value.js";
-import type { SymbolView } from "./view.js";
 
 const accents = ["\\bar", "\\hat", "\\tilde", "\\dot", "\\ddot", "\\vec", "\\overline", "\\mathbf"];
 const looseBefore = ["{", "(", "[", "=", "+", "-", "\\cdot", "\\times", "/", "\\lceil", ","];
@@ -11,6 +10,16 @@ const looseAfter = ["}", ")", "]", "=", "+", "-", "\\cdot", "\\times", "/", "\\r
 
 /** Values are shown to four figures, and powers magnify what that cuts off. */
 const agreement = 0.01;
+
+/** What goes into an equation in the place of a symbol. */
+export interface PutIn {
+  /** TeX. */
+  readonly symbol: string;
+  /** As it is printed. */
+  readonly value: string;
+  /** What the equation reckons with; the printed value in SI unless given. */
+  readonly number?: number;
+}
 
 /** A symbol with the value to put in its place, or none where the value is no single number. */
 interface Known {
@@ -21,17 +30,13 @@ interface Known {
 
 /**
  * The equation's lines with every input's symbol replaced by its value and unit, each ending in its result:
- * `w = 5 (120 N/m) (1200 mm)^4 / ... = 3.2 mm`. A line is given only where the printed numbers, reckoned
- * over in SI, come to the printed result within a hundredth; so none for a series, for a rule of thumb
- * in units of its own, or for a symbol that stands for a list or a word.
+ * `w = 5 (120 N/m) (1200 mm)^4 / ... = 3.2 mm`. A line is given only where the numbers, reckoned over in
+ * SI or in the units that a rule of thumb has of its own, come to the printed result within a hundredth; so
+ * none for a series, or for a symbol that stands for a list or a word.
  *
  * @returns TeX
  */
-export function substitute(
-  equation: string,
-  inputs: readonly SymbolView[],
-  results: readonly SymbolView[],
-): string[] {
+export function substitute(equation: string, inputs: readonly PutIn[], results: readonly PutIn[]): string[] {
   const known = [...inputs, ...results].map(knownSymbol);
   return texClauses(equation).flatMap((clause) => {
     const equals = clause.indexOf("=");
@@ -41,8 +46,8 @@ export function substitute(
   });
 }
 
-function knownSymbol({ symbol, value }: SymbolView): Known {
-  return { tokens: texTokens(symbol), tex: texOfValue(value), number: shownNumber(value) };
+function knownSymbol({ symbol, value, number = shownNumber(value) }: PutIn): Known {
+  return { tokens: texTokens(symbol), tex: texOfValue(value), number };
 }
 
 function numbersIn(

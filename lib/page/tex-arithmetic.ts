@@ -1,7 +1,7 @@
 /** Reckons over the right-hand side of an equation: sums, products, fractions, powers, roots, a few functions. */
 import { standardGravity } from "../quantity/index.js";
 import { unitSize } from "./shown-number.js";
-import { isSpace } from "./tex-token.js";
+import { isSpace, isWords } from "./tex-token.js";
 
 /** A token of TeX, or a number that stands in the place of a symbol. */
 export type ArithmeticItem = string | number;
@@ -15,16 +15,19 @@ const functions: Readonly<Record<string, (value: number) => number>> = {
   "\\ln": Math.log,
 };
 
-const constants: Readonly<Record<string, number>> = { "\\pi": Math.PI, g: standardGravity };
+const constants: Readonly<Record<string, number>> = { "\\pi": Math.PI, g: standardGravity, e: Math.E };
 
 const closing: Readonly<Record<string, string>> = { "(": ")", "[": "]", "{": "}", "\\lceil": "\\rceil" };
 
-const signs = ["+", "-", "*", "/", "^", "=", ",", ")", "]", "}", "\\cdot", "\\times", "\\rceil"];
+/** Two bars look alike, so the sign before a size without its sign is written. */
+const bar = "|";
+
+const signs = ["+", "-", "*", "/", "^", "=", ",", ")", "]", "}", "\\cdot", "\\times", "\\rceil", bar];
 
 /** The value of an expression; undefined where it holds anything but plain arithmetic on known numbers. */
 export function reckon(items: readonly ArithmeticItem[]): number | undefined {
   try {
-    const value = new Reader(items.filter((item) => typeof item === "number" || !isSpace(item))).whole();
+    const value = new Reader(items.filter((item) => typeof item === "number" || !(isSpace(item) || isWords(item)))).whole();
     return Number.isFinite(value) ? value : undefined;
   } catch (error) {
     if (error instanceof SyntaxError) return undefined;
@@ -74,6 +77,7 @@ class Reader {
     if (typeof item === "number") return item;
     if (item === undefined) throw new SyntaxError("an expression ends early");
     if (item in closing) return this.#bracketed(item);
+    if (item === bar) return this.#barred();
     if (item === "\\frac" || item === "\\tfrac") return this.#argument() / this.#argument();
     if (item === "\\min" || item === "\\max") return this.#extreme(item);
     return this.#function(item) ?? constants[item] ?? literal(item);
@@ -81,13 +85,21 @@ class Reader {
 
   #function(item: string): number | undefined {
     const apply = functions[item];
-    return apply?.(item === "\\sqrt" ? this.#argument() : this.#power());
+    if (item === "\\sqrt") return apply?.(this.#argument());
+    const power = apply && this.#take("^") ? this.#argument() : 1;
+    return apply && apply(this.#power()) ** power;
   }
 
   #bracketed(open: string): number {
     const value = this.#sum();
     this.#expect(closing[open] ?? "");
     return open === "\\lceil" ? Math.ceil(value) : value;
+  }
+
+  #barred(): number {
+    const value = Math.abs(this.#sum());
+    this.#expect(bar);
+    return value;
   }
 
   #extreme(which: string): number {

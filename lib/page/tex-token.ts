@@ -39,9 +39,14 @@ export function texClauses(tex: string): string[][] {
   return clauses;
 }
 
-/** Whether a token only sets things apart or sizes a bracket. */
+/** Whether a token only sets things apart, sizes a bracket. */
 export function isSpace(token: string): boolean {
   return /^\\(?:[,;:! ]|quad|qquad|left|right|[bB]igg?[lr]?)$/.test(token);
+}
+
+/** Whether a token is words beside the equation. */
+export function isWords(token: string): boolean {
+  return /^\\text\s*\{/.test(token);
 }
 
 function depthChange(token = ""): number {

@@ -3,7 +3,7 @@ import type { WorkedLine, WorkedValue } from "../formula.js";
 import type { ShowStyle } from "../quantity/index.js";
 import type { Amount, Finding } from "../review/finding.js";
 import { showCitation } from "../source.js";
-import { substitute } from "./substitute.js";
+import { type PutIn, substitute } from "./substitute.js";
 import type { AmountView, FindingView, SymbolView, View, WorkedView } from "./view.js";
 
 /** What can be turned into views: a worked line, a finding, a sentence, a view, or a list of such. */
@@ -45,13 +45,22 @@ export function workedView(line: WorkedLine, readers?: ShowStyle): WorkedView {
     id,
     title,
     equation,
-    substituted: substitute(equation, inputs, results),
+    substituted: substitute(equation, line.inputs.map(putIn(style)), line.results.map(putIn(style))),
     inputs,
     results,
     source: source.map(showCitation),
     validity,
     warnings,
   };
+}
+
+/** A value as it goes into the equation: in the symbol's own unit where it has one. */
+function putIn(style: ShowStyle): (worked: WorkedValue) => PutIn {
+  return ({ symbol, number, unit, show }) => ({
+    symbol,
+    value: show(unit === undefined ? style : { ...style, unit }),
+    ...(number === undefined ? {} : { number }),
+  });
 }
 
 function symbolView(worked: WorkedValue, style: ShowStyle | undefined): SymbolView {

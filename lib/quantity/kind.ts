@@ -34,6 +34,8 @@ export interface Kind<T> {
   show(value: T, style?: ShowStyle): string;
   /** The number a range guard compares; absent where the kind has no order. */
   measure?(value: T): number;
+  /** The number of a unit that a value is; absent where the kind has no units. */
+  in?(value: T, unit: string): number;
   /** Turns a bound of a range guard into text. */
   showMeasure?(value: number, style?: ShowStyle): string;
 }

@@ -38,9 +38,29 @@ test.each<[string, Values, Values, string]>([
   ["R = \\min(a, 2b)", { a: "9 mm", b: "2 mm" }, { R: "4 mm" }, "R=\\min(9mm,2(2mm))=4mm"],
   ["F = m g", { m: "10 kg" }, { F: "98.07 N" }, "F=(10kg)g=98.07N"],
   ["x = a + 0.1\\,\\mathrm{mm}", { a: "1 mm" }, { x: "1.1 mm" }, "x=1mm+0.1mm=1.1mm"],
+  ["M = 1 - |V-75|", { V: "74.5" }, { M: "0.5" }, "M=1-|(74.5)-75|=0.5"],
+  ["t = a \\cos^2\\theta", { a: "8 mm", "\\theta": "45°" }, { t: "4 mm" }, "t=(8mm)\\cos^2(45^\\circ)=4mm"],
+  ["s = a (1 - e^{-t})", { a: "2", t: "0.6931" }, { s: "1" }, "s=(2)(1-e^-0.6931)=1"],
+  ["d = 2 a \\text{ (driven)}", { a: "2 mm" }, { d: "4 mm" }, "d=2(2mm)\\text(driven)=4mm"],
   ["m = 16\\,600 a", { a: "2" }, { m: "33\u202f200" }, "m=16600(2)=33200"],
 ])("%s takes its numbers", (equation, inputs, results, line) => {
   expect(lines(equation, inputs, results)).toEqual([line]);
+});
+
+test("a number given beside the printed text is what the equation takes", () => {
+  const inputs = [
+    { symbol: "D", value: "0.25 in", number: 0.25 },
+    { symbol: "G", value: "0.5", number: 0.5 },
+  ];
+  const result = [{ symbol: "W", value: "1.5 lbf", number: 1.5 }];
+  expect(substitute("W = 12\\,G D", inputs, result)).toHaveLength(1);
+  expect(
+    substitute(
+      "W = 12\\,G D",
+      inputs.map(({ symbol, value }) => ({ symbol, value })),
+      result,
+    ),
+  ).toEqual([]);
 });
 
 test("each of several equations takes its numbers, also from the one before", () => {

@@ -1,0 +1,105 @@
+/** Rules of thumb that fit units of their own show their numbers in those units, whatever the reader's are. */
+import { expect, test } from "vitest";
+import type { AnyFormula } from "../../lib/formula.js";
+import {
+  dowelYieldMoment,
+  headPullThrough,
+  inclinedScrewPull,
+  lagWithdrawalAllowable,
+  liftLimit,
+  plywoodEmbedment,
+  screwWithdrawalAllowable,
+  screwWithdrawalCharacteristic,
+  slipStiffness,
+  timberEmbedment,
+  wireResistance,
+} from "../../lib/index.js";
+import { workedView } from "../../lib/page/to-view.js";
+
+const lift = { twist: "30 deg", rate: "0.2 lifts/min", duration: "up to 1 h", grip: "fair" };
+
+test.each<[string, AnyFormula, Record<string, unknown>, number, RegExp]>([
+  [
+    "screw withdrawal, psi",
+    screwWithdrawalAllowable,
+    { specificGravity: 0.5, diameter: "0.25 in", penetration: "1 in", base: "solid wood" },
+    1,
+    /psi/,
+  ],
+  [
+    "lag screw, inches and pounds",
+    lagWithdrawalAllowable,
+    { specificGravity: 0.5, diameter: "6.35 mm", penetration: "25.4 mm" },
+    1,
+    /0\.25.*in.*lbf/,
+  ],
+  [
+    "screw of the European code, mm and newtons",
+    screwWithdrawalCharacteristic,
+    { density: "350 kg/m3", diameter: "4 mm", penetration: "30 mm", base: "solid wood" },
+    1,
+    /350.*kg.*30.*mm.*1204.*N/,
+  ],
+  [
+    "pocket screw",
+    inclinedScrewPull,
+    { density: "350 kg/m3", diameter: "6 mm", penetration: "30 mm", angle: "45 deg", count: 2 },
+    1,
+    /45.*mm.*N|mm.*45.*N/,
+  ],
+  ["embedment in ply, MPa", plywoodEmbedment, { density: "600 kg/m3", diameter: "4 mm" }, 1, /mm.*MPa/],
+  [
+    "embedment in timber, drilled",
+    timberEmbedment,
+    { density: "350 kg/m3", diameter: "4 mm", hole: "drilled" },
+    1,
+    /drilled/,
+  ],
+  [
+    "slip, driven nail",
+    slipStiffness,
+    { density: "400 kg/m3", diameter: "3 mm", shank: "driven nail" },
+    1,
+    /driven nail/,
+  ],
+  [
+    "yield moment",
+    dowelYieldMoment,
+    { tensileStrength: "650 MPa", diameter: "3 mm" },
+    1,
+    /3392.*Nmm|3393.*Nmm/,
+  ],
+  [
+    "pull-through",
+    headPullThrough,
+    { specificGravity: 0.5, headDiameter: "0.5 in", thickness: "0.375 in" },
+    1,
+    /psi/,
+  ],
+  [
+    "lift, centimetres and degrees",
+    liftLimit,
+    { ...lift, reach: "400 mm", height: "600 mm", startHeight: "600 mm", travel: "600 mm" },
+    5,
+    /40.*cm/,
+  ],
+  [
+    "wire, square millimetres and degrees Celsius",
+    wireResistance,
+    { area: "2.5 mm2", length: "10 m", temperature: "75 °C" },
+    1,
+    /75/,
+  ],
+])("%s", (_, formula, inputs, count, shown) => {
+  for (const system of ["inch", "metric"] as const) {
+    const { substituted } = workedView(formula.worked(formula.read(inputs)), { system });
+    expect(substituted).toHaveLength(count);
+    expect(substituted.join(" ")).toMatch(shown);
+  }
+});
+
+test("the table beside the equation stays in the reader's units", () => {
+  const inputs = { ...lift, reach: "400 mm", height: "600 mm", startHeight: "600 mm", travel: "600 mm" };
+  const view = workedView(liftLimit.worked(liftLimit.read(inputs)), { system: "inch" });
+  expect(view.inputs[0]?.value).toBe("15.75 in");
+});
