@@ -66,6 +66,7 @@ export type SourceKey =
   | "ctu-code"
   | "astm-d4169"
   | "mil-std-810"
+  | "mil-std-1472"
   | "astm-f2057"
   | "cushion-design"
   | "package-handbook"
@@ -145,7 +146,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     year: 2021,
   },
   "hse-manual-handling": {
-    title: "Manual handling, L23: push and pull filter",
+    title: "Manual handling, guidance on regulations, L23",
     author: "Health and Safety Executive",
   },
   "iec-62368": {
@@ -231,6 +232,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     title: "MIL-STD-810 Environmental engineering considerations, method 516",
     author: "US Department of Defense",
   },
+  "mil-std-1472": { title: "MIL-STD-1472 Human engineering", author: "US Department of Defense" },
   "astm-f2057": {
     title: "ASTM F2057-23 Safety specification for clothing storage units",
     author: "ASTM International",

@@ -1,12 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import {
-  judgePairLift,
-  type Lift,
-  LiftRate,
-  type LoadBetweenTwo,
-  pairShares,
-} from "../../lib/moving/index.js";
+import { type LoadBetweenTwo, pairShares } from "../../lib/moving/index.js";
 import { degree, kg, mm } from "../../lib/quantity/index.js";
 
 const load: LoadBetweenTwo = {
@@ -55,18 +49,4 @@ test("refuses a load that would tip over a handle", () => {
   expect(() => pairShares({ ...load, toCentre: mm(1010) })).toThrow(
     new RangeError("lift.pair.shares: the load tips over: the first person would have to hold it down"),
   );
-});
-
-test("each share is judged as a lift of its own, with the caution for teams", () => {
-  const hands = { reach: mm(300), height: mm(600), twist: degree(0) };
-  const lift: Lift = {
-    start: hands,
-    end: hands,
-    rate: LiftRate.of(0.2, "lifts/min"),
-    duration: "up to 1 h",
-    grip: "good",
-  };
-  const verdict = judgePairLift(load, { first: lift, second: lift });
-  expect(verdict.first.index.value / verdict.second.index.value).toBeCloseTo(28 / 12, 9);
-  expect(verdict.caution).toMatch(/made for one person; comparing each share with it is common practice/);
 });

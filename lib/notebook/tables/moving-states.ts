@@ -1,18 +1,18 @@
 /** Mass in every state, shares of a lift, and the lean in every direction: rows for the outside notebook. */
 import type { Job } from "../../job/index.js";
-import { Inertia, pairShares, toppleDirections } from "../../moving/index.js";
+import { Inertia, teamShares, toppleDirections } from "../../moving/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Angle, Length, Mass } from "../../quantity/index.js";
 import {
-  endShares,
   judgeShare,
-  liftAxis,
+  limitOf,
   type StateOfMass,
   sectionBalance,
   standingHeight,
   standOf,
   statesOfMass,
   styleOf,
+  teamLoad,
 } from "../../review/index.js";
 import { massUnit } from "./moving.js";
 
@@ -50,7 +50,7 @@ export interface ShareRow {
   readonly share: number;
 }
 
-/** One of the people at each end of each section that has handles for it; empty where one lifts alone. */
+/** Everyone who lifts a section that has handles at both ends; empty where one lifts alone. */
 export function shareRows(job: Job): readonly ShareRow[] {
   const { people } = job.case.journey;
   const unit = massUnit(job.case.units);
@@ -59,20 +59,17 @@ export function shareRows(job: Job): readonly ShareRow[] {
     job.review.travel.some((finding) => finding.id === id && finding.verdict !== "unknown");
   return job.parts.sections.flatMap(({ name }) => {
     if (!isKnown(`travel.lift.${name}`)) return [];
-    const balance = sectionBalance(job, name);
-    const shares = pairShares(endShares(job, name, balance, Mass.si((2 * balance.value.mass) / people)));
-    const [first, second] = liftAxis(job, name) === "x" ? ["left", "right"] : ["front", "back"];
-    return [
-      { who: `${name}, ${first} end`, share: Mass.in(shares.first, unit) },
-      { who: `${name}, ${second} end`, share: Mass.in(shares.second, unit) },
-    ];
+    const load = teamLoad(job, name, sectionBalance(job, name), people);
+    return teamShares(load).shares.map((share, i) => ({
+      who: `${name}, ${load.people[i]?.name ?? ""}`,
+      share: Mass.in(share, unit),
+    }));
   });
 }
 
 /** What the lifting equation recommends for one person on this journey, in the case's own unit. */
 export function recommendedShare(job: Job): number {
-  const { atStart, atEnd } = judgeShare(job, Mass.si(1));
-  return Mass.in(Mass.si(Math.min(atStart.value.limit, atEnd.value.limit)), massUnit(job.case.units));
+  return Mass.in(limitOf(judgeShare(job, Mass.si(1))), massUnit(job.case.units));
 }
 
 /** The lean at which the stack tips, one direction. */

@@ -8,7 +8,7 @@ import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { sectionBalance } from "../travel/balance.js";
-import { endShares, liftHandles } from "../travel/lift-findings.js";
+import { endShares, liftHandles } from "../travel/handles.js";
 import { verdictOf } from "../verdict.js";
 import { fastenerStrength } from "./fastener-strength.js";
 import { type FastenedHardware, hardwareStrength, useAlongPanel } from "./hardware-strength.js";

@@ -7,7 +7,7 @@ import type { Finding } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { type BalanceLine, sectionBalance } from "./balance.js";
-import { endShares, liftAxis } from "./lift-findings.js";
+import { endShares, liftAxis } from "./handles.js";
 
 /** Common practice, no source: no end carries more than 55 % of a section. */
 const allowedOffset = 0.05;

@@ -21,17 +21,20 @@ function firstOut(contents: readonly Content[], excess: number): string {
   return names.length === 0 ? "" : ` (${names.join(", ")}${enough})`;
 }
 
-/** What would bring the lift within its limit: things left out, the heaviest first, or more hands. */
+/**
+ * What would bring the lift within its limit: things left out, the heaviest first, or more hands.
+ *
+ * @param excess to be left out of the whole section
+ * @param hands people of whom none carries too much; nothing where four are not enough
+ */
 export function lighter(
   contents: readonly Content[],
-  people: number,
-  share: Mass,
-  limit: Mass,
+  excess: Mass,
+  hands: number | undefined,
   style: ShowStyle,
 ): string {
-  const out = Mass.show(Mass.si((share - limit) * people), style);
-  const enough = Math.ceil((people * share) / limit);
-  const hands = enough % 2 === 0 ? enough : enough + 1;
-  const first = firstOut(contents, (share - limit) * people);
-  return `Take out about ${out}${first}, lift with ${hands} people, or use a ramp or a lift gate.`;
+  const out = `Take out about ${Mass.show(excess, style)}${firstOut(contents, excess)}`;
+  return hands === undefined
+    ? `${out}, or use a ramp, a lift gate or a hoist: even four people are not enough.`
+    : `${out}, lift with ${hands} people, or use a ramp or a lift gate.`;
 }

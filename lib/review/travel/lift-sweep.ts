@@ -1,6 +1,7 @@
 import { Length } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
-import { liftAxis, liftFindings } from "./lift-findings.js";
+import { liftAxis } from "./handles.js";
+import { liftFindings } from "./lift-findings.js";
 
 /** The lifting index of a section with one content moved. */
 export interface LiftRow {

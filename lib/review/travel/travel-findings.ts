@@ -1,15 +1,17 @@
 import type { Finding } from "../finding.js";
 import type { ReviewInput } from "../review-input.js";
 import { balanceFindings } from "./balance-findings.js";
-import { carryFindings } from "./carry-findings.js";
 import { childFindings } from "./child-findings.js";
 import { dropFindings } from "./drop-findings.js";
+import { gripFindings } from "./grip-findings.js";
 import { groundFindings } from "./ground-findings.js";
 import { lashingFindings } from "./lashing-findings.js";
 import { liftFindings } from "./lift-findings.js";
 import { pushFindings } from "./push-findings.js";
 import { rollFinding } from "./roll-finding.js";
+import { stairsFindings } from "./stairs-findings.js";
 import { standingFindings } from "./standing-findings.js";
+import { teamFindings } from "./team-findings.js";
 import { tipFindings } from "./tip-findings.js";
 
 /** Every question about moving a case: lifted, carried, rolled, stood, driven, dropped. */
@@ -17,7 +19,9 @@ export function travelFindings(input: ReviewInput): readonly Finding[] {
   return [
     ...balanceFindings(input),
     ...liftFindings(input),
-    ...carryFindings(input),
+    ...teamFindings(input),
+    ...gripFindings(input),
+    ...stairsFindings(input),
     rollFinding(input),
     ...pushFindings(input),
     ...groundFindings(input),
