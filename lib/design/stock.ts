@@ -291,6 +291,10 @@ export interface Supplier {
   readonly name: string;
   /** Of an order of any size. */
   readonly shipping: Money;
+  /** On top of it for each kilogram; nothing where blank. */
+  readonly perKilogram?: Money | undefined;
+  /** Goods from this amount on are shipped free; never where blank. */
+  readonly freeFrom?: Money | undefined;
   /** Of goods and shipping. */
   readonly tax: Ratio;
 }

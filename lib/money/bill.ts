@@ -1,13 +1,21 @@
 /** The bill of materials: what is bought for which part of the work, what it costs and what of it is wasted. */
 import { type Formula, formula } from "../formula.js";
-import { type Kind, listOf, Money, Name, Ratio, ratio, recordOf } from "../quantity/index.js";
+import { type Kind, listOf, type Mass, Money, Name, Ratio, ratio, recordOf } from "../quantity/index.js";
 import { cite } from "../source.js";
 import { mixedCurrencies } from "./currency.js";
 
+/** How much of a line is for one section of the case. */
+export interface SectionShare {
+  /** "upper". */
+  readonly section: string;
+  /** The shares of a line add up to 1. */
+  readonly share: number;
+}
+
 /** One thing bought. */
 export interface BillLine {
-  /** Part of the case it goes into: "upper section". */
-  readonly section: string;
+  /** The sections it goes into: one, or several that share it. */
+  readonly shares: readonly SectionShare[];
   /** Kind of work it belongs to: "panels", "rivets", "adhesive". */
   readonly trade: string;
   /** What it is. */
@@ -22,6 +30,8 @@ export interface BillLine {
   readonly unit: string;
   /** Of one unit. */
   readonly unitPrice: Money;
+  /** Of one unit, for a supplier who charges by weight; weightless when absent. */
+  readonly mass?: Mass;
 }
 
 /** A line of the bill, as far as its cost goes. */
@@ -96,18 +106,6 @@ export const billTotal: Formula<{ readonly lines: readonly CostLine[] }, BillTot
   },
 });
 
-/** A heading of a bill with its total. */
-export interface BillGroup {
-  /** The section, trade or supplier. */
-  readonly name: string;
-  /** The lines under it. */
-  readonly lines: readonly BillLine[];
-  /** Everything paid under it. */
-  readonly total: Money;
-  /** Paid for what does not go into the case. */
-  readonly waste: Money;
-}
-
 /** Adds up a whole bill. Throws as `billTotal` does. */
 export function totalOf(lines: readonly BillLine[]): BillTotal {
   return billTotal({
@@ -117,19 +115,5 @@ export function totalOf(lines: readonly BillLine[]): BillTotal {
       used: ratio(used),
       unitPrice,
     })),
-  });
-}
-
-/**
- * Totals by section, trade or supplier, in the order the headings first appear.
- *
- * @throws RangeError as `billTotal` does
- * @example groupBill(lines, "trade").map(({ name, total }) => `${name}: ${Money.show(total)}`)
- */
-export function groupBill(lines: readonly BillLine[], by: "section" | "trade" | "supplier"): BillGroup[] {
-  const nameOf = (line: BillLine): string => line[by] ?? "not yet chosen";
-  return [...new Set(lines.map(nameOf))].map((name) => {
-    const mine = lines.filter((line) => nameOf(line) === name);
-    return { name, lines: mine, ...totalOf(mine) };
   });
 }

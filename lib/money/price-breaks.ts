@@ -1,6 +1,6 @@
-/** Prices that fall with the quantity, and what a supplier adds to them. */
+/** Prices that fall with the quantity. */
 import { type Formula, formula } from "../formula.js";
-import { Count, type Kind, listOf, Money, Ratio, recordOf } from "../quantity/index.js";
+import { Count, type Kind, listOf, Money, recordOf } from "../quantity/index.js";
 import { cite } from "../source.js";
 import { mixedCurrencies } from "./currency.js";
 
@@ -94,59 +94,3 @@ export const quantityPrice: Formula<QuantityNeed, QuantityPurchase> = formula<Qu
     },
   },
 );
-
-/** One order at one supplier. */
-export interface SupplierOrder {
-  /** Everything ordered there. */
-  readonly goods: Money;
-  /** For an order of any size. */
-  readonly shipping: Money;
-  /** Of goods and shipping, as a share. */
-  readonly tax: Ratio;
-}
-
-/** What an order comes to. */
-export type SupplierBill = {
-  /** Nothing where nothing is ordered. */
-  readonly shipping: Money;
-  /** On goods and shipping. */
-  readonly tax: Money;
-  /** Goods, shipping and tax. */
-  readonly total: Money;
-};
-
-/**
- * What an order comes to: (goods + shipping) (1 + tax), or nothing where nothing is ordered.
- *
- * @source arithmetic
- * @throws RangeError for negative amounts or tax, or two currencies
- * @example supplierBill({ goods: money(100, "USD"), shipping: money(20, "USD"), tax: ratio(0.08) }).total // 129.60 USD
- */
-export const supplierBill: Formula<SupplierOrder, SupplierBill> = formula<SupplierOrder, SupplierBill>({
-  id: "buy.supplier",
-  title: "What an order comes to",
-  equation: "T = (G + S)(1 + t)",
-  inputs: {
-    goods: { symbol: "G", kind: Money, meaning: "goods", min: 0 },
-    shipping: { symbol: "S", kind: Money, meaning: "shipping of an order", min: 0 },
-    tax: { symbol: "t", kind: Ratio, meaning: "tax", min: 0 },
-  },
-  result: {
-    shipping: { symbol: "S", kind: Money, meaning: "shipping" },
-    tax: { symbol: "t(G + S)", kind: Money, meaning: "tax" },
-    total: { symbol: "T", kind: Money, meaning: "total" },
-  },
-  source: [cite("geometry", "arithmetic")],
-  validity: "One order, shipping the same for any size, tax on shipping too; ask what applies where you buy.",
-  refuse: ({ goods, shipping }) => mixedCurrencies([goods, shipping]),
-  compute: ({ goods, shipping, tax }) => {
-    const { amount, currency } = goods;
-    const carried = amount > 0 ? shipping.amount : 0;
-    const taxed = (amount + carried) * tax;
-    return {
-      shipping: { amount: carried, currency },
-      tax: { amount: taxed, currency },
-      total: { amount: amount + carried + taxed, currency },
-    };
-  },
-});

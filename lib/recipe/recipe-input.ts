@@ -1,11 +1,13 @@
 import type { Case, Parts } from "../design/index.js";
-import type { Finding, MassItem, PurchaseList, WorkTime } from "../review/index.js";
+import type { Bill, Finding, MassItem, PurchaseList, WorkTime } from "../review/index.js";
 
 /** Everything a recipe is written from. */
 export interface RecipeInput {
   readonly case: Case;
   readonly parts: Parts;
   readonly purchases: PurchaseList;
+  /** Of all of them, with price breaks, shipping and tax. */
+  readonly bill: Bill;
   /** Every question of the review, with its verdict. */
   readonly findings: readonly Finding[];
   /** What each thing weighs; masses are left to be weighed where absent. */

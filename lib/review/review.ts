@@ -11,6 +11,7 @@ import { latchFindings } from "./joints/latch-finding.js";
 import { hungFindings, shelfJointFindings } from "./joints/pull-findings.js";
 import { seamFindings } from "./joints/seam-findings.js";
 import { type MassItem, massItems } from "./masses.js";
+import { type Bill, billOf } from "./money/bill.js";
 import { type BusinessReview, businessReview } from "./money/business.js";
 import { moneyFindings } from "./money/money-findings.js";
 import type { ReviewInput } from "./review-input.js";
@@ -28,6 +29,8 @@ export interface Review {
   /** All of them. */
   readonly findings: readonly Finding[];
   readonly purchases: PurchaseList;
+  /** Of everything to buy, with price breaks, shipping and tax. */
+  readonly bill: Bill;
   readonly masses: readonly MassItem[];
   readonly business: BusinessReview;
 }
@@ -69,11 +72,14 @@ export function reviewCase(input: ReviewInput): Review {
     get purchases() {
       return once("purchases", () => purchaseList(input));
     },
+    get bill() {
+      return once("bill", () => billOf(input, review.purchases));
+    },
     get masses() {
       return once("masses", () => massItems(input));
     },
     get business() {
-      return once("business", () => businessReview(input, review.purchases));
+      return once("business", () => businessReview(input, review.purchases, review.bill.total));
     },
   };
   return review;

@@ -34,10 +34,30 @@ test("a second currency is a problem of its cell", () => {
   expect(
     problemsOf({
       "price-breaks.csv": "item,from,price (USD)\nply 10,5,55",
-      "suppliers.csv": "name,shipping (USD),tax (%)\nyard,20,19",
+      "suppliers.csv": "name,shipping (USD),shipping per kg (EUR),free from (USD),tax (%)\nyard,20,1,99,19",
     }),
   ).toEqual([
     'price-breaks.csv, row 2, price: found "55.00 USD", expected an amount in EUR, the currency of the case',
     'suppliers.csv, row 2, shipping: found "20.00 USD", expected an amount in EUR, the currency of the case',
+    'suppliers.csv, row 2, free from: found "99.00 USD", expected an amount in EUR, the currency of the case',
+  ]);
+});
+
+test("shipping by weight and an amount from which it is free may be left blank", () => {
+  const read = readDesign({
+    ...smallJob,
+    "suppliers.csv":
+      "name,shipping (EUR),shipping per kg (EUR),free from (EUR),tax (%)\nyard,20,0.5,400,19\nshop,5,,,0",
+  });
+  expect("design" in read && read.design.offers.suppliers).toEqual([
+    {
+      line: 2,
+      name: "yard",
+      shipping: { amount: 20, currency: "EUR" },
+      perKilogram: { amount: 0.5, currency: "EUR" },
+      freeFrom: { amount: 400, currency: "EUR" },
+      tax: 0.19,
+    },
+    { line: 3, name: "shop", shipping: { amount: 5, currency: "EUR" }, tax: 0 },
   ]);
 });

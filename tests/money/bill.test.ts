@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type BillLine, billTotal, groupBill, totalOf } from "../../lib/money/index.js";
+import { type BillLine, billTotal, groupBill, sharesOf, totalOf } from "../../lib/money/index.js";
 import { money, ratio } from "../../lib/quantity/index.js";
 
 const ply: BillLine = {
-  section: "lower",
+  shares: [{ section: "lower", share: 1 }],
   trade: "panels",
   item: "ply",
   supplier: "yard",
@@ -14,7 +14,7 @@ const ply: BillLine = {
   unitPrice: money(80, "USD"),
 };
 const rivets: BillLine = {
-  section: "upper",
+  shares: [{ section: "upper", share: 1 }],
   trade: "rivets",
   item: "rivet",
   quantity: 300,
@@ -26,16 +26,20 @@ const rivets: BillLine = {
 const someBill: fc.Arbitrary<BillLine[]> = fc.array(
   fc
     .record({
-      section: fc.constantFrom("upper", "lower"),
+      lower: fc.integer({ min: 0, max: 100 }),
       trade: fc.constantFrom("panels", "rivets", "adhesive"),
       supplier: fc.option(fc.constantFrom("yard", "shop"), { nil: undefined }),
       quantity: fc.integer({ min: 0, max: 50 }),
       share: fc.integer({ min: 0, max: 100 }),
       cents: fc.integer({ min: 0, max: 20_000 }),
     })
-    .map(({ supplier, quantity, share, cents, ...heading }) => ({
+    .map(({ supplier, quantity, share, cents, lower, ...heading }) => ({
       ...heading,
       ...(supplier === undefined ? {} : { supplier }),
+      shares: sharesOf([
+        { section: "lower", amount: lower },
+        { section: "upper", amount: 101 - lower },
+      ]),
       item: "thing",
       quantity,
       used: (quantity * share) / 100,
@@ -53,7 +57,11 @@ test.each(["section", "trade", "supplier"] as const)("the totals by %s add up to
       const sum = (figure: "total" | "waste") => groups.reduce((all, group) => all + group[figure].amount, 0);
       expect(sum("total")).toBeCloseTo(whole.total.amount, 6);
       expect(sum("waste")).toBeCloseTo(whole.waste.amount, 6);
-      expect(groups.flatMap((group) => group.lines)).toHaveLength(lines.length);
+      const items = groups.flatMap((group) => group.lines).reduce((all, { quantity }) => all + quantity, 0);
+      expect(items).toBeCloseTo(
+        lines.reduce((all, { quantity }) => all + quantity, 0),
+        6,
+      );
     }),
   );
 });
@@ -72,6 +80,32 @@ test("a line without a figure for use is used up, and one without a supplier say
   const { used: _, ...usedUp } = ply;
   expect(totalOf([usedUp]).waste).toEqual(money(0, "USD"));
   expect(groupBill([ply, rivets], "supplier").map(({ name }) => name)).toEqual(["yard", "not yet chosen"]);
+});
+
+test("a shared line stands under each section with its share", () => {
+  const shares = sharesOf([
+    { section: "lower", amount: 3 },
+    { section: "upper", amount: 1 },
+    { section: "lower", amount: 1 },
+  ]);
+  expect(shares).toEqual([
+    { section: "lower", share: 0.8 },
+    { section: "upper", share: 0.2 },
+  ]);
+  const groups = groupBill([{ ...ply, shares }, rivets], "section");
+  expect(groups.map(({ name, lines, total }) => [name, lines.length, total.amount])).toEqual([
+    ["lower", 1, expect.closeTo(192, 9)],
+    ["upper", 2, expect.closeTo(48 + 24, 9)],
+  ]);
+});
+
+test.each([
+  { parts: [], all: 0 },
+  { parts: [{ section: "lower", amount: 0 }], all: 0 },
+])("parts that add up to nothing cannot be shared", ({ parts, all }) => {
+  expect(() => sharesOf(parts)).toThrow(
+    new RangeError(`shares: parts must be at least 0 and add up to more, got ${all} in all`),
+  );
 });
 
 test("refuses an empty bill, two currencies, and more used than bought", () => {

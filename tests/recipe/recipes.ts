@@ -6,9 +6,9 @@ import { designOf, smallJob } from "../design/small-job.js";
 
 /** What a recipe is written from, for a design. */
 export function recipeInput(design: Design): RecipeInput {
-  const { purchases, findings, masses } = reviewCase(design);
+  const { purchases, bill, findings, masses } = reviewCase(design);
   const times = workTimes(design, purchases);
-  return { case: design.case, parts: design.parts, purchases, findings, masses, times };
+  return { case: design.case, parts: design.parts, purchases, bill, findings, masses, times };
 }
 
 /** The small metric job: one box with a little of everything. */

@@ -19,11 +19,12 @@ export function checkOffers(tables: ReadTables, currency: string | undefined): P
     ...priceBreaks.flatMap(({ line, price }) =>
       inCurrency({ table: "priceBreaks", line, column: "price", value: Money.show(price) }, price, currency),
     ),
-    ...suppliers.flatMap(({ line, shipping }) =>
-      inCurrency(
-        { table: "suppliers", line, column: "shipping", value: Money.show(shipping) },
-        shipping,
-        currency,
+    ...suppliers.flatMap(({ line, shipping, perKilogram, freeFrom }) =>
+      Object.entries({ shipping, "shipping per kg": perKilogram, "free from": freeFrom }).flatMap(
+        ([column, amount]) =>
+          amount
+            ? inCurrency({ table: "suppliers", line, column, value: Money.show(amount) }, amount, currency)
+            : [],
       ),
     ),
     ...(sound ? checkBreaks(tables) : []),

@@ -1,5 +1,5 @@
 /** The columns of the tables of how things are sold; both files may be absent. */
-import { column, type TableRow, type TableSchema, tableSchema } from "../../measure/index.js";
+import { column, optionalColumn, type TableRow, type TableSchema, tableSchema } from "../../measure/index.js";
 import { Count, Money, Name, Ratio } from "../../quantity/index.js";
 import type { Offers } from "../stock.js";
 
@@ -22,6 +22,8 @@ export const offerTables: { readonly [Table in keyof Offers]: TableSchema<OfferR
     {
       name: column("name", Name, { unique: true }),
       shipping: column("shipping", Money, { min: 0 }),
+      perKilogram: optionalColumn("shipping per kg", Money, { min: 0 }),
+      freeFrom: optionalColumn("free from", Money, { min: 0 }),
       tax: column("tax", Ratio, { min: 0, max: 1 }),
     },
     mayBeEmpty,

@@ -1,15 +1,16 @@
 /** Tables, chart rows and the answer of the notebook that asks what it costs and when it pays. */
 import type { Job } from "../../job/index.js";
 import { groupBill } from "../../money/index.js";
-import { type TableView, tableOf } from "../../page/index.js";
+import { type SentenceView, type TableView, tableOf } from "../../page/index.js";
 import { Money, ratio, showNumber, Time } from "../../quantity/index.js";
+import { billGroupTable, billTable, ruleOf } from "../../recipe/index.js";
 import {
-  billOf,
   cashOverTime,
   jobsInWords,
   materialOptions,
   paybackChances,
   paybackSwings,
+  sharingRule,
   swingOf,
   workTimes,
 } from "../../review/index.js";
@@ -22,27 +23,26 @@ export interface TradeCost {
 }
 
 /** The bill by trade, split into what goes into the case and what is left over. */
-export function tradeCosts({ review: { purchases }, offers }: Job): readonly TradeCost[] {
-  return billOf(purchases, offers).trades.flatMap(({ name, total, waste }) => [
+export function tradeCosts({ review: { bill } }: Job): readonly TradeCost[] {
+  return groupBill(bill.lines, "trade").flatMap(({ name, total, waste }) => [
     { trade: name, part: "goes into the case", cost: total.amount - waste.amount },
     { trade: name, part: "left over or sawdust", cost: waste.amount },
   ]);
 }
 
-/** Every line of the bill. */
-export function billTable({ review: { purchases }, offers }: Job): TableView {
-  const { lines, total } = billOf(purchases, offers);
-  return tableOf(
-    lines,
-    [
-      { heading: "Trade", cell: ({ trade }) => trade },
-      { heading: "Item", cell: ({ item }) => item },
-      { heading: "Quantity", cell: ({ quantity, unit }) => `${quantity} ${unit}`, align: "left" },
-      { heading: "Each", cell: ({ unitPrice }) => Money.show(unitPrice) },
-      { heading: "Supplier", cell: ({ supplier = "" }) => supplier },
-    ],
-    `Bill of materials: ${Money.show(total)}`,
-  );
+/** Every line of the bill, and its totals by section, by trade and by supplier. */
+export function billTables({ review: { bill, purchases }, case: { units } }: Job): readonly TableView[] {
+  return [
+    billTable(bill, purchases, ruleOf(units)),
+    billGroupTable(bill, "section"),
+    billGroupTable(bill, "trade"),
+    billGroupTable(bill, "supplier"),
+  ];
+}
+
+/** How lines that several sections share are shared; nothing to say for a case of one section. */
+export function sharingNote({ case: { sections } }: Job): readonly SentenceView[] {
+  return sections.length > 1 ? [{ kind: "sentence", text: sharingRule }] : [];
 }
 
 /** Bench time by kind of work. */
@@ -83,20 +83,6 @@ export function cashPoints(job: Job, jobsPerMonth: readonly number[], months: nu
     ways.flatMap(({ way, outlay }) =>
       cashOverTime(job, outlay, jobs, months).map((row) => ({ ...row, way, jobs })),
     ),
-  );
-}
-
-/** The bill by supplier: one order each. */
-export function supplierTable({ review: { purchases }, offers }: Job): TableView {
-  return tableOf(
-    groupBill(billOf(purchases, offers).lines, "supplier"),
-    [
-      { heading: "Supplier", cell: ({ name }) => name },
-      { heading: "Lines", cell: ({ lines }) => lines.length },
-      { heading: "Cost", cell: ({ total }) => Money.show(total) },
-      { heading: "Of it left over", cell: ({ waste }) => Money.show(waste) },
-    ],
-    "Orders by supplier",
   );
 }
 

@@ -5,9 +5,9 @@ import { workTimes } from "../../review/index.js";
 
 /** Writes the recipe from everything the job knows. */
 export function recipeOf(job: Job): Recipe {
-  const { purchases, findings, masses } = job.review;
+  const { purchases, bill, findings, masses } = job.review;
   const times = workTimes(job, purchases);
-  return writeRecipe({ case: job.case, parts: job.parts, purchases, findings, masses, times });
+  return writeRecipe({ case: job.case, parts: job.parts, purchases, bill, findings, masses, times });
 }
 
 /** What stands between the recipe and the first cut. */

@@ -12,7 +12,6 @@ import {
 import { addMoney, type Money, type Ratio, ratio, type Time } from "../../quantity/index.js";
 import type { PurchaseList } from "../buying/purchase-list.js";
 import type { ReviewInput } from "../review-input.js";
-import { billOf } from "./bill.js";
 import { buildingTime } from "./building-time.js";
 
 /** What the case costs, against buying one, and when it is paid. */
@@ -35,10 +34,13 @@ export interface Payback {
   readonly because: readonly WorkedLine[];
 }
 
-/** Works out the case's money from its purchases. */
-export function businessReview(input: ReviewInput, purchases: PurchaseList): BusinessReview {
+/**
+ * Works out the case's money from its purchases.
+ *
+ * @param material what the bill comes to
+ */
+export function businessReview(input: ReviewInput, purchases: PurchaseList, material: Money): BusinessReview {
   const { business, currency } = input.case;
-  const material = billOf(purchases, input.offers).total;
   const { time, from } = buildingTime(input, purchases);
   const tools = addMoney(
     business.tools.map(({ price }) => price),

@@ -1,16 +1,20 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import { openJob } from "../../../lib/job/index.js";
+import { groupBill } from "../../../lib/money/index.js";
 import { money, ratio } from "../../../lib/quantity/index.js";
 import { billOf } from "../../../lib/review/money/bill.js";
 
-const { purchases } = openJob("soil-lab").review;
-const plain = billOf(purchases);
+const job = openJob("soil-lab");
+const { parts } = job;
+const { purchases } = job.review;
+const plain = billOf({ parts }, purchases);
 const usd = (amount: number) => money(amount, "USD");
 const none = { priceBreaks: [], suppliers: [] };
 
 test("shipping and tax of an order are lines of their own", () => {
   const suppliers = [{ name: "timber yard", shipping: usd(35), tax: ratio(0.1) }];
-  const { lines, total } = billOf(purchases, { ...none, suppliers });
+  const { lines, total } = billOf({ parts, offers: { ...none, suppliers } }, purchases);
   const goods = plain.lines
     .filter(({ supplier }) => supplier === "timber yard")
     .reduce((sum, { quantity, unitPrice }) => sum + quantity * unitPrice.amount, 0);
@@ -25,7 +29,7 @@ test("a break lowers the price of all, and what is bought beyond the need is was
   const [sheet] = plain.lines;
   if (!sheet) throw new Error("no lines");
   const priceBreaks = [{ item: sheet.item, from: sheet.quantity + 1, price: usd(1) }];
-  const { lines, total, waste } = billOf(purchases, { ...none, priceBreaks });
+  const { lines, total, waste } = billOf({ parts, offers: { ...none, priceBreaks } }, purchases);
   expect(lines[0]).toMatchObject({ quantity: sheet.quantity + 1, unitPrice: usd(1) });
   expect(total.amount).toBeLessThan(plain.total.amount);
   expect(waste.amount).toBeGreaterThan(0);
@@ -33,5 +37,57 @@ test("a break lowers the price of all, and what is bought beyond the need is was
 
 test("an order at a supplier nobody buys from adds nothing", () => {
   const suppliers = [{ name: "nobody", shipping: usd(35), tax: ratio(0.1) }];
-  expect(billOf(purchases, { ...none, suppliers })).toEqual(plain);
+  expect(billOf({ parts, offers: { ...none, suppliers } }, purchases)).toEqual(plain);
+});
+
+test("an order just short of free shipping is filled up, and what fills it is waste", () => {
+  const goods = groupBill(plain.lines, "supplier").find(({ name }) => name === "timber yard");
+  if (!goods) throw new Error("no timber");
+  const freeFrom = usd(goods.total.amount + 4);
+  const suppliers = [
+    { name: "timber yard", shipping: usd(35), perKilogram: usd(0.1), freeFrom, tax: ratio(0) },
+  ];
+  const { total, waste } = billOf({ parts, offers: { ...none, suppliers } }, purchases);
+  expect(total.amount).toBeCloseTo(plain.total.amount + 4, 9);
+  expect(waste.amount).toBeCloseTo(plain.waste.amount + 4, 9);
+});
+
+test("shipping by weight weighs whole sheets, bars, packs and cans", () => {
+  const { sheets, facings } = purchases;
+  const suppliers = [{ name: "timber yard", shipping: usd(0), perKilogram: usd(2), tax: ratio(0) }];
+  const mass = [...sheets, ...facings].reduce(
+    (sum, { stock, plan }) =>
+      sum + plan.sheets.length * stock.length * stock.width * stock.thickness * stock.density,
+    0,
+  );
+  expect(billOf({ parts, offers: { ...none, suppliers } }, purchases).total.amount).toBeCloseTo(
+    plain.total.amount + 2 * mass,
+    6,
+  );
+});
+
+test("every line is for the sections its parts are in, and the sections add up to the bill", () => {
+  const sections = groupBill(job.review.bill.lines, "section");
+  expect(sections.map(({ name }) => name).sort()).toEqual(["lower", "upper"]);
+  expect(sections.reduce((sum, { total }) => sum + total.amount, 0)).toBeCloseTo(
+    job.review.bill.total.amount,
+    6,
+  );
+  const sharesOf = (item: string) => job.review.bill.lines.find((line) => line.item === item)?.shares;
+  // Casters are under the lower section; eight corners of sixteen are on each.
+  expect(sharesOf("swivel caster 4 in")).toEqual([{ section: "lower", share: 1 }]);
+  expect(sharesOf("ball corner")).toEqual([
+    { section: "upper", share: 0.5 },
+    { section: "lower", share: 0.5 },
+  ]);
+});
+
+test("a price lowered by any share never raises the bill, breaks, shipping and tax in it", () => {
+  const items = job.review.bill.lines.filter(({ unit }) => unit !== "order").map(({ item }) => item);
+  fc.assert(
+    fc.property(fc.constantFrom(...items), fc.integer({ min: 0, max: 99 }), (item, percent) => {
+      const cheaper = billOf(job, purchases, { [item]: percent / 100 });
+      expect(cheaper.total.amount).toBeLessThanOrEqual(job.review.bill.total.amount + 1e-9);
+    }),
+  );
 });
