@@ -165,6 +165,8 @@ export interface BendTest {
   readonly sag: Length;
   /** How far the rests gave under this load, the mean of both; blank where nobody read it. */
   readonly rests?: Length | undefined;
+  /** Two strips of one piece are that piece over a long and a short span; blank for a strip bent over one span. */
+  readonly piece?: string | undefined;
 }
 
 /** twist-tests.csv: one row a load on the free corner of an offcut that rests on the other three. */

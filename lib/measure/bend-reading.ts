@@ -13,6 +13,8 @@ export interface BendReading {
   readonly sag: Length;
   /** How far the rests gave under this load, the mean of both; nothing unless read. */
   readonly rests?: Length | undefined;
+  /** Two strips of one piece are that piece bent over a long and a short span. */
+  readonly piece?: string | undefined;
   /** Line of the file. */
   readonly line?: number;
 }

@@ -7,7 +7,7 @@ import { oddLines, scattered } from "./bend-odd.js";
 import { type BendReading, hysteresis, sagOverLoad } from "./bend-reading.js";
 import { refusal } from "./bend-refusal.js";
 import { type LineFit, lineFit } from "./line-fit.js";
-import { type SpreadResult, spread } from "./spread.js";
+import { type SpreadResult, spread, type Uncertainties } from "./spread.js";
 
 /** Standard uncertainties of the rule and the calipers. */
 export interface GaugeUncertainty {
@@ -21,8 +21,10 @@ export interface BentStrip {
   readonly strip: string;
   /** Modulus of elasticity with its scatter, and what the scatter comes from. */
   readonly modulus: SpreadResult<Pressure>;
-  /** Load over sag. */
-  readonly slope: SpringRate;
+  /** What the modulus was worked out from: load over sag, and the strip's size. */
+  readonly inputs: BendModulusInputs;
+  /** Standard uncertainty of each. */
+  readonly uncertainties: Uncertainties<BendModulusInputs>;
   /** Sag over load, a straight line. */
   readonly fit: LineFit;
   /** Lines of the file whose sag does not belong to the others. */
@@ -92,15 +94,17 @@ function measured(readings: readonly BendReading[], gauges: GaugeUncertainty): B
   const fit = lineFit(points);
   const slope = SpringRate.si(1 / fit.slope);
   const inputs = { slope, span: first.span, width: first.width, thickness: first.thickness };
+  const uncertainties: Uncertainties<BendModulusInputs> = {
+    slope: { standard: (slope * fit.slopeError) / fit.slope, degreesOfFreedom: readings.length - 2 },
+    span: { standard: gauges.span },
+    width: { standard: gauges.width },
+    thickness: { standard: gauges.thickness },
+  };
   return {
     strip: first.strip,
-    modulus: spread(unguarded, inputs, {
-      slope: { standard: (slope * fit.slopeError) / fit.slope, degreesOfFreedom: readings.length - 2 },
-      span: { standard: gauges.span },
-      width: { standard: gauges.width },
-      thickness: { standard: gauges.thickness },
-    }),
-    slope,
+    modulus: spread(unguarded, inputs, uncertainties),
+    inputs,
+    uncertainties,
     fit,
     oddLines: oddLines(readings, fit),
     hysteresis: hysteresis(readings),

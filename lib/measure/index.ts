@@ -2,6 +2,7 @@ export { type BendModulusInputs, bendModulus } from "./bend-modulus.js";
 export type { BendReading } from "./bend-reading.js";
 export * from "./bend-shear.js";
 export * from "./bend-test.js";
+export * from "./bend-two-spans.js";
 export * from "./characteristic-strength.js";
 export * from "./column.js";
 export {

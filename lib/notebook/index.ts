@@ -1,5 +1,6 @@
 export * from "./chart.js";
 export * from "./show.js";
+export * from "./tables/bend-strips.js";
 export * from "./tables/bending.js";
 export * from "./tables/buying.js";
 export * from "./tables/facing.js";
@@ -10,6 +11,7 @@ export * from "./tables/measuring.js";
 export * from "./tables/money.js";
 export * from "./tables/moving.js";
 export * from "./tables/moving-states.js";
+export * from "./tables/odd-readings.js";
 export * from "./tables/recipe.js";
 export * from "./tables/schedule.js";
 export * from "./tables/stiffness.js";

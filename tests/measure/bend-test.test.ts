@@ -61,7 +61,7 @@ describe("a bent strip", () => {
   test("shows its work", () => {
     const [bent] = bentStrips(strip([0, 0, 0]), "bend-tests.csv").strips;
     expect(bent!.worked.id).toBe("bend.modulus");
-    expect(SpringRate.in(bent!.slope, "N/mm")).toBeCloseTo(5 / sagOf(5), 9);
+    expect(SpringRate.in(bent!.inputs.slope, "N/mm")).toBeCloseTo(5 / sagOf(5), 9);
   });
 
   test("with a span of just ten thicknesses is measured, with a warning that it reads low", () => {

@@ -203,8 +203,8 @@ describe("own tests of the stock", () => {
   test("of twist take the place of the veneers' estimate", () => {
     const [sheet] = job.stock.sheets;
     if (!sheet) throw new Error("the demo has sheets");
-    expect(sheetModuli(sheet, job.measurements).shearFrom).toBe("measured");
-    expect(sheetModuli(sheet, { ...job.measurements, twists: [] }).shearFrom).toBe("veneers");
+    expect(sheetModuli(sheet, job.measurements).shear.from).toBe("measured");
+    expect(sheetModuli(sheet, { ...job.measurements, twists: [] }).shear.from).toBe("veneers");
   });
 
   test("of bare and faced strips find a facing whose table value lies in their interval", () => {

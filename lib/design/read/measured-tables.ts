@@ -38,6 +38,7 @@ export const measuredTables: { readonly [Table in keyof Measurements]: TableSche
       load: column("load", Force, zeroOrMore),
       sag: column("sag", Length, zeroOrMore),
       rests: optionalColumn("rests", Length, zeroOrMore),
+      piece: optionalColumn("piece", Name),
     },
     mayBeEmpty,
   ),

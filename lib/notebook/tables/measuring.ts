@@ -1,113 +1,16 @@
-/** Tables, chart rows and the answer of the notebook that asks about the builder's own stock. */
-import type { BendTest, SheetStock } from "../../design/index.js";
+/** Weights, kerfs and glue of the notebook about the builder's own stock, and its answer. */
+import type { SheetStock } from "../../design/index.js";
 import type { Job } from "../../job/index.js";
 import {
-  bentStrips,
   kerfFromCuts,
-  lineFit,
   measuredMean,
   oversprayShare,
-  residuals,
   sheetDensity,
   spreadTrialRate,
 } from "../../measure/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
-import {
-  AreaDensity,
-  Density,
-  Force,
-  Length,
-  Pressure,
-  Ratio,
-  ratio,
-  showNumber,
-} from "../../quantity/index.js";
-import { type KnownModulus, modulusHalfWidth, sheetModuli } from "../../review/index.js";
-
-/** One reading of a bend test, in the units of a shop. */
-export interface BendPoint {
-  readonly strip: string;
-  readonly cut: string;
-  /** kgf */
-  readonly load: number;
-  /** mm */
-  readonly sag: number;
-}
-
-/** Readings of all bare strips of a sheet. */
-export function bendPoints({ measurements }: Job, sheet: string): readonly BendPoint[] {
-  return bareRows(measurements.bends, sheet).map(({ strip, direction, load, sag }) => ({
-    strip,
-    cut: `${direction} the grain`,
-    load: Force.in(load, "kgf"),
-    sag: Length.in(sag, "mm"),
-  }));
-}
-
-/** How far each reading of a strip lies from its own straight line. */
-export interface BendResidual {
-  readonly load: number;
-  /** mm */
-  readonly off: number;
-}
-
-/** Readings of one strip against its fitted line. */
-export function bendResiduals({ measurements }: Job, strip: string): readonly BendResidual[] {
-  const rows = measurements.bends.filter((row) => row.strip === strip);
-  const points = { x: rows.map(({ load }) => ratio(load)), y: rows.map(({ sag }) => ratio(sag)) };
-  const off = residuals(points, lineFit(points));
-  return rows.map(({ load }, i) => ({ load: Force.in(load, "kgf"), off: (off[i] ?? 0) * 1000 }));
-}
-
-/** Modulus of one strip with its interval, GPa. */
-export interface StripModulus {
-  readonly strip: string;
-  readonly modulus: number;
-  readonly low: number;
-  readonly high: number;
-}
-
-/** Modulus of each bare strip of a sheet. */
-export function stripModuli({ measurements }: Job, sheet: string): readonly StripModulus[] {
-  const rows = bareRows(measurements.bends, sheet);
-  return bentStrips(rows, "bend-tests.csv").strips.map(({ strip, modulus }) => ({
-    strip: `${strip}, ${rows.find((row) => row.strip === strip)?.direction ?? ""}`,
-    modulus: Pressure.in(modulus.value, "GPa"),
-    low: Pressure.in(modulus.interval.low, "GPa"),
-    high: Pressure.in(modulus.interval.high, "GPa"),
-  }));
-}
-
-/** Measured bending moduli of every sheet, beside what its veneers promise. */
-export function moduliTable(job: Job): TableView {
-  const sheets = job.stock.sheets;
-  const rows = sheets.flatMap((sheet) => {
-    const own = sheetModuli(sheet, job.measurements);
-    const promised = sheetModuli(sheet, { ...job.measurements, bends: [] });
-    return (["along", "across"] as const).map((way) => ({
-      sheet,
-      way,
-      own: own[way],
-      promised: promised[way],
-    }));
-  });
-  return tableOf(
-    rows,
-    [
-      { heading: "Sheet", cell: ({ sheet }) => sheet.name },
-      { heading: "Strips cut", cell: ({ way }) => `${way} the grain` },
-      { heading: "Strips", cell: ({ own }) => own.strips },
-      { heading: "Measured", cell: ({ own }) => (own.from === "measured" ? plusMinus(own) : "not yet") },
-      { heading: "From its veneers", cell: ({ promised }) => Pressure.show(promised.modulus, { digits: 3 }) },
-    ],
-    "Bending modulus: the higher, the stiffer. After ± is the 95 % interval.",
-  );
-}
-
-function plusMinus(known: KnownModulus): string {
-  const half = modulusHalfWidth(known);
-  return `${Pressure.show(known.modulus, { unit: "GPa", digits: 3 })} ± ${showNumber(Pressure.in(half, "GPa"), 2)}`;
-}
+import { AreaDensity, Density, Length, Pressure, Ratio } from "../../quantity/index.js";
+import { modulusHalfWidth, sheetModuli } from "../../review/index.js";
 
 /** Weights of offcuts against the densities of the stock tables. */
 export function weightTable({ measurements, stock }: Job): TableView {
@@ -201,8 +104,4 @@ export function mostUsed({ parts }: Job): SheetStock {
   const [most] = parts.panels.map(({ sheet }) => sheet).sort((a, b) => area(b.name) - area(a.name));
   if (!most) throw new RangeError("measuring: the case has no panels");
   return most;
-}
-
-function bareRows(bends: readonly BendTest[], sheet: string): readonly BendTest[] {
-  return bends.filter((row) => row.sheet === sheet && row.faced === "bare");
 }

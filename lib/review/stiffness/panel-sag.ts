@@ -56,7 +56,7 @@ export function sagInputs(sagCase: SagCase, bending?: BendingModuli): MeshedPane
     ...spanOf(panel, edges),
     thickness: stiffness.thickness,
     stiffness,
-    throughShear: throughShearOf(panel),
+    throughShear: throughShearOf(panel, moduli),
     pressure: passedOnPressure(sagCase).value,
   };
 }

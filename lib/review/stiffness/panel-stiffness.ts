@@ -22,7 +22,7 @@ export function panelLayers(panel: PanelPart, moduli: SheetModuli, bending: Bend
     grain: Angle.si(0),
     modulusAlong: bending.along,
     modulusAcross: bending.across,
-    shearModulus: moduli.shear,
+    shearModulus: moduli.shear.modulus,
     poissonRatio: moduli.poisson,
     density: sheet.density,
   };
@@ -59,10 +59,16 @@ export function panelStiffness(
   };
 }
 
-/** Effective shear modulus of plywood through its thickness: crossbands roll. Common practice, no source. */
-const rollingShear = Pressure.of(150, "MPa");
+/** Shear modulus of plywood through its thickness until it is measured: crossbands roll. Common practice, no source. */
+const rollingShear = Pressure.of(180, "MPa");
+
+/** A sheet that shears unevenly over its thickness counts for 5/6 of it. */
+const shearShare = 5 / 6;
 
 /** What a panel's sheet has against shear through its thickness; a facing is too thin to add to it. */
-export function throughShearOf({ sheet }: PanelPart): MembraneStiffness {
-  return MembraneStiffness.si(rollingShear * sheet.thickness);
+export function throughShearOf(
+  { sheet }: PanelPart,
+  { throughShear }: Pick<SheetModuli, "throughShear">,
+): MembraneStiffness {
+  return MembraneStiffness.si(shearShare * (throughShear?.modulus ?? rollingShear) * sheet.thickness);
 }

@@ -146,7 +146,7 @@ function battenStrip(
     along,
     height: battenSize.height,
     modulus: moduli.along.modulus,
-    shearModulus: moduli.shear,
+    shearModulus: moduli.shear.modulus,
     density: panel.sheet.density,
   });
   return { ...place, sheet };

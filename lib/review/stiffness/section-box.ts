@@ -45,7 +45,7 @@ const boxFaces: Readonly<Record<Face, readonly [FaceName, boolean]>> = {
 };
 
 /** Times the usual size of a box's elements: sags within 1 %, in a moment. */
-const meshes = { fine: 2.6, rough: 5 };
+const meshes = { fine: 1.75, rough: 3.3 };
 
 /**
  * The box of a section, standing on its four lower corners. Seams are as stiff as the panels; doors and panes in
@@ -163,10 +163,11 @@ function cutoutOf(
 
 /** The panel's stiffness along its own u and v, in its plane too. */
 export function panelSheet(panel: PanelPart, input: ReviewInput): Sheet {
-  const { stiffness } = panelStiffness(panel, sheetModuli(panel.sheet, input.measurements));
+  const moduli = sheetModuli(panel.sheet, input.measurements);
+  const { stiffness } = panelStiffness(panel, moduli);
   const { membraneX, membraneY, membraneCoupling, membraneShear, thickness } = stiffness;
   const [alongU, alongV] = panel.grain === "across" ? [membraneX, membraneY] : [membraneY, membraneX];
-  const through = throughShearOf(panel);
+  const through = throughShearOf(panel, moduli);
   return {
     membrane: [
       [alongU, membraneCoupling, 0],

@@ -1,26 +1,15 @@
 import type { BendTest, Measurements, SheetStock } from "../../design/index.js";
-import type { WorkedLine } from "../../formula.js";
 import { plywoodLamination, veneerLayer } from "../../material/index.js";
 import {
   type BentStrip,
   bentStrips,
-  measuredMean,
-  studentFactor,
+  type SpannedPiece,
+  spannedPieces,
   twistedSamples,
-  type Uncertainty,
+  withoutShear,
 } from "../../measure/index.js";
-import { Angle, Pressure, Ratio, ratio } from "../../quantity/index.js";
-
-/** Bending modulus of a sheet one way, and how well it is known. */
-export interface KnownModulus {
-  readonly modulus: Pressure;
-  readonly from: "measured" | "veneers";
-  /** Absent for an estimate from the veneers. */
-  readonly uncertainty?: Uncertainty;
-  /** Strips behind a measured value. */
-  readonly strips: number;
-  readonly because: readonly WorkedLine[];
-}
+import { Angle, Pressure, Ratio } from "../../quantity/index.js";
+import { type KnownModulus, type ModulusTest, testedModulus } from "./known-modulus.js";
 
 /** All that a bare sheet's bending needs. */
 export interface SheetModuli {
@@ -28,99 +17,120 @@ export interface SheetModuli {
   readonly along: KnownModulus;
   readonly across: KnownModulus;
   /** In the plane of the sheet, from twisted offcuts where there are any. */
-  readonly shear: Pressure;
-  readonly shearFrom: KnownModulus["from"];
+  readonly shear: KnownModulus;
+  /** Through the thickness, the softer way; absent until a piece was bent over two spans. */
+  readonly throughShear?: KnownModulus;
   readonly poisson: Ratio;
 }
+
+type Direction = BendTest["direction"];
 
 /** A quarter turn. */
 const crossGrain = Angle.of(90, "deg");
 
+/** Every panel of a review asks; fits are made once. */
+const kept = new WeakMap<Measurements, Map<SheetStock, SheetModuli>>();
+
 /**
- * Moduli of a bare sheet: the builder's own bend tests where there are any, or else the veneers with handbook
- * values, which a real sheet may miss by a fifth.
+ * Moduli of a bare sheet: the builder's own tests where there are any, or else the veneers with handbook values,
+ * which a real sheet may miss by a fifth. Bent strips have their shear taken out where a piece of the sheet was bent
+ * over two spans the same way.
  */
 export function sheetModuli(sheet: SheetStock, measurements: Measurements): SheetModuli {
+  const known = kept.get(measurements) ?? new Map<SheetStock, SheetModuli>();
+  kept.set(measurements, known);
+  const found = known.get(sheet) ?? workedOut(sheet, measurements);
+  known.set(sheet, found);
+  return found;
+}
+
+function workedOut(sheet: SheetStock, measurements: Measurements): SheetModuli {
   const veneers = plywoodLamination.worked({
     layers: sheet.veneers.map((thickness, i) =>
       veneerLayer(sheet.species, thickness, i % 2 === 0 ? Angle.si(0) : crossGrain),
     ),
   });
   const { bendingModulusX, bendingModulusY, twist, coupling, alongY, thickness } = veneers.value;
-  const known = (direction: BendTest["direction"], estimate: Pressure): KnownModulus =>
-    fromStrips(bareStrips(sheet, measurements, direction)) ?? {
-      modulus: estimate,
-      from: "veneers",
-      strips: 0,
-      because: [veneers],
-    };
+  const estimate = (modulus: Pressure): KnownModulus => ({
+    modulus,
+    from: "veneers",
+    strips: 0,
+    because: [veneers],
+  });
+  const throughShear = softerThrough(sheet, measurements);
   return {
-    along: known("along", bendingModulusX),
-    across: known("across", bendingModulusY),
-    ...(twistedShear(sheet, measurements) ?? {
-      shear: Pressure.si((12 * twist) / thickness ** 3),
-      shearFrom: "veneers",
-    }),
+    along: testedModulus(bendTests(sheet, measurements, "along")) ?? estimate(bendingModulusX),
+    across: testedModulus(bendTests(sheet, measurements, "across")) ?? estimate(bendingModulusY),
+    shear: twistedShear(sheet, measurements) ?? estimate(Pressure.si((12 * twist) / thickness ** 3)),
+    ...(throughShear ? { throughShear } : {}),
     poisson: Ratio.si(coupling / alongY),
   };
 }
 
 /** Mean shear modulus of the offcuts of a sheet that were twisted. */
-function twistedShear(
-  sheet: SheetStock,
-  { twists }: Measurements,
-): Pick<SheetModuli, "shear" | "shearFrom"> | undefined {
+function twistedShear(sheet: SheetStock, { twists }: Measurements): KnownModulus | undefined {
   const rows = twists.filter((row) => row.sheet === sheet.name);
-  const { samples } = twistedSamples(rows, "twist-tests.csv");
-  if (samples.length === 0) return undefined;
-  const total = samples.reduce((sum, { modulus }) => sum + modulus.value, 0);
-  return { shear: Pressure.si(total / samples.length), shearFrom: "measured" };
+  return testedModulus(twistedSamples(rows, "twist-tests.csv").samples);
 }
 
-/** Half of the 95 % interval about a measured modulus; zero for an estimate, whose scatter nobody measured. */
-export function modulusHalfWidth({ uncertainty }: KnownModulus): Pressure {
-  if (!uncertainty) return Pressure.si(0);
-  const { standard, degreesOfFreedom = manyReadings } = uncertainty;
-  return Pressure.si(studentFactor({ confidence: ratio(0.95), degreesOfFreedom }) * standard);
+/** A panel bends both ways, so the softer of the two counts. */
+function softerThrough(sheet: SheetStock, measurements: Measurements): KnownModulus | undefined {
+  const ways = (["along", "across"] as const).flatMap(
+    (direction) => throughShear(sheet, measurements, direction) ?? [],
+  );
+  return ways.sort((a, b) => a.modulus - b.modulus)[0];
 }
 
-/** Beyond so many, Student's factor is the normal one. */
-const manyReadings = 10_000;
+/** Shear modulus through the thickness of a sheet, one way, from pieces bent over two spans. */
+export function throughShear(
+  sheet: SheetStock,
+  measurements: Measurements,
+  direction: Direction,
+): KnownModulus | undefined {
+  return testedModulus(
+    sheetPiecesBent(sheet, measurements, direction).map(({ shearModulus, worked }) => ({
+      modulus: shearModulus,
+      worked,
+    })),
+  );
+}
 
-/** The strips of bare sheet that could be measured. */
+/** Pieces of bare sheet that were bent over two spans. */
+export function sheetPiecesBent(
+  sheet: SheetStock,
+  measurements: Measurements,
+  direction: Direction,
+): readonly SpannedPiece[] {
+  return spannedPieces(bareRows(sheet, measurements, direction), "bend-tests.csv").pieces;
+}
+
+/** The strips of bare sheet that were bent over one span and could be measured. */
 export function bareStrips(
   sheet: SheetStock,
-  { bends }: Measurements,
-  direction: BendTest["direction"],
+  measurements: Measurements,
+  direction: Direction,
 ): readonly BentStrip[] {
-  const rows = bends.filter(
-    (row) => row.sheet === sheet.name && row.direction === direction && row.faced === "bare",
-  );
+  const rows = bareRows(sheet, measurements, direction).filter(({ piece }) => piece === undefined);
   return bentStrips(rows, "bend-tests.csv").strips;
 }
 
-function fromStrips(strips: readonly BentStrip[]): KnownModulus | undefined {
-  const [first, ...others] = strips;
-  if (!first) return undefined;
-  const because = strips.map(({ worked }) => worked);
-  if (others.length === 0) {
-    const { value, standardUncertainty, degreesOfFreedom } = first.modulus;
-    return {
-      modulus: value,
-      from: "measured",
-      uncertainty: { standard: standardUncertainty, degreesOfFreedom },
-      strips: 1,
-      because,
-    };
-  }
-  const { mean, standardUncertainty, degreesOfFreedom } = measuredMean(
-    strips.map(({ modulus }) => modulus.value),
+function bareRows(sheet: SheetStock, { bends }: Measurements, direction: Direction): readonly BendTest[] {
+  return bends.filter(
+    (row) => row.sheet === sheet.name && row.direction === direction && row.faced === "bare",
   );
-  return {
-    modulus: mean,
-    from: "measured",
-    uncertainty: { standard: standardUncertainty, degreesOfFreedom },
-    strips: strips.length,
-    because,
-  };
+}
+
+/** Every test of bending one way: pieces as they are, strips freed of shear by what the pieces say. */
+function bendTests(sheet: SheetStock, measurements: Measurements, direction: Direction): ModulusTest[] {
+  const through = throughShear(sheet, measurements, direction);
+  const strips = bareStrips(sheet, measurements, direction);
+  const freed = strips.map((strip) =>
+    through?.uncertainty
+      ? {
+          ...strip,
+          modulus: withoutShear(strip, { value: through.modulus, uncertainty: through.uncertainty }),
+        }
+      : strip,
+  );
+  return [...freed, ...sheetPiecesBent(sheet, measurements, direction)];
 }
