@@ -62,6 +62,7 @@ export type SourceKey =
   | "geometry"
   | "finite-element-cases"
   | "mixed-interpolated-plates"
+  | "en-1990"
   | "en-12195"
   | "ctu-code"
   | "astm-d4169"
@@ -214,6 +215,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     title:
       "Plates with openings computed with a general-purpose finite-element solver (CalculiX 2.20), three meshes, extrapolated",
   },
+  "en-1990": { title: "EN 1990 Basis of structural design", author: "CEN", year: 2002 },
   "en-12195": {
     title: "EN 12195-1 Load restraining on road vehicles - Calculation of securing forces",
     author: "CEN",

@@ -52,15 +52,6 @@ const inertias: FormulaSymbols<Inertias> = {
   z: { symbol: "I_z", kind: Inertia, meaning: "about the upright axis" },
 };
 
-function ofBox({ mass, width, depth, height }: { [Field in keyof EvenBox]: number }): {
-  x: number;
-  y: number;
-  z: number;
-} {
-  const about = (one: number, other: number): number => (mass * (one ** 2 + other ** 2)) / 12;
-  return { x: about(depth, height), y: about(width, height), z: about(width, depth) };
-}
-
 /**
  * Moments of inertia of an even box about axes through its middle: m (a2 + b2) / 12.
  *
@@ -81,7 +72,10 @@ export const boxInertia: Formula<EvenBox, Inertias> = formula<EvenBox, Inertias>
   result: inertias,
   source: [cite("dynamics", "moments of inertia, rectangular block")],
   validity: "Even density; a thin panel is a box with one small size.",
-  compute: ofBox,
+  compute: ({ mass, width, depth, height }) => {
+    const about = (one: number, other: number): number => (mass * (one ** 2 + other ** 2)) / 12;
+    return { x: about(depth, height), y: about(width, height), z: about(width, depth) };
+  },
 });
 
 /** A box with its place: the centre of the box is where its mass is taken to be. */
@@ -144,11 +138,12 @@ export const bodyInertia: Formula<BodyOfBoxes, Inertias> = formula<BodyOfBoxes, 
     const mean = (axis: "x" | "y" | "z"): number =>
       boxes.reduce((sum, box) => sum + box.mass * box[axis], 0) / mass;
     const centre = { x: mean("x"), y: mean("y"), z: mean("z") };
+    const own = boxes.map((box) => boxInertia(box as PlacedBox));
     const sum = (axis: "x" | "y" | "z", one: "x" | "y" | "z", other: "x" | "y" | "z"): number =>
       boxes.reduce(
-        (total, box) =>
+        (total, box, i) =>
           total +
-          ofBox(box)[axis] +
+          (own[i]?.[axis] ?? 0) +
           box.mass * ((box[one] - centre[one]) ** 2 + (box[other] - centre[other]) ** 2),
         0,
       );

@@ -101,3 +101,25 @@ export const tippingWind: Formula<WindTip, Speed> = formula({
   compute: ({ mass, halfBase, area, middle, dragFactor, airDensity }) =>
     Math.sqrt((2 * mass * standardGravity * halfBase) / (airDensity * dragFactor * area * middle)),
 });
+
+/** How much less counts what holds, and how much more what topples, where something is to stand. */
+const equilibrium = { holds: 0.9, topples: 1.5 };
+
+/**
+ * The gust up to which a case may stand: the one that tips it, less the partial factors of static equilibrium,
+ * v sqrt(0.9 / 1.5).
+ *
+ * @source EN 1990, table A1.2(A): weight that holds x 0.9, wind x 1.5
+ * @throws RangeError unless the gust is positive
+ * @example allowedGust({ tips: Speed.of(20, "m/s") }) // 15.49 m/s
+ */
+export const allowedGust: Formula<{ readonly tips: Speed }, Speed> = formula({
+  id: "tip.wind.allowed",
+  title: "Gust up to which a case may stand",
+  equation: String.raw`v_a=v\sqrt{\frac{0.9}{1.5}}`,
+  inputs: { tips: { symbol: "v", kind: Speed, meaning: "gust that tips it", above: 0 } },
+  result: { symbol: "v_a", kind: Speed, meaning: "gust up to which it may stand" },
+  source: [cite("en-1990", "table A1.2(A), static equilibrium: 0.9 for what holds, 1.5 for what topples")],
+  validity: "The strongest gust expected while it stands, not the mean wind; nobody beside it in a storm.",
+  compute: ({ tips }) => tips * Math.sqrt(equilibrium.holds / equilibrium.topples),
+});

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
+  allowedGust,
   ballastNeeded,
   centreOfMass,
   edgeLoadLimit,
@@ -169,4 +170,15 @@ describe("a standing case", () => {
       }),
     ).toThrow("tip.ballast: ballast that high so near the edge tips the case instead");
   });
+});
+
+test("the allowed gust presses 0.6 times as hard as the one that tips", () => {
+  fc.assert(
+    fc.property(fc.double({ min: 1, max: 60, noNaN: true }), (speed) => {
+      const side = { area: Area.si(1), dragFactor: ratio(1.3), airDensity: Density.si(1.2) };
+      const push = (gust: Speed) => windForce({ ...side, speed: gust }).force;
+      const tips = Speed.si(speed);
+      expect(push(allowedGust({ tips })) / push(tips)).toBeCloseTo(0.6, 9);
+    }),
+  );
 });

@@ -2,12 +2,25 @@
 import type { HardwarePart } from "../../design/index.js";
 import type { LoadBetweenTwo } from "../../moving/index.js";
 import { degree, Length, type Mass } from "../../quantity/index.js";
+import type { Question } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import type { BalanceLine } from "./balance.js";
 
 /** The handles a section is lifted by. */
 export function liftHandles({ parts }: ReviewInput, section: string): readonly HardwarePart[] {
   return parts.hardware.filter((part) => part.section === section && part.item.duty === "lift");
+}
+
+/** The sections that have any. */
+export function sectionsWithHandles(input: ReviewInput): readonly string[] {
+  return input.parts.sections
+    .map(({ name }) => name)
+    .filter((section) => liftHandles(input, section).length > 0);
+}
+
+/** A question about the handles of a section. */
+export function aboutHandles(id: string, section: string, question: string): Question {
+  return { id: `travel.${id}.${section}`, topic: "travel", subject: `handles of ${section}`, question };
 }
 
 /** The two ends of a section that has handles at both. */

@@ -1,12 +1,15 @@
 import {
+  allowedGust,
   ballastNeeded,
   groundSlope,
+  halfBaseNeeded,
   outriggerReach,
   steadyTilt,
   tippingWind,
   tipWays,
+  windForce,
 } from "../../moving/index.js";
-import { Angle, Area, Density, Length, Mass, ratio, Speed } from "../../quantity/index.js";
+import { Angle, Area, Density, Force, Length, Mass, ratio, Speed } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { styleOf } from "../amount.js";
 import { compared } from "../compared.js";
@@ -53,28 +56,34 @@ function windReply(input: ReviewInput, gust: Speed): Reply {
   const { size } = lowestSection(input).outside;
   const top = Math.max(...input.parts.sections.map(({ outside }) => outside.low.z + outside.size.z));
   const wide = { left: size.y, right: size.y, front: size.x, back: size.x };
-  const lines = (["left", "right", "front", "back"] as const).map((side) =>
-    tippingWind.worked({
+  const lines = (["left", "right", "front", "back"] as const).map((side) => {
+    const wind = { area: Area.si(wide[side] * top), dragFactor: boxDrag, airDensity: seaAir };
+    const tips = tippingWind.worked({
+      ...wind,
       mass: standing.balance.value.mass,
       halfBase: halfTowards(standing, side),
-      area: Area.si(wide[side] * top),
       middle: Length.si(standingHeight(input) + top / 2),
-      dragFactor: boxDrag,
-      airDensity: seaAir,
-    }),
-  );
-  const [worst] = [...lines].sort((a, b) => a.value - b.value);
+    });
+    return { tips, push: windForce.worked({ ...wind, speed: gust }) };
+  });
+  const [worst] = [...lines].sort((a, b) => a.tips.value - b.tips.value);
   if (!worst) throw new RangeError("wind: no side was found");
-  const style = input.case.units === "inch" ? { unit: "mph", digits: 3 } : { unit: "km/h", digits: 3 };
+  const allowed = allowedGust.worked({ tips: worst.tips.value });
+  const style = styleOf(input.case);
+  const speed = input.case.units === "inch" ? { unit: "mph", digits: 3 } : { unit: "km/h", digits: 3 };
   return compared({
     kind: Speed,
     asked: ["strongest gust", gust],
-    there: ["gust that tips it", worst.value],
-    facts: `A gust of ${Speed.show(worst.value, style)} on its worst side tips it; ${Speed.show(gust, style)} is expected.`,
+    there: ["gust up to which it may stand", allowed.value],
+    facts: `A gust of ${Speed.show(gust, speed)} pushes its worst side with ${Force.show(worst.push.value.force, style)}; ${Speed.show(worst.tips.value, speed)} would tip it, and with the safety factors it may stand in ${Speed.show(allowed.value, speed)}.`,
     remedy: "Take it apart, lean it against a wall, or lay ballast in the lowest section.",
-    because: [standing.balance, worst],
+    because: [standing.balance, worst.push, worst.tips, allowed],
     cautions: [windCaution, tippingCaution],
-    source: [cite("statics", "moments about the tipping edge"), cite("fluid-flow", "drag")],
+    source: [
+      cite("en-1990", "table A1.2(A), static equilibrium, 0.9 and 1.5"),
+      cite("statics", "moments about the tipping edge"),
+      cite("fluid-flow", "drag"),
+    ],
   });
 }
 
@@ -101,6 +110,7 @@ function slopeReply(input: ReviewInput): Reply {
   if (!worst) throw new RangeError("tip angle: no way to fall was found");
   const { height, balance } = standing;
   const half = leastHalf(standing);
+  const base = halfBaseNeeded.worked({ height, angle: wanted });
   const foot = outriggerReach.worked({ halfBase: half, height, angle: wanted });
   const ballast = ballastNeeded.worked({
     mass: balance.value.mass,
@@ -116,8 +126,8 @@ function slopeReply(input: ReviewInput): Reply {
     asked: ["lean to be borne on that ground", wanted],
     there: [`lean at which it tips to the ${worst.way}`, worst.worked.value],
     facts: `On ground of ${Angle.show(Angle.si(ground), { digits: 2 })} it should bear ${Angle.show(wanted, { digits: 2 })}; it tips to the ${worst.way} at ${Angle.show(worst.worked.value, { digits: 2 })}.`,
-    remedy: `A foot ${Length.show(foot.value, style)} out on that side, or ${Mass.show(ballast.value, style)} laid on its floor, would be enough.`,
-    because: [balance, worst.worked, foot, ballast],
+    remedy: `It needs ${Length.show(base.value, style)} from below its centre of gravity to that edge and has ${Length.show(half, style)}: a foot ${Length.show(foot.value, style)} out on that side, or ${Mass.show(ballast.value, style)} laid on its floor, would be enough.`,
+    because: [balance, worst.worked, base, foot, ballast],
     cautions: [tippingCaution],
     source: [steadyTilt.source, groundSlope.source],
   });

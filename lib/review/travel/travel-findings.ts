@@ -1,10 +1,13 @@
 import type { Finding } from "../finding.js";
 import type { ReviewInput } from "../review-input.js";
 import { balanceFindings } from "./balance-findings.js";
+import { casterFinding } from "./caster-finding.js";
 import { childFindings } from "./child-findings.js";
 import { dropFindings } from "./drop-findings.js";
 import { gripFindings } from "./grip-findings.js";
 import { groundFindings } from "./ground-findings.js";
+import { handholdFindings } from "./handhold-findings.js";
+import { hangFindings } from "./hang-findings.js";
 import { lashingFindings } from "./lashing-findings.js";
 import { liftFindings } from "./lift-findings.js";
 import { pushFindings } from "./push-findings.js";
@@ -21,11 +24,14 @@ export function travelFindings(input: ReviewInput): readonly Finding[] {
     ...liftFindings(input),
     ...teamFindings(input),
     ...gripFindings(input),
+    ...handholdFindings(input),
+    ...hangFindings(input),
     ...stairsFindings(input),
     rollFinding(input),
     ...pushFindings(input),
     ...groundFindings(input),
     ...standingFindings(input),
+    casterFinding(input),
     ...childFindings(input),
     ...tipFindings(input),
     ...lashingFindings(input),
