@@ -1,6 +1,6 @@
 /** A box of flat faces that meet at their middle planes: 0, 0, 0 to length, width, height. SI throughout. */
 
-import type { Sheet } from "../element/index.js";
+import type { BeamSection, Sheet } from "../element/index.js";
 import type { Cutout, Spot } from "../mesh/index.js";
 import type { SheetRegion } from "../panel/index.js";
 
@@ -22,6 +22,28 @@ export interface BoxFace {
   readonly cutouts: readonly Cutout[];
 }
 
+/** How two faces hold together along the edge where they meet: a riveted extrusion, a line of glue. */
+export interface BoxSeam {
+  readonly faces: readonly [FaceName, FaceName];
+  /** Force on each metre over the slip along the seam, N/m2. */
+  readonly slip: number;
+  /** Force on each metre over the gap, either way across the seam, N/m2. */
+  readonly parting: number;
+  /** Moment on each metre over the change of the angle, N m a radian on each metre; 0 turns freely. */
+  readonly turning: number;
+}
+
+/** A beam along a straight line of a face: an edge extrusion, a batten. */
+export interface BoxBeam {
+  /** What messages call it. */
+  readonly name: string;
+  /** The face whose nodes it follows; the other face of a sprung seam follows through the seam. */
+  readonly on: FaceName;
+  readonly from: BoxSpot;
+  readonly to: BoxSpot;
+  readonly section: BeamSection;
+}
+
 /** A box. */
 export interface BoxProblem {
   /** What messages call it. */
@@ -31,6 +53,9 @@ export interface BoxProblem {
   readonly height: number;
   /** Faces left out are open. */
   readonly faces: Readonly<Partial<Record<FaceName, BoxFace>>>;
+  /** Edges that give; all others are rigid. */
+  readonly seams?: readonly BoxSeam[];
+  readonly beams?: readonly BoxBeam[];
 }
 
 /** How a face lies in the box. */

@@ -1,7 +1,8 @@
 /** What a moved box shows. */
 import type { QuadMesh } from "../mesh/index.js";
+import { timesPieces } from "../solve/index.js";
 import { type BoxSpot, type FaceName, frames } from "./box-problem.js";
-import { boxFreedoms } from "./box-structure.js";
+import { boxFreedoms, piecesOf } from "./box-structure.js";
 import type { BoxForce, MovedBox } from "./solve-box.js";
 
 /** How a place has moved, m. */
@@ -32,6 +33,32 @@ export function wayOfForce({ displacement }: MovedBox, { on, force }: BoxForce):
     0,
   );
   return work / Math.hypot(...force);
+}
+
+/** Energy that a box stores in its sheets, seams and beams, N m; springs added when it was factored are left out. */
+export function storedEnergy({ structure, displacement }: MovedBox): number {
+  return half(displacement, timesPieces(piecesOf(structure), displacement));
+}
+
+function half(a: Float64Array, b: Float64Array): number {
+  return a.reduce((sum, value, i) => sum + value * b[i]!, 0) / 2;
+}
+
+/** With what the supports push back in all, along x, y, z, N. */
+export function heldUp({ structure, displacement, forces, factors }: MovedBox): BoxSpot {
+  const carried = timesPieces(piecesOf(structure), displacement);
+  for (const { on, force } of forces)
+    on.nodes.forEach((node, i) => {
+      for (const axis of [0, 1, 2] as const)
+        carried[boxFreedoms * node + axis]! -= on.shares[i]! * force[axis];
+    });
+  const sum = (axis: number): number =>
+    carried.reduce(
+      (total, value, freedom) =>
+        total + (factors.held[freedom] && freedom % boxFreedoms === axis ? value : 0),
+      0,
+    );
+  return [sum(0), sum(1), sum(2)];
 }
 
 /**

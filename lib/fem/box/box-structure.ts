@@ -1,20 +1,27 @@
-/** A box as pieces: the elements of its faces, joined where they meet. */
-import { elementRows, elementStiffness, freedomsPerNode, type Sheet } from "../element/index.js";
+/** A box as pieces: the elements of its faces, joined where they meet, with seams that give and beams. */
 import {
-  type Cutout,
-  type CutRectangle,
-  divided,
+  type ElementMatrix,
+  elementRows,
+  elementStiffness,
+  freedomsPerNode,
+  type Sheet,
+  sharedMatrices,
+} from "../element/index.js";
+import {
   elementCount,
   elementMiddle,
   elementNodes,
   elementPlaces,
   faceMesh,
-  gradedAlong,
   type MeshBox,
   type QuadMesh,
 } from "../mesh/index.js";
 import { sheetAt } from "../panel/index.js";
 import type { Piece } from "../solve/index.js";
+import { beamPieces } from "./box-beams.js";
+import { boxCorners, cornersOnFace } from "./box-corners.js";
+import { boxLines } from "./box-lines.js";
+import { boxNodes, type FaceMesh } from "./box-nodes.js";
 import {
   type BoxFace,
   type BoxProblem,
@@ -26,6 +33,7 @@ import {
   frames,
   onFace,
 } from "./box-problem.js";
+import { laidSeam, seamSprings } from "./seam-springs.js";
 
 /** Freedoms of a node of a box: along x, y, z and the turns about them. */
 export const boxFreedoms = 6;
@@ -47,6 +55,13 @@ export interface BoxStructure {
   /** Places of all nodes. */
   readonly nodes: readonly BoxSpot[];
   readonly faces: readonly MeshedFace[];
+  /** Springs of seams that give, and beams. */
+  readonly links: readonly Piece[];
+}
+
+/** Everything that resists in a box: its faces, seams and beams. */
+export function piecesOf({ faces, links }: BoxStructure): readonly Piece[] {
+  return [...faces.flatMap(({ elements }) => elements), ...links];
 }
 
 /**
@@ -54,106 +69,89 @@ export interface BoxStructure {
  *
  * @param problem the box
  * @param size of elements far from seams and corners, m
- * @param patches rectangles of the bottom and top whose sides must be mesh lines
- * @throws RangeError that names the face and the cutout when an outline cannot be meshed
+ * @param patches rectangles of the bottom whose sides must be mesh lines, of the top too
+ * @throws RangeError that names the face and the cutout when an outline cannot be meshed, the faces of a seam that
+ * do not touch, the beam that lies on no material
  */
 export function boxStructure(
   problem: BoxProblem,
   size: number,
   patches: readonly MeshBox[] = [],
 ): BoxStructure {
-  const lines = ([0, 1, 2] as const).map((axis) => axisLines(problem, axis, size, patches));
-  const nodes: BoxSpot[] = [];
-  const known = new Map<string, number>();
-  const numberOf = (spot: BoxSpot): number => {
-    const key = spot.map((at) => Math.round(at * 1e8)).join(" ");
-    const number = known.get(key) ?? nodes.push(spot) - 1;
-    known.set(key, number);
-    return number;
-  };
-  const faces = faceNames.flatMap((name) => {
+  const lines = boxLines(problem, size, patches);
+  const corners = boxCorners(problem, patches);
+  const meshes = faceNames.flatMap((name) => {
     const face = problem.faces[name];
-    return face ? [meshedFace(problem, name, face, lines, size, numberOf)] : [];
+    return face ? [{ name, mesh: meshOf(problem, name, face, lines, size, corners) }] : [];
   });
-  return { problem, nodes, faces };
+  const { nodes, numbers } = boxNodes(problem, meshes);
+  const faces = meshes.map((mesh, i) => meshedFace(problem, mesh, numbers[i]!));
+  const plain = { problem, nodes, faces };
+  const links = [
+    ...(problem.seams ?? []).flatMap((seam) => seamSprings(nodes, laidSeam(plain, seam))),
+    ...(problem.beams ?? []).flatMap((beam) => beamPieces(plain, beam)),
+  ];
+  return { ...plain, links };
 }
 
-function meshedFace(
+function meshOf(
   problem: BoxProblem,
   name: FaceName,
   face: BoxFace,
   lines: readonly (readonly number[])[],
   size: number,
-  numberOf: (spot: BoxSpot) => number,
-): MeshedFace {
+  corners: readonly BoxSpot[],
+): QuadMesh {
   const [along, across] = frames[name].axes;
   const outline = { length: extents(problem)[along], width: extents(problem)[across], cutouts: face.cutouts };
-  const mesh = faceMesh(
+  return faceMesh(
     `${problem.name}, ${name}`,
     outline,
     face.regions,
     [lines[along]!, lines[across]!],
     () => size,
+    cornersOnFace(problem, name, corners),
   );
-  const numbers = Int32Array.from(mesh.x, (u, node) => numberOf(onFace(problem, name, [u, mesh.y[node]!])));
+}
+
+function meshedFace(problem: BoxProblem, { name, mesh }: FaceMesh, numbers: Int32Array): MeshedFace {
+  const face = problem.faces[name]!;
   const sheets = Array.from({ length: elementCount(mesh) }, (_, i) => sheetAt(face, elementMiddle(mesh, i)));
-  const elements = sheets.map((sheet, i) => facePiece(problem, name, mesh, i, numbers, sheet));
+  const matrix = sharedMatrices(signedStiffness(frames[name]));
+  const elements = sheets.map((sheet, i) => {
+    const { x, y } = elementPlaces(mesh, i);
+    return facePiece(problem, { name, mesh }, i, numbers, matrix(x, y, sheet));
+  });
   return { name, mesh, sheets, numbers, elements };
-}
-
-/** Where lines run across an axis: at the sides of cutouts, strips and patches, and between, in pairs. */
-function axisLines(
-  problem: BoxProblem,
-  axis: 0 | 1 | 2,
-  size: number,
-  patches: readonly MeshBox[],
-): readonly number[] {
-  const extent = extents(problem)[axis];
-  const musts = faceNames.flatMap((name) => {
-    const direction = frames[name].axes.indexOf(axis);
-    const face = problem.faces[name];
-    if (!face || direction === 2) return [];
-    const straight = face.cutouts.every(isSharp) ? face.cutouts.filter(isSharp) : [];
-    const boxes = [...straight, ...face.regions, ...(axis === 2 ? [] : patches)];
-    return boxes.flatMap((box) =>
-      direction === 0 ? [box.left, box.left + box.width] : [box.bottom, box.bottom + box.height],
-    );
-  });
-  const fixed = [0, extent, ...musts.filter((at) => at > 0 && at < extent)].sort((a, b) => a - b);
-  const apart = fixed.filter((at, i) => i === 0 || at - fixed[i - 1]! > 1e-7 * extent);
-  const graded = gradedAlong(apart, size);
-  const coarse = apart.flatMap((at, i) => {
-    const next = apart[i + 1];
-    return next === undefined ? [at] : divided(at, next, (place) => 2 * graded(place)).slice(0, -1);
-  });
-  return coarse.flatMap((at, i) => (i === 0 ? [at] : [(coarse[i - 1]! + at) / 2, at]));
-}
-
-/** Only a face whose cutouts are all sharp rectangles is meshed by lines. */
-function isSharp(cutout: Cutout): cutout is CutRectangle {
-  return cutout.kind === "rectangle" && cutout.radius === 0;
 }
 
 function facePiece(
   problem: BoxProblem,
-  name: FaceName,
-  mesh: QuadMesh,
+  { name, mesh }: FaceMesh,
   element: number,
   numbers: Int32Array,
-  sheet: Sheet,
+  matrix: Float64Array,
 ): Piece {
-  const { x, y } = elementPlaces(mesh, element);
-  const { places, signs } = inBox(frames[name]);
-  const matrix = elementStiffness(x, y, sheet);
+  const { places } = inBox(frames[name]);
+  const nodes = elementNodes(mesh, element);
+  const freedoms = new Int32Array(elementRows);
   for (let i = 0; i < elementRows; i++) {
-    for (let j = 0; j < elementRows; j++)
-      matrix[i * elementRows + j]! *= signs[i % freedomsPerNode]! * signs[j % freedomsPerNode]!;
+    const node = numbers[nodes[Math.floor(i / freedomsPerNode)]!]!;
+    freedoms[i] = boxFreedoms * node + places[i % freedomsPerNode]!;
   }
-  const nodes = Array.from(elementNodes(mesh, element), (node) => numbers[node]!);
-  return {
-    freedoms: Int32Array.from(nodes.flatMap((node) => places.map((place) => boxFreedoms * node + place))),
-    matrix,
-    middle: onFace(problem, name, elementMiddle(mesh, element)),
+  return { freedoms, matrix, middle: onFace(problem, name, elementMiddle(mesh, element)) };
+}
+
+/** An element's stiffness in the freedoms of the box. */
+function signedStiffness(frame: Frame): ElementMatrix {
+  const { signs } = inBox(frame);
+  return (x, y, sheet) => {
+    const matrix = elementStiffness(x, y, sheet);
+    for (let i = 0; i < elementRows; i++) {
+      for (let j = 0; j < elementRows; j++)
+        matrix[i * elementRows + j]! *= signs[i % freedomsPerNode]! * signs[j % freedomsPerNode]!;
+    }
+    return matrix;
   };
 }
 
@@ -166,8 +164,8 @@ function inBox({ axes, sense }: Frame): {
   return { places: [a, b, c, 3 + b, 3 + a], signs: [1, 1, sense, 1, -1] };
 }
 
-/** About so many elements give some 20 000 unknowns. */
-const usualElements = 900;
+/** With smaller elements along seams and around corners, about so many give some 20 000 unknowns. */
+const usualElements = 400;
 
 /** The usual size of a box's elements, m: so that a closed box of these sizes has some 20 000 unknowns. */
 export function usualBoxSize(problem: BoxProblem): number {

@@ -1,4 +1,16 @@
 export * from "./box-problem.js";
 export * from "./box-results.js";
-export * from "./box-structure.js";
+export {
+  type BoxStructure,
+  boxFreedoms,
+  boxStructure,
+  type MeshedFace,
+  piecesOf,
+  usualBoxSize,
+} from "./box-structure.js";
+export * from "./fitting.js";
+export * from "./free-part.js";
+export * from "./joined-parts.js";
+export * from "./seam-flow.js";
 export * from "./solve-box.js";
+export * from "./solve-joined.js";

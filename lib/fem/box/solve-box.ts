@@ -2,7 +2,9 @@ import { nodeAreas } from "../element/index.js";
 import { elementCount, elementMiddle, elementNodes, elementPlaces, type MeshBox } from "../mesh/index.js";
 import { displacementsUnder, type Factors, factorPieces, LooseFreedom, type Piece } from "../solve/index.js";
 import type { BoxSpot, FaceName } from "./box-problem.js";
-import { type BoxStructure, boxFreedoms } from "./box-structure.js";
+import { type BoxStructure, boxFreedoms, piecesOf } from "./box-structure.js";
+import { type LineSide, sidesAlong } from "./line-sides.js";
+import { looseWords } from "./loose-words.js";
 
 /** Freedoms held at the nodes for which `where` is true: 0 to 2 along x, y, z, 3 to 5 turns about them. */
 export interface BoxHold {
@@ -49,7 +51,7 @@ export function factoredBox(
   holds: readonly BoxHold[],
   springs: readonly Piece[] = [],
 ): FactoredBox {
-  const pieces = [...structure.faces.flatMap(({ elements }) => elements), ...springs];
+  const pieces = [...piecesOf(structure), ...springs];
   const held = new Uint8Array(boxFreedoms * structure.nodes.length).fill(1);
   for (const { freedoms } of pieces) for (const freedom of freedoms) held[freedom] = 0;
   structure.nodes.forEach((spot, node) => {
@@ -62,22 +64,6 @@ export function factoredBox(
     if (error instanceof LooseFreedom) throw new RangeError(looseWords(structure, error.freedom));
     throw error;
   }
-}
-
-const ways = [
-  "slides along x",
-  "slides along y",
-  "moves along z",
-  "turns about x",
-  "turns about y",
-  "turns about z",
-];
-
-function looseWords({ problem, nodes, faces }: BoxStructure, freedom: number): string {
-  const node = Math.floor(freedom / boxFreedoms);
-  const spot = nodes[node]!.map((at) => (1000 * at).toFixed(0)).join(", ");
-  const face = faces.find(({ numbers }) => numbers.includes(node))?.name ?? "a spring";
-  return `${problem.name} is loose: ${face} at ${spot} mm ${ways[freedom % boxFreedoms]} without resistance; hold it better`;
 }
 
 /** Moves a factored box under forces. */
@@ -118,27 +104,20 @@ export function overPatch({ problem, faces }: BoxStructure, name: FaceName, over
  *
  * @throws RangeError when there are no nodes
  */
-export function alongLine({ problem, nodes }: BoxStructure, from: BoxSpot, to: BoxSpot): NodeShares {
-  const length = Math.hypot(...from.map((at, axis) => to[axis]! - at));
-  const alongOf = (spot: BoxSpot): number =>
-    spot.reduce((sum, at, axis) => sum + ((at - from[axis]!) * (to[axis]! - from[axis]!)) / length, 0);
-  const onLine = nodes
-    .map((spot, node) => ({
-      node,
-      along: alongOf(spot),
-      away: Math.hypot(...spot.map((at, axis) => at - from[axis]!)),
-    }))
-    .filter(({ along, away }) => Math.abs(away - along) < 1e-7 * length && along <= length * (1 + 1e-7))
-    .sort((a, b) => a.along - b.along);
-  if (onLine.length < 3) throw new RangeError(`${problem.name}: a line load meets no rim or seam`);
+export function alongLine({ problem, nodes, faces }: BoxStructure, from: BoxSpot, to: BoxSpot): NodeShares {
+  const sides = new Map<number, LineSide>();
+  // Where a seam gives, the first face takes it.
+  for (const face of faces)
+    for (const side of sidesAlong(nodes, face, from, to)) {
+      const place = Math.round(1e8 * side.along);
+      if (!sides.has(place)) sides.set(place, side);
+    }
+  if (sides.size === 0) throw new RangeError(`${problem.name}: a line load meets no rim or seam`);
   const shares = new Map<number, number>();
-  for (let i = 0; i + 2 < onLine.length; i += 2) {
-    const part = onLine[i + 2]!.along - onLine[i]!.along;
+  for (const { nodes: own, length } of sides.values())
     [1 / 6, 2 / 3, 1 / 6].forEach((share, k) => {
-      const { node } = onLine[i + k]!;
-      shares.set(node, (shares.get(node) ?? 0) + share * part);
+      shares.set(own[k]!, (shares.get(own[k]!) ?? 0) + share * length);
     });
-  }
   return evened(shares);
 }
 

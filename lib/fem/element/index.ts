@@ -1,4 +1,5 @@
 export * from "./batten.js";
+export * from "./beam.js";
 export * from "./element-matrix.js";
 export * from "./gauss.js";
 export * from "./layers.js";

@@ -46,6 +46,11 @@ function slope(node: number, at: number): number {
   return node === 0 ? -2 * at : at + node / 2;
 }
 
+/** The parabolas of a side's three nodes, from -1 to 1. */
+export function sideShapes(at: number): readonly [number, number, number] {
+  return [(at * (at - 1)) / 2, 1 - at * at, (at * (at + 1)) / 2];
+}
+
 /** How the square lies on the panel at one place: the slopes of x and y, and the area it stretches to. */
 export interface Stretch {
   readonly xXi: number;

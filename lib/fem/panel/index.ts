@@ -1,5 +1,6 @@
 export * from "./buckling.js";
 export * from "./contour.js";
+export * from "./locate.js";
 export * from "./panel-problem.js";
 export * from "./panel-results.js";
 export { sheetAt } from "./panel-structure.js";

@@ -1,12 +1,7 @@
 /** An edge that turns against a stiffness: a riveted extrusion. */
-import { freedomsPerNode, lineThree } from "../element/index.js";
+import { freedomsPerNode, lineThree, sideShapes } from "../element/index.js";
 import type { QuadMesh, Side } from "../mesh/index.js";
 import type { Piece } from "../solve/index.js";
-
-/** The parabolas of a side's three nodes. */
-function sideShapes(at: number): readonly [number, number, number] {
-  return [(at * (at - 1)) / 2, 1 - at * at, (at * (at + 1)) / 2];
-}
 
 /**
  * One piece a side: the turn about the side against a stiffness.

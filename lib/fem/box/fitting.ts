@@ -1,0 +1,194 @@
+/**
+ * A piece of hardware on a box: it is held by its fasteners, so it moves as they do on average, and what pulls at it
+ * pulls at them. The mean is that of least squares over movements and, in the plane of the sheet, turns (the
+ * interpolation constraint of general-purpose solvers), so that a rigid movement is met exactly and a force is shared
+ * out in balance.
+ */
+import { spaceFreedoms } from "../element/index.js";
+import type { Spot } from "../mesh/index.js";
+import { locate } from "../panel/index.js";
+import type { BoxSpot, FaceName } from "./box-problem.js";
+import { frames, onFace } from "./box-problem.js";
+import type { BoxStructure } from "./box-structure.js";
+import { inverse3, type Matrix3 } from "./small-matrices.js";
+
+/** Places of fasteners on one face, in the face's own axes. */
+export interface FaceSpots {
+  readonly face: FaceName;
+  readonly spots: readonly Spot[];
+}
+
+/** A piece of hardware at its place. */
+export interface Fitting {
+  readonly name: string;
+  /** Where its movement is told and forces act, in the box. */
+  readonly at: BoxSpot;
+  /** Freedoms of the box it moves with. */
+  readonly freedoms: Int32Array;
+  /** Its movement along x, y, z and turns about them from those freedoms: six rows, one after another. */
+  readonly motion: Float64Array;
+}
+
+/** How a fastener's place moves with the freedoms of its element. */
+interface Fastener {
+  readonly spot: BoxSpot;
+  readonly nodes: Int32Array;
+  readonly weights: Float64Array;
+  /** Axis across the sheet, about which a sheet has no turn of its own. */
+  readonly across: 0 | 1 | 2;
+}
+
+/**
+ * Lays a fitting on a box.
+ *
+ * @param structure the box
+ * @param name what messages call it
+ * @param on its fasteners
+ * @param at where forces act on it, in the box; it need not touch a face
+ * @throws RangeError that names the fitting when a fastener is on no material, or they do not hold it every way
+ */
+export function fittingOn(
+  structure: BoxStructure,
+  name: string,
+  on: readonly FaceSpots[],
+  at: BoxSpot,
+): Fitting {
+  const fasteners = on.flatMap((spots) => fastenersOn(structure, name, spots));
+  const middle = meanOf(fasteners.map(({ spot }) => spot));
+  const arms = fasteners.map(
+    ({ spot }) => spot.map((place, axis) => place - middle[axis]!) as unknown as BoxSpot,
+  );
+  const lever = arms.reduce((sum, arm) => sum + dot(arm, arm), 0) / arms.length;
+  if (!(lever > 1e-12))
+    throw new RangeError(
+      `${structure.problem.name}, ${name}: two fasteners apart from each other are needed`,
+    );
+  const freedoms = freedomsOf(fasteners);
+  const columns = new Map([...freedoms].map((freedom, column) => [freedom, column]));
+  const motion = new Float64Array(spaceFreedoms * freedoms.length);
+  const add = (row: number, node: number, kind: number, value: number): void => {
+    motion[row * freedoms.length + columns.get(spaceFreedoms * node + kind)!]! += value;
+  };
+  const turnFrom = inverse3(turnWeights(fasteners, arms, lever));
+  fasteners.forEach(({ nodes, weights, across }, i) => {
+    const arm = arms[i]!;
+    nodes.forEach((node, k) => {
+      const weight = weights[k]!;
+      for (const axis of [0, 1, 2] as const) {
+        add(axis, node, axis, weight / fasteners.length);
+        // What a movement along the axis, and a turn about it, say of the three turns.
+        const moved = cross(arm, unit(axis));
+        for (const row of [0, 1, 2] as const) {
+          add(3 + row, node, axis, weight * dot(turnFrom[row]!, moved));
+          if (axis !== across) add(3 + row, node, 3 + axis, weight * lever * turnFrom[row]![axis]!);
+        }
+      }
+    });
+  });
+  carryTo(motion, freedoms.length, at.map((to, axis) => to - middle[axis]!) as unknown as BoxSpot);
+  return { name, at, freedoms, motion };
+}
+
+function fastenersOn(
+  { problem, faces }: BoxStructure,
+  name: string,
+  { face, spots }: FaceSpots,
+): readonly Fastener[] {
+  const meshed = faces.find((one) => one.name === face);
+  if (!meshed) throw new RangeError(`${problem.name}, ${name}: its face ${face} is open`);
+  return spots.map((spot) => {
+    try {
+      const { nodes, weights } = locate(meshed.mesh, spot);
+      return {
+        spot: onFace(problem, face, spot),
+        nodes: nodes.map((node) => meshed.numbers[node]!),
+        weights,
+        across: frames[face].axes[2],
+      };
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      const place = spot.map((at) => (1000 * at).toFixed(0)).join(", ");
+      throw new RangeError(`${problem.name}, ${name}: ${place} mm of ${face} is no material`);
+    }
+  });
+}
+
+/** Movements of the fasteners' nodes, and the turns that their sheets have. */
+function freedomsOf(fasteners: readonly Fastener[]): Int32Array {
+  const found = new Set<number>();
+  for (const { nodes, across } of fasteners)
+    for (const node of nodes)
+      for (let kind = 0; kind < spaceFreedoms; kind++)
+        if (kind !== 3 + across) found.add(spaceFreedoms * node + kind);
+  return Int32Array.from(found);
+}
+
+/** The normal matrix of least squares for the three turns. */
+function turnWeights(fasteners: readonly Fastener[], arms: readonly BoxSpot[], lever: number): Matrix3 {
+  const entry = (i: number, j: number): number =>
+    arms.reduce((sum, arm, k) => {
+      const own = i === j ? dot(arm, arm) + (fasteners[k]!.across === i ? 0 : lever) : 0;
+      return sum + own - arm[i]! * arm[j]!;
+    }, 0);
+  const row = (i: number): BoxSpot => [entry(i, 0), entry(i, 1), entry(i, 2)];
+  return [row(0), row(1), row(2)];
+}
+
+/** Adds turn times arm to the movement, so that it is that of a place beside the fasteners' middle. */
+function carryTo(motion: Float64Array, columns: number, arm: BoxSpot): void {
+  for (let column = 0; column < columns; column++) {
+    const turn = [3, 4, 5].map((row) => motion[row * columns + column]!) as unknown as BoxSpot;
+    cross(turn, arm).forEach((more, axis) => {
+      motion[axis * columns + column]! += more;
+    });
+  }
+}
+
+function meanOf(spots: readonly BoxSpot[]): BoxSpot {
+  const mean = (axis: 0 | 1 | 2): number => spots.reduce((sum, spot) => sum + spot[axis], 0) / spots.length;
+  return [mean(0), mean(1), mean(2)];
+}
+
+function unit(axis: 0 | 1 | 2): BoxSpot {
+  return [axis === 0 ? 1 : 0, axis === 1 ? 1 : 0, axis === 2 ? 1 : 0];
+}
+
+function dot(a: BoxSpot, b: BoxSpot): number {
+  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+}
+
+/** Vector product. */
+export function cross([ax, ay, az]: BoxSpot, [bx, by, bz]: BoxSpot): BoxSpot {
+  return [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx];
+}
+
+/** How a fitting moves: along x, y, z, m, and turns about them, rad. */
+export function fittingMotion({ freedoms, motion }: Fitting, displacement: Float64Array): Float64Array {
+  const result = new Float64Array(spaceFreedoms);
+  for (let row = 0; row < spaceFreedoms; row++)
+    freedoms.forEach((freedom, i) => {
+      result[row]! += motion[row * freedoms.length + i]! * displacement[freedom]!;
+    });
+  return result;
+}
+
+/**
+ * Adds to the forces on a box what a force on a fitting shares out to its fasteners.
+ *
+ * @param load on all freedoms of the box
+ * @param fitting pulled at
+ * @param force along x, y, z, N
+ * @param moment about x, y, z, N m
+ */
+export function pullAt(
+  load: Float64Array,
+  { freedoms, motion }: Fitting,
+  force: BoxSpot,
+  moment: BoxSpot = [0, 0, 0],
+): void {
+  const wrench = [...force, ...moment];
+  freedoms.forEach((freedom, i) => {
+    for (let row = 0; row < spaceFreedoms; row++)
+      load[freedom]! += wrench[row]! * motion[row * freedoms.length + i]!;
+  });
+}

@@ -1,0 +1,101 @@
+/**
+ * Parts joined by springs at their fittings: sections stacked and latched, doors on hinges and latches, casters on
+ * the floor. Each part is factored by itself, once; the forces of the springs are the unknowns of one small system
+ * for every load case (the force method of structural mechanics), so that supports and latches can be exchanged, and
+ * those that only push or only pull left out where they would do the other.
+ */
+import type { BoxSpot } from "./box-problem.js";
+import { boxFreedoms } from "./box-structure.js";
+import { type Fitting, fittingMotion, pullAt } from "./fitting.js";
+import { type FreePart, movedFree, rigidRow } from "./free-part.js";
+import { distance } from "./line-sides.js";
+
+/** One end of a spring: a fitting of a part. */
+export interface LinkEnd {
+  /** The part's number. */
+  readonly part: number;
+  readonly fitting: Fitting;
+}
+
+/** A spring between two fittings at one place, or between a fitting and the ground. */
+export interface Link {
+  /** What messages and results call it; the springs of one latch share a name. */
+  readonly name: string;
+  readonly from: LinkEnd;
+  /** The ground when left out. */
+  readonly to?: LinkEnd;
+  /** The way it holds, from `from` towards `to`, of length 1. */
+  readonly along: BoxSpot;
+  /** N/m */
+  readonly stiffness: number;
+  /** Left out where it would do the other; it does both when left out. */
+  readonly only?: "push" | "pull";
+}
+
+/** Parts with the springs that may join them. */
+export interface JoinedParts {
+  readonly parts: readonly FreePart[];
+  readonly links: readonly PreparedLink[];
+}
+
+/** A spring and how the parts give way to it. */
+export interface PreparedLink {
+  readonly link: Link;
+  readonly ends: readonly PreparedEnd[];
+}
+
+/** How a part moves when a force of 1 pulls at an end of a spring, towards +`along` at `to`, against it at `from`. */
+export interface PreparedEnd extends LinkEnd {
+  readonly sign: 1 | -1;
+  readonly displacement: Float64Array;
+  /** Its share in the rigid movements of the part. */
+  readonly rigid: readonly number[];
+}
+
+/** Two ends farther apart than this do not touch, m. */
+const touching = 1e-4;
+
+/**
+ * Works out how the parts give way at every spring.
+ *
+ * @param parts free
+ * @param links springs that any load case may use
+ * @throws RangeError that names a spring whose ends do not touch, with their distance, or whose stiffness is nothing
+ */
+export function joinedParts(parts: readonly FreePart[], links: readonly Link[]): JoinedParts {
+  return { parts, links: links.map((link) => ({ link, ends: endsOf(parts, link) })) };
+}
+
+function endsOf(
+  parts: readonly FreePart[],
+  { name, from, to, along, stiffness }: Link,
+): readonly PreparedEnd[] {
+  if (!(stiffness > 0 && stiffness < Infinity))
+    throw new RangeError(`${name}: its stiffness must be positive, got ${stiffness} N/m`);
+  const ends = [{ ...from, sign: -1 as const }, ...(to ? [{ ...to, sign: 1 as const }] : [])];
+  const [one, other] = ends.map((end) => placeOf(parts, end));
+  if (one && other && distance(one, other) > touching) {
+    const [first, second] = ends.map(({ part }) => parts[part]!.structure.problem.name);
+    const apart = (1000 * distance(one, other)).toPrecision(3);
+    throw new RangeError(`${name}: ${first} and ${second} do not touch there, they are ${apart} mm apart`);
+  }
+  return ends.map((end) => {
+    const part = parts[end.part]!;
+    const load = new Float64Array(boxFreedoms * part.structure.nodes.length);
+    pullAt(load, end.fitting, along.map((share) => end.sign * share) as unknown as BoxSpot);
+    const rigid = rigidRow(end.fitting.at, along).map((share) => end.sign * share);
+    return { ...end, displacement: movedFree(part, load), rigid };
+  });
+}
+
+function placeOf(parts: readonly FreePart[], { part, fitting }: LinkEnd): BoxSpot {
+  return fitting.at.map((at, axis) => at + parts[part]!.at[axis]!) as unknown as BoxSpot;
+}
+
+/** How much longer a spring gets as its ends move. */
+export function stretchOf({ link, ends }: PreparedLink, moved: (part: number) => Float64Array): number {
+  return ends.reduce((sum, { part, fitting, sign }) => {
+    const motion = fittingMotion(fitting, moved(part));
+    return sum + sign * link.along.reduce((way, share, axis) => way + share * motion[axis]!, 0);
+  }, 0);
+}

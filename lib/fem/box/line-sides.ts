@@ -1,0 +1,69 @@
+/** Sides of a box's elements along a straight line. */
+import { nodesPerElement } from "../element/index.js";
+import type { BoxSpot } from "./box-problem.js";
+import type { MeshedFace } from "./box-structure.js";
+
+/** A side that lies on the line, with its nodes in the order of the line. */
+export interface LineSide {
+  readonly nodes: readonly [first: number, middle: number, last: number];
+  /** Where its middle lies from the line's beginning, and how long it is, m. */
+  readonly along: number;
+  readonly length: number;
+}
+
+/** Ends and middle of each side of an element, by their places among its nodes. */
+const sides = [
+  [0, 4, 1],
+  [1, 5, 2],
+  [2, 6, 3],
+  [3, 7, 0],
+] as const;
+
+/**
+ * Sides of a face on a line, in order along it.
+ *
+ * @param nodes places of all nodes of the box
+ * @param face whose elements are looked at
+ * @param from one end of the line
+ * @param to its other end
+ */
+export function sidesAlong(
+  nodes: readonly BoxSpot[],
+  { mesh: { elements }, numbers }: Pick<MeshedFace, "mesh" | "numbers">,
+  from: BoxSpot,
+  to: BoxSpot,
+): readonly LineSide[] {
+  const alongOf = alongLineOf(from, to);
+  const found = new Map<number, LineSide>();
+  for (let start = 0; start < elements.length; start += nodesPerElement) {
+    for (const side of sides) {
+      const [a, middle, b] = side.map((node) => numbers[elements[start + node]!]!) as [
+        number,
+        number,
+        number,
+      ];
+      const [low, at, high] = [a, middle, b].map((node) => alongOf(nodes[node]!));
+      if (low === undefined || at === undefined || high === undefined) continue;
+      const ordered = low < high ? ([a, middle, b] as const) : ([b, middle, a] as const);
+      found.set(middle, { nodes: ordered, along: at, length: Math.abs(high - low) });
+    }
+  }
+  return [...found.values()].sort((one, other) => one.along - other.along);
+}
+
+/** How far along a line a place lies, m; undefined beside it. */
+function alongLineOf(from: BoxSpot, to: BoxSpot): (spot: BoxSpot) => number | undefined {
+  const length = distance(from, to);
+  const near = 1e-7 * length;
+  const direction = to.map((at, axis) => (at - from[axis]!) / length);
+  return (spot) => {
+    const along = spot.reduce((sum, at, axis) => sum + (at - from[axis]!) * direction[axis]!, 0);
+    const aside = Math.hypot(...spot.map((at, axis) => at - from[axis]! - along * direction[axis]!));
+    return aside < near && along > -near && along < length + near ? along : undefined;
+  };
+}
+
+/** How far apart two places are, m. */
+export function distance(a: BoxSpot, b: BoxSpot): number {
+  return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+}

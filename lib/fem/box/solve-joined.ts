@@ -1,0 +1,215 @@
+import { symmetricEigen } from "../solve/index.js";
+import type { BoxSpot } from "./box-problem.js";
+import { boxFreedoms } from "./box-structure.js";
+import { movedFree, rigidRow } from "./free-part.js";
+import { type JoinedParts, type PreparedLink, stretchOf } from "./joined-parts.js";
+import { waysToMove } from "./loose-words.js";
+import { solveSquare } from "./small-matrices.js";
+
+/** Parts under one load case. */
+export interface JoinedAnswer {
+  /** Of each part, its freedoms in order. */
+  readonly displacements: readonly Float64Array[];
+  /** Force of each spring of the system, N: positive where it pulls its ends together; zero where it is left out. */
+  readonly forces: readonly number[];
+}
+
+/** Rounds in which springs that push or pull only are left out or taken back. */
+const mostRounds = 40;
+
+/**
+ * Moves joined parts under forces.
+ *
+ * @param joined the parts with all springs
+ * @param loads forces on the freedoms of each part
+ * @param inUse which springs this load case has; all when left out
+ * @throws RangeError that names a part that nothing holds, or when springs that only push or pull come to no rest
+ */
+export function movedJoined(
+  joined: JoinedParts,
+  loads: readonly Float64Array[],
+  inUse: (link: PreparedLink["link"]) => boolean = () => true,
+): JoinedAnswer {
+  const free = joined.parts.map((part, i) => movedFree(part, loads[i]!));
+  const wrenches = joined.parts.map((part, i) => wrenchOf(part.structure.nodes, loads[i]!));
+  const candidates = [...joined.links.keys()].filter((i) => inUse(joined.links[i]!.link));
+  const gaps = joined.links.map((link) => stretchOf(link, (part) => free[part]!));
+  const give = giveTable(joined, candidates);
+  let active = candidates;
+  for (let round = 0; round < mostRounds; round++) {
+    refuseLoose(joined, active);
+    const { forces, rigid } = balanced(joined, active, give, gaps, wrenches);
+    const stretches = candidates.map((i) => stretchUnder(joined, i, active, give, gaps, forces, rigid));
+    const next = candidates.filter((i, k) => works(joined.links[i]!.link.only, stretches[k]!));
+    if (next.length === active.length && next.every((i, k) => i === active[k]))
+      return answer(joined, free, active, forces, rigid);
+    active = next;
+  }
+  throw new RangeError(
+    `${joined.parts.map(({ structure }) => structure.problem.name).join(" and ")}: what only pushes or pulls comes to no rest; is it about to tip?`,
+  );
+}
+
+function works(only: "push" | "pull" | undefined, stretch: number): boolean {
+  return only === undefined || (only === "push" ? stretch <= 0 : stretch >= 0);
+}
+
+/** Force and moment about the part's 0, 0, 0 of the forces on its nodes. */
+function wrenchOf(nodes: readonly BoxSpot[], load: Float64Array): Float64Array {
+  const wrench = new Float64Array(6);
+  nodes.forEach((spot, node) => {
+    const from = boxFreedoms * node;
+    for (const axis of [0, 1, 2] as const) {
+      const force = load[from + axis]!;
+      wrench[3 + axis]! += load[from + 3 + axis]!;
+      if (force === 0) continue;
+      rigidRow(spot, [axis === 0 ? 1 : 0, axis === 1 ? 1 : 0, axis === 2 ? 1 : 0]).forEach((share, k) => {
+        wrench[k]! += force * share;
+      });
+    }
+  });
+  return wrench;
+}
+
+/** How much longer spring i gets when spring j pulls with -1, the parts held where they were factored. */
+type GiveTable = (i: number, j: number) => number;
+
+function giveTable({ links }: JoinedParts, candidates: readonly number[]): GiveTable {
+  const size = links.length;
+  const table = new Float64Array(size * size);
+  for (const i of candidates)
+    for (const j of candidates)
+      if (j <= i) {
+        const value = links[j]!.ends.reduce((sum, end) => {
+          const ends = links[i]!.ends.filter(({ part }) => part === end.part);
+          return sum + stretchOf({ link: links[i]!.link, ends }, () => end.displacement);
+        }, 0);
+        table[i * size + j] = value;
+        table[j * size + i] = value;
+      }
+  return (i, j) => table[i * size + j]!;
+}
+
+/** Force of each active spring, and the rigid movement of each part. */
+interface Balance {
+  readonly forces: Float64Array;
+  readonly rigid: Float64Array;
+}
+
+/** Springs as long as their forces say, and every part in balance. */
+function balanced(
+  { parts, links }: JoinedParts,
+  active: readonly number[],
+  give: GiveTable,
+  gaps: readonly number[],
+  wrenches: readonly Float64Array[],
+): Balance {
+  const [springs, size] = [active.length, active.length + 6 * parts.length];
+  const matrix = new Float64Array(size * size);
+  const right = new Float64Array(size);
+  active.forEach((i, row) => {
+    active.forEach((j, column) => {
+      matrix[row * size + column] = give(i, j);
+    });
+    const { link, ends } = links[i]!;
+    matrix[row * (size + 1)]! += 1 / link.stiffness;
+    for (const { part, rigid } of ends)
+      rigid.forEach((share, k) => {
+        const other = springs + 6 * part + k;
+        matrix[row * size + other]! -= share;
+        matrix[other * size + row]! -= share;
+      });
+    right[row] = gaps[i]!;
+  });
+  wrenches.forEach((wrench, part) => {
+    wrench.forEach((value, k) => {
+      right[springs + 6 * part + k] = -value;
+    });
+  });
+  const unknowns = solveSquare(matrix, right);
+  return { forces: unknowns.subarray(0, springs), rigid: unknowns.subarray(springs) };
+}
+
+function stretchUnder(
+  { links }: JoinedParts,
+  i: number,
+  active: readonly number[],
+  give: GiveTable,
+  gaps: readonly number[],
+  forces: Float64Array,
+  rigid: Float64Array,
+): number {
+  const carried = links[i]!.ends.reduce(
+    (sum, end) => sum + end.rigid.reduce((part, share, k) => part + share * rigid[6 * end.part + k]!, 0),
+    0,
+  );
+  return active.reduce((sum, j, k) => sum - give(i, j) * forces[k]!, gaps[i]! + carried);
+}
+
+function answer(
+  { parts, links }: JoinedParts,
+  free: readonly Float64Array[],
+  active: readonly number[],
+  forces: Float64Array,
+  rigid: Float64Array,
+): JoinedAnswer {
+  const displacements = free.map((own) => own.slice());
+  active.forEach((i, k) => {
+    for (const { part, displacement } of links[i]!.ends)
+      for (let at = 0; at < displacement.length; at++)
+        displacements[part]![at]! -= forces[k]! * displacement[at]!;
+  });
+  parts.forEach(({ structure }, part) => {
+    addRigid(displacements[part]!, structure.nodes, rigid.subarray(6 * part, 6 * part + 6));
+  });
+  const all = new Array<number>(links.length).fill(0);
+  active.forEach((i, k) => {
+    all[i] = forces[k]!;
+  });
+  return { displacements, forces: all };
+}
+
+/** Adds a rigid movement, along and about x, y, z at 0, 0, 0, to the movement of nodes. */
+export function addRigid(
+  displacement: Float64Array,
+  nodes: readonly BoxSpot[],
+  rigid: ArrayLike<number>,
+): void {
+  nodes.forEach(([x, y, z], node) => {
+    const from = boxFreedoms * node;
+    const [tx, ty, tz, rx, ry, rz] = Array.from(rigid) as [number, number, number, number, number, number];
+    [tx + ry * z - rz * y, ty + rz * x - rx * z, tz + rx * y - ry * x, rx, ry, rz].forEach((value, k) => {
+      displacement[from + k]! += value;
+    });
+  });
+}
+
+/** Share of the stiffest rigid movement below which one is not held at all. */
+const looseShare = 1e-12;
+
+/** Names the part that moves most in the rigid movement that no spring resists. */
+function refuseLoose({ parts, links }: JoinedParts, active: readonly number[]): void {
+  const size = 6 * parts.length;
+  const matrix = new Float64Array(size * size);
+  for (const i of active) {
+    const { link, ends } = links[i]!;
+    const row = new Float64Array(size);
+    for (const { part, rigid } of ends)
+      rigid.forEach((share, k) => {
+        row[6 * part + k]! += share;
+      });
+    row.forEach((a, p) => {
+      if (a !== 0)
+        row.forEach((b, q) => {
+          matrix[p * size + q]! += link.stiffness * a * b;
+        });
+    });
+  }
+  const { values, vectors } = symmetricEigen(matrix, size);
+  const loose = values.indexOf(Math.min(...values));
+  if (values[loose]! > looseShare * Math.max(...values)) return;
+  const shares = Array.from({ length: size }, (_, k) => Math.abs(vectors[k * size + loose]!));
+  const most = shares.indexOf(Math.max(...shares));
+  const { name } = parts[Math.floor(most / 6)]!.structure.problem;
+  throw new RangeError(`${name} is loose: it ${waysToMove[most % 6]} without resistance; hold it better`);
+}
