@@ -62,6 +62,8 @@ export type SourceKey =
   | "geometry"
   | "finite-element-cases"
   | "mixed-interpolated-plates"
+  | "astm-f970"
+  | "rolling-friction"
   | "en-1990"
   | "en-12195"
   | "ctu-code"
@@ -215,6 +217,9 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     title:
       "Plates with openings computed with a general-purpose finite-element solver (CalculiX 2.20), three meshes, extrapolated",
   },
+  "astm-f970": {
+    title: "ASTM F970 Static load limit of resilient flooring",
+  "rolling-friction": { title: "Rolling friction of wheels, calculation pages of drive makers" },
   "en-1990": { title: "EN 1990 Basis of structural design", author: "CEN", year: 2002 },
   "en-12195": {
     title: "EN 12195-1 Load restraining on road vehicles - Calculation of securing forces",

@@ -1,4 +1,5 @@
 /** The case as its builder describes it in case.yaml, read and with every quantity in SI. */
+import type { RampSize, Tread } from "../moving/index.js";
 import type {
   Angle,
   Area,
@@ -303,11 +304,15 @@ export interface Journey {
   /** Slope of the stairs and of the ramp it goes up. */
   readonly stairs?: Angle;
   readonly ramp?: Angle;
+  /** The ramp as a tape says it, where nobody measured its slope. */
+  readonly rampSize?: RampSize;
   /** Highest step and widest gap that the casters meet. */
   readonly threshold?: Length;
   readonly gap?: Length;
   /** Diameter of the caster wheels, and how much tread touches the floor. */
   readonly wheel?: Length;
+  /** What the caster wheels run on: nylon and polyurethane are plastic. */
+  readonly tread?: Tread;
   readonly wheelPrint?: Area;
   /** Casters with a brake. */
   readonly brakes?: number;

@@ -26,6 +26,7 @@ export * from "./ride-share.js";
 export * from "./roll-slope.js";
 export * from "./roll-step.js";
 export * from "./rolling-push.js";
+export * from "./rolling-wheel.js";
 export * from "./team-lift.js";
 export * from "./team-limit.js";
 export * from "./team-shares.js";

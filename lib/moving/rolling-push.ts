@@ -86,3 +86,23 @@ export const rollingPush: Formula<RollingCase, Force> = formula({
   compute: ({ mass, resistance, slope }) =>
     mass * standardGravity * (resistance * Math.cos(slope) + Math.sin(slope)),
 });
+
+/**
+ * The force that holds a case on its way down a ramp: weight x (sin(slope) - share x cos(slope)); zero where it does
+ * not run by itself.
+ *
+ * @source statics
+ * @throws RangeError unless the mass is positive, the share from 0 to 1 and the slope from 0 to 45 degrees
+ * @example rampHold({ mass: kg(100), resistance: ratio(0.02), slope: degree(10) }) // 151 N
+ */
+export const rampHold: Formula<RollingCase, Force> = formula({
+  id: "roll.hold",
+  title: "Force that holds a case on its way down",
+  equation: String.raw`F=\max\left(0,\ m g\,(\sin\theta-\mu_r\cos\theta)\right)`,
+  inputs: rollingPush.declaration.inputs,
+  result: { symbol: "F", kind: Force, meaning: "force along the ramp that holds it" },
+  source: [cite("statics", "weight along a slope")],
+  validity: "Steady rolling; a jerk or a late brake takes more. Nobody below it, whatever this says.",
+  compute: ({ mass, resistance, slope }) =>
+    Math.max(0, mass * standardGravity * (Math.sin(slope) - resistance * Math.cos(slope))),
+});

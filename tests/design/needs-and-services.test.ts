@@ -138,3 +138,29 @@ test("a slope beyond a ramp is refused with its row", () => {
     expected: 'an angle such as "10 deg", at least 0, at most 45°',
   });
 });
+
+describe("a ramp by tape", () => {
+  const withRamp = (words: string) => spoilt("case.yaml", "vehicle: van", `${words}, vehicle: van`);
+
+  test("with a rise that is longer than the ramp is refused with its row", () => {
+    const texts = withRamp("ramp size: { rise: 900, length: 800 }");
+    expect(onlyProblem(texts)).toMatchObject({
+      file: "case.yaml",
+      row: rowOf(texts, "case.yaml", "journey:"),
+      column: "journey.ramp size",
+      expected: "a rise shorter than the ramp",
+    });
+  });
+
+  test("and by angle at once is refused: one of them is wrong", () => {
+    expect(onlyProblem(withRamp("ramp: 9 deg, ramp size: { rise: 500, length: 3000 }"))).toMatchObject({
+      column: "journey.ramp size",
+      expected: '"ramp" as an angle or "ramp size" with rise and length, not both',
+    });
+  });
+
+  test("is read", () => {
+    const { journey } = designOf(withRamp("ramp size: { rise: 500, length: 3000 }, tread: hard rubber")).case;
+    expect(journey).toMatchObject({ rampSize: { rise: 0.5, length: 3 }, tread: "hard rubber" });
+  });
+});

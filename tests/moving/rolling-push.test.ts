@@ -1,6 +1,7 @@
+import fc from "fast-check";
 import { expect, test } from "vitest";
-import { pushGuides, rollingPush, rollingShares } from "../../lib/moving/index.js";
-import { degree, kg, newton, ratio } from "../../lib/quantity/index.js";
+import { pushGuides, rampHold, rollingPush, rollingShares, wheelResistance } from "../../lib/moving/index.js";
+import { degree, kg, mm, newton, ratio } from "../../lib/quantity/index.js";
 
 const level = { mass: kg(120), resistance: rollingShares.good.share, slope: degree(0) };
 
@@ -22,4 +23,27 @@ test("refuses a ramp no one pushes up", () => {
   expect(() => rollingPush({ ...level, slope: degree(50) })).toThrow(
     new RangeError("roll.push: slope must be at most 45°, got 50°"),
   );
+});
+
+test("what friction adds on the way up it takes on the way down, until the case stands by itself", () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 0, max: 45 }),
+      fc.double({ min: 0, max: 0.5, noNaN: true }),
+      (slope, share) => {
+        const ramp = { mass: kg(80), resistance: ratio(share), slope: degree(slope) };
+        const weightAlong = rollingPush({ ...ramp, resistance: ratio(0) });
+        const friction = rollingPush(ramp) - weightAlong;
+        expect(rampHold(ramp)).toBeCloseTo(Math.max(0, weightAlong - friction), 9);
+      },
+    ),
+  );
+});
+
+test("a wheel twice as large takes half the push, a softer tread more", () => {
+  const push = (tread: "plastic" | "hard rubber" | "soft rubber", diameter: number) =>
+    wheelResistance({ tread, diameter: mm(diameter) });
+  expect(push("plastic", 200)).toBeCloseTo(push("plastic", 100) / 2, 12);
+  expect(push("hard rubber", 100)).toBeGreaterThan(push("plastic", 100));
+  expect(push("soft rubber", 100)).toBeGreaterThan(push("hard rubber", 100));
 });

@@ -68,6 +68,7 @@ describe("a job that tells nothing of its way", () => {
     ["travel.threshold", "the highest step on the way"],
     ["travel.gap", "the widest gap on the way"],
     ["travel.ramp", "the slope of the ramp"],
+    ["travel.ramp-down", "the slope of the ramp"],
     ["travel.brakes", "how many casters have a brake"],
     ["travel.floor", "the print of a wheel, rolled over carbon paper"],
     ["travel.wind", "the strongest gust where it stands"],
@@ -150,13 +151,16 @@ describe("laws of the review", () => {
     const used = (id: string, change: Partial<Case["journey"]>): number =>
       find(reviewCase(withCase({ journey: { ...demo.case.journey, ...change } })).travel, id)?.ratio ??
       Number.NaN;
-    const { gust, threshold, ramp } = demo.case.journey;
+    const { gust, threshold, rampSize } = demo.case.journey;
+    if (!rampSize) throw new Error("the demo has a ramp");
+    const steeper = { rampSize: { ...rampSize, rise: Length.si(1.5 * rampSize.rise) } };
     const double = <T extends number>(value: T | undefined): T => (2 * (value ?? Number.NaN)) as T;
     expect(used("travel.wind", { gust: double(gust) })).toBeCloseTo(2 * used("travel.wind", {}), 9);
     expect(used("travel.threshold", { threshold: double(threshold) })).toBeGreaterThan(
       used("travel.threshold", {}),
     );
-    expect(used("travel.ramp", { ramp: double(ramp) })).toBeGreaterThan(used("travel.ramp", {}));
+    expect(used("travel.ramp", steeper)).toBeGreaterThan(used("travel.ramp", {}));
+    expect(used("travel.ramp-down", steeper)).toBeGreaterThan(used("travel.ramp-down", {}));
   });
 
   test("the rise inside goes to zero with the power, by the log and by reckoning", () => {

