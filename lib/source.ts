@@ -217,8 +217,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     title:
       "Plates with openings computed with a general-purpose finite-element solver (CalculiX 2.20), three meshes, extrapolated",
   },
-  "astm-f970": {
-    title: "ASTM F970 Static load limit of resilient flooring",
+  "astm-f970": { title: "ASTM F970 Static load limit of resilient flooring", author: "ASTM International" },
   "rolling-friction": { title: "Rolling friction of wheels, calculation pages of drive makers" },
   "en-1990": { title: "EN 1990 Basis of structural design", author: "CEN", year: 2002 },
   "en-12195": {
