@@ -265,7 +265,25 @@ export type Holding =
       readonly fastener: string;
       readonly count: number;
     }
-  | { readonly by: "hung"; readonly fastener: string; readonly count: number; readonly secondHold: boolean };
+  | {
+      readonly by: "hung";
+      readonly fastener: string;
+      readonly count: number;
+      /** False for none, true for one that nobody described. */
+      readonly secondHold: boolean | SecondHold;
+    };
+
+/** What catches a hung thing when its fasteners let go: a cord, a chain or a bracket, with fasteners of its own. */
+export interface SecondHold {
+  readonly fastener: string;
+  readonly count: number;
+  /** Load that its maker allows on it. */
+  readonly rated: Force;
+  /** How far the thing falls before the hold is taut. */
+  readonly slack: Length;
+  /** How far the hold gives under its rated load. */
+  readonly give: Length;
+}
 
 /** What the builder asks of the case. */
 export interface Demands {

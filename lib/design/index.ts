@@ -1,5 +1,6 @@
 export * from "./case.js";
 export * from "./derive/derive-parts.js";
+export { secondHoldOf } from "./derive/fastenings.js";
 export * from "./parts.js";
 export * from "./place.js";
 export * from "./read/read-design.js";

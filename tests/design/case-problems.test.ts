@@ -254,6 +254,27 @@ describe("one wrong value gives one problem at its row", () => {
       },
     ],
     [
+      "a second hold that is half described",
+      "held: { by: floor }",
+      "held: { by: hung, fastener: rivet 4, count: 2, second hold: { fastener: rivet 4 } }",
+      {
+        row: row("battery:"),
+        column: "contents.battery.held.second hold",
+        expected: "false, true, or a block with fastener, count, rated, slack, give",
+      },
+    ],
+    [
+      "a second hold by a fastener that no table has",
+      "held: { by: floor }",
+      "held: { by: hung, fastener: rivet 4, count: 2, second hold: { fastener: chain, count: 1, rated: 90 N, slack: 0, give: 2 } }",
+      {
+        row: row("battery:"),
+        column: "contents.battery.held.second hold.fastener",
+        value: "chain",
+        expected: "a name in fasteners.csv (rivet 4, screw)",
+      },
+    ],
+    [
       "a shelf that is not there",
       "held: { by: shelf, shelf: board }",
       "held: { by: shelf, shelf: plank }",

@@ -38,7 +38,7 @@ test("every edge has an extrusion, every corner six rivets, every handle ten", (
 
 test("what hangs from the top has a second hold", () => {
   const hung = soilLab.contents.filter(({ held }) => held.by === "hung");
-  expect(hung.map(({ held }) => held)).toMatchObject([{ secondHold: true }]);
+  expect(hung.map(({ held }) => held)).toMatchObject([{ secondHold: { count: 1 } }]);
 });
 
 test("it rolls on four casters and goes through the door of a van, 48 in wide and 72 in high", () => {

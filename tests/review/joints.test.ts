@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
+import type { SecondHold } from "../../lib/design/index.js";
 import { openJob } from "../../lib/job/index.js";
-import { newton, ratio } from "../../lib/quantity/index.js";
+import { mm, newton, ratio } from "../../lib/quantity/index.js";
 import {
   faceOptions,
   facingModuli,
@@ -55,6 +56,7 @@ describe("findings about joints", () => {
     "seams",
     "shelf",
     "hung",
+    "second-hold",
     "grip",
   ])("ask about %s", (kind) => {
     expect(joints.some(({ id }) => id.startsWith(`joints.${kind}.`))).toBe(true);
@@ -130,18 +132,53 @@ describe("findings about joints", () => {
     expect(of([1400, 1440, 1380])?.ratio).toBeCloseTo((of([700, 720, 690])?.ratio ?? 0) / 2, 9);
   });
 
-  test("about a thing overhead fail without a second hold", () => {
+  const hungWith = (secondHold: boolean | SecondHold) => {
     const parts = {
       ...job.parts,
       contents: job.parts.contents.map((part) =>
         part.content.held.by === "hung"
-          ? { ...part, content: { ...part.content, held: { ...part.content.held, secondHold: false } } }
+          ? { ...part, content: { ...part.content, held: { ...part.content.held, secondHold } } }
           : part,
       ),
     };
-    const [hung] = reviewCase(changed({ parts })).joints.filter(({ id }) => id.startsWith("joints.hung"));
-    expect(hung?.verdict).toBe("fails");
-    expect(hung?.answer).toMatch(/^The lamp has no second hold\./);
+    const found = reviewCase(changed({ parts })).joints;
+    return (kind: string) => found.find(({ id }) => id.startsWith(`joints.${kind}.`));
+  };
+  const cord: SecondHold = {
+    fastener: "bolt 1/4 x 1",
+    count: 1,
+    rated: newton(250),
+    slack: mm(0),
+    give: mm(5),
+  };
+
+  test("about a thing overhead fail without a second hold", () => {
+    const hung = hungWith(false);
+    expect(hung("hung")?.verdict).toBe("fails");
+    expect(hung("hung")?.answer).toMatch(/^The lamp has no second hold\./);
+    expect(hung("second-hold")).toBeUndefined();
+  });
+
+  test("ask for the strength of a second hold that nobody described", () => {
+    const second = hungWith(true)("second-hold");
+    expect(second?.verdict).toBe("unknown");
+    expect(second?.missing?.measure).toBe(
+      "what the second hold of the lamp bears, and how far it lets it fall",
+    );
+    expect(second?.cautions.join()).toContain("Follow local rules");
+  });
+
+  test("let a second hold without slack bear twice the weight, and more the longer the fall", () => {
+    const use = (hold: Partial<SecondHold>) => hungWith({ ...cord, ...hold })("second-hold")?.ratio ?? 0;
+    const weight =
+      (job.parts.contents.find(({ content }) => content.name === "lamp")?.content.mass ?? 0) * 9.80665;
+    expect(use({})).toBeCloseTo((2 * weight) / 250, 9);
+    expect(use({ slack: mm(10) })).toBeGreaterThan(use({ slack: mm(5) }));
+    expect(use({ slack: mm(10), give: mm(20) })).toBeLessThan(use({ slack: mm(10) }));
+    const far = hungWith({ ...cord, slack: mm(100), give: mm(1) })("second-hold");
+    expect(far?.verdict).toBe("fails");
+    expect(far?.answer).toContain("Take up the slack");
+    expect(far?.cautions.join()).toContain("spent");
   });
 });
 

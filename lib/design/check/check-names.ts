@@ -79,7 +79,17 @@ function shelfUses({ name, sheet, joint }: Shelf): Use[] {
 
 function contentUses({ name, held }: Content): Use[] {
   if (!("fastener" in held)) return [];
-  return [{ path: ["contents", name, "held", "fastener"], name: held.fastener, table: "fasteners" }];
+  const second = held.by === "hung" && typeof held.secondHold === "object" ? [held.secondHold.fastener] : [];
+  return [
+    { path: ["contents", name, "held", "fastener"], name: held.fastener, table: "fasteners" },
+    ...second.map(
+      (fastener): Use => ({
+        path: ["contents", name, "held", "second hold", "fastener"],
+        name: fastener,
+        table: "fasteners",
+      }),
+    ),
+  ];
 }
 
 function sectionOfHardware({ name, places }: PlacedHardware, sections: readonly Section[]): Fault[] {

@@ -113,18 +113,30 @@ export function shelfFastenings(
     .filter(({ count }) => count > 0);
 }
 
-/** The fasteners of a content that is screwed, riveted or hung. */
+/** The fasteners of a content that is screwed, riveted or hung, and of its second hold. */
 export function contentFastenings(
   { name, section, held }: Content,
   stock: Stock,
   plan: CasePlan,
 ): Fastening[] {
   if (!("fastener" in held)) return [];
-  const fastener = stockNamed(stock, "fasteners", held.fastener);
   const face = held.by === "hung" ? "top" : held.to;
-  return [
-    byHand(name, "content", fastener, held.count, layoutNamed(plan.layouts, section).panels[face], plan),
-  ];
+  const second = held.by === "hung" && typeof held.secondHold === "object" ? held.secondHold : undefined;
+  const group = (holds: string, { fastener, count }: { fastener: string; count: number }): Fastening =>
+    byHand(
+      holds,
+      "content",
+      stockNamed(stock, "fasteners", fastener),
+      count,
+      layoutNamed(plan.layouts, section).panels[face],
+      plan,
+    );
+  return [group(name, held), ...(second ? [group(secondHoldOf(name), second)] : [])];
+}
+
+/** What the fasteners of a second hold are said to hold. */
+export function secondHoldOf(content: string): string {
+  return `second hold of ${content}`;
 }
 
 function byHand(

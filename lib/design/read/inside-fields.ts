@@ -1,9 +1,10 @@
 /** Shelves and contents as the case file says them. */
 import { z } from "zod";
-import { Count, choice, Force, Length, Mass, Name, Power, Ratio } from "../../quantity/index.js";
-import type { Content, Holding, Shelf } from "../case.js";
-import { type Face, faces, type Point } from "../place.js";
+import { Count, choice, Length, Mass, Name, Power, Ratio } from "../../quantity/index.js";
+import type { Content, Shelf } from "../case.js";
+import type { Point } from "../place.js";
 import { block, type FileUnits, field, lengthIn, lengths, named } from "./fields.js";
+import { holdingField } from "./holding-field.js";
 import { needsField } from "./needs-field.js";
 
 const positive = { above: 0 };
@@ -61,7 +62,7 @@ export function contentsField(units: FileUnits): z.ZodType<readonly Content[]> {
     mass: field(Mass, positive),
     at: atField(units),
     size: pointField(units, positive, "width, depth, height"),
-    held: holdingField,
+    held: holdingField(units),
     power: field(Power, fromZero).optional(),
     "power on": field(Ratio, { min: 0, max: 1 }).optional(),
     needs: needsField(units).default({}),
@@ -81,68 +82,4 @@ export function contentsField(units: FileUnits): z.ZodType<readonly Content[]> {
       }),
     ),
   );
-}
-
-const ways = ["shelf", "floor", "strap", "screws", "rivets", "hung"] as const;
-
-/** Which further words each way of holding may have. */
-const holdingExtras: Partial<Record<(typeof ways)[number], readonly string[]>> = { strap: ["rated"] };
-
-/** Which further words each way of holding needs. */
-const holdingWords: Readonly<Record<(typeof ways)[number], readonly string[]>> = {
-  shelf: ["shelf"],
-  floor: [],
-  strap: ["straps"],
-  screws: ["to", "fastener", "count"],
-  rivets: ["to", "fastener", "count"],
-  hung: ["fastener", "count", "second hold"],
-};
-
-const holdingField: z.ZodType<Holding> = block({
-  by: field(choice("by", ways)),
-  shelf: field(Name).optional(),
-  straps: field(Count, positive).optional(),
-  rated: field(Force, positive).optional(),
-  to: field(choice("face", faces)).optional(),
-  fastener: field(Name).optional(),
-  count: field(Count, positive).optional(),
-  "second hold": z.boolean({ error: "true or false" }).optional(),
-}).transform(({ by, ...rest }, context): Holding => {
-  const wanted = holdingWords[by];
-  const given = Object.entries(rest).flatMap(([word, value]) => (value === undefined ? [] : [word]));
-  const missing = wanted.filter((word) => !given.includes(word));
-  const allowed = [...wanted, ...(holdingExtras[by] ?? [])];
-  const needless = given.filter((word) => !allowed.includes(word));
-  for (const word of [...missing, ...needless]) {
-    const words = wanted.length === 0 ? "no further word" : wanted.join(", ");
-    context.addIssue({ code: "custom", path: [word], message: `${words} with "by: ${by}"` });
-  }
-  return missing.length + needless.length > 0 ? z.NEVER : holdingOf(by, rest);
-});
-
-interface HoldingWords {
-  readonly shelf?: string | undefined;
-  readonly straps?: number | undefined;
-  readonly rated?: Force | undefined;
-  readonly to?: Face | undefined;
-  readonly fastener?: string | undefined;
-  readonly count?: number | undefined;
-  readonly "second hold"?: boolean | undefined;
-}
-
-/** Every word that the way of holding needs is there; the defaults only satisfy the types. */
-function holdingOf(by: Holding["by"], words: HoldingWords): Holding {
-  const { shelf = "", straps = 1, to = "bottom", fastener = "", count = 1 } = words;
-  switch (by) {
-    case "shelf":
-      return { by, shelf };
-    case "floor":
-      return { by };
-    case "strap":
-      return { by, straps, ...(words.rated === undefined ? {} : { rated: words.rated }) };
-    case "hung":
-      return { by, fastener, count, secondHold: words["second hold"] ?? false };
-    default:
-      return { by, to, fastener, count };
-  }
 }

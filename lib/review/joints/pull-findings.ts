@@ -1,4 +1,4 @@
-import type { ContentPart, Fastening } from "../../design/index.js";
+import type { Fastening } from "../../design/index.js";
 import { groupStrength } from "../../fastening/index.js";
 import { handleForce } from "../../moving/index.js";
 import { Force, type Mass, Ratio, ratio } from "../../quantity/index.js";
@@ -27,32 +27,13 @@ export function shelfJointFindings(input: ReviewInput): readonly Finding[] {
   });
 }
 
-/** Whether what hangs overhead stays up, and has a second hold. */
-export function hungFindings(input: ReviewInput): readonly Finding[] {
-  return input.parts.contents.flatMap((part) => {
-    const { name, held } = part.content;
-    if (held.by !== "hung") return [];
-    const question: Question = {
-      id: `joints.hung.${name}`,
-      topic: "joints",
-      subject: name,
-      question: `Does the ${name} stay up, and does a second hold catch it?`,
-    };
-    const finding = jointFinding(input, question, groupsHolding(input, name), "pull", part.content.mass, [
-      overhead,
-    ]);
-    return [held.secondHold ? finding : withoutSecondHold(finding, part)];
-  });
-}
-
-const overhead =
-  "Anything overhead can fall on somebody: give it a second, independent hold that bears the whole weight, and check both before every show. Follow local rules for things hung over people.";
-
-function groupsHolding({ parts }: ReviewInput, name: string): readonly Fastening[] {
+/** The fasteners that hold a shelf, a content or a second hold. */
+export function groupsHolding({ parts }: ReviewInput, name: string): readonly Fastening[] {
   return parts.fastenings.filter(({ holds }) => holds === name);
 }
 
-function jointFinding(
+/** Whether a joint holds a mass with a jolt, its fasteners sharing alike. */
+export function jointFinding(
   input: ReviewInput,
   question: Question,
   groups: readonly Fastening[],
@@ -92,13 +73,5 @@ function jointReply(
     ...(interval ? { interval } : {}),
     because: [load, ...because, allowed],
     source: [cite("statics", "equal shares"), cite("common-practice", "safety factor of the case file")],
-  };
-}
-
-function withoutSecondHold(finding: Finding, { content }: ContentPart): Finding {
-  return {
-    ...finding,
-    verdict: "fails",
-    answer: `The ${content.name} has no second hold. ${finding.answer}`,
   };
 }

@@ -1,0 +1,93 @@
+/** How a content is held, as the case file says it. */
+import { z } from "zod";
+import { Count, choice, Force, Name } from "../../quantity/index.js";
+import type { Holding, SecondHold } from "../case.js";
+import { type Face, faces } from "../place.js";
+import { block, type FileUnits, field, lengthIn } from "./fields.js";
+
+const positive = { above: 0 };
+
+const ways = ["shelf", "floor", "strap", "screws", "rivets", "hung"] as const;
+
+/** Which further words each way of holding may have. */
+const holdingExtras: Partial<Record<(typeof ways)[number], readonly string[]>> = { strap: ["rated"] };
+
+/** Which further words each way of holding needs. */
+const holdingWords: Readonly<Record<(typeof ways)[number], readonly string[]>> = {
+  shelf: ["shelf"],
+  floor: [],
+  strap: ["straps"],
+  screws: ["to", "fastener", "count"],
+  rivets: ["to", "fastener", "count"],
+  hung: ["fastener", "count", "second hold"],
+};
+
+/** The block "held" of a content. */
+export function holdingField(units: FileUnits): z.ZodType<Holding> {
+  return block({
+    by: field(choice("by", ways)),
+    shelf: field(Name).optional(),
+    straps: field(Count, positive).optional(),
+    rated: field(Force, positive).optional(),
+    to: field(choice("face", faces)).optional(),
+    fastener: field(Name).optional(),
+    count: field(Count, positive).optional(),
+    "second hold": secondHoldField(units).optional(),
+  }).transform(checkedHolding);
+}
+
+function secondHoldField(units: FileUnits): z.ZodType<boolean | SecondHold> {
+  const described = block({
+    fastener: field(Name),
+    count: field(Count, positive),
+    rated: field(Force, positive),
+    slack: field(lengthIn(units), { min: 0 }),
+    give: field(lengthIn(units), positive),
+  });
+  return z.union([z.boolean(), described], {
+    error: "false, true, or a block with fastener, count, rated, slack, give",
+  });
+}
+
+function checkedHolding(
+  { by, ...rest }: HoldingWords & { readonly by: Holding["by"] },
+  context: z.RefinementCtx,
+): Holding {
+  const wanted = holdingWords[by];
+  const given = Object.entries(rest).flatMap(([word, value]) => (value === undefined ? [] : [word]));
+  const missing = wanted.filter((word) => !given.includes(word));
+  const allowed = [...wanted, ...(holdingExtras[by] ?? [])];
+  const needless = given.filter((word) => !allowed.includes(word));
+  for (const word of [...missing, ...needless]) {
+    const words = wanted.length === 0 ? "no further word" : wanted.join(", ");
+    context.addIssue({ code: "custom", path: [word], message: `${words} with "by: ${by}"` });
+  }
+  return missing.length + needless.length > 0 ? z.NEVER : holdingOf(by, rest);
+}
+
+interface HoldingWords {
+  readonly shelf?: string | undefined;
+  readonly straps?: number | undefined;
+  readonly rated?: Force | undefined;
+  readonly to?: Face | undefined;
+  readonly fastener?: string | undefined;
+  readonly count?: number | undefined;
+  readonly "second hold"?: boolean | SecondHold | undefined;
+}
+
+/** Every word that the way of holding needs is there; the defaults only satisfy the types. */
+function holdingOf(by: Holding["by"], words: HoldingWords): Holding {
+  const { shelf = "", straps = 1, to = "bottom", fastener = "", count = 1 } = words;
+  switch (by) {
+    case "shelf":
+      return { by, shelf };
+    case "floor":
+      return { by };
+    case "strap":
+      return { by, straps, ...(words.rated === undefined ? {} : { rated: words.rated }) };
+    case "hung":
+      return { by, fastener, count, secondHold: words["second hold"] ?? false };
+    default:
+      return { by, to, fastener, count };
+  }
+}
