@@ -1,25 +1,22 @@
-/** An element's whole stiffness and mass, in its own freedoms u, v, w, bx, by a node. */
-import { planeStiffness, productMatrix, shearStiffness } from "./plate-element.js";
+/**
+ * The element: a flat nine-node shell of Reissner and Mindlin, with tied shear (M. L. Bucalem, K. J. Bathe,
+ * Higher-order MITC general shell elements, Int. J. Numer. Methods Eng. 36, 1993). Membrane and bending take the
+ * nine-node shape functions as they are.
+ *
+ * Freedoms of a node on its own plane: u, v, w, and bx, by, the stretch along x and y per height above the plane.
+ */
+import { productMatrix, slopeProducts, stretches } from "./integrals.js";
 import { nodesPerElement } from "./shape.js";
 import { isCoupled, type Sheet } from "./sheet.js";
+import { shearStiffness } from "./tied-shear.js";
 
 /** Freedoms of a node on the plane of its element. */
 export const freedomsPerNode = 5;
 /** Rows of an element's matrix. */
 export const elementRows: number = freedomsPerNode * nodesPerElement;
 
-/** Places of u, v; of bx, by; and of w, bx, by in the element's rows. */
-const inPlane = rowsOf([0, 1]);
-const turning = rowsOf([3, 4]);
-const shearing = rowsOf([2, 3, 4]);
-
-function rowsOf(kinds: readonly number[]): Int32Array {
-  return Int32Array.from(
-    Array.from({ length: nodesPerElement }, (_, node) =>
-      kinds.map((kind) => freedomsPerNode * node + kind),
-    ).flat(),
-  );
-}
+/** Freedoms of a node of a sheet that only bends: w, bx, by. */
+export const bendingPerNode = 3;
 
 /**
  * Stiffness of an element.
@@ -30,14 +27,30 @@ function rowsOf(kinds: readonly number[]): Int32Array {
  */
 export function elementStiffness(x: Float64Array, y: Float64Array, sheet: Sheet): Float64Array {
   const matrix = new Float64Array(elementRows ** 2);
-  add(matrix, planeStiffness(x, y, sheet.membrane), inPlane, inPlane);
-  add(matrix, planeStiffness(x, y, sheet.bending), turning, turning);
-  add(matrix, shearStiffness(x, y, sheet.shear), shearing, shearing);
+  const at = stretches(x, y);
+  const products = slopeProducts(at);
+  addPlane(matrix, products, sheet.membrane, { perNode: freedomsPerNode, row: 0, column: 0 });
+  addPlane(matrix, products, sheet.bending, { perNode: freedomsPerNode, row: 3, column: 3 });
   if (isCoupled(sheet)) {
-    const both = planeStiffness(x, y, sheet.coupling);
-    add(matrix, both, inPlane, turning);
-    add(matrix, both, turning, inPlane);
+    addPlane(matrix, products, sheet.coupling, { perNode: freedomsPerNode, row: 0, column: 3 });
+    addPlane(matrix, products, sheet.coupling, { perNode: freedomsPerNode, row: 3, column: 0 });
   }
+  addShear(matrix, shearStiffness(x, y, at, sheet.shear), freedomsPerNode, 2);
+  return matrix;
+}
+
+/** Stiffness of an element that only bends: w, bx, by a node. */
+export function bendingStiffness(x: Float64Array, y: Float64Array, { bending, shear }: Sheet): Float64Array {
+  const at = stretches(x, y);
+  const matrix = shearStiffness(x, y, at, shear);
+  addPlane(matrix, slopeProducts(at), bending, { perNode: bendingPerNode, row: 1, column: 1 });
+  return matrix;
+}
+
+/** Stiffness of an element that only stretches in its plane: u, v a node. */
+export function membraneStiffness(x: Float64Array, y: Float64Array, { membrane }: Sheet): Float64Array {
+  const matrix = new Float64Array((2 * nodesPerElement) ** 2);
+  addPlane(matrix, slopeProducts(stretches(x, y)), membrane, { perNode: 2, row: 0, column: 0 });
   return matrix;
 }
 
@@ -65,9 +78,47 @@ export function elementMass(x: Float64Array, y: Float64Array, { mass }: Sheet): 
   return matrix;
 }
 
-function add(matrix: Float64Array, part: Float64Array, rows: Int32Array, columns: Int32Array): void {
-  for (let i = 0; i < rows.length; i++) {
-    for (let j = 0; j < columns.length; j++)
-      matrix[rows[i]! * elementRows + columns[j]!]! += part[i * columns.length + j]!;
+/** Where a part goes in the element's matrix: how many freedoms a node has there, and the part's first ones. */
+interface Into {
+  readonly perNode: number;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** Adds the integral of B^T Q B for a strain of two displacements: stretch, bending or both. */
+function addPlane(
+  matrix: Float64Array,
+  products: Float64Array,
+  [[xx, xy, xs], [, yy, ys], [, , ss]]: Sheet["bending"],
+  { perNode, row, column }: Into,
+): void {
+  const size = perNode * nodesPerElement;
+  for (let a = 0; a < nodesPerElement; a++) {
+    for (let b = 0; b < nodesPerElement; b++) {
+      const pair = 4 * (nodesPerElement * a + b);
+      const pxx = products[pair]!;
+      const pxy = products[pair + 1]!;
+      const pyx = products[pair + 2]!;
+      const pyy = products[pair + 3]!;
+      const at = (perNode * a + row) * size + perNode * b + column;
+      matrix[at]! += xx * pxx + xs * (pxy + pyx) + ss * pyy;
+      matrix[at + 1]! += xy * pxy + xs * pxx + ys * pyy + ss * pyx;
+      matrix[at + size]! += xy * pyx + xs * pxx + ys * pyy + ss * pxy;
+      matrix[at + size + 1]! += yy * pyy + ys * (pxy + pyx) + ss * pxx;
+    }
+  }
+}
+
+/** Adds the stiffness of w, bx, by, the first of which is a node's freedom `first`. */
+function addShear(matrix: Float64Array, part: Float64Array, perNode: number, first: number): void {
+  const size = perNode * nodesPerElement;
+  const own = bendingPerNode * nodesPerElement;
+  for (let i = 0; i < own; i++) {
+    const row = (perNode * Math.floor(i / bendingPerNode) + first + (i % bendingPerNode)) * size;
+    for (let b = 0; b < nodesPerElement; b++) {
+      const at = row + perNode * b + first;
+      const from = i * own + bendingPerNode * b;
+      for (let k = 0; k < bendingPerNode; k++) matrix[at + k]! += part[from + k]!;
+    }
   }
 }

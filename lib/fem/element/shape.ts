@@ -62,8 +62,13 @@ export interface Stretch {
 
 /** The stretch of an element, from the places of its nodes. */
 export function stretchAt({ alongXi, alongEta }: Shapes, x: Float64Array, y: Float64Array): Stretch {
-  const [xXi, yXi] = [sum(alongXi, x), sum(alongXi, y)];
-  const [xEta, yEta] = [sum(alongEta, x), sum(alongEta, y)];
+  let [xXi, yXi, xEta, yEta] = [0, 0, 0, 0];
+  for (let node = 0; node < nodesPerElement; node++) {
+    xXi += alongXi[node]! * x[node]!;
+    yXi += alongXi[node]! * y[node]!;
+    xEta += alongEta[node]! * x[node]!;
+    yEta += alongEta[node]! * y[node]!;
+  }
   return { xXi, yXi, xEta, yEta, area: xXi * yEta - xEta * yXi };
 }
 
@@ -76,14 +81,10 @@ export interface Slopes {
 /** Slopes on the panel from those in the square. */
 export function slopesOf({ alongXi, alongEta }: Shapes, stretch: Stretch): Slopes {
   const { xXi, yXi, xEta, yEta, area } = stretch;
-  return {
-    alongX: alongXi.map((value, node) => (yEta * value - yXi * alongEta[node]!) / area),
-    alongY: alongXi.map((value, node) => (xXi * alongEta[node]! - xEta * value) / area),
-  };
-}
-
-function sum(weights: Float64Array, values: Float64Array): number {
-  let total = 0;
-  for (let node = 0; node < nodesPerElement; node++) total += weights[node]! * values[node]!;
-  return total;
+  const [alongX, alongY] = [new Float64Array(nodesPerElement), new Float64Array(nodesPerElement)];
+  for (let node = 0; node < nodesPerElement; node++) {
+    alongX[node] = (yEta * alongXi[node]! - yXi * alongEta[node]!) / area;
+    alongY[node] = (xXi * alongEta[node]! - xEta * alongXi[node]!) / area;
+  }
+  return { alongX, alongY };
 }

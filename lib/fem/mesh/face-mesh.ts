@@ -1,3 +1,4 @@
+import { withCornerRings } from "./corner-rings.js";
 import { cornersOnLines, type MeshBox } from "./grid-corners.js";
 import { arcsOf, type Outline, type Spot } from "./outline.js";
 import { outlineFaults } from "./outline-faults.js";
@@ -13,6 +14,7 @@ import { splitCorners } from "./split-corners.js";
  * @param boxes strips of another make-up, their sides among the lines too
  * @param lines along x and y of the face: every second one is the middle of its neighbours
  * @param size of elements
+ * @param corners where strains pile up
  * @throws RangeError that names the face and the cutout when the outline cannot be meshed
  */
 export function faceMesh(
@@ -21,13 +23,15 @@ export function faceMesh(
   boxes: readonly MeshBox[],
   lines: readonly [columns: readonly number[], rows: readonly number[]],
   size: SizeAt,
+  corners: readonly Spot[],
 ): QuadMesh {
   const faults = outlineFaults(outline);
   if (faults.length > 0) throw new RangeError(`${name}: ${faults.join("; ")}`);
   const straight = outline.cutouts.every((cutout) => cutout.kind === "rectangle" && cutout.radius === 0);
-  const { places, quads } = straight
+  const plain = straight
     ? cornersOnLines(outline, ...lines)
     : splitCorners(outline, { boxes, rim: 0, shared: true, places: rimPlaces(outline, lines) }, size);
+  const { places, quads } = withCornerRings(plain, corners);
   const mesh = quadMesh(places, quads, outline.cutouts.flatMap(arcsOf));
   if (worstShape(mesh) > worstAllowed) return mesh;
   throw new RangeError(`${name}: an element is folded; part the outlines that come close, or let them meet`);

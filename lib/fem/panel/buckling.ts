@@ -1,10 +1,17 @@
 /** The load at which a panel pressed in its own plane buckles. */
-import { freedomsPerNode, type Sheet, shapesAt, slopeMatrix, squareNine } from "../element/index.js";
+import {
+  freedomsPerNode,
+  membraneStiffness,
+  type Sheet,
+  shapesAt,
+  slopeMatrix,
+  squareNine,
+} from "../element/index.js";
 import { elementMiddle, elementNodes, elementPlaces, type Spot } from "../mesh/index.js";
 import { displacementsUnder, factorPieces, lowestModes, type Piece } from "../solve/index.js";
 import { elementStrainsAt } from "./element-strains.js";
 import { sidesOnLine } from "./nodes-on.js";
-import type { PanelStructure } from "./panel-structure.js";
+import { type PanelStructure, piecesOf } from "./panel-structure.js";
 import { across, heldFlat } from "./panel-supports.js";
 import type { FactoredPanel } from "./solve-panel.js";
 import { sideShares } from "./turning-springs.js";
@@ -34,7 +41,7 @@ export function bucklingFactor({ structure, factors }: FactoredPanel, pushes: re
 }
 
 function flatDisplacement(structure: PanelStructure, pushes: readonly EdgePush[]): Float64Array {
-  const { problem, mesh, elements } = structure;
+  const { problem, mesh, sheets } = structure;
   const held = heldFlat(problem, mesh);
   const forces = new Float64Array(held.length);
   for (const { from, to, x, y } of pushes) {
@@ -44,7 +51,10 @@ function flatDisplacement(structure: PanelStructure, pushes: readonly EdgePush[]
       forces[freedomsPerNode * node + across.v]! += share * length * y;
     }
   }
-  return displacementsUnder(factorPieces(elements, held), forces);
+  return displacementsUnder(
+    factorPieces(piecesOf(mesh, sheets, [across.u, across.v], membraneStiffness), held),
+    forces,
+  );
 }
 
 const places = squareNine.map(({ xi, eta }) => shapesAt(xi, eta));

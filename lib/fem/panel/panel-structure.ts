@@ -1,5 +1,13 @@
 /** A panel as pieces: its elements, springs and supports. */
-import { elementStiffness, freedomsPerNode, isCoupled, type Sheet } from "../element/index.js";
+import {
+  bendingStiffness,
+  type ElementMatrix,
+  elementStiffness,
+  freedomsPerNode,
+  isCoupled,
+  type Sheet,
+  sharedMatrices,
+} from "../element/index.js";
 import {
   elementCount,
   elementMiddle,
@@ -23,6 +31,7 @@ export interface PanelStructure {
   readonly mesh: QuadMesh;
   /** Make-up of each element. */
   readonly sheets: readonly Sheet[];
+  /** They only bend, unless bending stretches the panel too. */
   readonly elements: readonly Piece[];
   /** Springs at elastic edges and points. */
   readonly springs: readonly Piece[];
@@ -54,26 +63,34 @@ export function panelStructure(problem: PanelProblem, fineness: Fineness): Panel
   const sheets = Array.from({ length: elementCount(mesh) }, (_, i) =>
     sheetAt(problem, elementMiddle(mesh, i)),
   );
+  const coupled = sheets.some(isCoupled);
   return {
     problem,
     mesh,
     sheets,
-    elements: sheets.map((sheet, i) => elementPiece(mesh, i, sheet)),
+    elements: elementPieces(mesh, sheets, coupled),
     springs: [
       ...problem.heldLines.flatMap((line) => springsAlong(mesh, line)),
       ...heldPoints.flatMap((point) => springAt(mesh, point)),
     ],
-    held: heldFreedoms(problem, mesh, sheets.some(isCoupled)),
+    held: heldFreedoms(problem, mesh, coupled),
   };
 }
 
+/** All freedoms of a node on the plane of its element. */
+const allKinds: readonly number[] = [0, 1, 2, 3, 4];
+
 /** Freedoms of an element's nodes in its own order. */
-export function elementFreedoms(mesh: QuadMesh, element: number): Int32Array {
-  return Int32Array.from(
-    Array.from(elementNodes(mesh, element)).flatMap((node) =>
-      Array.from({ length: freedomsPerNode }, (_, kind) => freedomsPerNode * node + kind),
-    ),
-  );
+export function elementFreedoms(
+  mesh: QuadMesh,
+  element: number,
+  kinds: readonly number[] = allKinds,
+): Int32Array {
+  const nodes = elementNodes(mesh, element);
+  const freedoms = new Int32Array(kinds.length * nodes.length);
+  for (let i = 0; i < freedoms.length; i++)
+    freedoms[i] = freedomsPerNode * nodes[Math.floor(i / kinds.length)]! + kinds[i % kinds.length]!;
+  return freedoms;
 }
 
 /** The make-up at a place: that of the last region that covers it. */
@@ -83,13 +100,27 @@ export function sheetAt({ regions, sheet }: Pick<PanelProblem, "regions" | "shee
   return regions.findLast(covers)?.sheet ?? sheet;
 }
 
-function elementPiece(mesh: QuadMesh, element: number, sheet: Sheet): Piece {
-  const { x, y } = elementPlaces(mesh, element);
-  return {
-    freedoms: elementFreedoms(mesh, element),
-    matrix: elementStiffness(x, y, sheet),
-    middle: [...elementMiddle(mesh, element), 0],
-  };
+function elementPieces(mesh: QuadMesh, sheets: readonly Sheet[], coupled: boolean): readonly Piece[] {
+  const kinds = coupled ? allKinds : [across.w, across.turnX, across.turnY];
+  return piecesOf(mesh, sheets, kinds, coupled ? elementStiffness : bendingStiffness);
+}
+
+/** A piece for each element: its matrix in some of its nodes' freedoms. */
+export function piecesOf(
+  mesh: QuadMesh,
+  sheets: readonly Sheet[],
+  kinds: readonly number[],
+  matrix: ElementMatrix,
+): readonly Piece[] {
+  const shared = sharedMatrices(matrix);
+  return sheets.map((sheet, element) => {
+    const { x, y } = elementPlaces(mesh, element);
+    return {
+      freedoms: elementFreedoms(mesh, element, kinds),
+      matrix: shared(x, y, sheet),
+      middle: [...elementMiddle(mesh, element), 0],
+    };
+  });
 }
 
 function springsAlong(mesh: QuadMesh, { from, to, hold }: HeldLine): readonly Piece[] {

@@ -10,7 +10,7 @@ export interface Front {
   /** Halves that come before; none at a leaf. */
   readonly halves: readonly Front[];
   /** Pieces added here, at a leaf. */
-  readonly pieces: readonly number[];
+  readonly pieces: Int32Array;
   /** Freedoms: first those eliminated here, then those shared with the rest. */
   readonly freedoms: Int32Array;
   /** How many are eliminated here. */
@@ -19,6 +19,26 @@ export interface Front {
 
 /** Pieces in a leaf; fewer make more, smaller fronts. */
 const leafSize = 4;
+/** How far from the middle a cut may lie to run between rows of elements, as a share of the pieces. */
+const offMiddle = 0.12;
+/** Places nearer than this share of the extent lie in the same row. */
+const sameRow = 1e-6;
+
+/** What is known of all pieces. */
+interface Whole {
+  readonly pieces: readonly Piece[];
+  readonly held: Uint8Array;
+  /** Pieces that touch each freedom. */
+  readonly touching: Int32Array;
+  /** 1 more than where a freedom stands in the list being made; 0 when it is not in it. */
+  readonly listed: Int32Array;
+}
+
+/** A front, and how many pieces of each freedom it passes on came before. */
+interface Divided {
+  readonly front: Front;
+  readonly times: readonly number[];
+}
 
 /**
  * Orders the elimination.
@@ -28,80 +48,123 @@ const leafSize = 4;
  */
 export function dissect(pieces: readonly Piece[], held: Uint8Array): Front {
   const touching = new Int32Array(held.length);
-  for (const { freedoms } of pieces) for (const freedom of freedoms) touching[freedom]!++;
+  for (const { freedoms } of pieces) for (let i = 0; i < freedoms.length; i++) touching[freedoms[i]!]! += 1;
+  const whole = { pieces, held, touching, listed: new Int32Array(held.length) };
   return divide(
-    pieces,
-    pieces.map((_, index) => index),
-    held,
-    touching,
+    whole,
+    Int32Array.from(pieces, (_, index) => index),
   ).front;
 }
 
-/** A front, and for each freedom it passes on, how many of its pieces came before. */
-interface Divided {
-  readonly front: Front;
-  readonly passed: ReadonlyMap<number, number>;
+function divide(whole: Whole, members: Int32Array): Divided {
+  const list = { freedoms: [] as number[], times: [] as number[] };
+  if (members.length <= leafSize) {
+    for (const member of members) listPiece(whole, whole.pieces[member]!.freedoms, list);
+    return divided(whole, [], members, list);
+  }
+  const halves = halved(whole.pieces, members).map((half) => divide(whole, half));
+  for (const { front, times } of halves)
+    for (let i = 0; i < times.length; i++)
+      listFreedom(whole.listed, front.freedoms[front.eliminated + i]!, times[i]!, list);
+  return divided(
+    whole,
+    halves.map(({ front }) => front),
+    new Int32Array(0),
+    list,
+  );
 }
 
-function divide(
-  pieces: readonly Piece[],
-  members: readonly number[],
-  held: Uint8Array,
-  touching: Int32Array,
-): Divided {
-  const counts = new Map<number, number>();
-  const count = (freedom: number, by: number): void => {
-    counts.set(freedom, (counts.get(freedom) ?? 0) + by);
-  };
-  if (members.length <= leafSize) {
-    for (const member of members)
-      for (const freedom of pieces[member]!.freedoms) if (!held[freedom]) count(freedom, 1);
-    return divided([], members, counts, touching);
+/** Freedoms met in a front, and how many of their pieces came so far. */
+interface FreedomList {
+  readonly freedoms: number[];
+  readonly times: number[];
+}
+
+function listPiece({ held, listed }: Whole, freedoms: Int32Array, list: FreedomList): void {
+  for (let i = 0; i < freedoms.length; i++)
+    if (held[freedoms[i]!] === 0) listFreedom(listed, freedoms[i]!, 1, list);
+}
+
+function listFreedom(listed: Int32Array, freedom: number, by: number, list: FreedomList): void {
+  const at = listed[freedom]!;
+  if (at > 0) {
+    list.times[at - 1]! += by;
+    return;
   }
-  const halves = halved(pieces, members).map((half) => divide(pieces, half, held, touching));
-  for (const { passed } of halves) for (const [freedom, times] of passed) count(freedom, times);
-  return divided(
-    halves.map(({ front }) => front),
-    [],
-    counts,
-    touching,
-  );
+  list.times.push(by);
+  listed[freedom] = list.freedoms.push(freedom);
 }
 
 /** Eliminates the freedoms all of whose pieces came before, and passes the others on. */
 function divided(
+  { touching, listed }: Whole,
   halves: readonly Front[],
-  pieces: readonly number[],
-  counts: ReadonlyMap<number, number>,
-  touching: Int32Array,
+  pieces: Int32Array,
+  { freedoms, times }: FreedomList,
 ): Divided {
   const complete: number[] = [];
-  const passed = new Map<number, number>();
-  for (const [freedom, times] of counts) {
-    if (times === touching[freedom]) complete.push(freedom);
-    else passed.set(freedom, times);
+  const passed: number[] = [];
+  const timesPassed: number[] = [];
+  for (let i = 0; i < freedoms.length; i++) {
+    const freedom = freedoms[i]!;
+    listed[freedom] = 0;
+    if (times[i] === touching[freedom]) complete.push(freedom);
+    else {
+      passed.push(freedom);
+      timesPassed.push(times[i]!);
+    }
   }
-  const freedoms = Int32Array.from([...complete, ...passed.keys()]);
-  return { front: { halves, pieces, freedoms, eliminated: complete.length }, passed };
+  const ordered = new Int32Array(freedoms.length);
+  ordered.set(complete);
+  ordered.set(passed, complete.length);
+  return { front: { halves, pieces, freedoms: ordered, eliminated: complete.length }, times: timesPassed };
 }
 
 /** Two halves by the place of the middles along the longest extent. */
-function halved(pieces: readonly Piece[], members: readonly number[]): [number[], number[]] {
-  const axis = longestAxis(pieces, members);
-  const sorted = [...members].sort((a, b) => pieces[a]!.middle[axis]! - pieces[b]!.middle[axis]!);
-  const half = sorted.length >> 1;
-  return [sorted.slice(0, half), sorted.slice(half)];
+function halved(pieces: readonly Piece[], members: Int32Array): readonly [Int32Array, Int32Array] {
+  const [axis, extent] = longestAxis(pieces, members);
+  const places = new Float64Array(members.length);
+  for (let i = 0; i < members.length; i++) places[i] = pieces[members[i]!]!.middle[axis];
+  const sorted = places.slice().sort();
+  const cut = cutNear(sorted, sameRow * extent);
+  const border = (sorted[cut - 1]! + sorted[cut]!) / 2;
+  const before = new Int32Array(cut);
+  const after = new Int32Array(members.length - cut);
+  let [first, second] = [0, 0];
+  for (let i = 0; i < members.length; i++) {
+    // Where no border runs between rows, the row that is cut is filled up in order.
+    const low = places[i]! <= border;
+    if ((low && first < cut) || second === after.length) before[first++] = members[i]!;
+    else after[second++] = members[i]!;
+  }
+  return [before, after];
 }
 
-function longestAxis(pieces: readonly Piece[], members: readonly number[]): 0 | 1 | 2 {
+/** How many places come before the cut: half, or a little more or less where a row ends. */
+function cutNear(sorted: Float64Array, row: number): number {
+  const half = sorted.length >> 1;
+  const most = Math.floor(offMiddle * sorted.length);
+  for (let off = 0; off <= most; off++) {
+    for (const cut of [half - off, half + off])
+      if (cut > 0 && cut < sorted.length && sorted[cut]! - sorted[cut - 1]! > row) return cut;
+  }
+  return half;
+}
+
+function longestAxis(
+  pieces: readonly Piece[],
+  members: Int32Array,
+): readonly [axis: 0 | 1 | 2, extent: number] {
   const low = [Infinity, Infinity, Infinity];
   const high = [-Infinity, -Infinity, -Infinity];
-  for (const member of members) {
-    for (const axis of [0, 1, 2] as const) {
-      low[axis] = Math.min(low[axis]!, pieces[member]!.middle[axis]);
-      high[axis] = Math.max(high[axis]!, pieces[member]!.middle[axis]);
+  for (let i = 0; i < members.length; i++) {
+    const { middle } = pieces[members[i]!]!;
+    for (let axis = 0; axis < 3; axis++) {
+      if (middle[axis]! < low[axis]!) low[axis] = middle[axis]!;
+      if (middle[axis]! > high[axis]!) high[axis] = middle[axis]!;
     }
   }
-  const extent = low.map((from, axis) => high[axis]! - from);
-  return extent.indexOf(Math.max(...extent)) as 0 | 1 | 2;
+  const extents = low.map((from, axis) => high[axis]! - from);
+  const longest = Math.max(...extents);
+  return [extents.indexOf(longest) as 0 | 1 | 2, longest];
 }

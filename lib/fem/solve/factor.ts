@@ -2,8 +2,9 @@
  * Sparse Cholesky factors by fronts (I. S. Duff, J. K. Reid, The multifrontal solution of indefinite sparse
  * symmetric linear equations, 1983): pieces are added into small dense matrices, which are eliminated and passed on.
  */
-import { eliminate, kernelRows } from "./dense.js";
+import { eliminate } from "./dense.js";
 import { dissect, type Front } from "./dissection.js";
+import { frontRoom } from "./fronts.js";
 import type { Piece } from "./piece.js";
 import { displacementsUnder } from "./substitute.js";
 
@@ -50,25 +51,37 @@ const looseShare = 1e-15;
  * @throws LooseFreedom when a freedom moves without resistance
  */
 export function factorPieces(pieces: readonly Piece[], held: Uint8Array): Factors {
+  const first = dissect(pieces, held);
+  const { fill, squares } = frontRoom(first);
+  const store = new Float64Array(fill);
+  const stacks = squares.map((room) => new Float64Array(room));
   const place = new Int32Array(held.length);
   const fronts: FactoredFront[] = [];
-  let fill = 0;
-  /** Eliminates a front and everything before it; what it passes on is the lower half of a square. */
-  const pass = (front: Front): Float64Array => {
-    const before = front.halves.map((half) => ({ half, left: pass(half) }));
+  const tops = [0, 0];
+  let stored = 0;
+  /** Eliminates a front and everything before it, and leaves what it passes on upon the stack of its depth. */
+  const pass = (front: Front, depth: number): Float64Array => {
+    const before = front.halves.map((half) => pass(half, depth + 1));
     const { freedoms, eliminated } = front;
     const size = freedoms.length;
-    const matrix = new Float64Array((size + kernelRows - 1) * size);
+    const rows = store.subarray(stored, stored + size * eliminated);
+    stored += rows.length;
+    const side = depth % 2;
+    const left = stacks[side]!.subarray(tops[side]!, tops[side]! + (size - eliminated) ** 2).fill(0);
+    tops[side]! += left.length;
     for (let i = 0; i < size; i++) place[freedoms[i]!] = i;
-    for (const { half, left } of before) addLeft(matrix, size, half, left, place);
-    for (const piece of front.pieces) addPiece(matrix, size, pieces[piece]!, held, place);
-    const loose = eliminate(matrix, size, eliminated, (_, pivot) => !(pivot > 0));
+    const target = { rows, left, eliminated, size };
+    front.halves.forEach((half, i) => {
+      addLeft(target, half, before[i]!, place);
+      tops[1 - side]! -= before[i]!.length;
+    });
+    for (const piece of front.pieces) addPiece(target, pieces[piece]!, held, place);
+    const loose = eliminate({ rows, size, columns: eliminated }, left, (pivot) => !(pivot > 0));
     if (loose >= 0) throw new LooseFreedom(freedoms[loose]!);
-    fronts.push({ freedoms, eliminated, rows: leading(matrix, size, eliminated) });
-    fill += size * eliminated;
-    return trailing(matrix, size, eliminated);
+    fronts.push({ freedoms, eliminated, rows });
+    return left;
   };
-  pass(dissect(pieces, held));
+  pass(first, 0);
   const factors = { fronts, held, fill };
   refuseLoose(factors, diagonalOf(pieces, held.length));
   return factors;
@@ -99,58 +112,50 @@ function diagonalOf(pieces: readonly Piece[], size: number): Float64Array {
   return diagonal;
 }
 
-function addPiece(
-  matrix: Float64Array,
-  size: number,
-  piece: Piece,
-  held: Uint8Array,
-  place: Int32Array,
-): void {
-  const { freedoms, matrix: own } = piece;
+/** A front being added up. */
+interface Target {
+  readonly rows: Float64Array;
+  readonly left: Float64Array;
+  readonly eliminated: number;
+  readonly size: number;
+}
+
+function addPiece(target: Target, { freedoms, matrix }: Piece, held: Uint8Array, place: Int32Array): void {
   const count = freedoms.length;
-  for (let i = 0; i < count; i++) {
-    if (held[freedoms[i]!]) continue;
-    const row = place[freedoms[i]!]!;
-    for (let j = 0; j < count; j++) {
-      if (held[freedoms[j]!]) continue;
-      const column = place[freedoms[j]!]!;
-      if (column <= row) matrix[row * size + column]! += own[i * count + j]!;
-    }
-  }
+  const places = new Int32Array(count);
+  for (let i = 0; i < count; i++) places[i] = held[freedoms[i]!] ? -1 : place[freedoms[i]!]!;
+  for (let i = 0; i < count; i++)
+    if (places[i]! >= 0) addRow(target, places[i]!, places, i + 1, matrix, i * count);
 }
 
 function addLeft(
-  matrix: Float64Array,
-  size: number,
-  half: Front,
+  target: Target,
+  { freedoms, eliminated }: Front,
   left: Float64Array,
   place: Int32Array,
 ): void {
-  const { freedoms, eliminated } = half;
   const count = freedoms.length - eliminated;
-  for (let i = 0; i < count; i++) {
-    const row = place[freedoms[eliminated + i]!]!;
-    for (let j = 0; j <= i; j++) {
-      const column = place[freedoms[eliminated + j]!]!;
-      const at = row >= column ? row * size + column : column * size + row;
-      matrix[at]! += left[i * count + j]!;
-    }
-  }
+  const places = new Int32Array(count);
+  for (let i = 0; i < count; i++) places[i] = place[freedoms[eliminated + i]!]!;
+  for (let i = 0; i < count; i++) addRow(target, places[i]!, places, i + 1, left, i * count);
 }
 
-function leading(matrix: Float64Array, size: number, columns: number): Float64Array {
-  const rows = new Float64Array(size * columns);
-  for (let i = 0; i < size; i++)
-    rows.set(matrix.subarray(i * size, i * size + Math.min(columns, i + 1)), i * columns);
-  return rows;
-}
-
-function trailing(matrix: Float64Array, size: number, columns: number): Float64Array {
-  const count = size - columns;
-  const left = new Float64Array(count * count);
-  for (let i = 0; i < count; i++) {
-    const start = (columns + i) * size + columns;
-    left.set(matrix.subarray(start, start + i + 1), i * count);
+/** Adds the first `count` values of a row of a symmetric matrix, each to the lower half. */
+function addRow(
+  { rows, left, eliminated, size }: Target,
+  row: number,
+  places: Int32Array,
+  count: number,
+  values: Float64Array,
+  start: number,
+): void {
+  const width = size - eliminated;
+  for (let j = 0; j < count; j++) {
+    const column = places[j]!;
+    if (column < 0) continue;
+    const low = Math.min(column, row);
+    const high = Math.max(column, row);
+    if (low < eliminated) rows[high * eliminated + low]! += values[start + j]!;
+    else left[(high - eliminated) * width + low - eliminated]! += values[start + j]!;
   }
-  return left;
 }

@@ -1,4 +1,4 @@
-import type { Factors } from "./factor.js";
+import type { FactoredFront, Factors } from "./factor.js";
 
 /**
  * Displacements under a load.
@@ -8,27 +8,41 @@ import type { Factors } from "./factor.js";
  * @returns one value a freedom, 0 where held
  */
 export function displacementsUnder({ fronts, held }: Factors, load: Float64Array): Float64Array {
-  const x = Float64Array.from(load, (value, freedom) => (held[freedom] ? 0 : value));
-  for (const { freedoms, eliminated, rows } of fronts) {
-    for (let i = 0; i < freedoms.length; i++) {
-      const start = i * eliminated;
-      const end = Math.min(i, eliminated);
-      let rest = x[freedoms[i]!]!;
-      for (let k = 0; k < end; k++) rest -= rows[start + k]! * x[freedoms[k]!]!;
-      x[freedoms[i]!] = i < eliminated ? rest * rows[start + i]! : rest;
-    }
-  }
-  for (let front = fronts.length - 1; front >= 0; front--) {
-    const { freedoms, eliminated, rows } = fronts[front]!;
-    const y = Float64Array.from(freedoms.subarray(0, eliminated), (freedom) => x[freedom]!);
-    for (let i = freedoms.length - 1; i >= 0; i--) {
-      const start = i * eliminated;
-      const end = Math.min(i, eliminated);
-      if (i < eliminated) y[i]! *= rows[start + i]!;
-      const known = i < eliminated ? y[i]! : x[freedoms[i]!]!;
-      for (let k = 0; k < end; k++) y[k]! -= rows[start + k]! * known;
-    }
-    for (let k = 0; k < eliminated; k++) x[freedoms[k]!] = y[k]!;
-  }
+  const x = new Float64Array(load.length);
+  for (let freedom = 0; freedom < load.length; freedom++) if (!held[freedom]) x[freedom] = load[freedom]!;
+  const own = new Float64Array(fronts.reduce((most, { eliminated }) => Math.max(most, eliminated), 0));
+  for (const front of fronts) forwards(front, x, own);
+  for (let i = fronts.length - 1; i >= 0; i--) backwards(fronts[i]!, x, own);
   return x;
+}
+
+/** Frees the freedoms of a front from the load of those eliminated in it. */
+function forwards({ freedoms, eliminated, rows }: FactoredFront, x: Float64Array, own: Float64Array): void {
+  for (let i = 0; i < freedoms.length; i++) {
+    const start = i * eliminated;
+    const end = i < eliminated ? i : eliminated;
+    let rest = x[freedoms[i]!]!;
+    for (let k = 0; k < end; k++) rest -= rows[start + k]! * own[k]!;
+    if (i < eliminated) {
+      rest *= rows[start + i]!;
+      own[i] = rest;
+    }
+    x[freedoms[i]!] = rest;
+  }
+}
+
+/** The freedoms eliminated in a front, from those that came after. */
+function backwards({ freedoms, eliminated, rows }: FactoredFront, x: Float64Array, own: Float64Array): void {
+  for (let k = 0; k < eliminated; k++) own[k] = x[freedoms[k]!]!;
+  for (let i = freedoms.length - 1; i >= 0; i--) {
+    const start = i * eliminated;
+    const end = i < eliminated ? i : eliminated;
+    let known = 0;
+    if (i < eliminated) {
+      known = own[i]! * rows[start + i]!;
+      own[i] = known;
+    } else known = x[freedoms[i]!]!;
+    for (let k = 0; k < end; k++) own[k]! -= rows[start + k]! * known;
+  }
+  for (let k = 0; k < eliminated; k++) x[freedoms[k]!] = own[k]!;
 }
