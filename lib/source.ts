@@ -63,6 +63,7 @@ export type SourceKey =
   | "finite-element-cases"
   | "mixed-interpolated-plates"
   | "astm-f970"
+  | "ista-1a"
   | "rolling-friction"
   | "en-1990"
   | "en-12195"
@@ -218,6 +219,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
       "Plates with openings computed with a general-purpose finite-element solver (CalculiX 2.20), three meshes, extrapolated",
   },
   "astm-f970": { title: "ASTM F970 Static load limit of resilient flooring", author: "ASTM International" },
+  "ista-1a": { title: "ISTA 1A Packaged products of 150 lb or less", author: "ISTA" },
   "rolling-friction": { title: "Rolling friction of wheels, calculation pages of drive makers" },
   "en-1990": { title: "EN 1990 Basis of structural design", author: "CEN", year: 2002 },
   "en-12195": {

@@ -1,5 +1,6 @@
 /** The case as its builder describes it in case.yaml, read and with every quantity in SI. */
 import type { RampSize, Tread } from "../moving/index.js";
+import type { Handling, RampSize, Tread } from "../moving/index.js";
 import type {
   Angle,
   Area,
@@ -222,6 +223,10 @@ export interface FoamBed {
   /** Sides of the foam that bears it. */
   readonly padWidth: Length;
   readonly padDepth: Length;
+  /** The same foam against its left and its right, each. */
+  readonly sides?: Area;
+  /** The same foam against its front and its back, each. */
+  readonly ends?: Area;
 }
 
 /** A plug and its cable. */
@@ -319,6 +324,7 @@ export interface Journey {
   readonly floor: "even" | "uneven";
   /** How roughly it is handled. */
   readonly handling?: "careful" | "usual" | "rough";
+  readonly handling?: Handling;
   /** Slope of the stairs and of the ramp it goes up. */
   readonly stairs?: Angle;
   readonly ramp?: Angle;

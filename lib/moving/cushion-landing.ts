@@ -1,6 +1,6 @@
 /** How far a thing goes into its cushion, and how hard it is stopped. */
 import { type Formula, formula } from "../formula.js";
-import { Length, Mass, Ratio, recordOf, SpringRate, standardGravity } from "../quantity/index.js";
+import { Length, Mass, Ratio, SpringRate, standardGravity } from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** A thing that falls on a spring. */
@@ -53,49 +53,35 @@ export const springLanding: Formula<SpringLanding, Landing> = formula<SpringLand
   },
 });
 
-/** Cushions on three faces and the way a case lands on them. */
-export interface CushionedFaces {
-  /** Across the left and right faces. */
-  readonly sides: SpringRate;
-  /** Across front and back. */
-  readonly ends: SpringRate;
-  /** Across top and bottom. */
-  readonly flats: SpringRate;
-  /** Direction of the fall against the three: parts of a direction, which need not have length one. */
-  readonly towards: { readonly sides: Ratio; readonly ends: Ratio; readonly flats: Ratio };
+/** A landing that a cushion curve foretells. */
+export interface KnownLanding {
+  /** Of the thing. */
+  readonly mass: Mass;
+  /** Greatest deceleration, in gravities. */
+  readonly deceleration: Ratio;
+  /** Fall before it touches. */
+  readonly drop: Length;
 }
 
 /**
- * Stiffness of cushions on three faces when a case lands on an edge or a corner: each face counts by the
- * square of its share of the direction. With three like faces an edge or a corner lands no harder than a flat.
+ * Stiffness of the even spring that stops a thing just as hard: k = m g G (G - 2) / (2 h).
  *
- * @source springs at right angles, energy
- * @throws RangeError for a stiffness that is not positive, or no direction
+ * @source energy of a weight falling on a spring, solved for the spring
+ * @throws RangeError unless mass and drop are positive and the deceleration above 2 gravities
+ * @example cushionRate({ mass: kg(20), deceleration: ratio(25.755), drop: mm(300) }) // 200 N/mm
  */
-export const tiltedCushion: Formula<CushionedFaces, SpringRate> = formula({
-  id: "cushion.tilted",
-  title: "Stiffness on an edge or a corner",
-  equation: String.raw`k=\frac{\sum k_i n_i^2}{\sum n_i^2}`,
+export const cushionRate: Formula<KnownLanding, SpringRate> = formula({
+  id: "cushion.rate",
+  title: "Stiffness of a cushion from one landing",
+  equation: String.raw`k=\frac{m g\,G\,(G-2)}{2h}`,
   inputs: {
-    sides: { symbol: "k_x", kind: SpringRate, meaning: "sides", above: 0 },
-    ends: { symbol: "k_y", kind: SpringRate, meaning: "ends", above: 0 },
-    flats: { symbol: "k_z", kind: SpringRate, meaning: "flats", above: 0 },
-    towards: {
-      symbol: "n",
-      kind: recordOf("direction", { sides: Ratio, ends: Ratio, flats: Ratio }),
-      meaning: "direction of the fall",
-    },
+    mass: { symbol: "m", kind: Mass, meaning: "thing", above: 0 },
+    deceleration: { symbol: "G", kind: Ratio, meaning: "greatest deceleration, in gravities", above: 2 },
+    drop: { symbol: "h", kind: Length, meaning: "fall", above: 0 },
   },
-  result: { symbol: "k", kind: SpringRate, meaning: "stiffness that way" },
-  source: [
-    cite("strength-of-materials", "springs at right angles"),
-    cite("statics", "components of a force"),
-  ],
-  validity: "Foam that slides past the thing it holds; glued foam adds its shear.",
-  refuse: ({ towards }) =>
-    towards.sides ** 2 + towards.ends ** 2 + towards.flats ** 2 > 0 ? [] : ["a fall has a direction"],
-  compute: ({ sides, ends, flats, towards }) => {
-    const [x, y, z] = [towards.sides ** 2, towards.ends ** 2, towards.flats ** 2];
-    return (sides * x + ends * y + flats * z) / (x + y + z);
-  },
+  result: { symbol: "k", kind: SpringRate, meaning: "stiffness of the even spring" },
+  source: [cite("strength-of-materials", "weight falling on a spring")],
+  validity: "Stands for that landing; foam is no even spring, so other falls on other faces are estimates.",
+  compute: ({ mass, deceleration, drop }) =>
+    (mass * standardGravity * deceleration * (deceleration - 2)) / (2 * drop),
 });

@@ -36,6 +36,38 @@ export const cushionThickness: Formula<CushionNeed, Length> = formula({
   compute: ({ drop, fragility, cushionFactor }) => (cushionFactor * drop) / fragility,
 });
 
+/** The best point of a cushion curve. */
+export interface BestOfCurve {
+  /** Least deceleration of the curve, in gravities. */
+  readonly deceleration: Ratio;
+  /** Of the foam that the curve was measured with. */
+  readonly thickness: Length;
+  /** The same. */
+  readonly drop: Length;
+}
+
+/**
+ * Cushion factor of a foam from the lowest point of its curve: G T / h. The smaller, the better the foam.
+ *
+ * @source R. E. Jones, W. L. James, FPL report 2031
+ * @throws RangeError unless all three are positive
+ * @example cushionFactor({ deceleration: ratio(50), thickness: mm(36.6), drop: mm(610) }) // 3
+ */
+export const cushionFactor: Formula<BestOfCurve, Ratio> = formula({
+  id: "cushion.factor",
+  title: "Cushion factor of a foam",
+  equation: String.raw`C=\frac{G\,T}{h}`,
+  inputs: {
+    deceleration: { symbol: "G", kind: Ratio, meaning: "least deceleration of the curve", above: 0 },
+    thickness: { symbol: "T", kind: Length, meaning: "thickness of the foam", above: 0 },
+    drop: { symbol: "h", kind: Length, meaning: "drop of the curve", above: 0 },
+  },
+  result: { symbol: "C", kind: Ratio, meaning: "cushion factor" },
+  source: [cite("cushion-design", "cushion factor method")],
+  validity: "One foam; about the same for other thicknesses and drops at their own best pressure.",
+  compute: ({ deceleration, thickness, drop }) => (deceleration * thickness) / drop,
+});
+
 /** A thing on a piece of foam. */
 export interface CushionLoad {
   /** Of the thing. */
@@ -62,49 +94,4 @@ export const staticStress: Formula<CushionLoad, Pressure> = formula({
   source: [cite("cushion-design", "static stress")],
   validity: "The whole weight on the foam.",
   compute: ({ mass, area }) => (mass * standardGravity) / area,
-});
-
-/** Foam that stays loaded for months. */
-export interface WorkingThickness {
-  /** Needed while it works. */
-  readonly needed: Length;
-  /** Share of its thickness lost by then: 5 to 15 %. */
-  readonly creep: Ratio;
-}
-
-/**
- * Thickness to buy, so that enough is left after creep: T / (1 - share).
- *
- * @source MIL-HDBK-304, creep allowance
- * @throws RangeError unless the thickness is positive and the share from 0 to below 1
- */
-export const creepAllowance: Formula<WorkingThickness, Length> = formula({
-  id: "cushion.creep",
-  title: "Thickness of foam to buy",
-  equation: String.raw`T_0=\frac{T}{1-\varepsilon}`,
-  inputs: {
-    needed: { symbol: "T", kind: Length, meaning: "working thickness", above: 0 },
-    creep: { symbol: String.raw`\varepsilon`, kind: Ratio, meaning: "share lost by creep", min: 0, below: 1 },
-  },
-  result: { symbol: "T_0", kind: Length, meaning: "thickness when new" },
-  source: [cite("package-handbook", "creep")],
-  validity: "Foam kept below its maker's static limit; hot vans take more.",
-  compute: ({ needed, creep }) => needed / (1 - creep),
-});
-
-/**
- * Least area of a foam pad that does not fold sideways: (1.33 T)2.
- *
- * @source MIL-HDBK-304, buckling of cushion pads
- * @throws RangeError unless the thickness is positive
- */
-export const leastPad: Formula<{ readonly thickness: Length }, Area> = formula({
-  id: "cushion.pad",
-  title: "Least area of a foam pad",
-  equation: String.raw`A\ge(1.33\,T)^2`,
-  inputs: { thickness: { symbol: "T", kind: Length, meaning: "thickness", above: 0 } },
-  result: { symbol: "A", kind: Area, meaning: "area of one pad, at least" },
-  source: [cite("package-handbook", "buckling of pads")],
-  validity: "A pad that stands free; one held in a pocket may be smaller.",
-  compute: ({ thickness }) => (1.33 * thickness) ** 2,
 });

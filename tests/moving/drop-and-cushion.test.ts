@@ -2,6 +2,9 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   creepAllowance,
+  cushionFactor,
+  cushionRate,
+  cushionThickness,
   dropEnergy,
   dropHeight,
   gapDepth,
@@ -83,13 +86,48 @@ describe("drops", () => {
     );
   });
 
-  test("what creeps has just enough left", () => {
+  test("what creeps and is crushed has just enough left", () => {
     fc.assert(
-      fc.property(positive(1, 200), positive(0, 0.5), (needed, creep) => {
-        expect(creepAllowance({ needed: mm(needed), creep: ratio(creep) }) * (1 - creep)).toBeCloseTo(
-          mm(needed),
-          12,
-        );
+      fc.property(positive(1, 200), positive(0, 0.5), positive(0, 0.5), (needed, creep, crush) => {
+        const bought = creepAllowance({ needed: mm(needed), creep: ratio(creep), crush: ratio(crush) });
+        expect(bought * (1 - creep) * (1 - crush)).toBeCloseTo(mm(needed), 12);
+      }),
+    );
+  });
+
+  test("a heavier parcel never falls from higher, and none is taken over 150 lb", () => {
+    fc.assert(
+      fc.property(positive(0.5, 145), positive(0, 5), (weight, more) => {
+        const at = (lb: number) => dropHeight({ mass: pound(lb), handling: "parcel" });
+        expect(at(weight + more)).toBeLessThanOrEqual(at(weight));
+      }),
+    );
+    expect(() => dropHeight({ mass: pound(160), handling: "parcel" })).toThrow(
+      new RangeError("drop.height: a parcel weighs at most 150 lb, got 160 lb"),
+    );
+  });
+
+  test("the spring of a landing gives that landing", () => {
+    fc.assert(
+      fc.property(positive(0.5, 40), positive(2.1, 120), positive(0.05, 1.5), (mass, gravities, height) => {
+        const fall = { mass: kg(mass), drop: metre(height) };
+        const stiffness = cushionRate({ ...fall, deceleration: ratio(gravities) });
+        expect(springLanding({ ...fall, stiffness }).deceleration).toBeCloseTo(gravities, 9);
+      }),
+    );
+  });
+
+  test("the thickness by a foam's own factor is the thickness its curve was measured with", () => {
+    fc.assert(
+      fc.property(positive(5, 120), positive(10, 200), positive(0.1, 1.5), (gravities, thick, height) => {
+        fc.pre((gravities * thick) / 1000 >= height);
+        const curve = { deceleration: ratio(gravities), thickness: mm(thick), drop: metre(height) };
+        const thickness = cushionThickness({
+          drop: curve.drop,
+          fragility: curve.deceleration,
+          cushionFactor: cushionFactor(curve),
+        });
+        expect(thickness).toBeCloseTo(curve.thickness, 9);
       }),
     );
   });

@@ -217,18 +217,13 @@ describe("laws of the review", () => {
 
   test("by itself a content is never dropped from lower than in its case, rough hands never from lower than careful", () => {
     const rows = protectedOrRemoved(demo);
-    expect(rows.map(({ handling }) => handling)).toEqual([
-      "careful",
-      "usual",
-      "rough",
-      "careful",
-      "usual",
-      "rough",
-    ]);
+    // the upper section weighs less than a parcel may
+    const ways = ["careful", "usual", "rough", "parcel"];
+    expect(rows.map(({ handling }) => handling)).toEqual([...ways, ...ways]);
     expect(rows.every(({ inCase, byItself }) => byItself.height >= inCase.height)).toBe(true);
     expect(rows.slice(1, 3).every(({ inCase }, i) => inCase.height > (rows[i]?.inCase.height ?? 0))).toBe(
       true,
     );
-    expect(rows[3]?.inCase).not.toHaveProperty("deceleration");
+    expect(rows[4]?.inCase).not.toHaveProperty("deceleration");
   });
 });

@@ -1,6 +1,6 @@
 /** What is asked of the case: loads, the journey, the business. */
 import type { z } from "zod";
-import { type RampSize, Tread } from "../../moving/index.js";
+import { Handling, type RampSize, Tread } from "../../moving/index.js";
 import {
   Angle,
   Area,
@@ -71,7 +71,7 @@ export function journeyField(units: FileUnits): z.ZodType<Journey> {
     grip: field(choice("grip", ["good", "fair", "poor"])),
     vehicle: field(Name),
     floor: field(choice("floor", ["even", "uneven"])),
-    handling: field(choice("handling", ["careful", "usual", "rough"])).optional(),
+    handling: field(Handling).optional(),
     stairs: field(Angle, slope).optional(),
     ramp: field(Angle, slope).optional(),
     "ramp size": rampSizeField(units).optional(),

@@ -1,6 +1,6 @@
 /** What a content needs on the way: foam, a free drawer, a plug, a squeezed strip. */
 import type { z } from "zod";
-import { choice, Force, Length, Name, Ratio, Temperature } from "../../quantity/index.js";
+import { Area, choice, Force, Length, Name, Ratio, Temperature } from "../../quantity/index.js";
 import type { FoamBed, Needs, PaneStrip, PlugRoom } from "../case.js";
 import { faces } from "../place.js";
 import { block, type FileUnits, field, given, lengthIn, lengths } from "./fields.js";
@@ -39,11 +39,15 @@ function foamField(units: FileUnits): z.ZodType<FoamBed> {
     kind: field(Name),
     thickness: field(lengthIn(units), positive),
     pad: lengths(2, lengthIn(units), positive, "the sides of the foam that bears it"),
-  }).transform(({ pad: [padWidth = Length.si(0), padDepth = Length.si(0)], ...rest }) => ({
-    ...rest,
-    padWidth,
-    padDepth,
-  }));
+    sides: lengths(2, lengthIn(units), positive, "the foam against its left and its right").optional(),
+    ends: lengths(2, lengthIn(units), positive, "the foam against its front and its back").optional(),
+  }).transform(({ pad: [padWidth = Length.si(0), padDepth = Length.si(0)], sides, ends, ...rest }) =>
+    given<FoamBed>({ ...rest, padWidth, padDepth, sides: areaOf(sides), ends: areaOf(ends) }),
+  );
+}
+
+function areaOf(sides: readonly Length[] | undefined): Area | undefined {
+  return sides && Area.si(sides.reduce<number>((product, side) => product * side, 1));
 }
 
 function plugField(units: FileUnits): z.ZodType<PlugRoom> {

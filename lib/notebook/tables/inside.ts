@@ -1,25 +1,16 @@
 /** Tables, chart rows and the answer of the notebook about what rides inside. */
 import { batteryTime } from "../../inside/index.js";
 import type { Job } from "../../job/index.js";
-import { dropHeight, staticStress } from "../../moving/index.js";
+import { staticStress } from "../../moving/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
-import {
-  Area,
-  hour,
-  Length,
-  Mass,
-  Power,
-  Pressure,
-  pound,
-  Ratio,
-  Temperature,
-  Time,
-} from "../../quantity/index.js";
+import { Area, hour, Length, Mass, Power, Pressure, Ratio, Temperature, Time } from "../../quantity/index.js";
 import {
   batteryUnder,
   curveFor,
   type Drop,
   dayOfHeat,
+  dropOf,
+  handlingsOf,
   loadsOf,
   type ProtectedOrRemoved,
   protectedOrRemoved,
@@ -102,8 +93,9 @@ export function cushionChart(job: Job): CushionChart | undefined {
   for (const { name, mass, section, needs } of job.case.contents) {
     const { foam } = needs;
     const whole = sectionBalance(job, section).value.mass;
-    if (!foam || whole > pound(200)) continue;
-    const drop = dropHeight({ mass: whole, handling: job.case.journey.handling ?? "usual" });
+    const { handling = "usual" } = job.case.journey;
+    if (!foam || !handlingsOf(whole).includes(handling)) continue;
+    const drop = dropOf(whole, handling).value;
     const curve = curveOrNone(job, foam, drop);
     if (!curve) continue;
     const stress = Pressure.in(staticStress({ mass, area: Area.si(foam.padWidth * foam.padDepth) }), unit);

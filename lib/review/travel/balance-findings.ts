@@ -32,26 +32,48 @@ export function balanceFindings(input: ReviewInput): readonly Finding[] {
 }
 
 function balanceReply(input: ReviewInput, section: string): Reply {
-  const balance = sectionBalance(input, section);
-  const axis = liftAxis(input, section);
+  const { balance, axis, span, wanted, moves } = balancing(input, section);
   const style = styleOf(input.case);
-  const { span, toCentre } = endShares(input, section, balance, balance.value.mass);
-  const wanted = Length.si(span / 2 - toCentre);
-  const moves = movesFor(input, section, balance, wanted);
-  const words = moves.slice(0, 3).map((move) => moveWords(move, axis, style));
+  const words = moves.map((move) => moveWords(move, axis, style));
   return compared({
     kind: Length,
     asked: ["off the middle between the handles", Length.si(Math.abs(wanted))],
     there: ["off the middle at most, a twentieth of the way between them", Length.si(allowedOffset * span)],
-    facts: `It balances ${show(Math.abs(wanted), style)} to the ${side(axis, -wanted)} of the middle between its handles.`,
+    facts: `It balances ${show(Math.abs(wanted), style)} to the ${sideOf(axis, -wanted)} of the middle between its handles.`,
     remedy:
       words.length === 0
         ? "Nothing inside has room to move: turn the load round, or move the handles."
         : `Any one of these brings it towards the middle: ${words.join("; ")}.`,
-    because: [balance, ...moves.slice(0, 3).map(({ line }) => line)],
+    because: [balance, ...moves.map(({ line }) => line)],
     cautions: [liftingCaution],
     source: [cite("common-practice", "no end carries more than 55 %"), cite("statics", "first moments")],
   });
+}
+
+/** Where a section balances between its handles, where it should, and what brings it there. */
+export interface Balancing {
+  readonly balance: BalanceLine;
+  /** From one end to the other. */
+  readonly axis: "x" | "y";
+  /** Between the handles. */
+  readonly span: Length;
+  /** How far its centre should go, to the right or the back. */
+  readonly wanted: Length;
+  /** The three contents that bring it furthest, each by itself. */
+  readonly moves: readonly ContentMove[];
+}
+
+/**
+ * Three things to move so that a section balances in the middle between its handles.
+ *
+ * @throws RangeError where there is no handle at each end
+ */
+export function balancing(input: ReviewInput, section: string): Balancing {
+  const balance = sectionBalance(input, section);
+  const { span, toCentre } = endShares(input, section, balance, balance.value.mass);
+  const wanted = Length.si(span / 2 - toCentre);
+  const moves = movesFor(input, section, balance, wanted).slice(0, 3);
+  return { balance, axis: liftAxis(input, section), span, wanted, moves };
 }
 
 /** One content, how far it should go and how far the walls let it. */
@@ -89,10 +111,11 @@ export function movesFor(
 function moveWords({ name, wanted, possible }: ContentMove, axis: "x" | "y", style: ShowStyle): string {
   const whole = Math.abs(possible) >= Math.abs(wanted) * (1 - 1e-9);
   const rest = whole ? "" : ", as far as the wall lets it, which is part of the way";
-  return `the ${name} ${show(Math.abs(possible), style)} to the ${side(axis, possible)}${rest}`;
+  return `the ${name} ${show(Math.abs(possible), style)} to the ${sideOf(axis, possible)}${rest}`;
 }
 
-function side(axis: "x" | "y", way: number): string {
+/** To which side a way along an axis goes. */
+export function sideOf(axis: "x" | "y", way: number): string {
   if (axis === "x") return way > 0 ? "right" : "left";
   return way > 0 ? "back" : "front";
 }

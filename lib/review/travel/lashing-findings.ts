@@ -6,8 +6,9 @@ import {
   strapCount,
   tieDownTension,
   tieDownTilt,
+  tippingBraking,
 } from "../../moving/index.js";
-import { Force, Length, type Mass } from "../../quantity/index.js";
+import { Force, Length, Ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { styleOf } from "../amount.js";
 import { compared } from "../compared.js";
@@ -40,18 +41,38 @@ export function lashingFindings(input: ReviewInput): readonly Finding[] {
   });
 }
 
-/** The four lines of one way. */
-function linesOf(input: ReviewInput, section: string, lashing: Lashing, way: RideWay) {
-  const balance = sectionBalance(input, section);
-  const { mass } = balance.value;
-  const slide = tieDownTension.worked({ mass, friction: lashing.friction, strapAngle: lashing.angle, way });
-  const tilt = tieDownTilt.worked({
-    mass,
-    ...tiltOf(input, section, balance.value, way),
-    strapAngle: lashing.angle,
-    way,
+/** What one way of the road asks of the straps over a section. */
+export interface LashingWay {
+  readonly way: RideWay;
+  /** Against sliding. */
+  readonly slide: ReturnType<typeof tieDownTension.worked>;
+  /** Against tipping over. */
+  readonly tilt: ReturnType<typeof tieDownTilt.worked>;
+  /** The larger of the two. */
+  readonly tension: Force;
+  readonly straps: ReturnType<typeof strapCount.worked>;
+  /** The push at which it tips with no strap at all. */
+  readonly loose: ReturnType<typeof tippingBraking.worked>;
+}
+
+/** Forward, rearward and sideways, each against sliding and tipping. */
+export function lashingWays(input: ReviewInput, section: string, lashing: Lashing): readonly LashingWay[] {
+  const { value } = sectionBalance(input, section);
+  return rideWays.map((way) => {
+    const stance = tiltOf(input, section, value, way);
+    const { friction, angle: strapAngle } = lashing;
+    const slide = tieDownTension.worked({ mass: value.mass, friction, strapAngle, way });
+    const tilt = tieDownTilt.worked({ mass: value.mass, ...stance, strapAngle, way });
+    const tension = Force.si(Math.max(slide.value, tilt.value));
+    return {
+      way,
+      slide,
+      tilt,
+      tension,
+      straps: strapCount.worked({ tension, each: lashing.tension }),
+      loose: tippingBraking.worked({ halfBase: stance.toEdge, height: stance.height }),
+    };
   });
-  return { way, balance, slide, tilt, tension: Force.si(Math.max(slide.value, tilt.value)) };
 }
 
 /** Driven with its front to the front: the least way from the centre of gravity to the edge it would tip over. */
@@ -70,25 +91,35 @@ function tiltOf(
   return { height: Length.si(centre.z - box.low.z), toEdge: Length.si(toEdge), width };
 }
 
+const roadWords: Readonly<Record<RideWay, string>> = {
+  forward: "Braking",
+  rearward: "Starting",
+  sideways: "Turning",
+};
+
 function lashingReply(input: ReviewInput, section: string, lashing: Lashing): Reply {
-  const ways = rideWays.map((way) => linesOf(input, section, lashing, way));
+  const ways = lashingWays(input, section, lashing);
   const [worst] = [...ways].sort((a, b) => b.tension - a.tension);
-  if (!worst) throw new RangeError("lashing: no way was found");
-  const straps = strapCount.worked({ tension: worst.tension, each: lashing.tension });
-  const there = Force.si(lashing.straps * lashing.tension);
-  const blocked = blockingForce.worked({
-    mass: worst.balance.value.mass as Mass,
-    friction: lashing.friction,
-    way: "forward",
-  });
+  const [braking] = ways;
+  if (!worst || !braking) throw new RangeError("lashing: no way was found");
+  const balance = sectionBalance(input, section);
+  const { friction } = lashing;
+  const blocked = blockingForce.worked({ mass: balance.value.mass, friction, way: "forward" });
   const style = styleOf(input.case);
+  const tips = Ratio.show(Ratio.si(braking.loose.value / standardGravity), { digits: 2 });
   return compared({
     kind: Force,
     asked: [`tension needed, ${worst.way}`, worst.tension],
-    there: [`tension of ${lashing.straps} straps`, there],
-    facts: `${worst.way === "sideways" ? "Sideways" : worst.way === "forward" ? "Braking" : "Starting"} asks for ${Force.show(worst.tension, style)} of tension: ${straps.value} of these straps. Against a bulkhead it would press ${Force.show(blocked.value, style)}.`,
-    remedy: `Take ${straps.value} straps, an anti-slip mat under it, or set it hard against a bulkhead.`,
-    because: [worst.balance, ...ways.flatMap(({ slide, tilt }) => [slide, tilt]), straps, blocked],
+    there: [`tension of ${lashing.straps} straps`, Force.si(lashing.straps * lashing.tension)],
+    facts: `${roadWords[worst.way]} asks for ${Force.show(worst.tension, style)} of tension: ${worst.straps.value} of these straps. Loose, it would tip forward at ${tips} g. Against a bulkhead it would press ${Force.show(blocked.value, style)}.`,
+    remedy: `Take ${worst.straps.value} straps, an anti-slip mat under it, or set it hard against a bulkhead.`,
+    because: [
+      balance,
+      ...ways.flatMap(({ slide, tilt }) => [slide, tilt]),
+      worst.straps,
+      braking.loose,
+      blocked,
+    ],
     cautions: [lashingCaution],
     source: [cite("en-12195", "tie-down lashing, sliding and tilting"), cite("ctu-code", "annex 7")],
   });

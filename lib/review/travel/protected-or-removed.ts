@@ -1,13 +1,10 @@
 import type { Content } from "../../design/index.js";
-import { dropHeight, readCushionCurve, rotationalDrop, staticStress } from "../../moving/index.js";
-import { Area, type Length, type Mass, pound, type Ratio } from "../../quantity/index.js";
+import { type Handling, readCushionCurve, staticStress } from "../../moving/index.js";
+import { Area, type Length, type Ratio } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { sectionBalance } from "./balance.js";
-import { curveFor } from "./drop-findings.js";
-
-/** Words for how roughly a case is handled. */
-export type HandlingWord = "careful" | "usual" | "rough";
-const handlings: readonly HandlingWord[] = ["careful", "usual", "rough"];
+import { curveFor } from "./cushioned.js";
+import { dropOf, handlingsOf } from "./drop-of.js";
 
 /** A drop, and how hard the content is stopped on its foam; absent where no curve says. */
 export interface Drop {
@@ -19,7 +16,7 @@ export interface Drop {
 export interface ProtectedOrRemoved {
   readonly content: string;
   readonly fragility: Ratio;
-  readonly handling: HandlingWord;
+  readonly handling: Handling;
   /** Dropped with its section. */
   readonly inCase: Drop;
   /** Dropped by itself, in a box with the same foam. */
@@ -37,19 +34,14 @@ export function protectedOrRemoved(input: ReviewInput): readonly ProtectedOrRemo
     const { fragility } = content.needs;
     if (fragility === undefined) return [];
     const section = sectionBalance(input, content.section).value.mass;
-    return handlings.map((handling) => ({
+    return handlingsOf(section).map((handling) => ({
       content: content.name,
       fragility,
       handling,
-      inCase: dropOn(input, content, handHeight(section, handling)),
-      byItself: dropOn(input, content, handHeight(content.mass, handling)),
+      inCase: dropOn(input, content, dropOf(section, handling).value),
+      byItself: dropOn(input, content, dropOf(content.mass, handling).value),
     }));
   });
-}
-
-/** By hand up to 200 lb, else one edge let fall. */
-function handHeight(mass: Mass, handling: HandlingWord): Length {
-  return mass <= pound(200) ? dropHeight({ mass, handling }) : rotationalDrop({ mass, handling });
 }
 
 function dropOn(input: ReviewInput, { mass, needs: { foam } }: Content, height: Length): Drop {

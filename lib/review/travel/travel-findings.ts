@@ -3,6 +3,7 @@ import type { ReviewInput } from "../review-input.js";
 import { balanceFindings } from "./balance-findings.js";
 import { casterFinding } from "./caster-finding.js";
 import { childFindings } from "./child-findings.js";
+import { dropEdgeFindings } from "./drop-edge-findings.js";
 import { dropFindings } from "./drop-findings.js";
 import { gripFindings } from "./grip-findings.js";
 import { groundFindings } from "./ground-findings.js";
@@ -38,5 +39,6 @@ export function travelFindings(input: ReviewInput): readonly Finding[] {
     ...tipFindings(input),
     ...lashingFindings(input),
     ...dropFindings(input),
+    ...dropEdgeFindings(input),
   ];
 }

@@ -1,0 +1,38 @@
+import { type Formula, formula } from "../formula.js";
+import { kg, Length, Mass } from "../quantity/index.js";
+import { cite } from "../source.js";
+
+/** The heaviest case that the free drops are for. MIL-STD-810, method 516. */
+export const heaviestTransitCase: Mass = kg(90.8);
+
+/** A military transit case. */
+export interface TransitCase {
+  /** Case and contents. */
+  readonly mass: Mass;
+  /** Its longest side. */
+  readonly longest: Length;
+}
+
+/**
+ * The transit drop a military case must stand, 26 times.
+ *
+ * @source MIL-STD-810, method 516, procedure IV
+ * @throws RangeError unless mass and size are positive and the mass at most 90.8 kg
+ */
+export const transitDrop: Formula<TransitCase, Length> = formula({
+  id: "drop.transit.height",
+  title: "Transit drop of a military case",
+  equation: String.raw`h=h(m,\ L)`,
+  inputs: {
+    mass: { symbol: "m", kind: Mass, meaning: "case and contents", above: 0, max: heaviestTransitCase },
+    longest: { symbol: "L", kind: Length, meaning: "longest side", above: 0 },
+  },
+  result: { symbol: "h", kind: Length, meaning: "drop height" },
+  source: [cite("mil-std-810", "516, procedure IV, transit drop")],
+  validity: "Much rougher than a van and two careful people: a yardstick, not a demand.",
+  compute: ({ mass, longest }) => {
+    const short = longest < 0.91;
+    if (mass < 45.4) return short ? 1.22 : 0.76;
+    return short ? 0.76 : 0.61;
+  },
+});
