@@ -1,5 +1,4 @@
 /** The case as its builder describes it in case.yaml, read and with every quantity in SI. */
-import type { RampSize, Tread } from "../moving/index.js";
 import type { Handling, RampSize, Tread } from "../moving/index.js";
 import type {
   Angle,
@@ -323,7 +322,6 @@ export interface Journey {
   readonly vehicle: string;
   readonly floor: "even" | "uneven";
   /** How roughly it is handled. */
-  readonly handling?: "careful" | "usual" | "rough";
   readonly handling?: Handling;
   /** Slope of the stairs and of the ramp it goes up. */
   readonly stairs?: Angle;
