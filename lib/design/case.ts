@@ -301,6 +301,8 @@ export interface Demands {
   readonly jerk: Ratio;
   /** Wanted strength over load of anything riveted, screwed or glued. */
   readonly safetyFactor: Ratio;
+      /** What a screw goes through before its insert in the panel; of inserts alone. */
+      readonly foot?: Length;
   /** Years a shelf stays loaded are answered by the creep factor of its class. */
   readonly climate: "dry" | "damp";
   /** Sideways push at the top edge. */

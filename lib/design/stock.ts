@@ -91,10 +91,13 @@ export interface Hardware {
   readonly rated?: Force;
 }
 
-/** fasteners.csv: rivets, screws, bolts, washers. */
+/**
+ * fasteners.csv: rivets, screws, bolts, washers, and threaded inserts with the machine screw that goes into them: its
+ * sizes, grip and strengths are the screw's.
+ */
 export interface Fastener {
   readonly name: string;
-  readonly kind: "rivet" | "screw" | "bolt";
+  readonly kind: "rivet" | "screw" | "bolt" | "insert";
   readonly diameter: Length;
   readonly headDiameter: Length;
   /** Overall length under the head. */
@@ -115,6 +118,15 @@ export interface Fastener {
   readonly washerDiameter: Length;
   readonly washerThickness: Length;
   readonly washerPrice: Money;
+  /** Of an insert: over its outer thread, its length in the sheet, the hole it is run into. Absent for all else. */
+  readonly insertDiameter?: Length | undefined;
+  readonly insertLength?: Length | undefined;
+  readonly insertHole?: Length | undefined;
+}
+
+/** Diameter of what sits in the sheet: an insert over its outer thread, of all else the shank. */
+export function bodyDiameter({ diameter, insertDiameter }: Fastener): Length {
+  return insertDiameter ?? diameter;
 }
 
 /** adhesives.csv. */

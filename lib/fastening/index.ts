@@ -6,6 +6,7 @@ export * from "./group-centre.js";
 export * from "./group-pull.js";
 export * from "./group-shear.js";
 export * from "./group-strength.js";
+export * from "./insert-joint.js";
 export * from "./joint-pull.js";
 export * from "./joint-shear.js";
 export * from "./machine-screw.js";

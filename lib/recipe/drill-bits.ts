@@ -46,8 +46,12 @@ const inchBits: readonly (readonly [string, number])[] = [
 const clearance = 0.0005;
 
 /** The hole that a fastener wants, and the largest that still holds it. */
-function holeFor({ kind, diameter }: Fastener): { readonly drill: Length; readonly largest: Length } {
+function holeFor({ kind, diameter, insertHole }: Fastener): {
+  readonly drill: Length;
+  readonly largest: Length;
+} {
   if (kind === "rivet") return rivetHole({ body: diameter });
+  if (insertHole !== undefined) return { drill: insertHole, largest: insertHole };
   return { drill: Length.si(diameter + clearance), largest: Length.si(diameter + 2 * clearance) };
 }
 

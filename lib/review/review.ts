@@ -8,6 +8,7 @@ import { edgeDistanceFinding, gripFindings } from "./joints/grip-findings.js";
 import { handleFindings, loneHandleFindings } from "./joints/handle-findings.js";
 import { hingeFindings } from "./joints/hinge-findings.js";
 import { hungFindings } from "./joints/hung-findings.js";
+import { insertFindings } from "./joints/insert-findings.js";
 import { latchFindings } from "./joints/latch-finding.js";
 import { shelfJointFindings } from "./joints/pull-findings.js";
 import { seamFindings } from "./joints/seam-findings.js";
@@ -54,6 +55,7 @@ export function reviewCase(input: ReviewInput): Review {
         ...hingeFindings(input),
         ...seamFindings(input),
         ...latchFindings(input),
+        ...insertFindings(input),
         ...shelfJointFindings(input),
         ...hungFindings(input),
       ]);

@@ -275,6 +275,17 @@ describe("one wrong value gives one problem at its row", () => {
       },
     ],
     [
+      "a foot without an insert",
+      "held: { by: floor }",
+      "held: { by: screws, to: bottom, fastener: screw, count: 2, foot: 2 }",
+      {
+        row: row("battery:"),
+        column: "contents.battery.held.foot",
+        value: "2",
+        expected: 'an insert beside foot, not "screw"',
+      },
+    ],
+    [
       "a shelf that is not there",
       "held: { by: shelf, shelf: board }",
       "held: { by: shelf, shelf: plank }",

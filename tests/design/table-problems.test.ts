@@ -89,11 +89,53 @@ describe("a table of the stock", () => {
       "14,9,14",
       'row 2, grip max: found "14 mm", expected less than the length of 14 mm',
     ],
+    [
+      "fasteners.csv",
+      "screw,screw",
+      "screw,insert",
+      'row 3, insert diameter: found "0 of 3 sizes", expected insert diameter, insert length and insert hole of an insert',
+    ],
     ["facings.csv", "lam 1,sheet", "lam 1,tile", 'row 2, form: found "tile", expected one of sheet, roll'],
     ["adhesives.csv", "22,8", "122,8", 'row 2, solids (%): found "122", expected a number in %'],
   ])("%s with %j as %j", (file, find, replacement, message) => {
     const found = problemsOf(spoilt(file, find, replacement)).map(showProblem);
     expect(found.some((line) => line.startsWith(`${file}, ${message}`))).toBe(true);
+  });
+
+  test("with inserts wants a foot for their screws, room in the sheet, and hardware or screws", () => {
+    const header = "washer price (EUR)";
+    const fasteners = (smallJob["fasteners.csv"] ?? "")
+      .split("\n")
+      .map((line) =>
+        line.includes(header)
+          ? `${line},insert diameter (mm),insert length (mm),insert hole (mm)`
+          : `${line},,,`,
+      );
+    const withInsert = (sizes: string, held: string): string[] =>
+      problemsOf({
+        ...spoilt("case.yaml", "held: { by: floor }", held),
+        "fasteners.csv": [
+          ...fasteners,
+          `insert 5,insert,5,9,12,1,4,3000,5000,50,9,counter,4,10,1,0.02,${sizes}`,
+        ].join("\n"),
+      }).map((problem) => showProblem(problem).replace(/row \d+, /, ""));
+    const screwed = (foot: string): string =>
+      `held: { by: screws, to: bottom, fastener: insert 5, count: 4${foot} }`;
+    expect(withInsert("8,9,7", screwed(", foot: 2"))).toEqual([]);
+    expect(withInsert("8,9,7", screwed(""))).toEqual([
+      "case.yaml, contents.battery.held.foot: expected foot, how thick the part is that the screw goes through, with an insert",
+    ]);
+    expect(withInsert("8,12,7", screwed(", foot: 2"))).toEqual([
+      'case.yaml, contents.battery.held.fastener: found "insert 5, 12 mm long", expected an insert no longer than the sheet of box.bottom, 10 mm',
+    ]);
+    expect(withInsert("8,9,4", screwed(", foot: 2"))).toEqual([
+      "fasteners.csv, insert hole: found \"4 mm\", expected more than the screw's 5 mm, less than the insert's 8 mm",
+    ]);
+    expect(
+      withInsert("8,9,7", "held: { by: hung, fastener: insert 5, count: 4, second hold: false }"),
+    ).toEqual([
+      'case.yaml, contents.battery.held.fastener: found "insert 5", expected no insert here: inserts hold hardware, and contents "by: screws"',
+    ]);
   });
 
   test("that is missing is said to be missing", () => {

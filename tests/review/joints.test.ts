@@ -57,6 +57,7 @@ describe("findings about joints", () => {
     "shelf",
     "hung",
     "second-hold",
+    "inserts",
     "grip",
   ])("ask about %s", (kind) => {
     expect(joints.some(({ id }) => id.startsWith(`joints.${kind}.`))).toBe(true);
@@ -205,6 +206,33 @@ describe("strength of a fastener", () => {
   });
 });
 
+describe("inserts", () => {
+  const inserts = (changes: Partial<ReviewInput> = {}) =>
+    reviewCase(changed(changes)).joints.find(({ id }) => id.startsWith("joints.inserts."));
+  const withPulls = (keep: (row: (typeof job.measurements.pulls)[number]) => boolean) => ({
+    measurements: { ...job.measurements, pulls: job.measurements.pulls.filter(keep) },
+  });
+
+  test("count own tests first, with their scatter, or else a formula", () => {
+    expect(inserts()?.answer).toContain("strength from your own tests");
+    expect(
+      inserts()
+        ?.interval?.shares.map(({ input }) => input)
+        .sort(),
+    ).toEqual(["your pull tests of insert 10-24", "your shear tests of insert 10-24"]);
+    const untested = inserts(withPulls(({ fastener }) => fastener !== "insert 10-24"));
+    expect(untested?.answer).toContain("strength from a formula");
+    expect(untested?.interval).toBeUndefined();
+  });
+
+  test("have a hole of their own in the schedule, no washer, and a grip of what the screw goes through", () => {
+    const row = fastenerSchedule(job).find(({ fastener }) => fastener.kind === "insert");
+    expect(row?.hole).toBeCloseTo((5 / 16) * 0.0254, 9);
+    expect(row?.washers).toBe(0);
+    expect(row?.grip).toBeCloseTo(0.0015, 9);
+  });
+});
+
 describe("the schedule of fasteners", () => {
   const rows = fastenerSchedule(job);
   const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
@@ -215,7 +243,7 @@ describe("the schedule of fasteners", () => {
 
   test("counts washers only under what has bare wood behind it", () => {
     const backed = job.parts.fastenings.filter(
-      ({ backIsBareWood, fastener }) => backIsBareWood && fastener.kind !== "screw",
+      ({ backIsBareWood, fastener }) => backIsBareWood && ["rivet", "bolt"].includes(fastener.kind),
     );
     expect(sum(rows.map(({ washers }) => washers))).toBe(sum(backed.map(({ count }) => count)));
   });

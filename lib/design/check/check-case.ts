@@ -4,6 +4,7 @@ import type { Stock } from "../stock.js";
 import { checkBars, checkSetBacks } from "./check-bars.js";
 import { checkFasteners } from "./check-fasteners.js";
 import { checkHardware } from "./check-hardware.js";
+import { checkInserts } from "./check-inserts.js";
 import { checkContents, checkShelves } from "./check-inside.js";
 import { checkNames } from "./check-names.js";
 import { checkOpenings } from "./check-openings.js";
@@ -23,6 +24,7 @@ export function checkCase(description: Case, stock: Stock): Fault[] {
     ...plan.corners.flatMap((corner) => checkSetBacks(corner, plan.bars, ruler)),
     ...checkHardware(plan, ruler),
     ...checkFasteners(plan, stock, ruler),
+    ...checkInserts(description, plan, stock, ruler),
     ...checkShelves(description, stock, ruler),
     ...checkContents(description, stock, ruler),
   ];

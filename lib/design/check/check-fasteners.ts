@@ -5,7 +5,7 @@ import type { HardwareSpot } from "../derive/hardware-spots.js";
 import { sameness } from "../derive/outline.js";
 import { type CasePlan, type NearestEdge, nearestEdge, type Piece, pieceNamed } from "../derive/plan.js";
 import type { Fastening } from "../parts.js";
-import type { Stock } from "../stock.js";
+import { bodyDiameter, type Stock } from "../stock.js";
 import { barWord } from "./check-bars.js";
 import { placePath } from "./check-hardware.js";
 import { openingPath } from "./check-openings.js";
@@ -58,7 +58,7 @@ interface NearGroup {
 
 function tooNear(group: Fastening, plan: CasePlan): NearGroup[] {
   const piece = pieceNamed(plan, group.panel);
-  const least = leastEdgeDiameters * group.fastener.diameter;
+  const least = leastEdgeDiameters * bodyDiameter(group.fastener);
   const nearest = group.at
     .map((hole) => nearestEdge(piece, hole))
     .reduce((a, b) => (b.distance < a.distance ? b : a));

@@ -84,8 +84,26 @@ function checkHardware(row: StockRows["hardware"][number]): Problem[] {
   ]);
 }
 
-function checkFastener({ line, gripMin, gripMax, length }: StockRows["fasteners"][number]): Problem[] {
+function checkFastener(row: StockRows["fasteners"][number]): Problem[] {
+  const { line, kind, gripMin, gripMax, length, diameter, insertDiameter, insertLength, insertHole } = row;
+  const sizes = [insertDiameter, insertLength, insertHole];
+  const given = sizes.filter((size) => size !== undefined).length;
+  const insert = kind === "insert";
   return broken("fasteners", line, [
+    {
+      keeps: given === (insert ? sizes.length : 0),
+      column: "insert diameter",
+      value: `${given} of ${sizes.length} sizes`,
+      expected: insert
+        ? "insert diameter, insert length and insert hole of an insert"
+        : `insert sizes only of an insert, this is a ${kind}`,
+    },
+    {
+      keeps: !insertDiameter || !insertHole || (diameter < insertHole && insertHole < insertDiameter),
+      column: "insert hole",
+      value: mm(insertHole ?? 0),
+      expected: `more than the screw's ${mm(diameter)}, less than the insert's ${mm(insertDiameter ?? 0)}`,
+    },
     {
       keeps: gripMin < gripMax,
       column: "grip min",

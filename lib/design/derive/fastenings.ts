@@ -26,17 +26,22 @@ function fasten({ metal, ...group }: Group, piece: Piece): Fastening {
     id: `${group.holds} on ${surface.id}`,
     panel: surface.id,
     ...group,
-    stack: stackOf(surface.layout, metal),
+    stack: group.fastener.kind === "insert" ? metalOf(metal) : stackOf(surface.layout, metal),
     backIsBareWood: surface.layout.facing?.sides !== "both",
     ...(distances.length > 0 ? { edgeDistance: Length.si(Math.min(...distances)) } : {}),
   };
+}
+
+/** Of an insert the screw closes no more than the part it goes through; the insert itself sits in the sheet. */
+function metalOf(metal: number): Layer[] {
+  return metal > 0 ? [{ what: "metal", thickness: Length.si(metal) }] : [];
 }
 
 /** Layers from the outside in. */
 function stackOf({ sheet, facing }: PanelLayout, metal: number): Layer[] {
   const laminate: Layer[] = facing ? [{ what: "facing", thickness: facing.stock.thickness }] : [];
   return [
-    ...(metal > 0 ? [{ what: "metal", thickness: Length.si(metal) } as const] : []),
+    ...metalOf(metal),
     ...laminate,
     { what: "ply", thickness: sheet.thickness },
     ...(facing?.sides === "both" ? laminate : []),
@@ -108,7 +113,11 @@ export function shelfFastenings(
     Math.floor(joint.count / borne.length) + (i < joint.count % borne.length ? 1 : 0);
   return borne
     .map((face, i) =>
-      byHand(name, "shelf", fastener, share(i), layoutNamed(plan.layouts, section).panels[face], plan),
+      byHand(
+        { holds: name, why: "shelf", fastener, count: share(i), metal: 0 },
+        layoutNamed(plan.layouts, section).panels[face],
+        plan,
+      ),
     )
     .filter(({ count }) => count > 0);
 }
@@ -122,12 +131,10 @@ export function contentFastenings(
   if (!("fastener" in held)) return [];
   const face = held.by === "hung" ? "top" : held.to;
   const second = held.by === "hung" && typeof held.secondHold === "object" ? held.secondHold : undefined;
+  const foot = held.by === "screws" ? (held.foot ?? 0) : 0;
   const group = (holds: string, { fastener, count }: { fastener: string; count: number }): Fastening =>
     byHand(
-      holds,
-      "content",
-      stockNamed(stock, "fasteners", fastener),
-      count,
+      { holds, why: "content", fastener: stockNamed(stock, "fasteners", fastener), count, metal: foot },
       layoutNamed(plan.layouts, section).panels[face],
       plan,
     );
@@ -139,13 +146,6 @@ export function secondHoldOf(content: string): string {
   return `second hold of ${content}`;
 }
 
-function byHand(
-  holds: string,
-  why: "shelf" | "content",
-  fastener: Fastener,
-  count: number,
-  { id }: PanelLayout,
-  plan: CasePlan,
-): Fastening {
-  return fasten({ holds, why, fastener, count, at: [], metal: 0 }, pieceNamed(plan, id));
+function byHand(group: Omit<Group, "at">, { id }: PanelLayout, plan: CasePlan): Fastening {
+  return fasten({ ...group, at: [] }, pieceNamed(plan, id));
 }

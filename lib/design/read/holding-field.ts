@@ -1,6 +1,6 @@
 /** How a content is held, as the case file says it. */
 import { z } from "zod";
-import { Count, choice, Force, Name } from "../../quantity/index.js";
+import { Count, choice, Force, type Length, Name } from "../../quantity/index.js";
 import type { Holding, SecondHold } from "../case.js";
 import { type Face, faces } from "../place.js";
 import { block, type FileUnits, field, lengthIn } from "./fields.js";
@@ -10,7 +10,10 @@ const positive = { above: 0 };
 const ways = ["shelf", "floor", "strap", "screws", "rivets", "hung"] as const;
 
 /** Which further words each way of holding may have. */
-const holdingExtras: Partial<Record<(typeof ways)[number], readonly string[]>> = { strap: ["rated"] };
+const holdingExtras: Partial<Record<(typeof ways)[number], readonly string[]>> = {
+  strap: ["rated"],
+  screws: ["foot"],
+};
 
 /** Which further words each way of holding needs. */
 const holdingWords: Readonly<Record<(typeof ways)[number], readonly string[]>> = {
@@ -32,6 +35,7 @@ export function holdingField(units: FileUnits): z.ZodType<Holding> {
     to: field(choice("face", faces)).optional(),
     fastener: field(Name).optional(),
     count: field(Count, positive).optional(),
+    foot: field(lengthIn(units), positive).optional(),
     "second hold": secondHoldField(units).optional(),
   }).transform(checkedHolding);
 }
@@ -72,6 +76,7 @@ interface HoldingWords {
   readonly to?: Face | undefined;
   readonly fastener?: string | undefined;
   readonly count?: number | undefined;
+  readonly foot?: Length | undefined;
   readonly "second hold"?: boolean | SecondHold | undefined;
 }
 
@@ -88,6 +93,6 @@ function holdingOf(by: Holding["by"], words: HoldingWords): Holding {
     case "hung":
       return { by, fastener, count, secondHold: words["second hold"] ?? false };
     default:
-      return { by, to, fastener, count };
+      return { by, to, fastener, count, ...(words.foot === undefined ? {} : { foot: words.foot }) };
   }
 }

@@ -90,7 +90,7 @@ export const stockTables: { readonly [Table in keyof Stock]: TableSchema<StockRo
   }),
   fasteners: tableSchema<StockRow<"fasteners">>({
     name,
-    kind: column("kind", choice("kind", ["rivet", "screw", "bolt"])),
+    kind: column("kind", choice("kind", ["rivet", "screw", "bolt", "insert"])),
     diameter: column("diameter", Length, positive),
     headDiameter: column("head diameter", Length, positive),
     length: column("length", Length, positive),
@@ -105,6 +105,9 @@ export const stockTables: { readonly [Table in keyof Stock]: TableSchema<StockRo
     washerDiameter: column("washer diameter", Length, positive),
     washerThickness: column("washer thickness", Length, positive),
     washerPrice: column("washer price", Money, zeroOrMore),
+    insertDiameter: optionalColumn("insert diameter", Length, positive),
+    insertLength: optionalColumn("insert length", Length, positive),
+    insertHole: optionalColumn("insert hole", Length, positive),
   }),
   adhesives: tableSchema<StockRow<"adhesives">>({
     name,

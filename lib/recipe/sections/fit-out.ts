@@ -16,7 +16,9 @@ export function contentSteps({ parts }: Workshop): string[] {
       case "hung":
         return `${place}, hung with ${counted(held.count, "fastener")} (${held.fastener})${held.secondHold ? ", and clip its second hold" : "; give it a second hold first"}.`;
       default:
-        return `${place} with ${counted(held.count, held.by === "screws" ? "screw" : "rivet")} (${held.fastener}) through the ${held.to}.`;
+        return held.foot === undefined
+          ? `${place} with ${counted(held.count, held.by === "screws" ? "screw" : "rivet")} (${held.fastener}) through the ${held.to}.`
+          : `${place} with ${counted(held.count, "screw")} into the inserts of the ${held.to} (${held.fastener}).`;
     }
   });
 }

@@ -58,6 +58,10 @@ export function fastening({ parts, case: { units } }: Workshop): Tool[] {
       use: "holding washers on the inside",
     })),
     ...when(ofKind("screw").length > 0, () => ({ tool: "Screwdriver, bits to match", use: "screws" })),
+    ...when(ofKind("insert").length > 0, () => ({
+      tool: "Insert driver, depth stop on the drill, screwdriver",
+      use: "threaded inserts and their screws",
+    })),
     ...when(ofKind("bolt").length > 0, () => ({ tool: "Two wrenches", use: "bolts and nuts" })),
     { tool: "Clamps, four corner squares", use: "dry fit and edges" },
   ];

@@ -37,6 +37,11 @@ function procedure(fastenings: readonly Fastening[]): RecipeBlock {
             "Where the table says washer, it goes on the inside, under the tail or nut. Where no hand reaches, tape it over its hole from inside before closing.",
           ]
         : []),
+      ...(fastenings.some(({ fastener }) => fastener.kind === "insert")
+        ? [
+            "Threaded inserts: drill square with a depth stop, run each in flush with its driver and not deeper, and try its screw by hand before the part goes on.",
+          ]
+        : []),
       "Press the tool square and hard against the work while it pulls. A head that stands off or a tail that spins: drill it out with the same bit and set a new one.",
     ],
     "How",

@@ -1,4 +1,4 @@
-import type { Fastener, Fastening } from "../../design/index.js";
+import { bodyDiameter, type Fastener, type Fastening } from "../../design/index.js";
 import { rivetChoice, rivetSpacing } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
@@ -99,7 +99,7 @@ export function edgeDistanceFinding(input: ReviewInput): Finding {
       const [nearest] = [...holes].sort((a, b) => diametersToEdge(a) - diametersToEdge(b));
       if (!nearest) throw new RangeError("there is no hole with a place");
       const line = rivetSpacing.worked({
-        diameter: nearest.fastener.diameter,
+        diameter: bodyDiameter(nearest.fastener),
         edgeDistance: nearest.edgeDistance ?? Length.si(0),
         pitch: widestPitch(holes),
       });
@@ -121,7 +121,7 @@ export function edgeDistanceFinding(input: ReviewInput): Finding {
 }
 
 function diametersToEdge({ edgeDistance = Length.si(0), fastener }: Fastening): number {
-  return edgeDistance / fastener.diameter;
+  return edgeDistance / bodyDiameter(fastener);
 }
 
 function widestPitch(groups: readonly Fastening[]): Length {

@@ -1,14 +1,18 @@
 /** What one group of fasteners closes, and with what. */
-import type { Fastening } from "../../design/index.js";
+import type { Fastener, Fastening } from "../../design/index.js";
 import { gripNeeded, washerAtBack } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { Length } from "../../quantity/index.js";
 
-/** Whether a washer goes on the inside: under a tail or nut on bare wood, never under a screw's point. */
+/** Whether a fastener ends in a tail or a nut behind the stack; screws and inserts end in the wood. */
+export function endsBehind({ kind }: Fastener): boolean {
+  return kind === "rivet" || kind === "bolt";
+}
+
+/** Whether a washer goes on the inside: under a tail or nut on bare wood, never at a screw's point or an insert. */
 export function takesWasher({ fastener, backIsBareWood }: Fastening): boolean {
   return (
-    fastener.kind !== "screw" &&
-    washerAtBack({ back: backIsBareWood ? "bare wood" : "facing" }).washer === "yes"
+    endsBehind(fastener) && washerAtBack({ back: backIsBareWood ? "bare wood" : "facing" }).washer === "yes"
   );
 }
 

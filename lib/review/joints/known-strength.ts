@@ -14,6 +14,11 @@ export interface KnownStrength {
   readonly tests?: string;
 }
 
+/** Strength of one fastener in its panel, one way, and where it comes from. */
+export interface FastenerStrength extends KnownStrength {
+  readonly from: "tests" | "formula";
+}
+
 /** Whether a strength was found, or the test that is still to be made. */
 export function isKnown<Strength extends KnownStrength>(
   strength: Strength | MissingMeasurement,

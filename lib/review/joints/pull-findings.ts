@@ -9,8 +9,8 @@ import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { shelfMass } from "../shelf-mass.js";
 import { verdictOf } from "../verdict.js";
-import { type FastenerStrength, fastenerStrength } from "./fastener-strength.js";
-import { isKnown } from "./known-strength.js";
+import { fastenerStrength } from "./fastener-strength.js";
+import { type FastenerStrength, isKnown } from "./known-strength.js";
 import { useInterval } from "./use-interval.js";
 
 /** Whether shelves stay on their joints, loaded and jolted. */
