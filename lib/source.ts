@@ -63,6 +63,7 @@ export type SourceKey =
   | "finite-element-cases"
   | "mixed-interpolated-plates"
   | "astm-f970"
+  | "fmcsa-393"
   | "ista-1a"
   | "rolling-friction"
   | "en-1990"
@@ -81,6 +82,9 @@ export type SourceKey =
   | "iso-6946"
   | "iec-60601"
   | "iec-60335"
+  | "iec-60598"
+  | "ul-1363"
+  | "bs-7671"
   | "dynamics"
   | "vibration"
   | "fluid-flow"
@@ -175,7 +179,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     title: "Shear-lag analysis of bonded joints, any text on adhesives (after Volkersen, 1938)",
   },
   "regression-datasets": {
-    title: "Statistical Reference Datasets, linear regression",
+    title: "Statistical Reference Datasets, linear and nonlinear regression",
     author: "NIST",
     year: 1999,
   },
@@ -220,6 +224,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   },
   "astm-f970": { title: "ASTM F970 Static load limit of resilient flooring", author: "ASTM International" },
   "ista-1a": { title: "ISTA 1A Packaged products of 150 lb or less", author: "ISTA" },
+  "fmcsa-393": { title: "49 CFR 393 Protection against shifting and falling cargo", author: "US DOT" },
   "rolling-friction": { title: "Rolling friction of wheels, calculation pages of drive makers" },
   "en-1990": { title: "EN 1990 Basis of structural design", author: "CEN", year: 2002 },
   "en-12195": {
@@ -265,6 +270,13 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     title: "IEC 60335-1 Household and similar electrical appliances - Safety, clause 20.1",
     author: "IEC",
   },
+  "iec-60598": { title: "IEC 60598-1 Luminaires - General requirements and tests", author: "IEC" },
+  "bs-7671": {
+    title: "BS 7671 Requirements for electrical installations, appendix 4",
+    author: "IET",
+    year: 2018,
+  },
+  "ul-1363": { title: "UL 1363 Relocatable power taps", author: "Underwriters Laboratories" },
   dynamics: { title: "Motion, energy and inertia, any text on dynamics" },
   vibration: { title: "Natural frequency and transmissibility, any text on mechanical vibrations" },
   "fluid-flow": { title: "Drag, openings and fan curves, any text on fluid mechanics" },

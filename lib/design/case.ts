@@ -1,4 +1,6 @@
 /** The case as its builder describes it in case.yaml, read and with every quantity in SI. */
+
+import type { SetTest } from "../inside/screen.js";
 import type { Handling, RampSize, Tread } from "../moving/index.js";
 import type {
   Angle,
@@ -11,6 +13,7 @@ import type {
   Pressure,
   Ratio,
   Speed,
+  SpringRate,
   Temperature,
   Time,
 } from "../quantity/index.js";
@@ -177,6 +180,10 @@ export interface Shelf {
   readonly sliding: boolean;
   /** Joint to the case. */
   readonly joint: { readonly fastener: string; readonly count: number };
+  /** Height of a bracket or cleat under its back, for a shelf that is held at its back only. */
+  readonly bracket?: Length;
+  /** Load that its pair of slides is made for, pulled out. */
+  readonly slidesRated?: Force;
 }
 
 /** Something that rides in the case. */
@@ -209,6 +216,10 @@ export interface Needs {
   /** Air it may work in. */
   readonly hottest?: Temperature;
   readonly plug?: PlugRoom;
+  /** Springy feet under it. */
+  readonly mounts?: SpringMounts;
+  /** Free way that something hot wants to whatever burns, from its label. */
+  readonly keepClear?: Length;
   readonly pane?: PaneStrip;
   /** Level push, pulled with a scale, at which it slides where it stands. */
   readonly slidesAt?: Force;
@@ -238,6 +249,15 @@ export interface PlugRoom {
   readonly cable: Length;
   /** Least inner radius over diameter. */
   readonly bendFactor: Ratio;
+  /** Widest side of the plug, for the hole that it must go through. */
+  readonly width?: Length;
+}
+
+/** Springs or rubber feet under a content. */
+export interface SpringMounts {
+  readonly count: number;
+  /** Of one of them. */
+  readonly rate: SpringRate;
 }
 
 /** A screen held by clamps through foam strip. */
@@ -247,9 +267,22 @@ export interface PaneStrip {
   /** Squeeze as a share of it. */
   readonly squeeze: Ratio;
   /** Compression set of the strip, from its maker. */
-  readonly set: Ratio;
+  readonly set?: Ratio;
+  /** The builder's own test of it, in place of the maker's figure. */
+  readonly setTest?: SetTest;
   /** Play the pane would have with no strip at all. */
   readonly clearance: Length;
+  readonly clamp?: PaneClamp;
+  /** Pressure that the edge of the pane stands, from its maker. */
+  readonly stands?: Pressure;
+}
+
+/** A clamp over the edge of a pane. */
+export interface PaneClamp {
+  readonly force: Force;
+  /** Sides of the strip under it. */
+  readonly padWidth: Length;
+  readonly padLength: Length;
 }
 
 /** How a content is held. */
@@ -263,11 +296,26 @@ export type Holding =
       readonly rated?: Force;
     }
   | {
+      readonly by: "cradle";
+      /** The shelf that the cradle stands on; the floor where none is named. */
+      readonly shelf?: string;
+      /** Height of its walls above what the thing stands on. */
+      readonly rim: Length;
+      /** Foam against its walls: a foam of cushion-curves.csv. */
+      readonly lining: { readonly kind: string; readonly thickness: Length };
+      /** Push at which the empty cradle gives way, pulled with a scale. */
+      readonly rated?: Force;
+      /** Whether a strap or a lid keeps the thing from jumping out. */
+      readonly lid: boolean;
+    }
+  | {
       readonly by: "screws" | "rivets";
       /** The panel they go through, from outside. */
       readonly to: Face;
       readonly fastener: string;
       readonly count: number;
+      /** What a screw goes through before its insert in the panel; of inserts alone. */
+      readonly foot?: Length;
     }
   | {
       readonly by: "hung";
@@ -301,8 +349,6 @@ export interface Demands {
   readonly jerk: Ratio;
   /** Wanted strength over load of anything riveted, screwed or glued. */
   readonly safetyFactor: Ratio;
-      /** What a screw goes through before its insert in the panel; of inserts alone. */
-      readonly foot?: Length;
   /** Years a shelf stays loaded are answered by the creep factor of its class. */
   readonly climate: "dry" | "damp";
   /** Sideways push at the top edge. */

@@ -1,5 +1,5 @@
 /** Heat and power of a case, as case.yaml tells them. */
-import type { AirFlow } from "../inside/kinds.js";
+import type { AirFlow, Irradiance } from "../inside/kinds.js";
 import type {
   Charge,
   Current,
@@ -15,10 +15,21 @@ import type {
 export interface Services {
   /** Of the air outside on the hottest day it works. */
   readonly hottest?: Temperature;
+  /** Height above the sea where it works; the sea's own where it is left out. */
+  readonly altitude?: Length;
+  readonly sun?: Sun;
   readonly battery?: Battery;
   readonly mains?: Mains;
   /** Vents and fans, a section each at the most. */
   readonly cooling: readonly Cooling[];
+}
+
+/** The sun it stands in. */
+export interface Sun {
+  /** Colour of the facing outside. */
+  readonly facing: "light" | "dark";
+  /** Square onto a face that looks straight into it; 0 where it only ever stands in the shade. */
+  readonly strength: Irradiance;
 }
 
 /** The battery that rides along. */
@@ -49,6 +60,13 @@ export interface Mains {
   readonly length: Length;
   /** Of all loads together; 1 for lamps and heaters. */
   readonly powerFactor: Ratio;
+  readonly strip?: PlugStrip;
+}
+
+/** The plug strip that the loads are plugged into. */
+export interface PlugStrip {
+  readonly rated: Current;
+  readonly sockets: number;
 }
 
 /** How air gets through a section. */

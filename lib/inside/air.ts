@@ -47,7 +47,9 @@ export const airThinness: Formula<{ readonly height: Length }, Ratio> = formula(
   id: "heat.altitude",
   title: "Thinner air higher up",
   equation: String.raw`\rho/\rho_0=(1-2.25577\cdot10^{-5}z)^{4.25588}`,
-  inputs: { height: { symbol: "z", kind: Length, meaning: "height above the sea", min: -500, max: 11_000, unit: "m" } },
+  inputs: {
+    height: { symbol: "z", kind: Length, meaning: "height above the sea", min: -500, max: 11_000, unit: "m" },
+  },
   result: { symbol: String.raw`\rho/\rho_0`, kind: Ratio, meaning: "share of the density" },
   source: [cite("ashrae", "standard atmosphere")],
   validity: "A standard day.",

@@ -71,6 +71,16 @@ export const Transmittance: QuantityKind<"thermal transmittance"> = quantityKind
   example: "3.2 W/m2K",
 });
 
+/** W/m2; sunshine on a face that looks straight into the sun */
+export type Irradiance = Quantity<"irradiance">;
+export const Irradiance: QuantityKind<"irradiance"> = quantityKind({
+  name: "irradiance",
+  units: { "W/m2": 1, "Btu/hft2": 1055.05585262 / 3600 / 0.3048 ** 2 },
+  metric: ["W/m2"],
+  inch: ["W/m2"],
+  example: "900 W/m2",
+});
+
 /** J/K */
 export type HeatCapacity = Quantity<"heat capacity">;
 export const HeatCapacity: QuantityKind<"heat capacity"> = quantityKind({

@@ -5,6 +5,13 @@ import { cite } from "../source.js";
 import { airHeat } from "./air.js";
 import { AirFlow, HeatConductance, TemperatureRise } from "./kinds.js";
 
+const thinness = {
+  symbol: String.raw`\rho/\rho_0`,
+  kind: Ratio,
+  meaning: "density over that near sea level",
+  above: 0,
+} as const;
+
 /** A case with a known stream of air. */
 export interface SteadyHeat {
   /** All that turns to heat inside. */
@@ -13,10 +20,12 @@ export interface SteadyHeat {
   readonly conductance: HeatConductance;
   /** Through vents or a fan; 0 for a shut case. */
   readonly flow: AirFlow;
+  /** Density of the air over that at sea level, the result of heat.altitude. */
+  readonly thinness: Ratio;
 }
 
 /**
- * How much warmer it ends inside than outside: P / (UA + rho c Q).
+ * How much warmer it ends inside than outside: P / (UA + rho c Q), with 1.2 kg/m3 and 1006 J/(kg K) near sea level.
  *
  * @source heat transfer, heat balance
  * @throws RangeError for a negative power, or walls that pass nothing
@@ -24,16 +33,17 @@ export interface SteadyHeat {
 export const steadyRise: Formula<SteadyHeat, TemperatureRise> = formula({
   id: "heat.steady",
   title: "How warm it gets in the end",
-  equation: String.raw`\Delta T=\frac{P}{UA+\rho c_p Q}`,
+  equation: String.raw`\Delta T=\frac{P}{UA+1.2\cdot1006\,(\rho/\rho_0)\,Q}`,
   inputs: {
     power: { symbol: "P", kind: Power, meaning: "heat inside", min: 0 },
     conductance: { symbol: "UA", kind: HeatConductance, meaning: "through the walls", above: 0 },
     flow: { symbol: "Q", kind: AirFlow, meaning: "air through the case", min: 0 },
+    thinness,
   },
   result: { symbol: String.raw`\Delta T`, kind: TemperatureRise, meaning: "rise over the outside" },
   source: [cite("heat-transfer", "heat balance")],
-  validity: "Well mixed air near sea level, in the shade, after some hours.",
-  compute: ({ power, conductance, flow }) => power / (conductance + airHeat * flow),
+  validity: "Well mixed air, in the shade, after some hours.",
+  compute: ({ power, conductance, flow, thinness }) => power / (conductance + airHeat * thinness * flow),
 });
 
 /** A case with vents at two heights and no fan. */
@@ -50,6 +60,8 @@ export interface VentedHeat {
   readonly apart: Length;
   /** Of the air. */
   readonly outside: Temperature;
+  /** Density of the air over that at sea level, the result of heat.altitude. */
+  readonly thinness: Ratio;
 }
 
 /** Warmth of a vented case. */
@@ -69,7 +81,7 @@ export type VentedWarmth = {
 export const ventedRise: Formula<VentedHeat, VentedWarmth> = formula<VentedHeat, VentedWarmth>({
   id: "heat.vented",
   title: "How warm a vented case gets",
-  equation: String.raw`P=UA\,\Delta T+\rho c_p\,C_D A\sqrt{2gH\frac{\Delta T}{T_o+\Delta T}}\ \Delta T`,
+  equation: String.raw`P=UA\,\Delta T+1.2\cdot1006\,(\rho/\rho_0)\,C_D A\sqrt{2gH\frac{\Delta T}{T_o+\Delta T}}\ \Delta T`,
   inputs: {
     power: { symbol: "P", kind: Power, meaning: "heat inside", min: 0 },
     conductance: { symbol: "UA", kind: HeatConductance, meaning: "through the walls", above: 0 },
@@ -77,6 +89,7 @@ export const ventedRise: Formula<VentedHeat, VentedWarmth> = formula<VentedHeat,
     discharge: { symbol: "C_D", kind: Ratio, meaning: "discharge factor", above: 0, max: 1 },
     apart: { symbol: "H", kind: Length, meaning: "between the vents", above: 0 },
     outside: { symbol: "T_o", kind: Temperature, meaning: "outside", above: 0 },
+    thinness,
   },
   result: {
     rise: { symbol: String.raw`\Delta T`, kind: TemperatureRise, meaning: "rise over the outside" },
@@ -84,10 +97,13 @@ export const ventedRise: Formula<VentedHeat, VentedWarmth> = formula<VentedHeat,
   },
   source: [cite("heat-transfer", "heat balance"), cite("ashrae", "p. 25.13, eq. 37")],
   validity: "Still air, vents free on both sides, well mixed inside.",
-  compute: ({ power, conductance, area, discharge, apart, outside }) => {
+  compute: ({ power, conductance, area, discharge, apart, outside, thinness }) => {
     const flowAt = (rise: number): number =>
       discharge * area * Math.sqrt((2 * standardGravity * apart * rise) / (outside + rise));
-    const rise = rootOf((one) => (conductance + airHeat * flowAt(one)) * one - power, power / conductance);
+    const rise = rootOf(
+      (one) => (conductance + airHeat * thinness * flowAt(one)) * one - power,
+      power / conductance,
+    );
     return { rise, flow: flowAt(rise) };
   },
 });

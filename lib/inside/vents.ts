@@ -2,7 +2,7 @@
 import { type Formula, formula } from "../formula.js";
 import { Area, Length, Ratio, standardGravity, Temperature } from "../quantity/index.js";
 import { cite } from "../source.js";
-import { AirFlow } from "./kinds.js";
+import { AirFlow, TemperatureRise } from "./kinds.js";
 
 /** Two vents, one above the other. */
 export interface VentPair {
@@ -70,6 +70,31 @@ export const stackFlow: Formula<Stack, AirFlow> = formula({
   refuse: ({ inside, outside }) => (inside >= outside ? [] : ["inside must be at least as warm as outside"]),
   compute: ({ discharge, area, rise, inside, outside }) =>
     discharge * area * Math.sqrt((2 * standardGravity * rise * (inside - outside)) / inside),
+});
+
+/**
+ * Discharge factor of the only opening of a case, where air goes in below and out above: 0.40 + 0.0045 (Ti - To).
+ *
+ * @source ASHRAE Fundamentals 1997, p. 25.13, eq. 38
+ * @throws RangeError for a rise below 0 or above 60 K
+ */
+export const onlyVentDischarge: Formula<{ readonly rise: TemperatureRise }, Ratio> = formula({
+  id: "heat.vents.only",
+  title: "Discharge factor of the only opening",
+  equation: String.raw`C_D=0.40+0.0045\,\Delta T`,
+  inputs: {
+    rise: {
+      symbol: String.raw`\Delta T`,
+      kind: TemperatureRise,
+      meaning: "inside over outside",
+      min: 0,
+      max: 60,
+    },
+  },
+  result: { symbol: "C_D", kind: Ratio, meaning: "discharge factor" },
+  source: [cite("ashrae", "p. 25.13, eq. 38")],
+  validity: "Air going both ways through one opening; the neutral level is at half its height.",
+  compute: ({ rise }) => 0.4 + 0.0045 * rise,
 });
 
 /** Vents of unlike size. */

@@ -1,6 +1,6 @@
 /** Copper wires by their gauge. */
 import { type Formula, formula } from "../formula.js";
-import { Area, Count, Length, Temperature } from "../quantity/index.js";
+import { Area, Count, Length, Ratio, ratio, Temperature } from "../quantity/index.js";
 import { cite } from "../source.js";
 import { Resistance } from "./kinds.js";
 
@@ -39,14 +39,19 @@ export interface CopperWire {
   readonly length: Length;
   /** Of the copper: 75 °C when loaded. */
   readonly temperature: Temperature;
+  /** How much longer strands are than the wire: 1 solid, about 1.02 stranded, 1.2 for flexible cord. */
+  readonly stranding: Ratio;
 }
+
+/** Resistance of finely stranded flexible cord over solid copper of its section. BS 7671, table 4F3B. */
+export const flexibleCord: Ratio = ratio(1.2);
 
 /** Annealed copper at 20 °C: 1/58 ohm mm2/m, and its rise for each degree. International Annealed Copper Standard. */
 const copperResistivity = 1e-6 / 58;
 const copperRise = 0.00393;
 
 /**
- * Resistance of a copper wire: rho L / A x (1 + 0.00393 (T - 20 °C)).
+ * Resistance of a copper wire: s rho L / A x (1 + 0.00393 (T - 20 °C)), with s for the strands.
  *
  * @source electricity; NEC chapter 9, table 8 for the check
  * @throws RangeError unless area and length are positive
@@ -54,15 +59,20 @@ const copperRise = 0.00393;
 export const wireResistance: Formula<CopperWire, Resistance> = formula({
   id: "power.wire.resistance",
   title: "Resistance of a copper wire",
-  equation: String.raw`R=\frac{L}{58\,A}\left(1+0.00393\,(T-20)\right)`,
+  equation: String.raw`R=s\,\frac{L}{58\,A}\left(1+0.00393\,(T-20)\right)`,
   inputs: {
     area: { symbol: "A", kind: Area, meaning: "copper", above: 0, unit: "mm2" },
     length: { symbol: "L", kind: Length, meaning: "length of wire", above: 0, unit: "m" },
     temperature: { symbol: "T", kind: Temperature, meaning: "of the copper", min: 200, max: 500, unit: "°C" },
+    stranding: { symbol: "s", kind: Ratio, meaning: "strands over solid wire", min: 1, max: 1.5 },
   },
   result: { symbol: "R", kind: Resistance, meaning: "resistance", unit: "ohm" },
-  source: [cite("electricity", "resistance of a wire"), cite("nec", "chapter 9, table 8")],
-  validity: "Direct current or thin wire at mains frequency; stranding adds 2 to 3 %.",
-  compute: ({ area, length, temperature }) =>
-    ((copperResistivity * length) / area) * (1 + copperRise * (temperature - 293.15)),
+  source: [
+    cite("electricity", "resistance of a wire"),
+    cite("nec", "chapter 9, table 8"),
+    cite("bs-7671", "table 4F3B"),
+  ],
+  validity: "Direct current or thin wire at mains frequency.",
+  compute: ({ area, length, temperature, stranding }) =>
+    ((stranding * copperResistivity * length) / area) * (1 + copperRise * (temperature - 293.15)),
 });

@@ -37,6 +37,7 @@ const vented = (power: number, area = 0.004) =>
     discharge: ratio(0.65),
     apart: mm(450),
     outside: Temperature.si(303),
+    thinness: ratio(1),
   });
 
 describe("warmth", () => {
@@ -44,7 +45,12 @@ describe("warmth", () => {
     fc.assert(
       fc.property(positive(0.1, 500), (power) => {
         const shut = (watts: number) =>
-          steadyRise({ power: Power.si(watts), conductance: HeatConductance.si(4), flow: AirFlow.si(0) });
+          steadyRise({
+            power: Power.si(watts),
+            conductance: HeatConductance.si(4),
+            flow: AirFlow.si(0),
+            thinness: ratio(1),
+          });
         expect(vented(power / 1000).rise).toBeLessThan(vented(power).rise / 100);
         expect(shut(power / 1000)).toBeCloseTo(shut(power) / 1000, 9);
       }),

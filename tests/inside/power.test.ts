@@ -39,6 +39,7 @@ describe("wires", () => {
             area: Area.of(section, "mm2"),
             length: metre(length),
             temperature: Temperature.si(kelvin),
+            stranding: ratio(1),
           });
         expect(at(one + other)).toBeCloseTo(at(one) + at(other), 9);
         expect(at(one, 293.15, 2 * area)).toBeCloseTo(at(one) / 2, 9);

@@ -1,9 +1,9 @@
 /** Shelves and contents as the case file says them. */
 import { z } from "zod";
-import { Count, choice, Length, Mass, Name, Power, Ratio } from "../../quantity/index.js";
+import { Count, choice, Force, Length, Mass, Name, Power, Ratio } from "../../quantity/index.js";
 import type { Content, Shelf } from "../case.js";
 import type { Point } from "../place.js";
-import { block, type FileUnits, field, lengthIn, lengths, named } from "./fields.js";
+import { block, type FileUnits, field, given, lengthIn, lengths, named } from "./fields.js";
 import { holdingField } from "./holding-field.js";
 import { needsField } from "./needs-field.js";
 
@@ -34,6 +34,8 @@ export function shelvesField(units: FileUnits): z.ZodType<readonly Shelf[]> {
     support: field(choice("support", ["two ends", "ends and back", "back only"])),
     sliding: z.boolean({ error: "true or false" }),
     joint: block({ fastener: field(Name), count: field(Count, positive) }),
+    bracket: field(lengthIn(units), positive).optional(),
+    "slides rated": field(Force, positive).optional(),
   });
   return named(shelf, '"instrument shelf"').transform((shelves) =>
     shelves.map(
@@ -42,15 +44,18 @@ export function shelvesField(units: FileUnits): z.ZodType<readonly Shelf[]> {
         {
           in: section,
           size: [width, depth],
+          "slides rated": slidesRated,
           ...rest
         },
-      ]): Shelf => ({
-        name,
-        section,
-        width: width as Length,
-        depth: depth as Length,
-        ...rest,
-      }),
+      ]) =>
+        given<Shelf>({
+          name,
+          section,
+          width: width as Length,
+          depth: depth as Length,
+          slidesRated,
+          ...rest,
+        }),
     ),
   );
 }

@@ -1,7 +1,19 @@
 /** What a content needs on the way: foam, a free drawer, a plug, a squeezed strip. */
 import type { z } from "zod";
-import { Area, choice, Force, Length, Name, Ratio, Temperature } from "../../quantity/index.js";
-import type { FoamBed, Needs, PaneStrip, PlugRoom } from "../case.js";
+import type { SetTest } from "../../inside/screen.js";
+import {
+  Area,
+  Count,
+  choice,
+  Force,
+  Length,
+  Name,
+  Pressure,
+  Ratio,
+  SpringRate,
+  Temperature,
+} from "../../quantity/index.js";
+import type { FoamBed, Needs, PaneClamp, PaneStrip, PlugRoom } from "../case.js";
 import { faces } from "../place.js";
 import { block, type FileUnits, field, given, lengthIn, lengths } from "./fields.js";
 
@@ -17,6 +29,8 @@ export function needsField(units: FileUnits): z.ZodType<Needs> {
     "cold start": field(Ratio, { min: 1 }).optional(),
     hottest: field(Temperature).optional(),
     plug: plugField(units).optional(),
+    mounts: block({ count: field(Count, positive), rate: field(SpringRate, positive) }).optional(),
+    "keep clear": field(lengthIn(units), positive).optional(),
     pane: paneField(units).optional(),
     "slides at": field(Force, { min: 0 }).optional(),
   }).transform((written) =>
@@ -28,6 +42,8 @@ export function needsField(units: FileUnits): z.ZodType<Needs> {
       coldStart: written["cold start"],
       hottest: written.hottest,
       plug: written.plug,
+      mounts: written.mounts,
+      keepClear: written["keep clear"],
       pane: written.pane,
       slidesAt: written["slides at"],
     }),
@@ -57,14 +73,47 @@ function plugField(units: FileUnits): z.ZodType<PlugRoom> {
     length,
     cable: length,
     "bend factor": field(Ratio, { min: 1 }),
-  }).transform(({ at: face, "bend factor": bendFactor, ...rest }) => ({ face, bendFactor, ...rest }));
+    width: length.optional(),
+  }).transform(({ at: face, "bend factor": bendFactor, ...rest }) =>
+    given<PlugRoom>({ face, bendFactor, ...rest }),
+  );
 }
 
 function paneField(units: FileUnits): z.ZodType<PaneStrip> {
+  const length = lengthIn(units);
   return block({
-    strip: field(lengthIn(units), positive),
+    strip: field(length, positive),
     squeeze: field(Ratio, { above: 0, max: 0.9 }),
-    set: field(Ratio, { min: 0, max: 1 }),
-    clearance: field(lengthIn(units), { min: 0 }),
-  });
+    set: field(Ratio, { min: 0, max: 1 }).optional(),
+    "set test": lengths(
+      3,
+      length,
+      positive,
+      "thickness before, while squeezed, half an hour after",
+    ).optional(),
+    clearance: field(length, { min: 0 }),
+    clamp: clampField(units).optional(),
+    stands: field(Pressure, positive).optional(),
+  }).transform(({ "set test": test, ...rest }) =>
+    given<PaneStrip>({ ...rest, setTest: test && setTest(test) }),
+  );
+}
+
+function setTest([
+  before = Length.si(0),
+  squeezed = Length.si(0),
+  after = Length.si(0),
+]: readonly Length[]): SetTest {
+  return { before, squeezed, after };
+}
+
+function clampField(units: FileUnits): z.ZodType<PaneClamp> {
+  return block({
+    force: field(Force, positive),
+    pad: lengths(2, lengthIn(units), positive, "the sides of the strip under it"),
+  }).transform(({ force, pad: [padWidth = Length.si(0), padLength = Length.si(0)] }) => ({
+    force,
+    padWidth,
+    padLength,
+  }));
 }

@@ -1,10 +1,11 @@
 /** The block "services": battery, socket, vents and fans. */
 import type { z } from "zod";
-import { AirFlow } from "../../inside/kinds.js";
+import { AirFlow, Irradiance } from "../../inside/kinds.js";
 import {
   Charge,
   Count,
   Current,
+  choice,
   hour,
   Name,
   Pressure,
@@ -14,8 +15,8 @@ import {
   Time,
   Voltage,
 } from "../../quantity/index.js";
-import type { Battery, Cooling, Mains, Services } from "../services.js";
-import { block, type FileUnits, field, lengthIn, named } from "./fields.js";
+import type { Battery, Cooling, Mains, Services, Sun } from "../services.js";
+import { block, type FileUnits, field, given, lengthIn, named } from "./fields.js";
 
 const positive = { above: 0 };
 const share = { above: 0, max: 1 };
@@ -42,13 +43,22 @@ function mainsField(units: FileUnits): z.ZodType<Mains> {
     "cable gauge": field(Count, { max: 40 }),
     "cable length": field(lengthIn(units), positive),
     "power factor": field(Ratio, share).default(ratio(1)),
-  }).transform(({ "cable gauge": gauge, "cable length": length, "power factor": powerFactor, ...rest }) => ({
-    ...rest,
-    gauge,
-    length,
-    powerFactor,
-  }));
+    "plug strip": block({ rated: field(Current, positive), sockets: field(Count, positive) }).optional(),
+  }).transform(
+    ({
+      "cable gauge": gauge,
+      "cable length": length,
+      "power factor": powerFactor,
+      "plug strip": strip,
+      ...rest
+    }) => given<Mains>({ ...rest, gauge, length, powerFactor, strip }),
+  );
 }
+
+const sunField: z.ZodType<Sun> = block({
+  facing: field(choice("facing", ["light", "dark"])),
+  strength: field(Irradiance, { min: 0, max: 1400 }),
+});
 
 const coolingField: z.ZodType<Omit<Cooling, "section">> = block({
   "let in": field(Name),
@@ -66,13 +76,13 @@ const coolingField: z.ZodType<Omit<Cooling, "section">> = block({
 export function servicesField(units: FileUnits): z.ZodType<Services> {
   return block({
     hottest: field(Temperature).optional(),
+    altitude: field(lengthIn(units), { min: -500, max: 11_000 }).optional(),
+    sun: sunField.optional(),
     battery: batteryField.optional(),
     mains: mainsField(units).optional(),
     cooling: named(coolingField, '"upper"').default([]),
-  }).transform(({ hottest, battery, mains, cooling }) => ({
-    ...(hottest === undefined ? {} : { hottest }),
-    ...(battery === undefined ? {} : { battery }),
-    ...(mains === undefined ? {} : { mains }),
+  }).transform(({ cooling, ...rest }) => ({
+    ...given<Omit<Services, "cooling">>(rest),
     cooling: cooling.map(([section, rest]) => ({ section, ...rest })),
   }));
 }

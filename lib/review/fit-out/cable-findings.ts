@@ -5,27 +5,40 @@ import { cite } from "../../source.js";
 import { styleOf } from "../amount.js";
 import { compared } from "../compared.js";
 import type { Finding } from "../finding.js";
-import { guarded, type Question, type Reply } from "../guarded.js";
+import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { roomAt } from "./room-at.js";
 
-const cableCaution =
+/** Said with every cable. */
+export const cableCaution =
   "A cable bent too tight or pinched by a panel heats and burns: brush or grommet at every hole, slack at every hinge.";
 
-/** Whether each plug and its cable have room. */
+/** Whether the plug and cable of each thing that draws power, or has a plug, have room. */
 export function cableFindings(input: ReviewInput): readonly Finding[] {
   return input.parts.contents.flatMap((part) => {
-    const { name, needs } = part.content;
-    if (!needs.plug) return [];
+    const { name, power = 0, needs } = part.content;
     const { plug } = needs;
+    if (!plug && !(power > 0)) return [];
     const question: Question = {
       id: `fit-out.cable.${name}`,
       topic: "fit-out",
       subject: name,
       question: `Is there room for the plug of the ${name} and the bend of its cable?`,
     };
-    return [guarded(question, () => cableReply(input, part, plug), [cableCaution])];
+    return [
+      plug
+        ? guarded(question, () => cableReply(input, part, plug), [cableCaution])
+        : unknownPlug(question, name),
+    ];
   });
+}
+
+function unknownPlug(question: Question, name: string): Finding {
+  const how =
+    'measure plug and cable with a rule, take the least bend from its maker (4 times the cable for data, 6 to 8 for power), and write the block "plug" into its needs';
+  return unknown(question, { measure: `plug and cable of the ${name}, and the side they are on`, how }, [
+    cableCaution,
+  ]);
 }
 
 function cableReply(

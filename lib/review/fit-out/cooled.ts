@@ -1,21 +1,23 @@
 /** How warm a section gets with vents, with a fan, or shut. */
-import type { Cooling, PlacedOpening } from "../../design/index.js";
+import type { Cooling } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import {
   AirFlow,
   fanFlow,
   type HeatConductance,
+  onlyVentDischarge,
   steadyRise,
-  type TemperatureRise,
+  TemperatureRise,
   ventedRise,
   ventsInRow,
 } from "../../inside/index.js";
-import { Area, Density, Length, type Power, ratio, Temperature } from "../../quantity/index.js";
+import { type Area, type Power, type Ratio, ratio, Temperature } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
+import { outdoorAir } from "./outdoors.js";
+import { type Vents, ventsOf } from "./vents-of.js";
 
-/** Jets through slots and grilles; common practice. */
-const discharge = ratio(0.65);
-const seaAir = Density.si(1.2);
+/** Jets through slots and grilles; common practice, and ASHRAE's value for several openings. */
+export const discharge: Ratio = ratio(0.65);
 
 /** A rise, with its working. */
 export interface Warmed {
@@ -23,55 +25,75 @@ export interface Warmed {
   readonly because: readonly WorkedLine[];
 }
 
+/** What a section is to its air. */
+export interface HeatedSection {
+  readonly power: Power;
+  /** Through the walls. */
+  readonly conductance: HeatConductance;
+}
+
 /** Shut. */
-export function withoutAir(power: Power, conductance: HeatConductance): Warmed {
-  const line = steadyRise.worked({ power, conductance, flow: fanless });
+export function withoutAir(heated: HeatedSection): Warmed {
+  const line = steadyRise.worked({ ...heated, flow: AirFlow.si(0), thinness: ratio(1) });
   return { rise: line.value, because: [line] };
 }
 
-const fanless = AirFlow.si(0);
-
 /** With its vents, and its fan where it has one. */
-export function withAir(
-  input: ReviewInput,
-  cooling: Cooling,
-  power: Power,
-  conductance: HeatConductance,
-): Warmed {
-  const [low, high] = [ventOf(input, cooling, cooling.letIn), ventOf(input, cooling, cooling.letOut)];
-  const free = (vent: PlacedOpening): Area => Area.si(vent.area * cooling.free);
-  const both = ventsInRow.worked({ low: free(low), high: free(high) });
-  if (cooling.fan) {
-    const fan = fanFlow.worked({
-      freeFlow: cooling.fan.flow,
-      deadPressure: cooling.fan.pressure,
-      discharge,
-      area: both.value,
-      airDensity: seaAir,
-    });
-    const line = steadyRise.worked({ power, conductance, flow: fan.value });
-    return { rise: line.value, because: [both, fan, line] };
-  }
-  const apart = Length.si(middle(high) - middle(low));
+export function withAir(input: ReviewInput, cooling: Cooling, heated: HeatedSection): Warmed {
+  const vents = ventsOf(input, cooling);
+  if (cooling.fan) return withFan(input, cooling.fan, vents, heated);
+  const { thinness, because } = outdoorAir(input);
+  const { area, factor, lines } = asOne(vents);
   const line = ventedRise.worked({
-    power,
-    conductance,
-    area: both.value,
-    discharge,
-    apart,
+    ...heated,
+    area,
+    discharge: factor,
+    apart: vents.apart,
     outside: input.case.services.hottest ?? Temperature.si(298.15),
+    thinness,
   });
-  return { rise: line.value.rise, because: [both, line] };
+  return { rise: line.value.rise, because: [...because, ...lines, line] };
 }
 
-function ventOf({ parts }: ReviewInput, { section }: Cooling, name: string): PlacedOpening {
-  const [face = "", ...rest] = name.split(".");
-  const panel = parts.panels.find(({ id }) => id === `${section}.${face}`);
-  const opening = panel?.openings.find((one) => one.name === rest.join("."));
-  if (!opening) throw new RangeError(`vents: no opening ${name} in ${section}`);
-  return opening;
+function withFan(
+  input: ReviewInput,
+  fan: NonNullable<Cooling["fan"]>,
+  vents: Vents,
+  heated: HeatedSection,
+): Warmed {
+  const { thinness, because } = outdoorAir(input);
+  const blown = fanThrough(input, fan, vents);
+  const line = steadyRise.worked({ ...heated, flow: blown.flow, thinness });
+  return { rise: line.value, because: [...because, ...blown.because, line] };
 }
 
-function middle({ low, height }: PlacedOpening): number {
-  return low.v + height / 2;
+/** What the fan moves through the vents. */
+export function fanThrough(
+  input: ReviewInput,
+  fan: NonNullable<Cooling["fan"]>,
+  { low, high }: Vents,
+): { readonly flow: AirFlow; readonly because: readonly WorkedLine[] } {
+  const both = ventsInRow.worked({ low, high });
+  const line = fanFlow.worked({
+    freeFlow: fan.flow,
+    deadPressure: fan.pressure,
+    discharge,
+    area: both.value,
+    airDensity: outdoorAir(input).density,
+  });
+  return { flow: line.value, because: [both, line] };
+}
+
+/** Two vents as one opening; the only vent by itself, with the factor it has before it is warm, the least. */
+function asOne({ low, high, only }: Vents): {
+  readonly area: Area;
+  readonly factor: Ratio;
+  readonly lines: readonly WorkedLine[];
+} {
+  if (only) {
+    const line = onlyVentDischarge.worked({ rise: TemperatureRise.si(0) });
+    return { area: low, factor: line.value, lines: [line] };
+  }
+  const both = ventsInRow.worked({ low, high });
+  return { area: both.value, factor: discharge, lines: [both] };
 }

@@ -1,6 +1,7 @@
 import { Temperature, Time } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { sectionHeat } from "./heat.js";
+import { sunOnSection } from "./sun.js";
 
 /** When things are switched on, and what the air outside does. */
 export interface DayOutside {
@@ -17,6 +18,8 @@ export interface DayOutside {
 export interface DayReading {
   readonly time: Time;
   readonly inside: Temperature;
+  /** Inside, where it stands in the sun all day; as inside where nobody said how strong it is. */
+  readonly inSun: Temperature;
   readonly outside: Temperature;
 }
 
@@ -25,24 +28,53 @@ const day = 24 * 3600;
 
 /**
  * Air in a section over a day, a quarter of an hour at a time: it runs after the air outside, and after what its
- * loads give, with the section's own time constant. The day before was alike.
+ * loads and the sun give, with the section's own time constant. The day before was alike.
  *
  * @throws RangeError where a formula refuses its inputs
  */
 export function dayOfHeat(input: ReviewInput, section: string, outside: DayOutside): readonly DayReading[] {
-  const { rise, capacity, conductance } = sectionHeat(input, section);
+  const { power, rise, capacity, conductance } = sectionHeat(input, section);
   const share = 1 - Math.exp((-quarter * conductance) / capacity);
+  const noonSun = sunRise(input, section, outside.hottest, rise, power);
   const readings: DayReading[] = [];
-  let inside: number = outside.hottest - outside.swing;
+  const coldest = outside.hottest - outside.swing;
+  let [inside, inSun] = [coldest, coldest];
   for (let time = -day; time <= day; time += quarter) {
     const air = outsideAt(outside, time);
     const hour = ((time % day) + day) % day;
-    const working = hour >= outside.from && hour < outside.until;
-    inside += (air + (working ? rise : 0) - inside) * share;
-    if (time >= 0)
-      readings.push({ time: Time.si(time), inside: Temperature.si(inside), outside: Temperature.si(air) });
+    const loads = hour >= outside.from && hour < outside.until ? rise : 0;
+    inside += (air + loads - inside) * share;
+    inSun += (air + loads + noonSun * sunAt(hour) - inSun) * share;
+    if (time >= 0) readings.push(readingOf(time, inside, inSun, air));
   }
   return readings;
+}
+
+function readingOf(time: number, inside: number, inSun: number, outside: number): DayReading {
+  return {
+    time: Time.si(time),
+    inside: Temperature.si(inside),
+    inSun: Temperature.si(inSun),
+    outside: Temperature.si(outside),
+  };
+}
+
+/** What the noon sun alone warms it by, in proportion to what its loads do. */
+function sunRise(
+  input: ReviewInput,
+  section: string,
+  hottest: Temperature,
+  rise: number,
+  power: number,
+): number {
+  const { sun } = input.case.services;
+  if (!sun || !(power > 0)) return 0;
+  return (rise / power) * sunOnSection(input, section, sun, hottest).heat;
+}
+
+/** Share of the noon sun: half a sine from six to six. */
+function sunAt(hour: number): number {
+  return Math.max(0, Math.sin((Math.PI * (hour - 6 * 3600)) / (12 * 3600)));
 }
 
 /** A cosine with its crest at three in the afternoon. */

@@ -10,7 +10,7 @@ import {
 import { Power, ratio } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { withAir, withoutAir } from "./cooled.js";
-import { wallOf } from "./wall-heat.js";
+import { freeFaces, wallOf, wallsOf } from "./wall-heat.js";
 
 /** Specific heat of wood and of instruments, J/(kg K); common values. */
 const woodHeat = 1600;
@@ -20,6 +20,8 @@ const thingHeat = 800;
 export interface SectionHeat {
   readonly power: Power;
   readonly rise: TemperatureRise;
+  /** Half the width of its interval at 95 %, by the scatter of the log; absent where it is reckoned. */
+  readonly riseWithin?: TemperatureRise;
   /** All heat out for each degree, once warm. */
   readonly conductance: HeatConductance;
   readonly capacity: HeatCapacity;
@@ -30,16 +32,16 @@ export interface SectionHeat {
 
 /**
  * How warm a section gets: from the builder's own log where there is one, scaled to the load of the case, or else
- * reckoned from its walls and vents.
+ * reckoned from its walls and vents. What the sun sends in comes on top of the loads.
  *
  * @throws RangeError where a formula refuses its inputs
  */
-export function sectionHeat(input: ReviewInput, section: string): SectionHeat {
+export function sectionHeat(input: ReviewInput, section: string, fromSun: Power = Power.si(0)): SectionHeat {
   const loads = input.case.contents
     .filter((content) => content.section === section)
     .map(({ name, power = Power.si(0), duty = ratio(1) }) => ({ name, power, duty }));
   const load = meanLoad.worked({ loads });
-  const power = load.value.mean;
+  const power = Power.si(load.value.mean + fromSun);
   const logged = fromLog(input, section, power);
   const heat = logged ?? reckoned(input, section, power);
   return { power, ...heat, because: [load, ...heat.because] };
@@ -59,6 +61,7 @@ function fromLog(
   const conductance = HeatConductance.si(first.power / fit.value.finalRise);
   return {
     rise: TemperatureRise.si(power / conductance),
+    riseWithin: TemperatureRise.si((power / first.power) * fit.value.riseWithin),
     conductance,
     capacity: HeatCapacity.si(conductance * fit.value.timeConstant),
     because: [fit],
@@ -67,17 +70,16 @@ function fromLog(
 }
 
 function reckoned(input: ReviewInput, section: string, power: Power): Omit<SectionHeat, "power"> {
-  const panels = input.parts.panels.filter((panel) => panel.section === section && panel.role === "face");
-  const walls = panels.map(wallOf);
-  const conductance = HeatConductance.si(walls.reduce((sum, { value }) => sum + value, 0));
+  const conductance = wallsOf(input, section);
   const cooling = input.case.services.cooling.find((one) => one.section === section);
-  const air = cooling ? withAir(input, cooling, power, conductance) : withoutAir(power, conductance);
+  const heated = { power, conductance };
+  const air = cooling ? withAir(input, cooling, heated) : withoutAir(heated);
   const out = power > 0 ? HeatConductance.si(power / air.rise) : conductance;
   return {
     ...air,
     conductance: out,
     capacity: capacityOf(input, section),
-    because: [...air.because, ...walls.slice(0, 1)],
+    because: [...freeFaces(input, section).slice(0, 1).map(wallOf), ...air.because],
     from: "reckoned",
   };
 }

@@ -11,6 +11,7 @@ import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import { fastenerStrength } from "../joints/fastener-strength.js";
 import { isKnown } from "../joints/known-strength.js";
 import type { ReviewInput } from "../review-input.js";
+import { cradleFinding } from "../travel/cradle-finding.js";
 
 const looseCaution =
   "What tears loose in a van flies forward at the speed of the van. Hold every content three ways, and put heavy things low and against the wall that is in front on the road.";
@@ -30,6 +31,8 @@ function holdFinding(input: ReviewInput, part: ContentPart): Finding {
   };
   if (held.by === "floor" || held.by === "shelf") return looseFinding(input, question, part);
   if (held.by === "strap") return strapFinding(input, question, part, held);
+  if (held.by === "cradle")
+    return cradleFinding(input, question, { content: part.content, cradle: held, caution: looseCaution });
   return fastenedFinding(input, question, part);
 }
 
