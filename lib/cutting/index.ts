@@ -2,6 +2,7 @@ export * from "./bar-bound.js";
 export * from "./bar-count.js";
 export * from "./bar-plan.js";
 export * from "./bars.js";
+export * from "./bench.js";
 export * from "./best-value.js";
 export * from "./mitre-kerf.js";
 export type { Buyable, PlanProof, Purchase, PurchaseBound } from "./purchase.js";

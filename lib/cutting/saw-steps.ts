@@ -62,12 +62,13 @@ function sides({ part, direction, at }: ThroughCut, kerf: number): [SheetArea, S
 }
 
 function named(area: SheetArea, { pieces, offcuts }: CutSheet): BenchPart {
-  const piece = pieces.find((one) => same(one, area));
+  const piece = pieces.find((one) => sameArea(one, area));
   if (piece) return { ...area, piece: piece.name, is: "piece" };
-  return { ...area, is: offcuts.some((one) => same(one, area)) ? "offcut" : "cut further" };
+  return { ...area, is: offcuts.some((one) => sameArea(one, area)) ? "offcut" : "cut further" };
 }
 
-function same(one: SheetArea, other: SheetArea): boolean {
+/** Whether two areas are the same, to a tenth of a micrometre: sums of sizes round differently. */
+export function sameArea(one: SheetArea, other: SheetArea): boolean {
   const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-7;
   return (
     near(one.x, other.x) &&

@@ -1,4 +1,5 @@
 /** Charts of the trade-offs, one builder a kind. Each returns a chart that show() draws. */
+export { type BenchChart, type BenchCut, type BenchRow, benchChart } from "./bench-chart.js";
 export type { ChartText, LabelField, Limit, NumberField } from "./chart-parts.js";
 export type { Slider } from "./chart-slider.js";
 export { type HeatMap, heatMap } from "./heat-map.js";

@@ -1,6 +1,7 @@
 export * from "./chart.js";
 export * from "./show.js";
 export * from "./tables/bend-strips.js";
+export * from "./tables/bench.js";
 export * from "./tables/bending.js";
 export * from "./tables/buying.js";
 export * from "./tables/drops.js";

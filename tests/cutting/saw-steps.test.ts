@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { planBars, planSheets, sawSteps, stopSettings } from "../../lib/cutting/index.js";
+import { benchStates, planBars, planSheets, sawSteps, stopSettings } from "../../lib/cutting/index.js";
 import { degree, mm, money } from "../../lib/quantity/index.js";
 import { someBarJob, someSheetJob } from "./arbitrary.js";
+import { followCuts, same } from "./follow-cuts.js";
 
 const ply = { name: "ply", length: mm(2440), width: mm(1220), price: money(80, "USD") };
 const side = { name: "side", length: mm(600), width: mm(400), count: 6, grain: "along" as const };
@@ -29,6 +30,28 @@ describe("the steps at the saw", () => {
           expect(done.filter(({ is }) => is === "piece")).toHaveLength(sheet.pieces.length);
           expect(done.filter(({ is }) => is === "offcut")).toHaveLength(sheet.offcuts.length);
           expect(done.filter(({ is }) => is === "cut further")).toHaveLength(steps.length - 1);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
+
+describe("the bench while a sheet is sawn up", () => {
+  test("holds after every cut what a bench that only follows the cuts holds", () => {
+    fc.assert(
+      fc.property(someSheetJob, (some) => {
+        for (const sheet of planSheets(some).sheets) {
+          const states = benchStates(sawSteps(sheet, some.kerf));
+          states.forEach(({ parts }, i) => {
+            const followed = followCuts(
+              { ...sheet, cuts: sheet.cuts.slice(0, i + 1) },
+              some.edgeTrim ?? 0,
+              some.kerf,
+            );
+            expect(parts).toHaveLength(followed.length);
+            expect(followed.every((one) => parts.some((part) => same(part, one)))).toBe(true);
+          });
         }
       }),
       { numRuns: 40 },

@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { sheetPieces } from "../../lib/design/index.js";
 import type { DrawingMark, DrawingView } from "../../lib/page/index.js";
-import { Length } from "../../lib/quantity/index.js";
+import { Length, mm } from "../../lib/quantity/index.js";
 import { accessOf, lastPanel } from "../../lib/recipe/access.js";
+import { pieceLines } from "../../lib/recipe/drawings/piece-words.js";
 import { stageOf } from "../../lib/recipe/hardware-stage.js";
 import { flatBlocks, plainInput, sectionNamed, smallInput, smallRecipe } from "./recipes.js";
 
@@ -56,6 +58,56 @@ describe("drawings", () => {
       const codes = texts(views[i] as DrawingView).filter((text) => /^P\d+\b/.test(text));
       expect(codes).toHaveLength(pieces.length);
     });
+  });
+
+  test("every piece of a sheet carries an arrow along the grain, and a face mark that says what its list says", () => {
+    const views = drawings("Cut list").filter(({ title }) => title.startsWith("Sheet"));
+    const faceWords = /^(face (in|out|up)|either face)$/;
+    purchases.sheets
+      .flatMap(({ plan }) => plan.sheets)
+      .forEach(({ pieces }, i) => {
+        const view = views[i] as DrawingView;
+        const arrows = view.marks.flatMap((mark) => (mark.mark === "arrow" ? [mark] : []));
+        expect(arrows).toHaveLength(pieces.length);
+        expect(arrows.every(({ from, to }) => to.y === from.y && to.x > from.x)).toBe(true);
+        expect(view.marks.filter(({ mark }) => mark === "polygon")).toHaveLength(pieces.length);
+        // A leaf 144 mm wide has no room for the words.
+        const wide = pieces.filter(({ length }) => length > mm(200));
+        const named = wide.map(({ name }) => {
+          const panel = sheetPieces(parts).find(({ id }) => id === name);
+          return panel?.facing ? "face in" : panel?.role === "shelf" ? "face up" : "face out";
+        });
+        expect(
+          texts(view)
+            .filter((text) => faceWords.test(text))
+            .sort(),
+        ).toEqual(named.sort());
+      });
+  });
+
+  test("every cut of a sheet has its number in a ring on its line", () => {
+    const views = drawings("Cut list").filter(({ title }) => title.startsWith("Sheet"));
+    purchases.sheets
+      .flatMap(({ plan }) => plan.sheets)
+      .forEach(({ cuts }, i) => {
+        const rings = (views[i] as DrawingView).marks.flatMap((mark) =>
+          mark.mark === "circle" ? [mark] : [],
+        );
+        expect(rings.map(({ label }) => label)).toEqual(cuts.map((_, cut) => String(cut + 1)));
+        cuts.forEach(({ direction, at }, cut) => {
+          const place = rings[cut]?.at;
+          expect(direction === "along" ? place?.y : place?.x).toBeCloseTo(Length.in(at, "mm"), 6);
+        });
+      });
+  });
+
+  test("a name too long for its piece is broken after a dot or at a space, or left out", () => {
+    const words = { code: "P4", name: "lower.left.side door", size: "300 × 350 mm" };
+    expect(pieceLines(words, 1000, 500, 40)).toEqual(["P4  lower.left.side door", "300 × 350 mm"]);
+    expect(pieceLines(words, 300, 500, 40)).toEqual(["P4", "lower.left.", "side door", "300 × 350 mm"]);
+    expect(pieceLines(words, 270, 170, 40)).toEqual(["P4", "lower.left.", "side door"]);
+    expect(pieceLines(words, 130, 500, 40)).toEqual(["P4"]);
+    expect(pieceLines(words, 300, 60, 40)).toEqual(["P4"]);
   });
 
   test("an unfolded section shows its six faces and its hardware", () => {

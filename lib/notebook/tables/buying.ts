@@ -1,17 +1,20 @@
 /** Tables, drawings, chart rows and the answer of the notebook that asks what to buy and how to cut it. */
-import { type BenchPart, type SheetPlan, sawSteps, stopSettings } from "../../cutting/index.js";
+import type { CutSheet, SheetPlan } from "../../cutting/index.js";
 import type { Job } from "../../job/index.js";
 import { type DrawingView, type TableView, tableOf } from "../../page/index.js";
-import { Angle, addMoney, Length, Money, mm, timesMoney } from "../../quantity/index.js";
+import { addMoney, Length, Money, mm, timesMoney } from "../../quantity/index.js";
 import {
   barCutsDrawing,
-  codeOf,
   codePieces,
+  goodFaces,
+  type NumberedStock,
   numberStock,
   ruleOf,
+  sawTable,
   sheetCutsDrawing,
+  stopTable,
 } from "../../recipe/index.js";
-import { kerfFor, kerfSweep } from "../../review/index.js";
+import { kerfSweep } from "../../review/index.js";
 
 /** Sheets, laminates and bars to buy, each beside the fewest that any plan could do with. */
 export function cutStockTable({ review: { purchases } }: Job): TableView {
@@ -84,83 +87,49 @@ export function pieceTable({ review: { purchases } }: Job): TableView {
 }
 
 /** Every sheet of ply with the pieces sawn out of it. */
-export function sheetDrawings({
-  parts,
-  review: { purchases },
-  case: { units },
-}: Job): readonly DrawingView[] {
-  const pieces = codePieces(parts).panels;
-  const sheets = purchases.sheets.flatMap(({ plan }) => plan.sheets);
-  return numberStock("Sheet", sheets).map((sheet) => sheetCutsDrawing(sheet, pieces, true, ruleOf(units)));
+export function sheetDrawings(job: Job): readonly DrawingView[] {
+  const { panels } = codePieces(job.parts);
+  const rule = ruleOf(job.case.units);
+  return plySheets(job).map((sheet) => sheetCutsDrawing(sheet, panels, rule, goodFaces(panels)));
+}
+
+/** Every sheet of ply in the plans, under the number that the recipe gives it. */
+export function plySheets({ review: { purchases } }: Job): readonly NumberedStock<CutSheet>[] {
+  return numberStock(
+    "Sheet",
+    purchases.sheets.flatMap(({ plan }) => plan.sheets),
+  );
 }
 
 /** Every bar with the pieces sawn off it. */
-export function barDrawings({ parts, review: { purchases }, case: { units } }: Job): readonly DrawingView[] {
-  const pieces = codePieces(parts).bars;
-  return purchases.bars.map(({ stock, plan }) =>
-    barCutsDrawing(stock.name, numberStock("Bar", plan.bars), pieces, ruleOf(units)),
+export function barDrawings(job: Job): readonly DrawingView[] {
+  const { bars } = codePieces(job.parts);
+  return edgeBars(job).map(({ name, cuts }) => barCutsDrawing(name, cuts, bars, ruleOf(job.case.units)));
+}
+
+/** The bars of every extrusion, under the numbers that the recipe gives them. */
+function edgeBars({ review: { purchases } }: Job) {
+  const all = numberStock(
+    "Bar",
+    purchases.bars.flatMap(({ plan }) => plan.bars),
   );
+  return purchases.bars.map(({ stock, plan }) => ({
+    name: stock.name,
+    cuts: all.filter(({ cut }) => plan.bars.includes(cut)),
+  }));
 }
 
 /** The cuts of every sheet of ply in order, those with one fence setting together. */
 export function sawTables(job: Job): readonly TableView[] {
-  const { parts, review, case: asked } = job;
-  const rule = ruleOf(asked.units);
-  const pieces = codePieces(parts).panels;
-  const { kerf } = kerfFor("sheets", job);
-  const sheets = review.purchases.sheets.flatMap(({ plan }) => plan.sheets);
-  const onBench = (part: BenchPart): string =>
-    part.piece === undefined
-      ? `${part.is === "offcut" ? "offcut" : "part"} ${rule.size(part.length, part.width)}`
-      : `${codeOf(pieces, part.piece)} ${part.piece}`;
-  return numberStock("Sheet", sheets).map(({ label, cut }) =>
-    tableOf(
-      sawSteps(cut, kerf),
-      [
-        { heading: "Cut", cell: ({ number }) => number },
-        { heading: "Set-up", cell: ({ setting }) => setting },
-        { heading: "Way", cell: ({ direction }) => (direction === "along" ? "rip" : "crosscut") },
-        { heading: "Fence to blade", cell: ({ fence }) => rule.length(fence), align: "left" },
-        { heading: "Through", cell: ({ part }) => rule.size(part.length, part.width), align: "left" },
-        { heading: "Stays at the fence", cell: ({ keeps }) => onBench(keeps), align: "left" },
-        {
-          heading: "Falls off",
-          cell: ({ fallsOff }) => (fallsOff ? onBench(fallsOff) : "dust"),
-          align: "left",
-        },
-      ],
-      `${label}: ${cut.stock}, after its edges are trimmed`,
-    ),
-  );
+  const { panels } = codePieces(job.parts);
+  const { kerf } = job.review.purchases.kerfs.sheets;
+  return plySheets(job).map((sheet) => sawTable(sheet, kerf, panels, ruleOf(job.case.units)));
 }
 
 /** The stop settings for the bars of every extrusion, the longest first. */
-export function stopTables({ parts, review: { purchases }, case: { units } }: Job): readonly TableView[] {
-  const pieces = codePieces(parts).bars;
-  const rule = ruleOf(units);
-  return purchases.bars.map(({ stock, plan }) =>
-    tableOf(
-      stopSettings(plan.bars).map((setting, i) => ({ number: i + 1, ...setting })),
-      [
-        { heading: "Set-up", cell: ({ number }) => number },
-        { heading: "Stop to blade", cell: ({ length }) => rule.length(length), align: "left" },
-        { heading: "Left end", cell: ({ mitre }) => Angle.show(mitre.left, { unit: "deg", digits: 2 }) },
-        { heading: "Right end", cell: ({ mitre }) => Angle.show(mitre.right, { unit: "deg", digits: 2 }) },
-        {
-          heading: "Saw from",
-          cell: ({ cuts }) =>
-            cuts
-              .map(
-                ({ bar, pieces: names }) =>
-                  `bar ${bar + 1}: ${names.map((name) => codeOf(pieces, name)).join(", ")}`,
-              )
-              .join("; "),
-          align: "left",
-        },
-      ],
-      `${stock.name}: trim one end square, then one stop after the other; angles are off square`,
-    ),
-  );
+export function stopTables(job: Job): readonly TableView[] {
+  const { bars } = codePieces(job.parts);
+  return edgeBars(job).map(({ name, cuts }) => stopTable(name, cuts, bars, ruleOf(job.case.units)));
 }
 
 /** What the sheets cost at another kerf and another price, in plain numbers. */
@@ -219,7 +188,7 @@ export function buyingAnswer(job: Job): string {
   const count = (needs: readonly { readonly plan: { readonly sheets: readonly unknown[] } }[]): number =>
     needs.reduce((sum, { plan }) => sum + plan.sheets.length, 0);
   const barCount = bars.reduce((sum, { plan }) => sum + plan.bars.length, 0);
-  const kerf = kerfFor("sheets", job);
+  const { sheets: kerf } = job.review.purchases.kerfs;
   const proven = plans.every(({ proof }) => proof.proven) ? "proven" : "not all proven";
   return `${count(sheets)} sheets of ply, ${count(facings)} of laminate and ${barCount} bars cost ${Money.show(cost)}; no plan can cost less than ${Money.show(least)} (${proven}). Kerf ${Length.show(kerf.kerf, { unit: "mm", digits: 2 })}, ${kerf.from}.`;
 }

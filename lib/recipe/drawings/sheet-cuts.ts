@@ -1,29 +1,46 @@
 /** One sheet with the pieces that are sawn out of it. */
-import type { CutSheet, SheetArea } from "../../cutting/index.js";
+import type { CutSheet, SheetArea, ThroughCut } from "../../cutting/index.js";
 import { type DrawingMark, type DrawingView, drawing, type Point } from "../../page/index.js";
+import type { GoodFace } from "../good-face.js";
 import { type CodedPiece, codeOf, type NumberedStock } from "../pieces.js";
 import type { Rule } from "../rule.js";
-import { millimetres, wordsFit } from "./marks.js";
+import { millimetres, moved, wordsFit } from "./marks.js";
+import { faceMarkWords, lineHeight, pieceLines } from "./piece-words.js";
 
 /** Letters along the drawing's longer side. */
 const lettersAcross = 56;
 
-/** Draws a sheet as it lies before the saw, its length from left to right. */
+/** What stands on the pieces of one drawing. */
+interface Lettering {
+  readonly rule: Rule;
+  /** Height of the letters. */
+  readonly letter: number;
+  /** Where the good face of a piece goes; absent for stock without grain or a better face. */
+  readonly faceOf: ((name: string) => GoodFace | undefined) | undefined;
+}
+
+/**
+ * Draws a sheet as it lies before the saw, its length from left to right, cuts numbered in their order.
+ *
+ * @param faceOf where the good face of a piece goes, for stock whose grain runs with its length
+ */
 export function sheetCutsDrawing(
   { label, cut }: NumberedStock<CutSheet>,
   pieces: readonly CodedPiece<unknown>[],
-  grained: boolean,
   rule: Rule,
+  faceOf?: (name: string) => GoodFace | undefined,
 ): DrawingView {
   const { length, width, offcuts } = cut;
   const [along, across] = [millimetres(length), millimetres(width)];
   const letter = Math.max(along, across) / lettersAcross;
   const corner = { x: 0, y: 0 };
+  const lettering: Lettering = { rule, letter, faceOf };
   const marks: DrawingMark[] = [
     { mark: "rectangle", role: "hidden", at: corner, width: along, height: across },
     ...offcuts.map((offcut): DrawingMark => ({ ...areaMark(offcut), role: "waste" })),
     ...cut.pieces.map((piece): DrawingMark => ({ ...areaMark(piece), role: "panel" })),
-    ...cut.pieces.flatMap((piece) => pieceWords(piece, codeOf(pieces, piece.name), rule, letter)),
+    ...cut.pieces.flatMap((piece) => pieceMarks(piece, codeOf(pieces, piece.name), lettering)),
+    ...cut.cuts.map((one, i) => cutNumber(one, i + 1, letter)),
     {
       mark: "dimension",
       from: { x: 0, y: across },
@@ -38,10 +55,17 @@ export function sheetCutsDrawing(
       offset: 1.6 * letter,
       text: rule.drawn(width),
     },
-    ...(grained ? [grainArrow(along, letter)] : []),
   ];
-  const used = cut.pieces.length === 1 ? "1 piece" : `${cut.pieces.length} pieces`;
-  return drawing(`${label}: ${cut.stock}`, `${used}; grey with a broken line is offcut.`, marks, letter);
+  return drawing(`${label}: ${cut.stock}`, described(cut, faceOf !== undefined), marks, letter);
+}
+
+function described({ pieces, cuts }: CutSheet, grained: boolean): string {
+  const used = pieces.length === 1 ? "1 piece" : `${pieces.length} pieces`;
+  const marks = grained
+    ? " An arrow runs with the face grain; a triangle marks the good face, and beside it stands where that face goes."
+    : "";
+  const numbers = cuts.length > 0 ? " Numbers in rings are the cuts in their order." : "";
+  return `${used}; grey with a broken line is offcut.${numbers}${marks}`;
 }
 
 function areaMark(area: SheetArea) {
@@ -53,43 +77,68 @@ function areaMark(area: SheetArea) {
   };
 }
 
-/** The piece's code, with its name and size where they fit. */
-function pieceWords(
+/** The piece's words in its middle, and below them its arrow and its face mark. */
+function pieceMarks(
   piece: SheetArea & { readonly name: string },
   code: string,
-  rule: Rule,
-  letter: number,
+  { rule, letter, faceOf }: Lettering,
 ): DrawingMark[] {
   const { at, width, height } = areaMark(piece);
-  const size = rule.drawn(piece.length, piece.width);
-  const candidates = [`${code}  ${piece.name}`, size];
-  const lines = height < 3 * letter ? [] : candidates.filter((text) => wordsFit(text, width, letter));
-  const words = lines.includes(candidates[0] as string) ? lines : [code, ...lines];
-  return words.map((text, i) => ({
-    mark: "text",
-    at: linePlace(at, width, height, words.length, i, letter),
-    text,
-    anchor: "middle",
-  }));
+  const face = faceOf?.(piece.name);
+  const foot = face === undefined ? 0 : footHeight * letter;
+  const words = { code, name: piece.name, size: rule.drawn(piece.length, piece.width) };
+  const room = height - foot - headHeight * letter;
+  const lines = pieceLines(words, width - letter, room, letter);
+  const middle = { x: at.x + width / 2, y: at.y + foot + room / 2 };
+  return [
+    ...lines.map(
+      (text, i): DrawingMark => ({
+        mark: "text",
+        at: linePlace(middle, lines.length, i, letter),
+        text,
+        anchor: "middle",
+      }),
+    ),
+    ...(face === undefined ? [] : footMarks(at, width, face, letter)),
+  ];
 }
 
-function linePlace(
-  at: Point,
-  width: number,
-  height: number,
-  lines: number,
-  line: number,
-  letter: number,
-): Point {
-  const down = (line - (lines - 1) / 2) * 1.25 * letter;
-  return { x: at.x + width / 2, y: at.y + height / 2 - down - 0.35 * letter };
+function linePlace({ x, y }: Point, lines: number, line: number, letter: number): Point {
+  const down = (line - (lines - 1) / 2) * lineHeight * letter;
+  return { x, y: y - down - 0.35 * letter };
 }
 
-function grainArrow(along: number, letter: number): DrawingMark {
-  return {
-    mark: "arrow",
-    from: { x: along / 2 - 6 * letter, y: -1.4 * letter },
-    to: { x: along / 2 + 6 * letter, y: -1.4 * letter },
-    text: "face grain",
-  };
+/** Room at the foot of a piece for its marks, in letters. */
+const footHeight = 2.4;
+
+/** Room at the head of a piece for the number of a cut, in letters. */
+const headHeight = 0.6;
+
+/** At the foot of a piece: a triangle on its good face with where that goes, and above it the grain. */
+function footMarks(corner: Point, width: number, face: GoodFace, letter: number): DrawingMark[] {
+  const at = moved(corner, { x: 0.5 * letter, y: 0.5 * letter });
+  const corners = [at, moved(at, { x: 0.9 * letter, y: 0 }), moved(at, { x: 0, y: 0.9 * letter })];
+  const tail = moved(at, { x: 0, y: 1.7 * letter });
+  return [
+    { mark: "polygon", role: "attention", points: corners },
+    ...(wordsFit(faceMarkWords[face], width - 2 * letter, letter)
+      ? [
+          {
+            mark: "text",
+            at: moved(at, { x: 1.3 * letter, y: 0.05 * letter }),
+            text: faceMarkWords[face],
+          } as const,
+        ]
+      : []),
+    { mark: "arrow", from: tail, to: moved(tail, { x: Math.min(0.4 * width, 6 * letter), y: 0 }) },
+  ];
+}
+
+/** The number of a cut in a ring on the middle of its line. */
+function cutNumber({ part, direction, at }: ThroughCut, number: number, letter: number): DrawingMark {
+  const { at: corner, width, height } = areaMark(part);
+  const line = millimetres(at);
+  const place =
+    direction === "along" ? { x: corner.x + width / 2, y: line } : { x: line, y: corner.y + height / 2 };
+  return { mark: "circle", role: "opening", at: place, radius: 0.8 * letter, label: String(number) };
 }

@@ -1,6 +1,7 @@
 /** Every piece to cut, and how the sheets and bars are cut up. */
-import type { FacingPart, PanelPart } from "../../design/index.js";
+import type { FacingPart } from "../../design/index.js";
 import { steps, tableOf } from "../../page/index.js";
+import { goodFaceOf, goodFaces, goodFaceWords } from "../good-face.js";
 import { section, when } from "../make-block.js";
 import { sourceOf } from "../pieces.js";
 import type { RecipeBlock, RecipeSection } from "../recipe.js";
@@ -16,8 +17,8 @@ export function cutListSection(workshop: Workshop): RecipeSection {
     panelTable(workshop),
     ...when(pieces.facings.length > 0, () => facingTable(workshop)),
     ...when(pieces.bars.length > 0, () => barTable(workshop)),
-    ...sheetGroups(workshop.sheets, pieces.panels, true, workshop.rule),
-    ...sheetGroups(workshop.laminates, pieces.facings, false, workshop.rule),
+    ...sheetGroups(workshop.sheets, pieces.panels, workshop, goodFaces(pieces.panels)),
+    ...sheetGroups(workshop.laminates, pieces.facings, workshop),
     ...barGroups(workshop),
   );
 }
@@ -26,9 +27,9 @@ function cutOrder({ pieces }: Workshop): RecipeBlock {
   return steps(
     [
       "Measure each sheet's thickness before anything else: if it is off by more than the sheet's tolerance, the sizes below change.",
-      "Saw each sheet in the order of its table. Set the fence to the size of the kept part; the blade runs beyond the line.",
-      "Write the code on every piece as it comes off the saw, with an arrow along the grain and a mark on the bottom left corner.",
-      "Cut pieces of the same size at the same fence setting, one after the other.",
+      "Saw each sheet in the order of its table, good face up on a table saw, good face down under a hand-held saw.",
+      "Set the fence to the size of the part that stays at it; the blade runs beyond the line. Make all cuts of a set-up before you move the fence, and measure the first piece of each.",
+      "Write the code on every piece as it comes off the saw, with an arrow along the grain and a triangle on the bottom left corner of its good face.",
       ...(pieces.facings.length > 0
         ? ["Cut the laminate with its oversize; it is trimmed after gluing, never before."]
         : []),
@@ -55,17 +56,10 @@ function panelTable({ pieces, sheets, rule }: Workshop): RecipeBlock {
       },
       { heading: "Sheet", cell: ({ part }) => part.sheet.name },
       { heading: "From", cell: ({ name }) => sourceOf(sheets, name) },
-      { heading: "Good face", cell: ({ part }) => goodFace(part) },
+      { heading: "Good face", cell: ({ part }) => goodFaceWords[goodFaceOf(part)] },
     ],
     "Sheet pieces, one of each",
   );
-}
-
-/** Common practice: the better veneer goes where it is seen. */
-function goodFace({ role, facing }: PanelPart): string {
-  if (facing?.sides === "both") return "either, both get laminate";
-  if (facing) return "inside, the outside gets laminate";
-  return role === "shelf" ? "up" : "outside";
 }
 
 function facingTable({ pieces, laminates, rule, parts }: Workshop): RecipeBlock {

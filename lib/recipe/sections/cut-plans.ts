@@ -1,13 +1,14 @@
 /** How each sheet and bar is cut up. */
-import type { CutBar, CutSheet, ThroughCut } from "../../cutting/index.js";
+import type { CutBar, CutSheet } from "../../cutting/index.js";
 import { tableOf } from "../../page/index.js";
 import { Length } from "../../quantity/index.js";
+import { sawTable, stopTable } from "../cut-tables.js";
 import { barCutsDrawing } from "../drawings/bar-cuts.js";
 import { sheetCutsDrawing } from "../drawings/sheet-cuts.js";
+import type { GoodFace } from "../good-face.js";
 import { group, sentence, when } from "../make-block.js";
 import { type CodedPiece, codeOf, type NumberedStock } from "../pieces.js";
-import type { GroupBlock, RecipeBlock } from "../recipe.js";
-import type { Rule } from "../rule.js";
+import type { GroupBlock } from "../recipe.js";
 import { grouped } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
@@ -15,17 +16,17 @@ import type { Workshop } from "../workshop.js";
 export function sheetGroups(
   sheets: readonly NumberedStock<CutSheet>[],
   pieces: readonly CodedPiece<unknown>[],
-  grained: boolean,
-  rule: Rule,
+  { rule, purchases }: Workshop,
+  faceOf?: (name: string) => GoodFace | undefined,
 ): GroupBlock[] {
   return sheets.map((sheet) =>
     group(
       `${sheet.label}: ${sheet.cut.stock}`,
-      sheetCutsDrawing(sheet, pieces, grained, rule),
+      sheetCutsDrawing(sheet, pieces, rule, faceOf),
       ...when(trimOf(sheet.cut) > 0, () =>
         sentence(`Trim ${rule.length(trimOf(sheet.cut))} off each rough edge first.`),
       ),
-      ...when(sheet.cut.cuts.length > 0, () => cutsTable(sheet.cut, rule)),
+      ...when(sheet.cut.cuts.length > 0, () => sawTable(sheet, purchases.kerfs.sheets.kerf, pieces, rule)),
     ),
   );
 }
@@ -35,54 +36,34 @@ function trimOf({ pieces, offcuts }: CutSheet): Length {
   return Length.si(Math.min(...[...pieces, ...offcuts].map(({ x }) => x)));
 }
 
-function cutsTable({ cuts }: CutSheet, rule: Rule): RecipeBlock {
-  return tableOf(
-    cuts.map((cut, i) => ({ number: i + 1, ...cut })),
-    [
-      { heading: "Cut", cell: ({ number }) => number },
-      { heading: "Way", cell: ({ direction }) => (direction === "along" ? "rip" : "crosscut") },
-      { heading: "Fence: keep", cell: (cut) => rule.length(keptSize(cut)), align: "left" },
-      {
-        heading: "Through the part of",
-        cell: ({ part }) => rule.size(part.length, part.width),
-        align: "left",
-      },
-      { heading: "Line on the whole sheet", cell: (cut) => lineOn(cut, rule), align: "left" },
-    ],
-  );
-}
-
-function keptSize({ direction, at, part }: ThroughCut): Length {
-  return Length.si(at - (direction === "along" ? part.y : part.x));
-}
-
-function lineOn({ direction, at }: ThroughCut, rule: Rule): string {
-  return `${rule.length(at)} from the ${direction === "along" ? "lower edge" : "left end"}`;
-}
-
-/** A drawing and the order of pieces for the bars of each extrusion. */
+/** A drawing, the stop settings and the order of pieces for the bars of each extrusion. */
 export function barGroups({ bars, pieces, rule }: Workshop): GroupBlock[] {
   return grouped(bars, ({ cut }) => cut.stock).map(([stock, ofStock]) =>
     group(
       `Bars: ${stock}`,
       barCutsDrawing(stock, ofStock, pieces.bars, rule),
-      tableOf(ofStock, [
-        { heading: "Bar", cell: ({ label }) => label },
-        { heading: "Saw in this order", cell: ({ cut }) => barOrder(cut, pieces.bars, rule) },
-        {
-          heading: "Left over",
-          cell: ({ cut }) => `${rule.length(cut.remainder)}${cut.keep ? "" : ", scrap"}`,
-          align: "left",
-        },
-      ]),
+      stopTable(stock, ofStock, pieces.bars, rule),
+      tableOf(
+        ofStock,
+        [
+          { heading: "Bar", cell: ({ label }) => label },
+          { heading: "Gives, from its fresh end on", cell: ({ cut }) => barOrder(cut, pieces.bars) },
+          {
+            heading: "Left over",
+            cell: ({ cut }) => `${rule.length(cut.remainder)}${cut.keep ? "" : ", scrap"}`,
+            align: "left",
+          },
+        ],
+        `${stock}: what each bar gives, to check when it is sawn up`,
+      ),
       sentence(
-        "Trim the end of a new bar square first, then saw one piece after the other, measuring each from the fresh end.",
+        "Without a stop, measure each piece from the fresh end of the bar, never several along the bar at once: every cut takes its kerf.",
       ),
     ),
   );
 }
 
-function barOrder({ pieces, from }: CutBar, coded: readonly CodedPiece<unknown>[], rule: Rule): string {
-  const order = pieces.map(({ name, length }) => `${codeOf(coded, name)} ${rule.drawn(length)}`).join(", ");
+function barOrder({ pieces, from }: CutBar, coded: readonly CodedPiece<unknown>[]): string {
+  const order = pieces.map(({ name }) => codeOf(coded, name)).join(", ");
   return from === "rack" ? `${order} (from the rack)` : order;
 }

@@ -2,9 +2,12 @@
 import type { BarPlan, SheetPlan } from "../../cutting/index.js";
 import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock } from "../../design/index.js";
 import type { Area, Money, Volume } from "../../quantity/index.js";
+import type { KnownKerf } from "./shop-allowances.js";
 
 /** Everything to buy for one case. */
 export interface PurchaseList {
+  /** The cuts of the saws that the plans reckon with. */
+  readonly kerfs: { readonly sheets: KnownKerf; readonly bars: KnownKerf };
   readonly sheets: readonly CutNeed<SheetStock, SheetPlan>[];
   readonly facings: readonly CutNeed<FacingStock, SheetPlan>[];
   readonly bars: readonly CutNeed<BarStock, BarPlan>[];
