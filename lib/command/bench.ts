@@ -3,7 +3,8 @@ import { showNumber } from "../quantity/index.js";
 import { cuttingBench } from "./bench/cutting-bench.js";
 import { demoBench } from "./bench/demo-bench.js";
 import { measuringBench } from "./bench/measuring-bench.js";
-import { stiffnessBench } from "./bench/stiffness-bench.js";
+import { solverBench } from "./bench/solvers/solver-bench.js";
+import { costGrowth, stiffnessBench } from "./bench/stiffness-bench.js";
 import type { Timed } from "./bench/stopwatch.js";
 import { textTable } from "./text-table.js";
 
@@ -29,5 +30,7 @@ export async function bench(): Promise<number> {
       ]),
     ),
   );
+  console.log(`\n${costGrowth()}\n`);
+  console.log(await solverBench(console.error));
   return 0;
 }

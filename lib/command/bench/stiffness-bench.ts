@@ -1,18 +1,24 @@
 import {
+  alongLine,
+  type BoxForce,
+  type BoxHold,
   type BoxProblem,
   bent,
   boxStructure,
-  elementCount,
   faceNames,
   factoredBox,
   factoredPanel,
   largestDeflection,
   meshedPanelProblem,
+  moved,
   type PanelProblem,
   usualBoxSize,
   usualFineness,
+  wayOfForce,
 } from "../../fem/index.js";
-import { Length, MembraneStiffness, PlateStiffness, Pressure } from "../../quantity/index.js";
+import { Length, MembraneStiffness, PlateStiffness, Pressure, showNumber } from "../../quantity/index.js";
+import { textTable } from "../text-table.js";
+import { growthPower } from "./solvers/equal-accuracy.js";
 import { type Timed, timed } from "./stopwatch.js";
 
 const stiffness = {
@@ -56,32 +62,76 @@ const box: BoxProblem = {
   ),
 };
 
-/** Times the finite-element core: the usual panel and box, and how the cost grows with the unknowns. */
+/** Finenesses of the panel from the usual mesh to some 150 000 unknowns. */
+const finenesses = [usualFineness, 900, 4000, 11_500];
+/** Sizes of the box's elements in usual ones, to some 150 000 unknowns. */
+const boxSizes = [1, 0.55, 0.33];
+
+/** Times the finite-element core after a warm-up: the usual panel and box. */
 export function stiffnessBench(): readonly Timed[] {
-  return [
-    ...[usualFineness, 1200, 4500, 11000].map((fineness) =>
-      timed(
-        `panel by finite elements, fineness ${fineness}`,
-        () => bentPanel(fineness),
-        fineness > 1000 ? 1 : 5,
+  const [panelRun, boxRun] = [timedPanel(usualFineness), timedBox(1)];
+  return [panelRun, boxRun].map(({ time }) => time);
+}
+
+/** How the time grows with the unknowns, as text. */
+export function costGrowth(): string {
+  const rows = [...finenesses.map(timedPanel), ...boxSizes.map(timedBox)];
+  const power = (kind: string): string =>
+    showNumber(
+      growthPower(
+        rows
+          .filter(({ time }) => time.work.startsWith(kind))
+          .map(({ unknowns, time }) => [unknowns, time.fastest] as const),
       ),
+      2,
+    );
+  return [
+    textTable(
+      ["finite elements", "unknowns", "fastest ms", "unknowns a ms"],
+      rows.map(({ unknowns, time }) => [
+        time.work,
+        String(unknowns),
+        showNumber(time.fastest, 3),
+        showNumber(unknowns / time.fastest, 2),
+      ]),
     ),
-    timed("box by finite elements, held and factored", heldBox, 3),
-  ];
+    `time grows with the unknowns to the power ${power("panel")} for the panel, ${power("box")} for the box`,
+  ].join("\n");
 }
 
-function bentPanel(fineness: number): string {
-  const solved = bent(factoredPanel(panel, fineness));
-  const elements = elementCount(solved.structure.mesh);
-  return `${unknowns(solved.factors.held)} unknowns, ${elements} elements, ${(1e3 * largestDeflection(solved).value).toFixed(4)} mm`;
+/** A timed solution and its unknowns. */
+interface Sized {
+  readonly time: Timed;
+  readonly unknowns: number;
 }
 
-function heldBox(): string {
-  const held = { where: ([, , z]: readonly [number, number, number]) => z < 1e-9, freedoms: [0, 1, 2] };
-  const { factors } = factoredBox(boxStructure(box, usualBoxSize(box)), [held]);
-  return `${unknowns(factors.held)} unknowns`;
+function timedPanel(fineness: number): Sized {
+  let unknowns = 0;
+  const run = (): string => {
+    const solved = bent(factoredPanel(panel, fineness));
+    unknowns = unknownsOf(solved.factors.held);
+    return `${unknowns} unknowns, ${(1e3 * largestDeflection(solved).value).toFixed(4)} mm`;
+  };
+  const work = `panel by finite elements, fineness ${fineness}`;
+  return { time: timed(work, run, fineness > 1000 ? 2 : 9), unknowns };
 }
 
-function unknowns(held: Uint8Array): number {
+function timedBox(size: number): Sized {
+  let unknowns = 0;
+  const run = (): string => {
+    const standing: BoxHold = { where: ([, , z]) => z < 1e-9, freedoms: [0, 1, 2] };
+    const factored = factoredBox(boxStructure(box, size * usualBoxSize(box)), [standing]);
+    const push: BoxForce = {
+      on: alongLine(factored.structure, [0, 0, 0.4], [0, 0.5, 0.4]),
+      force: [500, 0, 0],
+    };
+    unknowns = unknownsOf(factored.factors.held);
+    return `${unknowns} unknowns, ${(1e3 * wayOfForce(moved(factored, [push]), push)).toFixed(4)} mm`;
+  };
+  const work = `box by finite elements, size ${size}`;
+  return { time: timed(work, run, size < 1 ? 2 : 5), unknowns };
+}
+
+function unknownsOf(held: Uint8Array): number {
   return held.reduce((sum, each) => sum + 1 - each, 0);
 }
