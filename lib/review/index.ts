@@ -21,6 +21,8 @@ export * from "./joints/joint-stack.js";
 export * from "./joints/known-strength.js";
 export * from "./joints/schedule.js";
 export * from "./masses.js";
+export * from "./measured-review.js";
+export * from "./measured-things.js";
 export * from "./money/bill.js";
 export * from "./money/building-time.js";
 export * from "./money/business.js";
