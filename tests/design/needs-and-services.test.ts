@@ -164,3 +164,58 @@ describe("a ramp by tape", () => {
     expect(journey).toMatchObject({ rampSize: { rise: 0.5, length: 3 }, tread: "hard rubber" });
   });
 });
+
+describe("a cradle", () => {
+  const withCradle = (words: string) =>
+    spoilt("case.yaml", "held: { by: floor } }", `held: { by: cradle, ${words} } }`);
+  const lining = "lining: { kind: soft, thickness: 25 }";
+
+  test("without the height of its walls is refused with its row", () => {
+    const texts = withCradle(`${lining}, lid: true`);
+    expect(onlyProblem(texts)).toMatchObject({
+      file: "case.yaml",
+      row: rowOf(texts, "case.yaml", "battery:"),
+      column: "contents.battery.held.rim",
+      expected: 'rim, lining, lid with "by: cradle"',
+    });
+  });
+
+  test("on a shelf that its section does not have is refused", () => {
+    const texts = withCradle(`shelf: attic, rim: 60, ${lining}, lid: true`);
+    expect(problemsOf(texts)[0]).toMatchObject({
+      column: "contents.battery.held.shelf",
+      value: "attic",
+      expected: "a shelf of section box (board)",
+    });
+  });
+
+  test("that hangs in the air is refused: it stands on the floor or on its shelf", () => {
+    const texts = spoilt(
+      "case.yaml",
+      "at: [50, 50, 0], size: [200, 150, 120], held: { by: floor } }",
+      `at: [50, 50, 30], size: [200, 150, 120], held: { by: cradle, rim: 60, ${lining}, lid: true } }`,
+    );
+    expect(onlyProblem(texts)).toMatchObject({
+      column: "contents.battery.at",
+      expected: "up 0, since the floor holds it",
+    });
+  });
+
+  test("is read, and its shelf carries the thing", () => {
+    const texts = spoilt(
+      "case.yaml",
+      "held: { by: shelf, shelf: board }",
+      `held: { by: cradle, shelf: board, rim: 60, ${lining}, rated: 200 N, lid: false }`,
+    );
+    const { case: description, parts } = designOf(texts);
+    expect(description.contents[0]?.held).toEqual({
+      by: "cradle",
+      shelf: "board",
+      rim: 0.06,
+      lining: { kind: "soft", thickness: 0.025 },
+      rated: 200,
+      lid: false,
+    });
+    expect(parts.shelves[0]?.carries.map(({ content }) => content.name)).toEqual(["meter"]);
+  });
+});

@@ -92,10 +92,10 @@ function overlap(one: Body, other: Body): boolean {
 /** What is held by a shelf or the floor stands on it, with its middle over it. */
 function checkStands({ name, at, size, held }: Content, shelves: readonly Body[], ruler: Ruler): Fault[] {
   const path = ["contents", name, "at"];
-  if (held.by === "floor") {
+  if (held.by === "floor" || (held.by === "cradle" && held.shelf === undefined)) {
     return at.z <= rounding ? [] : [{ path, value: ruler(at.z), expected: "up 0, since the floor holds it" }];
   }
-  if (held.by !== "shelf") return [];
+  if (held.by !== "shelf" && held.by !== "cradle") return [];
   const shelf = shelves.find((body) => body.name === held.shelf);
   if (!shelf) return [];
   const top = shelf.low.z + shelf.size.z;

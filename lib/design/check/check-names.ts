@@ -113,7 +113,7 @@ function notASection(path: CasePath, name: string, sections: readonly Section[])
 }
 
 function shelfOf({ name, section, held }: Content, shelves: readonly Shelf[]): Fault[] {
-  if (held.by !== "shelf") return [];
+  if (!("shelf" in held) || held.shelf === undefined) return [];
   const here = shelves.filter((shelf) => shelf.section === section).map((shelf) => shelf.name);
   if (here.includes(held.shelf)) return [];
   const expected = `a shelf of section ${section} (${here.join(", ") || "it has none"})`;

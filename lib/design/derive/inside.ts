@@ -25,7 +25,7 @@ export function shelfPart(
 ): ShelfPart {
   const carries = contents.filter(
     ({ content: { held, section } }) =>
-      held.by === "shelf" && held.shelf === shelf.name && section === shelf.section,
+      "shelf" in held && held.shelf === shelf.name && section === shelf.section,
   );
   return { shelf, panel: shelfPanel(shelf, stock, layouts), carries };
 }

@@ -13,6 +13,8 @@ export function contentSteps({ parts }: Workshop): string[] {
         return `${place} on the floor, wedged or strapped so that it cannot slide.`;
       case "strap":
         return `${place} with ${counted(held.straps, "strap")}, pulled tight.`;
+      case "cradle":
+        return `${place} in its cradle ${held.shelf === undefined ? "on the floor" : `on "${held.shelf}"`}, lined with ${held.lining.kind}${held.lid ? ", and close its strap or lid" : "; give it a strap or lid first"}.`;
       case "hung":
         return `${place}, hung with ${counted(held.count, "fastener")} (${held.fastener})${held.secondHold ? ", and clip its second hold" : "; give it a second hold first"}.`;
       default:

@@ -12,6 +12,9 @@ import { sheetModuli } from "../stiffness/sheet-moduli.js";
 /** Wheels of a van hop at 10 to 15 a second, its body shakes up to about 20: common practice, no source. */
 export const vehicleBand: Frequency = Frequency.si(20);
 
+const rattleCaution =
+  "What hums on the road works screws, rivets and lamp holders loose: go over all of them after the first trip, and again every month.";
+
 /** Damping of thin panels and of foam: common practice, no source. */
 const panelDamping = ratio(0.05);
 
@@ -26,6 +29,7 @@ export function rattleFindings(input: ReviewInput): readonly Finding[] {
         question: `Does a panel of ${name} shake with the ${input.case.journey.vehicle}?`,
       },
       () => rattleReply(input, name),
+      [rattleCaution],
     ),
   );
 }
@@ -47,7 +51,7 @@ function rattleReply(input: ReviewInput, section: string): Reply {
     facts: `${panel.id} is the slowest, at ${Frequency.show(line.value, { digits: 2 })} with its edges free to turn; a shake of ${Frequency.show(vehicleBand)} reaches its middle ${passed.value.toPrecision(2)} times.`,
     remedy: "A batten or a foam strip across its middle quiets it.",
     because: [line, passed],
-    cautions: [],
+    cautions: [rattleCaution],
     source: [
       cite("common-practice", "vehicles shake below 20 Hz"),
       cite("anisotropic-plates", "free vibration"),

@@ -34,7 +34,8 @@ function pressureOn(
   if (face === "top") return demands.topPressure;
   if (face !== "bottom") return demands.sidePressure;
   const standing = parts.contents.filter(
-    ({ content }) => content.section === section && content.held.by === "floor",
+    ({ content: { section: where, held } }) =>
+      where === section && (held.by === "floor" || (held.by === "cradle" && held.shelf === undefined)),
   );
   const weight = standing.reduce((sum, { content }) => sum + content.mass * standardGravity, 0);
   return Pressure.si((demands.jerk * weight) / (clearWidth * clearHeight));

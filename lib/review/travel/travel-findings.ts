@@ -14,6 +14,7 @@ import { liftFindings } from "./lift-findings.js";
 import { pushFindings } from "./push-findings.js";
 import { rampFindings } from "./ramp-findings.js";
 import { rollFinding } from "./roll-finding.js";
+import { shelfRoadFindings } from "./shelf-road-findings.js";
 import { stairsFindings } from "./stairs-findings.js";
 import { standingFindings } from "./standing-findings.js";
 import { teamFindings } from "./team-findings.js";
@@ -38,6 +39,7 @@ export function travelFindings(input: ReviewInput): readonly Finding[] {
     ...childFindings(input),
     ...tipFindings(input),
     ...lashingFindings(input),
+    ...shelfRoadFindings(input),
     ...dropFindings(input),
     ...dropEdgeFindings(input),
   ];
