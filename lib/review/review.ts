@@ -17,6 +17,7 @@ import { type Bill, billOf } from "./money/bill.js";
 import { type BusinessReview, businessReview } from "./money/business.js";
 import { moneyFindings } from "./money/money-findings.js";
 import type { ReviewInput } from "./review-input.js";
+import { saidInFull } from "./said-in-full.js";
 import { panelSagFindings } from "./stiffness/panel-sag-findings.js";
 import { shelfSagFindings } from "./stiffness/shelf-sag.js";
 import { travelFindings } from "./travel/travel-findings.js";
@@ -42,23 +43,12 @@ export function reviewCase(input: ReviewInput): Review {
   const once = lazily();
   const review: Review = {
     get stiffness() {
-      return once("stiffness", () => [...panelSagFindings(input), ...shelfSagFindings(input)]);
+      return once("stiffness", () =>
+        [...panelSagFindings(input), ...shelfSagFindings(input)].map(saidInFull),
+      );
     },
     get joints() {
-      return once("joints", () => [
-        ...gripFindings(input),
-        edgeDistanceFinding(input),
-        ...handleFindings(input),
-        ...loneHandleFindings(input),
-        ...cornerFindings(input),
-        ...casterFindings(input),
-        ...hingeFindings(input),
-        ...seamFindings(input),
-        ...latchFindings(input),
-        ...insertFindings(input),
-        ...shelfJointFindings(input),
-        ...hungFindings(input),
-      ]);
+      return once("joints", () => jointFindings(input).map(saidInFull));
     },
     get travel() {
       return once("travel", () => travelFindings(input));
@@ -86,6 +76,24 @@ export function reviewCase(input: ReviewInput): Review {
     },
   };
   return review;
+}
+
+/** Every question about what is riveted, screwed, hinged and hung. */
+function jointFindings(input: ReviewInput): readonly Finding[] {
+  return [
+    ...gripFindings(input),
+    edgeDistanceFinding(input),
+    ...handleFindings(input),
+    ...loneHandleFindings(input),
+    ...cornerFindings(input),
+    ...casterFindings(input),
+    ...hingeFindings(input),
+    ...seamFindings(input),
+    ...latchFindings(input),
+    ...insertFindings(input),
+    ...shelfJointFindings(input),
+    ...hungFindings(input),
+  ];
 }
 
 /** Remembers the first answer under each name. */

@@ -2,7 +2,7 @@ import { TemperatureRise } from "../../inside/index.js";
 import { Temperature } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
-import { compared } from "../compared.js";
+import { compared, criterionWords } from "../compared.js";
 import type { RatioInterval } from "../finding.js";
 import type { Reply } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
@@ -49,7 +49,7 @@ function alreadyTooWarm(input: ReviewInput, { outside, name, hottest }: HeatLimi
   const style = styleOf(input.case);
   return {
     verdict: "fails",
-    answer: `The air outside, ${Temperature.show(outside, style)}, is already as warm as the ${name} may work in, ${Temperature.show(hottest, style)}: no vent helps, only shade and a cooler place.`,
+    answer: `The air outside, ${Temperature.show(outside, style)}, is already as warm as the ${name} may work in, ${Temperature.show(hottest, style)}: no vent helps, only a cooler place. No margin. ${criterionWords(criterion)}`,
     demand: amount(Temperature, "air outside", outside),
     capacity: amount(Temperature, `warmest air for the ${name}`, hottest),
     because: [],

@@ -26,12 +26,16 @@ export function casterFindings(input: ReviewInput): readonly Finding[] {
       `Do the fasteners of a ${caster.stock.name} hold when it strikes a kerb?`,
     );
     const strength = fastenerStrength(fastening, "pull", input);
-    if (!isKnown(strength)) return [unknown(asked, strength)];
+    if (!isKnown(strength)) return [unknown(asked, strength, [kerb])];
     return [
-      guarded(asked, () => casterReply(input, caster, fastening, Math.max(1, casters.length - 1), strength)),
+      guarded(asked, () => casterReply(input, caster, fastening, Math.max(1, casters.length - 1), strength), [
+        kerb,
+      ]),
     ];
   });
 }
+
+const kerb = "Lift the case over kerbs: a caster torn out tips the case towards whoever pushes it.";
 
 function casterReply(
   input: ReviewInput,
@@ -65,7 +69,7 @@ function casterReply(
     ratio: used,
     ...(interval ? { interval } : {}),
     because: [balance, load, worse, ...known.because, allowed],
-    cautions: ["Lift the case over kerbs: a caster torn out tips the case towards whoever pushes it."],
+    cautions: [kerb],
     source: [
       cite("common-practice", "a kerb strikes as hard as the caster bears"),
       cite("statics", "prying"),

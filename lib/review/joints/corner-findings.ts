@@ -13,6 +13,9 @@ import { fasteningsOf, hardwareQuestion, oneOfEach } from "./hardware-parts.js";
 import { isKnown, type KnownStrength } from "./known-strength.js";
 import { useInterval } from "./use-interval.js";
 
+const notADrop =
+  "A real drop is harder than a jolt: this is setting down in a hurry, not falling off a truck.";
+
 /** A section set down on one corner: its weight with a jolt, shared by all fasteners of that corner. */
 export function cornerFindings(input: ReviewInput): readonly Finding[] {
   return oneOfEach(input, "protect").flatMap((corner) => {
@@ -25,9 +28,9 @@ export function cornerFindings(input: ReviewInput): readonly Finding[] {
       `Do the fasteners of a ${corner.stock.name} hold when ${corner.section} comes down on it?`,
     );
     const strength = fastenerStrength(first, "shear", input);
-    if (!isKnown(strength)) return [unknown(asked, strength)];
+    if (!isKnown(strength)) return [unknown(asked, strength, [notADrop])];
     const count = groups.reduce((sum, group) => sum + group.count, 0);
-    return [guarded(asked, () => cornerReply(input, corner.section, count, strength))];
+    return [guarded(asked, () => cornerReply(input, corner.section, count, strength), [notADrop])];
   });
 }
 
@@ -47,9 +50,7 @@ function cornerReply(input: ReviewInput, section: string, count: number, known: 
     ratio: used,
     ...(interval ? { interval } : {}),
     because: [balance, load, ...known.because, allowed],
-    cautions: [
-      "A real drop is harder than a jolt: this is setting down in a hurry, not falling off a truck.",
-    ],
+    cautions: [notADrop],
     source: [cite("common-practice", "all weight on one corner for a moment")],
   };
 }

@@ -70,6 +70,9 @@ function lonePull(input: ReviewInput, section: string): HandlePull {
   return { force: line.value, because: [balance, line] };
 }
 
+const letsGo =
+  "A handle that lets go drops a corner on a foot: look at the rivets before every lift, and replace a loose one.";
+
 function handleFinding(
   input: ReviewInput,
   handle: HardwarePart,
@@ -77,18 +80,20 @@ function handleFinding(
   pull: () => HandlePull,
 ): Finding {
   const own = hardwareStrength(handle, input);
-  if (!isKnown(own)) return unknown(question, own);
+  if (!isKnown(own)) return unknown(question, own, [letsGo]);
   const fastening = input.parts.fastenings.find(({ holds }) => holds === handle.id);
   if (!fastening) {
     const missing = {
       measure: `what fastens ${handle.stock.name}`,
       how: "name its fastener in hardware.csv",
     };
-    return unknown(question, missing);
+    return unknown(question, missing, [letsGo]);
   }
   const each = fastenerStrength(fastening, "shear", input);
-  if (!isKnown(each)) return unknown(question, each);
-  return guarded(question, () => handleReply(input, pull(), { part: handle, fastening, own, each }));
+  if (!isKnown(each)) return unknown(question, each, [letsGo]);
+  return guarded(question, () => handleReply(input, pull(), { part: handle, fastening, own, each }), [
+    letsGo,
+  ]);
 }
 
 function handleReply(input: ReviewInput, { force, because }: HandlePull, handle: FastenedHardware): Reply {
@@ -108,9 +113,7 @@ function handleReply(input: ReviewInput, { force, because }: HandlePull, handle:
     ratio: used,
     ...(interval ? { interval } : {}),
     because: [...because, ...behind],
-    cautions: [
-      "A handle that lets go drops a corner on a foot: look at the rivets before every lift, and replace a loose one.",
-    ],
+    cautions: [letsGo],
     source: [cite("common-practice", "one handle carries all for a moment"), cite("machine-design", "8-12")],
   };
 }

@@ -13,6 +13,8 @@ import { fasteningsOf, hardwareQuestion, oneOfEach } from "./hardware-parts.js";
 import { isKnown, type KnownStrength } from "./known-strength.js";
 import { strengthInterval } from "./use-interval.js";
 
+const leaned = "Somebody will lean on an open door: give it a stay.";
+
 /** A door that hangs open on its hinges: its weight, and the couple that pulls the upper hinge off. */
 export function hingeFindings(input: ReviewInput): readonly Finding[] {
   return oneOfEach(input, "hinge").flatMap((hinge) => {
@@ -29,10 +31,10 @@ export function hingeFindings(input: ReviewInput): readonly Finding[] {
       `Do the hinges of ${leaf.id} hold the open door, with a jolt?`,
     );
     const [shear, pull] = [fastenerStrength(first, "shear", input), fastenerStrength(first, "pull", input)];
-    if (!isKnown(shear)) return [unknown(asked, shear)];
-    if (!isKnown(pull)) return [unknown(asked, pull)];
+    if (!isKnown(shear)) return [unknown(asked, shear, [leaned])];
+    if (!isKnown(pull)) return [unknown(asked, pull, [leaned])];
     const fewest = Math.min(...groups.map(({ count }) => count));
-    return [guarded(asked, () => hingeReply(input, leaf, hinges, fewest, shear, pull))];
+    return [guarded(asked, () => hingeReply(input, leaf, hinges, fewest, shear, pull), [leaned])];
   });
 }
 
@@ -68,8 +70,11 @@ function hingeReply(
     ratio: line.value,
     ...(interval ? { interval } : {}),
     because: [...shear.because, ...pull.because, line],
-    cautions: ["Somebody will lean on an open door: give it a stay."],
-    source: [cite("statics", "couple of two hinges")],
+    cautions: [leaned],
+    source: [
+      cite("common-practice", "safety factor of the case file"),
+      cite("statics", "couple of two hinges"),
+    ],
   };
 }
 

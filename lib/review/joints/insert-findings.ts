@@ -14,6 +14,8 @@ import { type FastenerStrength, isKnown } from "./known-strength.js";
 import { groupsHolding } from "./pull-findings.js";
 import { strengthInterval } from "./use-interval.js";
 
+const askew = "An insert that was run in askew or twice holds little: drill beside it and set a new one.";
+
 /** Whether inserts hold what is screwed to them, with a jolt, upright or lying. */
 export function insertFindings(input: ReviewInput): readonly Finding[] {
   return input.parts.contents.flatMap((part) => {
@@ -27,8 +29,8 @@ export function insertFindings(input: ReviewInput): readonly Finding[] {
       question: `Do the inserts of the ${name} hold it with a jolt, whichever way the case lies?`,
     };
     const [pull, shear] = [fastenerStrength(group, "pull", input), fastenerStrength(group, "shear", input)];
-    if (!isKnown(pull)) return [unknown(question, pull)];
-    if (!isKnown(shear)) return [unknown(question, shear)];
+    if (!isKnown(pull)) return [unknown(question, pull, [askew])];
+    if (!isKnown(shear)) return [unknown(question, shear, [askew])];
     return [guarded(question, () => insertReply(input, part, held.to, group.count, { pull, shear }))];
   });
 }
@@ -97,7 +99,7 @@ function insertReply(
       ...known.shear.because,
       ...ways.map((way) => combinedUse.worked(inputs(way, strengths))),
     ],
-    cautions: ["An insert that was run in askew or twice holds little: drill beside it and set a new one."],
+    cautions: [askew],
     source: [cite("statics", "prying over the foot"), cite("en-1995", "8.3.3, eq. 8.28")],
   };
 }

@@ -41,7 +41,7 @@ function latchFinding(input: ReviewInput, name: string, parts: readonly Hardware
   const fastening = part && fasteningsOf(part, input)[0];
   if (!fastening) {
     const missing = { measure: `what fastens ${name}`, how: "name its fastener in hardware.csv" };
-    return unknown(question, missing);
+    return unknown(question, missing, [underIt]);
   }
   const own = hardwareStrength(part, input);
   if (!isKnown(own)) return unknown(question, own, [underIt]);

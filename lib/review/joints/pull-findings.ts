@@ -23,9 +23,13 @@ export function shelfJointFindings(input: ReviewInput): readonly Finding[] {
       subject: shelf.name,
       question: `Do the joints of the ${shelf.name} hold what stands on it, with a jolt?`,
     };
-    return jointFinding(input, question, groupsHolding(input, shelf.name), "shear", shelfMass(part), []);
+    return jointFinding(input, question, groupsHolding(input, shelf.name), "shear", shelfMass(part), [
+      shelfFalls,
+    ]);
   });
 }
+
+const shelfFalls = "A shelf that comes down throws what stands on it: look at its screws before every trip.";
 
 /** The fasteners that hold a shelf, a content or a second hold. */
 export function groupsHolding({ parts }: ReviewInput, name: string): readonly Fastening[] {
@@ -42,11 +46,16 @@ export function jointFinding(
   cautions: readonly string[],
 ): Finding {
   const [first] = groups;
-  if (!first) return unknown(question, { measure: "its fasteners", how: "name them in the case file" });
+  if (!first)
+    return unknown(question, { measure: "its fasteners", how: "name them in the case file" }, cautions);
   const strength = fastenerStrength(first, direction, input);
-  if (!isKnown(strength)) return { ...unknown(question, strength), cautions };
+  if (!isKnown(strength)) return unknown(question, strength, cautions);
   const count = groups.reduce((sum, group) => sum + group.count, 0);
-  return guarded(question, () => ({ ...jointReply(input, count, direction, mass, strength), cautions }));
+  return guarded(
+    question,
+    () => ({ ...jointReply(input, count, direction, mass, strength), cautions }),
+    cautions,
+  );
 }
 
 function jointReply(

@@ -32,10 +32,12 @@ export function seamFindings(input: ReviewInput): readonly Finding[] {
       question: `Do the riveted edges of ${name} keep it square when it is pushed sideways with its own weight?`,
     };
     const strength = fastenerStrength(wall.seam, "shear", input);
-    if (!isKnown(strength)) return [unknown(question, strength)];
-    return [guarded(question, () => seamReply(input, name, wall, strength))];
+    if (!isKnown(strength)) return [unknown(question, strength, [racked])];
+    return [guarded(question, () => seamReply(input, name, wall, strength), [racked])];
   });
 }
+
+const racked = "A case that racks lets its door and its load go: set it down at the first loose rivet.";
 
 /** The shortest wall has the strongest shear flow. */
 function weakestWall({ parts }: ReviewInput, section: string): RivetedWall | undefined {
@@ -76,10 +78,12 @@ function seamReply(
     ratio: used,
     ...(interval ? { interval } : {}),
     because: [balance, load, ...known.because, allowed],
-    cautions:
-      panel.openings.length > 0
+    cautions: [
+      racked,
+      ...(panel.openings.length > 0
         ? [`${panel.id} has openings: what is left of it passes more shear to fewer rivets near them.`]
-        : [],
+        : []),
+    ],
     source: [
       cite("statics", "even shear flow round a wall"),
       cite("common-practice", "its own weight sideways"),
