@@ -31,6 +31,9 @@ export function stretches(x: Float64Array, y: Float64Array): readonly Stretch[] 
   return places.map(({ shapes }) => stretchAt(shapes, x, y));
 }
 
+/** Room that every element uses anew: slopes of the shape functions at one place. */
+const scratch = { alongX: new Float64Array(nodesPerElement), alongY: new Float64Array(nodesPerElement) };
+
 /** Numbers for each pair of nodes in slopeProducts. */
 const perPair = 4;
 
@@ -41,9 +44,10 @@ const perPair = 4;
  * @returns four values a pair, 9 pairs a row
  */
 export function slopeProducts(at: readonly Stretch[]): Float64Array {
-  const [alongX, alongY] = [new Float64Array(places.length), new Float64Array(places.length)];
+  const { alongX, alongY } = scratch;
   const result = new Float64Array(perPair * nodesPerElement ** 2);
-  places.forEach(({ shapes, weight }, place) => {
+  for (let place = 0; place < places.length; place++) {
+    const { shapes, weight } = places[place]!;
     const { alongXi, alongEta } = shapes;
     const { xXi, yXi, xEta, yEta, area } = at[place]!;
     for (let node = 0; node < nodesPerElement; node++) {
@@ -61,7 +65,7 @@ export function slopeProducts(at: readonly Stretch[]): Float64Array {
         result[pair + 3]! += ay * alongY[b]!;
       }
     }
-  });
+  }
   return result;
 }
 

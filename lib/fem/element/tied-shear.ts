@@ -31,6 +31,14 @@ function parabola(own: number, at: number): number {
   return (scaled * (scaled + Math.sign(own))) / 2;
 }
 
+/** Room that every element uses anew: strains along xi and eta at the tied places, and at one place of integration. */
+const scratch = {
+  tiedXi: tied.map(() => new Float64Array(shearColumns)),
+  tiedEta: tied.map(() => new Float64Array(shearColumns)),
+  xi: new Float64Array(shearColumns),
+  eta: new Float64Array(shearColumns),
+};
+
 /**
  * Integral of the shear energy: 27 rows, w, bx, by a node.
  *
@@ -40,51 +48,62 @@ export function shearStiffness(
   x: Float64Array,
   y: Float64Array,
   at: readonly Stretch[],
-  [xx, xy, yy]: Sheet["shear"],
+  shear: Sheet["shear"],
 ): Float64Array {
-  const size = shearColumns;
-  const result = new Float64Array(size * size);
-  const rowsXi = tiedXi.map((shapes) => {
-    const { xXi, yXi } = stretchAt(shapes, x, y);
-    return shearRow(shapes.value, shapes.alongXi, xXi, yXi);
-  });
-  const rowsEta = tiedEta.map((shapes) => {
-    const { xEta, yEta } = stretchAt(shapes, x, y);
-    return shearRow(shapes.value, shapes.alongEta, xEta, yEta);
-  });
-  const alongXi = new Float64Array(size);
-  const alongEta = new Float64Array(size);
-  places.forEach(({ weight }, place) => {
-    interpolate(rowsXi, weightsXi[place]!, alongXi);
-    interpolate(rowsEta, weightsEta[place]!, alongEta);
-    const { xXi, yXi, xEta, yEta, area } = at[place]!;
-    const share = weight / area;
-    // Stiffness against shear along xi and eta of the square.
-    const ii = share * (xx * yEta * yEta - 2 * xy * yEta * xEta + yy * xEta * xEta);
-    const ij = share * (-xx * yEta * yXi + xy * (yEta * xXi + yXi * xEta) - yy * xEta * xXi);
-    const jj = share * (xx * yXi * yXi - 2 * xy * yXi * xXi + yy * xXi * xXi);
-    for (let row = 0; row < size; row++) {
-      const force = ii * alongXi[row]! + ij * alongEta[row]!;
-      const other = ij * alongXi[row]! + jj * alongEta[row]!;
-      const start = row * size;
-      for (let column = 0; column <= row; column++)
-        result[start + column]! += force * alongXi[column]! + other * alongEta[column]!;
-    }
-  });
-  for (let row = 0; row < size; row++)
-    for (let column = 0; column < row; column++) result[column * size + row] = result[row * size + column]!;
+  const result = new Float64Array(shearColumns * shearColumns);
+  for (let k = 0; k < tied.length; k++) {
+    const { xXi, yXi } = stretchAt(tiedXi[k]!, x, y);
+    shearRow(tiedXi[k]!.value, tiedXi[k]!.alongXi, xXi, yXi, scratch.tiedXi[k]!);
+    const { xEta, yEta } = stretchAt(tiedEta[k]!, x, y);
+    shearRow(tiedEta[k]!.value, tiedEta[k]!.alongEta, xEta, yEta, scratch.tiedEta[k]!);
+  }
+  for (let place = 0; place < places.length; place++) {
+    interpolate(scratch.tiedXi, weightsXi[place]!, scratch.xi);
+    interpolate(scratch.tiedEta, weightsEta[place]!, scratch.eta);
+    addEnergy(result, at[place]!, places[place]!.weight, shear);
+  }
+  for (let row = 0; row < shearColumns; row++) {
+    for (let column = 0; column < row; column++)
+      result[column * shearColumns + row] = result[row * shearColumns + column]!;
+  }
   return result;
 }
 
+/** Adds the lower half of what one place of integration gives. */
+function addEnergy(
+  result: Float64Array,
+  { xXi, yXi, xEta, yEta, area }: Stretch,
+  weight: number,
+  [xx, xy, yy]: Sheet["shear"],
+): void {
+  const { xi, eta } = scratch;
+  const share = weight / area;
+  // Stiffness against shear along xi and eta of the square.
+  const ii = share * (xx * yEta * yEta - 2 * xy * yEta * xEta + yy * xEta * xEta);
+  const ij = share * (-xx * yEta * yXi + xy * (yEta * xXi + yXi * xEta) - yy * xEta * xXi);
+  const jj = share * (xx * yXi * yXi - 2 * xy * yXi * xXi + yy * xXi * xXi);
+  for (let row = 0; row < shearColumns; row++) {
+    const force = ii * xi[row]! + ij * eta[row]!;
+    const other = ij * xi[row]! + jj * eta[row]!;
+    const start = row * shearColumns;
+    for (let column = 0; column <= row; column++)
+      result[start + column]! += force * xi[column]! + other * eta[column]!;
+  }
+}
+
 /** Slope of w along a line of the square, plus the turn of the fibre along it. */
-function shearRow(value: Shapes["value"], slope: Float64Array, lineX: number, lineY: number): Float64Array {
-  const row = new Float64Array(shearColumns);
+function shearRow(
+  value: Shapes["value"],
+  slope: Float64Array,
+  lineX: number,
+  lineY: number,
+  row: Float64Array,
+): void {
   for (let node = 0; node < nodesPerElement; node++) {
     row[3 * node] = slope[node]!;
     row[3 * node + 1] = value[node]! * lineX;
     row[3 * node + 2] = value[node]! * lineY;
   }
-  return row;
 }
 
 function interpolate(rows: readonly Float64Array[], weights: readonly number[], result: Float64Array): void {

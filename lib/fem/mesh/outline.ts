@@ -97,7 +97,9 @@ function quarters(arcs: readonly Arc[], chords: number): readonly Spot[] {
 
 /** Distance of two places. */
 export function apart(a: Spot, b: Spot): number {
-  return Math.hypot(a[0] - b[0], a[1] - b[1]);
+  const dx = a[0] - b[0];
+  const dy = a[1] - b[1];
+  return Math.sqrt(dx * dx + dy * dy);
 }
 
 /** Whether a place lies in a cutout. */
@@ -105,9 +107,11 @@ export function isCut(cutout: Cutout, [x, y]: Spot): boolean {
   if (cutout.kind === "circle") return Math.hypot(x - cutout.x, y - cutout.y) < cutout.radius;
   if (cutout.kind === "polygon") return isInside(cutout.points, [x, y]);
   const { left, bottom, width, height, radius } = cutout;
-  const [dx, dy] = [Math.abs(x - left - width / 2), Math.abs(y - bottom - height / 2)];
+  const dx = Math.abs(x - left - width / 2);
+  const dy = Math.abs(y - bottom - height / 2);
   if (dx > width / 2 || dy > height / 2) return false;
-  const [cx, cy] = [dx - (width / 2 - radius), dy - (height / 2 - radius)];
+  const cx = dx - (width / 2 - radius);
+  const cy = dy - (height / 2 - radius);
   return !(cx > 0 && cy > 0 && Math.hypot(cx, cy) > radius);
 }
 

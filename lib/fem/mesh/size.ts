@@ -11,22 +11,29 @@ const cornerShare = 1 / 2;
 const aroundCircle = 28;
 const arcShare = 1 / 4;
 
-/** Sharp corners where the material turns back on itself, where strains pile up. */
-export function sharpCorners({ length, width, cutouts }: Outline): readonly Spot[] {
-  return cutouts
+/**
+ * Sharp corners inside the panel, where strains pile up: where the material turns back on itself, and where a strip
+ * of another make-up ends.
+ */
+export function sharpCorners(
+  { length, width, cutouts }: Outline,
+  strips: readonly { readonly left: number; readonly bottom: number; readonly width: number; readonly height: number }[],
+): readonly Spot[] {
+  const ofCutouts = cutouts
     .filter((cutout) => cutout.kind !== "circle" && (cutout.kind === "polygon" || cutout.radius === 0))
-    .flatMap((cutout) => ringOf(cutout))
-    .filter(([x, y]) => x > 0 && x < length && y > 0 && y < width);
+    .flatMap((cutout) => ringOf(cutout));
+  const ofStrips = strips.flatMap((strip) => ringOf({ kind: "rectangle", name: "strip", ...strip, radius: 0 }));
+  return [...ofCutouts, ...ofStrips].filter(([x, y]) => x > 0 && x < length && y > 0 && y < width);
 }
 
 /**
  * Sizes graded towards sharp corners and small radii.
  *
  * @param outline the panel
+ * @param corners sharp ones
  * @param largest size far from any of them, m
  */
-export function gradedSize(outline: Outline, largest: number): SizeAt {
-  const corners = sharpCorners(outline);
+export function gradedSize(outline: Outline, corners: readonly Spot[], largest: number): SizeAt {
   const arcs = outline.cutouts.flatMap(arcsOf);
   return (place) => {
     let size = largest;
@@ -61,7 +68,7 @@ export function gradedAlong(places: readonly number[], largest: number): (at: nu
  * @returns places from `from` to `to`, both included
  */
 export function divided(from: number, to: number, size: (at: number) => number): readonly number[] {
-  const samples = 64;
+  const samples = 32;
   const step = (to - from) / samples;
   const counted = [0];
   for (let i = 0; i < samples; i++) counted.push(counted[i]! + step / size(from + (i + 0.5) * step));

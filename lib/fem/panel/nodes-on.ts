@@ -17,12 +17,15 @@ export function sidesOnLine(mesh: QuadMesh, from: Spot, to: Spot): readonly Side
 }
 
 function isOnLine({ x, y }: QuadMesh, node: number, from: Spot, to: Spot): boolean {
-  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-  const length = Math.hypot(dx, dy);
-  const [ax, ay] = [x[node]! - from[0], y[node]! - from[1]];
-  const along = (ax * dx + ay * dy) / length;
-  const aside = Math.abs(ax * dy - ay * dx) / length;
-  return aside < close * length && along > -close * length && along < (1 + close) * length;
+  const dx = to[0] - from[0];
+  const dy = to[1] - from[1];
+  const ax = x[node]! - from[0];
+  const ay = y[node]! - from[1];
+  // All times the line's length, so that no root is taken.
+  const squared = dx * dx + dy * dy;
+  const along = ax * dx + ay * dy;
+  const aside = Math.abs(ax * dy - ay * dx);
+  return aside < close * squared && along > -close * squared && along < (1 + close) * squared;
 }
 
 /** The node nearest to a place. */
@@ -30,7 +33,7 @@ export function nodeNear({ x, y }: QuadMesh, [atX, atY]: Spot): number {
   let nearest = 0;
   let least = Infinity;
   for (let node = 0; node < x.length; node++) {
-    const away = Math.hypot(x[node]! - atX, y[node]! - atY);
+    const away = (x[node]! - atX) ** 2 + (y[node]! - atY) ** 2;
     if (away < least) [nearest, least] = [node, away];
   }
   return nearest;
