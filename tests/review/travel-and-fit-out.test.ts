@@ -110,14 +110,25 @@ describe("mass", () => {
     const contents = demo.case.contents.reduce((sum, one) => sum + one.mass, 0);
     expect(mass("stacked", "loaded") - mass("stacked", "empty")).toBeCloseTo(contents, 9);
     expect(mass("upper", "loaded") + mass("lower", "loaded")).toBeCloseTo(mass("stacked", "loaded"), 9);
-    expect(mass("lower", "loaded, doors off")).toBeLessThan(mass("lower", "loaded"));
-    expect(mass("upper", "loaded, doors off")).toBe(mass("upper", "loaded"));
+    expect(mass("lower", "loaded, lids and doors off")).toBeLessThan(mass("lower", "loaded"));
+    expect(mass("upper", "loaded, lids and doors off")).toBe(mass("upper", "loaded"));
   });
 
   test("has an interval from the weighed offcuts, none where nothing was weighed twice", () => {
     expect(statesOfMass(demo).every(({ halfWidth }) => Number(halfWidth) > 0)).toBe(true);
+    expect(statesOfMass(demo).every(({ centreHalf }) => Number(centreHalf?.z) > 0)).toBe(true);
     const unweighed = { ...demo, measurements: { ...demo.measurements, weights: [] } };
     expect(statesOfMass(unweighed).filter((state) => "halfWidth" in state)).toEqual([]);
+    expect(find(reviewCase(unweighed).travel, "travel.tip")).not.toHaveProperty("interval");
+  });
+
+  test("leaves the tilt an interval that the weighings explain", () => {
+    const tip = find(travel, "travel.tip");
+    expect(tip?.interval?.low).toBeLessThan(tip?.ratio ?? 0);
+    expect(tip?.interval?.high).toBeGreaterThan(tip?.ratio ?? 0);
+    const shares = tip?.interval?.shares ?? [];
+    expect(shares.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9);
+    expect(shares.every(({ input }) => input.startsWith("density of "))).toBe(true);
   });
 
   test("a content moved as advised brings the balance where it was wanted", () => {

@@ -2,7 +2,7 @@
 import type { Job } from "../../job/index.js";
 import { Inertia, teamShares, toppleDirections } from "../../moving/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
-import { Angle, Length, Mass } from "../../quantity/index.js";
+import { Angle, Length, Mass, showNumber } from "../../quantity/index.js";
 import {
   judgeShare,
   limitOf,
@@ -16,10 +16,12 @@ import {
 } from "../../review/index.js";
 import { massUnit } from "./moving.js";
 
-/** Every section and the stack: loaded, empty and with its doors off. */
+/** Every section and the stack: loaded, empty and with its lids and doors off. */
 export function massStatesTable(job: Job): TableView {
   const style = styleOf(job.case);
-  const above = (height: Length): string => Length.show(Length.si(height + standingHeight(job)), style);
+  const above = (height: Length): Length => Length.si(height + standingHeight(job));
+  const place = ({ centreHalf }: StateOfMass, axis: "x" | "y" | "z", value: Length): string =>
+    `${Length.show(value, style)}${centreHalf ? ` ± ${shortLength(centreHalf[axis], job.case.units)}` : ""}`;
   const inertia = (value: Inertia): string => Inertia.show(value, style);
   return tableOf(
     statesOfMass(job),
@@ -27,15 +29,21 @@ export function massStatesTable(job: Job): TableView {
       { heading: "What", cell: ({ what }) => what },
       { heading: "State", cell: ({ state }) => state },
       { heading: "Mass", cell: (row) => massWords(row, job.case.units) },
-      { heading: "From the left", cell: ({ balance }) => Length.show(balance.value.x, style) },
-      { heading: "From the front", cell: ({ balance }) => Length.show(balance.value.y, style) },
-      { heading: "Above the floor, stacked", cell: ({ balance }) => above(balance.value.z) },
+      { heading: "From the left", cell: (row) => place(row, "x", row.balance.value.x) },
+      { heading: "From the front", cell: (row) => place(row, "y", row.balance.value.y) },
+      { heading: "Above the floor, stacked", cell: (row) => place(row, "z", above(row.balance.value.z)) },
       { heading: "Inertia, nodding", cell: (row) => inertia(row.inertia.value.x) },
       { heading: "Rocking", cell: (row) => inertia(row.inertia.value.y) },
       { heading: "Turning", cell: (row) => inertia(row.inertia.value.z) },
     ],
-    "Mass, balance and inertia; ± is the 95 % interval that the weighed offcuts leave",
+    "Mass, balance and inertia; ± is half of the 95 % interval that the weighed offcuts leave",
   );
+}
+
+/** Too short for a rule's fractions: decimals. */
+function shortLength(length: Length, units: "inch" | "metric"): string {
+  const unit = units === "inch" ? "in" : "mm";
+  return `${showNumber(Length.in(length, unit), 1)} ${unit}`;
 }
 
 function massWords({ balance, halfWidth }: StateOfMass, units: "inch" | "metric"): string {

@@ -1,16 +1,16 @@
 /** Mass, balance and inertia of each section as it is lifted, carried and stacked, with what the weighings leave open. */
 import type { WorkedLine } from "../../formula.js";
-import { measuredMean, sheetDensity, studentFactor } from "../../measure/index.js";
-import { bodyInertia, centreOfMass, type Inertias } from "../../moving/index.js";
-import { Length, Mass, ratio } from "../../quantity/index.js";
+import { type Balance, bodyInertia, centreOfMass, type Inertias, type Place } from "../../moving/index.js";
+import { Length, Mass } from "../../quantity/index.js";
 import { type MassItem, massItems } from "../masses.js";
 import type { ReviewInput } from "../review-input.js";
 import type { BalanceLine } from "./balance.js";
+import { weighedSpreads } from "./weighings.js";
 
 /** How a section or the stack is met. */
-export type MassState = "loaded" | "empty" | "loaded, doors off";
+export type MassState = "loaded" | "empty" | "loaded, lids and doors off";
 /** All of them. */
-export const massStates: readonly MassState[] = ["loaded", "empty", "loaded, doors off"];
+export const massStates: readonly MassState[] = ["loaded", "empty", "loaded, lids and doors off"];
 
 /** One section, or the stack, in one state. */
 export interface StateOfMass {
@@ -21,6 +21,8 @@ export interface StateOfMass {
   readonly inertia: WorkedLine & { readonly value: Inertias };
   /** Half of the 95 % interval that the weighings leave; absent where nothing was weighed twice. */
   readonly halfWidth?: Mass;
+  /** The same of the place of its centre of gravity. */
+  readonly centreHalf?: Place;
 }
 
 /** Every section and the stack in every state. */
@@ -33,7 +35,8 @@ export function statesOfMass(input: ReviewInput): readonly StateOfMass[] {
       const mine = items.filter(
         (item) => (what === "stacked" || item.section === what) && counts(item, state, leaves),
       );
-      return { what, state, ...bodyOf(mine), ...intervalOf(input, mine) };
+      const body = bodyOf(mine);
+      return { what, state, ...body, ...intervalOf(input, mine, body.balance.value) };
     }),
   );
 }
@@ -61,21 +64,23 @@ function bodyOf(items: readonly MassItem[]): Pick<StateOfMass, "balance" | "iner
 }
 
 /** The density of each weighed material is a mean with a standard error; materials err independently. */
-function intervalOf(input: ReviewInput, items: readonly MassItem[]): Pick<StateOfMass, "halfWidth"> {
-  const spreads = [...new Set(items.flatMap(({ material }) => material ?? []))].flatMap((material) => {
-    const relative = relativeHalfWidth(input, material);
-    if (relative === undefined) return [];
-    const mass = items.reduce((sum, item) => sum + (item.material === material ? item.mass : 0), 0);
-    return [mass * relative];
+function intervalOf(
+  input: ReviewInput,
+  items: readonly MassItem[],
+  { mass, ...centre }: Balance,
+): Pick<StateOfMass, "halfWidth" | "centreHalf"> {
+  const errors = weighedSpreads(input).flatMap(({ material, relative }) => {
+    const mine = items.filter((item) => item.material === material);
+    const own = relative * mine.reduce((sum, item) => sum + item.mass, 0);
+    if (own === 0) return [];
+    const off = (axis: "x" | "y" | "z"): number =>
+      mine.reduce((sum, item) => sum + relative * item.mass * (item.centre[axis] - centre[axis]), 0) / mass;
+    return [{ mass: own, x: off("x"), y: off("y"), z: off("z") }];
   });
-  return spreads.length === 0 ? {} : { halfWidth: Mass.si(Math.hypot(...spreads)) };
-}
-
-function relativeHalfWidth({ measurements }: ReviewInput, material: string): number | undefined {
-  const densities = measurements.weights
-    .filter((row) => row.material === material)
-    .map((row) => sheetDensity(row).density);
-  if (densities.length < 2) return undefined;
-  const { mean, standardUncertainty, degreesOfFreedom } = measuredMean(densities);
-  return (studentFactor({ confidence: ratio(0.95), degreesOfFreedom }) * standardUncertainty) / mean;
+  if (errors.length === 0) return {};
+  const half = (of: "mass" | "x" | "y" | "z"): number => Math.hypot(...errors.map((error) => error[of]));
+  return {
+    halfWidth: Mass.si(half("mass")),
+    centreHalf: { x: Length.si(half("x")), y: Length.si(half("y")), z: Length.si(half("z")) },
+  };
 }

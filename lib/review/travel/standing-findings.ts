@@ -8,6 +8,7 @@ import { guarded, type Reply } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { standingHeight } from "./balance.js";
 import { leastHalf, standOf } from "./stand.js";
+import { weighedInterval } from "./weighings.js";
 
 /** Said wherever a case may tip. */
 export const tippingCaution: string =
@@ -35,6 +36,12 @@ export function standingFindings(input: ReviewInput): readonly Finding[] {
   ];
 }
 
+/** Lean asked over the lean at which it tips, the worst way. */
+function tipUse(input: ReviewInput): number {
+  const [worst] = tipWays(standOf(input));
+  return worst ? steadyTilt.angle / worst.worked.value : Number.NaN;
+}
+
 function tipReply(input: ReviewInput): Reply {
   const { balance, ...stand } = standOf(input);
   const [worst] = tipWays(stand);
@@ -43,6 +50,7 @@ function tipReply(input: ReviewInput): Reply {
   const base = halfBaseNeeded.worked({ height: stand.height, angle: steadyTilt.angle });
   const style = styleOf(input.case);
   const half = Length.show(leastHalf(stand), style);
+  const interval = weighedInterval(input, tipUse);
   return compared({
     kind: Angle,
     asked: ["lean to be borne", steadyTilt.angle],
@@ -52,6 +60,7 @@ function tipReply(input: ReviewInput): Reply {
     because: [balance, worked, base],
     cautions: [tippingCaution],
     source: [steadyTilt.source],
+    ...(interval ? { interval } : {}),
   });
 }
 
