@@ -6,6 +6,8 @@ export * from "./tables/bending.js";
 export * from "./tables/buying.js";
 export * from "./tables/drops.js";
 export * from "./tables/facing.js";
+export * from "./tables/heat.js";
+export * from "./tables/how-sure.js";
 export * from "./tables/inside.js";
 export * from "./tables/joints.js";
 export * from "./tables/material.js";

@@ -2,6 +2,7 @@ import {
   type EdgeName,
   type Face,
   type Fastening,
+  type Measurements,
   type PanelPart,
   type Point,
   sheetPieces,
@@ -9,6 +10,7 @@ import {
 import { measuredMean, sheetDensity } from "../measure/index.js";
 import { Density, Length, Mass } from "../quantity/index.js";
 import { ratesOf } from "./buying/adhesive-needs.js";
+import { keptFor } from "./kept.js";
 import type { ReviewInput } from "./review-input.js";
 
 /** What part of the case a mass belongs to. */
@@ -90,13 +92,13 @@ export function densityOf(
   { measurements }: ReviewInput,
   stock: { readonly name: string; readonly density: Density },
 ): Density {
-  const weighed = measurements.weights
-    .filter(({ material }) => material === stock.name)
-    .map((row) => sheetDensity(row).density);
-  const [only, ...others] = weighed;
-  if (only === undefined) return stock.density;
-  return others.length === 0 ? only : Density.si(measuredMean(weighed).mean);
+  return weighedDensity(measurements.weights, stock.name) ?? stock.density;
 }
+
+const weighedDensity = keptFor((weights: Measurements["weights"], name: string): Density | undefined => {
+  const weighed = weights.filter(({ material }) => material === name).map((row) => sheetDensity(row).density);
+  return weighed.length > 1 ? Density.si(measuredMean(weighed).mean) : weighed[0];
+});
 
 function facingItems(input: ReviewInput, panels: readonly PanelPart[]): MassItem[] {
   return input.parts.facings.flatMap(({ panel: id, side, stock, adhesive, netArea }) => {

@@ -36,6 +36,11 @@ export interface BendResidual {
 /** Readings of one strip against its fitted line. */
 export function bendResiduals({ measurements }: Job, strip: string): readonly BendResidual[] {
   const rows = measurements.bends.filter((row) => row.strip === strip);
+  return residualsOf(rows);
+}
+
+/** Readings against the straight line through them. */
+export function residualsOf(rows: readonly Pick<BendTest, "load" | "sag">[]): readonly BendResidual[] {
   const points = { x: rows.map(({ load }) => ratio(load)), y: rows.map(({ sag }) => ratio(sag)) };
   const off = residuals(points, lineFit(points));
   return rows.map(({ load }, i) => ({ load: Force.in(load, "kgf"), off: (off[i] ?? 0) * 1000 }));
@@ -80,9 +85,10 @@ export function moduliTable(job: Job): TableView {
       { heading: "Strips cut", cell: ({ way }) => `${way} the grain` },
       { heading: "Strips", cell: ({ own }) => own.strips },
       { heading: "Measured", cell: ({ own }) => (own.from === "measured" ? plusMinus(own) : "not yet") },
+      { heading: "Degrees of freedom", cell: ({ own }) => own.uncertainty?.degreesOfFreedom ?? "" },
       { heading: "From its veneers", cell: ({ promised }) => Pressure.show(promised.modulus, { digits: 3 }) },
     ],
-    "Bending modulus: the higher, the stiffer. After ± is the 95 % interval.",
+    "Bending modulus: the higher, the stiffer. After ± is half the 95 % interval.",
   );
 }
 

@@ -1,9 +1,11 @@
 /** Tables of the other trials a builder makes. */
+import { fitWarmUp, TemperatureRise } from "../../inside/index.js";
 import type { Job } from "../../job/index.js";
 import { characteristicStrength, tiltFriction, timePerPiece, twistedSamples } from "../../measure/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Force, Pressure, Ratio, ratio, showNumber, Time } from "../../quantity/index.js";
 import { facingModuli } from "../../review/index.js";
+import { type BendResidual, residualsOf, spreadText } from "./bend-strips.js";
 
 /** Twisted offcuts with the shear modulus each gives. */
 export function twistTable({ measurements }: Job): TableView {
@@ -11,15 +13,17 @@ export function twistTable({ measurements }: Job): TableView {
     twistedSamples(measurements.twists, "twist-tests.csv").samples,
     [
       { heading: "Offcut", cell: ({ sample }) => sample },
-      { heading: "Shear modulus", cell: ({ modulus }) => Pressure.show(modulus.value, gigapascals) },
-      {
-        heading: "95 % interval",
-        cell: ({ modulus: { interval } }) =>
-          `${showNumber(Pressure.in(interval.low, "GPa"), 3)} to ${Pressure.show(interval.high, gigapascals)}`,
-      },
+      { heading: "Shear modulus", cell: ({ modulus }) => spreadText(modulus, "GPa") },
+      { heading: "Degrees of freedom", cell: ({ modulus }) => modulus.degreesOfFreedom },
     ],
-    "Shear modulus in the plane of the sheet, from twisted offcuts",
+    "Shear modulus in the plane of the sheet, from twisted offcuts. After ± is half the 95 % interval.",
   );
+}
+
+/** How far each reading of a twisted offcut lies from its own straight line. */
+export function twistResiduals({ measurements }: Job, sample: string): readonly BendResidual[] {
+  const rows = measurements.twists.filter((row) => row.sample === sample);
+  return residualsOf(rows.map(({ load, drop }) => ({ load, sag: drop })));
 }
 
 /** Facings as bent strips, bare and faced, show them. */
@@ -109,3 +113,36 @@ function newtons(force: number): string {
 }
 
 const gigapascals = { unit: "GPa", digits: 3 } as const;
+
+/** What the log of thermometers in a closed box comes to, a row a section. */
+export function warmUpTable({ measurements: { temperatures } }: Job): TableView {
+  const sections = [...new Set(temperatures.map(({ section }) => section))];
+  const fits = sections.flatMap((section) => {
+    const rows = temperatures.filter((row) => row.section === section);
+    const readings = rows.map(({ time, inside, outside }) => ({
+      time,
+      rise: TemperatureRise.si(inside - outside),
+    }));
+    return readings.length < 3 ? [] : [{ section, readings: readings.length, fit: fitWarmUp({ readings }) }];
+  });
+  return tableOf(
+    fits,
+    [
+      { heading: "Section", cell: ({ section }) => section },
+      { heading: "Readings", cell: ({ readings }) => readings },
+      {
+        heading: "Warmer in the end by",
+        cell: ({ fit }) => `${kelvins(fit.finalRise)} ± ${kelvins(fit.riseWithin)}`,
+      },
+      {
+        heading: "To 63 % of it in",
+        cell: ({ fit }) => Time.show(fit.timeConstant, { unit: "min", digits: 2 }),
+      },
+    ],
+    "A closed box with a known load inside, from its log; three readings at least",
+  );
+}
+
+function kelvins(rise: TemperatureRise): string {
+  return TemperatureRise.show(rise, { digits: 2 });
+}

@@ -10,6 +10,7 @@ import type { AdhesiveNeed } from "./purchase-list.js";
 export interface KnownRate {
   readonly rate: AreaDensity;
   readonly from: "trial" | "label";
+import { keptFor } from "../kept.js";
   readonly because: readonly WorkedLine[];
   /** From two trials on. */
   readonly uncertainty?: Uncertainty;
@@ -37,7 +38,11 @@ export function adhesiveLine(
 
 /** The builder's own trials of an adhesive, or else its label. */
 export function knownRate(stock: Adhesive, { measurements }: ReviewInput): KnownRate {
-  const trials = measurements.spreads.filter(({ adhesive }) => adhesive === stock.name);
+  return keptRate(measurements.spreads, stock);
+}
+
+const keptRate = keptFor((spreads: readonly SpreadTrial[], stock: Adhesive): KnownRate => {
+  const trials = spreads.filter(({ adhesive }) => adhesive === stock.name);
   const lines = trials.map((trial) => spreadTrialRate.worked(onPanel(trial)));
   const rates = lines.map(({ value }) => value);
   const [only, ...others] = rates;
@@ -59,7 +64,7 @@ export function knownWaste(stock: Adhesive, { measurements }: ReviewInput): Rati
   );
   if (weighed.length === 0) return Ratio.si(stock.waste);
   return Ratio.si(weighed.reduce((sum: number, share) => sum + share, 0) / weighed.length);
-}
+});
 
 /** Wet rates on the two faces of a bond. */
 export function ratesOf(

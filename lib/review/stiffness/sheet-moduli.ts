@@ -9,6 +9,7 @@ import {
   withoutShear,
 } from "../../measure/index.js";
 import { Angle, Pressure, Ratio } from "../../quantity/index.js";
+import { keptFor } from "../kept.js";
 import { type KnownModulus, type ModulusTest, testedModulus } from "./known-modulus.js";
 
 /** All that a bare sheet's bending needs. */
@@ -28,23 +29,17 @@ type Direction = BendTest["direction"];
 /** A quarter turn. */
 const crossGrain = Angle.of(90, "deg");
 
-/** Every panel of a review asks; fits are made once. */
-const kept = new WeakMap<Measurements, Map<SheetStock, SheetModuli>>();
-
 /**
  * Moduli of a bare sheet: the builder's own tests where there are any, or else the veneers with handbook values,
  * which a real sheet may miss by a fifth. Bent strips have their shear taken out where a piece of the sheet was bent
  * over two spans the same way.
  */
 export function sheetModuli(sheet: SheetStock, measurements: Measurements): SheetModuli {
-  const known = kept.get(measurements) ?? new Map<SheetStock, SheetModuli>();
-  kept.set(measurements, known);
-  const found = known.get(sheet) ?? workedOut(sheet, measurements);
-  known.set(sheet, found);
-  return found;
+  return keptModuli(measurements, sheet);
 }
 
-function workedOut(sheet: SheetStock, measurements: Measurements): SheetModuli {
+/** Every panel of a review asks; fits are made once. */
+const keptModuli = keptFor((measurements: Measurements, sheet: SheetStock): SheetModuli => {
   const veneers = plywoodLamination.worked({
     layers: sheet.veneers.map((thickness, i) =>
       veneerLayer(sheet.species, thickness, i % 2 === 0 ? Angle.si(0) : crossGrain),
@@ -65,7 +60,7 @@ function workedOut(sheet: SheetStock, measurements: Measurements): SheetModuli {
     ...(throughShear ? { throughShear } : {}),
     poisson: Ratio.si(coupling / alongY),
   };
-}
+});
 
 /** Mean shear modulus of the offcuts of a sheet that were twisted. */
 function twistedShear(sheet: SheetStock, { twists }: Measurements): KnownModulus | undefined {
