@@ -3,6 +3,7 @@ import type { Adhesive, SpreadTrial } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { measuredMean, oversprayShare, spreadTrialRate, type Uncertainty } from "../../measure/index.js";
 import { Area, AreaDensity, Mass, Ratio } from "../../quantity/index.js";
+import { keptFor } from "../kept.js";
 import type { ReviewInput } from "../review-input.js";
 import type { AdhesiveNeed } from "./purchase-list.js";
 
@@ -10,7 +11,6 @@ import type { AdhesiveNeed } from "./purchase-list.js";
 export interface KnownRate {
   readonly rate: AreaDensity;
   readonly from: "trial" | "label";
-import { keptFor } from "../kept.js";
   readonly because: readonly WorkedLine[];
   /** From two trials on. */
   readonly uncertainty?: Uncertainty;
@@ -50,7 +50,7 @@ const keptRate = keptFor((spreads: readonly SpreadTrial[], stock: Adhesive): Kno
   if (others.length === 0) return { rate: only, from: "trial", because: lines };
   const { mean, standardUncertainty: standard, degreesOfFreedom } = measuredMean(rates);
   return { rate: mean, from: "trial", because: lines, uncertainty: { standard, degreesOfFreedom } };
-}
+});
 
 /** A weighed panel tells what is on it; without, all that left the container counts. */
 function onPanel({ gained, ...trial }: SpreadTrial): SpreadTrial {
@@ -64,7 +64,7 @@ export function knownWaste(stock: Adhesive, { measurements }: ReviewInput): Rati
   );
   if (weighed.length === 0) return Ratio.si(stock.waste);
   return Ratio.si(weighed.reduce((sum: number, share) => sum + share, 0) / weighed.length);
-});
+}
 
 /** Wet rates on the two faces of a bond. */
 export function ratesOf(
