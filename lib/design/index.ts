@@ -1,4 +1,5 @@
 export * from "./case.js";
+export { facesAt } from "./derive/axes.js";
 export * from "./derive/derive-parts.js";
 export { secondHoldOf } from "./derive/fastenings.js";
 export * from "./parts.js";

@@ -185,6 +185,7 @@ describe("limits", () => {
       membrane: scaled(ply.membrane, 1 / by),
       bending: scaled(ply.bending, by),
       shear: ply.shear.map((value) => value / by) as unknown as Sheet["shear"],
+      faces: ply.faces.map((at) => at * by) as unknown as Sheet["faces"],
     };
     const metres = plyBox(ply, { seams: allSeams(riveted) });
     const seams = allSeams({ slip: 2e7 / by ** 2, parting: 2e7 / by ** 2, turning: 500 });
@@ -244,7 +245,7 @@ describe("seams", () => {
     expect(front + back + left + right).toBeCloseTo(-100, 6);
     expect(front / back).toBeCloseTo(1, 6);
     expect(front + back).toBeLessThan(-80);
-    const { mean, peak } = seamLoad(flowsOf("y1"));
+    const { mean, peak } = seamLoad(flowsOf("y1"), 0.05);
     expect(peak).toBeGreaterThan(mean);
     expect(mean * length).toBeGreaterThan(-back);
   });
@@ -261,7 +262,7 @@ describe("seams", () => {
       "test box: a seam needs face top, which is open",
       {
         seams: [{ ...riveted, faces: ["x0", "top"] }],
-        faces: { ...plyBox().faces, top: undefined } as BoxProblem["faces"],
+        faces: { bottom: plyBox().faces.bottom!, x0: plyBox().faces.x0! },
       },
     ],
     [

@@ -11,6 +11,10 @@ export {
 export * from "./fitting.js";
 export * from "./free-part.js";
 export * from "./joined-parts.js";
+export { distance } from "./line-sides.js";
+export * from "./out-of-square.js";
 export * from "./seam-flow.js";
+export { edgeBetween } from "./seam-springs.js";
 export * from "./solve-box.js";
 export * from "./solve-joined.js";
+export * from "./weight-load.js";

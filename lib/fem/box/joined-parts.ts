@@ -4,10 +4,11 @@
  * for every load case (the force method of structural mechanics), so that supports and latches can be exchanged, and
  * those that only push or only pull left out where they would do the other.
  */
+import { displacementsUnderMany } from "../solve/index.js";
 import type { BoxSpot } from "./box-problem.js";
 import { boxFreedoms } from "./box-structure.js";
 import { type Fitting, fittingMotion, pullAt } from "./fitting.js";
-import { type FreePart, movedFree, rigidRow } from "./free-part.js";
+import { type FreePart, rigidRow } from "./free-part.js";
 import { distance } from "./line-sides.js";
 
 /** One end of a spring: a fitting of a part. */
@@ -63,29 +64,42 @@ const touching = 1e-4;
  * @throws RangeError that names a spring whose ends do not touch, with their distance, or whose stiffness is nothing
  */
 export function joinedParts(parts: readonly FreePart[], links: readonly Link[]): JoinedParts {
-  return { parts, links: links.map((link) => ({ link, ends: endsOf(parts, link) })) };
+  const ends = links.map((link) => endsOf(parts, link));
+  const moved = parts.map((part, number) => {
+    const pulls = links.flatMap((link, i) =>
+      ends[i]!.filter((end) => end.part === number).map((end) => pullOf(part, end, link.along)),
+    );
+    return displacementsUnderMany(part.factors, pulls).values();
+  });
+  const prepared = links.map((link, i) => ({
+    link,
+    ends: ends[i]!.map((end): PreparedEnd => {
+      const rigid = rigidRow(end.fitting.at, link.along).map((share) => end.sign * share);
+      return { ...end, displacement: moved[end.part]!.next().value!, rigid };
+    }),
+  }));
+  return { parts, links: prepared };
 }
 
-function endsOf(
-  parts: readonly FreePart[],
-  { name, from, to, along, stiffness }: Link,
-): readonly PreparedEnd[] {
+type SignedEnd = LinkEnd & Pick<PreparedEnd, "sign">;
+
+function endsOf(parts: readonly FreePart[], { name, from, to, stiffness }: Link): readonly SignedEnd[] {
   if (!(stiffness > 0 && stiffness < Infinity))
     throw new RangeError(`${name}: its stiffness must be positive, got ${stiffness} N/m`);
-  const ends = [{ ...from, sign: -1 as const }, ...(to ? [{ ...to, sign: 1 as const }] : [])];
+  const ends: readonly SignedEnd[] = [{ ...from, sign: -1 }, ...(to ? [{ ...to, sign: 1 as const }] : [])];
   const [one, other] = ends.map((end) => placeOf(parts, end));
   if (one && other && distance(one, other) > touching) {
     const [first, second] = ends.map(({ part }) => parts[part]!.structure.problem.name);
     const apart = (1000 * distance(one, other)).toPrecision(3);
     throw new RangeError(`${name}: ${first} and ${second} do not touch there, they are ${apart} mm apart`);
   }
-  return ends.map((end) => {
-    const part = parts[end.part]!;
-    const load = new Float64Array(boxFreedoms * part.structure.nodes.length);
-    pullAt(load, end.fitting, along.map((share) => end.sign * share) as unknown as BoxSpot);
-    const rigid = rigidRow(end.fitting.at, along).map((share) => end.sign * share);
-    return { ...end, displacement: movedFree(part, load), rigid };
-  });
+  return ends;
+}
+
+function pullOf({ structure }: FreePart, { fitting, sign }: SignedEnd, along: BoxSpot): Float64Array {
+  const load = new Float64Array(boxFreedoms * structure.nodes.length);
+  pullAt(load, fitting, [sign * along[0], sign * along[1], sign * along[2]]);
+  return load;
 }
 
 function placeOf(parts: readonly FreePart[], { part, fitting }: LinkEnd): BoxSpot {

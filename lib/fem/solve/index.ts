@@ -4,3 +4,4 @@ export * from "./factor.js";
 export * from "./jacobi.js";
 export * from "./piece.js";
 export * from "./substitute.js";
+export * from "./substitute-many.js";

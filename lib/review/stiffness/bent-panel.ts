@@ -3,7 +3,7 @@ import type { PanelPart } from "../../design/index.js";
 import { meshedPanelProblem, type PanelProblem } from "../../fem/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { type SagCase, sagInputs } from "./panel-sag.js";
-import { panelSheet } from "./section-box.js";
+import { panelSheet } from "./panel-sheet.js";
 import { sheetModuli } from "./sheet-moduli.js";
 
 /**

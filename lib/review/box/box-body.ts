@@ -1,0 +1,177 @@
+/** A section of the case, or a door leaf, as a box for the solver, and where its panels' places lie in it. */
+import type { Face, PanelPart, PanelPoint, PlacedOpening } from "../../design/index.js";
+import {
+  type BoxFace,
+  type BoxProblem,
+  type BoxSpot,
+  type Cutout,
+  type FaceName,
+  frames,
+  type Spot,
+} from "../../fem/index.js";
+import type { ReviewInput } from "../review-input.js";
+import { panelSheet } from "../stiffness/panel-sheet.js";
+import { boxFaces } from "./box-faces.js";
+import { edgeJoints } from "./edge-joints.js";
+
+/** Where a place of a panel lies. */
+export interface FacePlace {
+  readonly face: FaceName;
+  readonly spot: Spot;
+}
+
+/** One body of the case. */
+export interface BoxBody {
+  /** The section's name, or the leaf's. */
+  readonly name: string;
+  readonly section: string;
+  readonly problem: BoxProblem;
+  /** Where its 0, 0, 0 lies in the stacked case. */
+  readonly at: BoxSpot;
+  /** Its panels, and how their places lie in it. */
+  readonly panels: ReadonlyMap<string, (point: PanelPoint) => FacePlace>;
+}
+
+/** A panel that is a face of a section. */
+type FacePanel = PanelPart & { readonly face: Face };
+
+/** The panels of a section that are its faces. */
+export function facePanels({ parts }: ReviewInput, section: string): readonly FacePanel[] {
+  return parts.panels.filter(
+    (panel): panel is FacePanel =>
+      panel.section === section && panel.role === "face" && panel.face !== undefined,
+  );
+}
+
+/**
+ * A section as a box: panels meet at their middle planes, half a sheet outside the inside. Riveted edges give, others
+ * are rigid. Sharp corners stand for rounded ones; what cuts less than 2 % of a face away is left whole.
+ */
+export function sectionBody(input: ReviewInput, section: string): BoxBody {
+  const panels = facePanels(input, section);
+  const part = input.parts.sections.find(({ name }) => name === section);
+  if (!part) throw new RangeError(`box: no section "${section}"`);
+  const thick = (face: Face): number => panels.find((panel) => panel.face === face)?.sheet.thickness ?? 0;
+  const inside = insideOf(panels);
+  const margins = (["left", "front", "bottom"] as const).map((face) => thick(face) / 2);
+  const far = (["right", "back", "top"] as const).map((face) => thick(face) / 2);
+  const [length, width, height] = inside.map((clear, axis) => clear + margins[axis]! + far[axis]!) as [
+    number,
+    number,
+    number,
+  ];
+  const places = new Map(panels.map((panel) => [panel.id, placeIn(panel, margins, inside)]));
+  const faces = Object.fromEntries(
+    panels.map((panel) => [boxFaces[panel.face][0], boxFace(panel, places.get(panel.id)!, input)]),
+  );
+  const plain: BoxProblem = { name: `the ${section} section`, length, width, height, faces };
+  const { x, y, z } = part.insideLow;
+  const at: BoxSpot = [x - margins[0]!, y - margins[1]!, z - margins[2]!];
+  return {
+    name: section,
+    section,
+    problem: { ...plain, ...edgeJoints(input, section, plain) },
+    at,
+    panels: places,
+  };
+}
+
+function insideOf(panels: readonly FacePanel[]): readonly number[] {
+  const clear = [0, 0, 0];
+  for (const { face, clearWidth, clearHeight } of panels) {
+    const { axes } = frames[boxFaces[face][0]];
+    clear[axes[0]] = clearWidth;
+    clear[axes[1]] = clearHeight;
+  }
+  return clear;
+}
+
+function placeIn(
+  { face, clearLow }: FacePanel,
+  margins: readonly number[],
+  inside: readonly number[],
+): (point: PanelPoint) => FacePlace {
+  const [name, reversed] = boxFaces[face];
+  const [along, across] = frames[name].axes;
+  return ({ u, v }) => {
+    const fromLow = u - clearLow.u;
+    return {
+      face: name,
+      spot: [
+        margins[along]! + (reversed ? inside[along]! - fromLow : fromLow),
+        margins[across]! + v - clearLow.v,
+      ],
+    };
+  };
+}
+
+/** A smaller share of its face an opening is left out at. */
+const smallShare = 0.02;
+
+function boxFace(panel: FacePanel, place: (point: PanelPoint) => FacePlace, input: ReviewInput): BoxFace {
+  const matters = ({ area }: PlacedOpening): boolean =>
+    area > smallShare * panel.clearWidth * panel.clearHeight;
+  return {
+    sheet: panelSheet(panel, input),
+    regions: [],
+    cutouts: panel.openings.filter(matters).map((opening) => cutoutOf(opening, place)),
+  };
+}
+
+/** Corners of the octagon of a circle's area, over its radius. */
+const octagon = Math.sqrt(Math.PI / (2 * Math.SQRT2));
+
+function cutoutOf(
+  { name, low, width, height, outline }: PlacedOpening,
+  place: (point: PanelPoint) => FacePlace,
+): Cutout {
+  const at = (u: number, v: number): Spot => place({ u, v } as PanelPoint).spot;
+  if (outline.kind === "polygon")
+    return { kind: "polygon", name, points: outline.points.map(({ u, v }) => at(u, v)) };
+  if (outline.kind === "circle") {
+    const [x, y] = at(low.u + width / 2, low.v + height / 2);
+    const corner = (i: number): Spot => {
+      const angle = ((i + 1 / 2) * Math.PI) / 4;
+      return [x + (octagon * width * Math.cos(angle)) / 2, y + (octagon * width * Math.sin(angle)) / 2];
+    };
+    return { kind: "polygon", name, points: Array.from({ length: 8 }, (_, i) => corner(i)) };
+  }
+  const [[ax, ay], [bx, by]] = [at(low.u, low.v), at(low.u + width, low.v + height)];
+  const [left, right, bottom, top] = [Math.min(ax, bx), Math.max(ax, bx), Math.min(ay, by), Math.max(ay, by)];
+  return {
+    kind: "polygon",
+    name,
+    points: [
+      [left, bottom],
+      [right, bottom],
+      [right, top],
+      [left, top],
+    ],
+  };
+}
+
+/** A door leaf as a body of one face, in the plane of the face it closes. */
+export function leafBody(input: ReviewInput, leaf: PanelPart, section: BoxBody): BoxBody {
+  const [name, reversed] = boxFaces[leaf.face!];
+  const { axes, far } = frames[name];
+  const [along, across, through] = axes;
+  const size: [number, number, number] = [0, 0, 0];
+  size[along] = leaf.width;
+  size[across] = leaf.height;
+  const [length, width, height] = size;
+  const low = [leaf.box.low.x, leaf.box.low.y, leaf.box.low.z] as [number, number, number];
+  const { problem, at } = section;
+  low[through] = at[through] + (far ? [problem.length, problem.width, problem.height][through]! : 0);
+  const place = ({ u, v }: PanelPoint): FacePlace => ({
+    face: name,
+    spot: [reversed ? leaf.width - u : u, v],
+  });
+  const face: BoxFace = { sheet: panelSheet(leaf, input), regions: [], cutouts: [] };
+  return {
+    name: leaf.id,
+    section: section.name,
+    problem: { name: leaf.id, length, width, height, faces: { [name]: face } },
+    at: low,
+    panels: new Map([[leaf.id, place]]),
+  };
+}

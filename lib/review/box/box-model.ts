@@ -1,0 +1,89 @@
+/** The case as bodies on a mesh: its sections and door leaves, each factored by itself. */
+import type { PanelPoint, Point } from "../../design/index.js";
+import {
+  type BoxSpot,
+  boxStructure,
+  type FaceSpots,
+  type Fitting,
+  type FreePart,
+  fittingOn,
+  freePart,
+  usualBoxSize,
+} from "../../fem/index.js";
+import type { ReviewInput } from "../review-input.js";
+import { type BoxBody, leafBody, sectionBody } from "./box-body.js";
+
+/** Bodies of the case, free. */
+export interface BoxModel {
+  readonly bodies: readonly BoxBody[];
+  /** In the order of the bodies. */
+  readonly parts: readonly FreePart[];
+}
+
+/** Times the usual size of a box's elements. */
+export type Coarseness = number;
+
+/**
+ * Meshes and factors every section and leaf.
+ *
+ * @param input the case
+ * @param coarseness of the sections' meshes
+ * @throws RangeError that names what cannot be meshed or is loose in itself
+ */
+export function boxModel(input: ReviewInput, coarseness: Coarseness): BoxModel {
+  const sections = input.parts.sections.map(({ name }) => sectionBody(input, name));
+  const leaves = input.parts.panels.flatMap((panel) => {
+    const section = sections.find(({ section: own }) => own === panel.section);
+    return panel.role === "leaf" && section ? [leafBody(input, panel, section)] : [];
+  });
+  const bodies = [...sections, ...leaves];
+  const parts = bodies.map(({ problem, at }, i) => {
+    const size = i < sections.length ? coarseness * usualBoxSize(problem) : leafSize(problem);
+    return freePart(boxStructure(problem, size), at);
+  });
+  return { bodies, parts };
+}
+
+/** A few elements each way are enough for a leaf, which hardly bends. */
+function leafSize({ length, width, height }: BoxBody["problem"]): number {
+  return Math.max(length, width, height) / 3;
+}
+
+/** A place of the stacked case in a body's own axes. */
+export function inBody({ at }: Pick<BoxBody, "at">, place: BoxSpot): BoxSpot {
+  return [place[0] - at[0], place[1] - at[1], place[2] - at[2]];
+}
+
+/** A point of the design as numbers. */
+export function spotOf({ x, y, z }: Point): BoxSpot {
+  return [x, y, z];
+}
+
+/** Places of panels of one body, face by face. */
+export function faceSpots(
+  body: BoxBody,
+  places: readonly { readonly panel: string; readonly at: readonly PanelPoint[] }[],
+): readonly FaceSpots[] {
+  return places
+    .flatMap(({ panel, at }) => {
+      const place = body.panels.get(panel);
+      return place ? at.map((point) => place(point)) : [];
+    })
+    .map(({ face, spot }) => ({ face, spots: [spot] }));
+}
+
+/** The number of the body a panel belongs to; -1 when it is none of them. */
+export function bodyOf({ bodies }: BoxModel, panel: string): number {
+  return bodies.findIndex(({ panels }) => panels.has(panel));
+}
+
+/** A fitting on a body at a place of the stacked case. */
+export function fitted(
+  { bodies, parts }: BoxModel,
+  body: number,
+  name: string,
+  on: readonly FaceSpots[],
+  place: BoxSpot,
+): Fitting {
+  return fittingOn(parts[body]!.structure, name, on, inBody(bodies[body]!, place));
+}

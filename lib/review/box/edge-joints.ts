@@ -1,0 +1,134 @@
+/** How the edges of a section hold: extrusions as beams, and the give of their rivets. */
+import { type BarPart, type Face, type Fastening, facesAt } from "../../design/index.js";
+import { slipStiffness } from "../../fastening/index.js";
+import type { BeamSection, BoxBeam, BoxProblem, BoxSeam, BoxSpot, FaceName } from "../../fem/index.js";
+import { edgeBetween, frames, reachesEdge } from "../../fem/index.js";
+import { sheetMaterials, walledSection } from "../../material/index.js";
+import { Density, Length } from "../../quantity/index.js";
+import type { ReviewInput } from "../review-input.js";
+import { boxFaces } from "./box-faces.js";
+
+/** What joins the faces of a box. */
+export type EdgeJoints = Required<Pick<BoxProblem, "seams" | "beams">>;
+
+const { modulus, poissonRatio } = sheetMaterials.aluminium;
+const shearModulus = modulus / (2 * (1 + poissonRatio));
+
+/** Seams and beams of every edge of a section that has an extrusion. */
+export function edgeJoints(input: ReviewInput, section: string, box: BoxProblem): EdgeJoints {
+  const bars = input.parts.bars.filter((bar) => bar.section === section && joins(bar, box));
+  return {
+    seams: bars.map((bar) => seamOf(input, bar)),
+    beams: bars.flatMap((bar) => beamOf(input, bar, box)),
+  };
+}
+
+function joins({ edge }: BarPart, { faces }: BoxProblem): boolean {
+  return facesAt(edge).every((face) => faces[boxFaces[face][0]]);
+}
+
+function boxPair({ edge }: BarPart): readonly [FaceName, FaceName] {
+  const [one, other] = facesAt(edge).map((face) => boxFaces[face][0]) as [FaceName, FaceName];
+  return [one, other];
+}
+
+/**
+ * The give of a riveted edge: the rivets of one leg and those of the other in a row. In bending the extrusion's legs
+ * give between the two rows of rivets.
+ */
+function seamOf(input: ReviewInput, bar: BarPart): BoxSeam {
+  const rows = input.parts.fastenings.filter(({ why, holds }) => why === "edge" && holds === bar.id);
+  const slip = 1 / rows.reduce((sum, row) => sum + 1 / rowStiffness(input, row, bar), 0);
+  const { leg, wall } = bar.stock;
+  const plate = (modulus * wall ** 3) / (12 * (1 - poissonRatio ** 2));
+  return { faces: boxPair(bar), slip, parting: slip, turning: plate / (2 * rivetArm(leg, wall)) };
+}
+
+/** The wider pitch of the two rows of rivets along a seam. */
+export function edgePitch(
+  { parts }: ReviewInput,
+  section: string,
+  { faces }: Pick<BoxSeam, "faces">,
+): Length {
+  const bar = parts.bars.find(
+    (one) => one.section === section && boxPair(one).every((face) => faces.includes(face)),
+  );
+  const pitches = parts.fastenings.flatMap(({ why, holds, pitch }) =>
+    why === "edge" && holds === bar?.id && pitch !== undefined ? [pitch] : [],
+  );
+  if (pitches.length === 0)
+    throw new RangeError(`box: the ${faces.join(" to ")} edge of ${section} has no rivets`);
+  return Length.si(Math.max(...pitches));
+}
+
+/** From the heel of an angle to its row of rivets: the middle of the flat. */
+function rivetArm(leg: number, wall: number): number {
+  return (leg - wall) / 2;
+}
+
+/** Metal on one side holds a fastener twice as stiffly as wood on both. */
+const metalSide = 2;
+
+/** Stiffness of one fastener of a row against slip, N/m. */
+export function fastenerSlip(input: ReviewInput, { panel, fastener }: Fastening): number {
+  const sheet = input.parts.panels.find(({ id }) => id === panel)?.sheet;
+  if (!sheet) throw new RangeError(`box: no panel "${panel}"`);
+  const density = Density.si(sheet.density);
+  return metalSide * slipStiffness({ density, diameter: fastener.diameter, shank: "screw, bolt or drilled" });
+}
+
+function rowStiffness(input: ReviewInput, row: Fastening, { length }: BarPart): number {
+  return (row.count * fastenerSlip(input, row)) / length;
+}
+
+/** The extrusion as a beam on a face that its edge has whole; none where openings break both. */
+function beamOf(input: ReviewInput, bar: BarPart, box: BoxProblem): readonly BoxBeam[] {
+  const pair = boxPair(bar);
+  const { axis, from, to } = edgeBetween(box, pair);
+  const on = pair.find((face) => isWhole(box, face, from, to));
+  if (!on) return [];
+  return [{ name: bar.id, on, from, to, section: angleSection(input, bar, axis) }];
+}
+
+function isWhole(box: BoxProblem, face: FaceName, from: BoxSpot, to: BoxSpot): boolean {
+  return (box.faces[face]?.cutouts ?? []).every((cutout) => !reachesEdge(box, face, cutout, from, to));
+}
+
+/** An angle with its legs outside on two panels, about the line where their middle planes meet. */
+function angleSection(input: ReviewInput, bar: BarPart, axis: 0 | 1 | 2): BeamSection {
+  const across = [(axis + 1) % 3, (axis + 2) % 3] as const;
+  const { leg, wall, massPerLength } = bar.stock;
+  const heel = across.map((way) => heelOf(input, bar, way)) as [number, number];
+  const inwards = heel.map((at) => -Math.sign(at));
+  const reach = leg - wall / 2;
+  const point = (a: number, b: number, end: "from" | "to") => ({
+    [`${end}X`]: Length.si(a),
+    [`${end}Y`]: Length.si(b),
+  });
+  const legs = [
+    { ...point(...heel, "from"), ...point(heel[0] + inwards[0]! * reach, heel[1], "to") },
+    { ...point(...heel, "from"), ...point(heel[0], heel[1] + inwards[1]! * reach, "to") },
+  ] as unknown as Parameters<typeof walledSection>[0]["walls"];
+  const { area, centroidX, centroidY, secondX, secondY, product, torsion } = walledSection({
+    walls: legs.map((line) => ({ ...line, thickness: wall })),
+  });
+  return {
+    axial: modulus * area,
+    bending: { aa: modulus * secondX, bb: modulus * secondY, ab: modulus * product },
+    torsion: shearModulus * torsion,
+    shear: { a: (5 / 6) * shearModulus * leg * wall, b: (5 / 6) * shearModulus * leg * wall },
+    centroid: { a: centroidX, b: centroidY },
+    shearCentre: { a: heel[0], b: heel[1] },
+    mass: massPerLength,
+  };
+}
+
+/** How far outside the seam's line, along an axis of the box, the middle of the leg on that side's panel lies. */
+function heelOf({ parts }: ReviewInput, { edge, section, stock }: BarPart, way: number): number {
+  const face = facesAt(edge).find((one) => frames[boxFaces[one][0]].axes[2] === way) as Face;
+  const panel = parts.panels.find(
+    (one) => one.section === section && one.role === "face" && one.face === face,
+  );
+  const outside = (panel?.sheet.thickness ?? 0) / 2 + (panel?.facing?.stock.thickness ?? 0) + stock.wall / 2;
+  return frames[boxFaces[face][0]].far ? outside : -outside;
+}

@@ -1,0 +1,294 @@
+/** What a case goes through: stacked, on three casters, pushed, carried, lifted, dropped on a corner. */
+import {
+  alongLine,
+  type BoxForce,
+  type BoxSpot,
+  boxFreedoms,
+  type JoinedAnswer,
+  movedJoined,
+  pullAt,
+} from "../../fem/index.js";
+import { dropHeight } from "../../moving/index.js";
+import { Mass, pound, standardGravity } from "../../quantity/index.js";
+import { massLoads } from "./case-loads.js";
+import { type CaseSystem, linkOf, type Subsystem, sectionWithLeaves, subsystem } from "./case-system.js";
+import type { CaseLink, LinkKind } from "./hardware-links.js";
+import { corners, footEnd, sectionNumbers } from "./standing-links.js";
+
+/** What one load case did to some bodies. */
+export interface LoadedCase {
+  readonly id: string;
+  /** In the builder's words. */
+  readonly title: string;
+  readonly system: CaseSystem;
+  readonly bodies: Subsystem;
+  readonly answer: JoinedAnswer;
+  /** Whether movements count from the standing case instead of the unloaded one. */
+  readonly from?: JoinedAnswer;
+}
+
+const gravity: BoxSpot = [0, 0, -standardGravity];
+const inUse: readonly LinkKind[] = ["hinge", "door latch", "latch", "bearing"];
+
+function uses(...kinds: readonly LinkKind[]): (link: CaseLink) => boolean {
+  return ({ kind }) => inUse.includes(kind) || kinds.includes(kind);
+}
+
+function every({ model }: CaseSystem): readonly number[] {
+  return [...model.bodies.keys()];
+}
+
+/** Every load case that the case's hardware allows. */
+export function loadedCases(system: CaseSystem): readonly LoadedCase[] {
+  const { joined } = system;
+  const has = (kind: LinkKind): boolean => joined.links.some((link) => linkOf(link).kind === kind);
+  const standing = has("caster") ? standingCase(system) : undefined;
+  return [
+    ...(standing ? [standing, ...holeCases(system), ...pushedCases(system, standing)] : []),
+    ...carriedCases(system),
+    ...(has("latch") ? liftedCases(system) : []),
+    ...droppedCases(system),
+  ];
+}
+
+/** On its casters, the sections on each other. */
+function standingCase(system: CaseSystem): LoadedCase {
+  const bodies = subsystem(system, every(system), uses("caster"));
+  const answer = movedJoined(
+    bodies,
+    massLoads(system.masses, () => gravity),
+  );
+  return { id: "stacked", title: "standing, one section on the other", system, bodies, answer };
+}
+
+/** One caster over a hole, each that leaves the rest in balance. */
+function holeCases(system: CaseSystem): readonly LoadedCase[] {
+  const casters = [
+    ...new Map(
+      system.joined.links
+        .map(linkOf)
+        .flatMap((link) => (link.kind === "caster" ? [[link.name, link] as const] : [])),
+    ).values(),
+  ];
+  const place = ({ from }: CaseLink): BoxSpot => {
+    const { at } = system.model.bodies[from.part]!;
+    return from.fitting.at.map((own, axis) => own + at[axis]!) as unknown as BoxSpot;
+  };
+  const centre = centreOf(system, () => true);
+  return casters
+    .filter((hanging) => {
+      const others = casters.filter((other) => other !== hanging).map(place);
+      return others.length === 3 && isInside(centre, others);
+    })
+    .map(({ name }): LoadedCase => {
+      const bodies = subsystem(system, every(system), (link) => uses("caster")(link) && link.name !== name);
+      const answer = movedJoined(
+        bodies,
+        massLoads(system.masses, () => gravity),
+      );
+      return { id: `hole.${name}`, title: `${name} in a hole`, system, bodies, answer };
+    });
+}
+
+/** Centre of the masses of some sections. */
+function centreOf({ masses }: CaseSystem, belongs: (section: string) => boolean): BoxSpot {
+  const items = masses.items.filter(({ section }) => belongs(section));
+  const whole = items.reduce((sum, { mass }) => sum + mass, 0);
+  const mean = (axis: "x" | "y" | "z"): number =>
+    items.reduce((sum, { mass, centre }) => sum + mass * centre[axis], 0) / whole;
+  return [mean("x"), mean("y"), mean("z")];
+}
+
+function isInside([x, y]: BoxSpot, [a, b, c]: readonly BoxSpot[]): boolean {
+  const side = (from: BoxSpot, to: BoxSpot): number =>
+    (to[0] - from[0]) * (y - from[1]) - (to[1] - from[1]) * (x - from[0]);
+  const sides = [side(a!, b!), side(b!, c!), side(c!, a!)];
+  return sides.every((each) => each > 0) || sides.every((each) => each < 0);
+}
+
+/** Pushed sideways at its top edge while it stands, from the left and from the front. */
+function pushedCases(system: CaseSystem, standing: LoadedCase): readonly LoadedCase[] {
+  const top = sectionNumbers(system.model).reduce((best, number) =>
+    system.model.bodies[number]!.at[2] > system.model.bodies[best]!.at[2] ? number : best,
+  );
+  const { length, width, height } = system.model.bodies[top]!.problem;
+  const { push } = system.input.case.demands;
+  const ways = [
+    { id: "x", words: "from the left", to: [0, width, height], force: [push, 0, 0] },
+    { id: "y", words: "from the front", to: [length, 0, height], force: [0, push, 0] },
+  ] as const;
+  return ways.map(({ id, words, to, force }): LoadedCase => {
+    const on = alongLine(system.model.parts[top]!.structure, [0, 0, height], to);
+    const loads = massLoads(system.masses, () => gravity);
+    addForce(loads[top]!, { on, force });
+    const answer = movedJoined(standing.bodies, loads);
+    const title = `pushed at its top edge ${words}`;
+    return { id: `pushed.${id}`, title, system, bodies: standing.bodies, answer, from: standing.answer };
+  });
+}
+
+function addForce(load: Float64Array, { on, force }: BoxForce): void {
+  on.nodes.forEach((node, i) => {
+    force.forEach((each, axis) => {
+      load[boxFreedoms * node + axis]! += on.shares[i]! * each;
+    });
+  });
+}
+
+/** Each section carried by its own handles, with a jerk. */
+function carriedCases(system: CaseSystem): readonly LoadedCase[] {
+  return system.input.parts.sections.flatMap(({ name }): LoadedCase[] => {
+    const numbers = sectionWithLeaves(system, name);
+    const bodies = subsystem(system, numbers, uses("handle"));
+    if (handlesOf(bodies) < 2) return [];
+    const answer = movedJoined(bodies, picked(massLoads(system.masses, jerked(system)), numbers));
+    return [
+      { id: `carried.${name}`, title: `${name} carried by its handles, with a jerk`, system, bodies, answer },
+    ];
+  });
+}
+
+function handlesOf({ links }: Subsystem): number {
+  return new Set(links.map(linkOf).flatMap(({ kind, name }) => (kind === "handle" ? [name] : []))).size;
+}
+
+function jerked({ input }: CaseSystem): () => BoxSpot {
+  return () => [0, 0, -standardGravity * input.case.demands.jerk];
+}
+
+function picked(loads: readonly Float64Array[], numbers: readonly number[]): readonly Float64Array[] {
+  return numbers.map((number) => loads[number]!);
+}
+
+/** Joined, lifted by the handles of its highest section: the latches carry the rest. */
+function liftedCases(system: CaseSystem): readonly LoadedCase[] {
+  const { bodies } = system.model;
+  const top = sectionNumbers(system.model).reduce((best, number) =>
+    bodies[number]!.at[2] > bodies[best]!.at[2] ? number : best,
+  );
+  const whole = subsystem(
+    system,
+    every(system),
+    (link) => uses()(link) || (link.kind === "handle" && link.from.part === top),
+  );
+  if (handlesOf(whole) < 2) return [];
+  const answer = movedJoined(whole, massLoads(system.masses, jerked(system)));
+  const title = `joined, lifted by the handles of ${bodies[top]!.name}, with a jerk`;
+  return [{ id: "lifted", title, system, bodies: whole, answer }];
+}
+
+/** Corner, floor and what is inside give so much while a drop is stopped, m. Common practice, no source. */
+const stoppingWay = 0.025;
+/** Springs that only keep a section in place while its forces balance, N/m. */
+const keepingStiffness = 1e3;
+
+/** Deceleration of a section dropped from where hands let it fall, in gravities; undefined when nobody said how it is handled. */
+export function stoppedWith({ input }: CaseSystem, mass: number): number | undefined {
+  const { handling } = input.case.journey;
+  if (handling === undefined || mass > pound(200)) return undefined;
+  return dropHeight({ mass: Mass.si(mass), handling }) / stoppingWay;
+}
+
+/** Each section dropped on its lower corner nearest to its centre of gravity: that corner stops it, and it turns. */
+function droppedCases(system: CaseSystem): readonly LoadedCase[] {
+  return system.input.parts.sections.flatMap(({ name }): LoadedCase[] => {
+    const { items } = system.masses;
+    const mass = items.reduce((sum, item) => sum + (item.section === name ? item.mass : 0), 0);
+    const stopped = stoppedWith(system, mass);
+    return stopped === undefined ? [] : [dropped(system, name, stopped * standardGravity)];
+  });
+}
+
+function dropped(system: CaseSystem, name: string, deceleration: number): LoadedCase {
+  const numbers = sectionWithLeaves(system, name);
+  const own = numbers.find((number) => system.model.bodies[number]!.name === name)!;
+  const centre = centreOf(system, (section) => section === name);
+  const feet = corners.map((corner) => footEnd(system.model, own, corner));
+  const { at } = system.model.bodies[own]!;
+  const placeOf = (foot: (typeof feet)[number]): BoxSpot =>
+    foot.fitting.at.map((each, axis) => each + at[axis]!) as unknown as BoxSpot;
+  const away = (foot: (typeof feet)[number]): number =>
+    Math.hypot(placeOf(foot)[0] - centre[0], placeOf(foot)[1] - centre[1]);
+  const struck = feet.reduce((best, foot) => (away(foot) < away(best) ? foot : best));
+  const bodies = kept(subsystem(system, numbers, uses("stand")));
+  const loads = stoppedAt(system, numbers, deceleration, placeOf(struck));
+  const [x, y, z, , , twist] = loads.total.map((each) => -each) as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
+  pullAt(loads.loads[numbers.indexOf(own)]!, struck.fitting, [x, y, z], [0, 0, twist]);
+  const answer = movedJoined(bodies, loads.loads);
+  return { id: `dropped.${name}`, title: `${name} dropped on a corner`, system, bodies, answer };
+}
+
+function kept(bodies: Subsystem): Subsystem {
+  const links = bodies.links.map((link) =>
+    linkOf(link).kind === "stand" ? { ...link, link: { ...link.link, stiffness: keepingStiffness } } : link,
+  );
+  return { ...bodies, links };
+}
+
+/**
+ * What masses do while a corner is stopped: they go on turning about it, so that moments about the corner balance and
+ * it bears only what is left.
+ */
+function stoppedAt(
+  system: CaseSystem,
+  numbers: readonly number[],
+  deceleration: number,
+  corner: BoxSpot,
+): { readonly loads: readonly Float64Array[]; readonly total: readonly number[] } {
+  const of = (field: (place: BoxSpot) => BoxSpot): readonly Float64Array[] =>
+    picked(massLoads(system.masses, field), numbers);
+  const wrench = (loads: readonly Float64Array[]): readonly number[] =>
+    wrenchAbout(system, numbers, loads, corner);
+  const straight = of(() => [0, 0, -deceleration]);
+  // Turning by 1 rad/s2 about x and about y through the corner; masses pull against it.
+  const aboutX = of(([, y, z]) => [0, z - corner[2], -(y - corner[1])]);
+  const aboutY = of(([x, , z]) => [-(z - corner[2]), 0, x - corner[0]]);
+  return balancedTurn(straight, aboutX, aboutY, wrench);
+}
+
+function balancedTurn(
+  straight: readonly Float64Array[],
+  aboutX: readonly Float64Array[],
+  aboutY: readonly Float64Array[],
+  wrench: (loads: readonly Float64Array[]) => readonly number[],
+): { readonly loads: readonly Float64Array[]; readonly total: readonly number[] } {
+  const [own, x, y] = [wrench(straight), wrench(aboutX), wrench(aboutY)];
+  const determinant = x[3]! * y[4]! - y[3]! * x[4]!;
+  const turnX = (-own[3]! * y[4]! + own[4]! * y[3]!) / determinant;
+  const turnY = (-own[4]! * x[3]! + own[3]! * x[4]!) / determinant;
+  const loads = straight.map((load, i) =>
+    load.map((value, k) => value + turnX * aboutX[i]![k]! + turnY * aboutY[i]![k]!),
+  );
+  return { loads, total: wrench(loads) };
+}
+
+/** Force and moment of loads about a place of the case. */
+function wrenchAbout(
+  { model }: CaseSystem,
+  numbers: readonly number[],
+  loads: readonly Float64Array[],
+  place: BoxSpot,
+): readonly number[] {
+  const sum = [0, 0, 0, 0, 0, 0];
+  numbers.forEach((number, i) => {
+    const { structure, at } = model.parts[number]!;
+    structure.nodes.forEach((spot, node) => {
+      const [fx = 0, fy = 0, fz = 0, mx = 0, my = 0, mz = 0] = loads[i]!.subarray(
+        boxFreedoms * node,
+        boxFreedoms * node + boxFreedoms,
+      );
+      const [x, y, z] = spot.map((own, axis) => own + at[axis]! - place[axis]!) as [number, number, number];
+      [fx, fy, fz, mx + y * fz - z * fy, my + z * fx - x * fz, mz + x * fy - y * fx].forEach((value, k) => {
+        sum[k]! += value;
+      });
+    });
+  });
+  return sum;
+}

@@ -1,0 +1,154 @@
+/** The case as joined boxes: what must balance, and what the demo's hardware makes of it. */
+import { describe, expect, test } from "vitest";
+import { openJob } from "../../lib/job/index.js";
+import { Length, standardGravity } from "../../lib/quantity/index.js";
+import { caseOutcome } from "../../lib/review/box/case-outcomes.js";
+import { type CaseSystem, caseSystem, linkOf } from "../../lib/review/box/case-system.js";
+import { type LoadedCase, loadedCases } from "../../lib/review/box/load-cases.js";
+import { sectionStiffness } from "../../lib/review/box/section-stiffness.js";
+import type { ReviewInput } from "../../lib/review/index.js";
+import { massItems } from "../../lib/review/index.js";
+
+const job = openJob("soil-lab");
+/** A rough mesh: laws hold on any. */
+const rough = 7;
+const system = caseSystem(job, rough);
+const cases = loadedCases(system);
+
+function caseOf(id: string): LoadedCase {
+  const found = cases.find((one) => one.id === id);
+  if (!found) throw new Error(`no load case ${id}`);
+  return found;
+}
+
+/** Sum of the springs' forces on the bodies along z, of one kind. */
+function upward({ bodies, answer }: LoadedCase, kind: string): number {
+  return bodies.links.reduce((sum, prepared, i) => {
+    const link = linkOf(prepared);
+    return sum + (link.kind === kind ? link.along[2] * answer.forces[i]! : 0);
+  }, 0);
+}
+
+function massOf(section?: string): number {
+  return massItems(job)
+    .filter((item) => section === undefined || item.section === section)
+    .reduce((sum, { mass }) => sum + mass, 0);
+}
+
+describe("load cases of the demo", () => {
+  test("are all there", () => {
+    expect(cases.map(({ id }) => id.replace(/caster \d/, "caster"))).toEqual([
+      "stacked",
+      "hole.caster",
+      "hole.caster",
+      "pushed.x",
+      "pushed.y",
+      "carried.lower",
+      "carried.upper",
+      "lifted",
+      "dropped.lower",
+      "dropped.upper",
+    ]);
+  });
+
+  test.each(["stacked", "pushed.x", "pushed.y"])("%s: the casters bear all of the weight", (id) => {
+    expect(upward(caseOf(id), "caster") / (massOf() * standardGravity)).toBeCloseTo(1, 3);
+  });
+
+  test("on three casters the fourth bears nothing, and the others all push", () => {
+    for (const hole of cases.filter(({ id }) => id.startsWith("hole."))) {
+      expect(upward(hole, "caster") / (massOf() * standardGravity)).toBeCloseTo(1, 3);
+      const names = new Set(
+        hole.bodies.links.map(linkOf).flatMap(({ kind, name }) => (kind === "caster" ? [name] : [])),
+      );
+      expect(names.size).toBe(3);
+    }
+  });
+
+  test("stacked, the upper section bears with its own weight on the lower", () => {
+    const pressed = upward(caseOf("stacked"), "bearing") + upward(caseOf("stacked"), "latch");
+    expect(-pressed / (massOf("upper") * standardGravity)).toBeCloseTo(1, 3);
+  });
+
+  test("lifted by the upper's handles, the latches carry the lower with its jerk and nothing bears", () => {
+    const lifted = caseOf("lifted");
+    expect(upward(lifted, "bearing")).toBe(0);
+    const weight = massOf("lower") * standardGravity * job.case.demands.jerk;
+    expect(upward(lifted, "latch") / weight).toBeCloseTo(1, 3);
+    expect(upward(lifted, "handle") / (massOf() * standardGravity * job.case.demands.jerk)).toBeCloseTo(1, 3);
+  });
+
+  test.each(["lower", "upper"])(
+    "dropped, %s balances by itself: the springs that keep it carry nothing",
+    (name) => {
+      const { bodies, answer } = caseOf(`dropped.${name}`);
+      const weight = massOf(name) * standardGravity;
+      bodies.links.forEach((prepared, i) => {
+        if (linkOf(prepared).kind === "stand")
+          expect(Math.abs(answer.forces[i]!)).toBeLessThan(0.02 * weight);
+      });
+    },
+  );
+
+  test("each names its openings, its door, its seams and its hardware", () => {
+    const outcome = caseOutcome(caseOf("pushed.y"));
+    expect(outcome.openings.map(({ name }) => name)).toContain("side door");
+    expect(outcome.doors.map(({ name }) => name)).toEqual(["lower.left.side door"]);
+    expect(outcome.seams).toHaveLength(24);
+    expect(outcome.hardware.latch).toHaveLength(4);
+    expect(outcome.hardware.caster).toHaveLength(4);
+    expect(outcome.movement).toBeGreaterThan(outcome.doors[0]!.value);
+  });
+});
+
+describe("a section by itself", () => {
+  const [lower] = [0, 1].map((number) => sectionStiffness(system, number));
+
+  test("is stiffer along the wall without an opening", () => {
+    expect(lower!.racking[0]).toBeGreaterThan(lower!.racking[1]);
+  });
+
+  test("of a thicker sheet racks less", () => {
+    const thick: ReviewInput = {
+      ...job,
+      parts: {
+        ...job.parts,
+        panels: job.parts.panels.map((panel) => ({
+          ...panel,
+          sheet: { ...panel.sheet, thickness: Length.si(2 * panel.sheet.thickness) },
+        })),
+      },
+    };
+    const thicker = sectionStiffness(caseSystem(thick, rough), 0);
+    expect(thicker.racking[0]).toBeGreaterThan(lower!.racking[0]);
+    expect(thicker.racking[1]).toBeGreaterThan(lower!.racking[1]);
+    expect(thicker.twist).toBeGreaterThan(lower!.twist);
+  });
+});
+
+describe("what cannot be solved is named", () => {
+  const changed = (changes: Partial<ReviewInput["parts"]>): (() => CaseSystem) => {
+    const input = { ...job, parts: { ...job.parts, ...changes } };
+    return () => {
+      const tried = caseSystem(input, rough);
+      loadedCases(tried);
+      return tried;
+    };
+  };
+
+  test("a door without a latch", () => {
+    const hardware = job.parts.hardware.filter(({ item }) => item.duty !== "close");
+    expect(changed({ hardware })).toThrow(
+      /^lower\.left\.side door is loose: it (turns about z|slides along [xy]) without resistance; hold it better$/,
+    );
+  });
+
+  test("a latch far from its keeper", () => {
+    const hardware = job.parts.hardware.map((part) =>
+      part.stock.kind === "keeper" ? { ...part, centre: { ...part.centre, z: Length.si(0.3) } } : part,
+    );
+    expect(changed({ hardware })).toThrow(
+      /^box: section latch 1 and section keeper 1 do not touch, they are \d+ mm apart$/,
+    );
+  });
+});
