@@ -1,11 +1,12 @@
-import { Time, wholeUp } from "../quantity/index.js";
+import { Time } from "../quantity/index.js";
 import { BarModel } from "./bar-model.js";
 import type { FilledBar, Losses } from "./bar-packing.js";
 import type { BarJob, StockBar } from "./bar-plan.js";
+import { BarFills } from "./exact/bar-fills.js";
 import { costOfFills } from "./exact/cover.js";
 import { fewerLayouts, layoutCount } from "./exact/fewer-layouts.js";
 import { proveCover } from "./exact/prove.js";
-import type { PurchaseBound } from "./purchase.js";
+import { type PurchaseBound, raisedBound } from "./purchase.js";
 
 /** The cheapest bars found, and what no other bars can beat. */
 export interface ProvenBars {
@@ -22,6 +23,7 @@ export interface ProvenBars {
 /** Relaxations to solve before a search gives up; it keeps plans the same on a slow machine. */
 const steps = 4000;
 const usualLimit = Time.of(10, "s");
+const because = "every way to fill a bar, weighed against all others";
 
 /**
  * The cheapest way to fill bars, starting from bars in hand.
@@ -42,22 +44,12 @@ export function proveBars(
   const known = costOfFills(model.cover, fills) * model.unit;
   const done = byHand.cost.amount >= known - 1e-9 * Math.max(1, known);
   const until = performance.now() + (job.timeLimit ?? usualLimit) * 1000;
-  const proof = done ? { fills } : proveCover(model.cover, model.all, fills, { steps, until });
+  const proof = done ? { fills } : proveCover(new BarFills(model.cover), model.all, fills, { steps, until });
   const tidy = fewerLayouts(model.cover, model.all, proof.fills);
   return {
     bars: tidy === fills ? hand : model.barsOf(tidy),
-    bound: "bound" in proof ? searched(byHand, proof.bound * model.unit, stock) : byHand,
+    bound: "bound" in proof ? raisedBound(byHand, proof.bound * model.unit, stock, because) : byHand,
     byHand: done,
     layouts: layoutCount(tidy),
-  };
-}
-
-function searched(byHand: PurchaseBound, amount: number, stock: readonly StockBar[]): PurchaseBound {
-  if (amount <= byHand.cost.amount) return byHand;
-  const dearest = Math.max(...stock.map(({ price }) => price.amount));
-  return {
-    count: Math.max(byHand.count, wholeUp(amount / dearest)),
-    cost: { ...byHand.cost, amount },
-    because: "every way to fill a bar, weighed against all others",
   };
 }

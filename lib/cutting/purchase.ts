@@ -41,6 +41,23 @@ export interface PlanProof {
   readonly gap: Money;
 }
 
+/**
+ * A bound raised to what a search has shown.
+ *
+ * @param amount no plan costs less
+ */
+export function raisedBound(
+  bound: PurchaseBound,
+  amount: number,
+  stock: readonly Buyable[],
+  because: string,
+): PurchaseBound {
+  if (amount <= bound.cost.amount) return bound;
+  const dearest = Math.max(...stock.map(({ price }) => price.amount));
+  const count = Math.max(bound.count, wholeUp(amount / dearest));
+  return { count, cost: { ...bound.cost, amount }, because };
+}
+
 /** How far a plan's cost is from its bound. */
 export function proofOf(cost: Money, bound: Money): PlanProof {
   const gap = Math.max(0, cost.amount - bound.amount);

@@ -14,15 +14,7 @@ export interface Completions {
   readonly complete: boolean;
 }
 
-/**
- * Fills with at least one piece of the largest type left, to which no further piece could be added, and
- * that lose no more than allowed. Some cheapest cover uses one of them: pieces can always be moved from
- * another bar into one with room for them.
- *
- * @param values of one piece of each type, from the relaxation
- * @param allowed the most a fill may lose
- * @param most fills to list before giving up on completeness
- */
+/** Fills of bars with a piece of the largest type left, as `Fills` asks for them. */
 export function completions(
   cover: Cover,
   remaining: Remaining,

@@ -5,13 +5,17 @@ export interface Cover {
   /** Of each type of piece, its kerf included; the largest first. In picometres, so that sums are exact. */
   readonly sizes: readonly number[];
   /** What they are cut from. */
-  readonly stocks: readonly CoverStock[];
+  readonly stocks: readonly CoverBar[];
 }
 
 /** One length of stock. */
-export interface CoverStock {
+export interface CoverBar extends CoverStock {
   /** What one holds, in the unit of the sizes, one kerf included. */
   readonly room: number;
+}
+
+/** One kind of stock. */
+export interface CoverStock {
   /** Of one; a whole number. */
   readonly cost: number;
   /** How many there are; infinite where as many can be had as are needed. */
@@ -52,6 +56,9 @@ export function timesIn({ demand, supply }: Remaining, { stock, counts }: Fill):
 }
 
 /** What a cover costs. */
-export function costOfFills({ stocks }: Cover, fills: readonly Fill[]): number {
+export function costOfFills(
+  { stocks }: { readonly stocks: readonly CoverStock[] },
+  fills: readonly Fill[],
+): number {
   return fills.reduce((sum, { stock }) => sum + (stocks[stock]?.cost ?? 0), 0);
 }

@@ -1,8 +1,6 @@
 /** The most valuable fill of a bar: a bounded knapsack, solved on the list of sums worth keeping. */
 import type { Cover, Fill, Remaining } from "./cover.js";
-
-/** What a fill must be worth more than, for each stock, to be of interest. */
-export type Thresholds = readonly number[];
+import type { Thresholds } from "./fills.js";
 
 /** A type of piece as the knapsack sees it. */
 interface Ware {

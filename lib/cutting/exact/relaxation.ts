@@ -1,6 +1,7 @@
 /** Column generation: the cheapest cover when a fill may be used in parts, and a bound that needs no trust in rounding. */
-import type { Cover, Fill, Remaining } from "./cover.js";
-import { mostValuable, worthOf } from "./knapsack.js";
+import type { Fill, Remaining } from "./cover.js";
+import type { BestFill, FillQuestion, Fills } from "./fills.js";
+import { worthOf } from "./knapsack.js";
 import { CoveringProgram, type LpColumn } from "./simplex.js";
 
 /** A fill as a column of the program. */
@@ -14,6 +15,8 @@ export interface Relaxed {
   readonly bound: number;
   /** Worth of one piece of each type, rounded down to a binary fraction. */
   readonly values: readonly number[];
+  /** What the fills in use cost; no cover in parts of the fills known so far costs less. */
+  readonly cost: number;
   /** Fills in use with how often, the most used first. */
   readonly used: readonly { readonly fill: Fill; readonly amount: number }[];
 }
@@ -27,8 +30,12 @@ export class Relaxation {
   private readonly known = new Set<string>();
   private readonly limited: readonly number[];
 
-  constructor(private readonly cover: Cover) {
-    this.limited = cover.stocks.flatMap(({ supply }, stock) => (Number.isFinite(supply) ? [stock] : []));
+  /** @param until by the clock, ms, after which no more columns are looked for */
+  constructor(
+    private readonly source: Fills,
+    private readonly until: number,
+  ) {
+    this.limited = source.stocks.flatMap(({ supply }, stock) => (Number.isFinite(supply) ? [stock] : []));
   }
 
   /** Keeps a fill for later relaxations. */
@@ -39,21 +46,90 @@ export class Relaxation {
     this.pool.push(this.columnOf(fill));
   }
 
-  /** The cheapest cover in parts of what remains. */
-  solve(remaining: Remaining): Relaxed {
+  /**
+   * The cheapest cover in parts of what remains. Values are looked for between those of the covers known so far
+   * and the best ones no fill is known to exceed, which both close in on the right ones.
+   *
+   * @param enough a bound from which on more is of no use
+   */
+  solve(remaining: Remaining, enough = Number.POSITIVE_INFINITY): Relaxed {
     const program = this.programFor(remaining);
     const columns = this.pool.filter(({ fill }) => goesInto(fill, remaining));
+    let safe: SafeValues = {
+      ...this.pricesOf(program, remaining),
+      values: this.source.fairValues(remaining),
+      bound: Number.NEGATIVE_INFINITY,
+    };
+    let share = 1;
     for (let round = 0; round < 60 * remaining.demand.length + 400; round++) {
-      const column =
-        this.cheapestKnown(columns, program, remaining) ??
-        this.newColumns(program.prices(), remaining, columns)[0];
-      if (!column || !program.enter(column)) break;
+      this.useKnown(columns, program, remaining);
+      const outer = this.pricesOf(program, remaining);
+      if (round > 0 && this.ask(between(safe, outer, quickShare), remaining, "quick", columns).found > 0)
+        continue;
+      const asked = between(safe, outer, share);
+      const { found, offers } = this.ask(asked, remaining, "all", columns);
+      const checked = this.safeValues(asked.values, offers, remaining);
+      if (checked.bound > safe.bound) safe = checked;
+      const done = found === 0 && share === 0;
+      if (
+        done ||
+        safe.bound >= enough ||
+        program.cost() - safe.bound < 1e-7 ||
+        performance.now() > this.until
+      )
+        break;
+      share = nextShare(share, found === 0);
     }
-    return this.answer(program, remaining);
+    return { bound: safe.bound, values: safe.values, cost: program.cost(), used: usedIn(program) };
+  }
+
+  /** The cheapest cover in parts by fills that come quickly to hand. Its bound is none. */
+  guess(remaining: Remaining): Relaxed {
+    const program = this.programFor(remaining);
+    const columns = this.pool.filter(({ fill }) => goesInto(fill, remaining));
+    do this.useKnown(columns, program, remaining);
+    while (
+      performance.now() < this.until &&
+      this.ask(this.pricesOf(program, remaining), remaining, "quick", columns).found > 0
+    );
+    const { values } = this.pricesOf(program, remaining);
+    return { bound: 0, values, cost: program.cost(), used: usedIn(program) };
+  }
+
+  /** Enters columns that are known for as long as one saves anything. */
+  private useKnown(columns: readonly FillColumn[], program: CoveringProgram, remaining: Remaining): void {
+    for (let round = 0; round < 60 * remaining.demand.length + 400; round++) {
+      const column = this.cheapestKnown(columns, program, remaining);
+      if (!column || !program.enter(column)) return;
+    }
+  }
+
+  private pricesOf(program: CoveringProgram, { demand }: Remaining): Prices {
+    const prices = program.prices();
+    return {
+      values: demand.map((_, type) => Math.max(0, prices[type] as number)),
+      premiums: this.source.stocks.map((_, stock) => {
+        const rank = this.limited.indexOf(stock);
+        return rank < 0 ? 0 : Math.max(0, -(prices[demand.length + rank] as number));
+      }),
+    };
+  }
+
+  /** Asks for fills worth more than they cost, and keeps them. */
+  private ask(
+    { values, premiums }: Prices,
+    remaining: Remaining,
+    which: FillQuestion,
+    columns: FillColumn[],
+  ): Answer {
+    const thresholds = this.source.stocks.map(({ cost }, stock) => cost + (premiums[stock] as number) + 1e-7);
+    const best = this.source.mostValuable(remaining, values, thresholds, which);
+    const offers = best.map(({ most }, stock) => Math.max(most, thresholds[stock] as number));
+    return { found: this.newColumns(best, columns), offers };
   }
 
   private programFor({ demand, supply }: Remaining): CoveringProgram {
-    const dearest = Math.max(1, ...this.cover.stocks.map(({ cost }) => cost));
+    const dearest = Math.max(1, ...this.source.stocks.map(({ cost }) => cost));
     return new CoveringProgram(
       demand,
       this.limited.map((stock) => supply[stock] as number),
@@ -67,7 +143,7 @@ export class Relaxation {
     const rank = this.limited.indexOf(stock);
     return {
       fill,
-      cost: this.cover.stocks[stock]?.cost ?? 0,
+      cost: this.source.stocks[stock]?.cost ?? 0,
       rows: rank < 0 ? types : [...types, counts.length + rank],
       factors: [...types.map((type) => counts[type] as number), ...(rank < 0 ? [] : [1])],
     };
@@ -93,69 +169,81 @@ export class Relaxation {
     return best;
   }
 
-  /** A new fill for every stock that is worth more than its cost. */
-  private newColumns(prices: Float64Array, remaining: Remaining, columns: FillColumn[]): FillColumn[] {
-    const values = remaining.demand.map((_, type) => Math.max(0, prices[type] as number));
-    const thresholds = this.cover.stocks.map(
-      ({ cost }, stock) => cost - this.supplyPrice(stock, prices, values.length) + 1e-7,
-    );
-    const fills = mostValuable(this.cover, remaining, values, thresholds).filter(
-      (fill) => fill !== undefined,
-    );
-    const found = fills.map((fill) => {
+  /** Keeps what was offered; returns how much that is. */
+  private newColumns(offers: readonly BestFill[], columns: FillColumn[]): number {
+    const found = offers.flatMap(({ fills }) => fills);
+    for (const fill of found) {
       this.remember(fill);
-      return this.columnOf(fill);
-    });
-    columns.push(...found);
-    return found;
-  }
-
-  private supplyPrice(stock: number, prices: Float64Array, types: number): number {
-    const rank = this.limited.indexOf(stock);
-    return rank < 0 ? 0 : (prices[types + rank] as number);
-  }
-
-  private answer(program: CoveringProgram, remaining: Remaining): Relaxed {
-    const prices = program.prices();
-    const values = remaining.demand.map(
-      (_, type) => Math.floor(Math.max(0, prices[type] as number) * parts) / parts,
-    );
-    return {
-      ...this.safeBound(values, remaining),
-      used: program
-        .solution()
-        .flatMap(({ column, amount }) =>
-          "fill" in column ? [{ fill: (column as FillColumn).fill, amount }] : [],
-        )
-        .filter(({ amount }) => amount > 1e-7)
-        .sort((a, b) => b.amount - a.amount),
-    };
+      columns.push(this.columnOf(fill));
+    }
+    return found.length;
   }
 
   /**
    * A bound from values alone (Farley 1990): scaled until no fill of an unlimited stock is worth more than
    * its cost; what fills of limited stock are worth beyond theirs is taken off.
    */
-  private safeBound(values: readonly number[], remaining: Remaining): Pick<Relaxed, "bound" | "values"> {
-    const costs = this.cover.stocks.map(({ cost }) => cost);
-    const worth = (scaled: readonly number[]): number[] =>
-      mostValuable(this.cover, remaining, scaled, costs).map((fill) =>
-        fill ? worthOf(fill.counts, scaled) : 0,
-      );
-    const excess = worth(values).map((most, stock) =>
-      this.limited.includes(stock) || most === 0 ? 1 : most / (costs[stock] as number),
+  private safeValues(asked: readonly number[], offers: readonly number[], remaining: Remaining): SafeValues {
+    const excess = offers.map((most, stock) =>
+      this.limited.includes(stock) ? 1 : most / (this.source.stocks[stock]?.cost as number),
     );
     const scale = Math.max(1, ...excess);
-    const scaled = scale > 1 ? values.map((value) => Math.floor((value / scale) * parts) / parts) : values;
-    const over = worth(scaled);
+    const values = asked.map((value) => Math.floor((value / scale) * parts) / parts);
+    const premiums = offers.map((most, stock) =>
+      this.limited.includes(stock)
+        ? Math.max(0, most / scale - (this.source.stocks[stock]?.cost as number))
+        : 0,
+    );
     const lost = this.limited.reduce(
-      (sum, stock) =>
-        sum +
-        (remaining.supply[stock] as number) * Math.max(0, (over[stock] as number) - (costs[stock] as number)),
+      (sum, stock) => sum + (premiums[stock] as number) * (remaining.supply[stock] as number),
       0,
     );
-    return { bound: worthOf(remaining.demand, scaled) - lost, values: scaled };
+    return { values, premiums, bound: worthOf(remaining.demand, values) - lost };
   }
+}
+
+/** Worth of a piece of each type, and what one more of each limited stock would save. */
+interface Prices {
+  readonly values: readonly number[];
+  readonly premiums: readonly number[];
+}
+
+/** Prices no fill is worth more than, and what all pieces are worth by them. */
+interface SafeValues extends Prices {
+  readonly bound: number;
+}
+
+/** What came of asking for fills. */
+interface Answer {
+  /** How many were offered. */
+  readonly found: number;
+  /** The most a fill of each stock is worth. */
+  readonly offers: readonly number[];
+}
+
+/** How far values are kept to the safe ones when only quick answers are wanted. */
+const quickShare = 0.4;
+
+/** The same for thorough answers: closer where fills are found, since that is less work. */
+function nextShare(share: number, none: boolean): number {
+  if (share === 1) return 0.8;
+  return none ? Math.max(0, share - 0.2) : Math.min(0.9, share + 0.1);
+}
+
+function between(safe: Prices, outer: Prices, share: number): Prices {
+  const mix = (one: readonly number[], other: readonly number[]): number[] =>
+    one.map((value, i) => share * value + (1 - share) * (other[i] as number));
+  return { values: mix(safe.values, outer.values), premiums: mix(safe.premiums, outer.premiums) };
+}
+
+function usedIn(program: CoveringProgram): Relaxed["used"] {
+  return program
+    .solution()
+    .flatMap(({ column, amount }) =>
+      "fill" in column ? [{ fill: (column as FillColumn).fill, amount }] : [],
+    )
+    .filter(({ amount }) => amount > 1e-7)
+    .sort((a, b) => b.amount - a.amount);
 }
 
 function goesInto({ stock, counts }: Fill, { demand, supply }: Remaining): boolean {

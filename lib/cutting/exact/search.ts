@@ -1,6 +1,7 @@
 /** Depth-first search for a whole cover within a budget, each step bounded by its relaxation. */
-import { type Completion, completions } from "./completions.js";
-import { type Cover, type Fill, type Remaining, timesIn, without } from "./cover.js";
+import type { Completion } from "./completions.js";
+import { type Fill, type Remaining, timesIn, without } from "./cover.js";
+import type { Fills } from "./fills.js";
 import type { Relaxation, Relaxed } from "./relaxation.js";
 import { roundedCover } from "./rounding-up.js";
 
@@ -27,7 +28,7 @@ export class CoverSearch {
   private readonly met = new Map<string, Met>();
 
   constructor(
-    private readonly cover: Cover,
+    private readonly source: Fills,
     private readonly relaxation: Relaxation,
     private readonly effort: Effort,
     /** Costs some purchase comes to, ascending. */
@@ -46,26 +47,27 @@ export class CoverSearch {
 
   private descend(remaining: Remaining, budget: number): Fill[] | undefined {
     if (remaining.demand.every((count) => count === 0)) return [];
-    const met = this.meet(remaining);
+    const met = this.meet(remaining, budget);
     if (!met) {
       this.exhaustive = false;
       return undefined;
     }
     if (met.hopeless >= budget || this.leastFrom(met.relaxed.bound) > budget) return undefined;
     const found =
-      roundedCover(this.cover, remaining, met.relaxed, budget) ?? this.branch(remaining, budget, met.relaxed);
+      roundedCover(this.source, remaining, met.relaxed, budget) ??
+      this.branch(remaining, budget, met.relaxed);
     if (!found && this.exhaustive) met.hopeless = budget;
     return found;
   }
 
   /** What is known of a remainder; nothing where the effort is spent. */
-  private meet(remaining: Remaining): Met | undefined {
+  private meet(remaining: Remaining, budget: number): Met | undefined {
     if (this.steps >= this.effort.steps || performance.now() > this.effort.until) return undefined;
     const key = `${remaining.demand.join()}|${remaining.supply.join()}`;
     const before = this.met.get(key);
     if (before) return before;
     this.steps++;
-    const met = { relaxed: this.relaxation.solve(remaining), hopeless: -1 };
+    const met = { relaxed: this.relaxation.solve(remaining, budget + 2 * nearly), hopeless: -1 };
     this.met.set(key, met);
     return met;
   }
@@ -81,8 +83,7 @@ export class CoverSearch {
       const found = this.follow(remaining, budget, fill, times);
       if (found) return found;
     }
-    const { found, complete } = completions(
-      this.cover,
+    const { found, complete } = this.source.completions(
       remaining,
       relaxed.values,
       budget - relaxed.bound + nearly,
@@ -107,7 +108,7 @@ export class CoverSearch {
   }
 
   private follow(remaining: Remaining, budget: number, fill: Fill, times: number): Fill[] | undefined {
-    const cost = times * (this.cover.stocks[fill.stock]?.cost as number);
+    const cost = times * (this.source.stocks[fill.stock]?.cost as number);
     if (cost > budget) return undefined;
     const rest = this.descend(without(remaining, fill, times), budget - cost);
     return rest && [...Array.from({ length: times }, () => fill), ...rest];

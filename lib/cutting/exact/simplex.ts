@@ -54,6 +54,11 @@ export class CoveringProgram {
     return this.basis.map((column, i) => ({ column, amount: this.values[i] as number }));
   }
 
+  /** What the columns in use cost. */
+  cost(): number {
+    return this.basis.reduce((sum, { cost }, i) => sum + cost * (this.values[i] as number), 0);
+  }
+
   /** What a column costs beyond what its rows are worth. */
   reducedCost({ cost, rows, factors }: LpColumn): number {
     let worth = 0;

@@ -50,23 +50,35 @@ export function place(
   return [far, trimmed.stage > stages ? undefined : rest].filter((free) => free !== undefined);
 }
 
+/** Cuts a part at a size; the part itself, and no far side, where the cut would lie on its edge. */
+export function cutAt(part: Part, direction: CutDirection, size: Extents): [Part, Part?] {
+  return cutOff(part, direction, size, stageOf(part, direction, size));
+}
+
+type Extents = Pick<Part, "length" | "width">;
+
 type Staged = Pick<Part, "stage" | "from">;
 
 /** The stage a part's sides are at after a cut; unchanged where the cut would lie on its edge. */
-function stageOf(part: Part, direction: CutDirection, way: Way): Staged {
-  if (beyond(part, direction, way) <= hair)
+function stageOf(part: Part, direction: CutDirection, size: Extents): Staged {
+  if (beyond(part, direction, size) <= hair)
     return { stage: part.stage, ...(part.from ? { from: part.from } : {}) };
   return { stage: part.from === direction ? part.stage : part.stage + 1, from: direction };
 }
 
-/** What a part has beyond a piece, across the direction of a cut. */
-function beyond(part: Part, direction: CutDirection, way: Way): number {
-  return direction === "along" ? part.width - way.width : part.length - way.length;
+/** What a part has beyond a size, across the direction of a cut. */
+function beyond(part: Part, direction: CutDirection, size: Extents): number {
+  return direction === "along" ? part.width - size.width : part.length - size.length;
 }
 
 /** Cuts a part; the part itself where the cut would lie on its edge. */
-function cutOff(part: Part, direction: CutDirection, { length, width }: Way, staged: Staged): [Part, Part?] {
-  const left = beyond(part, direction, { length, width, turned: false });
+function cutOff(
+  part: Part,
+  direction: CutDirection,
+  { length, width }: Extents,
+  staged: Staged,
+): [Part, Part?] {
+  const left = beyond(part, direction, { length, width });
   if (left <= hair) return [part];
   const along = direction === "along";
   const { x, y } = part;

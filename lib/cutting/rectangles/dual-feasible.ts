@@ -22,20 +22,62 @@ const slack = 1e-9;
 
 /** The fewest sheets any plan can do with, straight cuts or not. */
 export function fewestSheets(pieces: readonly UnitPiece[]): number {
-  const along = changes(pieces.flatMap(({ length, turned }) => [length, ...(turned ? [turned.length] : [])]));
-  const across = changes(pieces.flatMap(({ width, turned }) => [width, ...(turned ? [turned.width] : [])]));
   let most = 0;
-  for (const f of along) {
-    for (const g of across) most = Math.max(most, total(pieces, f, g));
-  }
+  weighAll(pieces, (total) => {
+    most = Math.max(most, total);
+  });
   return Math.ceil(most - 1e-6);
 }
 
-function total(pieces: readonly UnitPiece[], f: Change, g: Change): number {
-  return pieces.reduce((sum, { length, width, turned, count }) => {
-    const lying = f(length) * g(width);
-    return sum + count * (turned ? Math.min(lying, f(turned.length) * g(turned.width)) : lying);
-  }, 0);
+/** One weight a piece: whatever lies on one sheet together weighs no more than 1. */
+export type Scale = readonly number[];
+
+/** The scales on which all pieces weigh most, the plain area first. */
+export function heaviestScales(pieces: readonly UnitPiece[], most: number): Scale[] {
+  const heaviest: { readonly total: number; readonly scale: () => Scale }[] = [];
+  weighAll(pieces, (total, scale) => {
+    if (heaviest.length >= most && total <= (heaviest.at(-1)?.total as number) + slack) return;
+    if (heaviest.some((one) => Math.abs(one.total - total) <= slack)) return;
+    heaviest.push({ total, scale });
+    heaviest.sort((one, other) => other.total - one.total).splice(most);
+  });
+  return [pieces.map(({ length, width }) => length * width), ...heaviest.map(({ scale }) => scale())];
+}
+
+/** What one change makes of every piece as it lies, and of every piece turned. */
+interface Changed {
+  readonly straight: readonly number[];
+  readonly turned: readonly number[];
+}
+
+/** Weighs all pieces on every scale: a change of lengths with a change of widths. */
+function weighAll(pieces: readonly UnitPiece[], visit: (total: number, scale: () => Scale) => void): void {
+  const along = changesOf(pieces, "length");
+  const across = changesOf(pieces, "width");
+  for (const f of along) {
+    for (const g of across) {
+      let total = 0;
+      for (let i = 0; i < pieces.length; i++) total += (pieces[i] as UnitPiece).count * weight(f, g, i);
+      visit(total, () => pieces.map((_, i) => weight(f, g, i)));
+    }
+  }
+}
+
+/** A piece weighs what it weighs lying the lighter way. */
+function weight(f: Changed, g: Changed, i: number): number {
+  return Math.min(
+    (f.straight[i] as number) * (g.straight[i] as number),
+    (f.turned[i] as number) * (g.turned[i] as number),
+  );
+}
+
+function changesOf(pieces: readonly UnitPiece[], side: "length" | "width"): Changed[] {
+  const straight = pieces.map((piece) => piece[side]);
+  const turned = pieces.map((piece) => (piece.turned ?? piece)[side]);
+  return changes([...straight, ...turned]).map((change) => ({
+    straight: straight.map(change),
+    turned: turned.map(change),
+  }));
 }
 
 /** The changes worth trying for sizes: none, steps of 1/k, and leaving out what is smaller than some piece. */

@@ -74,6 +74,7 @@ interface Attempt {
  * Searches for the cheapest sheets. Undefined where there are too few.
  *
  * @param onBetter told of every better plan
+ * @param onFilled told of every plan
  */
 export function leastBoards(
   items: readonly Item[],
@@ -81,8 +82,9 @@ export function leastBoards(
   rules: BoardRules,
   effort: BoardEffort,
   onBetter?: (worth: Worth) => void,
+  onFilled?: (used: readonly UsedBoard[]) => void,
 ): LeastBoards | undefined {
-  return new BoardSearch(items, stocks, rules, effort, onBetter).run();
+  return new BoardSearch(items, stocks, rules, effort, onBetter, onFilled).run();
 }
 
 class BoardSearch {
@@ -96,6 +98,7 @@ class BoardSearch {
     private readonly rules: BoardRules,
     private readonly effort: BoardEffort,
     private readonly onBetter?: (worth: Worth) => void,
+    private readonly onFilled?: (used: readonly UsedBoard[]) => void,
   ) {
     this.cheapest = [...stocks.keys()].sort(
       (a, b) => (stocks[a] as BoardStock).price - (stocks[b] as BoardStock).price || a - b,
@@ -114,6 +117,7 @@ class BoardSearch {
       const tried = starts[round] ?? this.varied(current);
       const used = this.fill(tried);
       if (!used) continue;
+      this.onFilled?.(used);
       const worth = worthOf(used, this.stocks, this.rules.kerf);
       const level = this.energyOf(worth);
       if (level <= energy || this.next() < 0.02) [current, energy] = [tried, level];
@@ -240,9 +244,14 @@ function liesOn({ ways }: Item, { length, width }: BoardStock): boolean {
   return ways.some((way) => way.length <= length + hair && way.width <= width + hair);
 }
 
+/** What a list of sheets costs. */
+export function costOfBoards(used: readonly UsedBoard[], stocks: readonly BoardStock[]): number {
+  return used.reduce((sum, { board }) => sum + (stocks[board.stock]?.price ?? 0), 0);
+}
+
 function worthOf(used: readonly UsedBoard[], stocks: readonly BoardStock[], kerf: number): Worth {
   return {
-    cost: used.reduce((sum, { board }) => sum + (stocks[board.stock]?.price ?? 0), 0),
+    cost: costOfBoards(used, stocks),
     count: used.length,
     offcut: Math.max(0, ...used.map((one) => largestLeft(one, kerf))),
   };
