@@ -17,7 +17,7 @@ interface Way {
 const draws = 1000;
 
 /**
- * Mass of a section with its interval four ways: first order and drawn, each weighing for itself and all on one scale.
+ * Mass of a section with its interval three ways: first order, each weighing for itself and all on one scale; and drawn.
  *
  * @param sameScale how far weighings on one scale err together, from 0 to 1
  */
@@ -44,14 +44,14 @@ function massIntervals(job: Job, section: string, sameScale: number): readonly W
   const together = onOneScale(Object.keys(at), sameScale);
   const first = (correlations: readonly Correlation[]) =>
     spread(compute, at, uncertainties, ratio(0.95), correlations);
-  const drawn = (correlations: readonly Correlation[]) =>
-    monteCarlo(compute, at, uncertainties, { draws, correlations });
   const shared = Ratio.show(ratio(sameScale), { digits: 2 });
   return [
     { way: "first order, each weighing for itself", ...first([]) },
     { way: `first order, one scale (correlation ${shared})`, ...first(together) },
-    { way: "drawn, each weighing for itself", ...drawn([]) },
-    { way: `drawn, one scale (correlation ${shared})`, ...drawn(together) },
+    {
+      way: `drawn, one scale (correlation ${shared})`,
+      ...monteCarlo(compute, at, uncertainties, { draws, correlations: together }),
+    },
   ];
 }
 
