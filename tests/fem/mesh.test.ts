@@ -3,16 +3,20 @@ import {
   type Cutout,
   elementCount,
   elementPlaces,
+  type MeshBox,
   nodeAreas,
   panelMesh,
   type QuadMesh,
+  type Side,
+  sharpCorners,
   worstShape,
 } from "../../lib/fem/index.js";
 
-const guides = { boxes: [], rim: 0.005, shared: false, places: [] };
+const guides = { boxes: [], corners: [], rim: 0.005, shared: false, places: [] };
 
-function meshed(cutouts: readonly Cutout[]): QuadMesh {
-  return panelMesh({ length: 0.8, width: 0.5, cutouts }, guides, 150);
+function meshed(cutouts: readonly Cutout[], boxes: readonly MeshBox[] = []): QuadMesh {
+  const outline = { length: 0.8, width: 0.5, cutouts };
+  return panelMesh(outline, { ...guides, boxes, corners: sharpCorners(outline, boxes) }, 150);
 }
 
 function area(mesh: QuadMesh): number {
@@ -50,6 +54,18 @@ const triangle: Cutout = {
 const nearEdge: Cutout = { kind: "circle", name: "port near the edge", x: 0.4, y: 0.065, radius: 0.05 };
 const halfRound: Cutout = { kind: "circle", name: "half-round", x: 0.4, y: 0, radius: 0.1 };
 
+/** A strip from edge to edge. */
+function strip(bottom: number, height: number): MeshBox {
+  return { left: 0, bottom, width: 0.8, height };
+}
+
+/** Length of a side along the parabola through its three nodes, by Simpson's rule. */
+function sideLength({ x, y }: QuadMesh, [a, m, b]: Side): number {
+  const speed = (at: number): number =>
+    Math.hypot(...[x, y].map((of) => (at - 0.5) * of[a]! - 2 * at * of[m]! + (at + 0.5) * of[b]!));
+  return (speed(-1) + 4 * speed(0) + speed(1)) / 3;
+}
+
 /** Exact areas by plain geometry, m2. */
 const shapes: readonly [string, readonly Cutout[], number][] = [
   ["no opening", [], 0.4],
@@ -84,9 +100,92 @@ describe("mesh", () => {
     },
   );
 
+  /** Perimeter of the outline beside its area, in m and m2, by plain geometry. */
+  const outer = 2 * (0.8 + 0.5);
+  const awkward: readonly [string, readonly Cutout[], readonly MeshBox[], number, number][] = [
+    [
+      "a batten that crosses a port",
+      [port],
+      [strip(0.21, 0.08)],
+      0.4 - Math.PI * 0.01,
+      outer + 0.2 * Math.PI,
+    ],
+    ["a batten that grazes a port", [port], [strip(0.35, 0.04)], 0.4 - Math.PI * 0.01, outer + 0.2 * Math.PI],
+    [
+      "a batten a hair into a port",
+      [port],
+      [strip(0.349, 0.04)],
+      0.4 - Math.PI * 0.01,
+      outer + 0.2 * Math.PI,
+    ],
+    [
+      "a notch whose sizes add up to a hair less than the panel's",
+      [{ ...window, left: 0.1 + 0.2, bottom: 0.1 + 0.2, height: 0.2 }, nearEdge],
+      [],
+      0.4 - 0.06 - Math.PI * 0.0025,
+      outer + 2 * 0.2 + 0.1 * Math.PI,
+    ],
+    [
+      "a notch with rounded corners at its bottom, square at its mouth",
+      [{ ...rounded, bottom: 0.3 }],
+      [],
+      0.4 - 0.06 + ((4 - Math.PI) * 0.03 ** 2) / 2,
+      outer + 2 * 0.2 - (4 - Math.PI) * 0.03,
+    ],
+    [
+      "a window with a radius of 2 mm",
+      [{ ...window, radius: 0.002 }],
+      [],
+      0.4 - 0.06 + (4 - Math.PI) * 0.002 ** 2,
+      outer + 1 - (8 - 2 * Math.PI) * 0.002,
+    ],
+    [
+      "a window that is almost a port",
+      [{ ...window, left: 0.3, width: 0.1, height: 0.102, radius: 0.05 }],
+      [],
+      0.4 - Math.PI * 0.05 ** 2 - 0.1 * 0.002,
+      outer + 0.1 * Math.PI + 0.004,
+    ],
+    [
+      "a rounded window 5 mm beside a notch",
+      [
+        { ...window, left: 0.1, bottom: 0, height: 0.3 },
+        { ...rounded, left: 0.405, bottom: 0.05, width: 0.08, height: 0.11 },
+      ],
+      [strip(0.4, 0.03)],
+      0.4 - 0.09 - 0.08 * 0.11 + (4 - Math.PI) * 0.03 ** 2,
+      outer + 0.6 + 0.38 - (8 - 2 * Math.PI) * 0.03,
+    ],
+    [
+      "two windows leaving a bar of 6 mm",
+      [
+        { ...window, height: 0.15 },
+        { ...window, name: "upper", bottom: 0.256 },
+      ],
+      [],
+      0.4 - 0.3 * 0.35,
+      outer + 0.9 + 1,
+    ],
+  ];
+
+  test.each(awkward)("leaves no gap in a panel with %s", (_, cutouts, boxes, wanted, perimeter) => {
+    const mesh = meshed(cutouts, boxes);
+    const rim = mesh.rim.reduce((sum, side) => sum + sideLength(mesh, side), 0);
+    expect(area(mesh) / wanted).toBeCloseTo(1, 4);
+    expect(rim / perimeter).toBeCloseTo(1, 3);
+    expect(worstShape(mesh)).toBeGreaterThan(0.02);
+    expect(Math.max(...mesh.elements) + 1).toBe(mesh.x.length);
+    expect(new Set(mesh.elements).size).toBe(mesh.x.length);
+  });
+
   test.each<[string, readonly Cutout[]]>([
     ["port touches or crosses window", [window, { ...port, x: 0.5 }].reverse() as Cutout[]],
     ["window touches or crosses other", [window, { ...window, name: "other", left: 0.5 }]],
+    ["port touches the panel's edge; leave material there or let it cut through", [{ ...port, y: 0.4 }]],
+    [
+      "the openings leave nothing of the panel",
+      [{ ...window, left: -0.1, bottom: -0.1, width: 1, height: 1 }],
+    ],
     ["window lies outside the panel", [{ ...window, left: 0.9 }]],
     ["the radius of port must be positive, got 0 mm", [{ ...port, radius: 0 }]],
     [

@@ -19,8 +19,9 @@ const ringCount = 3;
  * @param corners where strains pile up
  */
 export function withCornerRings(mesh: CornerMesh, corners: readonly Spot[]): CornerMesh {
+  const near = 1e-7 * Math.max(...mesh.places.flat());
   return corners.reduce((before, corner) => {
-    const node = before.places.findIndex((place) => apart(place, corner) < 1e-7);
+    const node = before.places.findIndex((place) => apart(place, corner) < near);
     return node < 0 ? before : ringed(before, node);
   }, mesh);
 }

@@ -2,7 +2,7 @@
 import { isMaterial, type Outline, type Spot } from "./outline.js";
 import type { Quad } from "./quad-mesh.js";
 import type { CornerMesh } from "./rim-row.js";
-import { divided, type SizeAt, sharpCorners } from "./size.js";
+import { divided, type SizeAt } from "./size.js";
 
 /** A rectangle whose sides must be mesh lines: a patch of load, a batten. */
 export interface MeshBox {
@@ -15,6 +15,8 @@ export interface MeshBox {
 /** What a mesh must follow besides the outline. */
 export interface MeshGuides {
   readonly boxes: readonly MeshBox[];
+  /** Sharp corners inside the panel, where strains pile up. */
+  readonly corners: readonly Spot[];
   /** Width of a row of elements along all rims, m. */
   readonly rim: number;
   /** Whether other faces share the panel's four sides: then no node is added there but the places. */
@@ -78,7 +80,7 @@ export function cornersOnLines(
 function lines(outline: Outline, guides: MeshGuides, size: SizeAt, axis: 0 | 1): readonly number[] {
   const extent = axis === 0 ? outline.length : outline.width;
   const must = musts(outline, guides, axis).filter((at) => at > 0 && at < extent);
-  const smallest = smallestAcross(outline, size, axis);
+  const smallest = smallestAcross(guides, size, axis);
   const fixed = withRoom(
     [0, extent, ...must],
     guides.places.map((place) => place[axis]),
@@ -99,8 +101,8 @@ function musts({ cutouts }: Outline, { boxes }: MeshGuides, axis: 0 | 1): number
 }
 
 /** A line runs through the whole panel, so it takes the smallest size it meets: beside a corner, if any. */
-function smallestAcross(outline: Outline, size: SizeAt, axis: 0 | 1): (at: number) => number {
-  const others = [0, ...sharpCorners(outline).map((corner) => corner[axis === 0 ? 1 : 0])];
+function smallestAcross({ corners }: MeshGuides, size: SizeAt, axis: 0 | 1): (at: number) => number {
+  const others = [0, ...corners.map((corner) => corner[axis === 0 ? 1 : 0])];
   return (at) => Math.min(...others.map((other) => size(axis === 0 ? [at, other] : [other, at])));
 }
 

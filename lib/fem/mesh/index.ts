@@ -4,4 +4,4 @@ export * from "./outline.js";
 export { outlineFaults } from "./outline-faults.js";
 export * from "./panel-mesh.js";
 export * from "./quad-mesh.js";
-export { divided, gradedAlong } from "./size.js";
+export { divided, gradedAlong, sharpCorners } from "./size.js";

@@ -36,7 +36,17 @@ function cutoutFaults(cutout: Cutout, length: number, width: number): string[] {
   const outside = ring.every(([x]) => x <= 0) || ring.every(([x]) => x >= length);
   const beyond = ring.every(([, y]) => y <= 0) || ring.every(([, y]) => y >= width);
   if (outside || beyond) return [`${cutout.name} lies outside the panel`];
+  if (grazes(cutout, length, width))
+    return [`${cutout.name} touches the panel's edge; leave material there or let it cut through`];
   return crossesItself(ring) ? [`the outline of ${cutout.name} crosses itself`] : [];
+}
+
+/** Whether a round hole meets a side of the panel in one point, where material would end in nothing. */
+function grazes(cutout: Cutout, length: number, width: number): boolean {
+  if (cutout.kind !== "circle") return false;
+  const { x, y, radius } = cutout;
+  const near = touching * Math.max(length, width);
+  return [x, y, length - x, width - y].some((away) => Math.abs(away - radius) < near);
 }
 
 function sizesOf(cutout: Cutout): { word: string; value: number }[] {

@@ -1,40 +1,61 @@
+import { withCornerRings } from "./corner-rings.js";
 import { gridCorners, type MeshGuides } from "./grid-corners.js";
-import { arcsOf, isMaterial, type Outline } from "./outline.js";
+import { type Arc, arcsOf, isMaterial, type Outline } from "./outline.js";
 import { outlineFaults } from "./outline-faults.js";
-import { type QuadMesh, quadMesh, worstAllowed, worstShape } from "./quad-mesh.js";
-import { withRimRow } from "./rim-row.js";
+import { type QuadMesh, quadMesh, shapeOf, worstAllowed } from "./quad-mesh.js";
+import { type CornerMesh, withRimRow } from "./rim-row.js";
+import { seated } from "./seated.js";
 import { gradedSize } from "./size.js";
 import { splitCorners } from "./split-corners.js";
 
 /** How fine a mesh is: about so many elements if none were needed for corners. */
 export type Fineness = number;
 
-/** Widths tried for the row along the rim, where the outline leaves little room for it. */
-const rimShares = [1, 0.5, 0.25, 0];
+/** Finenesses tried one after another, in parts of the one asked for, where outlines lie awkwardly. */
+const finenessTries = [1, 1.3, 0.8, 1.7];
+/** How often the row along the rim is narrowed where it folds an element. */
+const narrowings = 5;
 
 /**
  * Meshes a panel: by straight lines when all cutouts are sharp rectangles, by triangles split in squares otherwise.
  *
- * @param outline the panel
+ * @param drawn the panel
  * @param guides lines of patches and battens, and places to look at
  * @param fineness about how many elements
  * @throws RangeError that names the cutout when the outline cannot be meshed
  */
-export function panelMesh(outline: Outline, guides: MeshGuides, fineness: Fineness): QuadMesh {
-  const faults = outlineFaults(outline);
+export function panelMesh(drawn: Outline, guides: MeshGuides, fineness: Fineness): QuadMesh {
+  const faults = outlineFaults(drawn);
   if (faults.length > 0) throw new RangeError(`panel mesh: ${faults.join("; ")}`);
-  const size = gradedSize(outline, Math.sqrt(materialArea(outline) / fineness));
+  const outline = seated(drawn);
+  const area = materialArea(outline);
+  if (!(area > 0)) throw new RangeError("panel mesh: the openings leave nothing of the panel");
   const straight = outline.cutouts.every((cutout) => cutout.kind === "rectangle" && cutout.radius === 0);
-  const corners = straight ? gridCorners(outline, guides, size) : splitCorners(outline, guides, size);
-  const arcs = outline.cutouts.flatMap(arcsOf);
-  for (const share of rimShares) {
-    const { places, quads } = share > 0 ? withRimRow(corners, share * guides.rim) : corners;
-    const mesh = quadMesh(places, quads, arcs);
-    if (worstShape(mesh) > worstAllowed) return mesh;
+  const cornersOf = straight ? gridCorners : splitCorners;
+  for (const share of finenessTries) {
+    const size = gradedSize(outline, guides.corners, Math.sqrt(area / (share * fineness)));
+    const corners = withCornerRings(cornersOf(outline, guides, size), guides.corners);
+    const mesh = rimmed(corners, guides.rim, outline.cutouts.flatMap(arcsOf));
+    if (mesh) return mesh;
   }
   throw new RangeError(
     "panel mesh: an element is folded; part the outlines that come close, or let them meet",
   );
+}
+
+/** The mesh with its row along the rims, narrower where it would fold an element; undefined where that does not do. */
+export function rimmed(corners: CornerMesh, rim: number, arcs: readonly Arc[]): QuadMesh | undefined {
+  const shares = new Map<number, number>();
+  for (let round = 0; round < narrowings; round++) {
+    const { places, quads, rimOf } =
+      rim > 0 ? withRimRow(corners, rim, shares) : { ...corners, rimOf: shares };
+    const mesh = quadMesh(places, quads, arcs);
+    const folded = quads.filter((_, element) => shapeOf(mesh, element) < worstAllowed);
+    if (folded.length === 0) return mesh;
+    for (const corner of new Set(folded.flat().flatMap((one) => rimOf.get(one) ?? [])))
+      shares.set(corner, (shares.get(corner) ?? 1) / 2);
+  }
+  return undefined;
 }
 
 /** Share of a grid of samples that is material, times the panel's area. */

@@ -1,12 +1,19 @@
 /** Every line a mesh must follow, cut where lines meet, with no place twice. */
+import { clearOfCusps } from "./cusps.js";
 import type { MeshGuides } from "./grid-corners.js";
-import { apart, type Cutout, type Outline, ringOf, type Spot } from "./outline.js";
+import { type Line, meshRing } from "./mesh-ring.js";
+import { apart, isMaterial, type Outline, type Spot } from "./outline.js";
 import { toSide } from "./outline-faults.js";
+import { keyOf } from "./quad-mesh.js";
+import type { SizeAt } from "./size.js";
+
+/** Two places that are joined, and whether material ends there. */
+export type PlanarSide = readonly [from: number, to: number, bounds: boolean];
 
 /** Places, and pairs of them that are joined. */
 export interface PlanarSides {
   readonly places: readonly Spot[];
-  readonly sides: readonly (readonly [number, number])[];
+  readonly sides: readonly PlanarSide[];
 }
 
 /**
@@ -14,44 +21,79 @@ export interface PlanarSides {
  *
  * @param outline the panel
  * @param guides boxes and places to follow
+ * @param size of triangles, which says how near a guide may come to an outline that it meets at a sharp angle
  */
-export function planarSides(outline: Outline, guides: MeshGuides): PlanarSides {
+export function planarSides(outline: Outline, guides: MeshGuides, size: SizeAt): PlanarSides {
   const { length, width, cutouts } = outline;
   const near = 1e-7 * Math.max(length, width);
-  const rings = [
-    boxRing({ left: 0, bottom: 0, width: length, height: width }),
-    ...cutouts.map((cutout) => ringOf(cutout, chordsOf(cutout))),
-    ...guides.boxes.map(boxRing),
+  const rim = linesOf(boxRing({ left: 0, bottom: 0, width: length, height: width }));
+  const boxes = guides.boxes.flatMap((box) => linesOf(boxRing(box)));
+  const rings = cutouts.flatMap((cutout) => linesOf(meshRing(cutout, [...rim, ...boxes], near)));
+  const [whole, all] = [
+    [...rim, ...rings],
+    [...rim, ...rings, ...boxes],
   ];
-  const lines = rings.flatMap((ring) =>
-    ring.map((place, i) => [place, ring[(i + 1) % ring.length]!] as const),
-  );
+  const parts = (lines: readonly Line[]): Line[] =>
+    lines.flatMap((line) =>
+      partsOf(line, all, guides.places, near).filter(([a, b]) => inPanel([a, b], outline, near)),
+    );
+  const edges = parts(whole).filter((line) => isRimOfMaterial(line, outline, near));
+  const inner = parts(boxes).filter(([a, b]) => isMaterial(outline, middle(a, b)));
+  return joined(edges, clearOfCusps(inner, edges, size), guides.places, outline, near);
+}
+
+/** Numbered places; sides that come twice count once. */
+function joined(
+  edges: readonly Line[],
+  inner: readonly Line[],
+  wanted: readonly Spot[],
+  { length, width }: Outline,
+  near: number,
+): PlanarSides {
   const places: Spot[] = [];
-  const numberOf = (place: Spot): number => {
+  const numberOf = ([x, y]: Spot): number => {
+    const place: Spot = [ontoRim(x, length, near), ontoRim(y, width, near)];
     const known = places.findIndex((other) => apart(other, place) < near);
     return known >= 0 ? known : places.push(place) - 1;
   };
-  const sides = new Map<string, readonly [number, number]>();
-  for (const line of lines) {
-    const cuts = cutsOf(line, lines, guides.places, near).filter(
-      ([x, y]) => inPanel(x, length, near) && inPanel(y, width, near),
-    );
-    for (let i = 0; i + 1 < cuts.length; i++) {
-      const [a, b] = [numberOf(cuts[i]!), numberOf(cuts[i + 1]!)];
-      if (a !== b) sides.set(a < b ? `${a} ${b}` : `${b} ${a}`, [a, b]);
-    }
-  }
-  for (const place of guides.places) numberOf(place);
+  const sides = new Map<string, PlanarSide>();
+  [...edges, ...inner].forEach(([from, to], i) => {
+    const [a, b] = [numberOf(from), numberOf(to)];
+    const key = keyOf(a, b);
+    if (a !== b && !sides.has(key)) sides.set(key, [a, b, i < edges.length]);
+  });
+  for (const place of wanted) numberOf(place);
   return { places, sides: [...sides.values()] };
 }
 
-/** A round hole begins with twelve chords, a rounded corner with two; refining halves those that are too long. */
-function chordsOf({ kind }: Cutout): number {
-  return kind === "circle" ? 3 : 2;
+function linesOf(ring: readonly Spot[]): readonly Line[] {
+  return ring.map((place, i) => [place, ring[(i + 1) % ring.length]!]);
 }
 
-function inPanel(at: number, extent: number, near: number): boolean {
-  return at > -near && at < extent + near;
+function middle(a: Spot, b: Spot): Spot {
+  return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+}
+
+/** A place a hair off the rim lies on it: sums of drawn sizes seldom meet it to the last digit. */
+function ontoRim(at: number, extent: number, near: number): number {
+  if (Math.abs(at) < near) return 0;
+  return Math.abs(at - extent) < near ? extent : at;
+}
+
+function inPanel(line: Line, { length, width }: Outline, near: number): boolean {
+  return line.every(([x, y]) => x > -near && x < length + near && y > -near && y < width + near);
+}
+
+/** A line on the panel's own sides counts where material lies behind it; one inside the panel always. */
+function isRimOfMaterial([a, b]: Line, outline: Outline, near: number): boolean {
+  const [x, y] = middle(a, b);
+  const behind: Spot = [pulledIn(x, outline.length, near), pulledIn(y, outline.width, near)];
+  return (behind[0] === x && behind[1] === y) || isMaterial(outline, behind);
+}
+
+function pulledIn(at: number, extent: number, near: number): number {
+  if (Math.abs(at) < near) return 10 * near;
+  return Math.abs(at - extent) < near ? extent - 10 * near : at;
 }
 
 function boxRing({ left, bottom, width, height }: MeshGuides["boxes"][number]): readonly Spot[] {
@@ -64,20 +106,16 @@ function boxRing({ left, bottom, width, height }: MeshGuides["boxes"][number]): 
   ];
 }
 
-/** The line's ends and where others meet it, in order along it. */
-function cutsOf(
-  [from, to]: readonly [Spot, Spot],
-  lines: readonly (readonly [Spot, Spot])[],
-  places: readonly Spot[],
-  near: number,
-): Spot[] {
+/** A line's parts between its ends and where others meet it. */
+function partsOf([from, to]: Line, lines: readonly Line[], places: readonly Spot[], near: number): Line[] {
   const on = (place: Spot): boolean => toSide(place, from, to) < near;
   const ends = [...lines.flat(), ...places].filter(on);
   const crossings = lines.flatMap(([a, b]) => crossing(from, to, a, b) ?? []);
   const along = (place: Spot): number => apart(from, place);
-  return [from, to, ...ends, ...crossings]
+  const cuts = [from, to, ...ends, ...crossings]
     .sort((a, b) => along(a) - along(b))
     .filter((place, i, all) => i === 0 || apart(place, all[i - 1]!) > near);
+  return cuts.slice(1).map((cut, i): Line => [cuts[i]!, cut]);
 }
 
 /** Where two lines cross between their ends. */

@@ -27,10 +27,12 @@ export function elementCount({ elements }: QuadMesh): number {
 /** Places of an element's nodes. */
 export function elementPlaces(mesh: QuadMesh, element: number): { x: Float64Array; y: Float64Array } {
   const nodes = elementNodes(mesh, element);
-  return {
-    x: Float64Array.from(nodes, (node) => mesh.x[node]!),
-    y: Float64Array.from(nodes, (node) => mesh.y[node]!),
-  };
+  const [x, y] = [new Float64Array(nodesPerElement), new Float64Array(nodesPerElement)];
+  for (let i = 0; i < nodesPerElement; i++) {
+    x[i] = mesh.x[nodes[i]!]!;
+    y[i] = mesh.y[nodes[i]!]!;
+  }
+  return { x, y };
 }
 
 /** Nodes of an element. */
@@ -47,11 +49,12 @@ export function elementMiddle(mesh: QuadMesh, element: number): Spot {
 /**
  * Adds the nodes in the middle of sides and elements; sides of the rim whose ends lie on an arc follow it.
  *
- * @param places corners
- * @param quads counterclockwise
+ * @param corners places; those of no square are left out
+ * @param squares counterclockwise
  * @param arcs circles the outline follows
  */
-export function quadMesh(places: readonly Spot[], quads: readonly Quad[], arcs: readonly Arc[]): QuadMesh {
+export function quadMesh(corners: readonly Spot[], squares: readonly Quad[], arcs: readonly Arc[]): QuadMesh {
+  const { places, quads } = withoutStrays(corners, squares);
   const [x, y] = [places.map(([at]) => at), places.map(([, at]) => at)];
   const sides = sidesOf(quads);
   const rim: Side[] = [];
@@ -72,6 +75,18 @@ export function quadMesh(places: readonly Spot[], quads: readonly Quad[], arcs: 
     return [...quad, ...mids, add(centre)];
   });
   return { x: Float64Array.from(x), y: Float64Array.from(y), elements: Int32Array.from(elements), rim };
+}
+
+function withoutStrays(
+  corners: readonly Spot[],
+  squares: readonly Quad[],
+): { readonly places: readonly Spot[]; readonly quads: readonly Quad[] } {
+  const used = [...new Set(squares.flat())].sort((a, b) => a - b);
+  const numbers = new Map(used.map((corner, number) => [corner, number]));
+  return {
+    places: used.map((corner) => corners[corner]!),
+    quads: squares.map((quad) => quad.map((corner) => numbers.get(corner)!) as unknown as Quad),
+  };
 }
 
 /** Sides by their two corners, with how many elements use them. */
@@ -103,9 +118,12 @@ export function between(a: Spot, b: Spot): Spot {
 /** In radii: a little more than a quarter of the circle. */
 const longestChord = 1.5;
 
-/** Half way along the arc that both places lie on; along the straight line when there is none. */
-export function onArc(a: Spot, b: Spot, arcs: readonly Arc[]): Spot {
-  const middle = between(a, b);
+/**
+ * Half way, or another share of the way, along the arc that both places lie on; along the straight line when there
+ * is none.
+ */
+export function onArc(a: Spot, b: Spot, arcs: readonly Arc[], share = 0.5): Spot {
+  const middle: Spot = [a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])];
   const away = (place: Spot, arc: Arc): number => Math.hypot(place[0] - arc.x, place[1] - arc.y);
   const lies = (place: Spot, arc: Arc): boolean =>
     Math.abs(away(place, arc) - arc.radius) < 1e-7 * arc.radius;
@@ -120,14 +138,18 @@ export function onArc(a: Spot, b: Spot, arcs: readonly Arc[]): Spot {
 /** Smallest over largest stretch of an element that is still good. */
 export const worstAllowed = 0.02;
 
-/** How badly the worst element is bent: smallest over largest stretch at its nodes, 1 for a rectangle. */
+/** How badly an element is bent: smallest over largest stretch at its nodes, 1 for a rectangle, negative when folded. */
+export function shapeOf(mesh: QuadMesh, element: number): number {
+  const { x, y } = elementPlaces(mesh, element);
+  const areas = cornerShapes.map((shapes) => stretchAt(shapes, x, y).area);
+  return Math.min(...areas) / Math.max(...areas.map(Math.abs));
+}
+
+/** How badly the worst element is bent. */
 export function worstShape(mesh: QuadMesh): number {
   let worst = 1;
-  for (let element = 0; element < elementCount(mesh); element++) {
-    const { x, y } = elementPlaces(mesh, element);
-    const areas = cornerShapes.map((shapes) => stretchAt(shapes, x, y).area);
-    worst = Math.min(worst, Math.min(...areas) / Math.max(...areas));
-  }
+  for (let element = 0; element < elementCount(mesh); element++)
+    worst = Math.min(worst, shapeOf(mesh, element));
   return worst;
 }
 

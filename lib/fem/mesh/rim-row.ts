@@ -15,13 +15,24 @@ export interface CornerMesh {
 /** The row takes no more than this share of the elements it narrows. */
 const mostOfElement = 0.4;
 
+/** A mesh with its row along the rims. */
+export interface RimmedMesh extends CornerMesh {
+  /** For each corner of the row, on the rim or inside, the corner on the rim. */
+  readonly rimOf: ReadonlyMap<number, number>;
+}
+
 /**
  * Adds the row along all rims.
  *
  * @param mesh without the row
  * @param width of the row, m
+ * @param shares of the row's width that are left at corners on the rim where it had to be narrowed
  */
-export function withRimRow({ places, quads }: CornerMesh, width: number): CornerMesh {
+export function withRimRow(
+  { places, quads }: CornerMesh,
+  width: number,
+  shares: ReadonlyMap<number, number>,
+): RimmedMesh {
   const sides = [...sidesOf(quads).values()];
   const rim = sides.filter(({ uses }) => uses === 1).map(({ ends }) => ends);
   const room = roomInside(places, sides);
@@ -31,12 +42,15 @@ export function withRimRow({ places, quads }: CornerMesh, width: number): Corner
     const node = before[1];
     const after = rim.find(([from]) => from === node)!;
     const [x, y] = inwards(direction(places, before), direction(places, after));
-    const by = Math.min(width, mostOfElement * (room.get(node) ?? 0));
+    const by = (shares.get(node) ?? 1) * Math.min(width, mostOfElement * (room.get(node) ?? 0));
     inner.set(node, all.push([places[node]![0] + by * x, places[node]![1] + by * y]) - 1);
   }
   const moved = quads.map((quad) => quad.map((corner) => inner.get(corner) ?? corner) as unknown as Quad);
   const added = rim.map(([a, b]): Quad => [a, b, inner.get(b)!, inner.get(a)!]);
-  return { places: all, quads: [...moved, ...added] };
+  const rimOf = new Map(
+    [...inner].flatMap(([node, inside]) => [[node, node] as const, [inside, node] as const]),
+  );
+  return { places: all, quads: [...moved, ...added], rimOf };
 }
 
 /** Length of the shortest side at each node that does not run along the rim; of any side where there is none. */

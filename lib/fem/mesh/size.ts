@@ -1,3 +1,4 @@
+import type { MeshBox } from "./grid-corners.js";
 import { apart, arcsOf, type Outline, ringOf, type Spot } from "./outline.js";
 
 /** How large elements may be at a place, m. */
@@ -17,12 +18,14 @@ const arcShare = 1 / 4;
  */
 export function sharpCorners(
   { length, width, cutouts }: Outline,
-  strips: readonly { readonly left: number; readonly bottom: number; readonly width: number; readonly height: number }[],
+  strips: readonly MeshBox[],
 ): readonly Spot[] {
   const ofCutouts = cutouts
     .filter((cutout) => cutout.kind !== "circle" && (cutout.kind === "polygon" || cutout.radius === 0))
     .flatMap((cutout) => ringOf(cutout));
-  const ofStrips = strips.flatMap((strip) => ringOf({ kind: "rectangle", name: "strip", ...strip, radius: 0 }));
+  const ofStrips = strips.flatMap((strip) =>
+    ringOf({ kind: "rectangle", name: "strip", ...strip, radius: 0 }),
+  );
   return [...ofCutouts, ...ofStrips].filter(([x, y]) => x > 0 && x < length && y > 0 && y < width);
 }
 

@@ -22,7 +22,7 @@ const coarser = 1.6;
 export function splitCorners(outline: Outline, guides: MeshGuides, size: SizeAt): CornerMesh {
   const arcs = outline.cutouts.flatMap(arcsOf);
   const triangleSize: SizeAt = (place) => coarser * size(place);
-  const planar = planarSides(outline, guides);
+  const planar = planarSides(outline, guides, triangleSize);
   const { places, corners } = triangulate({
     places: planar.places,
     seeds: seeds(outline, planar, triangleSize),
@@ -30,7 +30,6 @@ export function splitCorners(outline: Outline, guides: MeshGuides, size: SizeAt)
     arcs,
     size: triangleSize,
     stays: (a, b) => guides.shared && followsBox(a, b, whole(outline)),
-    inside: (place) => isMaterial(outline, place),
   });
   const onGuides = (a: Spot, b: Spot): boolean => guides.boxes.some((box) => followsBox(a, b, box));
   return splitFaces(places, pairedFaces(places, corners, onGuides), arcs);

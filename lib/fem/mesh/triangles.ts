@@ -5,6 +5,7 @@
  */
 import Delaunator from "delaunator";
 import { type Arc, apart, type Spot } from "./outline.js";
+import type { PlanarSide } from "./planar-sides.js";
 import { keyOf, onArc } from "./quad-mesh.js";
 import type { SizeAt } from "./size.js";
 
@@ -15,14 +16,12 @@ export interface TriangleTask {
   /** Places to begin with, which may be moved. */
   readonly seeds: readonly Spot[];
   /** Pairs of places that must be joined by sides. */
-  readonly sides: readonly (readonly [number, number])[];
+  readonly sides: readonly PlanarSide[];
   /** Circles that halved sides return to. */
   readonly arcs: readonly Arc[];
   readonly size: SizeAt;
   /** Whether a side must stay whole: one that another face shares. */
   readonly stays: (a: Spot, b: Spot) => boolean;
-  /** Whether a place belongs to the panel. */
-  readonly inside: (place: Spot) => boolean;
 }
 
 /** Triangles by their corners. */
@@ -37,6 +36,8 @@ const mostRounds = 80;
 const mostPlaces = 20_000;
 /** A triangle sharper than this is improved, degrees. */
 const sharpest = 24;
+/** A side that is so many times shorter than wanted is not halved for being crowded. */
+const crumbs = 30;
 /** Rounds of smoothing. */
 const smoothings = 4;
 
@@ -47,17 +48,19 @@ const smoothings = 4;
  */
 export function triangulate(task: TriangleTask): Triangles {
   let places = [...task.places, ...task.seeds];
-  let sides: readonly (readonly [number, number])[] = task.sides;
+  let { sides } = task;
+  const unit = Math.max(...task.places.map(([x, y]) => Math.abs(x) + Math.abs(y)));
+  const halving: Halving = { arcs: task.arcs, sharp: sharpPlaces(task), unit };
   for (let round = 0; round < mostRounds && places.length < mostPlaces; round++) {
     const corners = delaunay(places);
     const split = crowdedSides(places, sides, corners, task);
     if (split.size > 0) {
-      ({ places, sides } = withHalved(places, sides, split, task.arcs));
+      ({ places, sides } = withHalved(places, sides, split, halving));
       continue;
     }
     const added = improvements(places, sides, corners, task);
     if (added.sides.size === 0 && added.places.length === 0) return finished(places, sides, task);
-    ({ places, sides } = withHalved([...places, ...added.places], sides, added.sides, task.arcs));
+    ({ places, sides } = withHalved([...places, ...added.places], sides, added.sides, halving));
   }
   throw new RangeError(
     "panel mesh: two outlines come so close that the mesh does not end; part them or let them meet",
@@ -77,7 +80,7 @@ function delaunay(places: readonly Spot[]): [number, number, number][] {
 /** Sides that are no side of a triangle, too long, or have a corner in their circle. */
 function crowdedSides(
   places: readonly Spot[],
-  sides: readonly (readonly [number, number])[],
+  sides: readonly PlanarSide[],
   corners: readonly (readonly number[])[],
   { size, stays }: TriangleTask,
 ): Set<number> {
@@ -89,8 +92,10 @@ function crowdedSides(
     const middle: Spot = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
     const facing = apexes.get(keyOf(a, b));
     const reach = apart(from, to) / 2;
-    const crowded = facing?.some((apex) => apart(places[apex]!, middle) < 0.999 * reach) ?? true;
-    if (crowded || 2 * reach > 1.45 * size(middle)) split.add(index);
+    const wanted = size(middle);
+    const long = 2 * reach > wanted / crumbs;
+    const crowded = facing?.some((apex) => long && apart(places[apex]!, middle) < 0.999 * reach) ?? true;
+    if (crowded || 2 * reach > 1.45 * wanted) split.add(index);
   });
   return split;
 }
@@ -109,18 +114,32 @@ function apexesOf(corners: readonly (readonly number[])[]): Map<string, number[]
   return apexes;
 }
 
+/** Whether a place lies in the material as its sides bound it: arcs as the chords they are now. */
+function insideOf(places: readonly Spot[], sides: readonly PlanarSide[]): (place: Spot) => boolean {
+  const edges = sides
+    .filter(([, , bounds]) => bounds)
+    .map(([a, b]) => [...places[a]!, ...places[b]!] as [number, number, number, number]);
+  return ([x, y]) => {
+    let inside = false;
+    for (const [ax, ay, bx, by] of edges)
+      if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) inside = !inside;
+    return inside;
+  };
+}
+
 /** Circumcentres of poor triangles, or the sides that they would crowd. */
 function improvements(
   places: readonly Spot[],
-  sides: readonly (readonly [number, number])[],
+  sides: readonly PlanarSide[],
   corners: readonly (readonly [number, number, number])[],
-  { size, inside, stays }: TriangleTask,
+  { size, stays }: TriangleTask,
 ): { places: Spot[]; sides: Set<number> } {
   const added = { places: [] as Spot[], sides: new Set<number>() };
+  const inside = insideOf(places, sides);
   for (const triangle of corners) {
     const [a, b, c] = triangle.map((corner) => places[corner]!) as [Spot, Spot, Spot];
     const middle: Spot = [(a[0] + b[0] + c[0]) / 3, (a[1] + b[1] + c[1]) / 3];
-    if (!inside(middle)) continue;
+    if (!isSolid(a, b, c) || !inside(middle)) continue;
     const wanted = size(middle);
     const lengths = [apart(a, b), apart(b, c), apart(c, a)];
     const shortest = Math.min(...lengths);
@@ -130,7 +149,8 @@ function improvements(
     if (!poor && circle.radius < 0.95 * wanted) continue;
     const crowds = sides.findIndex(([from, to]) => liesInCircleOf(circle.centre, places[from]!, places[to]!));
     if (crowds >= 0) {
-      const [from, to] = sides[crowds]!.map((end) => places[end]!) as [Spot, Spot];
+      const [a, b] = sides[crowds]!;
+      const [from, to] = [places[a]!, places[b]!];
       if (!stays(from, to) && apart(from, to) > wanted / 4) added.sides.add(crowds);
       continue;
     }
@@ -156,32 +176,74 @@ function circumcircle(a: Spot, b: Spot, c: Spot): { centre: Spot; radius: number
   return { centre: [a[0] + x, a[1] + y], radius: Math.hypot(x, y) };
 }
 
+/** What halving a side must heed. */
+interface Halving {
+  readonly arcs: readonly Arc[];
+  /** Places where two sides meet at a sharp angle. */
+  readonly sharp: ReadonlySet<number>;
+  /** Length whose halves, quarters and so on are measured off from sharp corners, m. */
+  readonly unit: number;
+}
+
+/** Two sides that meet below this angle crowd each other until they are equally long, rad. */
+const crowdingAngle = Math.PI / 3;
+
+function sharpPlaces({ places, sides }: TriangleTask): ReadonlySet<number> {
+  const headings = new Map<number, number[]>();
+  for (const [a, b] of sides)
+    for (const [from, to] of [
+      [a, b],
+      [b, a],
+    ] as const) {
+      const angle = Math.atan2(places[to]![1] - places[from]![1], places[to]![0] - places[from]![0]);
+      headings.set(from, [...(headings.get(from) ?? []), angle]);
+    }
+  const isSharp = (angles: number[]): boolean =>
+    angles
+      .sort((a, b) => a - b)
+      .some((angle, i) => {
+        const next = angles[i + 1] ?? angles[0]! + 2 * Math.PI;
+        return angles.length > 1 && next - angle < crowdingAngle;
+      });
+  return new Set([...headings].filter(([, angles]) => isSharp(angles)).map(([place]) => place));
+}
+
 function withHalved(
   places: readonly Spot[],
-  sides: readonly (readonly [number, number])[],
+  sides: readonly PlanarSide[],
   split: ReadonlySet<number>,
-  arcs: readonly Arc[],
-): { places: Spot[]; sides: (readonly [number, number])[] } {
+  halving: Halving,
+): { places: Spot[]; sides: PlanarSide[] } {
   const all = [...places];
-  const kept = sides.flatMap((side, index): (readonly [number, number])[] => {
+  const kept = sides.flatMap((side, index): PlanarSide[] => {
     if (!split.has(index)) return [side];
-    const [a, b] = side;
-    const middle = all.push(onArc(places[a]!, places[b]!, arcs)) - 1;
+    const [a, b, bounds] = side;
+    const middle = all.push(halfWay(places, side, halving)) - 1;
     return [
-      [a, middle],
-      [middle, b],
+      [a, middle, bounds],
+      [middle, b, bounds],
     ];
   });
   return { places: all, sides: kept };
 }
 
+/** The middle of a side; beside a sharp corner a half, quarter or so of the unit from it, so that its sides end alike. */
+function halfWay(places: readonly Spot[], [a, b]: PlanarSide, { arcs, sharp, unit }: Halving): Spot {
+  const [from, to] = [places[a]!, places[b]!];
+  if (sharp.has(a) === sharp.has(b)) return onArc(from, to, arcs);
+  const length = apart(from, to);
+  const away = (unit * 2 ** Math.round(Math.log2(length / 2 / unit))) / length;
+  return onArc(from, to, arcs, sharp.has(a) ? away : 1 - away);
+}
+
 /** Evens the triangles out: free places move to the middle of their neighbours, as long as the sides stay. */
 function finished(
   places: readonly Spot[],
-  sides: readonly (readonly [number, number])[],
-  { inside, places: kept }: TriangleTask,
+  sides: readonly PlanarSide[],
+  { places: kept }: TriangleTask,
 ): Triangles {
-  const fixed = new Set([...kept.keys(), ...sides.flat()]);
+  const fixed = new Set([...kept.keys(), ...sides.map(([a]) => a), ...sides.map(([, b]) => b)]);
+  const inside = insideOf(places, sides);
   let best = [...places];
   for (let round = 0; round < smoothings; round++) {
     const moved = smoothed(best, delaunay(best), fixed);
@@ -191,28 +253,51 @@ function finished(
   }
   const corners = delaunay(best).filter((triangle) => {
     const [a, b, c] = triangle.map((corner) => best[corner]!) as [Spot, Spot, Spot];
-    return inside([(a[0] + b[0] + c[0]) / 3, (a[1] + b[1] + c[1]) / 3]);
+    return isSolid(a, b, c) && inside([(a[0] + b[0] + c[0]) / 3, (a[1] + b[1] + c[1]) / 3]);
   });
   return { places: best, corners };
 }
 
+/** Each free place in the middle of its neighbours, unless a triangle around it gets flatter than the flattest was. */
 function smoothed(
   places: readonly Spot[],
-  corners: readonly (readonly number[])[],
+  corners: readonly (readonly [number, number, number])[],
   fixed: ReadonlySet<number>,
 ): Spot[] {
-  const sums = places.map(() => [0, 0, 0]);
-  for (const triangle of corners) {
-    triangle.forEach((a, i) => {
-      const other = places[triangle[(i + 1) % 3]!]!;
-      const sum = sums[a]!;
-      sum[0]! += other[0];
-      sum[1]! += other[1];
-      sum[2]! += 1;
-    });
-  }
-  return places.map((place, i) => {
-    const [x = 0, y = 0, count = 0] = sums[i]!;
-    return fixed.has(i) || count === 0 ? place : [x / count, y / count];
+  const around = places.map((): (readonly [number, number, number])[] => []);
+  for (const triangle of corners) for (const corner of triangle) around[corner]!.push(triangle);
+  const all = [...places];
+  const flattest = (triangles: readonly (readonly number[])[]): number =>
+    Math.min(...triangles.map(([a, b, c]) => roundness(all[a!]!, all[b!]!, all[c!]!)));
+  around.forEach((triangles, node) => {
+    if (fixed.has(node) || triangles.length === 0) return;
+    const [before, was] = [all[node]!, flattest(triangles)];
+    all[node] = middleOfOthers(triangles, node, all);
+    if (flattest(triangles) < was) all[node] = before;
   });
+  return all;
+}
+
+function middleOfOthers(
+  triangles: readonly (readonly number[])[],
+  node: number,
+  places: readonly Spot[],
+): Spot {
+  const others = triangles.flat().filter((corner) => corner !== node);
+  const mean = (axis: 0 | 1): number =>
+    others.reduce((sum, corner) => sum + places[corner]![axis], 0) / others.length;
+  return [mean(0), mean(1)];
+}
+
+/** A triangle flatter than this has its corners on one line but for rounding. */
+const flat = 1e-6;
+
+function isSolid(a: Spot, b: Spot, c: Spot): boolean {
+  return roundness(a, b, c) > flat;
+}
+
+/** Twice a triangle's area over the square of its longest side: negative when turned over. */
+function roundness(a: Spot, b: Spot, c: Spot): number {
+  const twice = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+  return twice / Math.max(apart(a, b), apart(b, c), apart(c, a)) ** 2;
 }

@@ -3,7 +3,7 @@ export * from "./contour.js";
 export * from "./locate.js";
 export * from "./panel-problem.js";
 export * from "./panel-results.js";
-export { sheetAt } from "./panel-structure.js";
+export { rimWidth, sheetAt } from "./panel-structure.js";
 export * from "./solve-panel.js";
 export * from "./strain-field.js";
 export * from "./twice.js";

@@ -18,6 +18,7 @@ import {
   panelMesh,
   type QuadMesh,
   type Spot,
+  sharpCorners,
 } from "../mesh/index.js";
 import type { Piece } from "../solve/index.js";
 import { nodeNear, sidesOnLine } from "./nodes-on.js";
@@ -54,7 +55,8 @@ export function panelStructure(problem: PanelProblem, fineness: Fineness): Panel
     outline,
     {
       boxes: [...regions, ...patches],
-      rim: rimWidth(problem),
+      corners: sharpCorners(outline, regions),
+      rim: rimWidth(problem.sheet),
       shared: false,
       places: [...points, ...places, ...heldPoints.map(({ at }) => at), ...masses.map(({ at }) => at)],
     },
@@ -136,6 +138,7 @@ function springAt(mesh: QuadMesh, { at, spring }: HeldPoint): readonly Piece[] {
 /** Width of the row of elements along the rim, in thicknesses. */
 const rimThicknesses = 0.6;
 
-function rimWidth({ sheet: { faces } }: PanelProblem): number {
+/** Width of the row of elements along the rims of a sheet, m. */
+export function rimWidth({ faces }: Sheet): number {
   return rimThicknesses * (faces[0] - faces[1]);
 }
