@@ -17,6 +17,8 @@ export * from "./tables/moves.js";
 export * from "./tables/moving.js";
 export * from "./tables/moving-states.js";
 export * from "./tables/odd-readings.js";
+export * from "./tables/platform.js";
+export * from "./tables/power.js";
 export * from "./tables/recipe.js";
 export * from "./tables/rides.js";
 export * from "./tables/schedule.js";

@@ -1,17 +1,13 @@
 /** Tables, chart rows and the answer of the notebook about what rides inside. */
-import { batteryTime } from "../../inside/index.js";
 import type { Job } from "../../job/index.js";
 import { staticStress } from "../../moving/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
-import { Area, hour, Length, Mass, Power, Pressure, Ratio, Temperature, Time } from "../../quantity/index.js";
+import { Area, Length, Mass, Power, Pressure, Ratio } from "../../quantity/index.js";
 import {
-  batteryUnder,
   curveFor,
   type Drop,
-  dayOfHeat,
   dropOf,
   handlingsOf,
-  loadsOf,
   type ProtectedOrRemoved,
   protectedOrRemoved,
   sectionBalance,
@@ -134,63 +130,6 @@ function between(line: CushionChart["line"], x: number): number {
   const [low, high] = [line[next - 1], line[next]];
   if (!low || !high) return (next === 0 ? line[0] : line.at(-1))?.y ?? 0;
   return low.y + ((high.y - low.y) * (x - low.x)) / (high.x - low.x);
-}
-
-/** One quarter of an hour, in the case's own degrees. */
-export interface DayRow {
-  readonly hour: number;
-  readonly degrees: number;
-  readonly where: "inside" | "outside";
-}
-
-/** Hours of a working day. */
-export interface WorkingDay {
-  readonly from: number;
-  readonly until: number;
-  /** How much cooler the night is, in the case's own degrees. */
-  readonly cooler: number;
-}
-
-/** Air inside and outside over a day whose hottest hour is that of the services, or 25 °C where nobody said. */
-export function dayRows(job: Job, section: string, { from, until, cooler }: WorkingDay): readonly DayRow[] {
-  const degree = degreeUnit(job.case.units);
-  const readings = dayOfHeat(job, section, {
-    from: hour(from),
-    until: hour(until),
-    hottest: job.case.services.hottest ?? Temperature.of(25, "°C"),
-    swing: degree === "°F" ? (cooler * 5) / 9 : cooler,
-  });
-  const row = (time: Time, degrees: Temperature, where: DayRow["where"]): DayRow => ({
-    hour: Time.in(time, "h"),
-    degrees: Temperature.in(degrees, degree),
-    where,
-  });
-  return [
-    ...readings.map(({ time, inside }) => row(time, inside, "inside")),
-    ...readings.map(({ time, outside }) => row(time, outside, "outside")),
-  ];
-}
-
-/** The unit a case's temperatures are charted in. */
-export function degreeUnit(units: "inch" | "metric"): "°F" | "°C" {
-  return units === "inch" ? "°F" : "°C";
-}
-
-/** How long the battery lasts under one load. */
-export interface RunRow {
-  readonly load: number;
-  readonly hours: number;
-}
-
-/** Run time from a quarter of all loads to twice all of them; empty without a battery or a load. */
-export function runRows(job: Job): readonly RunRow[] {
-  const { battery } = job.case.services;
-  const all = loadsOf(job).reduce((sum, { power }) => sum + power, 0);
-  if (!battery || !(all > 0)) return [];
-  return Array.from({ length: 15 }, (_, i) => {
-    const load = Power.si((all * (i + 2)) / 8);
-    return { load, hours: Time.in(batteryTime(batteryUnder(battery, load)).time, "h") };
-  });
 }
 
 /** What holds and what does not, in one sentence. */

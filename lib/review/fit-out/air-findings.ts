@@ -1,26 +1,18 @@
 import type { Cooling } from "../../design/index.js";
-import type { WorkedLine } from "../../formula.js";
-import {
-  AirFlow,
-  airHeat,
-  airNeeded,
-  neutralLevel,
-  onlyVentDischarge,
-  stackFlow,
-  TemperatureRise,
-} from "../../inside/index.js";
-import { Power, type Ratio, ratio, Temperature } from "../../quantity/index.js";
+import { AirFlow, airHeat, airNeeded, TemperatureRise } from "../../inside/index.js";
+import { Power, type Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { compared } from "../compared.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
-import { discharge, fanThrough } from "./cooled.js";
+import { fanThrough } from "./cooled.js";
+import { draughtAt } from "./draught.js";
 import { sectionHeat } from "./heat.js";
 import { heatCaution } from "./heat-reply.js";
 import { outdoorAir } from "./outdoors.js";
 import { type HeatLimit, heatLimit, warmSections } from "./tenderest.js";
-import { type Vents, ventsOf } from "./vents-of.js";
+import { ventsOf } from "./vents-of.js";
 import { wallsOf } from "./wall-heat.js";
 
 /** Whether vents or a fan let through the air that carries the loads' heat away. */
@@ -76,21 +68,4 @@ function airReply(input: ReviewInput, cooling: Cooling, limit: HeatLimit): Reply
 function wallsBeside(input: ReviewInput, section: string, flow: AirFlow, thinness: Ratio): number {
   const { from, conductance } = sectionHeat(input, section);
   return from === "log" ? Math.max(0, conductance - airHeat * thinness * flow) : wallsOf(input, section);
-}
-
-/** Air through the lower vent, by the level where inside and outside press alike. */
-function draughtAt(
-  { low, high, apart, only }: Vents,
-  outside: Temperature,
-  allowed: TemperatureRise,
-): { readonly flow: AirFlow; readonly because: readonly WorkedLine[] } {
-  const inside = Temperature.si(outside + allowed);
-  if (only) {
-    const factor = onlyVentDischarge.worked({ rise: allowed });
-    const line = stackFlow.worked({ discharge: factor.value, area: low, rise: apart, inside, outside });
-    return { flow: line.value, because: [factor, line] };
-  }
-  const level = neutralLevel.worked({ low, high, apart, warmth: ratio(inside / outside) });
-  const line = stackFlow.worked({ discharge, area: low, rise: level.value, inside, outside });
-  return { flow: line.value, because: [level, line] };
 }

@@ -16,7 +16,7 @@ export const shelfCaution: string =
   "A platform that tears off the wall drops what stands on it: a strut under its front edge costs nothing.";
 
 /** Across the face veneer plywood gives at about 1 to 2 MPa; a quarter of the lower, common practice, no source. */
-const glueAllows = Pressure.of(0.25, "MPa");
+export const glueAllows: Pressure = Pressure.of(0.25, "MPa");
 
 /** Whether screws, and glue alone, hold a platform that stands out from the wall. */
 export function platformFindings(input: ReviewInput, part: ShelfPart): readonly Finding[] {

@@ -1,0 +1,128 @@
+/** Temperatures and ways out of the heat, for the notebook about what rides inside. */
+import { HeatConductance, TemperatureRise, warmUp } from "../../inside/index.js";
+import type { Job } from "../../job/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
+import { hour, Power, Ratio, Temperature, Time } from "../../quantity/index.js";
+import { dayOfHeat, heatLimit, heatPaths, sectionHeat } from "../../review/index.js";
+import type { Limit } from "../chart-parts.js";
+
+/** One quarter of an hour, in the case's own degrees. */
+export interface DayRow {
+  readonly hour: number;
+  readonly degrees: number;
+  readonly where: "inside" | "inside, in the sun" | "outside";
+}
+
+/** Hours of a working day. */
+export interface WorkingDay {
+  readonly from: number;
+  readonly until: number;
+  /** How much cooler the night is, in the case's own degrees. */
+  readonly cooler: number;
+}
+
+/**
+ * Air inside and outside over a day whose hottest hour is that of the services, or 25 °C where nobody said; in the sun
+ * too where the services name one.
+ */
+export function dayRows(job: Job, section: string, { from, until, cooler }: WorkingDay): readonly DayRow[] {
+  const degree = degreeUnit(job.case.units);
+  const { hottest = Temperature.of(25, "°C"), sun } = job.case.services;
+  const readings = dayOfHeat(job, section, {
+    from: hour(from),
+    until: hour(until),
+    hottest,
+    swing: degree === "°F" ? (cooler * 5) / 9 : cooler,
+  });
+  const line = (where: DayRow["where"], of: "inside" | "inSun" | "outside"): readonly DayRow[] =>
+    readings.map((reading) => ({
+      hour: Time.in(reading.time, "h"),
+      degrees: Temperature.in(reading[of], degree),
+      where,
+    }));
+  return [
+    ...line("inside", "inside"),
+    ...(sun && sun.strength > 0 ? line("inside, in the sun", "inSun") : []),
+    ...line("outside", "outside"),
+  ];
+}
+
+/** The warmest air that the things of a section may work in, as a limit of a chart; none where nobody said. */
+export function dayLimits(job: Job, section: string): readonly Limit[] {
+  const limit = heatLimit(job, section);
+  if ("measure" in limit) return [];
+  const value = Temperature.in(limit.hottest, degreeUnit(job.case.units));
+  return [{ value, label: `most for the ${limit.name}` }];
+}
+
+/** The unit a case's temperatures are charted in. */
+export function degreeUnit(units: "inch" | "metric"): "°F" | "°C" {
+  return units === "inch" ? "°F" : "°C";
+}
+
+/** A point of a log. */
+export interface LogRow {
+  readonly minutes: number;
+  readonly rise: number;
+}
+
+/** A section's log with the curve through it. */
+export interface WarmUpChart {
+  /** Of a difference. */
+  readonly unit: "F°" | "K";
+  readonly rows: readonly LogRow[];
+  readonly line: readonly { readonly x: number; readonly y: number }[];
+}
+
+/** The builder's log of a section and the warm-up curve through it; none without a log. */
+export function warmUpChart(job: Job, section: string): WarmUpChart | undefined {
+  const log = job.measurements.temperatures.filter((row) => row.section === section);
+  const heat = sectionHeat(job, section);
+  const [first] = log;
+  if (!first || heat.from !== "log") return undefined;
+  const unit = job.case.units === "inch" ? "F°" : "K";
+  const last = Math.max(...log.map(({ time }) => time));
+  const finalRise = TemperatureRise.si(first.power / heat.conductance);
+  const shown = (rise: number): number => TemperatureRise.in(TemperatureRise.si(rise), unit);
+  return {
+    unit,
+    rows: log.map(({ time, inside, outside }) => ({
+      minutes: Time.in(time, "min"),
+      rise: shown(inside - outside),
+    })),
+    line: Array.from({ length: 41 }, (_, i) => {
+      const time = Time.si((last * i) / 40);
+      return { x: Time.in(time, "min"), y: shown(warmUp({ ...heat, finalRise, time })) };
+    }),
+  };
+}
+
+/** By which way how much of the heat leaves a section once it is warm. */
+export function heatTable(job: Job, section: string): TableView {
+  const paths = heatPaths(job, section);
+  const whole = paths.reduce((sum, { conductance }) => sum + conductance, 0);
+  const { power } = sectionHeat(job, section);
+  const share = (conductance: HeatConductance): Ratio => Ratio.si(conductance / whole);
+  return tableOf(
+    paths,
+    [
+      { heading: "Way out", cell: ({ way }) => way },
+      {
+        heading: "For each degree",
+        align: "right",
+        cell: ({ conductance }) => HeatConductance.show(conductance, { digits: 2 }),
+      },
+      {
+        heading: "Share",
+        align: "right",
+        cell: ({ conductance }) => Ratio.show(share(conductance), { unit: "%", digits: 2 }),
+      },
+      {
+        heading: "Heat",
+        align: "right",
+        cell: ({ conductance }) => Power.show(Power.si(power * share(conductance)), { unit: "W", digits: 2 }),
+      },
+    ],
+    `How ${Power.show(power, { digits: 3 })} leave ${section}`,
+  );
+}
