@@ -12,10 +12,17 @@ export * from "./plywood.js";
 export type { DrawnProfile, OutlinePoint, SectionProperties } from "./section-outline.js";
 export { outlineSection } from "./section-outline.js";
 export * from "./section-torsion.js";
-export * from "./section-walls.js";
+export {
+  angleWalls,
+  ProfileWall,
+  type WalledProfile,
+  type WalledSection,
+  walledSection,
+} from "./section-walls.js";
 export * from "./sheet-material.js";
 export * from "./sheet-thickness.js";
 export * from "./sourced.js";
 export * from "./species.js";
 export * from "./temperature.js";
+export * from "./torsion-forms.js";
 export * from "./wood.js";

@@ -2,6 +2,13 @@
 import { type Formula, type FormulaSymbols, formula } from "../formula.js";
 import { Area, type Kind, Length, listOf, recordOf, SecondMoment } from "../quantity/index.js";
 import { cite } from "../source.js";
+import {
+  type AreaMoments,
+  aboutCentroid,
+  addMoments,
+  outlineMoments,
+  scaledMoments,
+} from "./area-moments.js";
 
 /** A corner of an outline. */
 export interface OutlinePoint {
@@ -78,81 +85,18 @@ export const outlineSection: Formula<DrawnProfile, SectionProperties> = formula<
 /** What is wrong with one outline, under its name. */
 export function outlineFaults(points: readonly OutlinePoint[], name: string): string[] {
   return [
-    ...(Math.abs(momentsOf(points).area) > 0 ? [] : [`${name} must enclose an area`]),
+    ...(Math.abs(outlineMoments(points).area) > 0 ? [] : [`${name} must enclose an area`]),
     ...(crossesItself(points) ? [`${name} must not cross itself`] : []),
   ];
-}
-
-/** Integrals of 1, x, y, y^2, x^2 and x y. */
-export interface AreaMoments {
-  readonly area: number;
-  readonly x: number;
-  readonly y: number;
-  readonly yy: number;
-  readonly xx: number;
-  readonly xy: number;
-}
-
-/** Adds areas, each with a sign. */
-export function addMoments(parts: readonly AreaMoments[]): AreaMoments {
-  const sum = (pick: (part: AreaMoments) => number): number =>
-    parts.reduce((total, part) => total + pick(part), 0);
-  return {
-    area: sum(({ area }) => area),
-    x: sum(({ x }) => x),
-    y: sum(({ y }) => y),
-    yy: sum(({ yy }) => yy),
-    xx: sum(({ xx }) => xx),
-    xy: sum(({ xy }) => xy),
-  };
-}
-
-/** Moves the integrals to the centroid. */
-export function aboutCentroid({
-  area,
-  x,
-  y,
-  yy,
-  xx,
-  xy,
-}: AreaMoments): Readonly<Record<keyof SectionProperties, number>> {
-  const [secondX, secondY, product] = [yy - y ** 2 / area, xx - x ** 2 / area, xy - (x * y) / area];
-  const middle = (secondX + secondY) / 2;
-  const reach = Math.hypot((secondX - secondY) / 2, product);
-  const own = { secondX, secondY, product, largest: middle + reach, smallest: middle - reach };
-  return { area, centroidX: x / area, centroidY: y / area, ...own };
 }
 
 /** Hollows are taken off, whichever way round they were drawn. */
 function summed(outlines: readonly (readonly OutlinePoint[])[]): AreaMoments {
   return addMoments(
     outlines.map((points, i) => {
-      const own = momentsOf(points);
+      const own = outlineMoments(points);
       const sign = (i === 0 ? 1 : -1) * Math.sign(own.area);
-      return scaled(own, sign);
-    }),
-  );
-}
-
-function scaled({ area, x, y, yy, xx, xy }: AreaMoments, by: number): AreaMoments {
-  return { area: by * area, x: by * x, y: by * y, yy: by * yy, xx: by * xx, xy: by * xy };
-}
-
-function momentsOf(points: readonly OutlinePoint[]): AreaMoments {
-  const [first] = points;
-  if (!first) return scaled({ area: 0, x: 0, y: 0, yy: 0, xx: 0, xy: 0 }, 1);
-  return addMoments(
-    points.map((a, i) => {
-      const b = points[(i + 1) % points.length] ?? first;
-      const cross = a.x * b.y - b.x * a.y;
-      return {
-        area: cross / 2,
-        x: ((a.x + b.x) * cross) / 6,
-        y: ((a.y + b.y) * cross) / 6,
-        yy: ((a.y ** 2 + a.y * b.y + b.y ** 2) * cross) / 12,
-        xx: ((a.x ** 2 + a.x * b.x + b.x ** 2) * cross) / 12,
-        xy: ((a.x * b.y + 2 * a.x * a.y + 2 * b.x * b.y + b.x * a.y) * cross) / 24,
-      };
+      return scaledMoments(own, sign);
     }),
   );
 }

@@ -1,14 +1,10 @@
 /** Thin-walled profiles drawn as walls, with their resistance to twisting. */
-import { type Formula, formula } from "../formula.js";
-import { Area, type Kind, Length, listOf, recordOf, SecondMoment } from "../quantity/index.js";
+import { type Formula, type FormulaSymbol, formula } from "../formula.js";
+import { type Kind, Length, listOf, recordOf, SecondMoment } from "../quantity/index.js";
 import { cite } from "../source.js";
-import {
-  type AreaMoments,
-  aboutCentroid,
-  addMoments,
-  type SectionProperties,
-  sectionResult,
-} from "./section-outline.js";
+import { type AreaMoments, aboutCentroid, addMoments } from "./area-moments.js";
+import { closedCells } from "./section-cells.js";
+import { type SectionProperties, sectionResult } from "./section-outline.js";
 
 /** A straight wall along its middle line. */
 export interface ProfileWall {
@@ -19,7 +15,7 @@ export interface ProfileWall {
   readonly thickness: Length;
 }
 
-/** An open profile; at a corner one wall runs through and the other butts against it. */
+/** A profile, open or closed; at a corner one wall runs through and the other butts against it. */
 export interface WalledProfile {
   readonly walls: readonly ProfileWall[];
 }
@@ -30,7 +26,8 @@ export type WalledSection = SectionProperties & {
   readonly torsion: SecondMoment;
 };
 
-const ProfileWall: Kind<ProfileWall> = recordOf<ProfileWall>("wall", {
+/** A wall as text. */
+export const ProfileWall: Kind<ProfileWall> = recordOf<ProfileWall>("wall", {
   fromX: Length,
   fromY: Length,
   toX: Length,
@@ -38,23 +35,33 @@ const ProfileWall: Kind<ProfileWall> = recordOf<ProfileWall>("wall", {
   thickness: Length,
 });
 
-const torsion = { symbol: "J", kind: SecondMoment, meaning: "torsion constant" } as const;
+/** The symbol of a torsion constant. */
+export const torsion: FormulaSymbol<SecondMoment> = {
+  symbol: "J",
+  kind: SecondMoment,
+  meaning: "torsion constant",
+};
 
-/** Section properties of an open thin-walled profile: rectangles added up, and J = sum b t^3 / 3. */
+/**
+ * Section properties of a thin-walled profile: rectangles added up. J = sum b t^3 / 3 of what is open, and Bredt's
+ * shear flow round each cell that the walls close.
+ */
 export const walledSection: Formula<WalledProfile, WalledSection> = formula<WalledProfile, WalledSection>({
   id: "section.walls",
-  title: "Section properties of an open thin-walled profile",
-  equation: String.raw`J = \tfrac13 \sum b_i t_i^3,\quad I = \sum \left(I_i + A_i d_i^2\right)`,
+  title: "Section properties of a thin-walled profile",
+  equation: String.raw`J = \tfrac13 \sum_{open} b_i t_i^3 + \sum_{cells} 2 A_k q_k,\quad
+    q_k \oint_k \frac{ds}{t} - \sum_{j} q_j \int_{kj} \frac{ds}{t} = 2 A_k,\quad
+    I = \sum \left(I_i + A_i d_i^2\right)`,
   inputs: {
     walls: { symbol: "b_i, t_i", kind: listOf(ProfileWall), meaning: "walls along their middle lines" },
   },
   result: { ...sectionResult, torsion },
   source: [
-    cite("stress-strain", "ch. 10, thin open sections"),
+    cite("stress-strain", "ch. 10, thin open sections; closed thin tubes (Bredt)"),
     cite("strength-of-materials", "parallel axes"),
   ],
   validity:
-    "Walls at least five times as long as thick; the torsion of a wall's ends is left out, about 0.6 t of its length.",
+    "Walls at least five times as long as thick; walls that touch are taken as one piece, a slit must be drawn as a gap.",
   refuse: ({ walls }) => [
     ...(walls.length > 0 ? [] : ["at least one wall, got none"]),
     ...walls.flatMap((wall, i) =>
@@ -67,9 +74,20 @@ export const walledSection: Formula<WalledProfile, WalledSection> = formula<Wall
       : [],
   compute: ({ walls }) => ({
     ...aboutCentroid(addMoments(walls.map(momentsOf))),
-    torsion: walls.reduce((sum, wall) => sum + (lengthOf(wall) * wall.thickness ** 3) / 3, 0),
+    torsion: torsionOf(walls),
   }),
 });
+
+function torsionOf(walls: readonly ProfileWall[]): number {
+  const { torsion: closed, open } = closedCells(
+    walls.map(({ fromX, fromY, toX, toY, thickness }) => ({
+      from: { x: fromX, y: fromY },
+      to: { x: toX, y: toY },
+      thickness,
+    })),
+  );
+  return walls.reduce((sum, { thickness }, i) => sum + ((open[i] ?? 0) * thickness ** 3) / 3, closed);
+}
 
 function lengthOf({ fromX, fromY, toX, toY }: ProfileWall): number {
   return Math.hypot(toX - fromX, toY - fromY);
@@ -90,62 +108,6 @@ function momentsOf(wall: ProfileWall): AreaMoments {
     xy: area * x * y + (long - short) * c * s,
   };
 }
-
-/** A closed tube of one wall. */
-export interface TubeInputs {
-  /** Enclosed by the middle line of the wall. */
-  readonly enclosed: Area;
-  /** Length of the middle line. */
-  readonly round: Length;
-  readonly thickness: Length;
-}
-
-/** Torsion constant of a closed thin tube: J = 4 A^2 t / s. */
-export const tubeTorsion: Formula<TubeInputs, SecondMoment> = formula({
-  id: "section.torsion.tube",
-  title: "Torsion constant of a closed tube",
-  equation: String.raw`J = \frac{4\,A_m^2\,t}{s}`,
-  inputs: {
-    enclosed: { symbol: "A_m", kind: Area, meaning: "enclosed by the middle line", above: 0 },
-    round: { symbol: "s", kind: Length, meaning: "length of the middle line", above: 0 },
-    thickness: { symbol: "t", kind: Length, meaning: "wall", above: 0 },
-  },
-  result: torsion,
-  source: [cite("stress-strain", "ch. 10, closed thin tubes (Bredt)")],
-  validity: "One closed wall of even thickness, at most a tenth of the tube's width.",
-  refuse: ({ enclosed, round }) =>
-    4 * Math.PI * enclosed <= round ** 2 * (1 + 1e-9) ? [] : ["no line of that length encloses so much"],
-  compute: ({ enclosed, round, thickness }) => (4 * enclosed ** 2 * thickness) / round,
-});
-
-/** A solid bar. */
-export interface SolidBar {
-  readonly width: Length;
-  readonly height: Length;
-}
-
-/** Terms of the series; they fall with the fifth power. */
-const terms = 150;
-
-/** Torsion constant of a rectangle: J = a b^3 (1/3 - (64 b / pi^5 a) sum tanh(n pi a / 2 b) / n^5), n odd, a >= b. */
-export const rectangleTorsion: Formula<SolidBar, SecondMoment> = formula({
-  id: "section.torsion.rectangle",
-  title: "Torsion constant of a rectangular bar",
-  equation: String.raw`J = a b^3\left(\frac13 - \frac{64\,b}{\pi^5 a}\sum_{n=1,3,\ldots}\frac{\tanh(n\pi a/2b)}{n^5}\right)`,
-  inputs: {
-    width: { symbol: "a", kind: Length, meaning: "one side", above: 0 },
-    height: { symbol: "b", kind: Length, meaning: "the other", above: 0 },
-  },
-  result: torsion,
-  source: [cite("stress-strain", "table 10.1, rectangle (Saint-Venant)")],
-  validity: "Any solid rectangle.",
-  compute: ({ width, height }) => {
-    const [a, b] = [Math.max(width, height), Math.min(width, height)];
-    let sum = 0;
-    for (let n = 1; n < 2 * terms; n += 2) sum += Math.tanh((n * Math.PI * a) / (2 * b)) / n ** 5;
-    return a * b ** 3 * (1 / 3 - ((64 * b) / (Math.PI ** 5 * a)) * sum);
-  },
-});
 
 /** An edge extrusion with two like legs, as a drawing: one leg runs through the corner. */
 export function angleWalls(leg: Length, wall: Length): readonly ProfileWall[] {

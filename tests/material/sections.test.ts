@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import {
   angleWalls,
   outlineSection,
+  type ProfileWall,
   rectangleTorsion,
   solidTorsion,
   tubeTorsion,
@@ -168,6 +169,70 @@ describe("a thin-walled section", () => {
   test("closed is far stiffer in twist than the same wall slit open", () => {
     const closed = tubeTorsion({ enclosed: squareMetre(900e-6), round: mm(120), thickness: mm(1) });
     expect(closed).toBeGreaterThan(500 * ((0.12 * 0.001 ** 3) / 3));
+  });
+
+  const closedWalls = (corners: readonly Corner[], thickness: number): ProfileWall[] =>
+    corners.map(([x, y], i) => {
+      const [toX, toY] = corners[(i + 1) % corners.length] as Corner;
+      return { fromX: mm(x), fromY: mm(y), toX: mm(toX), toY: mm(toY), thickness: mm(thickness) };
+    });
+  const twist = (walls: readonly ProfileWall[]): number => walledSection({ walls }).torsion;
+
+  test("closed by its walls twists as the tube formula has it, whichever way round and in whatever order", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 20, max: 90 }),
+        fc.integer({ min: 20, max: 90 }),
+        fc.integer({ min: 0, max: 3 }),
+        (width, height, start) => {
+          const walls = closedWalls(
+            [
+              [0, 0],
+              [width, 0],
+              [width, height],
+              [0, height],
+            ],
+            2,
+          );
+          const turned = [...walls.slice(start), ...walls.slice(0, start)];
+          const tube = tubeTorsion({
+            enclosed: squareMetre(width * height * 1e-6),
+            round: mm(2 * (width + height)),
+            thickness: mm(2),
+          });
+          expect(twist(turned) / tube).toBeCloseTo(1, 9);
+          expect(twist(turned.reverse()) / tube).toBeCloseTo(1, 9);
+        },
+      ),
+    );
+  });
+
+  test("of many short walls nears the round tube", () => {
+    const corners = Array.from(
+      { length: 72 },
+      (_, i): Corner => [20 * Math.cos((i * Math.PI) / 36), 20 * Math.sin((i * Math.PI) / 36)],
+    );
+    expect(twist(closedWalls(corners, 1)) / (2 * Math.PI * 20 ** 3 * 1e-12)).toBeCloseTo(1, 2);
+  });
+
+  test("slit open loses nearly all of it, and a pencil's slip is no slit", () => {
+    const walls = closedWalls(
+      [
+        [0, 0],
+        [40, 0],
+        [40, 40],
+        [0, 40],
+      ],
+      2,
+    );
+    const [first, ...others] = walls as [ProfileWall, ...ProfileWall[]];
+    const shortened = (gap: number): ProfileWall[] => [
+      { ...first, toX: mm(20) },
+      { ...first, fromX: mm(20 + gap) },
+      ...others,
+    ];
+    expect(twist(shortened(0.1)) / twist(walls)).toBeCloseTo(1, 2);
+    expect(twist(shortened(1))).toBeLessThan(0.01 * twist(walls));
   });
 
   test("is refused without walls, or with one that has no length", () => {

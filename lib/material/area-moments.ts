@@ -1,0 +1,77 @@
+/** Area, first and second moments of plane figures, added up and moved to their centroid. */
+
+/** A point of a figure. */
+export interface PlanePoint {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Figures as section properties have them, without their labels. */
+export interface CentroidMoments {
+  readonly area: number;
+  readonly centroidX: number;
+  readonly centroidY: number;
+  readonly secondX: number;
+  readonly secondY: number;
+  readonly product: number;
+  readonly largest: number;
+  readonly smallest: number;
+}
+
+/** Integrals of 1, x, y, y^2, x^2 and x y. */
+export interface AreaMoments {
+  readonly area: number;
+  readonly x: number;
+  readonly y: number;
+  readonly yy: number;
+  readonly xx: number;
+  readonly xy: number;
+}
+
+/** Adds areas, each with a sign. */
+export function addMoments(parts: readonly AreaMoments[]): AreaMoments {
+  const sum = (pick: (part: AreaMoments) => number): number =>
+    parts.reduce((total, part) => total + pick(part), 0);
+  return {
+    area: sum(({ area }) => area),
+    x: sum(({ x }) => x),
+    y: sum(({ y }) => y),
+    yy: sum(({ yy }) => yy),
+    xx: sum(({ xx }) => xx),
+    xy: sum(({ xy }) => xy),
+  };
+}
+
+/** Moves the integrals to the centroid. */
+export function aboutCentroid({ area, x, y, yy, xx, xy }: AreaMoments): CentroidMoments {
+  const [secondX, secondY, product] = [yy - y ** 2 / area, xx - x ** 2 / area, xy - (x * y) / area];
+  const middle = (secondX + secondY) / 2;
+  const reach = Math.hypot((secondX - secondY) / 2, product);
+  const own = { secondX, secondY, product, largest: middle + reach, smallest: middle - reach };
+  return { area, centroidX: x / area, centroidY: y / area, ...own };
+}
+
+/** A figure counted so many times; minus once for a hollow. */
+export function scaledMoments({ area, x, y, yy, xx, xy }: AreaMoments, by: number): AreaMoments {
+  return { area: by * area, x: by * x, y: by * y, yy: by * yy, xx: by * xx, xy: by * xy };
+}
+
+/** Of the inside of a closed line of straight sides, by Green's theorem. */
+export function outlineMoments(points: readonly PlanePoint[]): AreaMoments {
+  const [first] = points;
+  if (!first) return scaledMoments({ area: 0, x: 0, y: 0, yy: 0, xx: 0, xy: 0 }, 1);
+  return addMoments(
+    points.map((a, i) => {
+      const b = points[(i + 1) % points.length] ?? first;
+      const cross = a.x * b.y - b.x * a.y;
+      return {
+        area: cross / 2,
+        x: ((a.x + b.x) * cross) / 6,
+        y: ((a.y + b.y) * cross) / 6,
+        yy: ((a.y ** 2 + a.y * b.y + b.y ** 2) * cross) / 12,
+        xx: ((a.x ** 2 + a.x * b.x + b.x ** 2) * cross) / 12,
+        xy: ((a.x * b.y + 2 * a.x * a.y + 2 * b.x * b.y + b.x * a.y) * cross) / 24,
+      };
+    }),
+  );
+}

@@ -1,0 +1,122 @@
+/** Closed cells of a thin-walled profile, and what they add to its resistance against twisting. */
+import { type GraphPoint, type GraphWall, type WallGraph, type WallPiece, wallGraph } from "./wall-graph.js";
+
+/** One cell: what its middle lines enclose, and the pieces of wall round it. */
+interface Cell {
+  readonly enclosed: number;
+  readonly round: readonly WallPiece[];
+}
+
+/** Twisting resistance of the closed cells, and the lengths of wall that belong to none. */
+export interface ClosedCells {
+  /** Torsion constant by Bredt's shear flow, m4. */
+  readonly torsion: number;
+  readonly cells: number;
+  /** Of each wall, how much of its length lies outside all cells, m. */
+  readonly open: readonly number[];
+}
+
+/**
+ * Finds the cells that the walls close and the shear flow round them: for each cell the flow of its walls over their
+ * thickness, less what neighbours take, adds up to twice the enclosed area. J = sum 2 A q.
+ */
+export function closedCells(walls: readonly GraphWall[]): ClosedCells {
+  const graph = wallGraph(walls);
+  const cells = cellsOf(graph);
+  const closing = new Set(cells.flatMap(({ round }) => round.filter((piece) => bounds(piece, cells))));
+  const open = walls.map((wall, i) => {
+    const own = graph.pieces.filter((piece) => piece.wall === i);
+    const outside = own.filter((piece) => !closing.has(piece));
+    return outside.length === own.length
+      ? Math.hypot(wall.to.x - wall.from.x, wall.to.y - wall.from.y)
+      : outside.reduce((sum, { length }) => sum + length, 0);
+  });
+  const flows = shearFlows(cells);
+  const torsion = cells.reduce((sum, { enclosed }, i) => sum + 2 * enclosed * (flows[i] ?? 0), 0);
+  return { torsion, cells: cells.length, open };
+}
+
+/** A wall that only ties two cells together, or sticks into one, has the same cell on both sides. */
+function bounds(piece: WallPiece, cells: readonly Cell[]): boolean {
+  return cells.some(({ round }) => round.filter((one) => one === piece).length === 1);
+}
+
+/** A piece walked one way. */
+interface Step {
+  readonly piece: WallPiece;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Walks round every face, always turning as sharply as possible; those walked anticlockwise are cells. */
+function cellsOf({ joints, pieces }: WallGraph): readonly Cell[] {
+  const steps = pieces.flatMap((piece): Step[] => [
+    { piece, from: piece.ends[0], to: piece.ends[1] },
+    { piece, from: piece.ends[1], to: piece.ends[0] },
+  ]);
+  const walked = new Set<Step>();
+  return steps.flatMap((first): Cell[] => {
+    const face: Step[] = [];
+    for (let step = first; !walked.has(step); step = nextStep(step, steps, joints)) {
+      walked.add(step);
+      face.push(step);
+    }
+    const enclosed = areaOf(face, joints);
+    return enclosed > 0 ? [{ enclosed, round: face.map(({ piece }) => piece) }] : [];
+  });
+}
+
+function nextStep(step: Step, steps: readonly Step[], joints: readonly GraphPoint[]): Step {
+  const heading = (one: Step): number => {
+    const [a, b] = [joints[one.from] as GraphPoint, joints[one.to] as GraphPoint];
+    return Math.atan2(b.y - a.y, b.x - a.x);
+  };
+  const back = heading({ ...step, from: step.to, to: step.from });
+  const ahead = steps.filter(({ from, piece }) => from === step.to && piece !== step.piece);
+  const turn = (one: Step): number => (back - heading(one) + 4 * Math.PI) % (2 * Math.PI);
+  const [sharpest] = [...ahead].sort((a, b) => turn(a) - turn(b));
+  return sharpest ?? (steps.find(({ piece, from }) => piece === step.piece && from === step.to) as Step);
+}
+
+function areaOf(face: readonly Step[], joints: readonly GraphPoint[]): number {
+  const twice = face.reduce((sum, { from, to }) => {
+    const [a, b] = [joints[from] as GraphPoint, joints[to] as GraphPoint];
+    return sum + a.x * b.y - b.x * a.y;
+  }, 0);
+  return twice / 2;
+}
+
+/** Flow round each cell for a unit of shear modulus times twist. */
+function shearFlows(cells: readonly Cell[]): readonly number[] {
+  const slenderness = (pieces: readonly WallPiece[]): number =>
+    pieces.reduce((sum, { length, thickness }) => sum + length / thickness, 0);
+  const matrix = cells.map(({ round }, i) =>
+    cells.map((other, j) => {
+      const shared = round.filter((piece) => other.round.includes(piece));
+      const own = round.filter((piece) => round.filter((one) => one === piece).length === 1);
+      return i === j ? slenderness(own) : -slenderness(shared);
+    }),
+  );
+  return solved(
+    matrix,
+    cells.map(({ enclosed }) => 2 * enclosed),
+  );
+}
+
+/** Gauss's elimination; the matrix leans on its diagonal, so no pivot is sought. */
+function solved(matrix: readonly (readonly number[])[], right: readonly number[]): readonly number[] {
+  const rows = matrix.map((row, i) => [...row, right[i] ?? 0]);
+  for (const [k, pivot] of rows.entries()) {
+    for (const row of rows.slice(k + 1)) {
+      const share = (row[k] ?? 0) / (pivot[k] ?? 1);
+      for (const [j, value] of pivot.entries()) row[j] = (row[j] ?? 0) - share * value;
+    }
+  }
+  const found = right.map(() => 0);
+  for (let k = rows.length - 1; k >= 0; k--) {
+    const row = rows[k] ?? [];
+    const known = found.reduce((sum, one, j) => (j > k ? sum + (row[j] ?? 0) * one : sum), 0);
+    found[k] = ((row[rows.length] ?? 0) - known) / (row[k] ?? 1);
+  }
+  return found;
+}

@@ -1,0 +1,109 @@
+/** Walls of a drawn profile joined where they touch: the pieces between joints, as a plane graph. */
+
+/** A point of the drawing. */
+export interface GraphPoint {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A wall along its middle line. */
+export interface GraphWall {
+  readonly from: GraphPoint;
+  readonly to: GraphPoint;
+  readonly thickness: number;
+}
+
+/** A piece of a wall between two joints, or between a joint and a free end. */
+export interface WallPiece {
+  /** Numbers of the joints it runs between. */
+  readonly ends: readonly [number, number];
+  readonly length: number;
+  readonly thickness: number;
+  /** Number of the wall it is a piece of. */
+  readonly wall: number;
+}
+
+/** Walls as joints and pieces. */
+export interface WallGraph {
+  readonly joints: readonly GraphPoint[];
+  readonly pieces: readonly WallPiece[];
+}
+
+/** A gap this small beside the wall's thickness is a slip of the pencil. */
+const slip = 0.1;
+
+/** Joins every two walls of which one reaches the other's face. */
+export function wallGraph(walls: readonly GraphWall[]): WallGraph {
+  const joints: GraphPoint[] = [];
+  const numberOf = (point: GraphPoint, reach: number): number => {
+    const known = joints.findIndex(({ x, y }) => Math.hypot(x - point.x, y - point.y) <= reach);
+    return known >= 0 ? known : joints.push(point) - 1;
+  };
+  const pieces = walls.flatMap((wall, i) => {
+    const touched = walls.flatMap((other, j) => (i === j ? [] : (touchAlong(wall, other) ?? [])));
+    const stops = [...freeEnds(wall, touched), ...touched].sort((a, b) => a - b);
+    const numbers = stops.map((at) => numberOf(pointAt(wall, at), wall.thickness / 4));
+    return stops.slice(1).flatMap((at, k): WallPiece[] => {
+      const ends = [numbers[k] ?? 0, numbers[k + 1] ?? 0] as const;
+      const { thickness } = wall;
+      return ends[0] === ends[1] ? [] : [{ ends, length: at - (stops[k] ?? 0), thickness, wall: i }];
+    });
+  });
+  return { joints, pieces };
+}
+
+/** Ends of a wall that touch nothing. */
+function freeEnds(wall: GraphWall, touched: readonly number[]): readonly number[] {
+  const length = lengthOf(wall);
+  return [0, length].filter((end) => touched.every((at) => Math.abs(at - end) > wall.thickness));
+}
+
+/** How far along a wall another's middle line meets it; undefined when they do not touch. */
+function touchAlong(wall: GraphWall, other: GraphWall): number | undefined {
+  const [u, v] = [directionOf(wall), directionOf(other)];
+  const sine = u.x * v.y - u.y * v.x;
+  const least = slip * Math.min(wall.thickness, other.thickness);
+  if (Math.abs(sine) < 1e-9) return endOn(wall, other, least);
+  const away = { x: other.from.x - wall.from.x, y: other.from.y - wall.from.y };
+  const along = (away.x * v.y - away.y * v.x) / sine;
+  const alongOther = (away.x * u.y - away.y * u.x) / sine;
+  const crosses = isOn(along, lengthOf(wall)) && isOn(alongOther, lengthOf(other));
+  return crosses || endReaches(wall, other, least) || endReaches(other, wall, least) ? along : undefined;
+}
+
+function isOn(at: number, length: number): boolean {
+  return at >= 0 && at <= length;
+}
+
+/** Whether an end of a wall reaches the face of another. */
+function endReaches({ from, to }: GraphWall, other: GraphWall, least: number): boolean {
+  const { x, y } = directionOf(other);
+  return [from, to].some((end) => {
+    const [ahead, beside] = [end.x - other.from.x, end.y - other.from.y];
+    const at = Math.min(Math.max(ahead * x + beside * y, 0), lengthOf(other));
+    return Math.hypot(ahead - at * x, beside - at * y) <= other.thickness / 2 + least;
+  });
+}
+
+/** Walls in one line touch end to end. */
+function endOn(wall: GraphWall, other: GraphWall, least: number): number | undefined {
+  const length = lengthOf(wall);
+  return [0, length].find((at) => {
+    const end = pointAt(wall, at);
+    return [other.from, other.to].some(({ x, y }) => Math.hypot(x - end.x, y - end.y) <= least);
+  });
+}
+
+function lengthOf({ from, to }: GraphWall): number {
+  return Math.hypot(to.x - from.x, to.y - from.y);
+}
+
+function directionOf(wall: GraphWall): GraphPoint {
+  const length = lengthOf(wall);
+  return { x: (wall.to.x - wall.from.x) / length, y: (wall.to.y - wall.from.y) / length };
+}
+
+function pointAt(wall: GraphWall, along: number): GraphPoint {
+  const { x, y } = directionOf(wall);
+  return { x: wall.from.x + along * x, y: wall.from.y + along * y };
+}
