@@ -1,10 +1,12 @@
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { contestsOf, generalAnswer } from "../../lib/command/bench/solvers/contests.js";
 import { deckText, printedDisplacements } from "../../lib/command/bench/solvers/deck.js";
 import { effortFor, growthPower } from "../../lib/command/bench/solvers/equal-accuracy.js";
+import { oneFile } from "../../lib/command/bench/solvers/one-file.js";
 import { runProcess } from "../../lib/command/bench/solvers/run-process.js";
 import { gridLines } from "../../lib/command/bench/solvers/shell-grid.js";
 import { noGeneralSolver } from "../general-solver.js";
@@ -142,6 +144,25 @@ describe("equal accuracy", () => {
   test("the power of growth is that of a power law", () => {
     expect(growthPower([1, 3, 10].map((x) => [x, 7 * x ** 1.3] as const))).toBeCloseTo(1.3, 12);
   });
+});
+
+test("a script and what it imports run as one file, each module once", async () => {
+  const folder = mkdtempSync(join(tmpdir(), "casewright-test-"));
+  try {
+    writeFileSync(join(folder, "inner.js"), 'console.log("inner runs"); export const ten = 10;');
+    writeFileSync(join(folder, "middle.js"), 'export * from "./inner.js"; export const two = 2;');
+    writeFileSync(
+      join(folder, "entry.js"),
+      'import { basename } from "node:path"; import { ten } from "./inner.js"; ' +
+        'import("./middle.js").then(({ ten: again, two }) => console.log(basename("a/b"), ten, again, two));',
+    );
+    writeFileSync(join(folder, "one.cjs"), await oneFile(join(folder, "entry.js")));
+    for (const name of ["inner", "middle", "entry"]) rmSync(join(folder, `${name}.js`));
+    const { output } = await runProcess(process.execPath, ["one.cjs"], folder);
+    expect(output.split("\n")).toEqual(["inner runs", "b 10 10 2", ""]);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
 });
 
 test("a program that fails is an error with what it said", async () => {

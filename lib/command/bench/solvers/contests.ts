@@ -7,6 +7,7 @@ import { type PanelCase, panelCase } from "../../reference/fe/case-file.js";
 import { type BoxLoading, boxDeck, isStraightBox } from "./box-deck.js";
 import type { Deck } from "./deck.js";
 import { type GeneralAnswer, largestAcross, runGeneralSolver, workWayOf } from "./general-solver.js";
+import { oneFile } from "./one-file.js";
 import { isStraight, panelDeck } from "./panel-deck.js";
 import { type ProcessCost, runProcess } from "./run-process.js";
 
@@ -79,15 +80,17 @@ function expectedOf(value: unknown): Pick<Contest, "expected" | "unsure"> {
   return { expected, unsure: u / expected };
 }
 
-/** Our own script that solves one case. */
-const solveCase = join(import.meta.dirname, "solve-case.js");
+/** Our own script that solves one case, as one file; made once. */
+let script: Promise<string> | undefined;
 
 /** Ours in a process of its own; mesh multiplies the usual fineness of a panel, or the usual size in a box. */
 export async function ourAnswer({ found, loading }: Contest, mesh: number): Promise<Answer> {
+  script ??= oneFile(join(import.meta.dirname, "solve-case.js"));
   const folder = mkdtempSync(join(tmpdir(), "casewright-bench-"));
   try {
+    writeFileSync(join(folder, "solve.cjs"), await script);
     writeFileSync(join(folder, "case.json"), JSON.stringify(found));
-    const args = [solveCase, "case.json", loading, String(mesh)];
+    const args = ["solve.cjs", "case.json", loading, String(mesh)];
     const cost = await runProcess(process.execPath, args, folder);
     return { value: Number(cost.output), cost };
   } finally {

@@ -32,4 +32,4 @@ async function box(): Promise<number> {
   return loads.workWay(run(found as BoxCase, structure));
 }
 
-console.log(loading === "panel" ? await panel() : await box());
+(loading === "panel" ? panel() : box()).then(console.log);

@@ -1,15 +1,13 @@
 /** A panel case as a problem for our solver, in SI. */
-import {
-  type Cutout,
-  type HeldLine,
-  type MeshBox,
-  type PanelLoad,
-  type PanelProblem,
-  type Sheet,
-  type SheetLayer,
-  type SheetRegion,
-  type Spot,
-  sheetOfLayers,
+import { type Sheet, type SheetLayer, sheetOfLayers } from "../../../fem/element/index.js";
+import type {
+  Cutout,
+  HeldLine,
+  MeshBox,
+  PanelLoad,
+  PanelProblem,
+  SheetRegion,
+  Spot,
 } from "../../../fem/index.js";
 import { Angle, Density, Length, Pressure, Ratio } from "../../../quantity/index.js";
 import type { CaseBox, CaseCutout, CaseMaterial, CaseRegion, PanelCase } from "./case-file.js";
@@ -107,10 +105,23 @@ function regionSheet(
   kind: string,
   { thickness, material, grain_deg, id }: PanelCase,
 ): Sheet {
-  const own = region.thickness ?? region.t ?? region.height;
+  const own = region.thickness ?? region.t ?? region.height ?? region.t_extra;
   if (own === undefined) throw new RangeError(`${id}: region ${region.name} has no thickness`);
   const grain = region.grain_deg ?? grain_deg;
-  const layer = layerOf(region.material ?? material, own, grain);
+  const layer = layerOf(withOwn(material, region.material ?? {}), own, grain);
   if (kind === "thickness") return sheetOfLayers([layer]);
   return sheetOfLayers([layerOf(material, thickness, grain_deg), layer], (thickness / 2) * mm);
+}
+
+/** The panel's material but for what a region says of its own. */
+function withOwn(material: CaseMaterial, own: NonNullable<CaseRegion["material"]>): CaseMaterial {
+  const { E1, E2, nu12, G12, kG, rho } = own;
+  return {
+    E1: E1 ?? material.E1,
+    E2: E2 ?? material.E2,
+    nu12: nu12 ?? material.nu12,
+    G12: G12 ?? material.G12,
+    kG: kG ?? material.kG,
+    rho: rho ?? material.rho,
+  };
 }
