@@ -280,6 +280,17 @@ export interface TemperatureReading {
   readonly power: Power;
 }
 
+/** bar-profiles.csv: one straight wall of an edge bar's cross section, measured along its middle line. */
+export interface BarWall {
+  /** Name in bar-stock.csv. */
+  readonly bar: string;
+  readonly fromX: Length;
+  readonly fromY: Length;
+  readonly toX: Length;
+  readonly toY: Length;
+  readonly wall: Length;
+}
+
 /** Every table of a job. */
 export interface Stock {
   readonly sheets: readonly SheetStock[];
@@ -331,4 +342,5 @@ export interface Measurements {
   readonly tilts: readonly TiltTest[];
   readonly cushions: readonly CushionPoint[];
   readonly temperatures: readonly TemperatureReading[];
+  readonly profiles: readonly BarWall[];
 }

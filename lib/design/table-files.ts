@@ -20,4 +20,5 @@ export const tableFiles: Readonly<Record<keyof Stock | keyof Offers | keyof Meas
   tilts: "tilt-tests.csv",
   cushions: "cushion-curves.csv",
   temperatures: "temperature-log.csv",
+  profiles: "bar-profiles.csv",
 };

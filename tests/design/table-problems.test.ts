@@ -171,6 +171,11 @@ describe("measurements", () => {
     "pull-tests.csv": ["test,fastener,sheet,washer,direction,load (N)", "P,nail,oak,yes,pull,900"],
     "kerfs.csv": ["blade,before (mm),after (mm),offcuts (mm),cuts,use", "saw,1000,500,500,10,sheets"],
     "timings.csv": ["work,unit,tool,pieces,time (min)", "sand,hour,block,1,10"],
+    "bar-profiles.csv": [
+      "bar,from x (mm),from y (mm),to x (mm),to y (mm),wall (mm)",
+      "angle 60,0,1,50,1,2",
+      "angle 50,0,1,1,1,2",
+    ],
   };
 
   test("are checked against the tables they name", () => {
@@ -184,8 +189,10 @@ describe("measurements", () => {
       'spread-trials.csv, row 2, adhesive: found "paste", expected a name in adhesives.csv (glue)',
       'pull-tests.csv, row 2, fastener: found "nail", expected a name in fasteners.csv or hardware.csv (rivet 4, screw, corner 55, handle, hinge)',
       'pull-tests.csv, row 2, sheet: found "oak", expected a name in sheet-stock.csv (ply 10, ply 15)',
+      'bar-profiles.csv, row 2, bar: found "angle 60", expected a name in bar-stock.csv (angle 50, seat 50)',
       'spread-trials.csv, row 3, after: found "900 g", expected less than the 900 g before',
       'kerfs.csv, row 2, after: found "500 mm", expected less than before less offcuts, 500 mm',
+      'bar-profiles.csv, row 3, to x: found "1 mm", expected a wall longer than its thickness, 2 mm',
     ]);
   });
 });

@@ -1,6 +1,6 @@
 /** Figures of one row that must agree with each other. */
 import type { Problem } from "../../problem.js";
-import { Length, Mass, Power, Pressure, Time } from "../../quantity/index.js";
+import { Length, Mass, Pressure } from "../../quantity/index.js";
 import type { MeasuredRows, ReadTables, StockRows } from "../read/read-tables.js";
 import { cellProblem, type TableName } from "./table-problem.js";
 
@@ -12,8 +12,8 @@ export function checkRows({ stock, measurements }: ReadTables): Problem[] {
     ...stock.fasteners.flatMap(checkFastener),
     ...measurements.spreads.flatMap(checkSpread),
     ...measurements.kerfs.flatMap(checkKerf),
+    ...measurements.profiles.flatMap(checkWall),
     ...checkCurves(measurements.cushions),
-    ...checkLog(measurements.temperatures),
   ];
 }
 
@@ -139,6 +139,12 @@ function checkKerf({ line, before, after, offcuts }: MeasuredRows["kerfs"][numbe
   return broken("kerfs", line, [{ keeps: after < left, column: "after", value: mm(after), expected }]);
 }
 
+function checkWall({ line, fromX, fromY, toX, toY, wall }: MeasuredRows["profiles"][number]): Problem[] {
+  const length = Math.hypot(toX - fromX, toY - fromY);
+  const expected = `a wall longer than its thickness, ${mm(wall)}`;
+  return broken("profiles", line, [{ keeps: length > wall, column: "to x", value: mm(length), expected }]);
+}
+
 /** A curve is the rows of one foam, thickness and drop: at least two, at rising pressures. */
 function checkCurves(rows: MeasuredRows["cushions"]): Problem[] {
   const nameOf = ({ foam, thickness, drop }: MeasuredRows["cushions"][number]): string =>
@@ -167,27 +173,5 @@ function checkCurves(rows: MeasuredRows["cushions"]): Problem[] {
       ]);
     });
     return [...lone, ...falling];
-  });
-}
-
-/** A log of a section is one warm-up: the same power all the time, each reading later than the one before. */
-function checkLog(rows: MeasuredRows["temperatures"]): Problem[] {
-  return rows.flatMap(({ section, line, time, power }, i) => {
-    const before = rows.slice(0, i).findLast((row) => row.section === section);
-    if (!before) return [];
-    return broken("temperatures", line, [
-      {
-        keeps: time > before.time,
-        column: "time",
-        value: Time.show(time, { unit: "min" }),
-        expected: `later than the ${Time.show(before.time, { unit: "min" })} of the reading before`,
-      },
-      {
-        keeps: power === before.power,
-        column: "power",
-        value: Power.show(power),
-        expected: `the ${Power.show(before.power)} of the reading before: a log is one warm-up with one load`,
-      },
-    ]);
   });
 }

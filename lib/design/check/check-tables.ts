@@ -42,6 +42,7 @@ function referencesOf({ stock, measurements }: ReadTables): Reference[] {
   const fastenerPulled = refer("pulls", "fastener", ["fasteners", "hardware"]);
   const sheetPulled = refer("pulls", "sheet", ["sheets"]);
   const sheetTwisted = refer("twists", "sheet", ["sheets"]);
+  const barDrawn = refer("profiles", "bar", ["bars"]);
   return [
     ...stock.hardware.map(({ line, fastener }) => fastenerOfHardware(line, fastener)),
     ...measurements.bends.map(({ line, sheet }) => sheetBent(line, sheet)),
@@ -50,6 +51,7 @@ function referencesOf({ stock, measurements }: ReadTables): Reference[] {
     ...measurements.pulls.map(({ line, fastener }) => fastenerPulled(line, fastener)),
     ...measurements.pulls.map(({ line, sheet }) => sheetPulled(line, sheet)),
     ...measurements.twists.map(({ line, sheet }) => sheetTwisted(line, sheet)),
+    ...measurements.profiles.map(({ line, bar }) => barDrawn(line, bar)),
   ];
 }
 

@@ -142,4 +142,15 @@ export const measuredTables: { readonly [Table in keyof Measurements]: TableSche
     },
     mayBeEmpty,
   ),
+  profiles: tableSchema<MeasuredRow<"profiles">>(
+    {
+      bar: column("bar", Name),
+      fromX: column("from x", Length),
+      fromY: column("from y", Length),
+      toX: column("to x", Length),
+      toY: column("to y", Length),
+      wall: column("wall", Length, positive),
+    },
+    mayBeEmpty,
+  ),
 };

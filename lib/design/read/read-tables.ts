@@ -61,6 +61,7 @@ export function readTables(texts: TableTexts): ReadTables {
     tilts: read("tilts", measuredTables.tilts),
     cushions: read("cushions", measuredTables.cushions),
     temperatures: read("temperatures", measuredTables.temperatures),
+    profiles: read("profiles", measuredTables.profiles),
   };
   return { stock, offers, measurements, problems };
 }

@@ -1,4 +1,5 @@
 /** Tables of what the case is made of: its edge bars as drawn, and how its materials move. */
+import type { BarStock } from "../../design/index.js";
 import type { Job } from "../../job/index.js";
 import {
   angleWalls,
@@ -6,7 +7,9 @@ import {
   expansions,
   heatGrowth,
   humidityGrowth,
+  type ProfileWall,
   sheetMaterials,
+  type WalledSection,
   walledSection,
 } from "../../material/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
@@ -22,12 +25,13 @@ import {
 } from "../../quantity/index.js";
 import { styleOf } from "../../review/index.js";
 
-/** Edge bars as a drawing of two legs has them, beside what their maker says they weigh. */
-export function barSectionTable({ stock }: Job): TableView {
+/** Edge bars as their profile has them, beside what their maker says they weigh. */
+export function barSectionTable({ stock, measurements }: Job): TableView {
   return tableOf(
-    stock.bars.map((bar) => ({ bar, section: walledSection({ walls: angleWalls(bar.leg, bar.wall) }) })),
+    stock.bars.map((bar) => drawnBar(bar, measurements)),
     [
       { heading: "Bar", cell: ({ bar }) => bar.name },
+      { heading: "Drawn as", cell: ({ drawn }) => drawn },
       { heading: "Area", cell: ({ section }) => Area.show(section.area, { unit: "mm2", digits: 3 }) },
       {
         heading: "Weighs, as drawn",
@@ -43,8 +47,22 @@ export function barSectionTable({ stock }: Job): TableView {
         cell: ({ section }) => SecondMoment.show(section.torsion, { unit: "mm4", digits: 3 }),
       },
     ],
-    "Edge bars drawn as two legs; a bar that weighs more in the table has ribs that are not drawn",
+    "Edge bars; one that weighs more in the table than as drawn has walls that are not drawn",
   );
+}
+
+/** A bar with the properties of its section: of the walls that were measured, or else of two legs. */
+function drawnBar(
+  bar: BarStock,
+  { profiles }: Job["measurements"],
+): { readonly bar: BarStock; readonly drawn: string; readonly section: WalledSection } {
+  const own = profiles.filter((row) => row.bar === bar.name);
+  const walls =
+    own.length > 0
+      ? own.map(({ wall, ...line }): ProfileWall => ({ ...line, thickness: wall }))
+      : angleWalls(bar.leg, bar.wall);
+  const drawn = own.length > 0 ? `${own.length} walls of its profile` : "two legs";
+  return { bar, drawn, section: walledSection({ walls }) };
 }
 
 function weight(value: LinearDensity): string {
