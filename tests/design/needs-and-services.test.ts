@@ -92,6 +92,49 @@ describe("cushion curves", () => {
   });
 });
 
+describe("a temperature log", () => {
+  const log = (rows: string): Record<string, string> => ({
+    ...smallJob,
+    "temperature-log.csv": `section,time (min),inside (°C),outside (°C),power (W)\n${rows}`,
+  });
+
+  test("of two loads", () => {
+    expect(onlyProblem(log("box,0,25,25,20\nbox,10,27,25,20\nbox,20,30,25,35"))).toEqual({
+      file: "temperature-log.csv",
+      row: 4,
+      column: "power",
+      value: "35 W",
+      expected: "the 20 W of the reading before: a log is one warm-up with one load",
+    });
+  });
+
+  test("that runs backwards", () => {
+    expect(onlyProblem(log("box,0,25,25,20\nbox,30,27,25,20\nbox,20,30,25,20"))).toEqual({
+      file: "temperature-log.csv",
+      row: 4,
+      column: "time",
+      value: "20 min",
+      expected: "later than the 30 min of the reading before",
+    });
+  });
+
+  test("that is sound is read", () => {
+    const { measurements } = designOf(log("box,0,25,25,20\nbox,10,27,25,20"));
+    expect(measurements.temperatures).toHaveLength(2);
+  });
+});
+
+describe("a strip tested by its builder", () => {
+  test("needs three thicknesses", () => {
+    const needs =
+      "held: { by: floor }, needs: { pane: { strip: 4, squeeze: 30 %, clearance: 1, set test: [4, 3] } } }";
+    expect(onlyProblem(spoilt("case.yaml", "held: { by: floor } }", needs))).toMatchObject({
+      column: "contents.battery.needs.pane.set test",
+      expected: "a list of 3 lengths: thickness before, while squeezed, half an hour after",
+    });
+  });
+});
+
 describe("services", () => {
   test("a battery without voltage", () => {
     const texts = withServices("  battery: { capacity: 50 Ah, usable: 80 %, must last: 6 h }");
@@ -112,6 +155,25 @@ describe("services", () => {
       value: "back.vent",
       expected: "an opening of section box (front.window, front.port, left.door)",
     });
+  });
+
+  test("a sun stronger than any, and a facing that is no colour", () => {
+    expect(onlyProblem(withServices("  sun: { facing: dark, strength: 2000 W/m2 }"))).toMatchObject({
+      column: "services.sun.strength",
+      value: "2000 W/m2",
+      expected: 'an irradiance such as "900 W/m2", at least 0, at most 1400 W/m2',
+    });
+    expect(onlyProblem(withServices("  sun: { facing: blue, strength: 900 W/m2 }"))).toMatchObject({
+      column: "services.sun.facing",
+      value: "blue",
+    });
+  });
+
+  test("a plug strip without sockets", () => {
+    const texts = withServices(
+      "  mains: { voltage: 230 V, breaker: 10 A, cable gauge: 14, cable length: 9000, plug strip: { rated: 10 A } }",
+    );
+    expect(onlyProblem(texts)).toMatchObject({ column: "services.mains.plug strip.sockets" });
   });
 
   test("may be left out, and then nothing is known of them", () => {

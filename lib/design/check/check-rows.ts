@@ -1,6 +1,6 @@
 /** Figures of one row that must agree with each other. */
 import type { Problem } from "../../problem.js";
-import { Length, Mass, Pressure } from "../../quantity/index.js";
+import { Length, Mass, Power, Pressure, Time } from "../../quantity/index.js";
 import type { MeasuredRows, ReadTables, StockRows } from "../read/read-tables.js";
 import { cellProblem, type TableName } from "./table-problem.js";
 
@@ -14,6 +14,7 @@ export function checkRows({ stock, measurements }: ReadTables): Problem[] {
     ...measurements.kerfs.flatMap(checkKerf),
     ...measurements.profiles.flatMap(checkWall),
     ...checkCurves(measurements.cushions),
+    ...checkLog(measurements.temperatures),
   ];
 }
 
@@ -173,5 +174,27 @@ function checkCurves(rows: MeasuredRows["cushions"]): Problem[] {
       ]);
     });
     return [...lone, ...falling];
+  });
+}
+
+/** A log of a section is one warm-up: the same power all the time, each reading later than the one before. */
+function checkLog(rows: MeasuredRows["temperatures"]): Problem[] {
+  return rows.flatMap(({ section, line, time, power }, i) => {
+    const before = rows.slice(0, i).findLast((row) => row.section === section);
+    if (!before) return [];
+    return broken("temperatures", line, [
+      {
+        keeps: time > before.time,
+        column: "time",
+        value: Time.show(time, { unit: "min" }),
+        expected: `later than the ${Time.show(before.time, { unit: "min" })} of the reading before`,
+      },
+      {
+        keeps: power === before.power,
+        column: "power",
+        value: Power.show(power),
+        expected: `the ${Power.show(before.power)} of the reading before: a log is one warm-up with one load`,
+      },
+    ]);
   });
 }

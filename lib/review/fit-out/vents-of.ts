@@ -6,27 +6,28 @@ import type { ReviewInput } from "../review-input.js";
 export interface Vents {
   readonly low: Area;
   readonly high: Area;
-  /** Between their middles; where there is only one vent, half its height: where air goes in below and out above. */
+  /** Between their middles; half the height where all are at one height, air going in below and out above. */
   readonly apart: Length;
-  /** True where air goes in and out by the same opening. */
+  /** True where air goes in and out at one height. */
   readonly only: boolean;
 }
 
 /**
- * The vents that a section's cooling names.
+ * The vents that a section's cooling names. Whatever their names, air goes in by the lower one; two at one height
+ * serve as one opening.
  *
  * @throws RangeError for a name that is no opening
  */
 export function ventsOf(input: ReviewInput, cooling: Cooling): Vents {
-  const [low, high] = [ventNamed(input, cooling, cooling.letIn), ventNamed(input, cooling, cooling.letOut)];
-  const free = (vent: PlacedOpening): Area => Area.si(vent.area * cooling.free);
-  const only = cooling.letIn === cooling.letOut;
-  return {
-    low: free(low),
-    high: free(high),
-    apart: Length.si(only ? low.height / 2 : middle(high) - middle(low)),
-    only,
-  };
+  const one = ventNamed(input, cooling, cooling.letIn);
+  const other = ventNamed(input, cooling, cooling.letOut);
+  const [low, high] = middle(one) <= middle(other) ? [one, other] : [other, one];
+  const free = (...vents: readonly PlacedOpening[]): Area =>
+    Area.si(vents.reduce((sum, { area }) => sum + area * cooling.free, 0));
+  const apart = middle(high) - middle(low);
+  if (apart > 0) return { low: free(low), high: free(high), apart: Length.si(apart), only: false };
+  const whole = low === high ? free(low) : free(low, high);
+  return { low: whole, high: whole, apart: Length.si(low.height / 2), only: true };
 }
 
 function ventNamed({ parts }: ReviewInput, { section }: Cooling, name: string): PlacedOpening {
