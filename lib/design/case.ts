@@ -419,4 +419,10 @@ export interface Business {
   readonly jobsPerMonth: number;
   /** Yearly rate on money tied up, 0 for none. */
   readonly interest: Ratio;
+  /** How far prices may be off until it is bought, as a share, either way. */
+  readonly priceDoubt?: Ratio;
+  /** How far the hours may be off, as a share, either way. */
+  readonly hoursDoubt?: Ratio;
+  /** Standard deviation of one job's income, as a share of it. */
+  readonly incomeSpread?: Ratio;
 }

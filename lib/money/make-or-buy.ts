@@ -112,3 +112,52 @@ export const makeOrBuy: Formula<MakeOrBuy, MakeOrBuyAnswer> = formula<MakeOrBuy,
     };
   },
 });
+
+/** What decides how dear an hour of one's own may be. */
+export interface HourAsked {
+  /** All materials of one case, waste included. */
+  readonly material: Money;
+  /** Bench time of one case. */
+  readonly time: Time;
+  /** Bought once. */
+  readonly tools: Money;
+  /** Price of a ready-made case. */
+  readonly readyMade: Money;
+}
+
+/** How dear an hour of one's own may be. */
+export type HourAllowed = {
+  /** Worth of an hour at which building and buying cost the same. */
+  readonly hour: OrNever<Money>;
+};
+
+/**
+ * What an hour of one's own may be worth for the first case to cost no more than a ready-made one:
+ * r = (B - M - T) / t, or never where material and tools alone cost more.
+ *
+ * @source engineering economy, break-even of make or buy
+ * @throws RangeError for negative amounts, no time, or two currencies
+ * @example breakEvenHour({ material: money(1100, "USD"), time: hour(25), tools: money(150, "USD"), readyMade: money(1750, "USD") }).hour // 20 USD
+ */
+export const breakEvenHour: Formula<HourAsked, HourAllowed> = formula<HourAsked, HourAllowed>({
+  id: "make.or.buy.hour",
+  title: "What an hour may be worth before buying is cheaper",
+  equation: String.raw`r = \frac{B - M - T}{t}`,
+  inputs: {
+    material: { symbol: "M", kind: Money, meaning: "material of one case", min: 0 },
+    time: { symbol: "t", kind: Time, meaning: "bench time of one case", above: 0 },
+    tools: { symbol: "T", kind: Money, meaning: "tools to buy", min: 0 },
+    readyMade: { symbol: "B", kind: Money, meaning: "ready-made case", min: 0 },
+  },
+  result: {
+    hour: { symbol: "r", kind: orNever(Money), meaning: "worth of an hour at which both cost the same" },
+  },
+  source: [cite("engineering-economy", "break-even of make or buy")],
+  validity: "A ready-made case that would do the same job; the tools charged to the first case.",
+  refuse: ({ material, tools, readyMade }) => mixedCurrencies([material, tools, readyMade]),
+  compute: ({ material, time, tools, readyMade }) => {
+    const left = readyMade.amount - material.amount - tools.amount;
+    if (left < 0) return { hour: "never" };
+    return { hour: { amount: left / Time.in(time, "h"), currency: readyMade.currency } };
+  },
+});

@@ -19,6 +19,8 @@ export * from "./tables/moving-states.js";
 export * from "./tables/odd-readings.js";
 export * from "./tables/platform.js";
 export * from "./tables/power.js";
+export * from "./tables/payback.js";
+export * from "./tables/prices.js";
 export * from "./tables/recipe.js";
 export * from "./tables/rides.js";
 export * from "./tables/schedule.js";

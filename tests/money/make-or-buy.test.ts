@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { makeOrBuy, ownCost } from "../../lib/money/index.js";
+import { breakEvenHour, makeOrBuy, ownCost } from "../../lib/money/index.js";
 import { hour, money } from "../../lib/quantity/index.js";
 
 const usd = (amount: number) => money(amount, "USD");
@@ -26,6 +26,14 @@ test("never pays where buying costs no more than building", () => {
     saving: usd(0),
     cases: "never",
   });
+});
+
+test("at the break-even worth of an hour the first case costs what a ready-made one does", () => {
+  const { material, time, tools } = work;
+  const { hour: hourlyRate } = breakEvenHour({ material, time, tools, readyMade: usd(1303) });
+  if (hourlyRate === "never") throw new Error("dearer in material alone");
+  expect(ownCost({ ...work, hourlyRate }).first.amount).toBeCloseTo(1303, 9);
+  expect(breakEvenHour({ material, time, tools, readyMade: usd(569) })).toEqual({ hour: "never" });
 });
 
 test("the worked line says never in words", () => {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { paybackChance, quantityPrice } from "../../lib/money/index.js";
+import { quantityPrice } from "../../lib/money/index.js";
 import { money } from "../../lib/quantity/index.js";
 
 const usd = (amount: number) => money(amount, "USD");
@@ -36,29 +36,6 @@ test("at least as many are bought as needed", () => {
       expect(quantityPrice({ needed, price: usd(20), breaks }).bought).toBeGreaterThanOrEqual(needed);
     }),
   );
-});
-
-test("more jobs, a larger margin or a smaller outlay make payback likelier", () => {
-  const amount = fc.integer({ min: 1, max: 3000 }).map(usd);
-  fc.assert(
-    fc.property(amount, amount, amount, fc.integer({ min: 1, max: 200 }), (outlay, margin, scatter, jobs) => {
-      const chance = paybackChance({ outlay, margin, scatter, jobs });
-      expect(paybackChance({ outlay, margin, scatter, jobs: jobs + 1 })).toBeGreaterThanOrEqual(
-        chance - 1e-9,
-      );
-      expect(paybackChance({ outlay, margin: usd(margin.amount + 1), scatter, jobs })).toBeGreaterThanOrEqual(
-        chance - 1e-9,
-      );
-      expect(paybackChance({ outlay: usd(outlay.amount + 1), margin, scatter, jobs })).toBeLessThanOrEqual(
-        chance + 1e-9,
-      );
-    }),
-  );
-});
-
-test("without scatter the chance is all or nothing, the breaking job counted", () => {
-  const at = (jobs: number) => paybackChance({ outlay: usd(1000), margin: usd(100), scatter: usd(0), jobs });
-  expect([at(9), at(10)]).toEqual([0, 1]);
 });
 
 test.each<[string, () => unknown, string]>([

@@ -129,6 +129,9 @@ export function businessField(units: FileUnits): z.ZodType<Business> {
     "running cost per job": price,
     "jobs per month": field(Ratio, positive),
     interest: field(Ratio, { min: 0, max: 1 }),
+    "price doubt": field(Ratio, { min: 0, max: 0.9 }).optional(),
+    "hours doubt": field(Ratio, { min: 0, max: 0.9 }).optional(),
+    "income spread": field(Ratio, { min: 0, max: 10 }).optional(),
   }).transform((written) => ({
     readyMade: written["ready made"],
     ownHour: written["own hour"],
@@ -138,5 +141,10 @@ export function businessField(units: FileUnits): z.ZodType<Business> {
     runningCostPerJob: written["running cost per job"],
     jobsPerMonth: written["jobs per month"],
     interest: written.interest,
+    ...given({
+      priceDoubt: written["price doubt"],
+      hoursDoubt: written["hours doubt"],
+      incomeSpread: written["income spread"],
+    }),
   }));
 }

@@ -6,14 +6,13 @@ import { Money, ratio, showNumber, Time } from "../../quantity/index.js";
 import { billGroupTable, billTable, ruleOf } from "../../recipe/index.js";
 import {
   cashOverTime,
+  hourInWords,
+  jobsForChance,
   jobsInWords,
-  materialOptions,
-  paybackChances,
-  paybackSwings,
   sharingRule,
-  swingOf,
   workTimes,
 } from "../../review/index.js";
+import { outlaysOf } from "./payback.js";
 
 /** One trade of the bill, in plain numbers. */
 export interface TradeCost {
@@ -86,86 +85,11 @@ export function cashPoints(job: Job, jobsPerMonth: readonly number[], months: nu
   );
 }
 
-/** Chance of having paid the case, in plain numbers. */
-export interface ChancePoint {
-  readonly month: number;
-  /** % */
-  readonly chance: number;
-  readonly way: string;
-  readonly jobs: number;
-}
-
-/** How likely each way is paid, month by month, for several numbers of jobs a month. */
-export function chancePoints(
-  job: Job,
-  jobsPerMonth: readonly number[],
-  months: number,
-  scatter: number,
-): readonly ChancePoint[] {
-  const { built, bought } = job.review.business;
-  const ways = [
-    { way: "build it", outlay: built.outlay },
-    { way: "buy ready-made", outlay: bought.outlay },
-  ];
-  return jobsPerMonth.flatMap((jobs) =>
-    ways.flatMap(({ way, outlay }) =>
-      paybackChances(job, outlay, jobs, ratio(scatter / 100), months).map(({ month, chance }) => ({
-        month,
-        chance: chance * 100,
-        way,
-        jobs,
-      })),
-    ),
-  );
-}
-
-/** By how many jobs a figure moves payback, in plain numbers. */
-export interface SwingBar {
-  readonly figure: string;
-  readonly jobs: number;
-}
-
-/** Which figure matters most; figures that may prevent payback are left to the sentence below the chart. */
-export function swingBars(job: Job, share: number): readonly SwingBar[] {
-  return paybackSwings(job, job.review.business, ratio(share / 100)).flatMap((swing) => {
-    const jobs = swingOf(swing);
-    return Number.isFinite(jobs) ? [{ figure: swing.figure, jobs }] : [];
-  });
-}
-
-/** The figures that may prevent payback altogether when they are off by a share, in words. */
-export function preventing(job: Job, share: number): string {
-  const names = paybackSwings(job, job.review.business, ratio(share / 100))
-    .filter((swing) => !Number.isFinite(swingOf(swing)))
-    .map(({ figure }) => figure);
-  return names.length === 0
-    ? `No figure by itself, off by ${share} %, keeps the case from being paid.`
-    : `Off by ${share} %, each of these by itself may keep the case from ever being paid: ${names.join(", ")}.`;
-}
-
-/** One choice of material with the range its prices leave it, in plain numbers. */
-export interface OptionRow {
-  readonly option: string;
-  readonly cost: number;
-  readonly low: number;
-  readonly high: number;
-}
-
-/** The cheapest choices of material, and the one of the case file. */
-export function optionRows(job: Job, doubt: number, most: number): readonly OptionRow[] {
-  const options = materialOptions(job, ratio(doubt / 100));
-  return options
-    .filter(({ chosen }, i) => chosen || i < most)
-    .map(({ sheet, facing, adhesive, bar, cost, low, high, chosen }) => ({
-      option: `${chosen ? "as designed: " : ""}${sheet}, ${facing}, ${adhesive}, ${bar}`,
-      cost: cost.amount,
-      low: low.amount,
-      high: high.amount,
-    }));
-}
-
-/** What it costs, against buying, and when it is paid. */
-export function moneyAnswer({ review: { business }, case: { business: asked } }: Job): string {
+/** What it costs, against buying, up to what worth of an hour that is so, and when it is paid. */
+export function moneyAnswer(job: Job): string {
+  const { business } = job.review;
   const { own, built, bought, material, time } = business;
-  return `Material ${Money.show(material)} and ${Time.show(time, { unit: "h", digits: 2 })} at the bench: the first case costs ${Money.show(own.value.first)} with tools, a ready-made one ${Money.show(asked.readyMade)}. Built, it is paid after ${jobsInWords(built.jobs)}; bought, after ${jobsInWords(bought.jobs)}.`;
+  const [build] = outlaysOf(job);
+  const sure = build ? jobsForChance(job, build, ratio(0.9)) : "never";
+  return `Material ${Money.show(material)} and ${Time.show(time, { unit: "h", digits: 2 })} at the bench: the first case costs ${Money.show(own.value.first)} with tools, a ready-made one ${Money.show(job.case.business.readyMade)}. ${hourInWords(business)}. Built, it is paid after ${jobsInWords(built.jobs)} on average and, nine times in ten, after ${jobsInWords(sure)}; bought, after ${jobsInWords(bought.jobs)} on average.`;
 }

@@ -1,7 +1,14 @@
 import { type AdhesiveNeedInputs, adhesiveNeed } from "../../bonding/index.js";
 import type { Adhesive, SpreadTrial } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { measuredMean, oversprayShare, spreadTrialRate, type Uncertainty } from "../../measure/index.js";
+import {
+  type Interval,
+  measuredMean,
+  oversprayShare,
+  spreadTrialRate,
+  studentFactor,
+  type Uncertainty,
+} from "../../measure/index.js";
 import { Area, AreaDensity, Mass, Ratio } from "../../quantity/index.js";
 import { keptFor } from "../kept.js";
 import type { ReviewInput } from "../review-input.js";
@@ -22,14 +29,19 @@ export function adhesiveNeeds(input: ReviewInput): readonly AdhesiveNeed[] {
   return [...used.values()].map((stock) => needFor(stock, gluedArea(stock, input), input));
 }
 
-/** What one adhesive would take for an area. */
+/**
+ * What one adhesive would take for an area.
+ *
+ * @param rate wet spread on one face; the best known one unless given
+ */
 export function adhesiveLine(
   stock: Adhesive,
   area: Area,
   input: ReviewInput,
+  rate: AreaDensity = knownRate(stock, input).rate,
 ): ReturnType<typeof adhesiveNeed.worked> {
   return adhesiveNeed.worked({
-    ...ratesOf(stock, input),
+    ...onFaces(stock, rate),
     ...adhesiveInputs(stock),
     waste: knownWaste(stock, input),
     area,
@@ -71,8 +83,22 @@ export function ratesOf(
   stock: Adhesive,
   input: ReviewInput,
 ): Pick<AdhesiveNeedInputs, "sheetRate" | "facingRate"> {
-  const { rate } = knownRate(stock, input);
-  return { sheetRate: rate, facingRate: stock.faces === "both" ? rate : AreaDensity.si(0) };
+  return onFaces(stock, knownRate(stock, input).rate);
+}
+
+function onFaces(
+  { faces }: Adhesive,
+  rate: AreaDensity,
+): Pick<AdhesiveNeedInputs, "sheetRate" | "facingRate"> {
+  return { sheetRate: rate, facingRate: faces === "both" ? rate : AreaDensity.si(0) };
+}
+
+/** The rate's interval at 95 %, from the scatter of the trials; nothing from fewer than two, or where it reaches zero. */
+export function rateRange({ rate, uncertainty }: KnownRate): Interval<AreaDensity> | undefined {
+  const degreesOfFreedom = uncertainty?.degreesOfFreedom;
+  if (!uncertainty || degreesOfFreedom === undefined) return undefined;
+  const off = studentFactor({ confidence: Ratio.si(0.95), degreesOfFreedom }) * uncertainty.standard;
+  return off < rate ? { low: AreaDensity.si(rate - off), high: AreaDensity.si(rate + off) } : undefined;
 }
 
 function adhesiveInputs({ kind, density, content, price }: Adhesive) {

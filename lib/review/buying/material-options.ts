@@ -1,15 +1,11 @@
 /** What the material costs with other ply, laminate, adhesive and edges, the sizes kept as they are. */
-import {
-  type Adhesive,
-  type BarStock,
-  type FacingStock,
-  type SheetStock,
-  sheetPieces,
-} from "../../design/index.js";
-import { Area, addMoney, type Money, money, type Ratio, timesMoney } from "../../quantity/index.js";
+import { type BarStock, type FacingStock, type SheetStock, sheetPieces } from "../../design/index.js";
+import { Area, type AreaDensity, addMoney, type Money, money, timesMoney } from "../../quantity/index.js";
+import { doubtsOf } from "../money/doubts.js";
 import type { ReviewInput } from "../review-input.js";
-import { adhesiveLine } from "./adhesive-needs.js";
+import { adhesiveLine, knownRate, rateRange } from "./adhesive-needs.js";
 import { barNeeds, facingNeeds, sheetNeeds } from "./cut-plans.js";
+import { kerfRange } from "./shop-allowances.js";
 
 /** One choice of what the case is made of. */
 export interface MaterialOption {
@@ -19,7 +15,7 @@ export interface MaterialOption {
   readonly bar: string;
   /** Sheets, laminate, adhesive and bars. */
   readonly cost: Money;
-  /** If prices are off by the doubt, each by itself. */
+  /** What prices that may be off and the scatter of the builder's own trials leave open. */
   readonly low: Money;
   readonly high: Money;
   /** Whether the case file asks for this one. */
@@ -30,8 +26,12 @@ export interface MaterialOption {
 interface Choice {
   readonly name: string;
   readonly cost: number;
+  /** Cost at the ends of what was measured: kerfs, spread rates. The same as the cost where nothing scatters. */
+  readonly measured: { readonly low: number; readonly high: number };
   readonly chosen: boolean;
 }
+
+type Costs = Pick<Choice, "cost" | "measured">;
 
 /** A sheet may take another's place when it is no more than this much thicker or thinner. */
 const sameThickness = 0.0005;
@@ -40,43 +40,41 @@ const sameThickness = 0.0005;
  * Every combination of ply about as thick, laminate, adhesive and edge, the cheapest first. Each trade is
  * planned anew; panels keep their sizes, so check stiffness, grips and seats before you change anything.
  *
- * @param doubt how far a price may be off, as a share
+ * The interval adds two things as squares, trade by trade: prices off by the case's price doubt, each trade by
+ * itself, and what the builder's trials leave open: plies and laminates cut with the thinnest and the thickest
+ * kerf measured, adhesive at both ends of its measured spread rate.
  */
-export function materialOptions(input: ReviewInput, doubt: Ratio): readonly MaterialOption[] {
+export function materialOptions(input: ReviewInput): readonly MaterialOption[] {
   const facings = facingChoices(input);
   const glues = adhesiveChoices(input);
   const bars = barChoices(input);
+  const combine = combinerOf(input);
   return sheetChoices(input)
     .flatMap((sheet) =>
       facings.flatMap((facing) =>
-        glues.flatMap((glue) =>
-          bars.map((bar) => optionOf(sheet, facing, glue, bar, doubt, input.case.currency)),
-        ),
+        glues.flatMap((glue) => bars.map((bar) => combine(sheet, facing, glue, bar))),
       ),
     )
     .sort((a, b) => a.cost.amount - b.cost.amount);
 }
 
-function optionOf(
-  sheet: Choice,
-  facing: Choice,
-  glue: Choice,
-  bar: Choice,
-  doubt: number,
-  currency: string,
-): MaterialOption {
-  const parts = [sheet, facing, glue, bar];
-  const cost = parts.reduce((sum, part) => sum + part.cost, 0);
-  const off = doubt * Math.hypot(...parts.map((part) => part.cost));
-  return {
-    sheet: sheet.name,
-    facing: facing.name,
-    adhesive: glue.name,
-    bar: bar.name,
-    cost: money(cost, currency),
-    low: money(cost - off, currency),
-    high: money(cost + off, currency),
-    chosen: parts.every(({ chosen }) => chosen),
+function combinerOf({ case: { business, currency } }: ReviewInput) {
+  const doubt = doubtsOf(business).prices.share;
+  return (sheet: Choice, facing: Choice, glue: Choice, bar: Choice): MaterialOption => {
+    const parts = [sheet, facing, glue, bar];
+    const cost = parts.reduce((sum, part) => sum + part.cost, 0);
+    const off = (end: (choice: Choice) => number): number =>
+      Math.hypot(...parts.flatMap((part) => [doubt * part.cost, end(part) - part.cost]));
+    return {
+      sheet: sheet.name,
+      facing: facing.name,
+      adhesive: glue.name,
+      bar: bar.name,
+      cost: money(cost, currency),
+      low: money(Math.max(0, cost - off(({ measured }) => measured.low)), currency),
+      high: money(cost + off(({ measured }) => measured.high), currency),
+      chosen: parts.every(({ chosen }) => chosen),
+    };
   };
 }
 
@@ -91,14 +89,25 @@ function mostUsed<Stock extends { readonly name: string }>(used: readonly Stock[
 function choices<Stock extends { readonly name: string }>(
   main: Stock | undefined,
   offers: readonly Stock[],
-  costWith: (stock: Stock) => number,
+  costWith: (stock: Stock) => Costs,
 ): Choice[] {
-  if (!main) return [{ name: "none", cost: 0, chosen: true }];
+  if (!main) return [{ name: "none", cost: 0, measured: { low: 0, high: 0 }, chosen: true }];
   return offers.map((stock) => ({
     name: stock.name,
-    cost: costWith(stock),
+    ...costWith(stock),
     chosen: stock.name === main.name,
   }));
+}
+
+/** The cost as planned, and with the thinnest and the thickest kerf that was measured. */
+function withKerfs(input: ReviewInput, costAt: (cutting: ReviewInput) => number): Costs {
+  const cost = costAt(input);
+  const ends = kerfRange("sheets", input);
+  if (!ends) return { cost, measured: { low: cost, high: cost } };
+  const [low, high] = ends.map((kerfs) =>
+    costAt({ ...input, measurements: { ...input.measurements, kerfs: [kerfs] } }),
+  );
+  return { cost, measured: { low: low ?? cost, high: high ?? cost } };
 }
 
 function costOf(needs: readonly { readonly plan: { readonly cost: Money } }[], currency: string): number {
@@ -122,7 +131,7 @@ function sheetChoices(input: ReviewInput): Choice[] {
     shelves: parts.shelves.map((shelf) => ({ ...shelf, panel: made(shelf.panel, to) })),
   });
   return choices(main, offers, (to) =>
-    costOf(sheetNeeds({ ...input, parts: swap(to) }), input.case.currency),
+    withKerfs({ ...input, parts: swap(to) }, (cutting) => costOf(sheetNeeds(cutting), input.case.currency)),
   );
 }
 
@@ -134,7 +143,7 @@ function facingChoices(input: ReviewInput): Choice[] {
     facings: parts.facings.map((one) => (one.stock.name === main?.name ? { ...one, stock: to } : one)),
   });
   return choices(main, stock.facings, (to) =>
-    costOf(facingNeeds({ ...input, parts: swap(to) }), input.case.currency),
+    withKerfs({ ...input, parts: swap(to) }, (cutting) => costOf(facingNeeds(cutting), input.case.currency)),
   );
 }
 
@@ -142,11 +151,12 @@ function adhesiveChoices(input: ReviewInput): Choice[] {
   const { facings } = input.parts;
   const main = mostUsed(facings.map(({ adhesive }) => adhesive));
   const area = Area.si(facings.reduce((sum, { gluedArea }) => sum + gluedArea, 0));
-  const costWith = (glue: Adhesive): number => {
-    const { containers } = adhesiveLine(glue, area, input).value;
-    return timesMoney(containers, glue.price).amount;
-  };
-  return choices(main, input.stock.adhesives, costWith);
+  return choices(main, input.stock.adhesives, (glue) => {
+    const costAt = (rate?: AreaDensity): number =>
+      timesMoney(adhesiveLine(glue, area, input, rate).value.containers, glue.price).amount;
+    const ends = rateRange(knownRate(glue, input));
+    return { cost: costAt(), measured: { low: costAt(ends?.low), high: costAt(ends?.high) } };
+  });
 }
 
 function barChoices(input: ReviewInput): Choice[] {
@@ -156,7 +166,8 @@ function barChoices(input: ReviewInput): Choice[] {
     ...parts,
     bars: parts.bars.map((bar) => (bar.stock.name === main?.name ? { ...bar, stock: to } : bar)),
   });
-  return choices(main, stock.bars, (to) =>
-    costOf(barNeeds({ ...input, parts: swap(to) }), input.case.currency),
-  );
+  return choices(main, stock.bars, (to) => {
+    const cost = costOf(barNeeds({ ...input, parts: swap(to) }), input.case.currency);
+    return { cost, measured: { low: cost, high: cost } };
+  });
 }

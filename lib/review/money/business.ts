@@ -1,5 +1,7 @@
 import type { WorkedLine } from "../../formula.js";
 import {
+  breakEvenHour,
+  type HourAllowed,
   type JobMoneyByMonth,
   jobsToPayBack,
   type MakeOrBuyAnswer,
@@ -9,7 +11,7 @@ import {
   type OwnCost,
   ownCost,
 } from "../../money/index.js";
-import { addMoney, type Money, type Ratio, ratio, type Time } from "../../quantity/index.js";
+import { addMoney, Money, type Ratio, ratio, type Time } from "../../quantity/index.js";
 import type { PurchaseList } from "../buying/purchase-list.js";
 import type { ReviewInput } from "../review-input.js";
 import { buildingTime } from "./building-time.js";
@@ -21,6 +23,8 @@ export interface BusinessReview {
   readonly timeFrom: "timings" | "case file";
   readonly own: WorkedLine & { readonly value: OwnCost };
   readonly against: WorkedLine & { readonly value: MakeOrBuyAnswer };
+  /** Worth of an hour at which the first case costs as much as a ready-made one. */
+  readonly hour: WorkedLine & { readonly value: HourAllowed };
   /** Jobs until a case built is paid, and until a case bought is. */
   readonly built: Payback;
   readonly bought: Payback;
@@ -53,6 +57,7 @@ export function businessReview(input: ReviewInput, purchases: PurchaseList, mate
     timeFrom: from,
     own,
     against: makeOrBuy.worked({ own: own.value.each, tools, readyMade: business.readyMade }),
+    hour: breakEvenHour.worked({ material, time, tools, readyMade: business.readyMade }),
     built: payback(input, own.value.first),
     bought: payback(input, business.readyMade),
   };
@@ -90,6 +95,13 @@ export function cashOverTime(
     rows.push({ month, cash: before + cost + monthly });
   }
   return rows;
+}
+
+/** Up to what worth of an hour building is cheaper, in words. */
+export function hourInWords({ hour: { value } }: BusinessReview): string {
+  return value.hour === "never"
+    ? "Material and tools alone cost more than a ready-made case"
+    : `Building the first case is the cheaper way as long as an hour of yours is worth less than ${Money.show(value.hour)}`;
 }
 
 /** "12 jobs", or that it never pays. */

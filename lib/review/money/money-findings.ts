@@ -5,7 +5,7 @@ import type { Finding } from "../finding.js";
 import { guarded } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { verdictOf } from "../verdict.js";
-import { type BusinessReview, jobsInWords } from "./business.js";
+import { type BusinessReview, hourInWords, jobsInWords } from "./business.js";
 
 /** Common practice, no source: a case should have paid for itself within its second year. */
 const patience = 24;
@@ -19,17 +19,17 @@ export function moneyFindings(input: ReviewInput, review: BusinessReview): reado
     question,
   });
   const { readyMade } = input.case.business;
-  const { own, against, built } = review;
+  const { own, against, hour, built } = review;
   return [
     guarded(about("make-or-buy", "Is it cheaper to build than to buy?"), () => {
       const used = ratio(own.value.first.amount / readyMade.amount);
       return {
         verdict: verdictOf(used),
-        answer: `The first case costs ${Money.show(own.value.first)} with tools and ${review.timeFrom === "timings" ? "timed" : "guessed"} hours at your own rate; a ready-made one costs ${Money.show(readyMade)}.`,
+        answer: `The first case costs ${Money.show(own.value.first)} with tools and ${review.timeFrom === "timings" ? "timed" : "guessed"} hours at your own rate; a ready-made one costs ${Money.show(readyMade)}. ${hourInWords(review)}.`,
         demand: amount(Money, "first case, tools and own hours counted", own.value.first),
         capacity: amount(Money, "ready-made case", readyMade),
         ratio: used,
-        because: [own, against],
+        because: [own, against, hour],
         cautions: [],
         source: [cite("engineering-economy", "make or buy")],
       };

@@ -1,8 +1,55 @@
 /** When the case is paid if no two jobs are alike, and which figure decides it. */
-import { type OrNever, paybackChance } from "../../money/index.js";
-import { type Money, money, Ratio } from "../../quantity/index.js";
+import { groupBill, type OrNever, paybackChance, type ScatteredJobs } from "../../money/index.js";
+import { type Money, money, Ratio, ratio } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
+import type { Bill } from "./bill.js";
 import type { BusinessReview } from "./business.js";
+import { doubtsOf } from "./doubts.js";
+
+/** A way to come by a case, with what it costs and how sure that is. */
+export interface Outlay {
+  readonly way: "build it" | "buy ready-made";
+  readonly cost: Money;
+  /** Standard uncertainty. */
+  readonly doubt: Money;
+}
+
+/**
+ * Building and buying. Each trade's prices, the tools' and the hours may be off by their own doubt, anywhere
+ * within it alike; such doubts count with 1/sqrt(3) and add as squares.
+ * Source: GUM 4.3.7 and 5.1.2.
+ */
+export function outlays(
+  input: ReviewInput,
+  bill: Bill,
+  { own, built, bought }: BusinessReview,
+): readonly Outlay[] {
+  const { prices, hours } = doubtsOf(input.case.business);
+  const { labour, first, each } = own.value;
+  const trades = groupBill(bill.lines, "trade").map(({ total }) => total.amount);
+  const parts = [
+    ...[...trades, first.amount - each.amount].map((amount) => prices.share * amount),
+    hours.share * labour.amount,
+  ];
+  const standard = (...doubts: readonly number[]): Money =>
+    money(Math.hypot(...doubts) / Math.sqrt(3), bill.total.currency);
+  return [
+    { way: "build it", cost: built.outlay, doubt: standard(...parts) },
+    { way: "buy ready-made", cost: bought.outlay, doubt: standard(prices.share * bought.outlay.amount) },
+  ];
+}
+
+/** The jobs of a case as they scatter: income by its spread, running cost as it is. */
+function scatteredJobs({ case: { business } }: ReviewInput, outlay: Outlay): Omit<ScatteredJobs, "jobs"> {
+  const { incomePerJob, runningCostPerJob } = business;
+  const { currency } = outlay.cost;
+  return {
+    outlay: outlay.cost,
+    doubt: outlay.doubt,
+    margin: money(incomePerJob.amount - runningCostPerJob.amount, currency),
+    scatter: money(doubtsOf(business).income.share * incomePerJob.amount, currency),
+  };
+}
 
 /** How sure it is that an outlay is paid after some months. */
 export interface ChanceRow {
@@ -10,68 +57,73 @@ export interface ChanceRow {
   readonly chance: Ratio;
 }
 
-/**
- * The chance of having paid an outlay, month by month; whole jobs only count.
- *
- * @param scatter standard deviation of what a job leaves, as a share of it
- */
+/** The chance of having paid an outlay, month by month; whole jobs only count. */
 export function paybackChances(
-  { case: { business } }: ReviewInput,
-  outlay: Money,
+  input: ReviewInput,
+  outlay: Outlay,
   jobsPerMonth: number,
-  scatter: Ratio,
   months: number,
 ): readonly ChanceRow[] {
-  const { currency } = outlay;
-  const margin = business.incomePerJob.amount - business.runningCostPerJob.amount;
+  const asked = scatteredJobs(input, outlay);
   return [...Array(months).keys()].map((before) => {
     const jobs = Math.floor((before + 1) * jobsPerMonth + 1e-9);
-    const asked = {
-      outlay,
-      margin: money(margin, currency),
-      scatter: money(Math.abs(margin) * scatter, currency),
-      jobs,
-    };
-    return { month: before + 1, chance: jobs === 0 ? Ratio.si(0) : paybackChance(asked) };
+    return { month: before + 1, chance: jobs === 0 ? Ratio.si(0) : paybackChance({ ...asked, jobs }) };
   });
+}
+
+/** More jobs than any case lasts. */
+const mostJobs = 2000;
+
+/** The fewest jobs after which an outlay is paid with a given chance; never where a job leaves nothing. */
+export function jobsForChance(input: ReviewInput, outlay: Outlay, chance: Ratio): OrNever<number> {
+  const asked = scatteredJobs(input, outlay);
+  if (asked.margin.amount <= 0) return "never";
+  for (let jobs = 1; jobs <= mostJobs; jobs++) {
+    if (paybackChance({ ...asked, jobs }) >= chance) return jobs;
+  }
+  return "never";
 }
 
 /** What jobs to payback become when one figure is lower or higher. */
 export interface Swing {
   readonly figure: string;
+  /** How far it is moved, as a share of itself. */
+  readonly share: Ratio;
   readonly low: OrNever<number>;
   readonly high: OrNever<number>;
 }
 
 /**
- * Which figure matters most: each by itself lowered and raised by a share, the one that moves payback most
- * first. A figure that may make payback impossible stands before all others.
+ * Which figure matters most: each by itself lowered and raised by its own doubt, the one that moves payback
+ * most first. The income of a job is moved by what its spread leaves of the mean over the jobs to payback. A
+ * figure that may make payback impossible stands before all others.
  */
 export function paybackSwings(
   input: ReviewInput,
-  { material, own }: BusinessReview,
-  share: Ratio,
+  { material, own, built }: BusinessReview,
 ): readonly Swing[] {
   const { business } = input.case;
-  const tools = own.value.first.amount - own.value.each.amount;
-  const jobs = (change: Partial<Figures>): OrNever<number> => jobsWith({ ...figures, ...change });
-  const figures: Figures = {
-    material: material.amount,
-    hours: own.value.labour.amount,
-    tools,
-    income: business.incomePerJob.amount,
-    running: business.runningCostPerJob.amount,
+  const { prices, hours, income } = doubtsOf(business);
+  const jobsToPay = built.jobs === "never" ? 1 : Math.max(1, built.jobs);
+  const figures: Readonly<Record<keyof Figures, readonly [number, Ratio]>> = {
+    material: [material.amount, prices.share],
+    hours: [own.value.labour.amount, hours.share],
+    tools: [own.value.first.amount - own.value.each.amount, prices.share],
+    income: [business.incomePerJob.amount, ratio(income.share / Math.sqrt(jobsToPay))],
+    running: [business.runningCostPerJob.amount, prices.share],
   };
-  const swings = (Object.keys(words) as (keyof Figures)[]).map((name) => ({
-    figure: words[name],
-    low: jobs({ [name]: figures[name] * (1 - share) }),
-    high: jobs({ [name]: figures[name] * (1 + share) }),
-  }));
+  const names = Object.keys(words) as (keyof Figures)[];
+  const usual = Object.fromEntries(names.map((name) => [name, figures[name][0]])) as unknown as Figures;
+  const swings = names.map((name): Swing => {
+    const [value, share] = figures[name];
+    const at = (factor: number): OrNever<number> => jobsWith({ ...usual, [name]: value * factor });
+    return { figure: words[name], share, low: at(1 - share), high: at(1 + share) };
+  });
   return swings.sort((a, b) => swingOf(b) - swingOf(a));
 }
 
 /** By how many jobs a figure moves payback; without end where it may prevent it. */
-export function swingOf({ low, high }: Swing): number {
+export function swingOf({ low, high }: Pick<Swing, "low" | "high">): number {
   return low === "never" || high === "never" ? Number.POSITIVE_INFINITY : Math.abs(high - low);
 }
 
