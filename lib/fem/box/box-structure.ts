@@ -16,7 +16,7 @@ import {
   type MeshBox,
   type QuadMesh,
 } from "../mesh/index.js";
-import { sheetAt } from "../panel/index.js";
+import { rimWidth, sheetAt } from "../panel/index.js";
 import type { Piece } from "../solve/index.js";
 import { beamPieces } from "./box-beams.js";
 import { boxCorners, cornersOnFace } from "./box-corners.js";
@@ -107,10 +107,13 @@ function meshOf(
   return faceMesh(
     `${problem.name}, ${name}`,
     outline,
-    face.regions,
+    {
+      boxes: face.regions,
+      corners: cornersOnFace(problem, name, corners),
+      rim: rimWidth(face.sheet),
+    },
     [lines[along]!, lines[across]!],
     () => size,
-    cornersOnFace(problem, name, corners),
   );
 }
 
@@ -164,8 +167,8 @@ function inBox({ axes, sense }: Frame): {
   return { places: [a, b, c, 3 + b, 3 + a], signs: [1, 1, sense, 1, -1] };
 }
 
-/** With smaller elements along seams and around corners, about so many give some 20 000 unknowns. */
-const usualElements = 400;
+/** With the rows along seams and the rings around corners, about so many give some 20 000 unknowns. */
+const usualElements = 280;
 
 /** The usual size of a box's elements, m: so that a closed box of these sizes has some 20 000 unknowns. */
 export function usualBoxSize(problem: BoxProblem): number {

@@ -1,6 +1,6 @@
 /** What a bent panel shows: deflections, moments, strains, reactions. */
-import { freedomsPerNode, type Sheet } from "../element/index.js";
-import { elementNodes, type QuadMesh, type Spot } from "../mesh/index.js";
+import { freedomsPerNode, type Sheet, shapesAt } from "../element/index.js";
+import { elementCount, elementNodes, type QuadMesh, type Spot } from "../mesh/index.js";
 import { timesPieces } from "../solve/index.js";
 import { fittedHere } from "./local-fit.js";
 import { locate } from "./locate.js";
@@ -16,15 +16,33 @@ export interface PlacedValue {
   readonly at: Spot;
 }
 
-/** The largest deflection either way, m. */
+/** The largest deflection either way, m: at a node, or near it inside the elements that meet there. */
 export function largestDeflection({ structure: { mesh }, displacement }: DeflectedPanel): PlacedValue {
-  let most: PlacedValue = { value: 0, at: [0, 0] };
-  for (let node = 0; node < mesh.x.length; node++) {
-    const value = displacement[freedomsPerNode * node + across.w]!;
-    if (Math.abs(value) > Math.abs(most.value)) most = { value, at: [mesh.x[node]!, mesh.y[node]!] };
+  const { x, y } = mesh;
+  let highest = 0;
+  const size = (node: number): number => Math.abs(displacement[freedomsPerNode * node + across.w]!);
+  for (let node = 0; node < x.length; node++) if (size(node) > size(highest)) highest = node;
+  let most: PlacedValue = { value: 0, at: [x[highest]!, y[highest]!] };
+  for (let element = 0; element < elementCount(mesh); element++) {
+    const nodes = elementNodes(mesh, element);
+    if (!nodes.includes(highest)) continue;
+    for (const weights of peakWeights) {
+      const sum = (of: (node: number) => number): number =>
+        weights.reduce((total, weight, i) => total + weight * of(nodes[i]!), 0);
+      const value = sum((node) => displacement[freedomsPerNode * node + across.w]!);
+      if (Math.abs(value) > Math.abs(most.value))
+        most = { value, at: [sum((node) => x[node]!), sum((node) => y[node]!)] };
+    }
   }
   return most;
 }
+
+/** Steps from side to side of an element where a peak is looked for. */
+const peakSteps = 16;
+const peakWeights = Array.from({ length: (peakSteps + 1) ** 2 }, (_, i) => {
+  const along = (step: number): number => (2 * step) / peakSteps - 1;
+  return shapesAt(along(i % (peakSteps + 1)), along(Math.floor(i / (peakSteps + 1)))).value;
+});
 
 /** Deflection at a place, m. Throws RangeError in an opening. */
 export function deflectionAt({ structure: { mesh }, displacement }: DeflectedPanel, place: Spot): number {

@@ -18,7 +18,7 @@ export interface DeflectedPanel extends FactoredPanel {
 }
 
 /** With the rows along the rims this gives some 5000 unknowns. */
-export const usualFineness: Fineness = 150;
+export const usualFineness: Fineness = 100;
 
 /**
  * Meshes and factors a panel.
