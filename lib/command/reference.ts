@@ -40,14 +40,16 @@ function outcomesOf(content: unknown): readonly ReferenceOutcome[] {
 }
 
 function outcomeTable(outcomes: readonly ReferenceOutcome[]): string {
+  const meshed = outcomes.some(({ meshError }) => meshError !== undefined);
   return textTable(
-    ["item", "result", "expected", "ours", "error", "tolerance", "", "known"],
-    outcomes.map(({ item, result, expected, ours, error, tolerance, holds, known }) => [
+    ["item", "result", "expected", "ours", "error", ...(meshed ? ["mesh error"] : []), "tolerance", "", "known"],
+    outcomes.map(({ item, result, expected, ours, error, meshError, tolerance, holds, known }) => [
       item,
       result,
       expected,
       ours,
       error,
+      ...(meshed ? [meshError ?? ""] : []),
       tolerance,
       holds ? "ok" : "OUT",
       known,

@@ -1,14 +1,22 @@
-/** The public finite-element cases; every value inside its band, deflections far inside. */
+/**
+ * The public finite-element cases, and others of our own run through the same general-purpose solver: rounded windows,
+ * an L, ports near an edge, strips, battens, grain at an angle. Every value inside its band, deflections far inside.
+ */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { finiteElementOutcomes } from "../../lib/command/reference/fe/fe-outcomes.js";
 import type { ReferenceOutcome } from "../../lib/command/reference/outcome.js";
 
-const file = join(import.meta.dirname, "../reference/fe/public-cases.json");
-const { cases } = JSON.parse(readFileSync(file, "utf8")) as {
-  readonly cases: readonly { readonly id: string; readonly kind: string }[];
-};
+interface NamedCase {
+  readonly id: string;
+  readonly kind: string;
+}
+
+const cases = ["public-cases.json", "own-cases.json"].flatMap((name) => {
+  const text = readFileSync(join(import.meta.dirname, "../reference/fe", name), "utf8");
+  return (JSON.parse(text) as { readonly cases: readonly NamedCase[] }).cases;
+});
 const outcomes = new Map<string, readonly ReferenceOutcome[]>();
 
 describe.each(cases)("$id", (found) => {
@@ -17,6 +25,7 @@ describe.each(cases)("$id", (found) => {
     outcomes.set(found.id, rows);
     expect(rows.length).toBeGreaterThan(10);
     expect(rows.filter(({ holds }) => !holds)).toEqual([]);
+    expect(rows.filter(({ meshError }) => meshError === undefined)).toEqual([]);
   });
 });
 
@@ -26,7 +35,7 @@ test("the median error of the deflections is below 0.5 %", () => {
     .filter(({ result }) => /^w(max|@|ork)/.test(result))
     .map(({ error }) => Math.abs(Number.parseFloat(error)))
     .sort((a, b) => a - b);
-  expect(errors.length).toBeGreaterThan(30);
+  expect(errors.length).toBeGreaterThan(80);
   expect(errors[errors.length >> 1]).toBeLessThan(0.5);
 });
 

@@ -11,8 +11,8 @@ export interface TrustedDeflection extends PlacedValue {
   readonly panel: DeflectedPanel;
 }
 
-/** The coarser mesh has so many fewer elements. */
-const coarsening = 3;
+/** The mesh that tells the mesh error has so many times fewer elements. */
+export const coarsening = 3;
 
 /**
  * The largest deflection on two meshes.

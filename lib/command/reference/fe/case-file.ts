@@ -32,11 +32,14 @@ export interface CaseRegion {
   readonly name: string;
   readonly kind?: string | undefined;
   readonly region: CaseBox;
+  /** Total thickness of a strip, or height of a batten, under any of these names. */
   readonly thickness?: number | undefined;
   readonly t?: number | undefined;
   readonly height?: number | undefined;
+  readonly t_extra?: number | undefined;
   readonly grain_deg?: number | undefined;
-  readonly material?: CaseMaterial | undefined;
+  /** What differs from the panel's own material. */
+  readonly material?: { readonly [Constant in keyof CaseMaterial]?: number | undefined } | undefined;
 }
 
 /** One panel. */
@@ -68,15 +71,10 @@ const cutout: z.ZodType<CaseCutout> = z.discriminatedUnion("type", [
   z.object({ type: z.literal("circle"), cx: number, cy: number, r: number }),
 ]);
 
+const constants = { E1: number, E2: number, nu12: number, G12: number, kG: number, rho: number };
+
 /** Reads a material. */
-export const caseMaterial: z.ZodType<CaseMaterial> = z.looseObject({
-  E1: number,
-  E2: number,
-  nu12: number,
-  G12: number,
-  kG: number,
-  rho: number,
-});
+export const caseMaterial: z.ZodType<CaseMaterial> = z.looseObject(constants);
 
 const region: z.ZodType<CaseRegion> = z.looseObject({
   name: z.string(),
@@ -85,8 +83,9 @@ const region: z.ZodType<CaseRegion> = z.looseObject({
   thickness: number.optional(),
   t: number.optional(),
   height: number.optional(),
+  t_extra: number.optional(),
   grain_deg: number.optional(),
-  material: caseMaterial.optional(),
+  material: z.looseObject(constants).partial().optional(),
 });
 
 /** Reads one panel. */

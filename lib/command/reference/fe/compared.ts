@@ -6,20 +6,25 @@ interface Banded {
   readonly tol: number;
 }
 
+/** A value by its name in the file; undefined for a name that is not known. */
+export type ValueNamed = (name: string) => number | undefined;
+
 /**
  * Rows for every banded value, in the file's order.
  *
  * @param item the case
  * @param expected values by name; plain notes among them are passed over
  * @param ours ours by the same name
+ * @param rough ours on a rougher mesh
  */
 export function compared(
   item: string,
   expected: Readonly<Record<string, unknown>>,
-  ours: (name: string) => number | undefined,
+  ours: ValueNamed,
+  rough: ValueNamed,
 ): readonly ReferenceOutcome[] {
   return Object.entries(expected).flatMap(([result, wanted]) =>
-    isBanded(wanted) ? [outcome(item, result, wanted, ours(result))] : [],
+    isBanded(wanted) ? [outcome(item, result, wanted, ours(result), rough(result))] : [],
   );
 }
 
@@ -33,6 +38,7 @@ function outcome(
   result: string,
   { value, tol }: Banded,
   ours: number | undefined,
+  rough: number | undefined,
 ): ReferenceOutcome {
   const off = ours === undefined ? Infinity : ours - value;
   return {
@@ -41,6 +47,9 @@ function outcome(
     expected: shown(value),
     ours: ours === undefined ? "none" : shown(ours),
     error: errorShown(off, value, tol),
+    ...(ours === undefined || rough === undefined
+      ? {}
+      : { meshError: errorShown(Math.abs(ours - rough), Math.abs(value), tol) }),
     tolerance: `+-${shown(tol)}`,
     holds: Math.abs(off) <= tol,
     known: "derived",

@@ -2,6 +2,7 @@
 import {
   bent,
   bucklingFactor,
+  coarsening,
   type DeflectedPanel,
   deflectionAt,
   factoredPanel,
@@ -9,26 +10,32 @@ import {
   largestMoment,
   momentsOf,
   naturalFrequencies,
+  type PanelProblem,
   type Spot,
+  sharpCorners,
   strainsAtHeight,
   strainsNear,
+  swayFrequencies,
+  usualFineness,
 } from "../../../fem/index.js";
 import type { ReferenceOutcome } from "../outcome.js";
 import type { PanelCase } from "./case-file.js";
-import { compared } from "./compared.js";
+import { compared, type ValueNamed } from "./compared.js";
 import { metres, panelProblem } from "./panel-case.js";
 
-/** Runs one panel at the usual mesh. */
+/** Runs one panel at the usual mesh, and at a rougher one for the mesh error. */
 export function panelOutcomes(found: PanelCase): readonly ReferenceOutcome[] {
-  const panel = bent(factoredPanel(panelProblem(found)));
-  const ours = valuesOf(found, panel);
-  return compared(found.id, found.expected.mindlin, ours);
+  const problem = panelProblem(found);
+  const [ours, rough] = [usualFineness, usualFineness / coarsening].map((fineness) =>
+    valuesOf(found, bent(factoredPanel(problem, fineness))),
+  ) as [ValueNamed, ValueNamed];
+  return compared(found.id, found.expected.mindlin, ours, rough);
 }
 
 /** Ours by the names of the file, worked out only when asked for. */
-function valuesOf(found: PanelCase, panel: DeflectedPanel): (name: string) => number | undefined {
-  const frequencies = naturalFrequencies(panel, 2);
-  const apart = leftOut(found);
+function valuesOf(found: PanelCase, panel: DeflectedPanel): ValueNamed {
+  const frequencies = [...naturalFrequencies(panel, 2), ...swayFrequencies(panel, 2)].sort((a, b) => a - b);
+  const apart = leftOut(found, panel.structure.problem);
   const probe = (name: string): Spot | undefined => {
     const place = found.probes[name.slice(name.indexOf("@") + 1)];
     return place && metres(place);
@@ -53,11 +60,19 @@ function valuesOf(found: PanelCase, panel: DeflectedPanel): (name: string) => nu
   };
 }
 
-/** Places too near to a corner where moments have no limit. */
-function leftOut({ singular_points, r_exclude }: PanelCase): (place: Spot) => boolean {
-  const points = singular_points.map(metres);
-  return ([x, y]) => points.some(([px, py]) => Math.hypot(x - px, y - py) <= r_exclude * 1e-3);
+/** Places too near to a corner where moments have no limit, and those of strips and battens with their borders. */
+function leftOut({ singular_points, r_exclude }: PanelCase, { outline, regions }: PanelProblem): LeaveOut {
+  const points = [...singular_points.map(metres), ...sharpCorners({ ...outline, cutouts: [] }, regions)];
+  const near = 1e-6 * (outline.length + outline.width);
+  return ([x, y]) =>
+    points.some(([px, py]) => Math.hypot(x - px, y - py) <= r_exclude * 1e-3) ||
+    regions.some(
+      ({ left, bottom, width, height }) =>
+        Math.min(x - left, left + width - x, y - bottom, bottom + height - y) > -near,
+    );
 }
+
+type LeaveOut = (place: Spot) => boolean;
 
 /** N/mm */
 function critical({ buckling }: PanelCase, panel: DeflectedPanel): number | undefined {
