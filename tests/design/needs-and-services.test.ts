@@ -53,6 +53,21 @@ describe("contents", () => {
     });
   });
 
+  test("hung below the top", () => {
+    const texts = spoilt(
+      "case.yaml",
+      "  battery: { in: box, mass: 9 kg, at: [50, 50, 0], size: [200, 150, 120], held: { by: floor } }",
+      "  battery: { in: box, mass: 9 kg, at: [50, 50, 300], size: [200, 150, 120], held: { by: hung, fastener: screw, count: 2, second hold: true } }",
+    );
+    expect(problemsOf(texts)).toContainEqual({
+      file: "case.yaml",
+      row: rowOf(texts, "case.yaml", "battery:"),
+      column: "contents.battery.at",
+      value: "420 mm",
+      expected: "its top at 500 mm, where it hangs: count chain or bracket into its size",
+    });
+  });
+
   test("a pad with one side", () => {
     const needs = "held: { by: floor }, needs: { foam: { kind: soft, thickness: 50, pad: [80] } } }";
     const texts = spoilt("case.yaml", "held: { by: floor } }", needs);

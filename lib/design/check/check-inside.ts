@@ -43,6 +43,7 @@ export function checkContents(description: Case, stock: Stock, ruler: Ruler): Fa
       ...checkWithin(body, sections, ruler),
       ...checkClear(body, [...shelfBodies, ...bodies.slice(0, i)]),
       ...checkStands(content, shelfBodies, ruler),
+      ...checkHangs(content, sections, ruler),
       ...checkLiftable(content, description, stock),
     ];
   });
@@ -109,6 +110,20 @@ function checkStands({ name, at, size, held }: Content, shelves: readonly Body[]
       : [{ path, value: ruler(at.z), expected: `up ${ruler(top)}, the top of "${held.shelf}"` }]),
     ...(onIt ? [] : [{ path, expected: `a place over "${held.shelf}", which holds it` }]),
   ];
+}
+
+/** What hangs does so from the top: its size counts chain or bracket in. */
+function checkHangs(
+  { name, section, at, size, held }: Content,
+  sections: readonly Section[],
+  ruler: Ruler,
+): Fault[] {
+  const height = sections.find((one) => one.name === section)?.inside.height;
+  if (held.by !== "hung" || height === undefined) return [];
+  const top = at.z + size.z;
+  if (Math.abs(top - height) <= rounding) return [];
+  const expected = `its top at ${ruler(height)}, where it hangs: count chain or bracket into its size`;
+  return [{ path: ["contents", name, "at"], value: ruler(top), expected }];
 }
 
 /** What weighs more than its section's handles are made for can never be lifted in it. */
