@@ -8,19 +8,19 @@ import {
   specificGravity,
 } from "../../fastening/index.js";
 import { species } from "../../material/index.js";
-import { Length, Pressure, ratio } from "../../quantity/index.js";
+import { Length, Pressure, type Ratio, ratio } from "../../quantity/index.js";
 import { densityOf } from "../masses.js";
 import type { ReviewInput } from "../review-input.js";
 import type { FastenerStrength } from "./known-strength.js";
 
 /** Tensile strength of the soft aluminium that extrusions and hardware are made of: 22 ksi, from memory, fairly sure. */
-const softAluminium = Pressure.of(22, "ksi");
+export const softAluminium: Pressure = Pressure.of(22, "ksi");
 
 /** Common practice, no source: hardware has its holes two diameters from the rim. */
-const rimDiameters = 2;
+export const rimDiameters = 2;
 
 /** Moisture of ply kept indoors; common practice, no source. */
-const indoorMoisture = ratio(0.08);
+export const indoorMoisture: Ratio = ratio(0.08);
 
 type Computed = (fastening: Fastening, sheet: SheetStock, input: ReviewInput) => FastenerStrength | undefined;
 

@@ -25,7 +25,8 @@ export function fastenerStrength(
   );
 }
 
-function sheetUnder({ panel: id }: Fastening, { parts }: ReviewInput): SheetStock {
+/** The sheet that a group of fasteners goes through. */
+export function sheetUnder({ panel: id }: Fastening, { parts }: ReviewInput): SheetStock {
   const panel = sheetPieces(parts).find((one) => one.id === id);
   if (!panel) throw new RangeError(`joints: no panel ${id}`);
   return panel.sheet;

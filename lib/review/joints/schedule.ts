@@ -46,7 +46,7 @@ function scheduleRow(group: Fastening): ScheduleRow {
 }
 
 /** A bolt takes its own size and half a millimetre; a rivet beyond the rule's range is drilled by its maker's word. */
-function holeFor({ kind, diameter, insertHole }: Fastener): Length | undefined {
+export function holeFor({ kind, diameter, insertHole }: Fastener): Length | undefined {
   if (kind === "insert") return insertHole;
   if (kind === "bolt") return Length.si(diameter + 0.0005);
   if (kind === "screw" || diameter < 0.002 || diameter > 0.007) return undefined;
