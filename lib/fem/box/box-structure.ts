@@ -85,7 +85,10 @@ export function boxStructure(
     return face ? [{ name, mesh: meshOf(problem, name, face, lines, size, corners) }] : [];
   });
   const { nodes, numbers } = boxNodes(problem, meshes);
-  const faces = meshes.map((mesh, i) => meshedFace(problem, mesh, numbers[i]!));
+  const matrices = { 1: sharedMatrices(signedStiffness(1)), [-1]: sharedMatrices(signedStiffness(-1)) };
+  const faces = meshes.map((mesh, i) =>
+    meshedFace(problem, mesh, numbers[i]!, matrices[frames[mesh.name].sense]),
+  );
   const plain = { problem, nodes, faces };
   const links = [
     ...(problem.seams ?? []).flatMap((seam) => seamSprings(nodes, laidSeam(plain, seam))),
@@ -117,10 +120,14 @@ function meshOf(
   );
 }
 
-function meshedFace(problem: BoxProblem, { name, mesh }: FaceMesh, numbers: Int32Array): MeshedFace {
+function meshedFace(
+  problem: BoxProblem,
+  { name, mesh }: FaceMesh,
+  numbers: Int32Array,
+  matrix: ElementMatrix,
+): MeshedFace {
   const face = problem.faces[name]!;
   const sheets = Array.from({ length: elementCount(mesh) }, (_, i) => sheetAt(face, elementMiddle(mesh, i)));
-  const matrix = sharedMatrices(signedStiffness(frames[name]));
   const elements = sheets.map((sheet, i) => {
     const { x, y } = elementPlaces(mesh, i);
     return facePiece(problem, { name, mesh }, i, numbers, matrix(x, y, sheet));
@@ -135,7 +142,7 @@ function facePiece(
   numbers: Int32Array,
   matrix: Float64Array,
 ): Piece {
-  const { places } = inBox(frames[name]);
+  const places = placesOf(frames[name]);
   const nodes = elementNodes(mesh, element);
   const freedoms = new Int32Array(elementRows);
   for (let i = 0; i < elementRows; i++) {
@@ -145,9 +152,9 @@ function facePiece(
   return { freedoms, matrix, middle: onFace(problem, name, elementMiddle(mesh, element)) };
 }
 
-/** An element's stiffness in the freedoms of the box. */
-function signedStiffness(frame: Frame): ElementMatrix {
-  const { signs } = inBox(frame);
+/** An element's stiffness with the signs of the box's freedoms. */
+function signedStiffness(sense: Frame["sense"]): ElementMatrix {
+  const signs = signsOf(sense);
   return (x, y, sheet) => {
     const matrix = elementStiffness(x, y, sheet);
     for (let i = 0; i < elementRows; i++) {
@@ -158,13 +165,14 @@ function signedStiffness(frame: Frame): ElementMatrix {
   };
 }
 
-/** Where u, v, w, bx, by of a face lie among a node's freedoms in the box, and with which sign. */
-function inBox({ axes, sense }: Frame): {
-  readonly places: readonly number[];
-  readonly signs: readonly number[];
-} {
-  const [a, b, c] = axes;
-  return { places: [a, b, c, 3 + b, 3 + a], signs: [1, 1, sense, 1, -1] };
+/** Where u, v, w, bx, by of a face lie among a node's freedoms in the box. */
+function placesOf({ axes: [a, b, c] }: Frame): readonly number[] {
+  return [a, b, c, 3 + b, 3 + a];
+}
+
+/** With which sign they count there. */
+function signsOf(sense: Frame["sense"]): readonly number[] {
+  return [1, 1, sense, 1, -1];
 }
 
 /** With the rows along seams and the rings around corners, about so many give some 20 000 unknowns. */

@@ -12,10 +12,13 @@ const samePlace = 1e-12;
  * @param matrix works one out
  */
 export function sharedMatrices(matrix: ElementMatrix): ElementMatrix {
-  const known = new Map<Sheet, Map<string, Float64Array>>();
+  const known = new Map<string, Map<string, Float64Array>>();
+  const makeUps = new Map<Sheet, string>();
   return (x, y, sheet) => {
-    const own = known.get(sheet) ?? new Map<string, Float64Array>();
-    known.set(sheet, own);
+    const makeUp = makeUps.get(sheet) ?? JSON.stringify(sheet);
+    makeUps.set(sheet, makeUp);
+    const own = known.get(makeUp) ?? new Map<string, Float64Array>();
+    known.set(makeUp, own);
     const shape = shapeOf(x, y);
     const shared = own.get(shape) ?? matrix(x, y, sheet);
     own.set(shape, shared);
