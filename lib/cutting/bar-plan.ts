@@ -52,7 +52,7 @@ export interface BarJob {
   readonly endTrim?: Length;
   /** A remainder at least this long goes back on the rack. Default 0: every remainder does. */
   readonly smallestUseful?: Length;
-  /** After which the best plan so far is taken. Default 10 s. */
+  /** After which the best plan so far is taken. Default 9 s. */
   readonly timeLimit?: Time;
 }
 
@@ -104,6 +104,8 @@ export interface BarPlan {
   readonly proof: PlanProof;
   /** How many bars are cut differently: set-ups at the saw. */
   readonly layouts: number;
+  /** No plan of this cost has fewer set-ups: the fewest are proven where both numbers are the same. */
+  readonly layoutsAtLeast: number;
   /** How the plan was found, in words. */
   readonly method: string;
 }

@@ -4,7 +4,7 @@ import type { FilledBar, Losses } from "./bar-packing.js";
 import type { BarJob, StockBar } from "./bar-plan.js";
 import { BarFills } from "./exact/bar-fills.js";
 import { costOfFills } from "./exact/cover.js";
-import { fewerLayouts, layoutCount } from "./exact/fewer-layouts.js";
+import { fewestLayouts, layoutCount } from "./exact/fewer-layouts.js";
 import { proveCover } from "./exact/prove.js";
 import { type PurchaseBound, raisedBound } from "./purchase.js";
 
@@ -18,11 +18,15 @@ export interface ProvenBars {
   readonly byHand: boolean;
   /** How many bars are filled differently. */
   readonly layouts: number;
+  /** No bars as cheap are filled in fewer ways. */
+  readonly layoutsAtLeast: number;
 }
 
 /** Relaxations to solve before a search gives up; it keeps plans the same on a slow machine. */
 const steps = 4000;
-const usualLimit = Time.of(10, "s");
+const usualLimit = Time.of(9, "s");
+/** For the bound on ways to fill a bar, ms. */
+const tidying = 500;
 const because = "every way to fill a bar, weighed against all others";
 
 /**
@@ -45,11 +49,17 @@ export function proveBars(
   const done = byHand.cost.amount >= known - 1e-9 * Math.max(1, known);
   const until = performance.now() + (job.timeLimit ?? usualLimit) * 1000;
   const proof = done ? { fills } : proveCover(new BarFills(model.cover), model.all, fills, { steps, until });
-  const tidy = fewerLayouts(model.cover, model.all, proof.fills);
+  const { fills: tidy, atLeast } = fewestLayouts(
+    model.cover,
+    model.all,
+    proof.fills,
+    performance.now() + tidying,
+  );
   return {
     bars: tidy === fills ? hand : model.barsOf(tidy),
     bound: "bound" in proof ? raisedBound(byHand, proof.bound * model.unit, stock, because) : byHand,
     byHand: done,
     layouts: layoutCount(tidy),
+    layoutsAtLeast: atLeast,
   };
 }

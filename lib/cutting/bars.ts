@@ -23,8 +23,8 @@ import { fits, hair } from "./rounding.js";
  * What to buy and how to saw it, at the lowest cost there is. First-fit decreasing, leftovers first, gives a
  * plan to start from (once with each stock length preferred). Where a simple bound does not already show
  * it to be the cheapest, column generation finds what a cover in parts would cost, and a search over ways to
- * fill bars either finds a cheaper plan or shows that there is none. Of plans that cost the same, one
- * with fewer different bars is taken where repeating fills finds it.
+ * fill bars either finds a cheaper plan or shows that there is none. Of plans that cost the same, one with
+ * few different bars is taken, beside the fewest that any plan of this cost can do with as far as is shown.
  *
  * A cut loses the kerf along the bar, widened to the steepest mitre of the job (see `mitreKerf`); the last
  * cut of a bar may lose less, where less is left. Beside the plan stands what no plan can beat; `proof` says
@@ -67,7 +67,7 @@ function soldOut(unplaced: readonly Cut[]): string {
 function planOf(
   job: BarJob,
   stock: readonly StockBar[],
-  { bars, bound, byHand, layouts }: ProvenBars,
+  { bars, bound, byHand, layouts, layoutsAtLeast }: ProvenBars,
   losses: Losses,
 ): BarPlan {
   const currency = stock[0]?.price.currency ?? "";
@@ -81,6 +81,7 @@ function planOf(
     bound,
     proof: proofOf(cost, bound.cost),
     layouts,
+    layoutsAtLeast,
     method: byHand
       ? "first-fit decreasing, leftovers first, which the bound shows to be as cheap as any"
       : "column generation and a search over ways to fill a bar",

@@ -22,6 +22,43 @@ const barJobOf = ({ pieces, stockLength, kerf }: OneLengthJob): BarJob => ({
 });
 const names = ({ pieces }: CutBar): string[] => pieces.map(({ name }) => name);
 
+const tenMetre = { name: "bar", length: mm(10), price: usd(1) };
+/** Up to three lengths, up to four of each, from bars of 10. */
+const fewPieces = fc
+  .uniqueArray(fc.integer({ min: 2, max: 8 }), { minLength: 1, maxLength: 3 })
+  .chain((lengths) =>
+    fc
+      .tuple(...lengths.map(() => fc.integer({ min: 1, max: 4 })))
+      .map((counts) =>
+        lengths.map((length, i) => ({ name: `piece ${i}`, length: mm(length), count: counts[i] as number })),
+      ),
+  );
+
+/** Tries every way to share pieces out to so many bars, each bar no fuller than the one before; knows nothing else. */
+function fewestLayoutsByHand(lengths: readonly number[], demand: readonly number[], bars: number): number {
+  const fills = waysToFill(lengths, demand, 10);
+  let fewest = bars;
+  const go = (from: number, left: readonly number[], bar: number, different: number, last: number): void => {
+    if (left.every((count) => count === 0)) fewest = Math.min(fewest, different);
+    if (bar === bars || different > fewest) return;
+    for (let i = from; i < fills.length; i++) {
+      const rest = left.map((count, type) => count - (fills[i]?.[type] as number));
+      if (rest.every((count) => count >= 0)) go(i, rest, bar + 1, different + Number(i !== last), i);
+    }
+  };
+  go(0, demand, 0, 0, -1);
+  return fewest;
+}
+
+function waysToFill(lengths: readonly number[], demand: readonly number[], room: number): number[][] {
+  const [length, ...others] = lengths;
+  if (length === undefined) return [[]];
+  const [most, ...rest] = demand;
+  return Array.from({ length: Math.min(most as number, Math.floor(room / length + 1e-9)) + 1 }, (_, count) =>
+    waysToFill(others, rest, room - count * length).map((fill) => [count, ...fill]),
+  ).flat();
+}
+
 describe("a plan for bars", () => {
   test("saws the longest piece first and fills up with shorter ones", () => {
     const plan = planBars(
@@ -167,6 +204,22 @@ describe("the purchase", () => {
       { name: "short", length: mm(500), count: 4 },
     ];
     expect(planBars(job({ pieces, kerf: mm(0) }))).toMatchObject({ layouts: 1, cost: usd(18) });
+  });
+
+  test("takes few different layouts, and proves that none takes fewer", () => {
+    fc.assert(
+      fc.property(fewPieces, (pieces) => {
+        const plan = planBars(job({ pieces, kerf: mm(0), stock: [tenMetre] }));
+        const demand = pieces.map(({ count }) => count);
+        const fewest = fewestLayoutsByHand(
+          pieces.map(({ length }) => length * 1000),
+          demand,
+          plan.bars.length,
+        );
+        expect([plan.layouts, plan.layoutsAtLeast]).toEqual([fewest, fewest]);
+      }),
+      { numRuns: 60 },
+    );
   });
 
   test("stands beside the reason for its bound", () => {

@@ -7,6 +7,7 @@ import { mostValuable, worthOf } from "./knapsack.js";
 /** Fills of bars of any lengths. */
 export class BarFills implements Fills {
   readonly stocks: readonly CoverStock[];
+  readonly alwaysThorough = true;
 
   constructor(private readonly cover: Cover) {
     this.stocks = cover.stocks;

@@ -14,15 +14,20 @@ export interface Completions {
   readonly complete: boolean;
 }
 
-/** Fills of bars with a piece of the largest type left, as `Fills` asks for them. */
+/**
+ * Fills of bars with a piece of the largest type left, as `Fills` asks for them.
+ *
+ * @param full whether fills with room for a further piece, or for a longer one, are left out
+ */
 export function completions(
   cover: Cover,
   remaining: Remaining,
   values: readonly number[],
   allowed: number,
   most: number,
+  full: boolean = true,
 ): Completions {
-  const listing = new Listing(cover, remaining, values, allowed, most);
+  const listing = new Listing(cover, remaining, values, allowed, most, full);
   for (const [stock, { room }] of cover.stocks.entries()) {
     if ((remaining.supply[stock] as number) > 0) listing.ofStock(stock, room);
   }
@@ -44,6 +49,7 @@ class Listing {
     private readonly values: readonly number[],
     private readonly allowed: number,
     private readonly most: number,
+    private readonly fullOnly: boolean,
   ) {
     this.types = remaining.demand.flatMap((count, type) => (count > 0 ? [type] : []));
     this.counts = remaining.demand.map(() => 0);
@@ -69,7 +75,7 @@ class Listing {
     if (this.full || cost - worth - room * (this.rates[place] as number) > this.allowed) return;
     const type = this.types[place];
     if (type === undefined) {
-      if (!this.hasRoom(room)) this.list(cost - worth);
+      if (!this.fullOnly || !(this.hasRoom(room) || this.isExchanged(room))) this.list(cost - worth);
       return;
     }
     const left = (this.remaining.demand[type] as number) - taken;
@@ -87,10 +93,26 @@ class Listing {
   }
 
   private hasRoom(room: number): boolean {
-    return this.types.some(
-      (type) =>
-        this.size(type) <= room && (this.counts[type] as number) < (this.remaining.demand[type] as number),
-    );
+    return this.types.some((type) => this.size(type) <= room && this.isLeft(type));
+  }
+
+  /**
+   * Whether a piece could be exchanged for a longer one that is left: then another fill is as good, since the
+   * shorter piece goes wherever the longer one would have been (Martello and Toth's dominance).
+   */
+  private isExchanged(room: number): boolean {
+    let shorter = Number.POSITIVE_INFINITY;
+    for (const type of this.types.toReversed()) {
+      const size = this.size(type);
+      if (this.isLeft(type) && size > shorter && size - shorter <= room) return true;
+      // The longest of the shorter pieces asks for the least room.
+      if ((this.counts[type] as number) > 0) shorter = size;
+    }
+    return false;
+  }
+
+  private isLeft(type: number): boolean {
+    return (this.counts[type] as number) < (this.remaining.demand[type] as number);
   }
 
   private list(loss: number): void {

@@ -20,6 +20,8 @@ export type FillQuestion = "quick" | "all";
 export interface Fills {
   /** What there is to fill. */
   readonly stocks: readonly CoverStock[];
+  /** Whether a quick answer is a thorough one as well. */
+  readonly alwaysThorough: boolean;
 
   /**
    * The most valuable fills of each stock from what remains.

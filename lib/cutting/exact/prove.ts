@@ -52,11 +52,14 @@ function improved(
 ): readonly Fill[] {
   const now = performance.now();
   const soon = now + divingShare * (until - now);
+  const least = relaxation.guess(all).cost - 1e-6;
   let best = hand;
   for (;;) {
     const known = costOfFills(source, best);
-    const budget = totals.findLast((one) => one < known);
-    if (budget === undefined) return best;
+    const open = totals.filter((one) => one >= least && one < known);
+    const budget = open.at(-1);
+    // A search within the only total left is as quick as a dive, and shows more.
+    if (budget === undefined || (source.alwaysThorough && open.length === 1)) return best;
     const found = new Dive(source, relaxation, { steps: diveSteps, until: soon }).within(all, budget);
     if (!found) return best;
     best = found;

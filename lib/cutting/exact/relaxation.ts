@@ -52,7 +52,7 @@ export class Relaxation {
    *
    * @param enough a bound from which on more is of no use
    */
-  solve(remaining: Remaining, enough = Number.POSITIVE_INFINITY): Relaxed {
+  solve(remaining: Remaining, enough: number = Number.POSITIVE_INFINITY): Relaxed {
     const program = this.programFor(remaining);
     const columns = this.pool.filter(({ fill }) => goesInto(fill, remaining));
     let safe: SafeValues = {
@@ -60,11 +60,16 @@ export class Relaxation {
       values: this.source.fairValues(remaining),
       bound: Number.NEGATIVE_INFINITY,
     };
-    let share = 1;
+    const direct = this.source.alwaysThorough;
+    let share = direct ? 0 : 1;
     for (let round = 0; round < 60 * remaining.demand.length + 400; round++) {
       this.useKnown(columns, program, remaining);
       const outer = this.pricesOf(program, remaining);
-      if (round > 0 && this.ask(between(safe, outer, quickShare), remaining, "quick", columns).found > 0)
+      if (
+        !direct &&
+        round > 0 &&
+        this.ask(between(safe, outer, quickShare), remaining, "quick", columns).found > 0
+      )
         continue;
       const asked = between(safe, outer, share);
       const { found, offers } = this.ask(asked, remaining, "all", columns);
@@ -78,7 +83,7 @@ export class Relaxation {
         performance.now() > this.until
       )
         break;
-      share = nextShare(share, found === 0);
+      share = direct ? 0 : nextShare(share, found === 0);
     }
     return { bound: safe.bound, values: safe.values, cost: program.cost(), used: usedIn(program) };
   }

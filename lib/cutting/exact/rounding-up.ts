@@ -10,7 +10,7 @@ import type { Relaxed } from "./relaxation.js";
 export function roundedCover(
   source: Fills,
   all: Remaining,
-  { used }: Relaxed,
+  { used }: Pick<Relaxed, "used">,
   budget: number,
 ): Fill[] | undefined {
   const fills: Fill[] = [];

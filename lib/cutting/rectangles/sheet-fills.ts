@@ -43,6 +43,7 @@ const enoughSets = 500;
 
 /** Fills of sheets of any sizes. Sizes are whole numbers; the largest type of piece comes first. */
 export class SheetFills implements Fills {
+  readonly alwaysThorough = false;
   private readonly boxes = new Map<string, Box>();
   /** Scales found on the way, for each stock the latest first. */
   private readonly learnt: readonly Scale[][];
