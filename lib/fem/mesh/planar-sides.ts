@@ -56,7 +56,7 @@ function joined(
     const known = places.findIndex((other) => apart(other, place) < near);
     return known >= 0 ? known : places.push(place) - 1;
   };
-  const sides = new Map<string, PlanarSide>();
+  const sides = new Map<number, PlanarSide>();
   [...edges, ...inner].forEach(([from, to], i) => {
     const [a, b] = [numberOf(from), numberOf(to)];
     const key = keyOf(a, b);

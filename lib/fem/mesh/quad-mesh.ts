@@ -58,7 +58,7 @@ export function quadMesh(corners: readonly Spot[], squares: readonly Quad[], arc
   const [x, y] = [places.map(([at]) => at), places.map(([, at]) => at)];
   const sides = sidesOf(quads);
   const rim: Side[] = [];
-  const middles = new Map<string, number>();
+  const middles = new Map<number, number>();
   const add = ([atX, atY]: Spot): number => {
     y.push(atY);
     return x.push(atX) - 1;
@@ -92,22 +92,31 @@ function withoutStrays(
 /** Sides by their two corners, with how many elements use them. */
 export function sidesOf(
   faces: readonly (readonly number[])[],
-): ReadonlyMap<string, { readonly ends: readonly [number, number]; readonly uses: number }> {
-  const sides = new Map<string, { ends: [number, number]; uses: number }>();
+): ReadonlyMap<number, { readonly ends: readonly [number, number]; readonly uses: number }> {
+  const sides = new Map<number, { ends: [number, number]; uses: number }>();
   for (const face of faces) {
-    face.forEach((a, i) => {
-      const b = face[(i + 1) % face.length]!;
-      const known = sides.get(keyOf(a, b));
+    for (let i = 0; i < face.length; i++) {
+      const [a, b] = [face[i]!, face[(i + 1) % face.length]!];
+      const key = keyOf(a, b);
+      const known = sides.get(key);
       if (known) known.uses++;
-      else sides.set(keyOf(a, b), { ends: [a, b], uses: 1 });
-    });
+      else sides.set(key, { ends: [a, b], uses: 1 });
+    }
   }
   return sides;
 }
 
-/** A side's name, the same from both ends. */
-export function keyOf(a: number, b: number): string {
-  return a < b ? `${a} ${b}` : `${b} ${a}`;
+/** More nodes than any mesh has; two numbers below it fit in one. */
+const manyNodes = 2 ** 26;
+
+/** A side's number, the same from both ends. */
+export function keyOf(a: number, b: number): number {
+  return a < b ? a * manyNodes + b : b * manyNodes + a;
+}
+
+/** The ends of a side from its number, the lower first. */
+export function endsOf(key: number): readonly [number, number] {
+  return [Math.floor(key / manyNodes), key % manyNodes];
 }
 
 /** Half way between two places. */
@@ -141,8 +150,13 @@ export const worstAllowed = 0.02;
 /** How badly an element is bent: smallest over largest stretch at its nodes, 1 for a rectangle, negative when folded. */
 export function shapeOf(mesh: QuadMesh, element: number): number {
   const { x, y } = elementPlaces(mesh, element);
-  const areas = cornerShapes.map((shapes) => stretchAt(shapes, x, y).area);
-  return Math.min(...areas) / Math.max(...areas.map(Math.abs));
+  let [least, most] = [Infinity, 0];
+  for (const shapes of cornerShapes) {
+    const { area } = stretchAt(shapes, x, y);
+    least = Math.min(least, area);
+    most = Math.max(most, Math.abs(area));
+  }
+  return least / most;
 }
 
 /** How badly the worst element is bent. */

@@ -35,12 +35,13 @@ export function withRimRow(
 ): RimmedMesh {
   const sides = [...sidesOf(quads).values()];
   const rim = sides.filter(({ uses }) => uses === 1).map(({ ends }) => ends);
+  const leaving = new Map(rim.map((ends) => [ends[0], ends]));
   const room = roomInside(places, sides);
   const all = [...places];
   const inner = new Map<number, number>();
   for (const before of rim) {
     const node = before[1];
-    const after = rim.find(([from]) => from === node)!;
+    const after = leaving.get(node)!;
     const [x, y] = inwards(direction(places, before), direction(places, after));
     const by = (shares.get(node) ?? 1) * Math.min(width, mostOfElement * (room.get(node) ?? 0));
     inner.set(node, all.push([places[node]![0] + by * x, places[node]![1] + by * y]) - 1);

@@ -71,7 +71,7 @@ function splitFaces(
   arcs: readonly Arc[],
 ): CornerMesh {
   const all = [...places];
-  const middles = new Map<string, number>();
+  const middles = new Map<number, number>();
   for (const [key, { ends, uses }] of sidesOf(faces)) {
     const [a, b] = [places[ends[0]]!, places[ends[1]]!];
     middles.set(key, all.push(onArc(a, b, uses === 1 ? arcs : [])) - 1);

@@ -1,5 +1,5 @@
 import type { Spot } from "./outline.js";
-import { sidesOf } from "./quad-mesh.js";
+import { endsOf, sidesOf } from "./quad-mesh.js";
 
 /** A pair whose worst corner is further from a right angle than this stays two triangles, rad. */
 const farthestFromSquare = (50 * Math.PI) / 180;
@@ -40,13 +40,13 @@ function possiblePairs(
   triangles: readonly (readonly [number, number, number])[],
   stays: (a: Spot, b: Spot) => boolean,
 ): Pair[] {
-  const owners = new Map<string, number[]>();
+  const owners = new Map<number, number[]>();
   triangles.forEach((triangle, index) => {
     for (const key of sidesOf([triangle]).keys()) owners.set(key, [...(owners.get(key) ?? []), index]);
   });
   return [...owners].flatMap(([key, [first, second]]): Pair[] => {
     if (first === undefined || second === undefined) return [];
-    const [a, b] = key.split(" ").map(Number) as [number, number];
+    const [a, b] = endsOf(key);
     if (stays(places[a]!, places[b]!)) return [];
     const square = joined(triangles[first]!, triangles[second]!, a, b);
     const away = Math.max(...square.map((_, i) => fromSquare(places, square, i)));

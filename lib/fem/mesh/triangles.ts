@@ -100,8 +100,8 @@ function crowdedSides(
   return split;
 }
 
-function apexesOf(corners: readonly (readonly number[])[]): Map<string, number[]> {
-  const apexes = new Map<string, number[]>();
+function apexesOf(corners: readonly (readonly number[])[]): Map<number, number[]> {
+  const apexes = new Map<number, number[]>();
   for (const triangle of corners) {
     triangle.forEach((a, i) => {
       const key = keyOf(a, triangle[(i + 1) % 3]!);
