@@ -27,3 +27,4 @@ export * from "./tables/rides.js";
 export * from "./tables/schedule.js";
 export * from "./tables/stiffness.js";
 export * from "./tables/trials.js";
+export * from "./tables/wood-climate.js";
