@@ -5,6 +5,7 @@ import { formulaOutcomes } from "./formula-tables.js";
 import { regressionOutcomes } from "./linear-regressions.js";
 import type { ReferenceRunner } from "./outcome.js";
 import { sheetOutcomes } from "./sheet-cases.js";
+import { shellOutcomes } from "./shells/shell-outcomes.js";
 
 /** One runner a kind. */
 export const referenceKinds: Readonly<Record<string, ReferenceRunner>> = {
@@ -14,6 +15,7 @@ export const referenceKinds: Readonly<Record<string, ReferenceRunner>> = {
   box: finiteElementOutcomes,
   "linear-regression": regressionOutcomes,
   sheets: sheetOutcomes,
+  shell: shellOutcomes,
 };
 
 /** The kind of a file's content: its own word, or that of its first table or case. */

@@ -8,7 +8,14 @@ import { panelForces } from "./panel-load.js";
 import type { PanelLoad } from "./panel-problem.js";
 import { across } from "./panel-supports.js";
 import type { DeflectedPanel } from "./solve-panel.js";
-import { momentsOf, type Strains, strainFields, strainSamples, strainsAt } from "./strain-field.js";
+import {
+  type BentMesh,
+  momentsOf,
+  type Strains,
+  strainFields,
+  strainSamples,
+  strainsAt,
+} from "./strain-field.js";
 
 /** A value and where. */
 export interface PlacedValue {
@@ -60,7 +67,7 @@ export interface LocalStrains {
 }
 
 /** Strains at a place, from the elements around it. Throws RangeError in an opening. */
-export function strainsNear(panel: DeflectedPanel, place: Spot): LocalStrains {
+export function strainsNear(panel: BentMesh, place: Spot): LocalStrains {
   const { mesh, sheets } = panel.structure;
   const { element, nodes } = locate(mesh, place);
   const sheet = sheets[element]!;

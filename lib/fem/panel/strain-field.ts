@@ -3,10 +3,17 @@ import { nodePlaces, type Sheet, shapesAt, squareFour } from "../element/index.j
 import { elementCount, elementNodes, elementPlaces, type Spot } from "../mesh/index.js";
 import { elementStrainsAt } from "./element-strains.js";
 import type { Sample } from "./local-fit.js";
-import type { DeflectedPanel } from "./solve-panel.js";
+import type { PanelStructure } from "./panel-structure.js";
 
 /** Stretch ex, ey, gxy of the reference plane, and its change with height kx, ky, kxy (1/m). */
 export type Strains = readonly [number, number, number, number, number, number];
+
+/** What strains are told from: a mesh, what its elements are made of, and how its nodes have moved. */
+export interface BentMesh {
+  readonly structure: Pick<PanelStructure, "mesh" | "sheets">;
+  /** u, v, w, bx, by of each node. */
+  readonly displacement: Float64Array;
+}
 
 /** Strains at the nodes, each make-up by itself: they jump where the make-up changes. */
 export interface StrainField {
@@ -26,12 +33,12 @@ const carried = nodePlaces.map(([xi, eta]) =>
 );
 
 /** Strains of each make-up in the panel. */
-export function strainFields(panel: DeflectedPanel): readonly StrainField[] {
+export function strainFields(panel: BentMesh): readonly StrainField[] {
   const { sheets } = panel.structure;
   return [...new Set(sheets)].map((sheet) => strainField(panel, sheet));
 }
 
-function strainField(panel: DeflectedPanel, sheet: Sheet): StrainField {
+function strainField(panel: BentMesh, sheet: Sheet): StrainField {
   const { mesh, sheets } = panel.structure;
   const strains = new Float64Array(kinds * mesh.x.length);
   const counts = new Float64Array(mesh.x.length);
@@ -55,7 +62,7 @@ function strainField(panel: DeflectedPanel, sheet: Sheet): StrainField {
 }
 
 /** Strains of one element at the four places where they are most exact. */
-function elementStrains({ structure, displacement }: DeflectedPanel, element: number): readonly Strains[] {
+function elementStrains({ structure, displacement }: BentMesh, element: number): readonly Strains[] {
   return places.map((shapes) => {
     const strains = elementStrainsAt(structure.mesh, element, shapes, displacement);
     return [...strains(0, 1), ...strains(3, 4)];
@@ -85,7 +92,7 @@ export function strainsAtHeight(strains: Strains, height: number): readonly [num
 }
 
 /** Strains of one element where they are most exact, seen from a place. */
-export function strainSamples(panel: DeflectedPanel, element: number, [atX, atY]: Spot): readonly Sample[] {
+export function strainSamples(panel: BentMesh, element: number, [atX, atY]: Spot): readonly Sample[] {
   const { x, y } = elementPlaces(panel.structure.mesh, element);
   return elementStrains(panel, element).map((values, g) => {
     const { value } = places[g]!;

@@ -1,0 +1,186 @@
+/** A shell of facets held and loaded: six freedoms a node, three ways and turns about the node's own tangents. */
+import {
+  elementRows,
+  elementStiffness,
+  freedomsPerNode,
+  nodeAreas,
+  type Sheet,
+} from "../../../fem/element/index.js";
+import { displacementsUnder, factorPieces, type Piece } from "../../../fem/solve/index.js";
+import { cross, dot, plus, type ShellMesh, scaled, unit, type Vector } from "./shell-mesh.js";
+
+/** Freedoms of a node: three ways, the turns about its two tangents, and about its normal. */
+const perNode = 6;
+
+/** A shell and what acts on it. */
+export interface ShellProblem {
+  readonly mesh: ShellMesh;
+  readonly sheet: Sheet;
+  /** The first tangent at each node, about which turns are measured: one that no support needs turned. */
+  readonly tangent: (place: Vector, parameters: readonly [number, number]) => Vector;
+  /** Freedoms held at a node: 0 to 2 along x, y, z; 3 and 4 turns about its first and second tangent. */
+  readonly held: (place: Vector, parameters: readonly [number, number]) => readonly number[];
+  /** Force on each area. */
+  readonly pressure?: Vector;
+  /** Forces on places, which must be nodes. */
+  readonly points?: readonly { readonly at: readonly [s: number, t: number]; readonly force: Vector }[];
+  /** Further forces by node. */
+  readonly forces?: (mesh: ShellMesh) => readonly { readonly node: number; readonly force: Vector }[];
+}
+
+/** A solved shell. */
+export interface SolvedShell {
+  readonly mesh: ShellMesh;
+  /** Unknowns. */
+  readonly free: number;
+  /** How far a node has moved. */
+  readonly movement: (node: number) => Vector;
+  /** Movements and turns of all nodes of a plate in the plane z = 0: u, v, w, bx, by a node. */
+  readonly turned: () => Float64Array;
+}
+
+/** An element's own axes, its nodes in them, and what each of its freedoms is of its nodes' freedoms. */
+interface Facet {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** Rows u, v, w, bx, by; columns the node's six freedoms. */
+  readonly turns: readonly (readonly (readonly number[])[])[];
+}
+
+/** Solves a shell. */
+export function solvedShell(problem: ShellProblem): SolvedShell {
+  const { mesh, sheet } = problem;
+  const frames = nodeFrames(problem);
+  const facets = mesh.elements.map((nodes) => facetOf(mesh, nodes, frames));
+  const pieces = facets.map((facet, e) => pieceOf(facet, mesh, e, sheet));
+  const held = new Uint8Array(perNode * mesh.nodes.length);
+  mesh.nodes.forEach((place, node) => {
+    for (const freedom of [5, ...problem.held(place, mesh.parameters[node]!)])
+      held[perNode * node + freedom] = 1;
+  });
+  const moved = displacementsUnder(factorPieces(pieces, held), loads(problem, facets));
+  const movement = (node: number): Vector =>
+    [0, 1, 2].map((i) => moved[perNode * node + i]!) as unknown as Vector;
+  return {
+    mesh,
+    free: held.reduce((sum, each) => sum + 1 - each, 0),
+    movement,
+    turned: () =>
+      Float64Array.from(
+        mesh.nodes.flatMap((_, node) => {
+          const [u, v, w, first, second] = moved.subarray(perNode * node);
+          const turn = plus(scaled(frames[node]![0], first!), scaled(frames[node]![1], second!));
+          return [u!, v!, w!, turn[1], -turn[0]];
+        }),
+      ),
+  };
+}
+
+/** Mean normal of the facets that meet at each node, and its tangents. */
+function nodeFrames({ mesh, tangent }: ShellProblem): readonly (readonly [Vector, Vector])[] {
+  const normals = mesh.nodes.map((): Vector => [0, 0, 0]);
+  for (const nodes of mesh.elements) {
+    const { normal } = axesOf(mesh, nodes);
+    for (const node of nodes) normals[node] = plus(normals[node]!, normal);
+  }
+  return normals.map((sum, node) => {
+    const normal = unit(sum);
+    const wanted = tangent(mesh.nodes[node]!, mesh.parameters[node]!);
+    const first = unit(plus(wanted, scaled(normal, -dot(wanted, normal))));
+    return [first, cross(normal, first)];
+  });
+}
+
+function axesOf(
+  { nodes: places }: ShellMesh,
+  nodes: readonly number[],
+): { first: Vector; second: Vector; normal: Vector } {
+  const [a, b, c, d] = [0, 1, 2, 3].map((i) => places[nodes[i]!]!) as [Vector, Vector, Vector, Vector];
+  const [ac, bd] = [plus(c, scaled(a, -1)), plus(d, scaled(b, -1))];
+  const normal = unit(cross(ac, bd));
+  const first = unit(plus(ac, scaled(bd, -1)));
+  return { first, second: cross(normal, first), normal };
+}
+
+function facetOf(
+  mesh: ShellMesh,
+  nodes: readonly number[],
+  frames: readonly (readonly [Vector, Vector])[],
+): Facet {
+  const { first, second, normal } = axesOf(mesh, nodes);
+  const origin = mesh.nodes[nodes[8]!]!;
+  const from = nodes.map((node) => plus(mesh.nodes[node]!, scaled(origin, -1)));
+  const size = Math.max(...from.map((place) => Math.hypot(...place)));
+  const off = Math.max(...from.map((place) => Math.abs(dot(place, normal))));
+  if (off > 1e-6 * size)
+    throw new RangeError(`shell: an element is not flat, ${(off / size).toExponential(1)} of its size off`);
+  return {
+    x: Float64Array.from(from, (place) => dot(place, first)),
+    y: Float64Array.from(from, (place) => dot(place, second)),
+    turns: nodes.map((node) => {
+      const tangents = frames[node]!;
+      const rotated = (axis: Vector, sign: number): readonly number[] =>
+        tangents.map((t) => sign * dot(axis, t));
+      return [
+        [...first, 0, 0, 0],
+        [...second, 0, 0, 0],
+        [...normal, 0, 0, 0],
+        [0, 0, 0, ...rotated(second, 1), 0],
+        [0, 0, 0, ...rotated(first, -1), 0],
+      ];
+    }),
+  };
+}
+
+function pieceOf({ x, y, turns }: Facet, mesh: ShellMesh, element: number, sheet: Sheet): Piece {
+  const own = elementStiffness(x, y, sheet);
+  const nodes = mesh.elements[element]!;
+  const size = perNode * nodes.length;
+  const matrix = new Float64Array(size * size);
+  nodes.forEach((_, a) => {
+    nodes.forEach((__, b) => {
+      for (let i = 0; i < freedomsPerNode; i++)
+        for (let j = 0; j < freedomsPerNode; j++) {
+          const value = own[(freedomsPerNode * a + i) * elementRows + freedomsPerNode * b + j]!;
+          if (value === 0) continue;
+          for (let p = 0; p < perNode; p++)
+            for (let q = 0; q < perNode; q++)
+              matrix[(perNode * a + p) * size + perNode * b + q]! +=
+                value * turns[a]![i]![p]! * turns[b]![j]![q]!;
+        }
+    });
+  });
+  return {
+    freedoms: Int32Array.from(
+      nodes.flatMap((node) => Array.from({ length: perNode }, (_, i) => perNode * node + i)),
+    ),
+    matrix,
+    middle: mesh.nodes[nodes[8]!]! as [number, number, number],
+  };
+}
+
+function loads(
+  { mesh, pressure, points = [], forces }: ShellProblem,
+  facets: readonly Facet[],
+): Float64Array {
+  const load = new Float64Array(perNode * mesh.nodes.length);
+  const add = (node: number, force: Vector): void => {
+    for (const i of [0, 1, 2] as const) load[perNode * node + i]! += force[i];
+  };
+  if (pressure)
+    facets.forEach(({ x, y }, e) => {
+      nodeAreas(x, y).forEach((area, i) => {
+        add(mesh.elements[e]![i]!, scaled(pressure, area));
+      });
+    });
+  for (const { at, force } of points) add(nodeAt(mesh, at), force);
+  for (const { node, force } of forces?.(mesh) ?? []) add(node, force);
+  return load;
+}
+
+/** The node with these parameters. */
+export function nodeAt({ parameters }: ShellMesh, [s, t]: readonly [number, number]): number {
+  const node = parameters.findIndex(([a, b]) => Math.hypot(a - s, b - t) < 1e-9);
+  if (node < 0) throw new RangeError(`shell: no node at the parameters ${s}, ${t}`);
+  return node;
+}
