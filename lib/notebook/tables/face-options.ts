@@ -1,0 +1,104 @@
+/** Laminates with adhesives side by side: cost, mass and stiffness of a finished square metre. */
+import type { Job } from "../../job/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
+import { Area, AreaDensity, Money, Ratio, timesMoney } from "../../quantity/index.js";
+import { type FaceOption, faceOptions, styleOf } from "../../review/index.js";
+
+/** One option's cost of a finished square metre, in parts. */
+export interface FaceCostPart {
+  readonly option: string;
+  readonly part: string;
+  readonly cost: number;
+}
+
+/** Cost of each option, split into laminate and adhesive, the cheapest first. */
+export function faceCostParts(job: Job): readonly FaceCostPart[] {
+  return faceOptions(job).flatMap((option) => [
+    { option: optionName(option), part: "laminate", cost: option.cost.facing.amount },
+    { option: optionName(option), part: "adhesive", cost: option.cost.adhesive.amount },
+  ]);
+}
+
+/** One option as a point of cost and mass. */
+export interface FacePoint {
+  readonly option: string;
+  readonly laminate: string;
+  readonly cost: number;
+  /** g/m2 */
+  readonly mass: number;
+  /** Times the bare sheet. */
+  readonly stiffness: number;
+  /** Whether anything beats it in cost, mass and stiffness at once. */
+  readonly worth: string;
+}
+
+/** Cost against mass of each option. */
+export function facePoints(job: Job): readonly FacePoint[] {
+  return faceOptions(job).map((option) => ({
+    option: optionName(option),
+    laminate: option.facing.name,
+    cost: option.cost.total.amount,
+    mass: AreaDensity.in(option.mass, "g/m2"),
+    stiffness: option.stiffening,
+    worth: option.front ? "nothing beats it" : "beaten",
+  }));
+}
+
+/** Every option with its cost, mass and where the spread rate comes from. */
+export function faceTable(job: Job): TableView {
+  const style = styleOf(job.case);
+  return tableOf(
+    faceOptions(job),
+    [
+      { heading: "Laminate", cell: ({ facing }) => facing.name },
+      { heading: "Adhesive", cell: ({ adhesive }) => adhesive.name },
+      { heading: "A finished m2", cell: ({ cost }) => Money.show(cost.total) },
+      { heading: "95 % interval", cell: ({ costInterval }) => costRange(costInterval) },
+      { heading: "A square foot", cell: ({ cost }) => Money.show(timesMoney(squareFoot, cost.total)) },
+      { heading: "Adds", cell: ({ mass }) => AreaDensity.show(mass, { ...style, digits: 3 }) },
+      { heading: "Stiffer", cell: ({ stiffening }) => `${Ratio.show(stiffening, { digits: 3 })} times` },
+      { heading: "Beaten by another", cell: ({ front }) => (front ? "no" : "yes") },
+      {
+        heading: "Spread rate from",
+        cell: ({ rateFrom }) => (rateFrom === "trial" ? "your trial" : "its label"),
+      },
+      { heading: "In the case file", cell: ({ chosen }) => (chosen ? "yes" : "") },
+    ],
+    "Laminate with adhesive, the cheapest first",
+  );
+}
+
+function costRange(interval: FaceOption["costInterval"]): string {
+  return interval ? `${interval.low.toFixed(2)} to ${interval.high.toFixed(2)}` : "";
+}
+
+const squareFoot = Area.of(1, "ft2");
+
+/** The cheapest, the lightest and the stiffest option, and the chosen one. */
+export function facingAnswer(job: Job): string {
+  const options = faceOptions(job);
+  const [cheapest] = options;
+  if (!cheapest) return "There is no laminate or no adhesive in the tables.";
+  const least = (of: (option: FaceOption) => number): FaceOption =>
+    options.reduce((best, one) => (of(one) < of(best) ? one : best), cheapest);
+  const [lightest, stiffest] = [least(({ mass }) => mass), least(({ stiffening }) => -stiffening)];
+  const style = styleOf(job.case);
+  const chosen = options.find((option) => option.chosen);
+  return [
+    `The cheapest finished square metre is ${optionName(cheapest)} at ${Money.show(cheapest.cost.total)}`,
+    `the lightest ${optionName(lightest)} at ${AreaDensity.show(lightest.mass, { ...style, digits: 3 })}`,
+    `the stiffest ${optionName(stiffest)} at ${Ratio.show(stiffest.stiffening, { digits: 3 })} times the bare sheet`,
+    chosenWords(chosen, cheapest),
+  ].join("; ");
+}
+
+function chosenWords(chosen: FaceOption | undefined, cheapest: FaceOption): string {
+  if (!chosen) return "the case file asks for no laminate.";
+  if (chosen === cheapest) return "the case file asks for the cheapest.";
+  const beaten = chosen.front ? "which nothing beats in all three" : "which another beats in all three";
+  return `the case file asks for ${optionName(chosen)} at ${Money.show(chosen.cost.total)}, ${beaten}.`;
+}
+
+function optionName({ facing, adhesive }: FaceOption): string {
+  return `${facing.name} + ${adhesive.name}`;
+}
