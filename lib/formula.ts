@@ -2,7 +2,7 @@
  * A formula is declared once, with its symbols, equation, source and range. From the declaration come the
  * typed function, the worked line a notebook shows, and an entry in the index that published checks call.
  */
-import type { Kind, ShowStyle } from "./quantity/index.js";
+import type { Kind, Part, ShowStyle } from "./quantity/index.js";
 import type { Citation } from "./source.js";
 
 /** One symbol of an equation, with the range in which the formula holds (SI). */
@@ -65,6 +65,10 @@ export interface WorkedValue {
   readonly number?: number;
   /** The symbol's own unit, where it has one. */
   readonly unit?: string;
+  /** Numbers of a record, by the symbols that its own names with commas between. */
+  readonly fields?: readonly WorkedValue[];
+  /** The same of each item of a list. */
+  readonly items?: readonly (readonly WorkedValue[])[];
   /** Shows the value in the reader's units. */
   show(style?: ShowStyle): string;
 }
@@ -217,8 +221,20 @@ function workedValue(
     meaning,
     ...(number === undefined ? {} : { number }),
     ...(unit === undefined ? {} : { unit }),
+    ...(kind.fields ? { fields: workedParts(symbol, kind.fields(value)) } : {}),
+    ...(kind.items ? { items: kind.items(value).map((parts) => workedParts(symbol, parts)) } : {}),
     show: (style) => kind.show(value, style),
   };
+}
+
+/** Parts with the symbols "a, b" of the whole; none where they are not as many. */
+function workedParts(symbol: string, parts: readonly Part[]): readonly WorkedValue[] {
+  const symbols = symbol.split(",").map((one) => one.trim());
+  return symbols.length === parts.length
+    ? parts.map(({ kind, value }, i) =>
+        workedValue("", { symbol: symbols[i] ?? "", kind, meaning: "" }, value),
+      )
+    : [];
 }
 
 function readInputs<In extends object, Out>(

@@ -38,7 +38,7 @@ export const solAir: Formula<SunlitFace, Temperature> = formula({
   title: "Air as warm as the sun makes a face",
   equation: String.raw`T_e=T_o+\frac{\alpha}{h_o}\,I-\Delta T_s`,
   inputs: {
-    outside: { symbol: "T_o", kind: Temperature, meaning: "air outside", above: 0 },
+    outside: { symbol: "T_o", kind: Temperature, meaning: "air outside", above: 0, unit: "°C" },
     taken: {
       symbol: String.raw`\frac{\alpha}{h_o}`,
       kind: HeatResistance,
@@ -46,9 +46,15 @@ export const solAir: Formula<SunlitFace, Temperature> = formula({
       above: 0,
     },
     sun: { symbol: "I", kind: Irradiance, meaning: "sun square onto the face", min: 0 },
-    skyLoss: { symbol: String.raw`\Delta T_s`, kind: TemperatureRise, meaning: "lost to the sky", min: 0 },
+    skyLoss: {
+      symbol: String.raw`\Delta T_s`,
+      kind: TemperatureRise,
+      meaning: "lost to the sky",
+      min: 0,
+      unit: "K",
+    },
   },
-  result: { symbol: "T_e", kind: Temperature, meaning: "sol-air temperature" },
+  result: { symbol: "T_e", kind: Temperature, meaning: "sol-air temperature", unit: "°C" },
   source: [cite("ashrae", "sol-air temperature")],
   validity: "Outdoors with some wind; in still air a dark face gets warmer yet.",
   compute: ({ outside, taken, sun, skyLoss }) => outside + taken * sun - skyLoss,

@@ -1,13 +1,11 @@
 /** Puts numbers into an equation, as a textbook does on its second line. */
 import { shownNumber } from "./shown-number.js";
 import { type ArithmeticItem, reckon } from "./tex-arithmetic.js";
+import { placed, sumStandsAlone } from "./tex-brackets.js";
 import { groupEnd, joinTex, texClauses, texTokens } from "./tex-token.js";
 import { texOfValue } from "./tex-value.js";
 
 const accents = ["\\bar", "\\hat", "\\tilde", "\\dot", "\\ddot", "\\vec", "\\overline", "\\mathbf"];
-const looseBefore = ["{", "(", "[", "=", "+", "-", "\\cdot", "\\times", "/", "\\lceil", ","];
-const looseAfter = ["}", ")", "]", "=", "+", "-", "\\cdot", "\\times", "/", "\\rceil", "\\right", ","];
-
 /** Values are shown to four figures, and powers magnify what that cuts off. */
 const agreement = 0.01;
 
@@ -19,6 +17,10 @@ export interface PutIn {
   readonly value: string;
   /** What the equation reckons with; the printed value in SI unless given. */
   readonly number?: number;
+  /** Numbers of a record, each with its own symbol. */
+  readonly fields?: readonly PutIn[];
+  /** The same of each item of a list, over which a sum may run. */
+  readonly items?: readonly (readonly PutIn[])[];
 }
 
 /** A symbol with the value to put in its place, or none where the value is no single number. */
@@ -26,7 +28,12 @@ interface Known {
   readonly tokens: readonly string[];
   readonly tex: string | undefined;
   readonly number: number | undefined;
+  /** Of each item of a list. */
+  readonly items?: readonly (readonly Known[])[];
 }
+
+/** A longer sum is left as it is. */
+const longestSum = 6;
 
 /**
  * The equation's lines with every input's symbol replaced by its value and unit, each ending in its result:
@@ -37,17 +44,25 @@ interface Known {
  * @returns TeX
  */
 export function substitute(equation: string, inputs: readonly PutIn[], results: readonly PutIn[]): string[] {
-  const known = [...inputs, ...results].map(knownSymbol);
+  const known = results.map(knownSymbol);
+  const others = inputs.flatMap((input) => [input, ...(input.fields ?? [])]).map(knownSymbol);
   return texClauses(equation).flatMap((clause) => {
     const equals = clause.indexOf("=");
     const left = joinTex(clause.slice(0, Math.max(0, equals)));
-    const result = known.slice(inputs.length).find(({ tokens }) => joinTex(tokens) === left);
-    return result?.tex === undefined ? [] : (numbersIn(left, clause.slice(equals + 1), result, known) ?? []);
+    const result = known.find(({ tokens }) => joinTex(tokens) === left);
+    return result?.tex === undefined
+      ? []
+      : (numbersIn(left, clause.slice(equals + 1), result, [...others, ...known]) ?? []);
   });
 }
 
-function knownSymbol({ symbol, value, number = shownNumber(value) }: PutIn): Known {
-  return { tokens: texTokens(symbol), tex: texOfValue(value), number };
+function knownSymbol({ symbol, value, number = shownNumber(value), items }: PutIn): Known {
+  return {
+    tokens: texTokens(symbol),
+    tex: texOfValue(value),
+    number,
+    ...(items ? { items: items.map((item) => item.map(knownSymbol)) } : {}),
+  };
 }
 
 function numbersIn(
@@ -73,6 +88,14 @@ function replaceSymbols(
   const items: ArithmeticItem[] = [];
   let replaced = false;
   for (let i = 0; i < tokens.length; ) {
+    const sum = tokens[i] === "\\sum" ? sumAt(tokens, i, known) : undefined;
+    if (sum) {
+      tex.push(...sum.tex);
+      items.push(...sum.items);
+      replaced = true;
+      i = sum.end;
+      continue;
+    }
     const end = tokens[i] === "_" ? groupEnd(tokens, i + 1) : i;
     const found = end > i ? undefined : known.find((one) => standsAt(tokens, i, one.tokens));
     const next = found ? i + found.tokens.length : end + 1;
@@ -86,20 +109,45 @@ function replaceSymbols(
   return { tex, items, replaced };
 }
 
+/** A sum over a short list, written out: `\sum P_i d_i` as its terms with plus signs between, in brackets to reckon. */
+function sumAt(
+  tokens: readonly string[],
+  start: number,
+  known: readonly Known[],
+): { readonly tex: string[]; readonly items: ArithmeticItem[]; readonly end: number } | undefined {
+  const from = tokens[start + 1] === "_" ? groupEnd(tokens, start + 2) + 1 : start + 1;
+  const end = termEnd(tokens, from);
+  const term = tokens.slice(from, end);
+  const list = known.find(({ items = [] }) =>
+    items[0]?.some(({ tokens: symbol }) => term.some((_, i) => standsAt(term, i, symbol))),
+  );
+  if (!list?.items || list.items.length > longestSum) return undefined;
+  const terms = list.items.map((item) => replaceSymbols(term, [...item, ...known]));
+  const written = terms.flatMap(({ tex }, i) => (i === 0 ? tex : ["+", ...tex]));
+  const plain = terms.length === 1 || sumStandsAlone(tokens, start, end);
+  return {
+    tex: plain ? written : ["\\left(", ...written, "\\right)"],
+    items: ["(", ...terms.flatMap(({ items }, i) => (i === 0 ? items : ["+", ...items])), ")"],
+    end,
+  };
+}
+
+/** A term ends at a sign or at the end of its group. */
+function termEnd(tokens: readonly string[], from: number): number {
+  let depth = 0;
+  for (let i = from; i < tokens.length; i++) {
+    const token = tokens[i] ?? "";
+    if (["{", "(", "["].includes(token)) depth += 1;
+    if (["}", ")", "]"].includes(token)) depth -= 1;
+    if (depth < 0 || (depth === 0 && ["+", "-", ","].includes(token))) return i;
+  }
+  return tokens.length;
+}
+
 /** A symbol stands here unless a further subscript, a prime or an accent makes it another one. */
 function standsAt(tokens: readonly string[], i: number, symbol: readonly string[]): boolean {
   if (symbol.length === 0 || !symbol.every((part, k) => tokens[i + k] === part)) return false;
   const next = tokens[i + symbol.length] ?? "";
   const before = tokens[i - 1] === "{" ? tokens[i - 2] : tokens[i - 1];
   return next !== "_" && next !== "'" && !accents.includes(before ?? "");
-}
-
-/** Side by side with another factor, or under a power, a value needs brackets. */
-function placed(value: string, tokens: readonly string[], start: number, end: number): string {
-  const before = tokens[start - 1] ?? "{";
-  const after = tokens[end] ?? "}";
-  const powerOfGroup = after === "}" && tokens[end + 1] === "^";
-  const loose =
-    looseBefore.includes(before) && looseAfter.includes(after) && !powerOfGroup && !value.startsWith("-");
-  return loose ? `{${value}}` : `{\\left(${value}\\right)}`;
 }

@@ -56,11 +56,14 @@ export function workedView(line: WorkedLine, readers?: ShowStyle): WorkedView {
 
 /** A value as it goes into the equation: in the symbol's own unit where it has one. */
 function putIn(style: ShowStyle): (worked: WorkedValue) => PutIn {
-  return ({ symbol, number, unit, show }) => ({
+  const one = ({ symbol, number, unit, fields, items, show }: WorkedValue): PutIn => ({
     symbol,
     value: show(unit === undefined ? style : { ...style, unit }),
     ...(number === undefined ? {} : { number }),
+    ...(fields ? { fields: fields.map(one) } : {}),
+    ...(items ? { items: items.map((item) => item.map(one)) } : {}),
   });
+  return one;
 }
 
 function symbolView(worked: WorkedValue, style: ShowStyle | undefined): SymbolView {

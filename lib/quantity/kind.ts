@@ -22,6 +22,12 @@ export interface ShowStyle {
   readonly exact?: boolean;
 }
 
+/** A number inside a record or a list, with its own kind. */
+export interface Part {
+  readonly kind: Kind<unknown>;
+  readonly value: unknown;
+}
+
 /** One kind of value, with its text form. */
 export interface Kind<T> {
   /** In words, as an error names it: "length", "edge support". */
@@ -36,6 +42,10 @@ export interface Kind<T> {
   measure?(value: T): number;
   /** The number of a unit that a value is; absent where the kind has no units. */
   in?(value: T, unit: string): number;
+  /** Numbers of a record, in the order of its fields. */
+  fields?(value: T): readonly Part[];
+  /** Numbers of each item of a list. */
+  items?(value: T): readonly (readonly Part[])[];
   /** Turns a bound of a range guard into text. */
   showMeasure?(value: number, style?: ShowStyle): string;
 }

@@ -1,5 +1,5 @@
 /** Kinds that are no single quantity: choices, counts, lists and records of other kinds. */
-import type { Kind } from "./kind.js";
+import type { Kind, Part } from "./kind.js";
 import { showNumber } from "./number-text.js";
 
 /** A whole number from 0 up, for rivets, sheets, people. */
@@ -56,7 +56,13 @@ export function listOf<T>(kind: Kind<T>): Kind<readonly T[]> {
       return values.map((value) => kind.read(value));
     },
     show: (values, style) => values.map((value) => kind.show(value, style)).join("; "),
+    items: (values) => values.map((value) => kind.fields?.(value) ?? numberOf(kind, value)),
   };
+}
+
+/** A value as a part, where it is a number. */
+function numberOf<T>(kind: Kind<T>, value: T): readonly Part[] {
+  return kind.measure ? [{ kind: kind as Kind<unknown>, value }] : [];
 }
 
 /** A record whose every field has a kind. */
@@ -81,6 +87,7 @@ export function recordOf<T extends object>(
     },
     show: (value, style) =>
       names.map((field) => `${inWords(field)} ${fields[field].show(value[field], style)}`).join(", "),
+    fields: (value) => names.flatMap((field) => numberOf(fields[field], value[field])),
   };
 }
 

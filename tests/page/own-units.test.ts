@@ -2,16 +2,19 @@
 import { expect, test } from "vitest";
 import type { AnyFormula } from "../../lib/formula.js";
 import {
+  cableFill,
   dowelYieldMoment,
   headPullThrough,
   inclinedScrewPull,
   lagWithdrawalAllowable,
   liftLimit,
+  meanLoad,
   plywoodEmbedment,
   screwWithdrawalAllowable,
   screwWithdrawalCharacteristic,
   slipStiffness,
   timberEmbedment,
+  wallTransmittance,
   wireResistance,
 } from "../../lib/index.js";
 import { workedView } from "../../lib/page/to-view.js";
@@ -86,7 +89,7 @@ test.each<[string, AnyFormula, Record<string, unknown>, number, RegExp]>([
   [
     "wire, square millimetres and degrees Celsius",
     wireResistance,
-    { area: "2.5 mm2", length: "10 m", temperature: "75 °C" },
+    { area: "2.5 mm2", length: "10 m", temperature: "75 °C", stranding: 1 },
     1,
     /75/,
   ],
@@ -96,6 +99,36 @@ test.each<[string, AnyFormula, Record<string, unknown>, number, RegExp]>([
     expect(substituted).toHaveLength(count);
     expect(substituted.join(" ")).toMatch(shown);
   }
+});
+
+test.each<[AnyFormula, Record<string, unknown>, number]>([
+  [
+    meanLoad,
+    {
+      loads: [
+        { name: "lamp", power: "18 W", duty: 0.8 },
+        { name: "scope", power: "6 W", duty: 0.5 },
+      ],
+    },
+    2,
+  ],
+  [cableFill, { cables: ["8 mm", "10 mm"], opening: "400 mm2" }, 1],
+  [
+    wallTransmittance,
+    {
+      layers: [
+        { thickness: "9 mm", conductivity: "0.13 W/mK" },
+        { thickness: "1 mm", conductivity: "0.25 W/mK" },
+      ],
+      insideFilm: "0.13 m2K/W",
+      outsideFilm: "0.13 m2K/W",
+    },
+    1,
+  ],
+])("sums over a list show their numbers", (formula, inputs, count) => {
+  expect(workedView(formula.worked(formula.read(inputs)), { system: "inch" }).substituted).toHaveLength(
+    count,
+  );
 });
 
 test("the table beside the equation stays in the reader's units", () => {

@@ -63,6 +63,32 @@ test("a number given beside the printed text is what the equation takes", () => 
   ).toEqual([]);
 });
 
+test("a short sum is written out, term by term; a long one, or one over nothing known, is left", () => {
+  const item = (power: number): SymbolView[] => symbols({ P_i: `${power} W`, d_i: "0.5" });
+  const mean = (count: number): string[] =>
+    substitute(
+      "M = \\frac{1}{2}\\sum P_i d_i + Q",
+      [
+        { symbol: "P_i, d_i", value: "a list", items: Array.from({ length: count }, () => item(4)) },
+        { symbol: "Q", value: "1 W" },
+      ],
+      [{ symbol: "M", value: `${count + 1} W` }],
+    );
+  expect(mean(2).map((tex) => tex.replace(/\\left|\\right|\\,|[{}\s]|\\mathrm/g, ""))).toEqual([
+    "M=\\frac12((4W)(0.5)+(4W)(0.5))+1W=3W",
+  ]);
+  expect(mean(7)).toEqual([]);
+  const two = { symbol: "a_i", value: "a list", items: [symbols({ a_i: "2" }), symbols({ a_i: "3" })] };
+  const [less = ""] = substitute("M = 9 - \\sum a_i", [two], symbols({ M: "4" }));
+  expect(less.replace(/[{}\s]|\\left|\\right/g, "")).toBe("M=9-(2+3)=4");
+  expect(substitute("M = \\sum k_j", symbols({ k: "2" }), symbols({ M: "2" }))).toEqual([]);
+});
+
+test("a record's numbers go in one by one", () => {
+  const stiffness = { symbol: "a, b", value: "a record", fields: symbols({ a: "2", b: "3" }) };
+  expect(substitute("M = a b", [stiffness], symbols({ M: "6" }))).toHaveLength(1);
+});
+
 test("each of several equations takes its numbers, also from the one before", () => {
   expect(
     lines(

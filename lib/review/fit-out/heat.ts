@@ -7,9 +7,10 @@ import {
   meanLoad,
   TemperatureRise,
 } from "../../inside/index.js";
-import { Power, ratio } from "../../quantity/index.js";
+import { Power } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { withAir, withoutAir } from "./cooled.js";
+import { loadsOf } from "./loads.js";
 import { freeFaces, wallOf, wallsOf } from "./wall-heat.js";
 
 /** Specific heat of wood and of instruments, J/(kg K); common values. */
@@ -37,9 +38,7 @@ export interface SectionHeat {
  * @throws RangeError where a formula refuses its inputs
  */
 export function sectionHeat(input: ReviewInput, section: string, fromSun: Power = Power.si(0)): SectionHeat {
-  const loads = input.case.contents
-    .filter((content) => content.section === section)
-    .map(({ name, power = Power.si(0), duty = ratio(1) }) => ({ name, power, duty }));
+  const loads = loadsOf(input, section);
   const load = meanLoad.worked({ loads });
   const power = Power.si(load.value.mean + fromSun);
   const logged = fromLog(input, section, power);

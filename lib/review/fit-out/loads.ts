@@ -3,12 +3,13 @@ import type { batteryTime } from "../../inside/index.js";
 import { type Power, type Ratio, ratio } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 
-/** Everything that draws power. */
-export function loadsOf({
-  case: { contents },
-}: ReviewInput): readonly { readonly name: string; readonly power: Power; readonly duty: Ratio }[] {
-  return contents.flatMap(({ name, power, duty = ratio(1) }) =>
-    power !== undefined && power > 0 ? [{ name, power, duty }] : [],
+/** Everything that draws power, in the case or in one section. */
+export function loadsOf(
+  { case: { contents } }: ReviewInput,
+  where?: string,
+): readonly { readonly name: string; readonly power: Power; readonly duty: Ratio }[] {
+  return contents.flatMap(({ name, section, power, duty = ratio(1) }) =>
+    power !== undefined && power > 0 && (where ?? section) === section ? [{ name, power, duty }] : [],
   );
 }
 
