@@ -11,3 +11,4 @@ export * from "./sheet-bound.js";
 export * from "./sheet-plan.js";
 export * from "./sheets.js";
 export * from "./strip.js";
+export * from "./usual-trim.js";

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { readDesign } from "../../lib/design/index.js";
 import { showProblem } from "../../lib/problem.js";
+import { Length } from "../../lib/quantity/index.js";
 import { smallJob } from "./small-job.js";
 
 const problemsWith = (file: string, find: RegExp, replacement: string): string[] => {
@@ -11,7 +12,7 @@ const problemsWith = (file: string, find: RegExp, replacement: string): string[]
 test("a bar shorter than a piece is a problem of its row, with the piece that is too long", () => {
   expect(problemsWith("bar-stock.csv", /^angle 50,\d+/m, "angle 50,300")).toEqual([
     expect.stringMatching(
-      /^bar-stock.csv, row 2, length: found "300 mm", expected at least [\d.]+ mm for box\..*, trimming and cuts aside$/,
+      /^bar-stock.csv, row 2, length: found "300 mm", expected at least [\d.]+ mm for box\..*, trimming included$/,
     ),
   ]);
 });
@@ -22,6 +23,18 @@ test("a sheet too small along its grain, or across it, is one as well", () => {
     expect.stringMatching(/^sheet-stock.csv, row 2, length: found "300 mm", expected at least /),
     expect.stringMatching(/^sheet-stock.csv, row 2, width: found "200 mm", expected at least /),
   ]);
+});
+
+test("a piece as long as its raw bar is too long, for the ends of the bar are trimmed", () => {
+  const read = readDesign(smallJob);
+  if ("problems" in read) throw new Error("the small job has problems");
+  const longest = Math.max(...read.design.parts.bars.map(({ length }) => Length.in(length, "mm")));
+  const bar = (length: number): string[] =>
+    problemsWith("bar-stock.csv", /^angle 50,\d+/m, `angle 50,${length}`);
+  expect(bar(longest)).toEqual([
+    expect.stringMatching(/^bar-stock.csv, row 2, length: .* trimming included$/),
+  ]);
+  expect(bar(longest + 12.7)).toEqual([]);
 });
 
 test("stock that is large enough is none", () => {

@@ -1,4 +1,5 @@
 /** Whether every piece comes from one of its stock: a bar or a sheet cannot be made longer. */
+import { barEndTrim, sheetEdgeTrim } from "../../cutting/index.js";
 import type { Problem } from "../../problem.js";
 import { Length } from "../../quantity/index.js";
 import type { Parts } from "../parts.js";
@@ -14,7 +15,10 @@ interface Cut {
   readonly width: number;
 }
 
-/** One problem a stock: its length or its width, with the largest piece that asks for more. */
+/** Taken off both ends or edges of new stock before a piece is cut; laminate is not trimmed. */
+const trims = { sheets: 2 * sheetEdgeTrim, facings: 0, bars: 2 * barEndTrim } as const;
+
+/** One problem a stock: its length or its width, with the largest piece that asks for more, trimming counted. */
 export function checkStockSizes(parts: Parts, stock: StockRows): Problem[] {
   const cuts = cutsOf(parts);
   const rows = [
@@ -26,8 +30,10 @@ export function checkStockSizes(parts: Parts, stock: StockRows): Problem[] {
     const mine = cuts.filter((cut) => cut.table === table && cut.stock === name);
     const short = (column: "length" | "width", size: Length): Problem[] => {
       const [largest] = [...mine].sort((a, b) => b[column] - a[column]);
-      if (!largest || largest[column] <= size + 1e-9) return [];
-      const expected = `at least ${Length.show(Length.si(largest[column]))} for ${largest.piece}, trimming and cuts aside`;
+      if (!largest) return [];
+      const needed = Length.si(largest[column] + (largest[column] > 0 ? trims[table] : 0));
+      if (needed <= size + 1e-9) return [];
+      const expected = `at least ${Length.show(needed)} for ${largest.piece}, trimming included`;
       return [cellProblem({ table, line, column, value: Length.show(size) }, expected)];
     };
     return [...short("length", length), ...short("width", width)];

@@ -78,7 +78,10 @@ export interface SwingBar {
 export function swingBars(job: Job): readonly SwingBar[] {
   return paybackSwings(job, job.review.business).flatMap((swing) => {
     const jobs = swingOf(swing);
-    return Number.isFinite(jobs) ? [{ figure: `${swing.figure}, ± ${percent(swing.share)}`, jobs }] : [];
+    const shown = Number(jobs.toPrecision(2));
+    return Number.isFinite(jobs)
+      ? [{ figure: `${swing.figure}, ± ${percent(swing.share)}`, jobs: shown }]
+      : [];
   });
 }
 

@@ -23,10 +23,11 @@ export function cutListSection(workshop: Workshop): RecipeSection {
   );
 }
 
-function cutOrder({ pieces }: Workshop): RecipeBlock {
+function cutOrder({ pieces, purchases: { kerfs }, rule }: Workshop): RecipeBlock {
   return steps(
     [
       "Measure each sheet's thickness before anything else: if it is off by more than the sheet's tolerance, the sizes below change.",
+      `The plans reckon with cuts ${rule.fine(kerfs.sheets.kerf)} wide in sheets${pieces.bars.length > 0 ? ` and ${rule.fine(kerfs.bars.kerf)} in bars` : ""}. Try your blade on an offcut; with a wider cut the last pieces come out short, so plan anew.`,
       "Saw each sheet in the order of its table, good face up on a table saw, good face down under a hand-held saw.",
       "Set the fence to the size of the part that stays at it; the blade runs beyond the line. Make all cuts of a set-up before you move the fence, and measure the first piece of each.",
       "Write the code on every piece as it comes off the saw, with an arrow along the grain and a triangle on the bottom left corner of its good face.",

@@ -2,11 +2,13 @@ import {
   type BarJob,
   type BarPiece,
   type BarPlan,
+  barEndTrim,
   planBars,
   planSheets,
   type SheetJob,
   type SheetPiece,
   type SheetPlan,
+  sheetEdgeTrim,
 } from "../../cutting/index.js";
 import {
   type BarPart,
@@ -20,7 +22,7 @@ import {
 import { Angle } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { CutNeed } from "./purchase-list.js";
-import { barEndTrim, kerfFor, sheetEdgeTrim } from "./shop-allowances.js";
+import { kerfFor } from "./shop-allowances.js";
 
 /** One stock of sheets with all that is cut from it. */
 export interface SheetStockJob {

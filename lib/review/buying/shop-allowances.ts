@@ -12,12 +12,6 @@ export interface KnownKerf {
 /** Common practice, no source: an eighth of an inch, for a blade nobody measured. */
 const usualKerf = Length.of(1 / 8, "in");
 
-/** Common practice, no source: taken off each edge of a sheet to get clear of dents. */
-export const sheetEdgeTrim: Length = Length.of(1 / 4, "in");
-
-/** Common practice, no source: taken off each end of a bar to get a square, clean end. */
-export const barEndTrim: Length = Length.of(1 / 4, "in");
-
 /** Common practice, no source: one fastener in ten bought beyond the count. */
 export const spareShare = 0.1;
 

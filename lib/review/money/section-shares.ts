@@ -28,6 +28,7 @@ export function stockShares(parts: Parts): StockShares {
   const panels = sheetPieces(parts);
   const sectionOf = new Map(panels.map(({ id, section }) => [id, section]));
   const at = (panel: string): string => sectionOf.get(panel) ?? "whole case";
+  const sharing = sharingOf(parts.sections.map(({ name }) => name));
   return {
     sheet: sharing(
       panels.map(({ section, sheet, grossArea }) => ({ section, stock: sheet.name, amount: grossArea })),
@@ -62,12 +63,17 @@ export function stockShares(parts: Parts): StockShares {
   };
 }
 
-function sharing(uses: readonly Use[]): (name: string) => readonly SectionShare[] {
-  return (name) => sharesOf(uses.filter(({ stock }) => stock === name));
+/** Shares in the order in which the case names its sections. */
+function sharingOf(sections: readonly string[]) {
+  return (uses: readonly Use[]) =>
+    (name: string): readonly SectionShare[] => {
+      const mine = uses.filter(({ stock }) => stock === name);
+      return sharesOf(mine.sort((a, b) => sections.indexOf(a.section) - sections.indexOf(b.section)));
+    };
 }
 
-/** "lower", or "lower 60 %, upper 40 %" of a line that is shared. */
+/** "lower", or "lower 60 %, upper 40 %" of a line that is shared; a section and its share stay on one line. */
 export function sharesInWords(shares: readonly SectionShare[]): string {
   if (shares.length === 1) return shares[0]?.section ?? "";
-  return shares.map(({ section, share }) => `${section} ${Math.round(share * 100)}\u00a0%`).join(", ");
+  return shares.map(({ section, share }) => `${section}\u00a0${Math.round(share * 100)}\u00a0%`).join(", ");
 }
