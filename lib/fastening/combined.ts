@@ -21,8 +21,8 @@ export interface CombinedInputs {
 export const combinedUse: Formula<CombinedInputs, Ratio> = formula({
   id: "fastener.combined",
   title: "Shear and pull together on one fastener",
-  equation: String.raw`u = \frac{V}{V_R} + \frac{T}{T_R},\quad
-    \text{threaded } \sqrt{\left(\frac{V}{V_R}\right)^2 + \left(\frac{T}{T_R}\right)^2}`,
+  equation: String.raw`u = \frac{V}{V_R} + \frac{T}{T_R}\ \text{(smooth)},\quad
+    u = \sqrt{\left(\frac{V}{V_R}\right)^2 + \left(\frac{T}{T_R}\right)^2}\ \text{(threaded)}`,
   inputs: {
     shear: { symbol: "V", kind: Force, meaning: "shear force", min: 0 },
     pull: { symbol: "T", kind: Force, meaning: "pull", min: 0 },

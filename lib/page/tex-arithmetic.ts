@@ -11,6 +11,7 @@ const functions: Readonly<Record<string, (value: number) => number>> = {
   "\\sin": Math.sin,
   "\\cos": Math.cos,
   "\\tan": Math.tan,
+  "\\arcsin": Math.asin,
   "\\arctan": Math.atan,
   "\\ln": Math.log,
 };
@@ -27,7 +28,9 @@ const signs = ["+", "-", "*", "/", "^", "=", ",", ")", "]", "}", "\\cdot", "\\ti
 /** The value of an expression; undefined where it holds anything but plain arithmetic on known numbers. */
 export function reckon(items: readonly ArithmeticItem[]): number | undefined {
   try {
-    const value = new Reader(items.filter((item) => typeof item === "number" || !(isSpace(item) || isWords(item)))).whole();
+    const value = new Reader(
+      items.filter((item) => typeof item === "number" || !(isSpace(item) || isWords(item))),
+    ).whole();
     return Number.isFinite(value) ? value : undefined;
   } catch (error) {
     if (error instanceof SyntaxError) return undefined;

@@ -133,6 +133,8 @@ test.each([
   ["\\pi", Math.PI],
   ["\\max(1, 2 \\times 3, 4)", 6],
   ["\\ln(1)", 0],
+  ["\\arcsin\\frac12", Math.PI / 6],
+  ["e^{1}", Math.E],
 ])("%s reckons to %d", (tex, value) => {
   expect(reckon(texTokens(tex))).toBeCloseTo(value, 12);
 });
