@@ -24,6 +24,7 @@ export * from "./rivet-spacing.js";
 export * from "./screw-withdrawal.js";
 export * from "./seam.js";
 export * from "./slip.js";
+export * from "./slip-law.js";
 export * from "./stack.js";
 export * from "./tear-out.js";
 export * from "./washer.js";
