@@ -25,3 +25,19 @@ test("a problem that is not known is named", () => {
     'no problem "bell", expected one of straight bar',
   );
 });
+
+test("results come nearer to their limit as fast as theory promises", { timeout: 60_000 }, () => {
+  const orders: unknown = JSON.parse(
+    readFileSync(join(import.meta.dirname, "../reference/convergence-orders.json"), "utf8"),
+  );
+  const rows = referenceKinds[kindOf(orders)]!(orders);
+  expect(rows.map(({ item }) => item)).toContain("re-entrant corner");
+  expect(rows.filter(({ holds }) => !holds)).toEqual([]);
+});
+
+test("an order that is not known is named", () => {
+  const row = { problem: "bell", result: "tone", order: 1, below: 0, known: "derived" };
+  expect(() => referenceKinds.convergence!({ kind: "convergence", rows: [row] })).toThrow(
+    'no order of "bell", "tone", expected hinged square, clamped square, re-entrant corner with deflection',
+  );
+});

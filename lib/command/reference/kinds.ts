@@ -5,11 +5,13 @@ import { formulaOutcomes } from "./formula-tables.js";
 import { regressionOutcomes } from "./linear-regressions.js";
 import type { ReferenceRunner } from "./outcome.js";
 import { sheetOutcomes } from "./sheet-cases.js";
+import { convergenceOutcomes } from "./shells/convergence.js";
 import { shellOutcomes } from "./shells/shell-outcomes.js";
 
 /** One runner a kind. */
 export const referenceKinds: Readonly<Record<string, ReferenceRunner>> = {
   bars: barOutcomes,
+  convergence: convergenceOutcomes,
   formula: formulaOutcomes,
   panel: finiteElementOutcomes,
   box: finiteElementOutcomes,

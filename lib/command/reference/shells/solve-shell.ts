@@ -33,6 +33,8 @@ export interface SolvedShell {
   readonly mesh: ShellMesh;
   /** Unknowns. */
   readonly free: number;
+  /** Half of force times way. */
+  readonly energy: number;
   /** How far a node has moved. */
   readonly movement: (node: number) => Vector;
   /** Movements and turns of all nodes of a plate in the plane z = 0: u, v, w, bx, by a node. */
@@ -58,12 +60,14 @@ export function solvedShell(problem: ShellProblem): SolvedShell {
     for (const freedom of [5, ...problem.held(place, mesh.parameters[node]!)])
       held[perNode * node + freedom] = 1;
   });
-  const moved = displacementsUnder(factorPieces(pieces, held), loads(problem, facets));
+  const load = loads(problem, facets);
+  const moved = displacementsUnder(factorPieces(pieces, held), load);
   const movement = (node: number): Vector =>
     [0, 1, 2].map((i) => moved[perNode * node + i]!) as unknown as Vector;
   return {
     mesh,
     free: held.reduce((sum, each) => sum + 1 - each, 0),
+    energy: load.reduce((sum, force, i) => sum + (held[i] ? 0 : force * moved[i]!), 0) / 2,
     movement,
     turned: () =>
       Float64Array.from(
@@ -84,7 +88,7 @@ function nodeFrames({ mesh, tangent }: ShellProblem): readonly (readonly [Vector
     for (const node of nodes) normals[node] = plus(normals[node]!, normal);
   }
   return normals.map((sum, node) => {
-    const normal = unit(sum);
+    const normal = unit(Math.hypot(...sum) > 0 ? sum : [0, 0, 1]);
     const wanted = tangent(mesh.nodes[node]!, mesh.parameters[node]!);
     const first = unit(plus(wanted, scaled(normal, -dot(wanted, normal))));
     return [first, cross(normal, first)];
