@@ -1,9 +1,9 @@
 import { type Formula, formula } from "../formula.js";
-import { kg, Length, Mass } from "../quantity/index.js";
+import { inch, Length, Mass, pound } from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** The heaviest case that the free drops are for. MIL-STD-810, method 516. */
-export const heaviestTransitCase: Mass = kg(90.8);
+export const heaviestTransitCase: Mass = pound(200);
 
 /** A military transit case. */
 export interface TransitCase {
@@ -17,7 +17,7 @@ export interface TransitCase {
  * The transit drop a military case must stand, 26 times.
  *
  * @source MIL-STD-810, method 516, procedure IV
- * @throws RangeError unless mass and size are positive and the mass at most 90.8 kg
+ * @throws RangeError unless mass and size are positive and the mass at most 200 lb
  */
 export const transitDrop: Formula<TransitCase, Length> = formula({
   id: "drop.transit.height",
@@ -31,8 +31,8 @@ export const transitDrop: Formula<TransitCase, Length> = formula({
   source: [cite("mil-std-810", "516, procedure IV, transit drop")],
   validity: "Much rougher than a van and two careful people: a yardstick, not a demand.",
   compute: ({ mass, longest }) => {
-    const short = longest < 0.91;
-    if (mass < 45.4) return short ? 1.22 : 0.76;
-    return short ? 0.76 : 0.61;
+    const isShort = longest < inch(36);
+    if (mass < pound(100)) return inch(isShort ? 48 : 30);
+    return inch(isShort ? 30 : 24);
   },
 });

@@ -1,6 +1,6 @@
 /** Bars lie flat with their words above them, so that long names stay readable on a phone. */
 import type { ChartSpec, ChartView } from "../page/index.js";
-import { limitRule, limitWord, onPaper } from "./chart-look.js";
+import { limitRule, limitWord, onPaper, paperEdge } from "./chart-look.js";
 import {
   type ChartRow,
   type ChartText,
@@ -48,18 +48,20 @@ export function laneChart<Row>({ text, rows, label, layers, limit, legendLines =
 /** Long names end in dots rather than beyond the edge; the pointer reads them whole. */
 function captions<Row>({ field }: LabelField<Row>): ChartSpec[] {
   const transform = [{ aggregate: [], groupby: [field, "end", "shown"] }];
-  const name: ChartSpec = { type: "text", align: "left", baseline: "bottom", dy: -13, fontWeight: 600 };
+  const name: ChartSpec = {
+    type: "text",
+    align: "left",
+    baseline: "bottom",
+    dy: -13,
+    fontWeight: 600,
+    limit: { expr: "width + 60" },
+  };
+  const value: ChartSpec = { type: "text", align: "left", baseline: "middle", dx: 8 };
+  const words = (mark: ChartSpec, x: ChartSpec, text: string): ChartSpec[] =>
+    [paperEdge(mark), mark].map((one) => ({ transform, mark: one, encoding: { x, text: { field: text } } }));
   return [
-    {
-      transform,
-      mark: { ...name, limit: { expr: "width + 60" } },
-      encoding: { x: { value: 0 }, text: { field } },
-    },
-    {
-      transform,
-      mark: { type: "text", align: "left", baseline: "middle", dx: 8 },
-      encoding: { x: { field: "end", type: "quantitative" }, text: { field: "shown" } },
-    },
+    ...words(name, { value: 0 }, field),
+    ...words(value, { field: "end", type: "quantitative" }, "shown"),
   ];
 }
 

@@ -20,16 +20,30 @@ export const limitWord: ChartSpec = {
   fontWeight: 600,
 };
 
+/** The edge in paper that goes below words which stand over lines. */
+export function paperEdge(mark: ChartSpec): ChartSpec {
+  return { ...mark, aria: false, color: colours.paper, stroke: colours.paper, strokeWidth: 5 };
+}
+
 /** Words over lines: first their edge in paper, then the words. */
 export function onPaper(mark: ChartSpec, encoding: ChartSpec): ChartSpec[] {
-  const edge: ChartSpec = {
-    ...mark,
-    aria: false,
-    color: colours.paper,
-    stroke: colours.paper,
-    strokeWidth: 5,
-  };
-  return [edge, mark].map((one) => ({ data: { values: [{}] }, mark: one, encoding }));
+  return [paperEdge(mark), mark].map((one) => ({ data: { values: [{}] }, mark: one, encoding }));
+}
+
+/** A line across a chart at a height, with its word above it at the right. */
+export function limitAcross({
+  value,
+  label,
+}: {
+  readonly value: number;
+  readonly label: string;
+}): ChartSpec[] {
+  const across: ChartSpec = { y: { datum: value, type: "quantitative" } };
+  const place: ChartSpec = { ...across, x: { value: "width" }, text: { value: label } };
+  return [
+    { data: { values: [{}] }, mark: limitRule, encoding: across },
+    ...onPaper({ ...limitWord, align: "right" }, place),
+  ];
 }
 
 const letters = "system-ui, -apple-system, 'Segoe UI', Roboto, 'DejaVu Sans', sans-serif";

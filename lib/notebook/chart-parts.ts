@@ -92,10 +92,10 @@ export function tooltip(
   });
 }
 
-/** Number and unit as a label shows them. */
+/** Number and unit as a label shows them; the sign of a degree stands close. */
 export function shownValue(value: number, unit: string | undefined): string {
   const number = Number(value.toPrecision(4)).toLocaleString("en", { maximumFractionDigits: 6 });
-  return [number.replaceAll(",", "\u202f"), unit].filter(Boolean).join(" ");
+  return [number.replaceAll(",", "\u202f"), unit].filter(Boolean).join(unit === "°" ? "" : " ");
 }
 
 /** The whole chart: data, layers and the common look. */

@@ -1,5 +1,5 @@
 import { type ChartSpec, type ChartView, colours, type Json } from "../page/index.js";
-import { limitRule, limitWord, onPaper } from "./chart-look.js";
+import { limitAcross } from "./chart-look.js";
 import {
   type ChartRow,
   type ChartText,
@@ -9,7 +9,6 @@ import {
   layeredChart,
   type NumberField,
   numberChannel,
-  onlyOnce,
   tooltip,
 } from "./chart-parts.js";
 import { type Slider, sliderParts } from "./chart-slider.js";
@@ -48,7 +47,7 @@ export function lineChart<Row extends object>(request: LineChart<Row>): ChartVie
     layer: [
       ...(slider ? [othersBehind(request, slider)] : []),
       lines(request, rows, picked ? [picked.filter] : []),
-      ...limits.flatMap((limit) => limitLine(limit)),
+      ...limits.flatMap(limitAcross),
     ],
   });
 }
@@ -88,14 +87,4 @@ function lines<Row>(
       tooltip: tooltip([x, y, ...(series ? [series] : []), ...(slider ? [slider] : [])], rows),
     },
   };
-}
-
-/** A line across the chart with its word above it at the right. */
-function limitLine({ value, label }: Limit): ChartSpec[] {
-  const across: ChartSpec = { y: { datum: value, type: "quantitative" } };
-  const place: ChartSpec = { ...across, x: { value: "width" }, text: { value: label } };
-  return [
-    { ...onlyOnce, mark: limitRule, encoding: across },
-    ...onPaper({ ...limitWord, align: "right" }, place),
-  ];
 }

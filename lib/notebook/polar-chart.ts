@@ -32,7 +32,11 @@ export interface PolarChart<Row> extends ChartText {
 export function polarChart<Row extends object>(request: PolarChart<Row>): ChartView {
   const { title, direction, value, limit } = request;
   const plain = chartRows(title, request.rows, [direction.field, value.field]);
-  const rows = plain.map((row, i) => ({ ...row, ...sliceOf(i, plain.length) }));
+  const rows = plain.map((row, i) => ({
+    ...row,
+    ...sliceOf(i, plain.length),
+    words: wordsOf(row[direction.field], Number(row[value.field]), value.unit),
+  }));
   const values = plain.map((row) => Number(row[value.field]));
   const outer = 1.25 * Math.max(limit.value, ...values);
   const slice: ChartSpec = { theta: raw("from"), theta2: { field: "to" } };
@@ -66,7 +70,7 @@ export function polarChart<Row extends object>(request: PolarChart<Row>): ChartV
         encoding: {
           theta: raw("middle"),
           radius: { datum: outer / 1.2, type: "quantitative", scale },
-          text: { field: direction.field },
+          text: { field: "words" },
         },
       },
       {
@@ -80,6 +84,11 @@ export function polarChart<Row extends object>(request: PolarChart<Row>): ChartV
       },
     ],
   });
+}
+
+/** A named direction with its value. */
+function wordsOf(way: unknown, value: number, unit: string | undefined): string {
+  return way === "" ? "" : `${String(way)} ${shownValue(Number(value.toPrecision(2)), unit)}`;
 }
 
 /** Radians clockwise from the top, the first slice standing across it. */

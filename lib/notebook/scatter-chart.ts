@@ -1,8 +1,10 @@
 import { type ChartSpec, type ChartView, colours } from "../page/index.js";
+import { limitAcross } from "./chart-look.js";
 import {
   type ChartText,
   chartRows,
   type LabelField,
+  type Limit,
   layeredChart,
   type NumberField,
   numberChannel,
@@ -22,6 +24,8 @@ export interface ScatterChart<Row> extends ChartText {
   readonly more?: readonly NumberField<Row>[];
   /** A line through these points, such as a fit. */
   readonly line?: readonly { readonly x: number; readonly y: number }[];
+  /** Lines across that points should stay below. */
+  readonly limits?: readonly Limit[];
 }
 
 /**
@@ -30,7 +34,7 @@ export interface ScatterChart<Row> extends ChartText {
  * @throws RangeError without rows, or on a value that is missing or not finite
  */
 export function scatterChart<Row extends object>(request: ScatterChart<Row>): ChartView {
-  const { title, x, y, label, group, more = [], line } = request;
+  const { title, x, y, label, group, more = [], line, limits = [] } = request;
   const columns = [...(label ? [label] : []), ...(group ? [group] : []), x, y, ...more];
   const rows = chartRows(
     title,
@@ -47,6 +51,7 @@ export function scatterChart<Row extends object>(request: ScatterChart<Row>): Ch
   return layeredChart(request, rows, 340, {
     layer: [
       ...(line ? [fitLine(title, line)] : []),
+      ...limits.flatMap(limitAcross),
       {
         mark: { type: "point", filled: true, size: 110, opacity: 0.9 },
         encoding: { ...place, ...groups, tooltip: tooltip(columns, rows) },

@@ -79,6 +79,8 @@ export interface CushionChart {
   /** Of the stress, in the case's own. */
   readonly unit: "psi" | "kPa";
   readonly rows: readonly CushionRow[];
+  /** Deceleration that it stands, where somebody knows it. */
+  readonly stands?: number;
   /** The curve by itself, for a line. */
   readonly line: readonly { readonly x: number; readonly y: number }[];
 }
@@ -99,11 +101,13 @@ export function cushionChart(job: Job): CushionChart | undefined {
       x: Pressure.in(point.stress, unit),
       y: point.deceleration as number,
     }));
-    const what = `${foam.kind}, drop ${Length.show(curve[0]?.drop ?? drop, styleOf(job.case))}`;
+    const style = styleOf(job.case);
+    const what = `${foam.kind} ${Length.show(foam.thickness, style)} thick, drop ${Length.show(curve[0]?.drop ?? drop, style)}`;
     const rows = line.map(({ x, y }) => ({ stress: x, deceleration: y, what }));
     return {
       content: name,
       unit,
+      ...(needs.fragility === undefined ? {} : { stands: needs.fragility as number }),
       line,
       rows: [...rows, { stress, deceleration: between(line, stress), what: `the ${name}` }],
     };

@@ -22,23 +22,39 @@ export function massStatesTable(job: Job): TableView {
   const above = (height: Length): Length => Length.si(height + standingHeight(job));
   const place = ({ centreHalf }: StateOfMass, axis: "x" | "y" | "z", value: Length): string =>
     `${Length.show(value, style)}${centreHalf ? ` ± ${shortLength(centreHalf[axis], job.case.units)}` : ""}`;
-  const inertia = (value: Inertia): string => Inertia.show(value, style);
   return tableOf(
     statesOfMass(job),
     [
-      { heading: "What", cell: ({ what }) => what },
-      { heading: "State", cell: ({ state }) => state },
+      ...whatAndState,
       { heading: "Mass", cell: (row) => massWords(row, job.case.units) },
       { heading: "From the left", cell: (row) => place(row, "x", row.balance.value.x) },
       { heading: "From the front", cell: (row) => place(row, "y", row.balance.value.y) },
       { heading: "Above the floor, stacked", cell: (row) => place(row, "z", above(row.balance.value.z)) },
-      { heading: "Inertia, nodding", cell: (row) => inertia(row.inertia.value.x) },
-      { heading: "Rocking", cell: (row) => inertia(row.inertia.value.y) },
-      { heading: "Turning", cell: (row) => inertia(row.inertia.value.z) },
     ],
-    "Mass, balance and inertia; ± is half of the 95 % interval that the weighed offcuts leave",
+    "Mass and centre of gravity; ± is half of the 95 % interval that the weighed offcuts leave",
   );
 }
+
+/** Moments of inertia of the same, about the centre of gravity. */
+export function inertiaTable(job: Job): TableView {
+  const style = styleOf(job.case);
+  const inertia = (value: Inertia): string => Inertia.show(value, style);
+  return tableOf(
+    statesOfMass(job),
+    [
+      ...whatAndState,
+      { heading: "Nodding, front to back", cell: (row) => inertia(row.inertia.value.x) },
+      { heading: "Rocking, side to side", cell: (row) => inertia(row.inertia.value.y) },
+      { heading: "Turning on the floor", cell: (row) => inertia(row.inertia.value.z) },
+    ],
+    "How hard it is to start turning: moments of inertia about the centre of gravity",
+  );
+}
+
+const whatAndState: readonly { readonly heading: string; cell(row: StateOfMass): string }[] = [
+  { heading: "What", cell: ({ what }) => what },
+  { heading: "State", cell: ({ state }) => state },
+];
 
 /** Too short for a rule's fractions: decimals. */
 function shortLength(length: Length, units: "inch" | "metric"): string {
@@ -70,7 +86,7 @@ export function shareRows(job: Job): readonly ShareRow[] {
     const load = teamLoad(job, name, sectionBalance(job, name), people);
     return teamShares(load).shares.map((share, i) => ({
       who: `${name}, ${load.people[i]?.name ?? ""}`,
-      share: Mass.in(share, unit),
+      share: Number(Mass.in(share, unit).toPrecision(3)),
     }));
   });
 }

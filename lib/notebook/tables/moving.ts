@@ -7,17 +7,28 @@ import { mostWanting, tallySentence } from "./tally.js";
 /** What a section is made up of, in plain numbers. */
 export interface MassPart {
   readonly section: string;
-  readonly group: MassGroup;
+  readonly group: string;
   /** In the case's own unit: lb or kg. */
   readonly mass: number;
 }
 
+/** Glue counts with the facing it holds, fasteners with the hardware: a bar of few parts is read at a glance. */
+const groupWords: Readonly<Record<MassGroup, string>> = {
+  panels: "panels",
+  facings: "facings and glue",
+  glue: "facings and glue",
+  edges: "edges",
+  hardware: "hardware and fasteners",
+  fasteners: "hardware and fasteners",
+  contents: "contents",
+};
+
 /** Mass of each section by what it is made of. */
 export function massParts({ review: { masses }, case: { units } }: Job): readonly MassPart[] {
-  const keys = [...new Set(masses.map(({ section, group }) => `${section}|${group}`))];
+  const keys = [...new Set(masses.map(({ section, group }) => `${section}|${groupWords[group]}`))];
   return keys.map((key) => {
-    const [section = "", group] = key.split("|") as [string, MassGroup];
-    const mine = masses.filter((item) => item.section === section && item.group === group);
+    const [section = "", group = ""] = key.split("|");
+    const mine = masses.filter((item) => item.section === section && groupWords[item.group] === group);
     const mass = Mass.si(mine.reduce((sum, item) => sum + item.mass, 0));
     return { section, group, mass: Mass.in(mass, massUnit(units)) };
   });
