@@ -1,17 +1,19 @@
 /** Times the cutting plans on published cases, and bars against one plain integer program. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { type BarJob, planBars, planSheets } from "../../index.js";
+import { type BarJob, planBars, planSheets, Time } from "../../index.js";
 import { openJob } from "../../job/index.js";
 import { barJobs, sheetJobs } from "../../review/index.js";
 import { barJobOf } from "../reference/bar-cases.js";
 import { casesOf, nameOf } from "../reference/cutting-values.js";
-import { sheetOutcomes } from "../reference/sheet-cases.js";
+import { sheetJobOf, sheetOutcomes } from "../reference/sheet-cases.js";
 import { plainBars } from "./plain-integer-program.js";
+import { randomBarCase, randomSheetCase } from "./random-sets.js";
 import { type Timed, timed } from "./stopwatch.js";
 
 /** A second or two for each set; a plain program is stopped after this many seconds. */
 const patience = 10;
+const sheetPatience = Time.of(4, "s");
 
 /** Times every set of published cases, the demo, and one case of each set as a plain integer program. */
 export async function cuttingBench(): Promise<readonly Timed[]> {
@@ -35,8 +37,13 @@ export async function cuttingBench(): Promise<readonly Timed[]> {
         1,
       ),
     ),
+    ...randomBarRows(),
     ...sheetRows(),
-    ...(await plainRows(sets.map((set) => cases.find((one) => setOf(nameOf(one)) === set) ?? {}))),
+    ...randomSheetRows(),
+    ...(await plainRows([
+      ...sets.map((set) => cases.find((one) => setOf(nameOf(one)) === set) ?? {}),
+      ...barKinds.map(([name, range, bar, pieces]) => randomBarCase(name, range, bar, pieces, 1)),
+    ])),
   ];
 }
 
@@ -67,6 +74,41 @@ function sheetRows(): Timed[] {
       () => {
         const outcomes = sheetOutcomes({ cases: cases.filter((one) => one.task === task) });
         return `${outcomes.filter(({ holds }) => holds).length} of ${outcomes.length} within tolerance, ${outcomes.filter(({ ours }) => ours.includes("proven")).length} proven`;
+      },
+      1,
+    ),
+  );
+}
+
+/** Harder kinds of bars, drawn by a seeded generator. */
+const barKinds: readonly (readonly [string, readonly [number, number], number, number])[] = [
+  ["u250", [20, 100], 150, 250],
+  ["Scholl 1: 1..100 in 150", [1, 100], 150, 200],
+  ["Scholl 1: 30..100 in 120", [30, 100], 120, 200],
+  ["Scholl 2: 167..499 in 1000", [167, 499], 1000, 100],
+];
+const barSeeds = [1, 2, 3, 4, 5];
+
+function randomBarRows(): Timed[] {
+  return barKinds.map(([name, range, bar, pieces]) =>
+    timed(
+      `bars ${name}, ${pieces} pieces, ${barSeeds.length} drawn`,
+      () => plans(barSeeds.map((seed) => barJobOf(randomBarCase(name, range, bar, pieces, seed)))),
+      1,
+    ),
+  );
+}
+
+/** All ten classes of random sheets, by the number of pieces. */
+function randomSheetRows(): Timed[] {
+  return [20, 40, 60].map((pieces) =>
+    timed(
+      `sheets: ten classes drawn, ${pieces} pieces`,
+      () => {
+        const cases = Array.from({ length: 10 }, (_, i) => randomSheetCase(i + 1, pieces, 1));
+        const found = cases.map((one) => planSheets(sheetJobOf(one, sheetPatience)));
+        const over = found.map(({ sheets, bound }) => sheets.length - bound.count);
+        return `${found.filter(({ proof }) => proof.proven).length} of ${found.length} proven, at most ${Math.max(...over)} over the bound`;
       },
       1,
     ),
