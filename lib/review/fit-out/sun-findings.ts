@@ -11,7 +11,7 @@ import { sunOnSection } from "./sun.js";
 import { type HeatLimit, heatLimit, warmSections } from "./tenderest.js";
 
 const sunCaution =
-  "A dark face in the sun burns a hand and softens contact adhesive; a shut case in a parked vehicle gets hotter still. Shade it, and take batteries and instruments out.";
+  "A dark face in the sun burns a hand and softens contact adhesive; a shut case in a parked vehicle gets hotter still. The handbook counts on some wind: in still air reckon with half as much again. Shade it, and take batteries and instruments out.";
 
 /** Whether each section with loads stays cool enough in the sun. */
 export function sunFindings(input: ReviewInput): readonly Finding[] {
