@@ -324,10 +324,24 @@ export interface Supplier {
   readonly tax: Ratio;
 }
 
-/** How things are sold; without these tables prices stay and nothing is added. */
+/** leftovers.csv: what lies on the rack from other jobs, to be used before anything is bought. */
+export interface Leftover {
+  /** Written on the piece: "rack 3". */
+  readonly name: string;
+  /** A name of sheet-stock.csv, facings.csv or bar-stock.csv. */
+  readonly stock: string;
+  /** Along the grain of a sheet. */
+  readonly length: Length;
+  /** Of a sheet or a laminate; a bar has none. */
+  readonly width?: Length | undefined;
+  readonly count: number;
+}
+
+/** How things are sold, and what need not be bought; without these tables prices stay and nothing is added. */
 export interface Offers {
   readonly priceBreaks: readonly PriceBreakOffer[];
   readonly suppliers: readonly Supplier[];
+  readonly leftovers: readonly Leftover[];
 }
 
 /** Every measurement of a job; a table without rows is allowed and makes findings unknown. */

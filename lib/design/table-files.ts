@@ -10,6 +10,7 @@ export const tableFiles: Readonly<Record<keyof Stock | keyof Offers | keyof Meas
   facings: "facings.csv",
   priceBreaks: "price-breaks.csv",
   suppliers: "suppliers.csv",
+  leftovers: "leftovers.csv",
   bends: "bend-tests.csv",
   weights: "weights.csv",
   spreads: "spread-trials.csv",

@@ -17,6 +17,7 @@ test("both files may be absent, and are read when they are there", () => {
   expect("design" in read && read.design.offers).toEqual({
     priceBreaks: [{ line: 2, item: "ply 10", from: 5, price: { amount: 55, currency: "EUR" } }],
     suppliers: [{ line: 2, name: "yard", shipping: { amount: 20, currency: "EUR" }, tax: 0.19 }],
+    leftovers: [],
   });
   expect(problemsOf({})).toEqual([]);
 });
@@ -59,5 +60,36 @@ test("shipping by weight and an amount from which it is free may be left blank",
       tax: 0.19,
     },
     { line: 3, name: "shop", shipping: { amount: 5, currency: "EUR" }, tax: 0 },
+  ]);
+});
+
+const rack = (...rows: readonly string[]) => ({
+  "leftovers.csv": ["name,stock,length (mm),width (mm),count", ...rows].join("\n"),
+});
+
+test("leftovers of sheets, laminate and bars are read", () => {
+  const read = readDesign({ ...smallJob, ...rack("rack 1,ply 10,900,600,1", "rack 2,angle 50,750,,3") });
+  expect("design" in read && read.design.offers.leftovers).toEqual([
+    { line: 2, name: "rack 1", stock: "ply 10", length: 0.9, width: 0.6, count: 1 },
+    { line: 3, name: "rack 2", stock: "angle 50", length: 0.75, count: 3 },
+  ]);
+});
+
+test("what is wrong with a leftover is named with its row and column", () => {
+  const wrong = rack(
+    "rack 1,marble,900,600,1",
+    "rack 2,angle 50,700,50,1",
+    "rack 3,ply 10,700,,1",
+    "rack 4,ply 10,700,10,1",
+    "angle 50,angle 50,700,,1",
+    "rack 5,angle 50,700,,0",
+  );
+  expect(problemsOf(wrong)).toEqual([
+    'leftovers.csv, row 7, count: found "0", expected a whole number from 0 up, at least 1',
+    'leftovers.csv, row 2, stock: found "marble", expected a sheet, laminate or bar (ply 10, ply 15, lam 1, angle 50, seat 50)',
+    'leftovers.csv, row 3, width: found "50 mm", expected nothing, for a bar',
+    'leftovers.csv, row 4, width: found "", expected a width, for a piece of ply 10',
+    'leftovers.csv, row 5, width: found "10 mm", expected both sides above 12.7 mm, what trimming takes',
+    'leftovers.csv, row 6, name: found "angle 50", expected a name of its own, not that of a stock',
   ]);
 });

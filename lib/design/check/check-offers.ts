@@ -1,8 +1,9 @@
-/** Price breaks and suppliers against the stock they speak of. */
+/** Price breaks, suppliers and leftovers against the stock they speak of. */
 import type { Problem } from "../../problem.js";
 import { Money } from "../../quantity/index.js";
 import type { ReadTables } from "../read/read-tables.js";
 import { tableFiles } from "../table-files.js";
+import { checkLeftovers } from "./check-leftovers.js";
 import { type Cell, cellProblem } from "./table-problem.js";
 
 /**
@@ -27,7 +28,7 @@ export function checkOffers(tables: ReadTables, currency: string | undefined): P
             : [],
       ),
     ),
-    ...(sound ? checkBreaks(tables) : []),
+    ...(sound ? [...checkBreaks(tables), ...checkLeftovers(tables.offers, tables.stock)] : []),
   ];
 }
 

@@ -1,6 +1,6 @@
 /** The columns of the tables of how things are sold; both files may be absent. */
 import { column, optionalColumn, type TableRow, type TableSchema, tableSchema } from "../../measure/index.js";
-import { Count, Money, Name, Ratio } from "../../quantity/index.js";
+import { Count, Length, Money, Name, Ratio } from "../../quantity/index.js";
 import type { Offers } from "../stock.js";
 
 /** A row of a table of offers, with its line. */
@@ -25,6 +25,16 @@ export const offerTables: { readonly [Table in keyof Offers]: TableSchema<OfferR
       perKilogram: optionalColumn("shipping per kg", Money, { min: 0 }),
       freeFrom: optionalColumn("free from", Money, { min: 0 }),
       tax: column("tax", Ratio, { min: 0, max: 1 }),
+    },
+    mayBeEmpty,
+  ),
+  leftovers: tableSchema<OfferRow<"leftovers">>(
+    {
+      name: column("name", Name, { unique: true }),
+      stock: column("stock", Name),
+      length: column("length", Length, { above: 0 }),
+      width: optionalColumn("width", Length, { above: 0 }),
+      count: column("count", Count, { min: 1 }),
     },
     mayBeEmpty,
   ),

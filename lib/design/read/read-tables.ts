@@ -49,6 +49,7 @@ export function readTables(texts: TableTexts): ReadTables {
   const offers: OfferRows = {
     priceBreaks: read("priceBreaks", offerTables.priceBreaks),
     suppliers: read("suppliers", offerTables.suppliers),
+    leftovers: read("leftovers", offerTables.leftovers),
   };
   const measurements: MeasuredRows = {
     bends: read("bends", measuredTables.bends),

@@ -2,7 +2,7 @@
 import type { CutSheet, SheetPlan } from "../../cutting/index.js";
 import type { Job } from "../../job/index.js";
 import { type DrawingView, type TableView, tableOf } from "../../page/index.js";
-import { addMoney, Length, Money, mm, timesMoney } from "../../quantity/index.js";
+import { addMoney, Length, Money, mm } from "../../quantity/index.js";
 import {
   barCutsDrawing,
   codePieces,
@@ -14,27 +14,27 @@ import {
   sheetCutsDrawing,
   stopTable,
 } from "../../recipe/index.js";
-import { kerfSweep } from "../../review/index.js";
+import { boughtOf, kerfSweep } from "../../review/index.js";
 
-/** Sheets, laminates and bars to buy, each beside the fewest that any plan could do with. */
+/** Sheets, laminates and bars to buy, what comes from the rack, and the least that any plan could cost. */
 export function cutStockTable({ review: { purchases } }: Job): TableView {
   const { sheets, facings, bars } = purchases;
   return tableOf(
     [
-      ...sheets.map(({ stock, plan }) => ({ stock, count: plan.sheets.length, plan })),
-      ...facings.map(({ stock, plan }) => ({ stock, count: plan.sheets.length, plan })),
-      ...bars.map(({ stock, plan }) => ({ stock, count: plan.bars.length, plan })),
-    ],
+      ...[...sheets, ...facings].map((need) => ({ ...need, cut: need.plan.sheets.length })),
+      ...bars.map((need) => ({ ...need, cut: need.plan.bars.length })),
+    ].map(({ stock, plan, cut }) => ({ stock, plan, cut, buy: boughtOf({ stock, plan }) })),
     [
       { heading: "Stock", cell: ({ stock }) => stock.name },
-      { heading: "Buy", cell: ({ count }) => count },
-      { heading: "No plan needs fewer than", cell: ({ plan }) => plan.bound.count },
-      { heading: "A better plan could save", cell: ({ plan }) => savingInWords(plan) },
+      { heading: "Buy", cell: ({ buy }) => buy },
+      { heading: "From the rack", cell: ({ cut, buy }) => cut - buy },
       { heading: "Each", cell: ({ stock }) => Money.show(stock.price) },
-      { heading: "Cost", cell: ({ stock, count }) => Money.show(timesMoney(count, stock.price)) },
+      { heading: "Cost", cell: ({ plan }) => Money.show(plan.cost) },
+      { heading: "No plan costs less than", cell: ({ plan }) => Money.show(plan.bound.cost), align: "right" },
+      { heading: "A better plan could save", cell: ({ plan }) => savingInWords(plan) },
       { heading: "Supplier", cell: ({ stock }) => stock.supplier },
     ],
-    "Sheets, laminate and bars",
+    "Sheets, laminate and bars, before price breaks, shipping and tax",
   );
 }
 
@@ -185,10 +185,9 @@ export function buyingAnswer(job: Job): string {
     plans.map((plan) => plan.bound.cost),
     job.case.currency,
   );
-  const count = (needs: readonly { readonly plan: { readonly sheets: readonly unknown[] } }[]): number =>
-    needs.reduce((sum, { plan }) => sum + plan.sheets.length, 0);
-  const barCount = bars.reduce((sum, { plan }) => sum + plan.bars.length, 0);
+  const count = (needs: readonly Parameters<typeof boughtOf>[0][]): number =>
+    needs.reduce((sum, need) => sum + boughtOf(need), 0);
   const { sheets: kerf } = job.review.purchases.kerfs;
   const proven = plans.every(({ proof }) => proof.proven) ? "proven" : "not all proven";
-  return `${count(sheets)} sheets of ply, ${count(facings)} of laminate and ${barCount} bars cost ${Money.show(cost)}; no plan can cost less than ${Money.show(least)} (${proven}). Kerf ${Length.show(kerf.kerf, { unit: "mm", digits: 2 })}, ${kerf.from}.`;
+  return `${count(sheets)} sheets of ply, ${count(facings)} of laminate and ${count(bars)} bars to buy cost ${Money.show(cost)}; no plan can cost less than ${Money.show(least)} (${proven}). Kerf ${Length.show(kerf.kerf, { unit: "mm", digits: 2 })}, ${kerf.from}.`;
 }

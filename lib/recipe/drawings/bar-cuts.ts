@@ -28,6 +28,11 @@ export function barCutsDrawing(
   );
 }
 
+/** The bar's number and length; the name of one from the rack. */
+function barTitle(label: string, { from, stock, length }: CutBar, rule: Rule): string {
+  return `${label}: ${rule.drawn(length)}${from === "rack" ? `, from the rack: ${stock}` : ""}`;
+}
+
 function barMarks(
   { label, cut }: NumberedStock<CutBar>,
   y: number,
@@ -38,7 +43,7 @@ function barMarks(
   const height = 2.2 * letter;
   const whole = millimetres(cut.length);
   return [
-    { mark: "text", at: { x: 0, y: y + height + 0.4 * letter }, text: `${label}: ${rule.drawn(cut.length)}` },
+    { mark: "text", at: { x: 0, y: y + height + 0.4 * letter }, text: barTitle(label, cut, rule) },
     { mark: "rectangle", role: "waste", at: { x: 0, y }, width: whole, height },
     ...cut.pieces.flatMap(({ name, start, length }): DrawingMark[] => {
       const [x, width] = [millimetres(start), millimetres(length)];

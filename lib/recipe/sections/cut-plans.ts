@@ -9,7 +9,6 @@ import type { GoodFace } from "../good-face.js";
 import { group, sentence, when } from "../make-block.js";
 import { type CodedPiece, codeOf, type NumberedStock } from "../pieces.js";
 import type { GroupBlock } from "../recipe.js";
-import { grouped } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
 /** A drawing and the order of cuts for each sheet. */
@@ -37,9 +36,10 @@ function trimOf({ pieces, offcuts }: CutSheet): Length {
 }
 
 /** A drawing, the stop settings and the order of pieces for the bars of each extrusion. */
-export function barGroups({ bars, pieces, rule }: Workshop): GroupBlock[] {
-  return grouped(bars, ({ cut }) => cut.stock).map(([stock, ofStock]) =>
-    group(
+export function barGroups({ bars, purchases, pieces, rule }: Workshop): GroupBlock[] {
+  return purchases.bars.map(({ stock: { name: stock }, plan }) => {
+    const ofStock = bars.filter(({ cut }) => plan.bars.includes(cut));
+    return group(
       `Bars: ${stock}`,
       barCutsDrawing(stock, ofStock, pieces.bars, rule),
       stopTable(stock, ofStock, pieces.bars, rule),
@@ -59,11 +59,11 @@ export function barGroups({ bars, pieces, rule }: Workshop): GroupBlock[] {
       sentence(
         "Without a stop, measure each piece from the fresh end of the bar, never several along the bar at once: every cut takes its kerf.",
       ),
-    ),
-  );
+    );
+  });
 }
 
-function barOrder({ pieces, from }: CutBar, coded: readonly CodedPiece<unknown>[]): string {
+function barOrder({ pieces, from, stock }: CutBar, coded: readonly CodedPiece<unknown>[]): string {
   const order = pieces.map(({ name }) => codeOf(coded, name)).join(", ");
-  return from === "rack" ? `${order} (from the rack)` : order;
+  return from === "rack" ? `${order} (from the rack: ${stock})` : order;
 }

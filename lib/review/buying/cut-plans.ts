@@ -8,6 +8,7 @@ import {
   type SheetJob,
   type SheetPiece,
   type SheetPlan,
+  type StockSheet,
   sheetEdgeTrim,
 } from "../../cutting/index.js";
 import {
@@ -15,11 +16,12 @@ import {
   type BarStock,
   type FacingPart,
   type FacingStock,
+  type Leftover,
   type PanelPart,
   type SheetStock,
   sheetPieces,
 } from "../../design/index.js";
-import { Angle } from "../../quantity/index.js";
+import { Angle, money } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { CutNeed } from "./purchase-list.js";
 import { kerfFor } from "./shop-allowances.js";
@@ -43,7 +45,7 @@ export function sheetJobs(input: ReviewInput): readonly SheetStockJob[] {
     stock,
     job: {
       pieces: panels.filter(({ sheet }) => sheet.name === stock.name).map(panelPiece),
-      stock: [stock],
+      stock: [...offcutsOf(stock.name, input), stock],
       kerf: kerfFor("sheets", input).kerf,
       edgeTrim: sheetEdgeTrim,
     },
@@ -62,7 +64,7 @@ export function facingNeeds(input: ReviewInput): readonly CutNeed<FacingStock, S
     stock,
     plan: planSheets({
       pieces: facings.filter((facing) => facing.stock.name === stock.name).map(facingPiece),
-      stock: [stock],
+      stock: [...offcutsOf(stock.name, input), stock],
       kerf: kerfFor("sheets", input).kerf,
     }),
   }));
@@ -76,6 +78,7 @@ export function barJobs(input: ReviewInput): readonly BarStockJob[] {
     job: {
       pieces: bars.filter((bar) => bar.stock.name === stock.name).map(barPiece),
       stock: [stock],
+      leftovers: leftoversOf(stock.name, input),
       kerf: kerfFor("bars", input).kerf,
       endTrim: barEndTrim,
     },
@@ -85,6 +88,18 @@ export function barJobs(input: ReviewInput): readonly BarStockJob[] {
 /** Which extrusion bars to buy and how to cut them. */
 export function barNeeds(input: ReviewInput): readonly CutNeed<BarStock, BarPlan>[] {
   return barJobs(input).map(({ stock, job }) => ({ stock, plan: planBars(job) }));
+}
+
+function leftoversOf(stock: string, { offers }: ReviewInput): readonly Leftover[] {
+  return (offers?.leftovers ?? []).filter((one) => one.stock === stock);
+}
+
+/** Offcuts on the rack as sheets that cost nothing. */
+function offcutsOf(stock: string, input: ReviewInput): readonly StockSheet[] {
+  const price = money(0, input.case.currency);
+  return leftoversOf(stock, input).flatMap(({ name, length, width, count }) =>
+    width === undefined ? [] : [{ name, length, width, price, available: count }],
+  );
 }
 
 /** Each stock once, in the order the parts first ask for it. */

@@ -2,8 +2,9 @@ import { planSheets } from "../../cutting/index.js";
 import type { Length } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { sheetJobs } from "./cut-plans.js";
+import { boughtOf } from "./purchase-list.js";
 
-/** Sheets of one stock at one kerf. */
+/** Sheets bought of one stock at one kerf. */
 export interface KerfRow {
   readonly stock: string;
   readonly kerf: Length;
@@ -17,7 +18,7 @@ export function kerfSweep(input: ReviewInput, kerfs: readonly Length[]): readonl
   return sheetJobs(input).flatMap(({ stock, job }) =>
     kerfs.map((kerf) => {
       const plan = planSheets({ ...job, kerf });
-      return { stock: stock.name, kerf, sheets: plan.sheets.length, atLeast: plan.bound.count };
+      return { stock: stock.name, kerf, sheets: boughtOf({ stock, plan }), atLeast: plan.bound.count };
     }),
   );
 }

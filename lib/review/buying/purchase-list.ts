@@ -1,5 +1,5 @@
 /** What a case needs bought, trade by trade, each with the plan behind the count. */
-import type { BarPlan, SheetPlan } from "../../cutting/index.js";
+import type { BarPlan, Purchase, SheetPlan } from "../../cutting/index.js";
 import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock } from "../../design/index.js";
 import type { Area, Money, Volume } from "../../quantity/index.js";
 import type { KnownKerf } from "./shop-allowances.js";
@@ -20,6 +20,14 @@ export interface PurchaseList {
 export interface CutNeed<Stock, Plan> {
   readonly stock: Stock;
   readonly plan: Plan;
+}
+
+/** How many of the stock a plan buys; the rest of what it cuts comes from the rack. */
+export function boughtOf({
+  stock,
+  plan,
+}: CutNeed<{ readonly name: string }, { readonly purchases: readonly Purchase[] }>): number {
+  return plan.purchases.find((purchase) => purchase.stock === stock.name)?.count ?? 0;
 }
 
 /** Adhesive by the container. */

@@ -15,9 +15,11 @@ export type Bill = BillTotal & {
 /** Prices to be tried: by how much the price of an item is multiplied, its breaks with it. */
 export type PriceFactors = Readonly<Record<string, number>>;
 
+const nothingOffered: Offers = { priceBreaks: [], suppliers: [], leftovers: [] };
+
 /** The bill with price breaks, shipping and tax, at the prices of the tables or at others. */
 export function billOf(
-  { parts, offers = { priceBreaks: [], suppliers: [] } }: Pick<ReviewInput, "parts" | "offers">,
+  { parts, offers = nothingOffered }: Pick<ReviewInput, "parts" | "offers">,
   purchases: PurchaseList,
   factors: PriceFactors = {},
 ): Bill {

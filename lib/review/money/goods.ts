@@ -3,7 +3,7 @@ import type { BarPlan, SheetPlan } from "../../cutting/index.js";
 import type { Parts } from "../../design/index.js";
 import type { BillLine, SectionShare } from "../../money/index.js";
 import { Mass, type Money } from "../../quantity/index.js";
-import type { PurchaseList } from "../buying/purchase-list.js";
+import { boughtOf, type PurchaseList } from "../buying/purchase-list.js";
 import { stockShares } from "./section-shares.js";
 
 /** Trades in the order a bill lists them. */
@@ -36,8 +36,12 @@ function line(trade: Trade, { name, price, supplier }: Sold, { used, ...amount }
   };
 }
 
-/** The goods of a case, trade by trade; washers are lines of their own, and too light to count. */
+/** What is bought for a case, trade by trade, nothing for what comes from the rack; washers are lines of their own, and too light to count. */
 export function goodsOf(parts: Parts, purchases: PurchaseList): BillLine[] {
+  return everyLine(parts, purchases).filter(({ quantity }) => quantity > 0);
+}
+
+function everyLine(parts: Parts, purchases: PurchaseList): BillLine[] {
   const shares = stockShares(parts);
   return [
     ...purchases.sheets.map(({ stock, plan }) =>
@@ -53,7 +57,7 @@ export function goodsOf(parts: Parts, purchases: PurchaseList): BillLine[] {
     ...purchases.bars.map(({ stock, plan }) =>
       line("edges", stock, {
         shares: shares.bar(stock.name),
-        quantity: plan.bars.length,
+        quantity: boughtOf({ stock, plan }),
         used: barsUsed(plan),
         unit: "bar",
         mass: Mass.si(stock.massPerLength * stock.length),
@@ -82,27 +86,34 @@ export function goodsOf(parts: Parts, purchases: PurchaseList): BillLine[] {
 }
 
 interface Slab {
+  readonly name: string;
   readonly length: number;
   readonly width: number;
   readonly thickness: number;
   readonly density: number;
 }
 
-/** Sheets bought and sheets' worth of pieces. */
-function sheetsOf({ sheets }: SheetPlan, { length, width, thickness, density }: Slab) {
-  const used = sheets.reduce((sum, sheet) => {
-    const cut = sheet.pieces.reduce((area, piece) => area + piece.length * piece.width, 0);
-    return sum + cut / (sheet.length * sheet.width);
-  }, 0);
-  return { quantity: sheets.length, used, mass: Mass.si(length * width * thickness * density) };
+/** Sheets bought, and sheets' worth of pieces cut from them. */
+function sheetsOf(plan: SheetPlan, stock: Slab) {
+  const used = plan.sheets
+    .filter((sheet) => sheet.stock === stock.name)
+    .reduce((sum, sheet) => {
+      const cut = sheet.pieces.reduce((area, piece) => area + piece.length * piece.width, 0);
+      return sum + cut / (sheet.length * sheet.width);
+    }, 0);
+  const { length, width, thickness, density } = stock;
+  const mass = Mass.si(length * width * thickness * density);
+  return { quantity: boughtOf({ stock, plan }), used, mass };
 }
 
-/** Bars' worth of pieces. */
+/** Bars' worth of pieces cut from those that are bought. */
 function barsUsed({ bars }: BarPlan): number {
-  return bars.reduce(
-    (sum, { pieces, length }) => sum + pieces.reduce((cut, piece) => cut + piece.length, 0) / length,
-    0,
-  );
+  return bars
+    .filter(({ from }) => from === "bought")
+    .reduce(
+      (sum, { pieces, length }) => sum + pieces.reduce((cut, piece) => cut + piece.length, 0) / length,
+      0,
+    );
 }
 
 function fastenerLines(

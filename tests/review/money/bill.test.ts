@@ -10,7 +10,7 @@ const { parts } = job;
 const { purchases } = job.review;
 const plain = billOf({ parts }, purchases);
 const usd = (amount: number) => money(amount, "USD");
-const none = { priceBreaks: [], suppliers: [] };
+const none = { priceBreaks: [], suppliers: [], leftovers: [] };
 
 test("shipping and tax of an order are lines of their own", () => {
   const suppliers = [{ name: "timber yard", shipping: usd(35), tax: ratio(0.1) }];
