@@ -1,6 +1,7 @@
 /** What rides inside: each question answered, failed, and left open for want of a measurement. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { workedView } from "../../lib/page/to-view.js";
 import { airFindings } from "../../lib/review/fit-out/air-findings.js";
 import { cableFindings } from "../../lib/review/fit-out/cable-findings.js";
 import { clearanceFindings } from "../../lib/review/fit-out/clearance-findings.js";
@@ -39,8 +40,9 @@ function job(
   return designOf({ ...smallJob, ...tables, "case.yaml": text });
 }
 
-function find(input: ReviewInput, id: string): Finding {
-  const found = [
+/** Every question about heat, power, cables, screens and what holds shelves; not the costly ones about panels. */
+function asked(input: ReviewInput): readonly Finding[] {
+  return [
     ...heatFindings(input),
     ...sunFindings(input),
     ...airFindings(input),
@@ -51,7 +53,11 @@ function find(input: ReviewInput, id: string): Finding {
     ...clearanceFindings(input),
     ...mountFindings(input),
     ...input.parts.shelves.flatMap((part) => [slideFinding(input, part), ...platformFindings(input, part)]),
-  ].find((one) => one.id === id);
+  ];
+}
+
+function find(input: ReviewInput, id: string): Finding {
+  const found = asked(input).find((one) => one.id === id);
   if (!found) throw new Error(`no finding ${id}`);
   return found;
 }
@@ -368,4 +374,27 @@ describe("lamps, mounts and platforms", () => {
     expect(used(", bracket: 100", "glue")).toBeCloseTo(used(", bracket: 50", "glue") / 4, 9);
     expect(used("", "screws")).toBeCloseTo(10 * used(", bracket: 50", "screws"), 9);
   });
+});
+
+test("every worked line has a line with its numbers, in inches and in millimetres, but for the fit and what is solved in steps", () => {
+  const plug = "plug: { at: right, length: 40, cable: 8, bend factor: 6 }";
+  const pane =
+    "pane: { strip: 4, squeeze: 30 %, clearance: 0.5, set test: [4, 2.8, 3.7], clamp: { force: 24 N, pad: [12, 40] }, stands: 100 kPa }";
+  const input = job({
+    meter: `, power: 90 W, needs: { hottest: 40 °C, cold start: 10, ${plug}, ${pane}, mounts: { count: 4, rate: 1 N/mm } }`,
+    services: services(`  altitude: 900000
+  sun: { facing: dark, strength: 900 W/m2 }
+  battery: { capacity: 50 Ah, voltage: 12 V, usable: 80 %, must last: 2 h }
+  mains: { voltage: 230 V, breaker: 10 A, cable gauge: 14, cable length: 10000, plug strip: { rated: 10 A, sockets: 4 } }
+  cooling: { box: ${vents} }`),
+  });
+  const lines = asked(input).flatMap(({ because }) => because);
+  const bare = (system: "inch" | "metric"): readonly string[] => [
+    ...new Set(
+      lines.filter((line) => workedView(line, { system }).substituted.length === 0).map(({ id }) => id),
+    ),
+  ];
+  expect(lines.length).toBeGreaterThan(20);
+  expect(bare("metric")).toEqual(["heat.vented"]);
+  expect(bare("inch")).toEqual(["heat.vented"]);
 });
