@@ -61,6 +61,7 @@ export type SourceKey =
   | "statics"
   | "geometry"
   | "finite-element-cases"
+  | "finite-element-procedures"
   | "mixed-interpolated-plates"
   | "astm-f970"
   | "fmcsa-393"
@@ -227,6 +228,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   "fmcsa-393": { title: "49 CFR 393 Protection against shifting and falling cargo", author: "US DOT" },
   "rolling-friction": { title: "Rolling friction of wheels, calculation pages of drive makers" },
   "en-1990": { title: "EN 1990 Basis of structural design", author: "CEN", year: 2002 },
+  "finite-element-procedures": { title: "Finite Element Procedures", author: "K. J. Bathe", year: 1996 },
   "en-12195": {
     title: "EN 12195-1 Load restraining on road vehicles - Calculation of securing forces",
     author: "CEN",

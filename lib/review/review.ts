@@ -1,3 +1,6 @@
+import { boxFindings } from "./box/box-findings.js";
+import { type CaseBox, caseBox } from "./box/case-box.js";
+import { hardwareForceFindings } from "./box/hardware-findings.js";
 import type { PurchaseList } from "./buying/purchase-list.js";
 import { purchaseList } from "./buying/purchases.js";
 import type { Finding } from "./finding.js";
@@ -31,6 +34,8 @@ export interface Review {
   readonly money: readonly Finding[];
   /** All of them. */
   readonly findings: readonly Finding[];
+  /** The case as joined boxes under its load cases. */
+  readonly box: CaseBox;
   readonly purchases: PurchaseList;
   /** Of everything to buy, with price breaks, shipping and tax. */
   readonly bill: Bill;
@@ -41,14 +46,17 @@ export interface Review {
 /** Reviews a case. */
 export function reviewCase(input: ReviewInput): Review {
   const once = lazily();
+  const box = (): CaseBox => review.box;
   const review: Review = {
     get stiffness() {
       return once("stiffness", () =>
-        [...panelSagFindings(input), ...shelfSagFindings(input)].map(saidInFull),
+        [...panelSagFindings(input, box), ...boxFindings(input, box), ...shelfSagFindings(input)].map(
+          saidInFull,
+        ),
       );
     },
     get joints() {
-      return once("joints", () => jointFindings(input).map(saidInFull));
+      return once("joints", () => jointFindings(input, box).map(saidInFull));
     },
     get travel() {
       return once("travel", () => travelFindings(input));
@@ -61,6 +69,9 @@ export function reviewCase(input: ReviewInput): Review {
     },
     get findings() {
       return [...review.stiffness, ...review.joints, ...review.travel, ...review.fitOut, ...review.money];
+    },
+    get box() {
+      return once("box", () => caseBox(input));
     },
     get purchases() {
       return once("purchases", () => purchaseList(input));
@@ -79,7 +90,7 @@ export function reviewCase(input: ReviewInput): Review {
 }
 
 /** Every question about what is riveted, screwed, hinged and hung. */
-function jointFindings(input: ReviewInput): readonly Finding[] {
+function jointFindings(input: ReviewInput, box: () => CaseBox): readonly Finding[] {
   return [
     ...gripFindings(input),
     edgeDistanceFinding(input),
@@ -88,11 +99,12 @@ function jointFindings(input: ReviewInput): readonly Finding[] {
     ...cornerFindings(input),
     ...casterFindings(input),
     ...hingeFindings(input),
-    ...seamFindings(input),
+    ...seamFindings(input, box),
     ...latchFindings(input),
     ...insertFindings(input),
     ...shelfJointFindings(input),
     ...hungFindings(input),
+    ...hardwareForceFindings(input, box),
   ];
 }
 

@@ -10,6 +10,7 @@ const textbooks: readonly SourceKey[] = [
   "strength-of-materials",
   "machine-design",
   "mixed-interpolated-plates",
+  "finite-element-procedures",
 ];
 
 /**

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { openJob } from "../../lib/job/index.js";
 import { Length, standardGravity } from "../../lib/quantity/index.js";
 import { caseOutcome } from "../../lib/review/box/case-outcomes.js";
-import { type CaseSystem, caseSystem, linkOf } from "../../lib/review/box/case-system.js";
+import { type CaseSystem, caseSystem, joinedBodies, linkOf } from "../../lib/review/box/case-system.js";
 import { type LoadedCase, loadedCases } from "../../lib/review/box/load-cases.js";
 import { sectionStiffness } from "../../lib/review/box/section-stiffness.js";
 import type { ReviewInput } from "../../lib/review/index.js";
@@ -11,8 +11,8 @@ import { massItems } from "../../lib/review/index.js";
 
 const job = openJob("soil-lab");
 /** A rough mesh: laws hold on any. */
-const rough = 7;
-const system = caseSystem(job, rough);
+const rough = 11;
+const system = caseSystem(job, joinedBodies(job, rough));
 const cases = loadedCases(system);
 
 function caseOf(id: string): LoadedCase {
@@ -119,7 +119,7 @@ describe("a section by itself", () => {
         })),
       },
     };
-    const thicker = sectionStiffness(caseSystem(thick, rough), 0);
+    const thicker = sectionStiffness(joinedBodies(thick, rough), 0);
     expect(thicker.racking[0]).toBeGreaterThan(lower!.racking[0]);
     expect(thicker.racking[1]).toBeGreaterThan(lower!.racking[1]);
     expect(thicker.twist).toBeGreaterThan(lower!.twist);
@@ -130,7 +130,7 @@ describe("what cannot be solved is named", () => {
   const changed = (changes: Partial<ReviewInput["parts"]>): (() => CaseSystem) => {
     const input = { ...job, parts: { ...job.parts, ...changes } };
     return () => {
-      const tried = caseSystem(input, rough);
+      const tried = caseSystem(input, joinedBodies(input, rough));
       loadedCases(tried);
       return tried;
     };

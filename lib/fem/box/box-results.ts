@@ -67,7 +67,10 @@ export function heldUp({ structure, displacement, forces, factors }: MovedBox): 
  * @param name of the face
  * @returns m, as a size
  */
-export function sagBetweenCorners({ structure, displacement }: MovedBox, name: FaceName): number {
+export function sagBetweenCorners(
+  { structure, displacement }: Pick<MovedBox, "structure" | "displacement">,
+  name: FaceName,
+): number {
   const face = structure.faces.find((one) => one.name === name);
   if (!face) throw new RangeError(`${structure.problem.name}: there is no face ${name}`);
   const { axes } = frames[name];

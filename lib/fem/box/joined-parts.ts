@@ -37,6 +37,8 @@ export interface Link {
 export interface JoinedParts {
   readonly parts: readonly FreePart[];
   readonly links: readonly PreparedLink[];
+  /** How much longer spring i gets when spring j pulls with -1, the parts held where they were factored. */
+  readonly give: (i: number, j: number) => number;
 }
 
 /** A spring and how the parts give way to it. */
@@ -78,7 +80,24 @@ export function joinedParts(parts: readonly FreePart[], links: readonly Link[]):
       return { ...end, displacement: moved[end.part]!.next().value!, rigid };
     }),
   }));
-  return { parts, links: prepared };
+  return { parts, links: prepared, give: giveTable(prepared) };
+}
+
+function giveTable(links: readonly PreparedLink[]): JoinedParts["give"] {
+  const size = links.length;
+  const table = new Float64Array(size * size);
+  links.forEach(({ ends: pulled }, j) => {
+    for (let i = j; i < size; i++) {
+      const { link, ends } = links[i]!;
+      const value = pulled.reduce((sum, { part, displacement }) => {
+        const own = ends.filter((end) => end.part === part);
+        return sum + stretchOf({ link, ends: own }, () => displacement);
+      }, 0);
+      table[i * size + j] = value;
+      table[j * size + i] = value;
+    }
+  });
+  return (i, j) => table[i * size + j]!;
 }
 
 type SignedEnd = LinkEnd & Pick<PreparedEnd, "sign">;
@@ -107,7 +126,10 @@ function placeOf(parts: readonly FreePart[], { part, fitting }: LinkEnd): BoxSpo
 }
 
 /** How much longer a spring gets as its ends move. */
-export function stretchOf({ link, ends }: PreparedLink, moved: (part: number) => Float64Array): number {
+export function stretchOf(
+  { link, ends }: Pick<PreparedLink, "link"> & { readonly ends: readonly SignedEnd[] },
+  moved: (part: number) => Float64Array,
+): number {
   return ends.reduce((sum, { part, fitting, sign }) => {
     const motion = fittingMotion(fitting, moved(part));
     return sum + sign * link.along.reduce((way, share, axis) => way + share * motion[axis]!, 0);

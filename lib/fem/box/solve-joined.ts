@@ -34,12 +34,11 @@ export function movedJoined(
   const wrenches = joined.parts.map((part, i) => wrenchOf(part.structure.nodes, loads[i]!));
   const candidates = [...joined.links.keys()].filter((i) => inUse(joined.links[i]!.link));
   const gaps = joined.links.map((link) => stretchOf(link, (part) => free[part]!));
-  const give = giveTable(joined, candidates);
   let active = candidates;
   for (let round = 0; round < mostRounds; round++) {
     refuseLoose(joined, active);
-    const { forces, rigid } = balanced(joined, active, give, gaps, wrenches);
-    const stretches = candidates.map((i) => stretchUnder(joined, i, active, give, gaps, forces, rigid));
+    const { forces, rigid } = balanced(joined, active, gaps, wrenches);
+    const stretches = candidates.map((i) => stretchUnder(joined, i, active, gaps, forces, rigid));
     const next = candidates.filter((i, k) => works(joined.links[i]!.link.only, stretches[k]!));
     if (next.length === active.length && next.every((i, k) => i === active[k]))
       return answer(joined, free, active, forces, rigid);
@@ -71,25 +70,6 @@ function wrenchOf(nodes: readonly BoxSpot[], load: Float64Array): Float64Array {
   return wrench;
 }
 
-/** How much longer spring i gets when spring j pulls with -1, the parts held where they were factored. */
-type GiveTable = (i: number, j: number) => number;
-
-function giveTable({ links }: JoinedParts, candidates: readonly number[]): GiveTable {
-  const size = links.length;
-  const table = new Float64Array(size * size);
-  for (const i of candidates)
-    for (const j of candidates)
-      if (j <= i) {
-        const value = links[j]!.ends.reduce((sum, end) => {
-          const ends = links[i]!.ends.filter(({ part }) => part === end.part);
-          return sum + stretchOf({ link: links[i]!.link, ends }, () => end.displacement);
-        }, 0);
-        table[i * size + j] = value;
-        table[j * size + i] = value;
-      }
-  return (i, j) => table[i * size + j]!;
-}
-
 /** Force of each active spring, and the rigid movement of each part. */
 interface Balance {
   readonly forces: Float64Array;
@@ -98,9 +78,8 @@ interface Balance {
 
 /** Springs as long as their forces say, and every part in balance. */
 function balanced(
-  { parts, links }: JoinedParts,
+  { parts, links, give }: JoinedParts,
   active: readonly number[],
-  give: GiveTable,
   gaps: readonly number[],
   wrenches: readonly Float64Array[],
 ): Balance {
@@ -131,10 +110,9 @@ function balanced(
 }
 
 function stretchUnder(
-  { links }: JoinedParts,
+  { links, give }: JoinedParts,
   i: number,
   active: readonly number[],
-  give: GiveTable,
   gaps: readonly number[],
   forces: Float64Array,
   rigid: Float64Array,

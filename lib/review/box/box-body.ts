@@ -7,10 +7,11 @@ import {
   type Cutout,
   type FaceName,
   frames,
+  type Sheet,
   type Spot,
 } from "../../fem/index.js";
 import type { ReviewInput } from "../review-input.js";
-import { panelSheet } from "../stiffness/panel-sheet.js";
+import { type ModuliShares, panelSheet } from "../stiffness/panel-sheet.js";
 import { boxFaces } from "./box-faces.js";
 import { edgeJoints } from "./edge-joints.js";
 
@@ -45,9 +46,9 @@ export function facePanels({ parts }: ReviewInput, section: string): readonly Fa
 
 /**
  * A section as a box: panels meet at their middle planes, half a sheet outside the inside. Riveted edges give, others
- * are rigid. Sharp corners stand for rounded ones; what cuts less than 2 % of a face away is left whole.
+ * are rigid. Sharp corners stand for rounded ones; what cuts less than 5 % of a face away is left whole.
  */
-export function sectionBody(input: ReviewInput, section: string): BoxBody {
+export function sectionBody(input: ReviewInput, section: string, shares?: ModuliShares): BoxBody {
   const panels = facePanels(input, section);
   const part = input.parts.sections.find(({ name }) => name === section);
   if (!part) throw new RangeError(`box: no section "${section}"`);
@@ -62,7 +63,10 @@ export function sectionBody(input: ReviewInput, section: string): BoxBody {
   ];
   const places = new Map(panels.map((panel) => [panel.id, placeIn(panel, margins, inside)]));
   const faces = Object.fromEntries(
-    panels.map((panel) => [boxFaces[panel.face][0], boxFace(panel, places.get(panel.id)!, input)]),
+    panels.map((panel) => [
+      boxFaces[panel.face][0],
+      boxFace(panel, places.get(panel.id)!, panelSheet(panel, input, shares)),
+    ]),
   );
   const plain: BoxProblem = { name: `the ${section} section`, length, width, height, faces };
   const { x, y, z } = part.insideLow;
@@ -106,13 +110,13 @@ function placeIn(
 }
 
 /** A smaller share of its face an opening is left out at. */
-const smallShare = 0.02;
+const smallShare = 0.05;
 
-function boxFace(panel: FacePanel, place: (point: PanelPoint) => FacePlace, input: ReviewInput): BoxFace {
+function boxFace(panel: FacePanel, place: (point: PanelPoint) => FacePlace, sheet: Sheet): BoxFace {
   const matters = ({ area }: PlacedOpening): boolean =>
     area > smallShare * panel.clearWidth * panel.clearHeight;
   return {
-    sheet: panelSheet(panel, input),
+    sheet,
     regions: [],
     cutouts: panel.openings.filter(matters).map((opening) => cutoutOf(opening, place)),
   };
@@ -151,7 +155,12 @@ function cutoutOf(
 }
 
 /** A door leaf as a body of one face, in the plane of the face it closes. */
-export function leafBody(input: ReviewInput, leaf: PanelPart, section: BoxBody): BoxBody {
+export function leafBody(
+  input: ReviewInput,
+  leaf: PanelPart,
+  section: BoxBody,
+  shares?: ModuliShares,
+): BoxBody {
   const [name, reversed] = boxFaces[leaf.face!];
   const { axes, far } = frames[name];
   const [along, across, through] = axes;
@@ -166,7 +175,7 @@ export function leafBody(input: ReviewInput, leaf: PanelPart, section: BoxBody):
     face: name,
     spot: [reversed ? leaf.width - u : u, v],
   });
-  const face: BoxFace = { sheet: panelSheet(leaf, input), regions: [], cutouts: [] };
+  const face: BoxFace = { sheet: panelSheet(leaf, input, shares), regions: [], cutouts: [] };
   return {
     name: leaf.id,
     section: section.name,

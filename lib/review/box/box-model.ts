@@ -8,9 +8,9 @@ import {
   type FreePart,
   fittingOn,
   freePart,
-  usualBoxSize,
 } from "../../fem/index.js";
 import type { ReviewInput } from "../review-input.js";
+import type { ModuliShares } from "../stiffness/panel-sheet.js";
 import { type BoxBody, leafBody, sectionBody } from "./box-body.js";
 
 /** Bodies of the case, free. */
@@ -20,28 +20,33 @@ export interface BoxModel {
   readonly parts: readonly FreePart[];
 }
 
-/** Times the usual size of a box's elements. */
-export type Coarseness = number;
+/** About how many elements a section would have if none were needed for seams and openings. */
+export type Fineness = number;
 
 /**
  * Meshes and factors every section and leaf.
  *
  * @param input the case
- * @param coarseness of the sections' meshes
+ * @param fineness of the sections' meshes
+ * @param shares of the measured moduli; as measured when left out
  * @throws RangeError that names what cannot be meshed or is loose in itself
  */
-export function boxModel(input: ReviewInput, coarseness: Coarseness): BoxModel {
-  const sections = input.parts.sections.map(({ name }) => sectionBody(input, name));
+export function boxModel(input: ReviewInput, fineness: Fineness, shares?: ModuliShares): BoxModel {
+  const sections = input.parts.sections.map(({ name }) => sectionBody(input, name, shares));
   const leaves = input.parts.panels.flatMap((panel) => {
     const section = sections.find(({ section: own }) => own === panel.section);
-    return panel.role === "leaf" && section ? [leafBody(input, panel, section)] : [];
+    return panel.role === "leaf" && section ? [leafBody(input, panel, section, shares)] : [];
   });
   const bodies = [...sections, ...leaves];
   const parts = bodies.map(({ problem, at }, i) => {
-    const size = i < sections.length ? coarseness * usualBoxSize(problem) : leafSize(problem);
+    const size = i < sections.length ? sectionSize(problem, fineness) : leafSize(problem);
     return freePart(boxStructure(problem, size), at);
   });
   return { bodies, parts };
+}
+
+function sectionSize({ length, width, height }: BoxBody["problem"], fineness: Fineness): number {
+  return Math.sqrt((2 * (length * width + length * height + width * height)) / fineness);
 }
 
 /** A few elements each way are enough for a leaf, which hardly bends. */

@@ -2,16 +2,15 @@
 import type { ContentPart, ShelfPart } from "../../design/index.js";
 import {
   type BoxSpot,
-  boxFreedoms,
   extents,
   type FaceName,
   type FaceSpots,
   type Fitting,
   frames,
   isMaterial,
+  nodeMasses,
   pullAt,
   type Spot,
-  sheetMass,
   weightLoad,
 } from "../../fem/index.js";
 import { type MassItem, massItems } from "../masses.js";
@@ -31,8 +30,8 @@ interface Rider {
 export interface CaseMasses {
   readonly model: BoxModel;
   readonly riders: readonly Rider[];
-  /** By body: what the mass of its sheets is multiplied by to weigh all that is fixed to them. */
-  readonly shares: readonly number[];
+  /** By body: at each of its nodes, the sheets with all that is fixed to them, kg. */
+  readonly fixed: readonly Float64Array[];
   readonly items: readonly MassItem[];
 }
 
@@ -46,7 +45,8 @@ export type Field = (place: BoxSpot) => BoxSpot;
 export function caseMasses(input: ReviewInput, model: BoxModel): CaseMasses {
   const items = massItems(input);
   const shelves = new Set(input.parts.shelves.map(({ panel }) => panel.id));
-  const own = model.parts.map(({ structure }) => sheetMass(structure));
+  const sheets = model.parts.map(({ structure }) => nodeMasses(structure));
+  const own = sheets.map((masses) => masses.reduce((sum, mass) => sum + mass, 0));
   const shares = model.bodies.map(({ name, section }, i) => {
     if (name !== section) return 1;
     const fixed = items
@@ -62,7 +62,8 @@ export function caseMasses(input: ReviewInput, model: BoxModel): CaseMasses {
     ...input.parts.contents.map((content) => contentRider(input, model, content)),
     ...input.parts.shelves.map((shelf) => shelfRider(model, shelf)),
   ];
-  return { model, riders, shares, items };
+  const spread = sheets.map((masses, i) => masses.map((mass) => shares[i]! * mass));
+  return { model, riders, fixed: spread, items };
 }
 
 /**
@@ -71,13 +72,9 @@ export function caseMasses(input: ReviewInput, model: BoxModel): CaseMasses {
  * @param masses of the case
  * @param field acceleration that pulls at each place
  */
-export function massLoads({ model, riders, shares }: CaseMasses, field: Field): readonly Float64Array[] {
+export function massLoads({ model, riders, fixed }: CaseMasses, field: Field): readonly Float64Array[] {
   return model.parts.map(({ structure, at }, body) => {
-    const load = weightLoad(
-      structure,
-      ([x, y, z]) => field([x + at[0], y + at[1], z + at[2]]),
-      shares[body]!,
-    );
+    const load = weightLoad(structure, fixed[body]!, ([x, y, z]) => field([x + at[0], y + at[1], z + at[2]]));
     for (const rider of riders)
       if (rider.body === body) {
         const [x, y, z] = rider.fitting.at;
@@ -86,11 +83,6 @@ export function massLoads({ model, riders, shares }: CaseMasses, field: Field): 
       }
     return load;
   });
-}
-
-/** No force on any body. */
-export function noLoads({ parts }: BoxModel): readonly Float64Array[] {
-  return parts.map(({ structure }) => new Float64Array(boxFreedoms * structure.nodes.length));
 }
 
 function contentRider(input: ReviewInput, model: BoxModel, part: ContentPart): Rider {

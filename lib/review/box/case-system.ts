@@ -1,34 +1,55 @@
 /** The bodies of the case with every spring that any load case uses. */
 import { type JoinedParts, joinedParts, type PreparedLink } from "../../fem/index.js";
 import type { ReviewInput } from "../review-input.js";
-import { type BoxModel, boxModel, type Coarseness } from "./box-model.js";
+import type { ModuliShares } from "../stiffness/panel-sheet.js";
+import { type BoxModel, boxModel, type Fineness } from "./box-model.js";
 import { type CaseMasses, caseMasses } from "./case-loads.js";
 import { type CaseLink, hardwareLinks } from "./hardware-links.js";
 import { bearingLinks, sectionNumbers, standLinks } from "./standing-links.js";
 
-/** A case ready for its load cases. */
-export interface CaseSystem {
+/** Bodies with springs, ready to be loaded. */
+export interface JoinedBodies {
   readonly input: ReviewInput;
   readonly model: BoxModel;
-  readonly masses: CaseMasses;
   readonly joined: JoinedParts;
 }
 
+/** A case ready for its load cases. */
+export interface CaseSystem extends JoinedBodies {
+  readonly masses: CaseMasses;
+}
+
 /**
- * Works the case out on one mesh.
+ * Sections, doors and all that joins them, on one mesh.
  *
  * @param input the case
- * @param coarseness of the mesh
+ * @param fineness of the mesh
  * @throws RangeError that names what is loose, does not touch or lies on no material
  */
-export function caseSystem(input: ReviewInput, coarseness: Coarseness): CaseSystem {
-  const model = boxModel(input, coarseness);
-  const links = [
-    ...hardwareLinks(input, model),
-    ...bearingLinks(input, model),
-    ...sectionNumbers(model).flatMap((number) => standLinks(model, number)),
-  ];
-  return { input, model, masses: caseMasses(input, model), joined: joinedParts(model.parts, links) };
+export function joinedBodies(input: ReviewInput, fineness: Fineness): JoinedBodies {
+  const model = boxModel(input, fineness);
+  const links = [...hardwareLinks(input, model), ...bearingLinks(input, model), ...feetOf(model)];
+  return { input, model, joined: joinedParts(model.parts, links) };
+}
+
+/**
+ * Bodies with the masses of a case.
+ *
+ * @param input the case, which may carry other things than the one the bodies were made of
+ * @throws RangeError that names what rides on no material
+ */
+export function caseSystem(input: ReviewInput, bodies: JoinedBodies): CaseSystem {
+  return { ...bodies, input, masses: caseMasses(input, bodies.model) };
+}
+
+/** Its sections by themselves, on their feet, their sheets stiffer than measured. */
+export function sectionSystem(input: ReviewInput, fineness: Fineness, shares: ModuliShares): JoinedBodies {
+  const model = boxModel(input, fineness, shares);
+  return { input, model, joined: joinedParts(model.parts, feetOf(model)) };
+}
+
+function feetOf(model: BoxModel): readonly CaseLink[] {
+  return sectionNumbers(model).flatMap((number) => standLinks(model, number));
 }
 
 /** The spring with what it stands for. */
@@ -44,15 +65,21 @@ export interface Subsystem extends JoinedParts {
 
 /** Takes bodies out of the system, with the springs of a load case. */
 export function subsystem(
-  { joined }: CaseSystem,
+  { joined }: JoinedBodies,
   numbers: readonly number[],
   uses: (link: CaseLink) => boolean,
 ): Subsystem {
   const place = new Map(numbers.map((number, i) => [number, i]));
-  const links = joined.links
-    .filter((link) => uses(linkOf(link)) && link.ends.every(({ part }) => place.has(part)))
-    .map((link) => ({ ...link, ends: link.ends.map((end) => ({ ...end, part: place.get(end.part)! })) }));
-  return { parts: numbers.map((number) => joined.parts[number]!), links, numbers };
+  const kept = [...joined.links.keys()].filter((i) => {
+    const link = joined.links[i]!;
+    return uses(linkOf(link)) && link.ends.every(({ part }) => place.has(part));
+  });
+  const links = kept.map((i) => {
+    const { link, ends } = joined.links[i]!;
+    return { link, ends: ends.map((end) => ({ ...end, part: place.get(end.part)! })) };
+  });
+  const give = (i: number, j: number): number => joined.give(kept[i]!, kept[j]!);
+  return { parts: numbers.map((number) => joined.parts[number]!), links, give, numbers };
 }
 
 /** A section with the leaves that close its openings, by number. */

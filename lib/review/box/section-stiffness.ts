@@ -13,7 +13,7 @@ import {
   seamLoad,
 } from "../../fem/index.js";
 import { seamName } from "./case-outcomes.js";
-import { type CaseSystem, type Subsystem, subsystem } from "./case-system.js";
+import { type JoinedBodies, type Subsystem, subsystem } from "./case-system.js";
 import { edgePitch } from "./edge-joints.js";
 import { corners, footEnd } from "./standing-links.js";
 
@@ -29,7 +29,7 @@ export interface SectionStiffness {
 }
 
 /** A section held by the feet at its lower corners; a push of 1 N spread along its top edge. */
-export function sectionStiffness(system: CaseSystem, number: number): SectionStiffness {
+export function sectionStiffness(system: JoinedBodies, number: number): SectionStiffness {
   const { name } = system.model.bodies[number]!;
   const whole = subsystem(system, [number], ({ kind }) => kind === "stand");
   const pushes = (["x", "y"] as const).map((way) => pushed(system, whole, number, way));
@@ -50,7 +50,7 @@ export function sectionStiffness(system: CaseSystem, number: number): SectionSti
 }
 
 function pushed(
-  { model }: CaseSystem,
+  { model }: JoinedBodies,
   whole: Subsystem,
   number: number,
   way: "x" | "y",
@@ -72,7 +72,7 @@ function pushed(
   return { answer, way: (Math.abs(shear) / walls.length) * height };
 }
 
-function twistStiffness({ model }: CaseSystem, whole: Subsystem, number: number): number {
+function twistStiffness({ model }: JoinedBodies, whole: Subsystem, number: number): number {
   const { fitting } = footEnd(model, number, corners[3]!);
   const { structure } = model.parts[number]!;
   const load = new Float64Array(boxFreedoms * structure.nodes.length);

@@ -2,8 +2,11 @@
 import type { Fastening, PanelPart } from "../../design/index.js";
 import { groupStrength, seamForce } from "../../fastening/index.js";
 import { Force, Length, LineLoad, Mass, Ratio, ratio, standardGravity } from "../../quantity/index.js";
-import { cite } from "../../source.js";
+import { type Citation, cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { within } from "../box/box-findings.js";
+import type { CaseBox, CaseRun, CaseRuns } from "../box/case-box.js";
+import { type TrustedValue, trusted } from "../box/trusted.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
@@ -20,8 +23,12 @@ interface RivetedWall {
   readonly pitch: Length;
 }
 
-/** Each section held at its foot and pushed sideways at its top by its own weight. */
-export function seamFindings(input: ReviewInput): readonly Finding[] {
+/**
+ * Each section held at its foot and pushed sideways at its top by its own weight.
+ *
+ * @param box the case as joined boxes, which tells where the flow is uneven; shared evenly where there is none
+ */
+export function seamFindings(input: ReviewInput, box: () => CaseBox): readonly Finding[] {
   return input.parts.sections.flatMap(({ name }) => {
     const wall = weakestWall(input, name);
     if (!wall) return [];
@@ -33,7 +40,7 @@ export function seamFindings(input: ReviewInput): readonly Finding[] {
     };
     const strength = fastenerStrength(wall.seam, "shear", input);
     if (!isKnown(strength)) return [unknown(question, strength, [racked])];
-    return [guarded(question, () => seamReply(input, name, wall, strength), [racked])];
+    return [guarded(question, () => seamReply(input, name, wall, strength, box()), [racked])];
   });
 }
 
@@ -60,10 +67,14 @@ function seamReply(
   section: string,
   { panel, pitch }: RivetedWall,
   known: KnownStrength,
+  box: CaseBox,
 ): Reply {
   const balance = sectionBalance(input, section);
+  const weight = balance.value.mass * standardGravity;
   // Two walls lie along the push; the push runs evenly along the top of each, and so along all of its edges.
-  const flow = LineLoad.si((balance.value.mass * standardGravity) / 2 / panel.width);
+  const even = LineLoad.si(weight / 2 / panel.width);
+  const uneven = "runs" in box ? boxFlow(box.runs, section, weight) : undefined;
+  const flow = LineLoad.si(Math.max(even, uneven?.value ?? 0));
   const load = seamForce.worked({ flow, pitch, rows: ratio(1) });
   const { safetyFactor } = input.case.demands;
   const allowed = groupStrength.worked({ each: known.strength, count: 1, safetyFactor });
@@ -72,7 +83,7 @@ function seamReply(
   const style = styleOf(input.case);
   return {
     verdict: verdictOf(used, interval),
-    answer: `${Mass.show(balance.value.mass, style)} sideways is ${LineLoad.show(flow, style)} along the edges of ${panel.id}; a rivet every ${Length.show(pitch, style)} bears ${Force.show(load.value, style)} of ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}).`,
+    answer: `${Mass.show(balance.value.mass, style)} sideways is ${LineLoad.show(even, style)} along the edges of ${panel.id} when it runs evenly${uneven ? `; by the joined boxes the seam ${uneven.name} carries most, ${LineLoad.show(LineLoad.si(uneven.value), style)} over a pitch (${within(uneven.meshError)} by the mesh) and ${LineLoad.show(LineLoad.si(uneven.mean), style)} on its mean` : ""}. At the larger of them a rivet every ${Length.show(pitch, style)} bears ${Force.show(load.value, style)} of ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}).`,
     demand: amount(Force, "on one rivet of the seam", load.value),
     capacity: amount(Force, "one rivet allows", allowed.value),
     ratio: used,
@@ -86,7 +97,22 @@ function seamReply(
     ],
     source: [
       cite("statics", "even shear flow round a wall"),
+      ...(uneven
+        ? [cite("mixed-interpolated-plates", "nine-node element, faces of the box") as Citation]
+        : []),
       cite("common-practice", "its own weight sideways"),
     ],
   };
+}
+
+/** What the joined boxes put on the most loaded seam of a section, N/m. */
+function boxFlow(
+  runs: CaseRuns,
+  section: string,
+  weight: number,
+): TrustedValue & { readonly name: string; readonly mean: number } {
+  const seamsOf = (run: CaseRun) => run.sections.find((one) => one.section === section)!.seams;
+  const worst = seamsOf(runs.fine).reduce((most, one) => (one.peak > most.peak ? one : most));
+  const flow = trusted(runs, (run) => weight * seamsOf(run).find(({ name }) => name === worst.name)!.peak);
+  return { ...flow, name: worst.name, mean: weight * worst.mean };
 }

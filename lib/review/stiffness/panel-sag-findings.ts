@@ -4,25 +4,25 @@ import { spread, type Uncertainties } from "../../measure/index.js";
 import { Length, Pressure, Ratio, type ShowStyle, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf } from "../amount.js";
+import type { CaseBox } from "../box/case-box.js";
 import type { Finding, RatioInterval, Verdict } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { verdictOf } from "../verdict.js";
 import { type PanelSag, panelSag, type SagCase, scalingSag } from "./panel-sag.js";
 import type { BendingModuli } from "./panel-stiffness.js";
-import { type LockedSag, lockedSag, type SectionBox, sectionBox } from "./section-box.js";
+import { type LockedSag, lockedSag } from "./locked-sag.js";
 import { sheetModuli } from "./sheet-moduli.js";
 
-/** A finding a panel that something presses on. */
-export function panelSagFindings(input: ReviewInput): readonly Finding[] {
-  const boxes = new Map<string, SectionBox | undefined>();
-  const boxOf = (section: string): SectionBox | undefined => {
-    if (!boxes.has(section)) boxes.set(section, sectionBox(input, section));
-    return boxes.get(section);
-  };
+/**
+ * A finding a panel that something presses on.
+ *
+ * @param box the case as joined boxes; a panel is told alone where it cannot be worked out
+ */
+export function panelSagFindings(input: ReviewInput, box: () => CaseBox): readonly Finding[] {
   return input.parts.panels.flatMap((panel) => {
     const pressure = pressureOn(panel, input);
-    return pressure > 0 ? [panelSagFinding(panel, pressure, input, boxOf)] : [];
+    return pressure > 0 ? [panelSagFinding(panel, pressure, input, box)] : [];
   });
 }
 
@@ -45,26 +45,21 @@ function panelSagFinding(
   panel: PanelPart,
   pressure: Pressure,
   input: ReviewInput,
-  boxOf: (section: string) => SectionBox | undefined,
+  box: () => CaseBox,
 ): Finding {
   const style = styleOf(input.case);
   const question = `Will ${panel.id} stay stiff under ${Pressure.show(pressure, style)}${openingWords(panel, style)}?`;
   return guarded({ id: `stiffness.${panel.id}`, topic: "stiffness", subject: panel.id, question }, () =>
-    sagReply(panel, pressure, input, boxOf),
+    sagReply(panel, pressure, input, box),
   );
 }
 
-function sagReply(
-  panel: PanelPart,
-  pressure: Pressure,
-  input: ReviewInput,
-  boxOf: (section: string) => SectionBox | undefined,
-): Reply {
+function sagReply(panel: PanelPart, pressure: Pressure, input: ReviewInput, box: () => CaseBox): Reply {
   const moduli = sheetModuli(panel.sheet, input.measurements);
   const sagCase: SagCase = { panel, moduli, pressure, edges: "hinged" };
   const alone = panelSag(sagCase);
-  const box = panel.role === "face" ? boxOf(panel.section) : undefined;
-  const locked = box && lockedSag(box, panel, alone.pressure);
+  const solved = panel.role === "face" ? box() : undefined;
+  const locked = solved && "runs" in solved ? lockedSag(solved.runs, panel, alone.pressure) : undefined;
   const allowed = Length.si(input.case.demands.allowedSag * Math.min(panel.clearWidth, panel.clearHeight));
   const ratio = alone.sag / allowed;
   const interval = sagInterval(sagCase, ratio);
@@ -86,9 +81,9 @@ function sagReply(
   };
 }
 
-/** What the box model leaves out. */
+/** What being locked in means. */
 const boxAssumptions =
-  "Locked in means: the section's faces glued along their edges, standing on its lower corners, without doors, panes and edge extrusions. Rivets that slip make the real box softer, extrusions stiffer.";
+  "Locked in means: as a face of its section, which stands on its lower corners; rivets slip and extrusions give along its edges, doors and panes in its openings are left out.";
 
 function openingWords(panel: PanelPart, style: ShowStyle): string {
   const share = Ratio.si(1 - panel.netArea / panel.grossArea);
@@ -97,7 +92,7 @@ function openingWords(panel: PanelPart, style: ShowStyle): string {
     : ` with ${Ratio.show(share, { ...style, unit: "%", digits: 2 })} of it cut away`;
 }
 
-/** The bench is one bound, a box without slip the other; a riveted edge lies between. */
+/** Alone on the bench, and as a face of its box. */
 function sagSentence(
   { id }: PanelPart,
   alone: PanelSag,
