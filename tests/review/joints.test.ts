@@ -12,9 +12,14 @@ import {
   fastenerTotals,
   gluePlans,
   type ReviewInput,
-  reviewCase,
   sheetModuli,
 } from "../../lib/review/index.js";
+import { cornerFindings } from "../../lib/review/joints/corner-findings.js";
+import { handleFindings, loneHandleFindings } from "../../lib/review/joints/handle-findings.js";
+import { hingeFindings } from "../../lib/review/joints/hinge-findings.js";
+import { hungFindings } from "../../lib/review/joints/hung-findings.js";
+import { insertFindings } from "../../lib/review/joints/insert-findings.js";
+import { latchFindings } from "../../lib/review/joints/latch-finding.js";
 
 const job = openJob("soil-lab");
 const { joints } = job.review;
@@ -72,17 +77,13 @@ describe("findings about joints", () => {
   });
 
   test("grow with the jerk, but for a handle alone, which is not jerked", () => {
-    const rougher = reviewCase(
-      changed({
-        case: { ...job.case, demands: { ...job.case.demands, jerk: ratio(3 * job.case.demands.jerk) } },
-      }),
-    ).joints;
-    const use = (list: typeof joints, start: string) =>
-      list.find(({ id }) => id.startsWith(start))?.ratio ?? 0;
-    for (const kind of ["joints.handles", "joints.corners", "joints.hinges", "joints.hung"]) {
-      expect(use(rougher, kind)).toBeCloseTo(3 * use(joints, kind), 6);
+    const rougher = changed({
+      case: { ...job.case, demands: { ...job.case.demands, jerk: ratio(3 * job.case.demands.jerk) } },
+    });
+    for (const ask of [handleFindings, cornerFindings, hingeFindings, hungFindings]) {
+      expect(ask(rougher)[0]?.ratio).toBeCloseTo(3 * (ask(job)[0]?.ratio ?? 0), 6);
     }
-    expect(use(rougher, "joints.handle-alone")).toBe(use(joints, "joints.handle-alone"));
+    expect(loneHandleFindings(rougher)[0]?.ratio).toBe(loneHandleFindings(job)[0]?.ratio);
   });
 
   test("carry the scatter of own tests as an interval about the ratio, and are close where it straddles the limit", () => {
@@ -96,14 +97,11 @@ describe("findings about joints", () => {
   });
 
   test.each([
-    ["handles", ["shear tests of rivet 3/16 long"]],
-    ["hinges", ["pull tests of rivet 3/16 short", "shear tests of rivet 3/16 short"]],
-    ["latches", ["shear tests of rivet 3/16 short"]],
-  ])("about %s carry the scatter of the tests their fasteners had", (kind, tests) => {
-    const pulls = [...job.measurements.pulls, ...shearsOf("rivet 3/16 long", [1010, 1060, 1090, 1130, 1040])];
-    const found = reviewCase(
-      changed({ measurements: { ...job.measurements, pulls }, parts: rated(9000) }),
-    ).joints.find(({ id }) => id.startsWith(`joints.${kind}.`));
+    ["handles", handleFindings, ["shear tests of rivet 3/16 long"]],
+    ["hinges", hingeFindings, ["pull tests of rivet 3/16 short", "shear tests of rivet 3/16 short"]],
+    ["latches", latchFindings, ["shear tests of rivet 3/16 short"]],
+  ])("about %s carry the scatter of the tests their fasteners had", (_, ask, tests) => {
+    const [found] = ask(changed({ parts: rated(9000) }));
     expect(found?.interval?.low).toBeLessThan(found?.ratio ?? 0);
     expect(found?.interval?.high).toBeGreaterThan(found?.ratio ?? Number.NaN);
     const shares = [...(found?.interval?.shares ?? [])].sort((a, b) => a.input.localeCompare(b.input));
@@ -112,20 +110,16 @@ describe("findings about joints", () => {
   });
 
   test("have no interval where a maker's word sets the limit", () => {
-    const found = reviewCase(changed({ parts: rated(1) })).joints.find(({ id }) =>
-      id.startsWith("joints.handles."),
-    );
+    const [found] = handleFindings(changed({ parts: rated(1) }));
     expect(found?.answer).toContain("the handle itself sets the limit");
     expect(found?.interval).toBeUndefined();
   });
 
   test("count pulls of a whole latch for want of a maker's word, over the safety factor", () => {
-    const latches = (pulls: typeof job.measurements.pulls) =>
-      reviewCase(changed({ measurements: { ...job.measurements, pulls } })).joints.find(({ id }) =>
-        id.startsWith("joints.latches."),
-      );
-    const of = (loads: readonly number[]) =>
-      latches([...job.measurements.pulls, ...shearsOf("draw latch", loads)]);
+    const of = (loads: readonly number[]) => {
+      const pulls = [...job.measurements.pulls, ...shearsOf("draw latch", loads)];
+      return latchFindings(changed({ measurements: { ...job.measurements, pulls } }))[0];
+    };
     expect(of([700, 720])?.missing?.measure).toBe("the load rating of draw latch");
     expect(of([700, 720, 690])?.answer).toContain("the latch itself sets the limit");
     expect(of([700, 720, 690])?.interval?.shares[0]?.input).toBe("your pull tests of draw latch");
@@ -142,7 +136,7 @@ describe("findings about joints", () => {
           : part,
       ),
     };
-    const found = reviewCase(changed({ parts })).joints;
+    const found = hungFindings(changed({ parts }));
     return (kind: string) => found.find(({ id }) => id.startsWith(`joints.${kind}.`));
   };
   const cord: SecondHold = {
@@ -207,8 +201,7 @@ describe("strength of a fastener", () => {
 });
 
 describe("inserts", () => {
-  const inserts = (changes: Partial<ReviewInput> = {}) =>
-    reviewCase(changed(changes)).joints.find(({ id }) => id.startsWith("joints.inserts."));
+  const inserts = (changes: Partial<ReviewInput> = {}) => insertFindings(changed(changes))[0];
   const withPulls = (keep: (row: (typeof job.measurements.pulls)[number]) => boolean) => ({
     measurements: { ...job.measurements, pulls: job.measurements.pulls.filter(keep) },
   });

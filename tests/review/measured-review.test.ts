@@ -8,10 +8,10 @@ import {
   measuredReview,
   measuredThings,
   type ReviewInput,
-  reviewCase,
   sectionBalance,
   sheetModuli,
 } from "../../lib/review/index.js";
+import { cornerFindings } from "../../lib/review/joints/corner-findings.js";
 
 const job = openJob("soil-lab");
 const massOf = (input: ReviewInput) => sectionBalance(input, "upper").value.mass;
@@ -35,8 +35,7 @@ describe("what was measured more than once", () => {
     expect(
       ratioOf(({ measurements }) => sheetModuli(sheet, measurements).shear.modulus, "twisted"),
     ).toBeCloseTo(1.1, 9);
-    const corner = (input: ReviewInput) =>
-      reviewCase(input).joints.find(({ id }) => id.startsWith("joints.corners."))?.ratio ?? 0;
+    const corner = (input: ReviewInput) => cornerFindings(input)[0]?.ratio ?? 0;
     expect(ratioOf(corner, "shear tests of rivet 3/16 short")).toBeCloseTo(1 / 1.1, 9);
     const glue = (input: ReviewInput) =>
       faceOptions(input).find(({ adhesive }) => adhesive.kind === "spray contact")?.cost.adhesive.amount ?? 0;

@@ -5,7 +5,9 @@ import {
   glueLineShear,
   headPullThrough,
   inclinedScrewPull,
+  nailWithdrawalAllowable,
   nailWithdrawalUltimate,
+  screwWithdrawalAllowable,
   screwWithdrawalUltimate,
   specificGravity,
   threadStrip,
@@ -23,6 +25,7 @@ import {
   mm,
   ratio,
 } from "../../quantity/index.js";
+import { sidewaysLine } from "./sideways-kinds.js";
 
 /** Load of one fastener of a kind. */
 export interface FastenerKind {
@@ -40,8 +43,8 @@ const indoorMoisture = ratio(0.08);
 const plainFriction = ratio(0.15);
 
 /**
- * One fastener of each kind, pulled out of or off one sheet: nail and screw through its thickness, rivet or bolt by
- * head and washer, insert, pocket screw, a hand's breadth of glue, a clamp in a track.
+ * One fastener of each kind, pulled out of or off one sheet: nail and screw through its thickness, and sideways on a
+ * batten; rivet or bolt by head and washer, insert, pocket screw, a hand's breadth of glue, a clamp in a track.
  */
 export function fastenerKinds(sheet: SheetStock): readonly FastenerKind[] {
   const gravity = specificGravity({ density: sheet.density, moisture: indoorMoisture });
@@ -49,22 +52,27 @@ export function fastenerKinds(sheet: SheetStock): readonly FastenerKind[] {
   const wood = species[sheet.species as SpeciesName];
   const head = (diameter: Length) =>
     headPullThrough.worked({ specificGravity: gravity, headDiameter: diameter, thickness: through });
+  const nail = { specificGravity: gravity, diameter: mm(2.5), penetration: through };
+  const screw = {
+    specificGravity: gravity,
+    diameter: mm(4.2),
+    penetration: through,
+    base: "plywood",
+  } as const;
   const clamped = boltClamp({ torque: Moment.si(5), diameter: mm(6), nutFactor: ratio(0.2) });
   return [
-    kind(
-      "nail 2.5 mm, thickness of the sheet",
-      "average at failure",
-      nailWithdrawalUltimate.worked({ specificGravity: gravity, diameter: mm(2.5), penetration: through }),
-    ),
+    kind("nail 2.5 mm, thickness of the sheet", "average at failure", nailWithdrawalUltimate.worked(nail)),
+    kind("nail 2.5 mm, thickness of the sheet", "allowable", nailWithdrawalAllowable.worked(nail)),
     kind(
       "wood screw 4.2 mm, thickness of the sheet",
       "average at failure",
-      screwWithdrawalUltimate.worked({
-        specificGravity: gravity,
-        diameter: mm(4.2),
-        penetration: through,
-        base: "plywood",
-      }),
+      screwWithdrawalUltimate.worked(screw),
+    ),
+    kind("wood screw 4.2 mm, thickness of the sheet", "allowable", screwWithdrawalAllowable.worked(screw)),
+    sideways("nail 2.5 mm, sheet on a batten, pushed sideways", sidewaysLine(sheet, mm(2.5), "driven")),
+    sideways(
+      "wood screw 4.2 mm, sheet on a batten, pushed sideways",
+      sidewaysLine(sheet, mm(4.2), "drilled"),
     ),
     kind(
       "pocket screw 4 mm, 25 mm of thread at 30 degrees",
@@ -100,6 +108,10 @@ export function fastenerKinds(sheet: SheetStock): readonly FastenerKind[] {
       trackClamp.worked({ clampForce: clamped, friction: plainFriction, faces: ratio(2) }),
     ),
   ];
+}
+
+function sideways(name: string, line: ReturnType<typeof sidewaysLine>): FastenerKind {
+  return { kind: name, load: line.value.strength, figure: "95 of 100 hold", because: line };
 }
 
 function kind(
