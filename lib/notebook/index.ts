@@ -1,5 +1,6 @@
 export * from "./chart.js";
 export * from "./show.js";
+export * from "./sweep/index.js";
 export * from "./tables/bench.js";
 export * from "./tables/bend-strips.js";
 export * from "./tables/bending.js";

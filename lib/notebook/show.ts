@@ -1,8 +1,8 @@
-import { createRequire } from "node:module";
 import { type Json, type Showable, toViews, type View } from "../page/index.js";
 import type { ShowStyle } from "../quantity/index.js";
 import { type Recipe, recipeMime, recipeViews } from "../recipe/index.js";
 import { type Bundle, bookBundle, screenBundle, withStills } from "./bundle.js";
+import { displayOfKernel, inBook } from "./kernel-display.js";
 
 /** Shows things in a notebook, in order, as one output. */
 export type Show = (...things: readonly Showable[]) => void;
@@ -30,13 +30,11 @@ export function showRecipe(recipe: Recipe): void {
   display(recipeViews(recipe), { [recipeMime]: recipe as unknown as Json });
 }
 
-type WriteDisplay = (message: { data: Bundle; metadata: object; transient: object }, update: boolean) => void;
-
 let runtimeSent = false;
 
 function display(views: readonly View[], forBook: Bundle = {}): void {
   const write = displayOfKernel();
-  if (process.env.CASEWRIGHT_BOOK === "1" || !write) {
+  if (inBook() || !write) {
     const bundle = { ...bookBundle(views), ...forBook };
     if (write) write({ data: bundle, metadata: {}, transient: {} }, false);
     else console.log(bundle["text/plain"]);
@@ -45,10 +43,4 @@ function display(views: readonly View[], forBook: Bundle = {}): void {
   const needsRuntime = !runtimeSent && views.some(({ kind }) => kind === "chart");
   write({ data: screenBundle(views, needsRuntime), metadata: {}, transient: {} }, false);
   runtimeSent ||= needsRuntime;
-}
-
-/** The kernel's way to send a display message; null outside a kernel. */
-function displayOfKernel(): WriteDisplay | null {
-  const kernel: unknown = createRequire(import.meta.url)("tslab/dist/jupyter");
-  return (kernel as { readonly lastWriteDisplayData: WriteDisplay | null }).lastWriteDisplayData;
 }

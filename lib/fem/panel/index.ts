@@ -4,6 +4,7 @@ export * from "./locate.js";
 export * from "./panel-problem.js";
 export * from "./panel-results.js";
 export { rimWidth, sheetAt } from "./panel-structure.js";
+export * from "./panel-task.js";
 export * from "./sensitivity.js";
 export * from "./solve-panel.js";
 export * from "./strain-field.js";

@@ -1,5 +1,5 @@
 /** How a panel bends, drawn, and what would make it stiffer, for the notebook on stiffness. */
-import { bent, contourPieces, factoredPanel, largestDeflection } from "../../fem/index.js";
+import { contourPieces, trustedDeflection, usualFineness } from "../../fem/index.js";
 import type { Job } from "../../job/index.js";
 import { type DrawingMark, type DrawingView, drawing, type TableView, tableOf } from "../../page/index.js";
 import { Length, Mass, Ratio, ratio } from "../../quantity/index.js";
@@ -13,14 +13,13 @@ const contourShares = [0.2, 0.4, 0.6, 0.8, 0.95];
 export function bendingDrawing(job: Job, id: string): DrawingView {
   const panel = panelNamed(job, id);
   const style = styleOf(job.case);
-  const solved = bent(factoredPanel(hingedProblem(panel, job)));
-  const most = largestDeflection(solved);
+  const most = trustedDeflection(hingedProblem(panel, job), usualFineness);
   const onPanel = ([x, y]: readonly [number, number]): { x: number; y: number } => ({
     x: 1e3 * (x + panel.clearLow.u),
     y: 1e3 * (y + panel.clearLow.v),
   });
   const lines = contourShares.flatMap((share): DrawingMark[] =>
-    contourPieces(solved, share * most.value).map(([from, to]) => ({
+    contourPieces(most.panel, share * most.value).map(([from, to]) => ({
       mark: "line",
       role: share > 0.9 ? "attention" : "hardware",
       points: [onPanel(from), onPanel(to)],
@@ -28,7 +27,7 @@ export function bendingDrawing(job: Job, id: string): DrawingView {
   );
   const plain = panelDrawing(job, id);
   const shown = showFine(Length.si(most.value), style);
-  const words = `Lines of equal sag at ${contourShares.map((share) => Ratio.show(ratio(share), { unit: "%" })).join(", ")} of the largest, ${shown}, edges free to turn.`;
+  const words = `Lines of equal sag at ${contourShares.map((share) => Ratio.show(ratio(share), { unit: "%" })).join(", ")} of the largest, ${shown}, edges free to turn (within ${withinText(ratio(most.meshError))} by the mesh).`;
   const largestHere = { mark: "text", at: onPanel(most.at), text: shown, anchor: "middle" } as const;
   const outline = plain.marks.filter(({ mark }) => mark !== "dimension" && mark !== "text");
   return drawing(`${id}: where it sags`, words, [...outline, ...lines, largestHere], plain.letter);
@@ -43,6 +42,7 @@ export function remedyTable(job: Job, id: string): TableView {
     [
       { heading: "What", cell: ({ what }) => what },
       { heading: "Sag alone", cell: ({ sag }) => showFine(sag, style) },
+      { heading: "Mesh error", cell: ({ meshError }) => withinText(meshError) },
       { heading: "Of the sag as drawn", cell: ({ share }) => Ratio.show(share, { unit: "%", digits: 2 }) },
       { heading: "Adds", cell: ({ mass }) => Mass.show(mass, style) },
       {
@@ -52,4 +52,9 @@ export function remedyTable(job: Job, id: string): TableView {
     ],
     `What would make ${id} stiffer, the stiffest first`,
   );
+}
+
+/** How far the mesh may have a result wrong, in words. */
+function withinText(share: Ratio): string {
+  return Ratio.show(share, { unit: "%", digits: 1 });
 }

@@ -4,7 +4,8 @@ import type { Job } from "../../job/index.js";
 import { type DrawingView, type TableView, tableOf, verdictWords } from "../../page/index.js";
 import { Length, mm, Ratio, ratio } from "../../quantity/index.js";
 import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
-import { type Finding, sagSweep, styleOf } from "../../review/index.js";
+import { type Finding, sagTrials, styleOf } from "../../review/index.js";
+import { progressLine, type SweepOptions, sweptPanels } from "../sweep/index.js";
 
 /** One point of the trade-off, in plain numbers. */
 export interface SagPoint {
@@ -15,24 +16,41 @@ export interface SagPoint {
   readonly edges: string;
   /** Sag over allowed sag. */
   readonly use: number;
+  /** How far the mesh may have it wrong, % */
+  readonly meshError: number;
 }
 
-/** What thicker ply and smaller openings buy on one panel: edges free to turn and held stiffly. */
-export function sagPoints(
+/**
+ * What thicker ply and smaller openings buy on one panel: edges free to turn and held stiffly. Worked out on all
+ * processors, with a line of progress.
+ *
+ * @param options threads and progress, of one's own
+ */
+export async function sagPoints(
   job: Job,
   panel: string,
   thicknesses: readonly number[],
   scales: readonly number[],
-): readonly SagPoint[] {
-  return sagSweep(job, panel, thicknesses.map(mm), scales).flatMap(
-    ({ thickness, cutAway, alone, locked }) => {
-      const point = { thickness: Length.in(thickness, "mm"), cutAway: Ratio.in(cutAway, "%") };
-      return [
-        { ...point, edges: "alone on the bench", use: alone },
-        { ...point, edges: "edges held stiffly", use: locked },
-      ];
-    },
+  options: SweepOptions = { progress: progressLine("panels tried") },
+): Promise<readonly SagPoint[]> {
+  const trials = sagTrials(job, panel, thicknesses.map(mm), scales);
+  const answers = await sweptPanels(
+    trials.map(({ task }) => task),
+    options,
   );
+  return trials.map(({ thickness, cutAway, edges, allowed }, i) => ({
+    thickness: Length.in(thickness, "mm"),
+    cutAway: Ratio.in(cutAway, "%"),
+    edges: edges === "hinged" ? "alone on the bench" : "edges held stiffly",
+    use: answers[i]!.sag / allowed,
+    meshError: 100 * answers[i]!.meshError,
+  }));
+}
+
+/** How far the mesh may have the least certain point of a sweep wrong. */
+export function meshNote(points: readonly SagPoint[]): string {
+  const worst = Math.max(...points.map(({ meshError }) => meshError));
+  return `The mesh may have the least certain of these ${points.length} points wrong by ${Ratio.show(Ratio.of(worst, "%"), { unit: "%", digits: 2 })}.`;
 }
 
 /** The panel with its openings, to scale. */

@@ -1,18 +1,18 @@
 /** Whether each panel of the case stays stiff, alone on the bench and locked into the box. */
 import type { PanelPart } from "../../design/index.js";
-import { spread, type Uncertainties } from "../../measure/index.js";
+import type { WorkedLine } from "../../formula.js";
 import { Length, Pressure, Ratio, type ShowStyle, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf } from "../amount.js";
 import type { CaseBox } from "../box/case-box.js";
-import type { Finding, RatioInterval, Verdict } from "../finding.js";
+import type { Finding, Verdict } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
 import { verdictOf } from "../verdict.js";
-import { type PanelSag, panelSag, type SagCase, scalingSag } from "./panel-sag.js";
-import type { BendingModuli } from "./panel-stiffness.js";
 import { type LockedSag, lockedSag } from "./locked-sag.js";
-import { sheetModuli } from "./sheet-moduli.js";
+import { type PanelSag, panelSag, type SagCase } from "./panel-sag.js";
+import { sagInterval } from "./sag-interval.js";
+import { type SheetModuli, sheetModuli } from "./sheet-moduli.js";
 
 /**
  * A finding a panel that something presses on.
@@ -72,13 +72,18 @@ function sagReply(panel: PanelPart, pressure: Pressure, input: ReviewInput, box:
     capacity: fineAmount("allowed sag", allowed),
     ratio,
     ...(interval ? { interval } : {}),
-    because: [...moduli.along.because, ...moduli.across.because, ...alone.because],
+    because: [...testsBehind(moduli), ...alone.because],
     cautions: locked ? [boxAssumptions] : [],
     source: [
       cite("mixed-interpolated-plates", "nine-node element, panel and box"),
       cite("common-practice", "allowed sag as a share of the span"),
     ],
   };
+}
+
+/** The tests behind the sheet's moduli, or the veneers where none was made: those once. */
+function testsBehind({ along, across, shear, throughShear }: SheetModuli): readonly WorkedLine[] {
+  return [...new Set([along, across, shear, throughShear].flatMap((known) => known?.because ?? []))];
 }
 
 /** What being locked in means. */
@@ -113,25 +118,4 @@ function sagSentence(
     unknown: "",
   };
   return `${facts} ${meaning[verdict]}`;
-}
-
-/** What the scatter of the bend tests does to the ratio; nothing to say without tests of one's own. */
-function sagInterval(sagCase: SagCase, ratio: number): RatioInterval | undefined {
-  const { along, across } = sagCase.moduli;
-  const uncertainties: Uncertainties<BendingModuli> = {
-    ...(along.uncertainty ? { along: along.uncertainty } : {}),
-    ...(across.uncertainty ? { across: across.uncertainty } : {}),
-  };
-  if (Object.keys(uncertainties).length === 0) return undefined;
-  const measured: BendingModuli = { along: along.modulus, across: across.modulus };
-  const usual = scalingSag(sagCase, measured);
-  const { interval, shares } = spread(
-    (bending: BendingModuli) => Ratio.si((ratio * scalingSag(sagCase, bending)) / usual),
-    measured,
-    uncertainties,
-  );
-  return {
-    ...interval,
-    shares: shares.map(({ input, share }) => ({ input: `modulus ${input} the grain`, share })),
-  };
 }

@@ -1,18 +1,16 @@
 /** How far a panel sags with its openings. */
 import type { PanelPart } from "../../design/index.js";
 import {
-  bent,
-  factoredPanel,
   type HeldEdge,
-  largestDeflection,
   type MeshedPanel,
   meshedPanelProblem,
   meshedPanelUniform,
+  type PanelTask,
 } from "../../fem/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { glazedPressure, hingedPlateUniform, type Opening } from "../../mechanics/index.js";
+import { glazedPressure, type Opening } from "../../mechanics/index.js";
 import { Length, type Pressure, Ratio } from "../../quantity/index.js";
-import { type BendingModuli, panelStiffness, throughShearOf } from "./panel-stiffness.js";
+import { panelStiffness, throughShearOf } from "./panel-stiffness.js";
 import type { SheetModuli } from "./sheet-moduli.js";
 
 /** A panel under a pressure, held alike on all four edges. */
@@ -44,14 +42,10 @@ export function panelSag(sagCase: SagCase): PanelSag {
   return { sag: largestDeflection, meshError, pressure: passedOn.value, because: [because, passedOn, line] };
 }
 
-/**
- * The panel as the formula takes it.
- *
- * @param bending moduli in place of the measured ones
- */
-export function sagInputs(sagCase: SagCase, bending?: BendingModuli): MeshedPanel {
+/** The panel as the formula takes it. */
+export function sagInputs(sagCase: SagCase): MeshedPanel {
   const { panel, moduli, edges } = sagCase;
-  const { stiffness } = panelStiffness(panel, moduli, bending);
+  const { stiffness } = panelStiffness(panel, moduli);
   return {
     ...spanOf(panel, edges),
     thickness: stiffness.thickness,
@@ -61,25 +55,12 @@ export function sagInputs(sagCase: SagCase, bending?: BendingModuli): MeshedPane
   };
 }
 
-/**
- * Sag of the panel without its openings, hinged, with other moduli: for ratios to itself. How much of a sag each
- * modulus owns hardly changes with the openings, and a series answers in no time.
- */
-export function scalingSag(sagCase: SagCase, bending: BendingModuli): Length {
-  const { length, width, stiffness, pressure } = sagInputs(sagCase, bending);
-  return hingedPlateUniform({ length, width, stiffness, pressure }).deflection;
-}
-
 /** Elements of a mesh for one point of a chart: within 1 or 2 %. */
 const chartFineness = 30;
 
-/** Sag on one mesh, where many cases are laid side by side and the eye sees no percent. */
-export function chartSag(sagCase: SagCase): Length {
-  return sagOnMesh(sagInputs(sagCase), chartFineness);
-}
-
-function sagOnMesh(inputs: MeshedPanel, fineness: number): Length {
-  return Length.si(largestDeflection(bent(factoredPanel(meshedPanelProblem(inputs), fineness))).value);
+/** The panel to be solved where many cases are laid side by side and the eye sees no percent. */
+export function sagTask(sagCase: SagCase): PanelTask {
+  return { problem: meshedPanelProblem(sagInputs(sagCase)), fineness: chartFineness };
 }
 
 function passedOnPressure({ panel, pressure }: SagCase): WorkedLine & { readonly value: Pressure } {

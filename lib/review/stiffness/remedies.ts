@@ -1,12 +1,10 @@
 /** What could make a panel stiffer, and what each thing buys: thicker sheet, a batten, an opening left out. */
 import type { PanelPart, PlacedOpening } from "../../design/index.js";
 import {
-  bent,
-  factoredPanel,
-  largestDeflection,
   type PanelProblem,
-  type PlacedValue,
   type SheetRegion,
+  type TrustedDeflection,
+  trustedDeflection,
   withBatten,
 } from "../../fem/index.js";
 import { Area, Length, Mass, Ratio } from "../../quantity/index.js";
@@ -20,6 +18,8 @@ export interface Remedy {
   readonly what: string;
   /** Sag alone on the bench. */
   readonly sag: Length;
+  /** How far the mesh may have the sag wrong, as a share. */
+  readonly meshError: Ratio;
   /** Sag over the sag as drawn. */
   readonly share: Ratio;
   /** Mass it adds; negative when it takes away. */
@@ -47,10 +47,11 @@ export function panelRemedies(input: ReviewInput, id: string): readonly Remedy[]
   const drawn = hingedProblem(panel, input);
   const before = bentAt(drawn);
   const remedy = (what: string, problem: PanelProblem, mass: number, sheetArea: number): Remedy => {
-    const sag = problem === drawn ? before.value : bentAt(problem).value;
+    const { value: sag, meshError } = problem === drawn ? before : bentAt(problem);
     return {
       what,
       sag: Length.si(sag),
+      meshError: Ratio.si(meshError),
       share: Ratio.si(sag / before.value),
       mass: Mass.si(mass),
       ...(sheetArea > 0 ? { cost: sheetArea * pricePerArea(panel) } : {}),
@@ -72,9 +73,9 @@ export function panelRemedies(input: ReviewInput, id: string): readonly Remedy[]
 
 type MakeRemedy = (what: string, problem: PanelProblem, mass: number, sheetArea: number) => Remedy;
 
-function bentAt(problem: PanelProblem): PlacedValue {
-  const { value, at } = largestDeflection(bent(factoredPanel(problem, remedyFineness)));
-  return { value: Math.abs(value), at };
+function bentAt(problem: PanelProblem): TrustedDeflection {
+  const found = trustedDeflection(problem, remedyFineness);
+  return { ...found, value: Math.abs(found.value) };
 }
 
 function thickerSheet(panel: PanelPart, input: ReviewInput, remedy: MakeRemedy): Remedy {

@@ -1,50 +1,49 @@
 import type { PanelPart, PlacedOpening } from "../../design/index.js";
-import { Area, Length, type Pressure, Ratio } from "../../quantity/index.js";
+import type { PanelTask } from "../../fem/index.js";
+import { Area, Length, Ratio } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
-import { chartSag } from "./panel-sag.js";
+import { panelNamed } from "./bent-panel.js";
+import { sagTask } from "./panel-sag.js";
 import { sheetModuli } from "./sheet-moduli.js";
 
-/** Sag of one panel at one thickness and one share cut away. */
-export interface SagRow {
+/** One try: a thickness, openings of one size, and edges held one way. */
+export interface SagTrial {
   readonly thickness: Length;
   readonly cutAway: Ratio;
-  /** Sag over what is allowed, edges free to turn. */
-  readonly alone: Ratio;
-  /** The same, edges held stiffly. */
-  readonly locked: Ratio;
+  readonly edges: "hinged" | "clamped";
+  /** What is allowed. */
+  readonly allowed: Length;
+  /** The panel to be solved. */
+  readonly task: PanelTask;
 }
 
 /**
- * What thicker ply and smaller openings buy: the panel's sag over its allowed sag, with every opening shrunk or
- * grown about its own middle. The sheet keeps its moduli; only its thickness changes. Each point is within 1 or 2 %.
+ * Tries that show what thicker ply and smaller openings buy, with edges free to turn and held stiffly: every opening
+ * shrunk or grown about its own middle. The sheet keeps its moduli; only its thickness changes.
  *
  * @param id of the panel, such as "upper.front"
  * @param thicknesses of the sheet, without its facing
  * @param scales of the openings' sides, 1 as designed, 0 for none
  * @throws RangeError when there is no such panel
  */
-export function sagSweep(
+export function sagTrials(
   input: ReviewInput,
   id: string,
   thicknesses: readonly Length[],
   scales: readonly number[],
-): readonly SagRow[] {
-  const panel = input.parts.panels.find((one) => one.id === id);
-  if (!panel) throw new RangeError(`sag sweep: no panel "${id}"`);
+): readonly SagTrial[] {
+  const panel = panelNamed(input, id);
   const moduli = sheetModuli(panel.sheet, input.measurements);
-  const pressure: Pressure = input.case.demands.sidePressure;
-  const allowed = input.case.demands.allowedSag * Math.min(panel.clearWidth, panel.clearHeight);
+  const { sidePressure: pressure, allowedSag } = input.case.demands;
+  const allowed = Length.si(allowedSag * Math.min(panel.clearWidth, panel.clearHeight));
   return thicknesses.flatMap((thickness) =>
-    scales.map((scale) => {
+    scales.flatMap((scale) => {
       const changed = withScale({ ...panel, sheet: { ...panel.sheet, thickness } }, scale);
-      const use = (edges: "hinged" | "clamped"): Ratio =>
-        Ratio.si(chartSag({ panel: changed, moduli, pressure, edges }) / allowed);
-      return {
-        thickness,
-        cutAway: Ratio.si(1 - changed.netArea / changed.grossArea),
-        alone: use("hinged"),
-        locked: use("clamped"),
-      };
+      const cutAway = Ratio.si(1 - changed.netArea / changed.grossArea);
+      return (["hinged", "clamped"] as const).map((edges) => {
+        const task = sagTask({ panel: changed, moduli, pressure, edges });
+        return { thickness, cutAway, edges, allowed, task };
+      });
     }),
   );
 }

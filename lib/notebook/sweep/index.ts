@@ -1,0 +1,2 @@
+export * from "./panel-sweep.js";
+export * from "./progress-line.js";
