@@ -1,5 +1,5 @@
 /** Heat and power of a case, as case.yaml tells them. */
-import type { AirFlow, Irradiance } from "../inside/kinds.js";
+import type { AirFlow, Altitude, Irradiance } from "../inside/kinds.js";
 import type {
   Charge,
   Current,
@@ -16,7 +16,7 @@ export interface Services {
   /** Of the air outside on the hottest day it works. */
   readonly hottest?: Temperature;
   /** Height above the sea where it works; the sea's own where it is left out. */
-  readonly altitude?: Length;
+  readonly altitude?: Altitude;
   readonly sun?: Sun;
   readonly battery?: Battery;
   readonly mains?: Mains;

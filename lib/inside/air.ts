@@ -1,8 +1,8 @@
 /** Air that carries heat out of a case. */
 import { type Formula, formula } from "../formula.js";
-import { Length, Power, Ratio } from "../quantity/index.js";
+import { Power, Ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
-import { AirFlow, TemperatureRise } from "./kinds.js";
+import { AirFlow, Altitude, TemperatureRise } from "./kinds.js";
 
 /** Heat that a cubic metre of air takes for each degree: density 1.2 kg/m3 times 1006 J/(kg K). */
 export const airHeat: number = 1.2 * 1006;
@@ -43,12 +43,19 @@ export const airNeeded: Formula<
  * @source International Standard Atmosphere
  * @throws RangeError unless the height is from -500 to 11 000 m
  */
-export const airThinness: Formula<{ readonly height: Length }, Ratio> = formula({
+export const airThinness: Formula<{ readonly height: Altitude }, Ratio> = formula({
   id: "heat.altitude",
   title: "Thinner air higher up",
   equation: String.raw`\rho/\rho_0=(1-2.25577\cdot10^{-5}z)^{4.25588}`,
   inputs: {
-    height: { symbol: "z", kind: Length, meaning: "height above the sea", min: -500, max: 11_000, unit: "m" },
+    height: {
+      symbol: "z",
+      kind: Altitude,
+      meaning: "height above the sea",
+      min: -500,
+      max: 11_000,
+      unit: "m",
+    },
   },
   result: { symbol: String.raw`\rho/\rho_0`, kind: Ratio, meaning: "share of the density" },
   source: [cite("ashrae", "standard atmosphere")],

@@ -11,6 +11,16 @@ export const Frequency: QuantityKind<"frequency"> = quantityKind({
   example: "12 Hz",
 });
 
+/** m above the sea */
+export type Altitude = Quantity<"altitude">;
+export const Altitude: QuantityKind<"altitude"> = quantityKind({
+  name: "altitude",
+  units: { m: 1, ft: 0.3048 },
+  metric: ["m"],
+  inch: ["ft"],
+  example: "900 m or 3000 ft",
+});
+
 /** m3/s */
 export type AirFlow = Quantity<"air flow">;
 export const AirFlow: QuantityKind<"air flow"> = quantityKind({

@@ -34,7 +34,7 @@ export const stillFilm: HeatResistance = HeatResistance.si(0.13);
 export const wallTransmittance: Formula<FacedWall, Transmittance> = formula<FacedWall, Transmittance>({
   id: "heat.wall",
   title: "Heat through a faced wall",
-  equation: String.raw`U=\frac{1}{R_i+\sum t/k+R_o}`,
+  equation: String.raw`U=\frac{1}{R_i+\sum\frac{t}{k}+R_o}`,
   inputs: {
     layers: {
       symbol: "t, k",

@@ -382,7 +382,7 @@ test("every worked line has a line with its numbers, in inches and in millimetre
     "pane: { strip: 4, squeeze: 30 %, clearance: 0.5, set test: [4, 2.8, 3.7], clamp: { force: 24 N, pad: [12, 40] }, stands: 100 kPa }";
   const input = job({
     meter: `, power: 90 W, needs: { hottest: 40 °C, cold start: 10, ${plug}, ${pane}, mounts: { count: 4, rate: 1 N/mm } }`,
-    services: services(`  altitude: 900000
+    services: services(`  altitude: 900 m
   sun: { facing: dark, strength: 900 W/m2 }
   battery: { capacity: 50 Ah, voltage: 12 V, usable: 80 %, must last: 2 h }
   mains: { voltage: 230 V, breaker: 10 A, cable gauge: 14, cable length: 10000, plug strip: { rated: 10 A, sockets: 4 } }

@@ -1,6 +1,6 @@
 /** The block "services": battery, socket, vents and fans. */
 import type { z } from "zod";
-import { AirFlow, Irradiance } from "../../inside/kinds.js";
+import { AirFlow, Altitude, Irradiance } from "../../inside/kinds.js";
 import {
   Charge,
   Count,
@@ -76,7 +76,7 @@ const coolingField: z.ZodType<Omit<Cooling, "section">> = block({
 export function servicesField(units: FileUnits): z.ZodType<Services> {
   return block({
     hottest: field(Temperature).optional(),
-    altitude: field(lengthIn(units), { min: -500, max: 11_000 }).optional(),
+    altitude: field(Altitude, { min: -500, max: 11_000 }).optional(),
     sun: sunField.optional(),
     battery: batteryField.optional(),
     mains: mainsField(units).optional(),

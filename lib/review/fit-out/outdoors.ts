@@ -1,6 +1,6 @@
 import type { WorkedLine } from "../../formula.js";
-import { airThinness } from "../../inside/index.js";
-import { Density, Length, type Ratio } from "../../quantity/index.js";
+import { Altitude, airThinness } from "../../inside/index.js";
+import { Density, type Ratio } from "../../quantity/index.js";
 import { styleOf } from "../amount.js";
 import type { ReviewInput } from "../review-input.js";
 
@@ -20,15 +20,11 @@ export interface OutdoorAir {
 /** The air at the height that the case file names, or near the sea. */
 export function outdoorAir(input: ReviewInput): OutdoorAir {
   const { altitude } = input.case.services;
-  const line = airThinness.worked({ height: altitude ?? Length.si(0) });
-  const feet = input.case.units === "inch" ? "ft" : "m";
+  const line = airThinness.worked({ height: altitude ?? Altitude.si(0) });
   return {
     thinness: line.value,
     density: Density.si(seaAir * line.value),
     because: altitude === undefined ? [] : [line],
-    words:
-      altitude === undefined
-        ? "near the sea"
-        : `at ${Length.show(altitude, { ...styleOf(input.case), unit: feet })}`,
+    words: altitude === undefined ? "near the sea" : `at ${Altitude.show(altitude, styleOf(input.case))}`,
   };
 }
