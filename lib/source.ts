@@ -297,9 +297,9 @@ export function cite(source: SourceKey, where: string): Citation {
   return { source, where };
 }
 
-/** A citation as a reader sees it: author, title, year, place. */
+/** A citation as a reader sees it: author, unless the title begins with it, title, year, place. */
 export function showCitation({ source, where }: Citation): string {
-  const { title, author, year } = sources[source];
-  const work = [author, title].filter(Boolean).join(", ");
+  const { title, author = "", year } = sources[source];
+  const work = title.startsWith(author.split(" ")[0] ?? "") ? title : `${author}, ${title}`;
   return [year ? `${work} (${year})` : work, where].filter(Boolean).join(", ");
 }
