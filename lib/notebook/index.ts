@@ -4,6 +4,7 @@ export * from "./sweep/index.js";
 export * from "./tables/bench.js";
 export * from "./tables/bend-strips.js";
 export * from "./tables/bending.js";
+export * from "./tables/box.js";
 export * from "./tables/buying.js";
 export * from "./tables/drops.js";
 export * from "./tables/face-options.js";

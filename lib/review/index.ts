@@ -1,4 +1,8 @@
 export * from "./amount.js";
+export { type CaseBox, type CaseRun, type CaseRuns, runsOf } from "./box/case-box.js";
+export type { CaseOutcome, NamedValue } from "./box/case-outcomes.js";
+export type { LoadedCase } from "./box/load-cases.js";
+export * from "./box/moved-outlines.js";
 export * from "./buying/adhesive-needs.js";
 export * from "./buying/cut-plans.js";
 export * from "./buying/face-options.js";
