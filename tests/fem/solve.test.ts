@@ -55,6 +55,24 @@ describe("solver", () => {
     );
   });
 
+  test.each([1, 2, 7, 8, 9, 33, 130, 301])("factors a full matrix of %i freedoms", (count) => {
+    // A A' + count I resists every motion; the pieces' middles lie apart, so that fronts are halved too.
+    const random = Array.from({ length: count * count }, (_, i) => Math.sin(12.9898 * (i + 1)));
+    const matrix = Float64Array.from({ length: count * count }, (_, at) => {
+      const [i, j] = [Math.floor(at / count), at % count];
+      let sum = i === j ? count : 0;
+      for (let k = 0; k < count; k++) sum += random[i * count + k]! * random[j * count + k]!;
+      return sum;
+    });
+    const freedoms = Int32Array.from({ length: count }, (_, i) => i);
+    const pieces = Array.from({ length: 9 }, (_, i): Piece => ({ freedoms, matrix, middle: [i, 0, 0] }));
+    const moved = Float64Array.from({ length: count }, (_, i) => Math.cos(i));
+    const found = displacementsUnder(factorPieces(pieces, new Uint8Array(count)), timesPieces(pieces, moved));
+    found.forEach((value, i) => {
+      expect(value).toBeCloseTo(moved[i]!, 10);
+    });
+  });
+
   test("names the freedom that nothing holds", () => {
     const apart = [spring(0, 1, 1), spring(2, 3, 1)];
     const solve = (): unknown => factorPieces(apart, Uint8Array.of(1, 0, 0, 0));

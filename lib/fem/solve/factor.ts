@@ -2,9 +2,9 @@
  * Sparse Cholesky factors by fronts (I. S. Duff, J. K. Reid, The multifrontal solution of indefinite sparse
  * symmetric linear equations, 1983): pieces are added into small dense matrices, which are eliminated and passed on.
  */
-import { eliminate } from "./dense.js";
+import { type DenseFront, denseFront, eliminate } from "./dense.js";
 import { dissect, type Front } from "./dissection.js";
-import { frontRoom } from "./fronts.js";
+import { frontRoom, squareOf } from "./fronts.js";
 import type { Piece } from "./piece.js";
 import { displacementsUnder } from "./substitute.js";
 
@@ -52,39 +52,44 @@ const looseShare = 1e-15;
  */
 export function factorPieces(pieces: readonly Piece[], held: Uint8Array): Factors {
   const first = dissect(pieces, held);
-  const { fill, squares } = frontRoom(first);
+  const { fill, waiting } = frontRoom(first);
   const store = new Float64Array(fill);
-  const stacks = squares.map((room) => new Float64Array(room));
+  const stack = new Float64Array(waiting);
   const place = new Int32Array(held.length);
   const fronts: FactoredFront[] = [];
-  const tops = [0, 0];
-  let stored = 0;
-  /** Eliminates a front and everything before it, and leaves what it passes on upon the stack of its depth. */
-  const pass = (front: Front, depth: number): Float64Array => {
-    const before = front.halves.map((half) => pass(half, depth + 1));
+  let [stored, top] = [0, 0];
+  /** Eliminates a front and everything before it, and leaves what it passes on upon the stack. */
+  const pass = (front: Front): void => {
+    const bottom = top;
+    for (const half of front.halves) pass(half);
     const { freedoms, eliminated } = front;
-    const size = freedoms.length;
-    const rows = store.subarray(stored, stored + size * eliminated);
-    stored += rows.length;
-    const side = depth % 2;
-    const left = stacks[side]!.subarray(tops[side]!, tops[side]! + (size - eliminated) ** 2).fill(0);
-    tops[side]! += left.length;
-    for (let i = 0; i < size; i++) place[freedoms[i]!] = i;
-    const target = { rows, left, eliminated, size };
-    front.halves.forEach((half, i) => {
-      addLeft(target, half, before[i]!, place);
-      tops[1 - side]! -= before[i]!.length;
-    });
-    for (const piece of front.pieces) addPiece(target, pieces[piece]!, held, place);
-    const loose = eliminate({ rows, size, columns: eliminated }, left, (pivot) => !(pivot > 0));
+    for (let i = 0; i < freedoms.length; i++) place[freedoms[i]!] = i;
+    const dense = denseFront(freedoms.length, eliminated);
+    top = bottom;
+    for (const half of front.halves) {
+      addLeft(dense, half, stack.subarray(top, top + squareOf(half)), place);
+      top += squareOf(half);
+    }
+    for (const piece of front.pieces) addPiece(dense, pieces[piece]!, held, place);
+    const loose = eliminate(dense, (pivot) => !(pivot > 0));
     if (loose >= 0) throw new LooseFreedom(freedoms[loose]!);
+    const rows = store.subarray(stored, stored + freedoms.length * eliminated);
+    keepRows(dense, rows);
+    stored += rows.length;
     fronts.push({ freedoms, eliminated, rows });
-    return left;
+    stack.set(dense.left.subarray(0, squareOf(front)), bottom);
+    top = bottom + squareOf(front);
   };
-  pass(first, 0);
+  pass(first);
   const factors = { fronts, held, fill };
   refuseLoose(factors, diagonalOf(pieces, held.length));
   return factors;
+}
+
+/** The factors, without what lies above the diagonal. */
+function keepRows({ rows, stride, columns, size }: DenseFront, kept: Float64Array): void {
+  for (let i = 0; i < size; i++)
+    kept.set(rows.subarray(i * stride, i * stride + Math.min(columns, i + 1)), i * columns);
 }
 
 /** Pushes everything a little: what is loose moves without end, almost free of resistance. */
@@ -112,24 +117,16 @@ function diagonalOf(pieces: readonly Piece[], size: number): Float64Array {
   return diagonal;
 }
 
-/** A front being added up. */
-interface Target {
-  readonly rows: Float64Array;
-  readonly left: Float64Array;
-  readonly eliminated: number;
-  readonly size: number;
-}
-
-function addPiece(target: Target, { freedoms, matrix }: Piece, held: Uint8Array, place: Int32Array): void {
+function addPiece(front: DenseFront, { freedoms, matrix }: Piece, held: Uint8Array, place: Int32Array): void {
   const count = freedoms.length;
   const places = new Int32Array(count);
   for (let i = 0; i < count; i++) places[i] = held[freedoms[i]!] ? -1 : place[freedoms[i]!]!;
   for (let i = 0; i < count; i++)
-    if (places[i]! >= 0) addRow(target, places[i]!, places, i + 1, matrix, i * count);
+    if (places[i]! >= 0) addRow(front, places[i]!, places, i + 1, matrix, i * count);
 }
 
 function addLeft(
-  target: Target,
+  front: DenseFront,
   { freedoms, eliminated }: Front,
   left: Float64Array,
   place: Int32Array,
@@ -137,25 +134,25 @@ function addLeft(
   const count = freedoms.length - eliminated;
   const places = new Int32Array(count);
   for (let i = 0; i < count; i++) places[i] = place[freedoms[eliminated + i]!]!;
-  for (let i = 0; i < count; i++) addRow(target, places[i]!, places, i + 1, left, i * count);
+  for (let i = 0; i < count; i++) addRow(front, places[i]!, places, i + 1, left, i * count);
 }
 
 /** Adds the first `count` values of a row of a symmetric matrix, each to the lower half. */
 function addRow(
-  { rows, left, eliminated, size }: Target,
+  { rows, left, columns, stride, size }: DenseFront,
   row: number,
   places: Int32Array,
   count: number,
   values: Float64Array,
   start: number,
 ): void {
-  const width = size - eliminated;
+  const width = size - columns;
   for (let j = 0; j < count; j++) {
     const column = places[j]!;
     if (column < 0) continue;
     const low = Math.min(column, row);
     const high = Math.max(column, row);
-    if (low < eliminated) rows[high * eliminated + low]! += values[start + j]!;
-    else left[(high - eliminated) * width + low - eliminated]! += values[start + j]!;
+    if (low < columns) rows[high * stride + low]! += values[start + j]!;
+    else left[(high - columns) * width + low - columns]! += values[start + j]!;
   }
 }

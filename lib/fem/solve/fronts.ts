@@ -5,27 +5,25 @@ import type { Front } from "./dissection.js";
 export interface FrontRoom {
   /** For all factors. */
   readonly fill: number;
-  /** For the squares passed on, at odd and at even depths: what a front takes over and what it leaves lie apart. */
-  readonly squares: readonly [number, number];
+  /** For the squares that wait to be taken over, at their most. */
+  readonly waiting: number;
 }
 
 /** Works out the room. */
 export function frontRoom(front: Front): FrontRoom {
-  let fill = 0;
-  const used = [0, 0];
-  const most: [number, number] = [0, 0];
-  const visit = ({ halves, freedoms, eliminated }: Front, depth: number): void => {
-    for (const half of halves) visit(half, depth + 1);
+  let [fill, used, waiting] = [0, 0, 0];
+  const visit = ({ halves, freedoms, eliminated }: Front): void => {
+    for (const half of halves) visit(half);
     fill += freedoms.length * eliminated;
-    const side = depth % 2;
-    used[side]! += squareOf(freedoms.length - eliminated);
-    most[side] = Math.max(most[side]!, used[side]!);
-    for (const half of halves) used[1 - side]! -= squareOf(half.freedoms.length - half.eliminated);
+    for (const half of halves) used -= squareOf(half);
+    used += (freedoms.length - eliminated) ** 2;
+    waiting = Math.max(waiting, used);
   };
-  visit(front, 0);
-  return { fill, squares: most };
+  visit(front);
+  return { fill, waiting };
 }
 
-function squareOf(count: number): number {
-  return count * count;
+/** Numbers in the square that a front passes on. */
+export function squareOf({ freedoms, eliminated }: Front): number {
+  return (freedoms.length - eliminated) ** 2;
 }
