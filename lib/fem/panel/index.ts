@@ -1,6 +1,7 @@
 export * from "./buckling.js";
 export * from "./contour.js";
 export * from "./locate.js";
+export { panelForces } from "./panel-load.js";
 export * from "./panel-problem.js";
 export * from "./panel-results.js";
 export { rimWidth, sheetAt } from "./panel-structure.js";
