@@ -76,6 +76,17 @@ describe("contents", () => {
       expected: "a list of 2 lengths: the sides of the foam that bears it",
     });
   });
+
+  test("foam beside it with one side", () => {
+    const foam = "foam: { kind: soft, thickness: 50, pad: [80, 60], sides: [70], ends: [60, 50] }";
+    const texts = spoilt("case.yaml", "held: { by: floor } }", `held: { by: floor }, needs: { ${foam} } }`);
+    expect(onlyProblem(texts)).toMatchObject({
+      file: "case.yaml",
+      row: rowOf(texts, "case.yaml", "battery:"),
+      column: "contents.battery.needs.foam.sides",
+      expected: "a list of 2 lengths: the foam against its left and its right",
+    });
+  });
 });
 
 describe("cushion curves", () => {
