@@ -3,6 +3,7 @@ import type { Job } from "../../job/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { addMoney, Money, timesMoney } from "../../quantity/index.js";
 import {
+  billOf,
   businessReview,
   jobsInWords,
   type MaterialOption,
@@ -79,7 +80,7 @@ export function pricePoints(job: Job, changes: readonly number[], most: number):
     .flatMap((item) =>
       changes.map((change) => ({
         change,
-        total: priceWhatIf(job, purchases, { [item]: change / 100 }).bill.total.amount,
+        total: billOf(job, purchases, { [item]: 1 + change / 100 }).total.amount,
         item,
       })),
     );

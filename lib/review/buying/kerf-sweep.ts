@@ -1,5 +1,6 @@
 import { planSheets } from "../../cutting/index.js";
 import type { Length } from "../../quantity/index.js";
+import { keptFor } from "../kept.js";
 import type { ReviewInput } from "../review-input.js";
 import { sheetJobs } from "./cut-plans.js";
 import { boughtOf } from "./purchase-list.js";
@@ -9,16 +10,16 @@ export interface KerfRow {
   readonly stock: string;
   readonly kerf: Length;
   readonly sheets: number;
-  /** No plan of straight cuts needs fewer. */
-  readonly atLeast: number;
 }
 
-/** Whether a thinner blade saves a sheet. */
+/** Whether a thinner blade saves a sheet; each kerf is planned once a case. */
 export function kerfSweep(input: ReviewInput, kerfs: readonly Length[]): readonly KerfRow[] {
-  return sheetJobs(input).flatMap(({ stock, job }) =>
-    kerfs.map((kerf) => {
-      const plan = planSheets({ ...job, kerf });
-      return { stock: stock.name, kerf, sheets: boughtOf({ stock, plan }), atLeast: plan.bound.count };
-    }),
-  );
+  return kerfs.flatMap((kerf) => rowsAt(input, kerf));
 }
+
+const rowsAt = keptFor((input: ReviewInput, kerf: Length): readonly KerfRow[] =>
+  sheetJobs(input).map(({ stock, job }) => {
+    const plan = planSheets({ ...job, kerf });
+    return { stock: stock.name, kerf, sheets: boughtOf({ stock, plan }) };
+  }),
+);

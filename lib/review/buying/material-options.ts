@@ -99,15 +99,20 @@ function choices<Stock extends { readonly name: string }>(
   }));
 }
 
-/** The cost as planned, and with the thinnest and the thickest kerf that was measured. */
+/**
+ * The cost as planned, and with the thinnest and the thickest kerf that was measured. A plan for a thick kerf
+ * serves a thin one too, so where both ends cost the same, so does what lies between.
+ */
 function withKerfs(input: ReviewInput, costAt: (cutting: ReviewInput) => number): Costs {
-  const cost = costAt(input);
   const ends = kerfRange("sheets", input);
-  if (!ends) return { cost, measured: { low: cost, high: cost } };
-  const [low, high] = ends.map((kerfs) =>
-    costAt({ ...input, measurements: { ...input.measurements, kerfs: [kerfs] } }),
-  );
-  return { cost, measured: { low: low ?? cost, high: high ?? cost } };
+  if (!ends) {
+    const cost = costAt(input);
+    return { cost, measured: { low: cost, high: cost } };
+  }
+  const [low, high] = ends.map((one) =>
+    costAt({ ...input, measurements: { ...input.measurements, kerfs: [one] } }),
+  ) as [number, number];
+  return { cost: low === high ? low : costAt(input), measured: { low, high } };
 }
 
 function costOf(needs: readonly { readonly plan: { readonly cost: Money } }[], currency: string): number {
