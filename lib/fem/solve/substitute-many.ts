@@ -28,7 +28,8 @@ export function displacementsUnderMany(
 function underFour({ fronts, held }: Factors, loads: readonly Float64Array[]): readonly Float64Array[] {
   const x = new Float64Array(together * held.length);
   held.forEach((stands, freedom) => {
-    if (!stands) for (let load = 0; load < together; load++) x[together * freedom + load] = loads[load]![freedom]!;
+    if (!stands)
+      for (let load = 0; load < together; load++) x[together * freedom + load] = loads[load]![freedom]!;
   });
   const most = fronts.reduce((size, { eliminated }) => Math.max(size, eliminated), 0);
   const own = new Float64Array(together * most);
