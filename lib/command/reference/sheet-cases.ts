@@ -5,6 +5,7 @@ import {
   mm,
   money,
   planSheets,
+  type SheetJob,
   type SheetPiece,
   shortestStrip,
   Time,
@@ -75,15 +76,7 @@ const limit = Time.of(10, "s");
 const sheetLimit = Time.of(4, "s");
 
 function fewestSheets(one: FileCase): Answer {
-  const { done: plan, seconds } = withSeconds(() =>
-    planSheets({
-      pieces: piecesOf(one),
-      stock: [{ name: "sheet", ...sizeIn(one, "sheet"), price: money(1, "XXX") }],
-      kerf: mm(0),
-      cuts: cutsOf(one),
-      timeLimit: sheetLimit,
-    }),
-  );
+  const { done: plan, seconds } = withSeconds(() => planSheets(sheetJobOf(one, sheetLimit)));
   const { length: sheets } = plan.sheets;
   return {
     result: "sheets",
@@ -92,6 +85,17 @@ function fewestSheets(one: FileCase): Answer {
     error: `${sheets - plan.bound.count} over our bound`,
     tolerance: "1",
     holds: sheets - plan.bound.count <= 1,
+  };
+}
+
+/** A case of fewest sheets as a job; sizes without a unit are taken as millimetres. */
+export function sheetJobOf(one: FileCase, timeLimit: Time): SheetJob {
+  return {
+    pieces: piecesOf(one),
+    stock: [{ name: "sheet", ...sizeIn(one, "sheet"), price: money(1, "XXX") }],
+    kerf: mm(0),
+    cuts: cutsOf(one),
+    timeLimit,
   };
 }
 

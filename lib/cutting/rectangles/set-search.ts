@@ -65,7 +65,7 @@ const slack = 1e-7;
 /** Searches depth first, the densest type first, each step bounded by the scale that leaves least. */
 export class SetSearch {
   /** What a set left out for want of effort could be worth at the most. */
-  missed = 0;
+  missed: number = Number.NEGATIVE_INFINITY;
   /** Sets looked at. */
   looked = 0;
   private last: number;
