@@ -52,24 +52,23 @@ export function faceTable(job: Job): TableView {
     [
       { heading: "Laminate", cell: ({ facing }) => facing.name },
       { heading: "Adhesive", cell: ({ adhesive }) => adhesive.name },
-      { heading: "A finished m2", cell: ({ cost }) => Money.show(cost.total) },
-      { heading: "95 % interval", cell: ({ costInterval }) => costRange(costInterval) },
+      { heading: "A finished m²", cell: ({ cost, costInterval }) => costText(cost.total, costInterval) },
       { heading: "A square foot", cell: ({ cost }) => Money.show(timesMoney(squareFoot, cost.total)) },
       { heading: "Adds", cell: ({ mass }) => AreaDensity.show(mass, { ...style, digits: 3 }) },
       { heading: "Stiffer", cell: ({ stiffening }) => `${Ratio.show(stiffening, { digits: 3 })} times` },
-      { heading: "Beaten by another", cell: ({ front }) => (front ? "no" : "yes") },
-      {
-        heading: "Spread rate from",
-        cell: ({ rateFrom }) => (rateFrom === "trial" ? "your trial" : "its label"),
-      },
-      { heading: "In the case file", cell: ({ chosen }) => (chosen ? "yes" : "") },
+      { heading: "Beaten", cell: ({ front }) => (front ? "no" : "yes") },
+      { heading: "Rate by", cell: ({ rateFrom }) => (rateFrom === "trial" ? "trial" : "label") },
+      { heading: "Chosen", cell: ({ chosen }) => (chosen ? "yes" : "") },
     ],
-    "Laminate with adhesive, the cheapest first",
+    "Laminate with adhesive, the cheapest first. After ± is half the 95 % interval of your spread trials; beaten: another is as cheap, light and stiff, and better in one",
   );
 }
 
-function costRange(interval: FaceOption["costInterval"]): string {
-  return interval ? `${interval.low.toFixed(2)} to ${interval.high.toFixed(2)}` : "";
+/** With half of its 95 % interval, where trials tell it. */
+function costText(total: Money, interval: FaceOption["costInterval"]): string {
+  return interval
+    ? `${Money.show(total)} ± ${((interval.high - interval.low) / 2).toFixed(2)}`
+    : Money.show(total);
 }
 
 const squareFoot = Area.of(1, "ft2");
