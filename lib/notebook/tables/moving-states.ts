@@ -21,7 +21,7 @@ export function massStatesTable(job: Job): TableView {
   const style = styleOf(job.case);
   const above = (height: Length): Length => Length.si(height + standingHeight(job));
   const place = ({ centreHalf }: StateOfMass, axis: "x" | "y" | "z", value: Length): string =>
-    `${Length.show(value, style)}${centreHalf ? ` ± ${shortLength(centreHalf[axis], job.case.units)}` : ""}`;
+    give(Length.show(value, style), centreHalf && shortLength(centreHalf[axis], job.case.units));
   return tableOf(
     statesOfMass(job),
     [
@@ -64,8 +64,13 @@ function shortLength(length: Length, units: "inch" | "metric"): string {
 
 function massWords({ balance, halfWidth }: StateOfMass, units: "inch" | "metric"): string {
   const unit = massUnit(units);
-  const mass = Mass.show(balance.value.mass, { unit, digits: 3 });
-  return halfWidth === undefined ? mass : `${mass} ± ${Mass.show(halfWidth, { unit, digits: 2 })}`;
+  const show = (mass: Mass, digits: number): string => Mass.show(mass, { unit, digits });
+  return give(show(balance.value.mass, 3), halfWidth && show(halfWidth, 2));
+}
+
+/** A value and what it may be off by; the sign of the latter stays with its number. */
+function give(value: string, half: string | undefined): string {
+  return half === undefined ? value : `${value} ±\u00a0${half}`;
 }
 
 /** What one person carries of a section, in the case's own unit. */
