@@ -44,34 +44,37 @@ export function facePoints(job: Job): readonly FacePoint[] {
   }));
 }
 
-/** Every option with its cost, mass and where the spread rate comes from. */
+/** Every option with its cost, mass, stiffness, and whether another beats it. */
 export function faceTable(job: Job): TableView {
   const style = styleOf(job.case);
+  const area = areaOf(job.case);
   return tableOf(
     faceOptions(job),
     [
       { heading: "Laminate", cell: ({ facing }) => facing.name },
       { heading: "Adhesive", cell: ({ adhesive }) => adhesive.name },
-      { heading: "A finished m²", cell: ({ cost, costInterval }) => costText(cost.total, costInterval) },
-      { heading: "A square foot", cell: ({ cost }) => Money.show(timesMoney(squareFoot, cost.total)) },
+      { heading: `A finished ${area.name}`, cell: (option) => costText(option, area.size) },
       { heading: "Adds", cell: ({ mass }) => AreaDensity.show(mass, { ...style, digits: 3 }) },
       { heading: "Stiffer", cell: ({ stiffening }) => `${Ratio.show(stiffening, { digits: 3 })} times` },
       { heading: "Beaten", cell: ({ front }) => (front ? "no" : "yes") },
-      { heading: "Rate by", cell: ({ rateFrom }) => (rateFrom === "trial" ? "trial" : "label") },
       { heading: "Chosen", cell: ({ chosen }) => (chosen ? "yes" : "") },
     ],
-    "Laminate with adhesive, the cheapest first. After ± is half the 95 % interval of your spread trials; beaten: another is as cheap, light and stiff, and better in one",
+    "Laminate with adhesive, the cheapest first. After ± is half the 95 % interval of your trials; without ± the rate is its label's or one trial's",
   );
 }
 
-/** With half of its 95 % interval, where trials tell it. */
-function costText(total: Money, interval: FaceOption["costInterval"]): string {
-  return interval
-    ? `${Money.show(total)} ± ${((interval.high - interval.low) / 2).toFixed(2)}`
-    : Money.show(total);
+/** Cost of so much face with half of its 95 % interval, where trials tell it. */
+function costText({ cost, costInterval: interval }: FaceOption, area: Area): string {
+  const shown = Money.show(timesMoney(area, cost.total));
+  return interval ? `${shown} ± ${((area * (interval.high - interval.low)) / 2).toFixed(2)}` : shown;
 }
 
-const squareFoot = Area.of(1, "ft2");
+/** The measure of area that a reader of either system thinks in. */
+function areaOf({ units }: Job["case"]): { readonly name: string; readonly size: Area } {
+  return units === "inch"
+    ? { name: "square foot", size: Area.of(1, "ft2") }
+    : { name: "square metre", size: Area.of(1, "m2") };
+}
 
 /** The cheapest, the lightest and the stiffest option, and the chosen one. */
 export function facingAnswer(job: Job): string {
