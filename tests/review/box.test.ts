@@ -2,6 +2,8 @@
 import { describe, expect, test } from "vitest";
 import { openJob } from "../../lib/job/index.js";
 import { Length, standardGravity } from "../../lib/quantity/index.js";
+import { boxFindings } from "../../lib/review/box/box-findings.js";
+import { caseBox } from "../../lib/review/box/case-box.js";
 import { caseOutcome } from "../../lib/review/box/case-outcomes.js";
 import { type CaseSystem, caseSystem, joinedBodies, linkOf } from "../../lib/review/box/case-system.js";
 import { type LoadedCase, loadedCases } from "../../lib/review/box/load-cases.js";
@@ -150,5 +152,54 @@ describe("what cannot be solved is named", () => {
     expect(changed({ hardware })).toThrow(
       /^box: section latch 1 and section keeper 1 do not touch, they are \d+ mm apart$/,
     );
+  });
+});
+
+describe("findings of the demo", () => {
+  const { stiffness, joints } = job.review;
+  const about = (id: string) => {
+    const found = [...stiffness, ...joints].find((one) => one.id === id);
+    if (!found) throw new Error(`no finding ${id}`);
+    return found;
+  };
+
+  test.each(["stiffness.box.lower", "stiffness.box.upper", "stiffness.door.lower.left.side door"])(
+    "%s carries its mesh error and the interval of the measured moduli",
+    (id) => {
+      const { answer, ratio = Number.NaN, interval, cautions } = about(id);
+      expect(answer).toMatch(/\(.*within [\d.e-]+ % by the mesh\)/);
+      expect(interval?.low).toBeLessThan(ratio);
+      expect(interval?.high).toBeGreaterThan(ratio);
+      expect(cautions.join()).toContain("rivets slip");
+    },
+  );
+
+  test.each(["caster", "hinge", "handle"])("joints.box.%s tells force, mesh error and rating", (kind) => {
+    const { answer, demand, capacity } = about(`joints.box.${kind}`);
+    expect(answer).toMatch(
+      /^Most is on .*: .* lbf \(within [\d.e-]+ % by the mesh\) of .* lbf \(\d+(\.\d+)? %\)\./,
+    );
+    expect(demand && capacity).toBeTruthy();
+  });
+
+  test.each(["lower", "upper"])(
+    "joints.seams.%s tells the even flow and that of the joined boxes",
+    (section) => {
+      expect(about(`joints.seams.${section}`).answer).toMatch(
+        /when it runs evenly; by the joined boxes the seam .* carries most, .* over a pitch \(within .* by the mesh\) and .* on its mean\. At the larger of them a rivet/,
+      );
+    },
+  );
+
+  test("about a case whose door hangs loose say so", { timeout: 60_000 }, () => {
+    const hardware = job.parts.hardware.filter(({ item }) => item.duty !== "close");
+    const loose: ReviewInput = { ...job, parts: { ...job.parts, hardware } };
+    const box = caseBox(loose);
+    expect(box).toEqual({ refused: expect.stringMatching(/^lower\.left\.side door is loose: it /) });
+    for (const { verdict, missing, cautions } of boxFindings(loose, () => box)) {
+      expect(verdict).toBe("unknown");
+      expect(missing?.how).toContain("side door is loose");
+      expect(cautions.length).toBeGreaterThan(0);
+    }
   });
 });

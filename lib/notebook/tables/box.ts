@@ -1,6 +1,13 @@
 /** The case as joined boxes, for the notebook on stiffness: a table of its load cases, and a picture of it racked. */
 import type { Job } from "../../job/index.js";
-import { type DrawingMark, type DrawingView, drawing, type TableView, tableOf } from "../../page/index.js";
+import {
+  type DrawingMark,
+  type DrawingView,
+  drawing,
+  type Point,
+  type TableView,
+  tableOf,
+} from "../../page/index.js";
 import { Force, Length, LineLoad, Ratio, type ShowStyle } from "../../quantity/index.js";
 import {
   type CaseOutcome,
