@@ -21,6 +21,7 @@ export * from "./tables/moves.js";
 export * from "./tables/moving.js";
 export * from "./tables/moving-states.js";
 export * from "./tables/odd-readings.js";
+export * from "./tables/offcuts.js";
 export * from "./tables/payback.js";
 export * from "./tables/platform.js";
 export * from "./tables/power.js";

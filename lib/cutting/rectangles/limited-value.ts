@@ -180,7 +180,10 @@ function laidOut({ made }: Built, x: number, y: number): BestValue["pieces"] {
   return [...laidOut(near, x, y), ...laidOut(far, along ? x : x + near.length, along ? y + near.width : y)];
 }
 
-/** The most the rest of a sheet can add around a rectangle in its corner, the pieces there without limit. */
+/**
+ * The most the rest of a sheet can add around a rectangle in its corner, the pieces there without limit. Strips are
+ * added as wide as some pieces side by side, or a unit at a time of waste.
+ */
 function surroundings(
   values: UnlimitedValues,
   length: number,
@@ -190,12 +193,16 @@ function surroundings(
   for (let l = length; l >= 0; l--) {
     const line = most[l] as Float64Array;
     for (let w = width; w >= 0; w--) {
-      let best = 0;
-      for (let more = 1; l + more <= length; more++) {
-        best = Math.max(best, values.valueOf(more, w) + ((most[l + more] as Float64Array)[w] as number));
+      let best = Math.max(most[l + 1]?.[w] ?? 0, line[w + 1] ?? 0);
+      for (const more of values.lengths) {
+        if (l + more > length) break;
+        if (more > 0)
+          best = Math.max(best, values.valueOf(more, w) + ((most[l + more] as Float64Array)[w] as number));
       }
-      for (let more = 1; w + more <= width; more++)
-        best = Math.max(best, values.valueOf(l, more) + (line[w + more] as number));
+      for (const more of values.widths) {
+        if (w + more > width) break;
+        if (more > 0) best = Math.max(best, values.valueOf(l, more) + (line[w + more] as number));
+      }
       line[w] = best;
     }
   }

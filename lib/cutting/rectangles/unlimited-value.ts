@@ -22,8 +22,10 @@ type Use = { readonly along: boolean; readonly at: number } | ValuedSize | undef
  * @source Gilmore and Gomory 1966; Beasley 1985 for the places of cuts
  */
 export class UnlimitedValues {
-  private readonly lengths: readonly number[];
-  private readonly widths: readonly number[];
+  /** Extents at which values may rise, ascending from 0. */
+  readonly lengths: readonly number[];
+  /** The same across. */
+  readonly widths: readonly number[];
   private readonly best: Float64Array[];
   private readonly floorLength: Int32Array;
   private readonly floorWidth: Int32Array;

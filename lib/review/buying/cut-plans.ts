@@ -110,8 +110,8 @@ function stocksOf<Part, Stock extends { readonly name: string }>(
   return [...new Map(parts.map((part) => [stockOf(part).name, stockOf(part)])).values()];
 }
 
-/** A piece's length lies along its grain. */
-function panelPiece({ id, width, height, grain }: PanelPart): SheetPiece {
+/** A panel as a piece of sheet: its length lies along its grain. */
+export function panelPiece({ id, width, height, grain }: PanelPart): SheetPiece {
   const along = grain === "across";
   return {
     name: id,
@@ -122,7 +122,8 @@ function panelPiece({ id, width, height, grain }: PanelPart): SheetPiece {
   };
 }
 
-function facingPiece({ panel, side, width, height }: FacingPart): SheetPiece {
+/** A facing as a piece of laminate: it has no grain, and its oversize is in its size. */
+export function facingPiece({ panel, side, width, height }: FacingPart): SheetPiece {
   return { name: `${panel}, ${side}`, length: width, width: height, count: 1, grain: "free" };
 }
 
