@@ -13,7 +13,7 @@ import { Angle, type Length } from "../quantity/index.js";
 import { type CodedPiece, codeOf, type NumberedStock } from "./pieces.js";
 import type { Rule } from "./rule.js";
 
-/** The cuts of one sheet in order. Cuts with one fence setting stand together under one set-up. */
+/** The cuts of one sheet in order, its edges trimmed. Cuts with one fence setting stand together under one set-up. */
 export function sawTable(
   { label, cut }: NumberedStock<CutSheet>,
   kerf: Length,
@@ -36,7 +36,7 @@ export function sawTable(
         align: "left",
       },
     ],
-    `${label}: ${cut.stock}, after its edges are trimmed`,
+    `${label}: ${cut.stock}`,
   );
 }
 

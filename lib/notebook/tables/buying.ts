@@ -82,7 +82,7 @@ export function pieceTable({ review: { purchases } }: Job): TableView {
       { heading: "Cost", cell: ({ cost }) => Money.show(cost) },
       { heading: "Supplier", cell: ({ supplier }) => supplier },
     ],
-    "Fasteners, adhesive and hardware",
+    "Fasteners, adhesive and hardware, before price breaks, shipping and tax",
   );
 }
 
