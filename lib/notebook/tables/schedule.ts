@@ -70,10 +70,13 @@ export function fastenerTotalsTable(job: Job): TableView {
       { heading: "Washers", cell: ({ washers }) => washers || "" },
       { heading: "Cost", cell: ({ cost }) => Money.show(cost) },
       {
-        heading: "To set them",
+        heading: "Time",
         cell: ({ byTool }) =>
           byTool
-            .map(({ tool, time }) => `${Time.show(time, { unit: "min", digits: 2 })} with the ${tool}`)
+            .map(
+              ({ work, tool, time }) =>
+                `${work}: ${Time.show(time, { unit: "min", digits: 2 })} with the ${tool}`,
+            )
             .join(", "),
       },
     ],

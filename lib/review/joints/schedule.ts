@@ -55,8 +55,8 @@ export function holeFor({ kind, diameter, insertHole }: Fastener): Length | unde
 
 /** All of one fastener, to buy and to set. */
 export interface FastenerTotal extends FastenerNeed {
-  /** Minutes to set all of them, by the tools that were timed. */
-  readonly byTool: readonly { readonly tool: string; readonly time: Time }[];
+  /** Minutes to drill for all of them and to set them, by the tools that were timed. */
+  readonly byTool: readonly { readonly work: string; readonly tool: string; readonly time: Time }[];
 }
 
 /** Totals for each fastener: count, spares, packs, washers, and minutes by tool. */
@@ -67,8 +67,12 @@ export function fastenerTotals(
   return fasteners.map((need) => ({
     ...need,
     byTool: measurements.timings
-      .filter(({ unit }) => unit === settingUnit(need.stock))
-      .map((timing) => ({ tool: timing.tool, time: Time.si(need.count * timePerPiece(timing)) })),
+      .filter(({ unit }) => unit === "hole" || unit === settingUnit(need.stock))
+      .map((timing) => ({
+        work: timing.work,
+        tool: timing.tool,
+        time: Time.si(need.count * timePerPiece(timing)),
+      })),
   }));
 }
 
