@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import type { PanelTask } from "../../lib/fem/index.js";
 import { openJob } from "../../lib/job/index.js";
-import { meshNote, sagPoints, sweptPanels } from "../../lib/notebook/index.js";
+import { battenPoints, meshNote, sagPoints, sweptPanels } from "../../lib/notebook/index.js";
 import { panel, ply } from "../fem/sheets.js";
 
 const tasks = [0.3, 0.4, 0.5, 0.6, 0.7].map(
@@ -53,4 +53,12 @@ test("a sweep of a panel tells its mesh error", { timeout: 60_000 }, async () =>
   expect(meshNote(points)).toMatch(
     /^The mesh may have the least certain of these 8 points wrong by [\d.]+ %\.$/,
   );
+});
+
+test("a batten helps most where the panel sags most, and never harms much", { timeout: 60_000 }, async () => {
+  const battens = await battenPoints(openJob("soil-lab"), "upper.front", 3, { workers: 1 });
+  expect(battens.length).toBeGreaterThan(1);
+  const shares = battens.map(({ share }) => share);
+  expect(Math.min(...shares)).toBeLessThan(90);
+  expect(Math.max(...shares)).toBeLessThan(101);
 });

@@ -4,7 +4,7 @@ import type { Job } from "../../job/index.js";
 import { type DrawingView, type TableView, tableOf, verdictWords } from "../../page/index.js";
 import { Length, mm, Ratio, ratio } from "../../quantity/index.js";
 import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
-import { type Finding, sagTrials, styleOf } from "../../review/index.js";
+import { battenTrials, type Finding, sagTrials, styleOf } from "../../review/index.js";
 import { progressLine, type SweepOptions, sweptPanels } from "../sweep/index.js";
 
 /** One point of the trade-off, in plain numbers. */
@@ -47,8 +47,41 @@ export async function sagPoints(
   }));
 }
 
+/** One place tried for a batten, in plain numbers. */
+export interface BattenPoint {
+  readonly runs: string;
+  /** Its middle from the lower or left end of the panel's clear span, mm */
+  readonly place: number;
+  /** Sag with it over the sag as drawn, % */
+  readonly share: number;
+  /** How far the mesh may have it wrong, % */
+  readonly meshError: number;
+}
+
+/**
+ * What a batten does at places spread over the panel, both ways, as long as openings let it be.
+ *
+ * @param places tried each way
+ * @param options threads and progress, of one's own
+ */
+export async function battenPoints(
+  job: Job,
+  panel: string,
+  places: number,
+  options: SweepOptions = { progress: progressLine("battens tried") },
+): Promise<readonly BattenPoint[]> {
+  const { drawn, trials } = battenTrials(job, panel, places);
+  const [before, ...answers] = await sweptPanels([drawn, ...trials.map(({ task }) => task)], options);
+  return trials.map(({ runs, place }, i) => ({
+    runs,
+    place: Length.in(place, "mm"),
+    share: (100 * answers[i]!.sag) / before!.sag,
+    meshError: 100 * answers[i]!.meshError,
+  }));
+}
+
 /** How far the mesh may have the least certain point of a sweep wrong. */
-export function meshNote(points: readonly SagPoint[]): string {
+export function meshNote(points: readonly { readonly meshError: number }[]): string {
   const worst = Math.max(...points.map(({ meshError }) => meshError));
   return `The mesh may have the least certain of these ${points.length} points wrong by ${Ratio.show(Ratio.of(worst, "%"), { unit: "%", digits: 2 })}.`;
 }

@@ -55,8 +55,8 @@ export function sagInputs(sagCase: SagCase): MeshedPanel {
   };
 }
 
-/** Elements of a mesh for one point of a chart: within 1 or 2 %. */
-const chartFineness = 30;
+/** Elements of a mesh for one point of a chart: within a few percent. */
+const chartFineness = 16;
 
 /** The panel to be solved where many cases are laid side by side and the eye sees no percent. */
 export function sagTask(sagCase: SagCase): PanelTask {

@@ -1,17 +1,11 @@
 /** What could make a panel stiffer, and what each thing buys: thicker sheet, a batten, an opening left out. */
 import type { PanelPart, PlacedOpening } from "../../design/index.js";
-import {
-  type PanelProblem,
-  type SheetRegion,
-  type TrustedDeflection,
-  trustedDeflection,
-  withBatten,
-} from "../../fem/index.js";
+import { type PanelProblem, type TrustedDeflection, trustedDeflection } from "../../fem/index.js";
 import { Area, Length, Mass, Ratio } from "../../quantity/index.js";
 import { styleOf } from "../amount.js";
 import type { ReviewInput } from "../review-input.js";
+import { battenSize, clearBattens, stripMiddles } from "./batten-places.js";
 import { hingedProblem, panelNamed } from "./bent-panel.js";
-import { sheetModuli } from "./sheet-moduli.js";
 
 /** One thing that could be done. */
 export interface Remedy {
@@ -28,8 +22,6 @@ export interface Remedy {
   readonly cost?: number;
 }
 
-/** A batten cut from the panel's own sheet, laid flat in two layers: 40 mm wide, 20 mm high. */
-const battenSize = { width: 0.04, height: 0.02 };
 /** How much thicker a sheet is tried. */
 const thicker = 0.003;
 /** Elements for each try: within 1 or 2 %. */
@@ -101,13 +93,11 @@ function battenNearWorst(
   input: ReviewInput,
   remedy: MakeRemedy,
 ): readonly Remedy[] {
-  const { length, width } = drawn.outline;
-  const [run, across] = along === "x" ? [length, width] : [width, length];
+  const run = along === "x" ? drawn.outline.length : drawn.outline.width;
   const worst = sagsMostAt[along === "x" ? 1 : 0];
-  const [nearest] = stripMiddles(drawn, along, across)
-    .map((middle) => ({ middle, strip: battenStrip(panel, drawn, along, middle, input) }))
-    .filter(({ strip }) => isClear(strip, drawn))
-    .sort((a, b) => Math.abs(a.middle - worst) - Math.abs(b.middle - worst));
+  const [nearest] = clearBattens(panel, drawn, along, stripMiddles(drawn, along), input).sort(
+    (a, b) => Math.abs(a.middle - worst) - Math.abs(b.middle - worst),
+  );
   if (!nearest) return [];
   const from = Length.show(Length.si(nearest.middle), styleOf(input.case));
   const where = `${from} from the ${along === "x" ? "lower" : "left"} end of its clear span`;
@@ -116,54 +106,6 @@ function battenNearWorst(
   const layers = battenSize.height / panel.sheet.thickness;
   const problem = { ...drawn, regions: [nearest.strip] };
   return [remedy(what, problem, area * battenSize.height * panel.sheet.density, area * layers)];
-}
-
-/** Middles of the strips between the sides of openings, where a batten may have room. */
-function stripMiddles({ outline }: PanelProblem, along: "x" | "y", across: number): readonly number[] {
-  const sides = outline.cutouts.flatMap((cutout) => {
-    if (cutout.kind !== "rectangle") return [];
-    const { left, bottom, width, height } = cutout;
-    return along === "x" ? [bottom, bottom + height] : [left, left + width];
-  });
-  const lines = [0, ...sides, across].sort((a, b) => a - b);
-  return lines.slice(1).map((line, i) => (line + lines[i]!) / 2);
-}
-
-function battenStrip(
-  panel: PanelPart,
-  drawn: PanelProblem,
-  along: "x" | "y",
-  middle: number,
-  input: ReviewInput,
-): SheetRegion {
-  const { length, width } = drawn.outline;
-  const moduli = sheetModuli(panel.sheet, input.measurements);
-  const from = middle - battenSize.width / 2;
-  const place =
-    along === "x"
-      ? { left: 0, bottom: from, width: length, height: battenSize.width }
-      : { left: from, bottom: 0, width: battenSize.width, height: width };
-  const sheet = withBatten(drawn.sheet, {
-    along,
-    height: battenSize.height,
-    modulus: moduli.along.modulus,
-    shearModulus: moduli.shear.modulus,
-    density: panel.sheet.density,
-  });
-  return { ...place, sheet };
-}
-
-/** Room between a batten and an opening, m. */
-const clearance = 0.003;
-
-function isClear({ left, bottom, width, height }: SheetRegion, { outline }: PanelProblem): boolean {
-  return outline.cutouts.every((cutout) => {
-    if (cutout.kind !== "rectangle") return false;
-    const beside = cutout.left > left + width + clearance || cutout.left + cutout.width < left - clearance;
-    const above =
-      cutout.bottom > bottom + height + clearance || cutout.bottom + cutout.height < bottom - clearance;
-    return beside || above;
-  });
 }
 
 function pricePerArea({ sheet }: PanelPart): number {

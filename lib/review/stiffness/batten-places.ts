@@ -1,0 +1,153 @@
+/** Where a batten has room on a panel, and what it does there. */
+import type { PanelPart } from "../../design/index.js";
+import {
+  type MeshBox,
+  type PanelProblem,
+  type PanelTask,
+  type SheetRegion,
+  withBatten,
+} from "../../fem/index.js";
+import { Length } from "../../quantity/index.js";
+import type { ReviewInput } from "../review-input.js";
+import { hingedProblem, panelNamed } from "./bent-panel.js";
+import { sheetModuli } from "./sheet-moduli.js";
+
+/** A batten cut from the panel's own sheet, laid flat in two layers: 40 mm wide, 20 mm high. */
+export const battenSize = { width: 0.04, height: 0.02 } as const;
+
+/** Room between a batten and an opening, m. */
+const clearance = 0.003;
+
+/** A batten that has room. */
+export interface PlacedBatten {
+  /** Its middle, from the lower or left end of the clear span, m. */
+  readonly middle: number;
+  readonly strip: SheetRegion;
+}
+
+/**
+ * Battens from edge to edge that no opening is in the way of.
+ *
+ * @param drawn the panel as a problem
+ * @param along axis of the panel they run along
+ * @param middles where they are tried
+ */
+export function clearBattens(
+  panel: PanelPart,
+  drawn: PanelProblem,
+  along: "x" | "y",
+  middles: readonly number[],
+  input: ReviewInput,
+): PlacedBatten[] {
+  return middles
+    .map((middle) => ({ middle, strip: battenStrip(panel, drawn, along, middle, input) }))
+    .filter(({ strip }) => isClear(strip, drawn));
+}
+
+/** Middles of the strips between the sides of openings, where a batten may have room. */
+export function stripMiddles({ outline }: PanelProblem, along: "x" | "y"): readonly number[] {
+  const across = along === "x" ? outline.width : outline.length;
+  const sides = outline.cutouts.flatMap((cutout) => {
+    if (cutout.kind !== "rectangle") return [];
+    const { left, bottom, width, height } = cutout;
+    return along === "x" ? [bottom, bottom + height] : [left, left + width];
+  });
+  const lines = [0, ...sides, across].sort((a, b) => a - b);
+  return lines.slice(1).map((line, i) => (line + lines[i]!) / 2);
+}
+
+/** One place tried for a batten. */
+export interface BattenTrial {
+  readonly runs: "across" | "upright";
+  /** Its middle from the lower or left end of the clear span. */
+  readonly place: Length;
+  readonly task: PanelTask;
+}
+
+/** Elements for each try: within a few percent. */
+const trialFineness = 16;
+/** A shorter batten than this is not worth its glue, in its widths. */
+const shortest = 3;
+
+/**
+ * Places for a batten, each way, as tries to be solved: from edge to edge where no opening is in the way, or along the
+ * longest stretch that openings leave. The panel is hinged on all edges under the side pressure.
+ *
+ * @param id of the panel, such as "upper.front"
+ * @param places tried each way, evenly spread
+ * @throws RangeError when there is no such panel
+ */
+export function battenTrials(
+  input: ReviewInput,
+  id: string,
+  places: number,
+): { readonly drawn: PanelTask; readonly trials: readonly BattenTrial[] } {
+  const panel = panelNamed(input, id);
+  const problem = hingedProblem(panel, input);
+  const trials = (["x", "y"] as const).flatMap((along) => {
+    const across = along === "x" ? problem.outline.width : problem.outline.length;
+    const middles = Array.from({ length: places }, (_, i) => ((i + 1) * across) / (places + 1));
+    return middles.flatMap((middle): BattenTrial[] => {
+      const strip = longestStretch(battenStrip(panel, problem, along, middle, input), along, problem);
+      const length = along === "x" ? strip.width : strip.height;
+      if (length < shortest * battenSize.width) return [];
+      const task = { problem: { ...problem, regions: [strip] }, fineness: trialFineness };
+      return [{ runs: along === "x" ? "across" : "upright", place: Length.si(middle), task }];
+    });
+  });
+  return { drawn: { problem, fineness: trialFineness }, trials };
+}
+
+/** The strip cut to the longest stretch between openings. */
+function longestStretch(strip: SheetRegion, along: "x" | "y", { outline }: PanelProblem): SheetRegion {
+  const [low, size] = along === "x" ? (["left", "width"] as const) : (["bottom", "height"] as const);
+  const taken = outline.cutouts
+    .filter((cutout) => cutout.kind === "rectangle")
+    .filter((cutout) => !isApart(strip, cutout))
+    .map((cutout) => [cutout[low] - clearance, cutout[low] + cutout[size] + clearance] as const)
+    .sort((a, b) => a[0] - b[0]);
+  let from = strip[low];
+  const stretches = [...taken, [strip[low] + strip[size], Infinity] as const].map(([until, next]) => {
+    const stretch = [from, until] as const;
+    from = Math.max(from, next);
+    return stretch;
+  });
+  const [longest] = stretches.sort((a, b) => b[1] - b[0] - (a[1] - a[0]));
+  return { ...strip, [low]: longest![0], [size]: longest![1] - longest![0] };
+}
+
+function battenStrip(
+  panel: PanelPart,
+  drawn: PanelProblem,
+  along: "x" | "y",
+  middle: number,
+  input: ReviewInput,
+): SheetRegion {
+  const { length, width } = drawn.outline;
+  const moduli = sheetModuli(panel.sheet, input.measurements);
+  const from = middle - battenSize.width / 2;
+  const place =
+    along === "x"
+      ? { left: 0, bottom: from, width: length, height: battenSize.width }
+      : { left: from, bottom: 0, width: battenSize.width, height: width };
+  const sheet = withBatten(drawn.sheet, {
+    along,
+    height: battenSize.height,
+    modulus: moduli.along.modulus,
+    shearModulus: moduli.shear.modulus,
+    density: panel.sheet.density,
+  });
+  return { ...place, sheet };
+}
+
+function isClear(strip: SheetRegion, { outline }: PanelProblem): boolean {
+  return outline.cutouts.every((cutout) => cutout.kind === "rectangle" && isApart(strip, cutout));
+}
+
+/** Whether there is room between a strip and an opening. */
+function isApart({ left, bottom, width, height }: MeshBox, cutout: MeshBox): boolean {
+  const beside = cutout.left > left + width + clearance || cutout.left + cutout.width < left - clearance;
+  const above =
+    cutout.bottom > bottom + height + clearance || cutout.bottom + cutout.height < bottom - clearance;
+  return beside || above;
+}
