@@ -28,7 +28,6 @@ const odd: BeamSection = {
   shear: { a: shearModulus * 4e-5, b: shearModulus * 6e-5 },
   centroid: { a: 0, b: 0 },
   shearCentre: { a: 0, b: 0 },
-  mass: 0.3,
 };
 const length = 0.8;
 
@@ -149,7 +148,6 @@ describe("a beam under a strip of plate", () => {
     shear: { a: 1e12, b: 1e12 },
     centroid: { a: 0, b: (thickness + high) / 2 },
     shearCentre: { a: 0, b: (thickness + high) / 2 },
-    mass: 1,
   };
   const problem: BoxProblem = {
     name: "strip",

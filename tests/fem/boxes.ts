@@ -62,5 +62,4 @@ export const angle: BeamSection = {
   shear: { a: 2.6e10 * 5e-5, b: 2.6e10 * 5e-5 },
   centroid: { a: 0.008, b: 0.008 },
   shearCentre: { a: 0, b: 0 },
-  mass: 0.31,
 };

@@ -37,8 +37,6 @@ export interface BeamSection {
   readonly centroid: BeamOffset;
   /** Where forces across act without twisting: the corner of an angle. */
   readonly shearCentre: BeamOffset;
-  /** kg/m */
-  readonly mass: number;
 }
 
 /** Strains of a beam at one place, one row of 18 each. */

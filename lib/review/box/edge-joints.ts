@@ -97,7 +97,7 @@ function isWhole(box: BoxProblem, face: FaceName, from: BoxSpot, to: BoxSpot): b
 /** An angle with its legs outside on two panels, about the line where their middle planes meet. */
 function angleSection(input: ReviewInput, bar: BarPart, axis: 0 | 1 | 2): BeamSection {
   const across = [(axis + 1) % 3, (axis + 2) % 3] as const;
-  const { leg, wall, massPerLength } = bar.stock;
+  const { leg, wall } = bar.stock;
   const heel = across.map((way) => heelOf(input, bar, way)) as [number, number];
   const inwards = heel.map((at) => -Math.sign(at));
   const reach = leg - wall / 2;
@@ -119,7 +119,6 @@ function angleSection(input: ReviewInput, bar: BarPart, axis: 0 | 1 | 2): BeamSe
     shear: { a: (5 / 6) * shearModulus * leg * wall, b: (5 / 6) * shearModulus * leg * wall },
     centroid: { a: centroidX, b: centroidY },
     shearCentre: { a: heel[0], b: heel[1] },
-    mass: massPerLength,
   };
 }
 
