@@ -42,7 +42,17 @@ function outcomesOf(content: unknown): readonly ReferenceOutcome[] {
 function outcomeTable(outcomes: readonly ReferenceOutcome[]): string {
   const meshed = outcomes.some(({ meshError }) => meshError !== undefined);
   return textTable(
-    ["item", "result", "expected", "ours", "error", ...(meshed ? ["mesh error"] : []), "tolerance", "", "known"],
+    [
+      "item",
+      "result",
+      "expected",
+      "ours",
+      "error",
+      ...(meshed ? ["mesh error"] : []),
+      "tolerance",
+      "",
+      "known",
+    ],
     outcomes.map(({ item, result, expected, ours, error, meshError, tolerance, holds, known }) => [
       item,
       result,
