@@ -73,7 +73,7 @@ function bestValue(one: FileCase): Answer {
 }
 
 const limit = Time.of(10, "s");
-const sheetLimit = Time.of(4, "s");
+const sheetLimit = Time.of(10, "s");
 
 function fewestSheets(one: FileCase): Answer {
   const { done: plan, seconds } = withSeconds(() => planSheets(sheetJobOf(one, sheetLimit)));
