@@ -51,8 +51,29 @@ const kept = new WeakMap<
   { readonly seen: readonly unknown[]; readonly bodies: CaseBodies }
 >();
 
-/** Works the case out; its bodies once for all reviews that differ in nothing they look at. */
+/** Cases worked out before, by their parts, with all else that they look at. */
+const known = new WeakMap<
+  ReviewInput["parts"],
+  { readonly seen: readonly unknown[]; readonly box: CaseBox }
+>();
+
+/** Works the case out, once for all reviews that differ in nothing it looks at; a refusal is kept too. */
 export function caseBox(input: ReviewInput): CaseBox {
+  const { demands, journey } = input.case;
+  const { bends, twists, weights, spreads } = input.measurements;
+  const seen = [demands.push, demands.jerk, journey.handling, bends, twists, weights, spreads];
+  const before = known.get(input.parts);
+  if (before && isSame(seen, before.seen)) return before.box;
+  const box = workedOut(input);
+  known.set(input.parts, { seen, box });
+  return box;
+}
+
+function isSame(one: readonly unknown[], other: readonly unknown[]): boolean {
+  return one.every((value, i) => value === other[i]);
+}
+
+function workedOut(input: ReviewInput): CaseBox {
   try {
     const { fine, rough, stiffer } = bodiesOf(input);
     return { runs: { fine: caseRun(input, fine), rough: caseRun(input, rough), stiffer } };
@@ -67,7 +88,7 @@ function bodiesOf(input: ReviewInput): CaseBodies {
   const { bends, twists } = input.measurements;
   const seen = [bars, hardware, fastenings, sections, bends, twists];
   const before = kept.get(panels);
-  if (before && seen.every((value, i) => value === before.seen[i])) return before.bodies;
+  if (before && isSame(seen, before.seen)) return before.bodies;
   const stiffer = (way: keyof ModuliShares): readonly SectionStiffness[] =>
     sectionsOf(sectionSystem(input, meshes.rough, { along: 1, across: 1, [way]: larger }));
   const bodies: CaseBodies = {
