@@ -50,7 +50,7 @@ const quickRounds = 400;
 const extra = 400;
 /** Relaxations to solve before a proof is given up, and its share of the time. */
 const steps = 3000;
-const provingShare = 0.75;
+const provingShare = 0.9;
 
 /** Searches until the bound is met or the effort is spent. Nothing where there are too few sheets. */
 export function searchBoards(

@@ -16,7 +16,7 @@ export interface Proof {
 
 /** Relaxations to solve in one dive, and the share of the time for all dives. */
 const diveSteps = 200;
-const divingShare = 0.4;
+const divingShare = 0.5;
 
 /**
  * Improves on a cover in hand and proves how good it is. Dives look for cheaper covers first. Then the relaxation
