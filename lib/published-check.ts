@@ -85,7 +85,7 @@ function compare(
   const expected = kind.read(text);
   const error = kind.measure
     ? relativeError(kind.measure(ours), kind.measure(expected))
-    : Number(ours !== expected);
+    : Number(JSON.stringify(ours) !== JSON.stringify(expected));
   return {
     formula: row.formula,
     result: name,
