@@ -9,11 +9,11 @@ import {
   projectFolder,
   runNotebooks,
 } from "../book/index.js";
-import { formulaIndex, recipeOf } from "../index.js";
+import { type CheckOutcome, formulaIndex, recipeOf } from "../index.js";
 import { demoJob, type Job } from "../job/index.js";
 import { problemReport, readNamed } from "./check.js";
+import { checksAside } from "./checks-thread.js";
 import { notebookFiles } from "./notebooks.js";
-import { publishedChecks } from "./published-checks.js";
 import { recipeFiles, recipeShown } from "./recipe-files.js";
 
 /** What to run, and where the book goes; each has its usual place. */
@@ -40,20 +40,31 @@ export async function bookOfJob(request: BookOfJob): Promise<string | undefined>
   const files = request.files ?? (await notebookFiles());
   if (files.length === 0) return void console.error("no notebooks to run: notebooks/ is empty");
   const start = performance.now();
-  const runs = await runNotebooks(files, {
+  const checks = checksAside();
+  try {
+    const runs = await runAll(job, files, request.timeout);
+    const failures = runs.flatMap(({ failure }) => failure ?? []);
+    if (failures.length > 0) return void console.error(failureReport(failures));
+    const outDir = request.outDir ?? join(projectFolder(), "book", job.name);
+    await build(job, files, runs, await checks.outcomes, outDir);
+    console.log(
+      `built ${relative(process.cwd(), outDir) || outDir} in ${seconds(performance.now() - start)}`,
+    );
+    return outDir;
+  } finally {
+    await checks.stop();
+  }
+}
+
+function runAll(job: Job, files: readonly string[], timeout: number | undefined): Promise<NotebookRun[]> {
+  return runNotebooks(files, {
     concurrency: 2,
     keepKernels: true,
     cwd: join(projectFolder(), "notebooks"),
     env: { ...process.env, CASEWRIGHT_JOB: job.folder, CASEWRIGHT_BOOK: "1" },
     onProgress: (progress) => console.log(progressLine(progress)),
-    ...(request.timeout === undefined ? {} : { timeout: request.timeout }),
+    ...(timeout === undefined ? {} : { timeout }),
   });
-  const failures = runs.flatMap(({ failure }) => failure ?? []);
-  if (failures.length > 0) return void console.error(failureReport(failures));
-  const outDir = request.outDir ?? join(projectFolder(), "book", job.name);
-  await build(job, files, runs, outDir);
-  console.log(`built ${relative(process.cwd(), outDir) || outDir} in ${seconds(performance.now() - start)}`);
-  return outDir;
 }
 
 function openedJob(name: string): Job | undefined {
@@ -67,6 +78,7 @@ async function build(
   job: Job,
   files: readonly string[],
   runs: readonly NotebookRun[],
+  checks: readonly CheckOutcome[],
   outDir: string,
 ): Promise<void> {
   const notebooks = files.flatMap((file, i): BookNotebook[] => {
@@ -79,7 +91,7 @@ async function build(
     ...(job.case.invented ? { introduction: inventedNotice } : {}),
     notebooks,
     formulas: [...formulaIndex().values()].map(({ declaration }) => declaration),
-    checks: await publishedChecks(),
+    checks,
     extraFiles: recipeFiles(recipeShown(notebooks.map(({ notebook }) => notebook)) ?? recipeOf(job)),
     outDir,
   });

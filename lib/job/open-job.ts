@@ -33,7 +33,7 @@ export function openJob(name: string = process.env.CASEWRIGHT_JOB || demoJob): J
   return read.job;
 }
 
-/** Reads and checks a job's folder: the job, or every problem. */
+/** Reads and checks a job's folder: the job, or every problem. The same job again while its files have not changed. */
 export function readJob(folder: string): { readonly job: Job } | { readonly problems: readonly Problem[] } {
   if (!isFolder(folder)) {
     return { problems: [{ file: folder, expected: "a folder with case.yaml and its tables" }] };
@@ -41,13 +41,21 @@ export function readJob(folder: string): { readonly job: Job } | { readonly prob
   const files = [caseFile, ...Object.values(tableFiles)];
   const present = files.filter((file) => isFile(join(folder, file)));
   const texts = Object.fromEntries(present.map((file) => [file, readFileSync(join(folder, file), "utf8")]));
-  const read = readDesign(texts);
   const strangers = strangeTables(folder, files);
+  const said = JSON.stringify(texts);
+  const before = lastRead.get(folder);
+  if (before?.said === said && strangers.length === 0) return before;
+  const read = readDesign(texts);
   if ("problems" in read) return { problems: [...read.problems, ...strangers] };
   if (strangers.length > 0) return { problems: strangers };
   const { design } = read;
-  return { job: { name: basename(folder), folder, ...design, review: reviewCase(design) } };
+  const job: Job = { name: basename(folder), folder, ...design, review: reviewCase(design) };
+  lastRead.set(folder, { said, job });
+  return { job };
 }
+
+/** Jobs as last read, with what their files said: while they say the same, what the review has worked out stands. */
+const lastRead = new Map<string, { readonly said: string; readonly job: Job }>();
 
 function isFolder(path: string): boolean {
   return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;

@@ -1,4 +1,4 @@
-import { cpSync, mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { appendFileSync, cpSync, mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
@@ -70,6 +70,17 @@ describe("opening a job", () => {
     expect(problemsThrownBy(() => openJob(folder))).toEqual([
       { file: folder, expected: "a folder with case.yaml and its tables" },
     ]);
+  });
+
+  test("a job is the same as before until a file of it changes", () => {
+    const folder = join(scratch, "twice");
+    cpSync(join(dataFolder(), demoJob), folder, { recursive: true });
+    const before = openJob(folder);
+    expect(openJob(folder)).toBe(before);
+    appendFileSync(join(folder, "case.yaml"), "\n# changed\n");
+    expect(openJob(folder)).not.toBe(before);
+    writeFileSync(join(folder, "notes.csv"), "");
+    expect(problemsThrownBy(() => openJob(folder)).map(({ file }) => file)).toEqual(["notes.csv"]);
   });
 
   test("a folder under a table's name counts as missing", () => {

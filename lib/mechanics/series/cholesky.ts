@@ -26,12 +26,19 @@ function factor(matrix: Float64Array, size: number): void {
   }
 }
 
-/** A_rc less the products of the factors already found. */
+/** A_rc less the products of the factors already found: four sums side by side, as one waits for itself. */
 function remainder(matrix: Float64Array, size: number, row: number, column: number): number {
   const [a, b] = [row * size, column * size];
-  let rest = matrix[a + column] as number;
-  for (let k = 0; k < column; k++) rest -= (matrix[a + k] as number) * (matrix[b + k] as number);
-  return rest;
+  const fours = column - (column % 4);
+  let [p, q, r, s] = [matrix[a + column]!, 0, 0, 0];
+  for (let k = 0; k < fours; k += 4) {
+    p -= matrix[a + k]! * matrix[b + k]!;
+    q += matrix[a + k + 1]! * matrix[b + k + 1]!;
+    r += matrix[a + k + 2]! * matrix[b + k + 2]!;
+    s += matrix[a + k + 3]! * matrix[b + k + 3]!;
+  }
+  for (let k = fours; k < column; k++) p -= matrix[a + k]! * matrix[b + k]!;
+  return p - (q + r + s);
 }
 
 function substitute(factors: Float64Array, right: Float64Array): Float64Array {

@@ -4,6 +4,7 @@ import { availableParallelism } from "node:os";
 import { setImmediate as pause } from "node:timers/promises";
 import { Worker } from "node:worker_threads";
 import { type PanelAnswer, type PanelTask, solvedTask } from "../../fem/index.js";
+import { inBook } from "../kernel-display.js";
 
 /** What a thread sends back. */
 export type WorkerReply = { readonly answer: PanelAnswer } | { readonly fault: string };
@@ -37,10 +38,7 @@ export async function sweptPanels(
   tasks: readonly PanelTask[],
   { workers, progress }: SweepOptions = {},
 ): Promise<readonly PanelAnswer[]> {
-  const threads = Math.min(
-    workers ?? Math.min(availableParallelism(), Math.ceil(tasks.length / fewest)),
-    tasks.length,
-  );
+  const threads = Math.min(workers ?? spareThreads(tasks.length), tasks.length);
   if (threads <= 1 || !existsSync(workerFile)) return here(tasks, progress);
   const pool = Array.from({ length: threads }, () => new Worker(workerFile, { execArgv: [] }));
   try {
@@ -48,6 +46,11 @@ export async function sweptPanels(
   } finally {
     await Promise.all(pool.map((worker) => worker.terminate()));
   }
+}
+
+/** The book runs a notebook on each processor; there, none is to spare. */
+function spareThreads(panels: number): number {
+  return inBook() ? 1 : Math.min(availableParallelism(), Math.ceil(panels / fewest));
 }
 
 async function here(tasks: readonly PanelTask[], progress?: Progress): Promise<readonly PanelAnswer[]> {
