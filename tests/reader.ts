@@ -63,14 +63,10 @@ export async function barriers(page: Page): Promise<string[]> {
 }
 
 /** The outlines of a chart's lines, to see whether they move. */
-export function linePaths(page: Page, chart = 0): Promise<(string | null)[]> {
-  return page
-    .locator("figure:has(.cw-spec)")
-    .nth(chart)
-    .locator("svg .mark-line path")
-    .evaluateAll((paths) =>
-      paths.map((path) =>
-        (path as unknown as { getAttribute(name: string): string | null }).getAttribute("d"),
-      ),
-    );
+export async function linePaths(page: Page, chart = 0): Promise<(string | null)[]> {
+  const lines = page.locator("figure:has(.cw-spec)").nth(chart).locator("svg .mark-line path");
+  await lines.first().waitFor({ state: "attached" });
+  return lines.evaluateAll((paths) =>
+    paths.map((path) => (path as unknown as { getAttribute(name: string): string | null }).getAttribute("d")),
+  );
 }

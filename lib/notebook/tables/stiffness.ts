@@ -59,18 +59,16 @@ export interface BattenPoint {
 }
 
 /**
- * What a batten does at places spread over the panel, both ways, as long as openings let it be.
+ * What a batten does at every place where openings leave it room, both ways.
  *
- * @param places tried each way
  * @param options threads and progress, of one's own
  */
 export async function battenPoints(
   job: Job,
   panel: string,
-  places: number,
   options: SweepOptions = { progress: progressLine("battens tried") },
 ): Promise<readonly BattenPoint[]> {
-  const { drawn, trials } = battenTrials(job, panel, places);
+  const { drawn, trials } = battenTrials(job, panel);
   const [before, ...answers] = await sweptPanels([drawn, ...trials.map(({ task }) => task)], options);
   return trials.map(({ runs, place }, i) => ({
     runs,
@@ -109,37 +107,38 @@ export function stiffnessOf({ review: { stiffness } }: Job, subject: string): Fi
   return found;
 }
 
-/** Every panel's and shelf's stiffness, the most used first. */
+/** How stiff every panel, shelf, door and box is, the most used first. */
 export function stiffnessTable({ review, case: description }: Job): TableView {
   const style = styleOf(description);
   const used = [...review.stiffness].sort((a, b) => (b.ratio ?? 0) - (a.ratio ?? 0));
   return tableOf(
     used,
     [
-      { heading: "Panel", cell: ({ subject }) => subject },
-      { heading: "Sag", cell: ({ demand }) => demand?.show(style) ?? "" },
+      { heading: "What", cell: ({ subject }) => subject },
+      { heading: "Sag or movement", cell: ({ demand }) => demand?.show(style) ?? "" },
       { heading: "Allowed", cell: ({ capacity }) => capacity?.show(style) ?? "" },
       { heading: "Used", cell: (finding) => usedText(finding) },
       { heading: "Verdict", cell: ({ verdict }) => verdictWords[verdict] },
     ],
-    "Every panel and shelf, the most used first",
+    "Every panel, shelf, door and box, the most used first",
   );
 }
 
 /** Share of what is allowed, with the range that the builder's scatter gives it. */
 export function usedText({ ratio: used, interval }: Finding): string {
   if (used === undefined) return "";
-  const percent = (value: number): string => Ratio.show(ratio(value), { unit: "%", digits: 2 });
+  const percent = (value: number): string =>
+    Ratio.show(ratio(value), { unit: "%", digits: value < 1 ? 2 : 3 });
   return interval
     ? `${percent(used)} (${percent(interval.low)} to ${percent(interval.high)})`
     : percent(used);
 }
 
-/** How many panels hold, and which asks for most. */
+/** How many hold, and of which most is asked. */
 export function stiffnessAnswer({ review }: Job): string {
   const [worst] = [...review.stiffness].sort((a, b) => (b.ratio ?? 0) - (a.ratio ?? 0));
   const holding = review.stiffness.filter(({ verdict }) => verdict === "holds").length;
-  return `${holding} of ${review.stiffness.length} panels and shelves hold. ${worst ? `Most is asked of ${worst.subject}: ${worst.answer}` : ""}`;
+  return `${holding} of ${review.stiffness.length} panels, shelves, doors and boxes hold. ${worst ? `Most is asked of ${worst.subject}: ${worst.answer}` : ""}`;
 }
 
 function panelNamed(panels: readonly PanelPart[], id: string): PanelPart {

@@ -90,7 +90,7 @@ function inUse({ id }: CaseOutcome): boolean {
 function doorFinding(input: ReviewInput, leaf: PanelPart, box: () => CaseBox): Finding {
   const question = `Does ${leaf.id} still close when the case is pushed or stands on three casters?`;
   return guarded(
-    { id: `stiffness.door.${leaf.id}`, topic: "stiffness", subject: leaf.id, question },
+    { id: `stiffness.door.${leaf.id}`, topic: "stiffness", subject: `${leaf.id} in its opening`, question },
     () => doorReply(input, leaf, runsOf(box())),
     boxAssumptions,
   );

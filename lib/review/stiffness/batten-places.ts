@@ -66,31 +66,29 @@ export interface BattenTrial {
 
 /** Elements for each try: within a few percent. */
 const trialFineness = 16;
-/** A shorter batten than this is not worth its glue, in its widths. */
-const shortest = 3;
+/** A shorter batten than this share of the panel is not worth its glue. */
+const shortest = 1 / 2;
 
 /**
- * Places for a batten, each way, as tries to be solved: from edge to edge where no opening is in the way, or along the
- * longest stretch that openings leave. The panel is hinged on all edges under the side pressure.
+ * Places for a batten, each way, as tries to be solved: the middle of every strip that the sides of openings mark off,
+ * from edge to edge where no opening is in the way, or along the longest stretch that openings leave. The panel is
+ * hinged on all edges under the side pressure.
  *
  * @param id of the panel, such as "upper.front"
- * @param places tried each way, evenly spread
  * @throws RangeError when there is no such panel
  */
 export function battenTrials(
   input: ReviewInput,
   id: string,
-  places: number,
 ): { readonly drawn: PanelTask; readonly trials: readonly BattenTrial[] } {
   const panel = panelNamed(input, id);
   const problem = hingedProblem(panel, input);
   const trials = (["x", "y"] as const).flatMap((along) => {
-    const across = along === "x" ? problem.outline.width : problem.outline.length;
-    const middles = Array.from({ length: places }, (_, i) => ((i + 1) * across) / (places + 1));
-    return middles.flatMap((middle): BattenTrial[] => {
+    const run = along === "x" ? problem.outline.length : problem.outline.width;
+    return stripMiddles(problem, along).flatMap((middle): BattenTrial[] => {
       const strip = longestStretch(battenStrip(panel, problem, along, middle, input), along, problem);
       const length = along === "x" ? strip.width : strip.height;
-      if (length < shortest * battenSize.width) return [];
+      if (length < shortest * run) return [];
       const task = { problem: { ...problem, regions: [strip] }, fineness: trialFineness };
       return [{ runs: along === "x" ? "across" : "upright", place: Length.si(middle), task }];
     });
