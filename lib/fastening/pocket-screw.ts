@@ -1,6 +1,7 @@
 import { type Formula, formula } from "../formula.js";
-import { Angle, Density, Force, Length, Ratio } from "../quantity/index.js";
+import { Angle, type Density, Force, type Length, Ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
+import { codeScrew, squareWithdrawal, thinnerThanCode } from "./square-withdrawal.js";
 
 /** A screw at an angle to the grain, such as one in a pocket hole. */
 export interface PocketScrewInputs {
@@ -23,22 +24,7 @@ export const inclinedScrewPull: Formula<PocketScrewInputs, Force> = formula({
   title: "Withdrawal of screws at an angle, pocket screws",
   equation: String.raw`F = \frac{n^{0.9}\,0.52\,d^{-0.5}\,l^{-0.1}\rho^{0.8}\;d\,l\,\min(d/8,\,1)}{1.2\cos^2\alpha + \sin^2\alpha}`,
   inputs: {
-    density: {
-      symbol: String.raw`\rho`,
-      kind: Density,
-      meaning: "density, low one of the batch",
-      above: 0,
-      unit: "kg/m3",
-    },
-    diameter: {
-      symbol: "d",
-      kind: Length,
-      meaning: "diameter over the thread",
-      above: 0,
-      max: 0.012,
-      unit: "mm",
-    },
-    penetration: { symbol: "l", kind: Length, meaning: "thread in the wood", above: 0, unit: "mm" },
+    ...codeScrew,
     angle: {
       symbol: String.raw`\alpha`,
       kind: Angle,
@@ -51,14 +37,14 @@ export const inclinedScrewPull: Formula<PocketScrewInputs, Force> = formula({
   result: { symbol: "F", kind: Force, meaning: "pull that 95 % of such joints hold", unit: "N" },
   source: [cite("en-1995", "8.7.2, eq. 8.38 to 8.40")],
   validity: "Before load-duration and safety factors; solid softwood, 6 to 12 mm in the code.",
-  warn: ({ angle, diameter }) => [
-    ...(angle < Math.PI / 6 ? ["below 30 degrees the code gives no value: pull a few of your own"] : []),
-    ...(diameter < 0.006 ? ["below 6 mm the code leaves the value to tests"] : []),
+  warn: (inputs) => [
+    ...(inputs.angle < Math.PI / 6
+      ? ["below 30 degrees the code gives no value: pull a few of your own"]
+      : []),
+    ...thinnerThanCode(inputs),
   ],
-  compute: ({ density, diameter, penetration, angle, count }) => {
-    const [d, l] = [diameter * 1000, penetration * 1000];
-    const strength = 0.52 * d ** -0.5 * l ** -0.1 * density ** 0.8;
-    const slope = 1.2 * Math.cos(angle) ** 2 + Math.sin(angle) ** 2;
-    return (count ** 0.9 * strength * d * l * Math.min(d / 8, 1)) / slope;
+  compute: (inputs) => {
+    const slope = 1.2 * Math.cos(inputs.angle) ** 2 + Math.sin(inputs.angle) ** 2;
+    return (inputs.count ** 0.9 * squareWithdrawal(inputs)) / slope;
   },
 });

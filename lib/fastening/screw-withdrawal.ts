@@ -1,7 +1,8 @@
 /** How hard a wood screw may be pulled out of side grain. */
 import { type Declaration, type Formula, formula } from "../formula.js";
-import { choice, Density, Force, type Kind, Length, Pressure, Ratio } from "../quantity/index.js";
+import { choice, type Density, Force, type Kind, Length, Pressure, Ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
+import { codeScrew, squareWithdrawal, thinnerThanCode } from "./square-withdrawal.js";
 
 /** What a screw is driven into. */
 export type ScrewBase = "solid wood" | "plywood";
@@ -84,33 +85,15 @@ export const screwWithdrawalCharacteristic: Formula<CharacteristicScrewInputs, F
   title: "Withdrawal of a screw, characteristic",
   equation: String.raw`F = 0.52\,d^{-0.5}\,l^{-0.1}\,\rho^{0.8}\;d\,l\,\min(d/8,\,1)`,
   inputs: {
-    density: {
-      symbol: String.raw`\rho`,
-      kind: Density,
-      meaning: "density, low one of the batch",
-      above: 0,
-      unit: "kg/m3",
-    },
-    diameter: {
-      symbol: "d",
-      kind: Length,
-      meaning: "diameter over the thread",
-      above: 0,
-      max: 0.012,
-      unit: "mm",
-    },
-    penetration: { symbol: "l", kind: Length, meaning: "thread in the wood", above: 0, unit: "mm" },
+    ...codeScrew,
     base: { symbol: String.raw`\text{base}`, kind: screwBase, meaning: "driven into" },
   },
   result: { symbol: "F", kind: Force, meaning: "pull that 95 % of screws hold", unit: "N" },
   source: [cite("en-1995", "8.7.2, eq. 8.38 to 8.40")],
   validity: "Before load-duration and safety factors; the code gives it for 6 mm to 12 mm in softwood.",
-  warn: ({ base, diameter, penetration }) => [
-    ...warnings(base, diameter, penetration),
-    ...(diameter < 0.006 ? ["below 6 mm the code leaves the value to tests"] : []),
+  warn: (inputs) => [
+    ...warnings(inputs.base, inputs.diameter, inputs.penetration),
+    ...thinnerThanCode(inputs),
   ],
-  compute: ({ density, diameter, penetration }) => {
-    const [d, l] = [diameter * 1000, penetration * 1000];
-    return 0.52 * d ** -0.5 * l ** -0.1 * density ** 0.8 * d * l * Math.min(d / 8, 1);
-  },
+  compute: (inputs) => squareWithdrawal(inputs),
 });

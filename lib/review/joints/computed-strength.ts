@@ -14,10 +14,10 @@ import type { ReviewInput } from "../review-input.js";
 import type { FastenerStrength } from "./known-strength.js";
 
 /** Tensile strength of the soft aluminium that extrusions and hardware are made of: 22 ksi, from memory, fairly sure. */
-export const softAluminium: Pressure = Pressure.of(22, "ksi");
+const softAluminium: Pressure = Pressure.of(22, "ksi");
 
 /** Common practice, no source: hardware has its holes two diameters from the rim. */
-export const rimDiameters = 2;
+const rimDiameters = 2;
 
 /** Moisture of ply kept indoors; common practice, no source. */
 export const indoorMoisture: Ratio = ratio(0.08);
@@ -38,15 +38,15 @@ export function computedStrength(
   return ways[direction](fastening, sheet, input);
 }
 
-/** A rivet or a bolt, sheared between metal and ply. */
-function throughShear(
+/** A rivet or a bolt, sheared between metal and ply; undefined without metal, or without the maker's strength. */
+export function shearLine(
   { fastener, stack }: Fastening,
   sheet: SheetStock,
   input: ReviewInput,
-): FastenerStrength | undefined {
+): ReturnType<typeof rivetJointShear.worked> | undefined {
   const metal = stack.find(({ what }) => what === "metal");
   if (!metal || fastener.shear === undefined) return undefined;
-  const line = rivetJointShear.worked({
+  return rivetJointShear.worked({
     rivetShear: fastener.shear,
     diameter: fastener.diameter,
     metalThickness: metal.thickness,
@@ -55,7 +55,15 @@ function throughShear(
     plyThickness: sheet.thickness,
     plyDensity: densityOf(input, sheet),
   });
-  return { strength: line.value.strength, from: "formula", because: [line] };
+}
+
+function throughShear(
+  fastening: Fastening,
+  sheet: SheetStock,
+  input: ReviewInput,
+): FastenerStrength | undefined {
+  const line = shearLine(fastening, sheet, input);
+  return line && { strength: line.value.strength, from: "formula", because: [line] };
 }
 
 function throughPull(

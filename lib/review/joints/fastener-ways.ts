@@ -3,17 +3,16 @@ import type { Fastening, SheetStock } from "../../design/index.js";
 import {
   edgeTearOut,
   headPullThrough,
-  rivetJointShear,
   rivetLength,
   slipStiffness,
   specificGravity,
 } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { species } from "../../material/index.js";
-import { type Force, Length, type SpringRate } from "../../quantity/index.js";
+import type { Force, Length, SpringRate } from "../../quantity/index.js";
 import { densityOf } from "../masses.js";
 import type { ReviewInput } from "../review-input.js";
-import { indoorMoisture, rimDiameters, softAluminium } from "./computed-strength.js";
+import { indoorMoisture, shearLine } from "./computed-strength.js";
 import { fastenerStrength, sheetUnder } from "./fastener-strength.js";
 import { gripOf } from "./joint-stack.js";
 import { isKnown } from "./known-strength.js";
@@ -66,18 +65,9 @@ interface FoundWay {
   readonly line?: WorkedLine;
 }
 
-function sheared({ fastener, stack }: Fastening, sheet: SheetStock, input: ReviewInput): FoundWay[] {
-  const metal = stack.find(({ what }) => what === "metal");
-  if (!metal || fastener.shear === undefined) return [];
-  const line = rivetJointShear.worked({
-    rivetShear: fastener.shear,
-    diameter: fastener.diameter,
-    metalThickness: metal.thickness,
-    metalStrength: softAluminium,
-    metalEdge: Length.si(rimDiameters * fastener.diameter),
-    plyThickness: sheet.thickness,
-    plyDensity: densityOf(input, sheet),
-  });
+function sheared(fastening: Fastening, sheet: SheetStock, input: ReviewInput): FoundWay[] {
+  const line = shearLine(fastening, sheet, input);
+  if (!line) return [];
   const { rivet, ply, metal: flange } = line.value;
   return [
     { way: { way: "sheared off", load: rivet, known: "its maker" }, line },
