@@ -1,4 +1,5 @@
 /** What both withdrawal rules of the European code are made of. */
+import type { FormulaSymbols } from "../formula.js";
 import { Density, Length } from "../quantity/index.js";
 
 /** A screw in wood, as the code sees it. */
@@ -9,7 +10,7 @@ interface CodeScrew {
 }
 
 /** Its symbols. */
-export const codeScrew = {
+export const codeScrew: FormulaSymbols<CodeScrew> = {
   density: {
     symbol: String.raw`\rho`,
     kind: Density,
@@ -26,7 +27,7 @@ export const codeScrew = {
     unit: "mm",
   },
   penetration: { symbol: "l", kind: Length, meaning: "thread in the wood", above: 0, unit: "mm" },
-} as const;
+};
 
 /** Said of screws thinner than the code knows. */
 export function thinnerThanCode({ diameter }: CodeScrew): string[] {

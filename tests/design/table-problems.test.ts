@@ -135,6 +135,7 @@ describe("a table of the stock", () => {
       withInsert("8,9,7", "held: { by: hung, fastener: insert 5, count: 4, second hold: false }"),
     ).toEqual([
       'case.yaml, contents.battery.held.fastener: found "insert 5", expected no insert here: inserts hold hardware, and contents "by: screws"',
+      'case.yaml, contents.battery.at: found "120 mm", expected its top at 500 mm, where it hangs: count chain or bracket into its size',
     ]);
   });
 
