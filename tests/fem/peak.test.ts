@@ -45,3 +45,32 @@ test("is found on any round rim, on both meshes alike", () => {
     { numRuns: 12 },
   );
 });
+
+test.each([
+  ["no opening", []],
+  ["a round port", [{ kind: "circle", name: "port", x: 0.33, y: 0.27, radius: 0.1 }]],
+  [
+    "a rounded window near a rim",
+    [
+      {
+        kind: "rectangle",
+        name: "window",
+        left: 0.06,
+        bottom: 0.14,
+        width: 0.32,
+        height: 0.27,
+        radius: 0.04,
+      },
+    ],
+  ],
+] satisfies readonly (readonly [string, readonly Cutout[]])[])(
+  "the mesh error owned up to is no less than the true one, with %s",
+  (_, cutouts) => {
+    const problem = { ...pressed, outline: { ...pressed.outline, cutouts }, places: [] };
+    const truth = largestDeflection(bent(factoredPanel(problem, 1200))).value;
+    for (const fineness of [16, 30, 100]) {
+      const { value, meshError } = trustedDeflection(problem, fineness);
+      expect(Math.abs(value / truth - 1)).toBeLessThan(meshError);
+    }
+  },
+);

@@ -45,9 +45,14 @@ export interface PanelStructure {
  *
  * @param problem the panel
  * @param fineness of the mesh
+ * @param rim width of the row of elements along the rims, m; 0 for none
  * @throws RangeError that names the cutout or the support when it cannot be meshed or held
  */
-export function panelStructure(problem: PanelProblem, fineness: Fineness): PanelStructure {
+export function panelStructure(
+  problem: PanelProblem,
+  fineness: Fineness,
+  rim: number = rimWidth(problem.sheet),
+): PanelStructure {
   const { outline, regions, loads, places, heldPoints, masses } = problem;
   const patches = loads.flatMap((load): MeshBox[] => (load.kind === "patch" ? [load.over] : []));
   const points = loads.flatMap((load): Spot[] => (load.kind === "point" ? [load.at] : []));
@@ -56,7 +61,7 @@ export function panelStructure(problem: PanelProblem, fineness: Fineness): Panel
     {
       boxes: [...regions, ...patches],
       corners: sharpCorners(outline, regions),
-      rim: rimWidth(problem.sheet),
+      rim,
       shared: false,
       places: [...points, ...places, ...heldPoints.map(({ at }) => at), ...masses.map(({ at }) => at)],
     },

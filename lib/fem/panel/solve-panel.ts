@@ -3,7 +3,7 @@ import type { Fineness } from "../mesh/index.js";
 import { displacementsUnder, type Factors, factorPieces, LooseFreedom } from "../solve/index.js";
 import { panelForces } from "./panel-load.js";
 import type { PanelLoad, PanelProblem } from "./panel-problem.js";
-import { type PanelStructure, panelStructure } from "./panel-structure.js";
+import { type PanelStructure, panelStructure, rimWidth } from "./panel-structure.js";
 
 /** A panel factored: ready for loads, frequencies and buckling. */
 export interface FactoredPanel {
@@ -23,10 +23,15 @@ export const usualFineness: Fineness = 100;
 /**
  * Meshes and factors a panel.
  *
+ * @param rim width of the row of elements along the rims, m; a share of the thickness when left out, 0 for none
  * @throws RangeError when it is loose, naming where and how it moves
  */
-export function factoredPanel(problem: PanelProblem, fineness: Fineness = usualFineness): FactoredPanel {
-  const structure = panelStructure(problem, fineness);
+export function factoredPanel(
+  problem: PanelProblem,
+  fineness: Fineness = usualFineness,
+  rim: number = rimWidth(problem.sheet),
+): FactoredPanel {
+  const structure = panelStructure(problem, fineness, rim);
   const { elements, springs, held } = structure;
   try {
     return { structure, factors: factorPieces([...elements, ...springs], held) };
