@@ -19,7 +19,7 @@ export interface Job extends Design {
 export const demoJob = "soil-lab";
 
 /**
- * Opens a job.
+ * Opens a job: the same one again while its files have not changed.
  *
  * @param name a folder of data/, or a path to a folder (anything with a slash in it); default is what
  * CASEWRIGHT_JOB names, else the demo job
@@ -28,34 +28,42 @@ export const demoJob = "soil-lab";
  */
 export function openJob(name: string = process.env.CASEWRIGHT_JOB || demoJob): Job {
   const folder = jobFolder(name);
+  const said = saidIn(folder);
+  const before = lastOpened.get(folder);
+  if (before?.said === said) return before.job;
   const read = readJob(folder);
   if ("problems" in read) throw new ProblemsError(read.problems);
+  lastOpened.set(folder, { said, job: read.job });
   return read.job;
 }
 
-/** Reads and checks a job's folder: the job, or every problem. The same job again while its files have not changed. */
+/** Jobs as last opened, with what their folders said: while they say the same, what was worked out stands. */
+const lastOpened = new Map<string, { readonly said: string; readonly job: Job }>();
+
+/** The names of a folder's files, and what those of a job say. */
+function saidIn(folder: string): string {
+  return isFolder(folder) ? JSON.stringify([readdirSync(folder), textsIn(folder)]) : "";
+}
+
+const jobFiles: readonly string[] = [caseFile, ...Object.values(tableFiles)];
+
+function textsIn(folder: string): Record<string, string> {
+  const present = jobFiles.filter((file) => isFile(join(folder, file)));
+  return Object.fromEntries(present.map((file) => [file, readFileSync(join(folder, file), "utf8")]));
+}
+
+/** Reads and checks a job's folder: the job, or every problem. */
 export function readJob(folder: string): { readonly job: Job } | { readonly problems: readonly Problem[] } {
   if (!isFolder(folder)) {
     return { problems: [{ file: folder, expected: "a folder with case.yaml and its tables" }] };
   }
-  const files = [caseFile, ...Object.values(tableFiles)];
-  const present = files.filter((file) => isFile(join(folder, file)));
-  const texts = Object.fromEntries(present.map((file) => [file, readFileSync(join(folder, file), "utf8")]));
-  const strangers = strangeTables(folder, files);
-  const said = JSON.stringify(texts);
-  const before = lastRead.get(folder);
-  if (before?.said === said && strangers.length === 0) return before;
-  const read = readDesign(texts);
+  const read = readDesign(textsIn(folder));
+  const strangers = strangeTables(folder);
   if ("problems" in read) return { problems: [...read.problems, ...strangers] };
   if (strangers.length > 0) return { problems: strangers };
   const { design } = read;
-  const job: Job = { name: basename(folder), folder, ...design, review: reviewCase(design) };
-  lastRead.set(folder, { said, job });
-  return { job };
+  return { job: { name: basename(folder), folder, ...design, review: reviewCase(design) } };
 }
-
-/** Jobs as last read, with what their files said: while they say the same, what the review has worked out stands. */
-const lastRead = new Map<string, { readonly said: string; readonly job: Job }>();
 
 function isFolder(path: string): boolean {
   return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
@@ -66,10 +74,10 @@ function isFile(path: string): boolean {
 }
 
 /** A table under a name that nothing reads is most likely misspelt. */
-function strangeTables(folder: string, files: readonly string[]): Problem[] {
+function strangeTables(folder: string): Problem[] {
   return readdirSync(folder)
-    .filter((file) => /\.(csv|ya?ml)$/i.test(file) && !files.includes(file))
-    .map((file) => ({ file, expected: `a file among ${files.join(", ")}` }));
+    .filter((file) => /\.(csv|ya?ml)$/i.test(file) && !jobFiles.includes(file))
+    .map((file) => ({ file, expected: `a file among ${jobFiles.join(", ")}` }));
 }
 
 /**
