@@ -13,11 +13,18 @@ export function solvePositive(matrix: Float64Array, right: Float64Array): Float6
   return substitute(matrix, right);
 }
 
+/** Rows that share the reading of every row before them. */
+const band = 4;
+
 function factor(matrix: Float64Array, size: number): void {
+  const inBands = size - (size % band);
   for (let row = 0; row < size; row++) {
-    for (let column = 0; column < row; column++) {
+    const top = row - (row % band);
+    if (row === top && row < inBands)
+      for (let column = 0; column < top; column++) bandColumn(matrix, size, top, column);
+    for (let column = row < inBands ? top : 0; column < row; column++) {
       const rest = remainder(matrix, size, row, column);
-      matrix[row * size + column] = rest / (matrix[column * size + column] as number);
+      matrix[row * size + column] = rest / matrix[column * size + column]!;
     }
     const pivot = remainder(matrix, size, row, row);
     if (!(pivot > 0))
@@ -26,19 +33,32 @@ function factor(matrix: Float64Array, size: number): void {
   }
 }
 
-/** A_rc less the products of the factors already found: four sums side by side, as one waits for itself. */
+/** A_rc less the products of the factors already found. */
 function remainder(matrix: Float64Array, size: number, row: number, column: number): number {
   const [a, b] = [row * size, column * size];
-  const fours = column - (column % 4);
-  let [p, q, r, s] = [matrix[a + column]!, 0, 0, 0];
-  for (let k = 0; k < fours; k += 4) {
-    p -= matrix[a + k]! * matrix[b + k]!;
-    q += matrix[a + k + 1]! * matrix[b + k + 1]!;
-    r += matrix[a + k + 2]! * matrix[b + k + 2]!;
-    s += matrix[a + k + 3]! * matrix[b + k + 3]!;
+  let rest = matrix[a + column]!;
+  for (let k = 0; k < column; k++) rest -= matrix[a + k]! * matrix[b + k]!;
+  return rest;
+}
+
+/** One column of the factors in all rows of a band. */
+function bandColumn(matrix: Float64Array, size: number, top: number, column: number): void {
+  const b = column * size;
+  const p = top * size;
+  const [q, r, s] = [p + size, p + 2 * size, p + 3 * size];
+  let [one, two, three, four] = [0, 0, 0, 0];
+  for (let k = 0; k < column; k++) {
+    const known = matrix[b + k]!;
+    one += matrix[p + k]! * known;
+    two += matrix[q + k]! * known;
+    three += matrix[r + k]! * known;
+    four += matrix[s + k]! * known;
   }
-  for (let k = fours; k < column; k++) p -= matrix[a + k]! * matrix[b + k]!;
-  return p - (q + r + s);
+  const pivot = matrix[b + column]!;
+  matrix[p + column] = (matrix[p + column]! - one) / pivot;
+  matrix[q + column] = (matrix[q + column]! - two) / pivot;
+  matrix[r + column] = (matrix[r + column]! - three) / pivot;
+  matrix[s + column] = (matrix[s + column]! - four) / pivot;
 }
 
 function substitute(factors: Float64Array, right: Float64Array): Float64Array {
