@@ -1,7 +1,8 @@
 /** How hard a fastener's shank may press on the side of its hole in wood. */
 import { type Formula, formula } from "../formula.js";
-import { choice, Density, Length, Pressure, Ratio } from "../quantity/index.js";
+import { choice, type Density, Length, Pressure, Ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
+import { densityOf, shankDiameter } from "./fastener-symbols.js";
 
 /** A thin fastener through a panel. */
 export interface EmbedmentInputs {
@@ -21,21 +22,8 @@ export const plywoodEmbedment: Formula<EmbedmentInputs, Pressure> = formula({
   title: "Embedment strength of plywood",
   equation: String.raw`f_h = 0.11\,\rho\,d^{-0.3}`,
   inputs: {
-    density: {
-      symbol: String.raw`\rho`,
-      kind: Density,
-      meaning: "density of the plywood",
-      above: 0,
-      unit: "kg/m3",
-    },
-    diameter: {
-      symbol: "d",
-      kind: Length,
-      meaning: "diameter of the shank",
-      above: 0,
-      max: 0.008,
-      unit: "mm",
-    },
+    density: densityOf("plywood"),
+    diameter: shankDiameter(0.008),
   },
   result: { symbol: "f_h", kind: Pressure, meaning: "embedment strength, characteristic", unit: "MPa" },
   source: [cite("en-1995", "8.3.1.3, eq. 8.20")],
@@ -55,21 +43,8 @@ export const timberEmbedment: Formula<EmbedmentInputs & { readonly hole: "drille
     title: "Embedment strength of solid timber",
     equation: String.raw`f_h = 0.082\,\rho\,d^{-0.3}\ \text{(driven)},\quad f_h = 0.082\,(1 - 0.01\,d)\,\rho\ \text{(drilled)}`,
     inputs: {
-      density: {
-        symbol: String.raw`\rho`,
-        kind: Density,
-        meaning: "density of the timber",
-        above: 0,
-        unit: "kg/m3",
-      },
-      diameter: {
-        symbol: "d",
-        kind: Length,
-        meaning: "diameter of the shank",
-        above: 0,
-        max: 0.008,
-        unit: "mm",
-      },
+      density: densityOf("timber"),
+      diameter: shankDiameter(0.008),
       hole: { symbol: String.raw`\text{hole}`, kind: choice("hole", ["drilled", "driven"]), meaning: "hole" },
     },
     result: { symbol: "f_h", kind: Pressure, meaning: "embedment strength, characteristic", unit: "MPa" },

@@ -1,7 +1,8 @@
 /** Threaded inserts in ply, with the machine screw that goes into them. */
 import { type Formula, formula } from "../formula.js";
-import { choice, Density, Force, type Kind, Length, Pressure } from "../quantity/index.js";
+import { choice, type Density, Force, type Kind, Length, Pressure } from "../quantity/index.js";
 import { cite } from "../source.js";
+import { densityOf } from "./fastener-symbols.js";
 import { threadStrip } from "./machine-screw.js";
 
 /** An insert in its sheet. */
@@ -127,13 +128,7 @@ export const insertJointShear: Formula<InsertShearInputs, InsertShear> = formula
     insertDiameter: { ...insertDiameter, max: 0.03, unit: "mm" },
     insertLength: { ...insertLength, unit: "mm" },
     plyThickness,
-    plyDensity: {
-      symbol: String.raw`\rho`,
-      kind: Density,
-      meaning: "density of the ply",
-      above: 0,
-      unit: "kg/m3",
-    },
+    plyDensity: densityOf("ply"),
   },
   result: {
     strength: { symbol: "F", kind: Force, meaning: "strength of the joint" },

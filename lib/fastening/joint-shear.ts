@@ -1,7 +1,8 @@
 import { type Formula, formula } from "../formula.js";
-import { choice, Density, Force, Length, Pressure } from "../quantity/index.js";
+import { choice, type Density, Force, Length, Pressure } from "../quantity/index.js";
 import { cite } from "../source.js";
 import { plywoodEmbedment } from "./bearing.js";
+import { densityOf } from "./fastener-symbols.js";
 import { metalBearing } from "./metal-bearing.js";
 
 /** One rivet through metal and ply, loaded sideways. */
@@ -60,13 +61,7 @@ export const rivetJointShear: Formula<JointShearInputs, JointShear> = formula<Jo
     metalStrength: { symbol: "F_{tu}", kind: Pressure, meaning: "tensile strength of the metal", above: 0 },
     metalEdge: { symbol: "e", kind: Length, meaning: "hole to the edge of the metal", above: 0 },
     plyThickness: { symbol: "t", kind: Length, meaning: "thickness of the ply", above: 0, unit: "mm" },
-    plyDensity: {
-      symbol: String.raw`\rho`,
-      kind: Density,
-      meaning: "density of the ply",
-      above: 0,
-      unit: "kg/m3",
-    },
+    plyDensity: densityOf("ply"),
   },
   result: {
     strength: { symbol: "F", kind: Force, meaning: "strength of the joint" },

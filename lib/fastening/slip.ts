@@ -1,6 +1,7 @@
 import { type Formula, formula } from "../formula.js";
-import { choice, Density, Length, SpringRate } from "../quantity/index.js";
+import { choice, Density, type Length, SpringRate } from "../quantity/index.js";
 import { cite } from "../source.js";
+import { shankDiameter } from "./fastener-symbols.js";
 
 /** A fastener between two pieces of wood or panel. */
 export interface SlipInputs {
@@ -17,14 +18,7 @@ export const slipStiffness: Formula<SlipInputs, SpringRate> = formula({
   equation: String.raw`K_{ser} = \frac{\rho^{1.5} d}{23}\ \text{(drilled)},\quad K_{ser} = \frac{\rho^{1.5} d^{0.8}}{30}\ \text{(driven nail)}`,
   inputs: {
     density: { symbol: String.raw`\rho`, kind: Density, meaning: "mean density", above: 0, unit: "kg/m3" },
-    diameter: {
-      symbol: "d",
-      kind: Length,
-      meaning: "diameter of the shank",
-      above: 0,
-      max: 0.03,
-      unit: "mm",
-    },
+    diameter: shankDiameter(0.03),
     shank: {
       symbol: String.raw`\text{shank}`,
       kind: choice("shank", ["driven nail", "screw, bolt or drilled"]),

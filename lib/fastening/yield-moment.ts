@@ -1,6 +1,7 @@
 import { type Formula, formula } from "../formula.js";
-import { Length, Moment, Pressure } from "../quantity/index.js";
+import { type Length, Moment, Pressure } from "../quantity/index.js";
 import { cite } from "../source.js";
+import { shankDiameter } from "./fastener-symbols.js";
 
 /** A round shank. */
 export interface YieldMomentInputs {
@@ -23,14 +24,7 @@ export const dowelYieldMoment: Formula<YieldMomentInputs, Moment> = formula({
       above: 0,
       unit: "MPa",
     },
-    diameter: {
-      symbol: "d",
-      kind: Length,
-      meaning: "diameter of the shank",
-      above: 0,
-      max: 0.03,
-      unit: "mm",
-    },
+    diameter: shankDiameter(0.03),
   },
   result: { symbol: "M_y", kind: Moment, meaning: "yield moment, characteristic", unit: "Nmm" },
   source: [cite("en-1995", "eq. 8.14 and 8.30")],

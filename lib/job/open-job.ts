@@ -28,37 +28,49 @@ export const demoJob = "soil-lab";
  */
 export function openJob(name: string = process.env.CASEWRIGHT_JOB || demoJob): Job {
   const folder = jobFolder(name);
-  const said = saidIn(folder);
+  const files = filesIn(folder);
+  const said = JSON.stringify(files);
   const before = lastOpened.get(folder);
-  if (before?.said === said) return before.job;
-  const read = readJob(folder);
+  if (before && before.said === said) return before.job;
+  const read = jobOf(folder, files);
   if ("problems" in read) throw new ProblemsError(read.problems);
   lastOpened.set(folder, { said, job: read.job });
   return read.job;
 }
 
 /** Jobs as last opened, with what their folders said: while they say the same, what was worked out stands. */
-const lastOpened = new Map<string, { readonly said: string; readonly job: Job }>();
+const lastOpened = new Map<string, { readonly said: string | undefined; readonly job: Job }>();
 
-/** The names of a folder's files, and what those of a job say. */
-function saidIn(folder: string): string {
-  return isFolder(folder) ? JSON.stringify([readdirSync(folder), textsIn(folder)]) : "";
-}
-
-const jobFiles: readonly string[] = [caseFile, ...Object.values(tableFiles)];
-
-function textsIn(folder: string): Record<string, string> {
-  const present = jobFiles.filter((file) => isFile(join(folder, file)));
-  return Object.fromEntries(present.map((file) => [file, readFileSync(join(folder, file), "utf8")]));
-}
+/** A job, or everything that is wrong with it. */
+type ReadJob = { readonly job: Job } | { readonly problems: readonly Problem[] };
 
 /** Reads and checks a job's folder: the job, or every problem. */
-export function readJob(folder: string): { readonly job: Job } | { readonly problems: readonly Problem[] } {
-  if (!isFolder(folder)) {
-    return { problems: [{ file: folder, expected: "a folder with case.yaml and its tables" }] };
-  }
-  const read = readDesign(textsIn(folder));
-  const strangers = strangeTables(folder);
+export function readJob(folder: string): ReadJob {
+  return jobOf(folder, filesIn(folder));
+}
+
+/** A job's folder. */
+interface JobFiles {
+  /** Of all its files. */
+  readonly names: readonly string[];
+  /** Of the job's own, by name. */
+  readonly texts: Readonly<Record<string, string>>;
+}
+
+const ownFiles: readonly string[] = [caseFile, ...Object.values(tableFiles)];
+
+/** What a folder holds; undefined when there is none. */
+function filesIn(folder: string): JobFiles | undefined {
+  if (!isFolder(folder)) return undefined;
+  const present = ownFiles.filter((file) => isFile(join(folder, file)));
+  const texts = Object.fromEntries(present.map((file) => [file, readFileSync(join(folder, file), "utf8")]));
+  return { names: readdirSync(folder), texts };
+}
+
+function jobOf(folder: string, files: JobFiles | undefined): ReadJob {
+  if (!files) return { problems: [{ file: folder, expected: "a folder with case.yaml and its tables" }] };
+  const read = readDesign(files.texts);
+  const strangers = strangeTables(files.names);
   if ("problems" in read) return { problems: [...read.problems, ...strangers] };
   if (strangers.length > 0) return { problems: strangers };
   const { design } = read;
@@ -74,10 +86,10 @@ function isFile(path: string): boolean {
 }
 
 /** A table under a name that nothing reads is most likely misspelt. */
-function strangeTables(folder: string): Problem[] {
-  return readdirSync(folder)
-    .filter((file) => /\.(csv|ya?ml)$/i.test(file) && !jobFiles.includes(file))
-    .map((file) => ({ file, expected: `a file among ${jobFiles.join(", ")}` }));
+function strangeTables(names: readonly string[]): Problem[] {
+  return names
+    .filter((file) => /\.(csv|ya?ml)$/i.test(file) && !ownFiles.includes(file))
+    .map((file) => ({ file, expected: `a file among ${ownFiles.join(", ")}` }));
 }
 
 /**

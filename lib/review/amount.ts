@@ -1,4 +1,4 @@
-import { type Kind, Length, type ShowStyle, showNumber } from "../quantity/index.js";
+import { type Kind, Length, Ratio, type ShowStyle, showNumber } from "../quantity/index.js";
 import type { Amount } from "./finding.js";
 
 /** A value of a kind under a name. */
@@ -15,6 +15,16 @@ export function fineAmount(meaning: string, value: Length): Amount {
 export function showFine(length: Length, { system }: ShowStyle = {}): string {
   const millimetres = Length.show(length, { unit: "mm", digits: 3 });
   return system === "inch" ? `${showNumber(Length.in(length, "in"), 3)} in (${millimetres})` : millimetres;
+}
+
+/** How far the mesh may have a result wrong: one digit is all it is worth. */
+export function showMeshError(share: Ratio): string {
+  return Ratio.show(share, { unit: "%", digits: 1 });
+}
+
+/** "within 3 %". */
+export function withinMesh(meshError: Ratio): string {
+  return `within ${showMeshError(meshError)}`;
 }
 
 /** The units a case is shown in, with inch fractions to a sixteenth. */

@@ -21,22 +21,13 @@ import {
   withBatten,
 } from "../../lib/fem/index.js";
 import { Angle, Density, Length, Pressure } from "../../lib/quantity/index.js";
-import { panel, plainLayer, ply, plyLayer } from "./sheets.js";
+import { panel, plainLayer, ply, plyLayer, roundedWindow } from "./sheets.js";
 
 const coarse = 40;
 const runs = { numRuns: 5 };
 const hinged: Hold = { kind: "hinged" };
-const window: Cutout = {
-  kind: "rectangle",
-  name: "window",
-  left: 0.2,
-  bottom: 0.1,
-  width: 0.2,
-  height: 0.15,
-  radius: 0.02,
-};
 
-function opened(problem: PanelProblem, cutout: Cutout = window): PanelProblem {
+function opened(problem: PanelProblem, cutout: Cutout = roundedWindow): PanelProblem {
   return { ...problem, outline: { ...problem.outline, cutouts: [cutout] } };
 }
 
@@ -172,15 +163,7 @@ describe("turns", () => {
     const lying = panel(0.6, 0.4, sheetOfLayers([plyLayer(0.009, 30)]), hinged, [
       { kind: "point", at: [0.5, 0.3], force: 10 },
     ]);
-    const sharp: Cutout = {
-      kind: "rectangle",
-      name: "window",
-      left: 0.2,
-      bottom: 0.1,
-      width: 0.2,
-      height: 0.15,
-      radius: 0,
-    };
+    const sharp: Cutout = { ...roundedWindow, radius: 0 };
     const upright = panel(0.4, 0.6, sheetOfLayers([plyLayer(0.009, 120)]), hinged, [
       { kind: "point", at: [0.1, 0.5], force: 10 },
     ]);
@@ -231,7 +214,12 @@ describe("more material is never softer", () => {
   test("a smaller window", () => {
     fc.assert(
       fc.property(fc.double({ min: 0.2, max: 0.9, noNaN: true }), (scale) => {
-        const smaller: Cutout = { ...window, width: 0.2 * scale, height: 0.15 * scale, radius: 0.02 * scale };
+        const smaller: Cutout = {
+          ...roundedWindow,
+          width: 0.2 * scale,
+          height: 0.15 * scale,
+          radius: 0.02 * scale,
+        };
         expect(softness(opened(plain, smaller))).toBeLessThan(1.0005 * before);
       }),
       runs,

@@ -10,7 +10,7 @@ import {
   type Sheet,
   sheetOfLayers,
 } from "../../lib/fem/index.js";
-import { panel, plainLayer, ply, plyLayer } from "./sheets.js";
+import { panel, plainLayer, ply, plyLayer, roundedWindow } from "./sheets.js";
 
 const none: Sheet["bending"] = [
   [0, 0, 0],
@@ -20,15 +20,8 @@ const none: Sheet["bending"] = [
 
 function windowed(sheet: Sheet): PanelProblem {
   const plain = panel(0.6, 0.4, sheet, { kind: "hinged" }, [{ kind: "pressure", pressure: 1000 }]);
-  const window = {
-    kind: "rectangle",
-    name: "window",
-    left: 0.2,
-    bottom: 0.1,
-    width: 0.2,
-    height: 0.15,
-  } as const;
-  return { ...plain, outline: { ...plain.outline, cutouts: [{ ...window, radius: 0 }] }, places: [] };
+  const cutouts = [{ ...roundedWindow, radius: 0 }];
+  return { ...plain, outline: { ...plain.outline, cutouts }, places: [] };
 }
 
 /** One entry of the bending stiffness, or of the shear stiffness both ways. */

@@ -1,22 +1,12 @@
 /** Sheets and panels that the tests share. */
-import type { HeldLine, Hold, PanelLoad, PanelProblem, Sheet, Spot } from "../../lib/fem/index.js";
+import { plainLayer as layerOfProblem } from "../../lib/command/reference/shells/plain-sheets.js";
+import type { Cutout, HeldLine, Hold, PanelLoad, PanelProblem, Sheet, Spot } from "../../lib/fem/index.js";
 import { type SheetLayer, sheetOfLayers } from "../../lib/fem/index.js";
-import { Angle, Density, Length, Pressure, Ratio } from "../../lib/quantity/index.js";
+import { Angle, Density, Pressure } from "../../lib/quantity/index.js";
 
-/** A layer alike in every direction; kG is five sixths of the shear modulus. */
+/** A layer alike in every direction, as heavy as wood; kG is five sixths of the shear modulus. */
 export function plainLayer(thickness: number, modulus: number, poisson: number): SheetLayer {
-  const shear = modulus / (2 * (1 + poisson));
-  return {
-    thickness: Length.si(thickness),
-    grain: Angle.si(0),
-    modulusAlong: Pressure.si(modulus),
-    modulusAcross: Pressure.si(modulus),
-    shearModulus: Pressure.si(shear),
-    poissonRatio: Ratio.si(poisson),
-    throughAlong: Pressure.si((5 / 6) * shear),
-    throughAcross: Pressure.si((5 / 6) * shear),
-    density: Density.si(700),
-  };
+  return { ...layerOfProblem(thickness, modulus, poisson), density: Density.si(700) };
 }
 
 /** Plywood with its grain at an angle from x. */
@@ -51,6 +41,17 @@ export function panel(
     places: [[length / 2, width / 2]],
   };
 }
+
+/** A rounded window in the lower left of such a panel. */
+export const roundedWindow: Cutout & { readonly kind: "rectangle" } = {
+  kind: "rectangle",
+  name: "window",
+  left: 0.2,
+  bottom: 0.1,
+  width: 0.2,
+  height: 0.15,
+  radius: 0.02,
+};
 
 /** The four sides of a rectangle. */
 export function rimOf(length: number, width: number): readonly (readonly [Spot, Spot])[] {

@@ -1,4 +1,5 @@
 import type { Fineness } from "../mesh/index.js";
+import { meshChange } from "../mesh-error.js";
 import type { PanelProblem } from "./panel-problem.js";
 import { largestDeflection, type PlacedValue } from "./panel-results.js";
 import { bent, type DeflectedPanel, type FactoredPanel, factoredPanel } from "./solve-panel.js";
@@ -35,5 +36,5 @@ export function trustedDeflection(problem: PanelProblem, fineness: Fineness): Tr
   const panel = bent(factoredPanel(problem, fineness));
   const { value, at } = largestDeflection(panel);
   const rough = largestDeflection(bent(roughPanel(problem, fineness))).value;
-  return { value, at, meshError: Math.abs(1 - rough / value), panel };
+  return { value, at, meshError: meshChange(value, rough), panel };
 }

@@ -3,7 +3,14 @@ import { contourPieces, trustedDeflection, usualFineness } from "../../fem/index
 import type { Job } from "../../job/index.js";
 import { type DrawingMark, type DrawingView, drawing, type TableView, tableOf } from "../../page/index.js";
 import { Length, Mass, Ratio, ratio } from "../../quantity/index.js";
-import { hingedProblem, panelNamed, panelRemedies, showFine, styleOf } from "../../review/index.js";
+import {
+  hingedProblem,
+  panelNamed,
+  panelRemedies,
+  showFine,
+  showMeshError,
+  styleOf,
+} from "../../review/index.js";
 import { panelDrawing } from "./stiffness.js";
 
 /** Lines drawn between no sag and the largest. */
@@ -27,7 +34,7 @@ export function bendingDrawing(job: Job, id: string): DrawingView {
   );
   const plain = panelDrawing(job, id);
   const shown = showFine(Length.si(most.value), style);
-  const words = `Lines of equal sag at ${contourShares.map((share) => Ratio.show(ratio(share), { unit: "%" })).join(", ")} of the largest, ${shown}, edges free to turn (within ${withinText(ratio(most.meshError))} by the mesh).`;
+  const words = `Lines of equal sag at ${contourShares.map((share) => Ratio.show(ratio(share), { unit: "%" })).join(", ")} of the largest, ${shown}, edges free to turn (within ${showMeshError(ratio(most.meshError))} by the mesh).`;
   const largestHere = { mark: "text", at: onPanel(most.at), text: shown, anchor: "middle" } as const;
   const outline = plain.marks.filter(({ mark }) => mark !== "dimension" && mark !== "text");
   return drawing(`${id}: where it sags`, words, [...outline, ...lines, largestHere], plain.letter);
@@ -42,7 +49,7 @@ export function remedyTable(job: Job, id: string): TableView {
     [
       { heading: "What", cell: ({ what }) => what },
       { heading: "Sag alone", cell: ({ sag }) => showFine(sag, style) },
-      { heading: "Mesh error", cell: ({ meshError }) => withinText(meshError) },
+      { heading: "Mesh error", cell: ({ meshError }) => showMeshError(meshError) },
       { heading: "Of the sag as drawn", cell: ({ share }) => Ratio.show(share, { unit: "%", digits: 2 }) },
       { heading: "Adds", cell: ({ mass }) => Mass.show(mass, style) },
       {
@@ -52,9 +59,4 @@ export function remedyTable(job: Job, id: string): TableView {
     ],
     `What would make ${id} stiffer, the stiffest first`,
   );
-}
-
-/** How far the mesh may have a result wrong, in words. */
-function withinText(share: Ratio): string {
-  return Ratio.show(share, { unit: "%", digits: 1 });
 }

@@ -1,4 +1,5 @@
 /** The case as joined boxes, for the notebook on stiffness: a table of its load cases, and a picture of it racked. */
+import { meshChange } from "../../fem/index.js";
 import type { Job } from "../../job/index.js";
 import {
   type DrawingMark,
@@ -8,7 +9,7 @@ import {
   type TableView,
   tableOf,
 } from "../../page/index.js";
-import { Force, Length, LineLoad, Ratio, type ShowStyle } from "../../quantity/index.js";
+import { Force, Length, LineLoad, type ShowStyle } from "../../quantity/index.js";
 import {
   type CaseOutcome,
   type CaseRuns,
@@ -18,6 +19,7 @@ import {
   type NamedValue,
   runsOf,
   showFine,
+  showMeshError,
   styleOf,
 } from "../../review/index.js";
 
@@ -57,13 +59,11 @@ function cellOf(read: Read, show: (value: number) => string): (row: CaseRow) => 
     const found = read(fine);
     if (!found) return "";
     const rougher = read(rough)?.value ?? 0;
-    const open = Ratio.show(Ratio.si(found.value === 0 ? 0 : Math.abs(1 - rougher / found.value)), percent);
+    const open = showMeshError(meshChange(found.value, rougher));
     const where = found.name === "" ? "" : `${found.name}: `;
     return `${where}${show(found.value)} (${open})`;
   };
 }
-
-const percent: ShowStyle = { unit: "%", digits: 1 };
 
 /** The pushed case that racks most, seen from the front, left and above, its movements drawn larger. */
 export function rackedDrawing({ review, case: description }: Job): DrawingView {

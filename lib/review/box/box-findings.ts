@@ -1,9 +1,9 @@
 /** Does each section keep its shape, and do its doors still close? Told from the joined boxes. */
 import type { PanelPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { Force, Length, Ratio, type ShowStyle, SpringRate } from "../../quantity/index.js";
+import { Force, Length, type ShowStyle, SpringRate } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { fineAmount, showFine, styleOf } from "../amount.js";
+import { fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
@@ -50,7 +50,7 @@ function rackingReply(input: ReviewInput, section: string, runs: CaseRuns): Repl
   const [way, other] = softer === 0 ? ["left", "front"] : ["front", "left"];
   return {
     verdict: verdictOf(ratio, interval),
-    answer: `Pushed at its top edge from the ${way} with ${Force.show(push, style)}, ${section} racks ${showFine(Length.si(racked.value), style)} (${within(racked.meshError)} by the mesh), ${rateOf(of(runs.fine).racking[softer], style)}; from the ${other} it is ${rateOf(of(runs.fine).racking[1 - softer]!, style)}. Standing on three corners, the fourth gives by ${rateOf(twist.value, style)} (${within(twist.meshError)}). ${showFine(allowed, style)} is allowed.`,
+    answer: `Pushed at its top edge from the ${way} with ${Force.show(push, style)}, ${section} racks ${showFine(Length.si(racked.value), style)} (${withinMesh(racked.meshError)} by the mesh), ${rateOf(of(runs.fine).racking[softer], style)}; from the ${other} it is ${rateOf(of(runs.fine).racking[1 - softer]!, style)}. Standing on three corners, the fourth gives by ${rateOf(twist.value, style)} (${withinMesh(twist.meshError)}). ${showFine(allowed, style)} is allowed.`,
     demand: fineAmount("racking under the push", Length.si(racked.value)),
     capacity: fineAmount("allowed, as a sag over its height", allowed),
     ratio,
@@ -68,11 +68,6 @@ function rackingReply(input: ReviewInput, section: string, runs: CaseRuns): Repl
 
 function rateOf(stiffness: number, style: ShowStyle): string {
   return SpringRate.show(SpringRate.si(stiffness), { ...style, digits: 2 });
-}
-
-/** "within 3 %". */
-export function within(share: Ratio): string {
-  return `within ${Ratio.show(share, { unit: "%", digits: 1 })}`;
 }
 
 function moduliLines({ parts, measurements }: ReviewInput, section: string): readonly WorkedLine[] {
@@ -116,7 +111,7 @@ function doorReply(input: ReviewInput, leaf: PanelPart, runs: CaseRuns): Reply {
   const style = styleOf(input.case);
   return {
     verdict: verdictOf(ratio, interval),
-    answer: `Worst is ${worst.title}: the opening goes ${showFine(Length.si(square.value), style)} out of square (difference of its diagonals, ${within(square.meshError)} by the mesh), and at its tightest place the door loses ${showFine(Length.si(needs.value), style)} (${within(needs.meshError)}) of its gap of ${showFine(gap, style)}. ${ratio < 1 ? "It closes, if it was hung with an even gap." : "It jams: a wider gap, or a stiffer frame around it."}`,
+    answer: `Worst is ${worst.title}: the opening goes ${showFine(Length.si(square.value), style)} out of square (difference of its diagonals, ${withinMesh(square.meshError)} by the mesh), and at its tightest place the door loses ${showFine(Length.si(needs.value), style)} (${withinMesh(needs.meshError)}) of its gap of ${showFine(gap, style)}. ${ratio < 1 ? "It closes, if it was hung with an even gap." : "It jams: a wider gap, or a stiffer frame around it."}`,
     demand: fineAmount("gap lost at the tightest place", Length.si(needs.value)),
     capacity: fineAmount("gap all round", gap),
     ratio,

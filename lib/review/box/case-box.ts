@@ -1,4 +1,5 @@
 /** The case as joined boxes, worked out once for all who ask: on two meshes, and with other moduli. */
+import { keptWhile } from "../kept.js";
 import type { ReviewInput } from "../review-input.js";
 import type { ModuliShares } from "../stiffness/panel-sheet.js";
 import { type CaseOutcome, caseOutcome } from "./case-outcomes.js";
@@ -45,33 +46,34 @@ interface CaseBodies {
   readonly stiffer: CaseRuns["stiffer"];
 }
 
-/** Bodies made before, by the panels they are made of, with all else that they look at. */
-const kept = new WeakMap<
-  ReviewInput["parts"]["panels"],
-  { readonly seen: readonly unknown[]; readonly bodies: CaseBodies }
->();
-
-/** Cases worked out before, by their parts, with all else that they look at. */
-const known = new WeakMap<
-  ReviewInput["parts"],
-  { readonly seen: readonly unknown[]; readonly box: CaseBox }
->();
-
 /** Works the case out, once for all reviews that differ in nothing it looks at; a refusal is kept too. */
-export function caseBox(input: ReviewInput): CaseBox {
-  const { demands, journey } = input.case;
-  const { bends, twists, weights, spreads } = input.measurements;
-  const seen = [demands.push, demands.jerk, journey.handling, bends, twists, weights, spreads];
-  const before = known.get(input.parts);
-  if (before && isSame(seen, before.seen)) return before.box;
-  const box = workedOut(input);
-  known.set(input.parts, { seen, box });
-  return box;
-}
+export const caseBox: (input: ReviewInput) => CaseBox = keptWhile(
+  ({ parts }) => parts,
+  ({ case: { demands, journey }, measurements: { bends, twists, weights, spreads } }) => [
+    demands.push,
+    demands.jerk,
+    journey.handling,
+    bends,
+    twists,
+    weights,
+    spreads,
+  ],
+  workedOut,
+);
 
-function isSame(one: readonly unknown[], other: readonly unknown[]): boolean {
-  return one.every((value, i) => value === other[i]);
-}
+/** The bodies, once for all cases that carry other things in the same panels. */
+const bodiesOf: (input: ReviewInput) => CaseBodies = keptWhile(
+  ({ parts }) => parts.panels,
+  ({ parts: { bars, hardware, fastenings, sections }, measurements: { bends, twists } }) => [
+    bars,
+    hardware,
+    fastenings,
+    sections,
+    bends,
+    twists,
+  ],
+  madeBodies,
+);
 
 function workedOut(input: ReviewInput): CaseBox {
   try {
@@ -83,21 +85,14 @@ function workedOut(input: ReviewInput): CaseBox {
   }
 }
 
-function bodiesOf(input: ReviewInput): CaseBodies {
-  const { panels, bars, hardware, fastenings, sections } = input.parts;
-  const { bends, twists } = input.measurements;
-  const seen = [bars, hardware, fastenings, sections, bends, twists];
-  const before = kept.get(panels);
-  if (before && isSame(seen, before.seen)) return before.bodies;
+function madeBodies(input: ReviewInput): CaseBodies {
   const stiffer = (way: keyof ModuliShares): readonly SectionStiffness[] =>
     sectionsOf(sectionSystem(input, meshes.rough, { along: 1, across: 1, [way]: larger }));
-  const bodies: CaseBodies = {
+  return {
     fine: joinedBodies(input, meshes.fine),
     rough: joinedBodies(input, meshes.rough),
     stiffer: { along: stiffer("along"), across: stiffer("across") },
   };
-  kept.set(panels, { seen, bodies });
-  return bodies;
 }
 
 /**

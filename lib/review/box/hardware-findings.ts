@@ -2,7 +2,7 @@
 import type { HardwarePart } from "../../design/index.js";
 import { Force, Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { amount, styleOf } from "../amount.js";
+import { amount, styleOf, withinMesh } from "../amount.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import { hardwareStrength } from "../joints/hardware-strength.js";
@@ -11,7 +11,7 @@ import { useInterval } from "../joints/use-interval.js";
 import type { ReviewInput } from "../review-input.js";
 import { stackedBalance } from "../travel/balance.js";
 import { verdictOf } from "../verdict.js";
-import { boxAssumptions, within } from "./box-findings.js";
+import { boxAssumptions } from "./box-findings.js";
 import { type CaseBox, type CaseRun, type CaseRuns, runsOf } from "./case-box.js";
 import type { CaseOutcome, NamedValue } from "./case-outcomes.js";
 import type { LinkKind } from "./hardware-links.js";
@@ -101,7 +101,7 @@ function forceReply(
   const rest = others.length > 0 ? ` Others: ${others.join("; ")}.` : "";
   return {
     verdict: verdictOf(ratio, interval),
-    answer: `Most is on ${name}, ${worst.title}: ${Force.show(Force.si(force.value), style)} (${within(force.meshError)} by the mesh) of ${Force.show(own.strength, style)} (${Ratio.show(Ratio.si(ratio), { unit: "%", digits: 2 })}).${rest}`,
+    answer: `Most is on ${name}, ${worst.title}: ${Force.show(Force.si(force.value), style)} (${withinMesh(force.meshError)} by the mesh) of ${Force.show(own.strength, style)} (${Ratio.show(Ratio.si(ratio), { unit: "%", digits: 2 })}).${rest}`,
     demand: amount(Force, `on ${name}`, Force.si(force.value)),
     capacity: amount(Force, "it allows", own.strength),
     ratio,

@@ -1,4 +1,5 @@
 /** A value of the box model with what the mesh and the builder's measured moduli leave open about it. */
+import { meshChange } from "../../fem/index.js";
 import { spread, type Uncertainties } from "../../measure/index.js";
 import { Ratio } from "../../quantity/index.js";
 import type { RatioInterval } from "../finding.js";
@@ -22,7 +23,7 @@ export interface TrustedValue {
  */
 export function trusted({ fine, rough }: CaseRuns, of: (run: CaseRun) => number): TrustedValue {
   const [value, rougher] = [of(fine), of(rough)];
-  return { value, meshError: Ratio.si(value === 0 ? 0 : Math.abs(1 - rougher / value)) };
+  return { value, meshError: meshChange(value, rougher) };
 }
 
 /** The powers with which what a section racks, pushed along x (0) or y (1), follows the moduli of its sheets. */

@@ -3,8 +3,7 @@ import type { Fastening, PanelPart } from "../../design/index.js";
 import { groupStrength, seamForce } from "../../fastening/index.js";
 import { Force, Length, LineLoad, Mass, Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import { type Citation, cite } from "../../source.js";
-import { amount, styleOf } from "../amount.js";
-import { within } from "../box/box-findings.js";
+import { amount, styleOf, withinMesh } from "../amount.js";
 import type { CaseBox, CaseRun, CaseRuns } from "../box/case-box.js";
 import { type TrustedValue, trusted } from "../box/trusted.js";
 import type { Finding } from "../finding.js";
@@ -83,7 +82,7 @@ function seamReply(
   const style = styleOf(input.case);
   return {
     verdict: verdictOf(used, interval),
-    answer: `${Mass.show(balance.value.mass, style)} sideways is ${LineLoad.show(even, style)} along the edges of ${panel.id} when it runs evenly${uneven ? `; by the joined boxes the seam ${uneven.name} carries most, ${LineLoad.show(LineLoad.si(uneven.value), style)} over a pitch (${within(uneven.meshError)} by the mesh) and ${LineLoad.show(LineLoad.si(uneven.mean), style)} on its mean` : ""}. At the larger of them a rivet every ${Length.show(pitch, style)} bears ${Force.show(load.value, style)} of ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}).`,
+    answer: `${Mass.show(balance.value.mass, style)} sideways is ${LineLoad.show(even, style)} along the edges of ${panel.id} when it runs evenly${uneven ? `; by the joined boxes the seam ${uneven.name} carries most, ${LineLoad.show(LineLoad.si(uneven.value), style)} over a pitch (${withinMesh(uneven.meshError)} by the mesh) and ${LineLoad.show(LineLoad.si(uneven.mean), style)} on its mean` : ""}. At the larger of them a rivet every ${Length.show(pitch, style)} bears ${Force.show(load.value, style)} of ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}).`,
     demand: amount(Force, "on one rivet of the seam", load.value),
     capacity: amount(Force, "one rivet allows", allowed.value),
     ratio: used,

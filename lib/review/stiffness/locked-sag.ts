@@ -1,7 +1,14 @@
 /** A panel's sag while its neighbours in the box hold its edges. */
 import type { Face, PanelPart } from "../../design/index.js";
-import { boxFreedoms, frames, movedJoined, overPatch, sagBetweenCorners } from "../../fem/index.js";
-import { Length, type Pressure, Ratio } from "../../quantity/index.js";
+import {
+  boxFreedoms,
+  frames,
+  meshChange,
+  movedJoined,
+  overPatch,
+  sagBetweenCorners,
+} from "../../fem/index.js";
+import { Length, type Pressure, type Ratio } from "../../quantity/index.js";
 import { boxFaces } from "../box/box-faces.js";
 import type { CaseRun, CaseRuns } from "../box/case-box.js";
 import { subsystem } from "../box/case-system.js";
@@ -23,7 +30,7 @@ export interface LockedSag {
  */
 export function lockedSag({ fine, rough }: CaseRuns, panel: PanelPart, pressure: Pressure): LockedSag {
   const [sag, rougher] = [fine, rough].map((run) => sagOn(run, panel, pressure)) as [number, number];
-  return { sag: Length.si(sag), meshError: Ratio.si(Math.abs(1 - rougher / sag)) };
+  return { sag: Length.si(sag), meshError: meshChange(sag, rougher) };
 }
 
 const everywhere = { left: -1, bottom: -1, width: 1e3, height: 1e3 };

@@ -3,7 +3,7 @@ import type { PanelPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { Length, Pressure, Ratio, type ShowStyle, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { fineAmount, showFine, styleOf } from "../amount.js";
+import { fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
 import type { CaseBox } from "../box/case-box.js";
 import type { Finding, Verdict } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
@@ -107,9 +107,8 @@ function sagSentence(
   style: ShowStyle,
 ): string {
   const show = (sag: Length): string => showFine(sag, style);
-  const within = (share: Ratio): string => `within ${Ratio.show(share, { ...style, unit: "%", digits: 1 })}`;
-  const box = locked ? ` and ${show(locked.sag)} locked into the box (${within(locked.meshError)})` : "";
-  const facts = `${id} sags ${show(alone.sag)} with its edges free to turn (${within(alone.meshError)} by the mesh)${box}; ${show(allowed)} is allowed.`;
+  const box = locked ? ` and ${show(locked.sag)} locked into the box (${withinMesh(locked.meshError)})` : "";
+  const facts = `${id} sags ${show(alone.sag)} with its edges free to turn (${withinMesh(alone.meshError)} by the mesh)${box}; ${show(allowed)} is allowed.`;
   const meaning: Readonly<Record<Verdict, string>> = {
     holds: "It holds even alone.",
     close:

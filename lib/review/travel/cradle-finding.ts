@@ -8,6 +8,7 @@ import { compared } from "../compared.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 import type { ReviewInput } from "../review-input.js";
+import { cushionPoints } from "./cushioned.js";
 
 type Cradle = Extract<Holding, { by: "cradle" }>;
 
@@ -43,10 +44,8 @@ export interface CradledContent {
 }
 
 /** The largest pressure that anybody measured on this foam; beyond it it may be solid. */
-function stiffest({ measurements }: ReviewInput, { lining }: Cradle): Pressure | undefined {
-  const points = measurements.cushions.filter(
-    ({ foam, thickness }) => foam === lining.kind && Math.abs(thickness - lining.thickness) < 1e-6,
-  );
+function stiffest(input: ReviewInput, { lining }: Cradle): Pressure | undefined {
+  const points = cushionPoints(input, lining);
   return points.length === 0 ? undefined : Pressure.si(Math.max(...points.map(({ stress }) => stress)));
 }
 

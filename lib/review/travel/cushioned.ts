@@ -12,15 +12,20 @@ import { type DropLine, dropOf } from "./drop-of.js";
 export const dropCaution: string =
   "A dropped case breaks feet before it breaks instruments: test with sandbags, from a low height first, and nobody within its own height of it.";
 
-/** The points of a foam's curve for the least drop that is at least as high. */
-export function curveFor(
+/** All that was measured on a foam of one thickness. */
+export function cushionPoints(
   { measurements }: ReviewInput,
-  { kind, thickness }: FoamBed,
-  drop: Length,
+  { kind, thickness }: Pick<FoamBed, "kind" | "thickness">,
 ): readonly CushionPoint[] {
-  const mine = measurements.cushions.filter(
+  return measurements.cushions.filter(
     (point) => point.foam === kind && Math.abs(point.thickness - thickness) < 1e-6,
   );
+}
+
+/** The points of a foam's curve for the least drop that is at least as high. */
+export function curveFor(input: ReviewInput, foam: FoamBed, drop: Length): readonly CushionPoint[] {
+  const { kind, thickness } = foam;
+  const mine = cushionPoints(input, foam);
   const drops = mine.map((point) => point.drop).filter((one) => one >= drop - 1e-9);
   const least = Math.min(...drops);
   const points = mine.filter((point) => point.drop === least);
