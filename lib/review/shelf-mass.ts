@@ -1,8 +1,12 @@
 import type { ShelfPart } from "../design/index.js";
 import { Mass } from "../quantity/index.js";
 
+/** A shelf by itself. */
+export function bareShelfMass({ panel: { netArea, sheet } }: ShelfPart): Mass {
+  return Mass.si(netArea * sheet.thickness * sheet.density);
+}
+
 /** A shelf's own mass and that of all it carries. */
-export function shelfMass({ panel, carries }: ShelfPart): Mass {
-  const own = panel.netArea * panel.sheet.thickness * panel.sheet.density;
-  return Mass.si(carries.reduce((sum, { content }) => sum + content.mass, own));
+export function shelfMass(shelf: ShelfPart): Mass {
+  return Mass.si(shelf.carries.reduce<number>((sum, { content }) => sum + content.mass, bareShelfMass(shelf)));
 }

@@ -106,7 +106,7 @@ function endsOf(parts: readonly FreePart[], { name, from, to, stiffness }: Link)
   if (!(stiffness > 0 && stiffness < Infinity))
     throw new RangeError(`${name}: its stiffness must be positive, got ${stiffness} N/m`);
   const ends: readonly SignedEnd[] = [{ ...from, sign: -1 }, ...(to ? [{ ...to, sign: 1 as const }] : [])];
-  const [one, other] = ends.map((end) => placeOf(parts, end));
+  const [one, other] = ends.map((end) => placeOfEnd(parts, end));
   if (one && other && distance(one, other) > touching) {
     const [first, second] = ends.map(({ part }) => parts[part]!.structure.problem.name);
     const apart = (1000 * distance(one, other)).toPrecision(3);
@@ -121,7 +121,8 @@ function pullOf({ structure }: FreePart, { fitting, sign }: SignedEnd, along: Bo
   return load;
 }
 
-function placeOf(parts: readonly FreePart[], { part, fitting }: LinkEnd): BoxSpot {
+/** Where the end of a spring lies among the parts. */
+export function placeOfEnd(parts: readonly FreePart[], { part, fitting }: LinkEnd): BoxSpot {
   return fitting.at.map((at, axis) => at + parts[part]!.at[axis]!) as unknown as BoxSpot;
 }
 

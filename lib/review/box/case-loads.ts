@@ -15,6 +15,7 @@ import {
 } from "../../fem/index.js";
 import { type MassItem, massItems } from "../masses.js";
 import type { ReviewInput } from "../review-input.js";
+import { bareShelfMass } from "../shelf-mass.js";
 import { boxFaces } from "./box-faces.js";
 import { type BoxModel, fitted, inBody, spotOf } from "./box-model.js";
 
@@ -141,9 +142,8 @@ function shadow(
 }
 
 function shelfRider(model: BoxModel, shelf: ShelfPart): Rider {
-  const { id, section, netArea, sheet, centroid } = shelf.panel;
-  const mass = netArea * sheet.thickness * sheet.density;
-  return rider(model, id, section, mass, spotOf(centroid), shelfEnds(model, shelf));
+  const { id, section, centroid } = shelf.panel;
+  return rider(model, id, section, bareShelfMass(shelf), spotOf(centroid), shelfEnds(model, shelf));
 }
 
 /** What bears a shelf: its rails, three places on each. */

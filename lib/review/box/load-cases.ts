@@ -6,10 +6,12 @@ import {
   boxFreedoms,
   type JoinedAnswer,
   movedJoined,
+  placeOfEnd,
   pullAt,
 } from "../../fem/index.js";
 import { dropHeight } from "../../moving/index.js";
-import { Mass, pound, standardGravity } from "../../quantity/index.js";
+import { Mass, standardGravity } from "../../quantity/index.js";
+import { heaviestByHand } from "../travel/drop-of.js";
 import { massLoads } from "./case-loads.js";
 import { type CaseSystem, linkOf, type Subsystem, sectionWithLeaves, subsystem } from "./case-system.js";
 import type { CaseLink, LinkKind } from "./hardware-links.js";
@@ -27,7 +29,9 @@ export interface LoadedCase {
   readonly from?: JoinedAnswer;
 }
 
-const gravity: BoxSpot = [0, 0, -standardGravity];
+/** Forces on every body. */
+type Loads = readonly Float64Array[];
+
 const inUse: readonly LinkKind[] = ["hinge", "door latch", "latch", "bearing"];
 
 function uses(...kinds: readonly LinkKind[]): (link: CaseLink) => boolean {
@@ -42,27 +46,26 @@ function every({ model }: CaseSystem): readonly number[] {
 export function loadedCases(system: CaseSystem): readonly LoadedCase[] {
   const { joined } = system;
   const has = (kind: LinkKind): boolean => joined.links.some((link) => linkOf(link).kind === kind);
-  const standing = has("caster") ? standingCase(system) : undefined;
+  const weight = massLoads(system.masses, () => [0, 0, -standardGravity]);
+  const jerked = massLoads(system.masses, () => [0, 0, -standardGravity * system.input.case.demands.jerk]);
+  const standing = has("caster") ? standingCase(system, weight) : undefined;
   return [
-    ...(standing ? [standing, ...holeCases(system), ...pushedCases(system, standing)] : []),
-    ...carriedCases(system),
-    ...(has("latch") ? liftedCases(system) : []),
+    ...(standing ? [standing, ...holeCases(system, weight), ...pushedCases(system, weight, standing)] : []),
+    ...carriedCases(system, jerked),
+    ...(has("latch") ? liftedCases(system, jerked) : []),
     ...droppedCases(system),
   ];
 }
 
 /** On its casters, the sections on each other. */
-function standingCase(system: CaseSystem): LoadedCase {
+function standingCase(system: CaseSystem, weight: Loads): LoadedCase {
   const bodies = subsystem(system, every(system), uses("caster"));
-  const answer = movedJoined(
-    bodies,
-    massLoads(system.masses, () => gravity),
-  );
+  const answer = movedJoined(bodies, weight);
   return { id: "stacked", title: "standing, one section on the other", system, bodies, answer };
 }
 
 /** One caster over a hole, each that leaves the rest in balance. */
-function holeCases(system: CaseSystem): readonly LoadedCase[] {
+function holeCases(system: CaseSystem, weight: Loads): readonly LoadedCase[] {
   const casters = [
     ...new Map(
       system.joined.links
@@ -70,10 +73,7 @@ function holeCases(system: CaseSystem): readonly LoadedCase[] {
         .flatMap((link) => (link.kind === "caster" ? [[link.name, link] as const] : [])),
     ).values(),
   ];
-  const place = ({ from }: CaseLink): BoxSpot => {
-    const { at } = system.model.bodies[from.part]!;
-    return from.fitting.at.map((own, axis) => own + at[axis]!) as unknown as BoxSpot;
-  };
+  const place = ({ from }: CaseLink): BoxSpot => placeOfEnd(system.model.parts, from);
   const centre = centreOf(system, () => true);
   return casters
     .filter((hanging) => {
@@ -82,10 +82,7 @@ function holeCases(system: CaseSystem): readonly LoadedCase[] {
     })
     .map(({ name }): LoadedCase => {
       const bodies = subsystem(system, every(system), (link) => uses("caster")(link) && link.name !== name);
-      const answer = movedJoined(
-        bodies,
-        massLoads(system.masses, () => gravity),
-      );
+      const answer = movedJoined(bodies, weight);
       return { id: `hole.${name}`, title: `${name} in a hole`, system, bodies, answer };
     });
 }
@@ -107,10 +104,8 @@ function isInside([x, y]: BoxSpot, [a, b, c]: readonly BoxSpot[]): boolean {
 }
 
 /** Pushed sideways at its top edge while it stands, from the left and from the front. */
-function pushedCases(system: CaseSystem, standing: LoadedCase): readonly LoadedCase[] {
-  const top = sectionNumbers(system.model).reduce((best, number) =>
-    system.model.bodies[number]!.at[2] > system.model.bodies[best]!.at[2] ? number : best,
-  );
+function pushedCases(system: CaseSystem, weight: Loads, standing: LoadedCase): readonly LoadedCase[] {
+  const top = topSection(system);
   const { length, width, height } = system.model.bodies[top]!.problem;
   const { push } = system.input.case.demands;
   const ways = [
@@ -119,12 +114,19 @@ function pushedCases(system: CaseSystem, standing: LoadedCase): readonly LoadedC
   ] as const;
   return ways.map(({ id, words, to, force }): LoadedCase => {
     const on = alongLine(system.model.parts[top]!.structure, [0, 0, height], to);
-    const loads = massLoads(system.masses, () => gravity);
+    const loads = weight.map((load, number) => (number === top ? load.slice() : load));
     addForce(loads[top]!, { on, force });
     const answer = movedJoined(standing.bodies, loads);
     const title = `pushed at its top edge ${words}`;
     return { id: `pushed.${id}`, title, system, bodies: standing.bodies, answer, from: standing.answer };
   });
+}
+
+/** The number of the highest section. */
+function topSection({ model }: CaseSystem): number {
+  return sectionNumbers(model).reduce((best, number) =>
+    model.bodies[number]!.at[2] > model.bodies[best]!.at[2] ? number : best,
+  );
 }
 
 function addForce(load: Float64Array, { on, force }: BoxForce): void {
@@ -136,12 +138,12 @@ function addForce(load: Float64Array, { on, force }: BoxForce): void {
 }
 
 /** Each section carried by its own handles, with a jerk. */
-function carriedCases(system: CaseSystem): readonly LoadedCase[] {
+function carriedCases(system: CaseSystem, jerked: Loads): readonly LoadedCase[] {
   return system.input.parts.sections.flatMap(({ name }): LoadedCase[] => {
     const numbers = sectionWithLeaves(system, name);
     const bodies = subsystem(system, numbers, uses("handle"));
     if (handlesOf(bodies) < 2) return [];
-    const answer = movedJoined(bodies, picked(massLoads(system.masses, jerked(system)), numbers));
+    const answer = movedJoined(bodies, picked(jerked, numbers));
     return [
       { id: `carried.${name}`, title: `${name} carried by its handles, with a jerk`, system, bodies, answer },
     ];
@@ -152,28 +154,21 @@ function handlesOf({ links }: Subsystem): number {
   return new Set(links.map(linkOf).flatMap(({ kind, name }) => (kind === "handle" ? [name] : []))).size;
 }
 
-function jerked({ input }: CaseSystem): () => BoxSpot {
-  return () => [0, 0, -standardGravity * input.case.demands.jerk];
-}
-
-function picked(loads: readonly Float64Array[], numbers: readonly number[]): readonly Float64Array[] {
+function picked(loads: Loads, numbers: readonly number[]): Loads {
   return numbers.map((number) => loads[number]!);
 }
 
 /** Joined, lifted by the handles of its highest section: the latches carry the rest. */
-function liftedCases(system: CaseSystem): readonly LoadedCase[] {
-  const { bodies } = system.model;
-  const top = sectionNumbers(system.model).reduce((best, number) =>
-    bodies[number]!.at[2] > bodies[best]!.at[2] ? number : best,
-  );
+function liftedCases(system: CaseSystem, jerked: Loads): readonly LoadedCase[] {
+  const top = topSection(system);
   const whole = subsystem(
     system,
     every(system),
     (link) => uses()(link) || (link.kind === "handle" && link.from.part === top),
   );
   if (handlesOf(whole) < 2) return [];
-  const answer = movedJoined(whole, massLoads(system.masses, jerked(system)));
-  const title = `joined, lifted by the handles of ${bodies[top]!.name}, with a jerk`;
+  const answer = movedJoined(whole, jerked);
+  const title = `joined, lifted by the handles of ${system.model.bodies[top]!.name}, with a jerk`;
   return [{ id: "lifted", title, system, bodies: whole, answer }];
 }
 
@@ -185,7 +180,7 @@ const keepingStiffness = 1e3;
 /** Deceleration of a section dropped from where hands let it fall, in gravities; undefined when nobody said how it is handled. */
 export function stoppedWith({ input }: CaseSystem, mass: number): number | undefined {
   const { handling } = input.case.journey;
-  if (handling === undefined || mass > pound(200)) return undefined;
+  if (handling === undefined || mass > heaviestByHand) return undefined;
   return dropHeight({ mass: Mass.si(mass), handling }) / stoppingWay;
 }
 
@@ -204,9 +199,7 @@ function dropped(system: CaseSystem, name: string, deceleration: number): Loaded
   const own = numbers.find((number) => system.model.bodies[number]!.name === name)!;
   const centre = centreOf(system, (section) => section === name);
   const feet = corners.map((corner) => footEnd(system.model, own, corner));
-  const { at } = system.model.bodies[own]!;
-  const placeOf = (foot: (typeof feet)[number]): BoxSpot =>
-    foot.fitting.at.map((each, axis) => each + at[axis]!) as unknown as BoxSpot;
+  const placeOf = (foot: (typeof feet)[number]): BoxSpot => placeOfEnd(system.model.parts, foot);
   const away = (foot: (typeof feet)[number]): number =>
     Math.hypot(placeOf(foot)[0] - centre[0], placeOf(foot)[1] - centre[1]);
   const struck = feet.reduce((best, foot) => (away(foot) < away(best) ? foot : best));
@@ -241,11 +234,9 @@ function stoppedAt(
   numbers: readonly number[],
   deceleration: number,
   corner: BoxSpot,
-): { readonly loads: readonly Float64Array[]; readonly total: readonly number[] } {
-  const of = (field: (place: BoxSpot) => BoxSpot): readonly Float64Array[] =>
-    picked(massLoads(system.masses, field), numbers);
-  const wrench = (loads: readonly Float64Array[]): readonly number[] =>
-    wrenchAbout(system, numbers, loads, corner);
+): { readonly loads: Loads; readonly total: readonly number[] } {
+  const of = (field: (place: BoxSpot) => BoxSpot): Loads => picked(massLoads(system.masses, field), numbers);
+  const wrench = (loads: Loads): readonly number[] => wrenchAbout(system, numbers, loads, corner);
   const straight = of(() => [0, 0, -deceleration]);
   // Turning by 1 rad/s2 about x and about y through the corner; masses pull against it.
   const aboutX = of(([, y, z]) => [0, z - corner[2], -(y - corner[1])]);
@@ -254,11 +245,11 @@ function stoppedAt(
 }
 
 function balancedTurn(
-  straight: readonly Float64Array[],
-  aboutX: readonly Float64Array[],
-  aboutY: readonly Float64Array[],
-  wrench: (loads: readonly Float64Array[]) => readonly number[],
-): { readonly loads: readonly Float64Array[]; readonly total: readonly number[] } {
+  straight: Loads,
+  aboutX: Loads,
+  aboutY: Loads,
+  wrench: (loads: Loads) => readonly number[],
+): { readonly loads: Loads; readonly total: readonly number[] } {
   const [own, x, y] = [wrench(straight), wrench(aboutX), wrench(aboutY)];
   const determinant = x[3]! * y[4]! - y[3]! * x[4]!;
   const turnX = (-own[3]! * y[4]! + own[4]! * y[3]!) / determinant;
@@ -273,7 +264,7 @@ function balancedTurn(
 function wrenchAbout(
   { model }: CaseSystem,
   numbers: readonly number[],
-  loads: readonly Float64Array[],
+  loads: Loads,
   place: BoxSpot,
 ): readonly number[] {
   const sum = [0, 0, 0, 0, 0, 0];

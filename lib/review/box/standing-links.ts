@@ -1,6 +1,6 @@
 /** Where bodies of the case bear on each other, and the feet a section stands on when it is tried by itself. */
 import type { BoxSpot, FaceName, FaceSpots, LinkEnd, Spot } from "../../fem/index.js";
-import { extents, frames } from "../../fem/index.js";
+import { extents, frames, placeOfEnd } from "../../fem/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { BoxBody } from "./box-body.js";
 import { type BoxModel, fitted } from "./box-model.js";
@@ -64,9 +64,7 @@ function wallEnd(
   const place: [number, number, number] = [0, 0, height];
   place[along] = at[along] + middle;
   place[through] = at[through] + (frames[wall].far ? size[through] : 0);
-  const meeting: BoxSpot = below
-    ? (below.fitting.at.map((own, axis) => own + model.bodies[below.part]!.at[axis]!) as unknown as BoxSpot)
-    : place;
+  const meeting = below ? placeOfEnd(model.parts, below) : place;
   return {
     part: number,
     fitting: fitted(model, number, `${name}, ${rim} of ${wall}`, [{ face: wall, spots }], meeting),

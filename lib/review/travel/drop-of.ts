@@ -3,7 +3,7 @@ import { dropHeight, type Handling, heaviestParcel, rotationalDrop } from "../..
 import { type Mass, pound } from "../../quantity/index.js";
 
 /** By hand up to 200 lb; heavier, one edge is let fall. */
-const heaviestByHand: Mass = pound(200);
+export const heaviestByHand: Mass = pound(200);
 
 /** A drop with its worked line. */
 export type DropLine = ReturnType<typeof dropHeight.worked> | ReturnType<typeof rotationalDrop.worked>;
