@@ -8,5 +8,7 @@ export function bareShelfMass({ panel: { netArea, sheet } }: ShelfPart): Mass {
 
 /** A shelf's own mass and that of all it carries. */
 export function shelfMass(shelf: ShelfPart): Mass {
-  return Mass.si(shelf.carries.reduce<number>((sum, { content }) => sum + content.mass, bareShelfMass(shelf)));
+  return Mass.si(
+    shelf.carries.reduce<number>((sum, { content }) => sum + content.mass, bareShelfMass(shelf)),
+  );
 }

@@ -1,5 +1,6 @@
 /** The case as joined boxes: what must balance, and what the demo's hardware makes of it. */
 import { describe, expect, test } from "vitest";
+import { boxFreedoms } from "../../lib/fem/index.js";
 import { openJob } from "../../lib/job/index.js";
 import { Length, standardGravity } from "../../lib/quantity/index.js";
 import { boxFindings } from "../../lib/review/box/box-findings.js";
@@ -65,6 +66,17 @@ describe("load cases of the demo", () => {
       );
       expect(names.size).toBe(3);
     }
+  });
+
+  test("what stands in a cradle on a shelf hangs on the shelf's walls, not on the floor", () => {
+    const shelf = job.parts.shelves.find(({ carries }) =>
+      carries.some(({ content }) => content.held.by === "cradle"),
+    );
+    const cradled = shelf!.carries.find(({ content }) => content.held.by === "cradle")!.content.name;
+    const { body, fitting } = system.masses.riders.find((rider) => rider.fitting.name === cradled)!;
+    const { nodes } = system.model.parts[body]!.structure;
+    const heights = Array.from(fitting.freedoms, (freedom) => nodes[Math.floor(freedom / boxFreedoms)]![2]);
+    expect(Math.min(...heights)).toBeGreaterThan(0);
   });
 
   test("stacked, the upper section bears with its own weight on the lower", () => {

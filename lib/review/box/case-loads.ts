@@ -89,7 +89,7 @@ export function massLoads({ model, riders, fixed }: CaseMasses, field: Field): r
 function contentRider(input: ReviewInput, model: BoxModel, part: ContentPart): Rider {
   const { content, centre, box } = part;
   const { held } = content;
-  const shelf = held.by === "shelf" && input.parts.shelves.find((one) => one.shelf.name === held.shelf);
+  const shelf = input.parts.shelves.find(({ carries }) => carries.includes(part));
   if (shelf)
     return rider(model, content.name, content.section, content.mass, spotOf(centre), shelfEnds(model, shelf));
   const face: FaceName =
