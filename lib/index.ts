@@ -11,6 +11,7 @@ export type {
 export * from "./design/index.js";
 export * from "./fastening/index.js";
 export * from "./fem/index.js";
+export * from "./findings/index.js";
 export * from "./formula.js";
 export * from "./inside/index.js";
 export * from "./job/index.js";
@@ -29,5 +30,4 @@ export * from "./problem.js";
 export * from "./published-check.js";
 export * from "./quantity/index.js";
 export * from "./recipe/index.js";
-export * from "./review/index.js";
 export * from "./source.js";

@@ -2,8 +2,8 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, join, resolve } from "node:path";
 import { caseFile, type Design, readDesign, tableFiles } from "../design/index.js";
+import { type Review, reviewCase } from "../findings/index.js";
 import { type Problem, ProblemsError } from "../problem.js";
-import { type Review, reviewCase } from "../review/index.js";
 import { dataFolder, isJobName, jobNameExpected } from "./job-name.js";
 
 /** A job, read: its case, what can be bought, what was measured, every part, and what a review says. */

@@ -1,7 +1,8 @@
 /** Makes views out of what the formula and review rooms return. */
+
+import type { Amount, Finding } from "../findings/finding.js";
 import type { WorkedLine, WorkedValue } from "../formula.js";
 import type { ShowStyle } from "../quantity/index.js";
-import type { Amount, Finding } from "../review/finding.js";
 import { showCitation } from "../source.js";
 import { type PutIn, substitute } from "./substitute.js";
 import type { AmountView, FindingView, SymbolView, View, WorkedView } from "./view.js";

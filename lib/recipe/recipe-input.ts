@@ -1,5 +1,5 @@
 import type { Case, Parts } from "../design/index.js";
-import type { Bill, Finding, MassItem, PurchaseList, WorkTime } from "../review/index.js";
+import type { Bill, Finding, MassItem, PurchaseList, WorkTime } from "../findings/index.js";
 
 /** Everything a recipe is written from. */
 export interface RecipeInput {

@@ -24,7 +24,9 @@ const files = readdirSync(lib, { recursive: true, encoding: "utf8" })
   .map((file) => join(lib, file));
 
 function roomOf(file: string): string {
-  return (relative(lib, file).split(sep)[0] ?? "").replace(/\.(ts|js)$/, "");
+  const room = (relative(lib, file).split(sep)[0] ?? "").replace(/\.(ts|js)$/, "");
+  // The three rooms that review/ became still import each other: they count as one until their ties are cut.
+  return ["model", "plan", "findings"].includes(room) ? "review" : room;
 }
 
 function floorOf(room: string): number {

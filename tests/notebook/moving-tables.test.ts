@@ -1,5 +1,6 @@
 /** Rows of the notebook that asks about lifting, rolling and tipping. */
 import { expect, test } from "vitest";
+import { sectionBalance } from "../../lib/findings/index.js";
 import { openJob } from "../../lib/job/index.js";
 import { dropHeightsTable } from "../../lib/notebook/tables/drops.js";
 import { movesTable } from "../../lib/notebook/tables/moves.js";
@@ -13,7 +14,6 @@ import {
 } from "../../lib/notebook/tables/moving-states.js";
 import { ridesTable } from "../../lib/notebook/tables/rides.js";
 import { Mass } from "../../lib/quantity/index.js";
-import { sectionBalance } from "../../lib/review/index.js";
 
 const job = openJob("soil-lab");
 

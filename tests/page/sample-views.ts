@@ -1,8 +1,9 @@
 /** One view of every kind, on made-up figures. */
+
+import type { Finding } from "../../lib/findings/finding.js";
 import type { WorkedLine } from "../../lib/formula.js";
 import { answer, cautions, type DrawingView, drawing, list, steps, tableOf } from "../../lib/page/index.js";
 import { mm, newton, Ratio } from "../../lib/quantity/index.js";
-import type { Finding } from "../../lib/review/finding.js";
 import { cite } from "../../lib/source.js";
 
 /** A worked line as a formula returns it. */

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Fastener, Fastening, PanelPoint } from "../../lib/design/index.js";
+import { gripOf, takesWasher } from "../../lib/findings/index.js";
 import { inch, Length, mm } from "../../lib/quantity/index.js";
 import { bitFor } from "../../lib/recipe/drill-bits.js";
 import { holeMarks } from "../../lib/recipe/hole-marks.js";
 import { ruleOf } from "../../lib/recipe/rule.js";
 import { diagonalDifference, diagonalOf, thicknessTolerance } from "../../lib/recipe/squareness.js";
-import { gripOf, takesWasher } from "../../lib/review/index.js";
 import { smallInput } from "./recipes.js";
 
 const rivet = smallInput.parts.fastenings[0]?.fastener as Fastener;

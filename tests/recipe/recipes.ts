@@ -1,7 +1,7 @@
 /** Recipes of made-up jobs, and their words as one text. */
 import type { Design } from "../../lib/design/index.js";
+import { reviewCase, workTimes } from "../../lib/findings/index.js";
 import { type Recipe, type RecipeBlock, type RecipeInput, writeRecipe } from "../../lib/recipe/index.js";
-import { reviewCase, workTimes } from "../../lib/review/index.js";
 import { designOf, smallJob } from "../design/small-job.js";
 
 /** What a recipe is written from, for a design. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { Finding } from "../../lib/findings/index.js";
 import { openJob } from "../../lib/job/index.js";
 import {
   type Recipe,
@@ -7,7 +8,6 @@ import {
   recipeViews,
   writeRecipe,
 } from "../../lib/recipe/index.js";
-import type { Finding } from "../../lib/review/index.js";
 import {
   flatBlocks,
   plainInput,

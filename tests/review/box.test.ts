@@ -1,16 +1,16 @@
 /** The case as joined boxes: what must balance, and what the demo's hardware makes of it. */
 import { describe, expect, test } from "vitest";
 import { boxFreedoms } from "../../lib/fem/index.js";
+import { boxFindings } from "../../lib/findings/box/box-findings.js";
+import type { ReviewInput } from "../../lib/findings/index.js";
+import { massItems } from "../../lib/findings/index.js";
 import { openJob } from "../../lib/job/index.js";
+import { caseBox } from "../../lib/model/box/case-box.js";
+import { caseOutcome } from "../../lib/model/box/case-outcomes.js";
+import { type CaseSystem, caseSystem, joinedBodies, linkOf } from "../../lib/model/box/case-system.js";
+import { type LoadedCase, loadedCases } from "../../lib/model/box/load-cases.js";
+import { sectionStiffness } from "../../lib/model/box/section-stiffness.js";
 import { Length, standardGravity } from "../../lib/quantity/index.js";
-import { boxFindings } from "../../lib/review/box/box-findings.js";
-import { caseBox } from "../../lib/review/box/case-box.js";
-import { caseOutcome } from "../../lib/review/box/case-outcomes.js";
-import { type CaseSystem, caseSystem, joinedBodies, linkOf } from "../../lib/review/box/case-system.js";
-import { type LoadedCase, loadedCases } from "../../lib/review/box/load-cases.js";
-import { sectionStiffness } from "../../lib/review/box/section-stiffness.js";
-import type { ReviewInput } from "../../lib/review/index.js";
-import { massItems } from "../../lib/review/index.js";
 
 const job = openJob("soil-lab");
 /** A rough mesh: laws hold on any. */

@@ -1,24 +1,24 @@
 /** What rides inside: each question answered, failed, and left open for want of a measurement. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { workedView } from "../../lib/page/to-view.js";
-import { airFindings } from "../../lib/review/fit-out/air-findings.js";
-import { cableFindings } from "../../lib/review/fit-out/cable-findings.js";
-import { clearanceFindings } from "../../lib/review/fit-out/clearance-findings.js";
-import { heatFindings } from "../../lib/review/fit-out/heat-findings.js";
-import { mountFindings } from "../../lib/review/fit-out/mount-findings.js";
-import { passThroughFindings } from "../../lib/review/fit-out/pass-through-findings.js";
-import { powerFindings } from "../../lib/review/fit-out/power-findings.js";
-import { screenFindings } from "../../lib/review/fit-out/screen-findings.js";
-import { slideFinding } from "../../lib/review/fit-out/slide-findings.js";
-import { sunFindings } from "../../lib/review/fit-out/sun-findings.js";
+import { airFindings } from "../../lib/findings/fit-out/air-findings.js";
+import { cableFindings } from "../../lib/findings/fit-out/cable-findings.js";
+import { clearanceFindings } from "../../lib/findings/fit-out/clearance-findings.js";
+import { heatFindings } from "../../lib/findings/fit-out/heat-findings.js";
+import { mountFindings } from "../../lib/findings/fit-out/mount-findings.js";
+import { passThroughFindings } from "../../lib/findings/fit-out/pass-through-findings.js";
+import { powerFindings } from "../../lib/findings/fit-out/power-findings.js";
+import { screenFindings } from "../../lib/findings/fit-out/screen-findings.js";
+import { slideFinding } from "../../lib/findings/fit-out/slide-findings.js";
+import { sunFindings } from "../../lib/findings/fit-out/sun-findings.js";
 import {
   type Finding,
   heatPaths,
   platformFindings,
   type ReviewInput,
   sectionHeat,
-} from "../../lib/review/index.js";
+} from "../../lib/findings/index.js";
+import { workedView } from "../../lib/page/to-view.js";
 import { designOf, smallJob } from "../design/small-job.js";
 
 const shelfHold = "held: { by: shelf, shelf: board } }";

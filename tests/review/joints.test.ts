@@ -1,7 +1,5 @@
 import { describe, expect, test } from "vitest";
 import type { SecondHold } from "../../lib/design/index.js";
-import { openJob } from "../../lib/job/index.js";
-import { mm, newton, ratio } from "../../lib/quantity/index.js";
 import {
   faceOptions,
   facingModuli,
@@ -13,13 +11,15 @@ import {
   gluePlans,
   type ReviewInput,
   sheetModuli,
-} from "../../lib/review/index.js";
-import { cornerFindings } from "../../lib/review/joints/corner-findings.js";
-import { handleFindings, loneHandleFindings } from "../../lib/review/joints/handle-findings.js";
-import { hingeFindings } from "../../lib/review/joints/hinge-findings.js";
-import { hungFindings } from "../../lib/review/joints/hung-findings.js";
-import { insertFindings } from "../../lib/review/joints/insert-findings.js";
-import { latchFindings } from "../../lib/review/joints/latch-finding.js";
+} from "../../lib/findings/index.js";
+import { cornerFindings } from "../../lib/findings/joints/corner-findings.js";
+import { handleFindings, loneHandleFindings } from "../../lib/findings/joints/handle-findings.js";
+import { hingeFindings } from "../../lib/findings/joints/hinge-findings.js";
+import { hungFindings } from "../../lib/findings/joints/hung-findings.js";
+import { insertFindings } from "../../lib/findings/joints/insert-findings.js";
+import { latchFindings } from "../../lib/findings/joints/latch-finding.js";
+import { openJob } from "../../lib/job/index.js";
+import { mm, newton, ratio } from "../../lib/quantity/index.js";
 
 const job = openJob("soil-lab");
 const { joints } = job.review;

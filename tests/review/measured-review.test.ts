@@ -1,8 +1,5 @@
 /** Any answer of a review, with the interval that the builder's own measurements give it. */
 import { describe, expect, test } from "vitest";
-import { openJob } from "../../lib/job/index.js";
-import { type Correlation, monteCarlo, spread } from "../../lib/measure/index.js";
-import { ratio } from "../../lib/quantity/index.js";
 import {
   faceOptions,
   measuredReview,
@@ -10,8 +7,11 @@ import {
   type ReviewInput,
   sectionBalance,
   sheetModuli,
-} from "../../lib/review/index.js";
-import { cornerFindings } from "../../lib/review/joints/corner-findings.js";
+} from "../../lib/findings/index.js";
+import { cornerFindings } from "../../lib/findings/joints/corner-findings.js";
+import { openJob } from "../../lib/job/index.js";
+import { type Correlation, monteCarlo, spread } from "../../lib/measure/index.js";
+import { ratio } from "../../lib/quantity/index.js";
 
 const job = openJob("soil-lab");
 const massOf = (input: ReviewInput) => sectionBalance(input, "upper").value.mass;

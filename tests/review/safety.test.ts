@@ -1,8 +1,8 @@
 /** What can hurt somebody: every finding of the demo and of a bare job with a caution says it in full. */
 import { describe, expect, test } from "vitest";
+import { type Finding, reviewCase } from "../../lib/findings/index.js";
+import { saidInFull } from "../../lib/findings/said-in-full.js";
 import { openJob } from "../../lib/job/index.js";
-import { type Finding, reviewCase } from "../../lib/review/index.js";
-import { saidInFull } from "../../lib/review/said-in-full.js";
 import { cite } from "../../lib/source.js";
 import { designOf, smallJob } from "../design/small-job.js";
 

@@ -1,10 +1,10 @@
 /** The interval of a panel's sag from the builder's own tests of its sheet. */
 import { expect, test } from "vitest";
 import { openJob } from "../../lib/job/index.js";
+import { panelSag, type SagCase } from "../../lib/model/stiffness/panel-sag.js";
+import { sagInterval, sagSlopes, type TestedModulus } from "../../lib/model/stiffness/sag-interval.js";
+import { sheetModuli } from "../../lib/model/stiffness/sheet-moduli.js";
 import { Pressure } from "../../lib/quantity/index.js";
-import { panelSag, type SagCase } from "../../lib/review/stiffness/panel-sag.js";
-import { sagInterval, sagSlopes, type TestedModulus } from "../../lib/review/stiffness/sag-interval.js";
-import { sheetModuli } from "../../lib/review/stiffness/sheet-moduli.js";
 
 const job = openJob("soil-lab");
 const panel = job.parts.panels.find(({ id }) => id === "upper.front")!;

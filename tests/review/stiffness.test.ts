@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
+import { panelRemedies, type Remedy } from "../../lib/findings/index.js";
 import { openJob } from "../../lib/job/index.js";
 import { bendingDrawing, remedyTable } from "../../lib/notebook/index.js";
-import { panelRemedies, type Remedy } from "../../lib/review/index.js";
 
 const job = openJob("soil-lab");
 const panel = "upper.front";

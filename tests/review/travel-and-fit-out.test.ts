@@ -1,8 +1,6 @@
 /** The review of a case on the way and of what rides inside: criteria, margins, cautions, and what is missing. */
 import { describe, expect, test } from "vitest";
 import type { Case } from "../../lib/design/index.js";
-import { Force, Length, mm, Power, ratio, type TemperatureRise } from "../../lib/index.js";
-import { openJob } from "../../lib/job/index.js";
 import {
   type Finding,
   movesFor,
@@ -12,7 +10,9 @@ import {
   sectionBalance,
   sectionHeat,
   statesOfMass,
-} from "../../lib/review/index.js";
+} from "../../lib/findings/index.js";
+import { Force, Length, mm, Power, ratio, type TemperatureRise } from "../../lib/index.js";
+import { openJob } from "../../lib/job/index.js";
 import { designOf, smallJob } from "../design/small-job.js";
 
 const demo: ReviewInput = openJob("soil-lab");

@@ -1,8 +1,5 @@
 /** How a panel bends, drawn, and what would make it stiffer, for the notebook on stiffness. */
 import { contourPieces, trustedDeflection, usualFineness } from "../../fem/index.js";
-import type { Job } from "../../job/index.js";
-import { type DrawingMark, type DrawingView, drawing, type TableView, tableOf } from "../../page/index.js";
-import { Length, Mass, Ratio, ratio } from "../../quantity/index.js";
 import {
   hingedProblem,
   panelNamed,
@@ -10,7 +7,10 @@ import {
   showFine,
   showMeshError,
   styleOf,
-} from "../../review/index.js";
+} from "../../findings/index.js";
+import type { Job } from "../../job/index.js";
+import { type DrawingMark, type DrawingView, drawing, type TableView, tableOf } from "../../page/index.js";
+import { Length, Mass, Ratio, ratio } from "../../quantity/index.js";
 import { panelDrawing } from "./stiffness.js";
 
 /** Lines drawn between no sag and the largest. */

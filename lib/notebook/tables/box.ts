@@ -1,15 +1,5 @@
 /** The case as joined boxes, for the notebook on stiffness: a table of its load cases, and a picture of it racked. */
 import { meshChange } from "../../fem/index.js";
-import type { Job } from "../../job/index.js";
-import {
-  type DrawingMark,
-  type DrawingView,
-  drawing,
-  type Point,
-  type TableView,
-  tableOf,
-} from "../../page/index.js";
-import { Force, Length, LineLoad, type ShowStyle } from "../../quantity/index.js";
 import {
   type CaseOutcome,
   type CaseRuns,
@@ -21,7 +11,17 @@ import {
   showFine,
   showMeshError,
   styleOf,
-} from "../../review/index.js";
+} from "../../findings/index.js";
+import type { Job } from "../../job/index.js";
+import {
+  type DrawingMark,
+  type DrawingView,
+  drawing,
+  type Point,
+  type TableView,
+  tableOf,
+} from "../../page/index.js";
+import { Force, Length, LineLoad, type ShowStyle } from "../../quantity/index.js";
 
 /** A load case on both meshes. */
 interface CaseRow {

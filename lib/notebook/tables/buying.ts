@@ -1,5 +1,6 @@
 /** Tables, drawings, chart rows and the answer of the notebook that asks what to buy and how to cut it. */
 import type { CutSheet, SheetPlan } from "../../cutting/index.js";
+import { boughtOf, kerfSweep } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { type DrawingView, type TableView, tableOf } from "../../page/index.js";
 import { addMoney, Length, Money, mm } from "../../quantity/index.js";
@@ -14,7 +15,6 @@ import {
   sheetCutsDrawing,
   stopTable,
 } from "../../recipe/index.js";
-import { boughtOf, kerfSweep } from "../../review/index.js";
 
 /** Sheets, laminates and bars to buy, what comes from the rack, and the least that any plan could cost. */
 export function cutStockTable({ review: { purchases } }: Job): TableView {

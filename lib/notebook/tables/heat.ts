@@ -1,9 +1,10 @@
 /** Temperatures and ways out of the heat, for the notebook about what rides inside. */
+
+import { dayOfHeat, heatLimit, heatPaths, sectionHeat } from "../../findings/index.js";
 import { HeatConductance, TemperatureRise, warmUp } from "../../inside/index.js";
 import type { Job } from "../../job/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { hour, Power, Ratio, Temperature, Time } from "../../quantity/index.js";
-import { dayOfHeat, heatLimit, heatPaths, sectionHeat } from "../../review/index.js";
 import type { Limit } from "../chart-parts.js";
 
 /** One quarter of an hour, in the case's own degrees. */

@@ -1,8 +1,5 @@
 /** Tables, chart rows and the answer of the notebook about what rides inside. */
-import type { Job } from "../../job/index.js";
-import { staticStress } from "../../moving/index.js";
-import { type TableView, tableOf } from "../../page/index.js";
-import { Area, Length, Mass, Power, Pressure, Ratio } from "../../quantity/index.js";
+
 import {
   curveFor,
   type Drop,
@@ -12,7 +9,11 @@ import {
   protectedOrRemoved,
   sectionBalance,
   styleOf,
-} from "../../review/index.js";
+} from "../../findings/index.js";
+import type { Job } from "../../job/index.js";
+import { staticStress } from "../../moving/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
+import { Area, Length, Mass, Power, Pressure, Ratio } from "../../quantity/index.js";
 import { mostWanting, tallySentence } from "./tally.js";
 
 /** Every content: where, how heavy, how held, what it draws. */

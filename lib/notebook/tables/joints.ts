@@ -1,8 +1,5 @@
 /** Tables, chart rows and the answer of the notebook that asks whether the joints hold. */
 import type { Fastening, SheetStock } from "../../design/index.js";
-import type { Job } from "../../job/index.js";
-import { type TableView, tableOf, verdictWords } from "../../page/index.js";
-import { Force, Length, type Ratio, ratio } from "../../quantity/index.js";
 import {
   fastenerKinds,
   gripCases,
@@ -11,7 +8,10 @@ import {
   styleOf,
   takesWasher,
   worstVerdict,
-} from "../../review/index.js";
+} from "../../findings/index.js";
+import type { Job } from "../../job/index.js";
+import { type TableView, tableOf, verdictWords } from "../../page/index.js";
+import { Force, Length, type Ratio, ratio } from "../../quantity/index.js";
 
 /** Fasteners of the whole case, one row for what they hold. */
 export function fastenerTable({ parts, case: description }: Job): TableView {

@@ -1,5 +1,6 @@
 /** Tables of what the case is made of: its edge bars as drawn, and how its materials move. */
 import type { BarStock } from "../../design/index.js";
+import { styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import {
   angleWalls,
@@ -23,7 +24,6 @@ import {
   showNumber,
   type Temperature,
 } from "../../quantity/index.js";
-import { styleOf } from "../../review/index.js";
 
 /** Edge bars as their profile has them, beside what their maker says they weigh. */
 export function barSectionTable({ stock, measurements }: Job): TableView {

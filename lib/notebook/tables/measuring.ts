@@ -1,5 +1,6 @@
 /** Weights, kerfs and glue of the notebook about the builder's own stock, and its answer. */
 import type { SheetStock } from "../../design/index.js";
+import { modulusHalfWidth, sheetModuli } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import {
   kerfFromCuts,
@@ -10,7 +11,6 @@ import {
 } from "../../measure/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { AreaDensity, Density, Length, Pressure, Ratio } from "../../quantity/index.js";
-import { modulusHalfWidth, sheetModuli } from "../../review/index.js";
 
 /** Weights of offcuts against the densities of the stock tables. */
 export function weightTable({ measurements, stock }: Job): TableView {

@@ -1,8 +1,9 @@
 /** Which things to move so that each section balances in the middle between its handles. */
+
+import { type Balancing, balancing, type ContentMove, sideOf, styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Length } from "../../quantity/index.js";
-import { type Balancing, balancing, type ContentMove, sideOf, styleOf } from "../../review/index.js";
 
 interface Move extends ContentMove {
   readonly section: string;

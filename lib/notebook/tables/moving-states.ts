@@ -1,8 +1,5 @@
 /** Mass in every state, shares of a lift, and the lean in every direction: rows for the outside notebook. */
-import type { Job } from "../../job/index.js";
-import { Inertia, teamShares, toppleDirections } from "../../moving/index.js";
-import { type TableView, tableOf } from "../../page/index.js";
-import { Angle, Length, Mass, showNumber } from "../../quantity/index.js";
+
 import {
   judgeShare,
   limitOf,
@@ -13,7 +10,11 @@ import {
   statesOfMass,
   styleOf,
   teamLoad,
-} from "../../review/index.js";
+} from "../../findings/index.js";
+import type { Job } from "../../job/index.js";
+import { Inertia, teamShares, toppleDirections } from "../../moving/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
+import { Angle, Length, Mass, showNumber } from "../../quantity/index.js";
 import { massUnit } from "./moving.js";
 
 /** Every section and the stack: loaded, empty and with its lids and doors off. */

@@ -1,7 +1,8 @@
 /** Tables, chart rows and the answer of the notebook that asks about lifting, rolling and tipping. */
+
+import { liftAxis, liftSweep, type MassGroup } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { Length, Mass } from "../../quantity/index.js";
-import { liftAxis, liftSweep, type MassGroup } from "../../review/index.js";
 import { mostWanting, tallySentence } from "./tally.js";
 
 /** What a section is made up of, in plain numbers. */

@@ -1,7 +1,5 @@
 /** Chart rows and tables of how sure payback is, and of what decides it. */
-import type { Job } from "../../job/index.js";
-import { type TableView, tableOf } from "../../page/index.js";
-import { Money, type Ratio, ratio, showNumber } from "../../quantity/index.js";
+
 import {
   doubtsInWords,
   doubtsOf,
@@ -11,7 +9,10 @@ import {
   paybackChances,
   paybackSwings,
   swingOf,
-} from "../../review/index.js";
+} from "../../findings/index.js";
+import type { Job } from "../../job/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
+import { Money, type Ratio, ratio, showNumber } from "../../quantity/index.js";
 
 /** Chance of having paid the case, in plain numbers. */
 export interface ChancePoint {

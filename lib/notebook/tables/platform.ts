@@ -1,8 +1,9 @@
 /** A platform on the wall, tried out: what a bracket under it does for its screws and its glue. */
+
+import { glueAllows, styleOf } from "../../findings/index.js";
 import { gluePull, platformPull } from "../../inside/index.js";
 import type { Job } from "../../job/index.js";
 import { Force, Length, Moment, Pressure } from "../../quantity/index.js";
-import { glueAllows, styleOf } from "../../review/index.js";
 
 /** A platform to try, sizes as text: "8 in". */
 export interface TriedPlatform {

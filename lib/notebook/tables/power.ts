@@ -1,9 +1,10 @@
 /** Loads, currents and run time, for the notebook about what rides inside. */
+
+import { batteryUnder, loadsOf } from "../../findings/index.js";
 import { batteryTime, inrushCurrent, loadCurrent } from "../../inside/index.js";
 import type { Job } from "../../job/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Current, Power, Ratio, ratio, Time } from "../../quantity/index.js";
-import { batteryUnder, loadsOf } from "../../review/index.js";
 
 /** How long the battery lasts under one load. */
 export interface RunRow {

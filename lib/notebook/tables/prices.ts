@@ -1,7 +1,5 @@
 /** Chart rows and tables of other material and other prices. */
-import type { Job } from "../../job/index.js";
-import { type TableView, tableOf } from "../../page/index.js";
-import { addMoney, Money, timesMoney } from "../../quantity/index.js";
+
 import {
   billOf,
   businessReview,
@@ -10,7 +8,10 @@ import {
   materialOptions,
   pricedItems,
   priceWhatIf,
-} from "../../review/index.js";
+} from "../../findings/index.js";
+import type { Job } from "../../job/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
+import { addMoney, Money, timesMoney } from "../../quantity/index.js";
 
 /** One choice of material with the range it is left, in plain numbers. */
 export interface OptionRow {

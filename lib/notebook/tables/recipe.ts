@@ -1,7 +1,8 @@
 /** The recipe of a job, for its notebook and for the files beside the book. */
+
+import { workTimes } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { type Recipe, writeRecipe } from "../../recipe/index.js";
-import { workTimes } from "../../review/index.js";
 
 /** Writes the recipe from everything the job knows. */
 export function recipeOf(job: Job): Recipe {

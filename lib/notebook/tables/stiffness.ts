@@ -1,10 +1,10 @@
 /** Tables, chart rows and the answer of the notebook that asks whether thin ply stays stiff. */
 import type { PanelPart } from "../../design/index.js";
+import { battenTrials, type Finding, sagTrials, styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { type DrawingView, type TableView, tableOf, verdictWords } from "../../page/index.js";
 import { Length, mm, Ratio, ratio } from "../../quantity/index.js";
 import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
-import { battenTrials, type Finding, sagTrials, styleOf } from "../../review/index.js";
 import { progressLine, type SweepOptions, sweptPanels } from "../sweep/index.js";
 
 /** One point of the trade-off, in plain numbers. */

@@ -1,6 +1,7 @@
 /** How many questions hold, in a sentence, and the one to look at first. */
+
+import type { Finding, Verdict } from "../../findings/index.js";
 import { verdictWords } from "../../page/index.js";
-import type { Finding, Verdict } from "../../review/index.js";
 
 /** What a finding asks for most: the largest load over what is allowed, or else the first not known. */
 export function mostWanting(findings: readonly Finding[]): Finding | undefined {

@@ -1,6 +1,7 @@
 /** What the review does not yet say yes to. It stands in front of everything else. */
+
+import type { Finding, Verdict } from "../../findings/index.js";
 import { cautions, findingView, list, tableOf } from "../../page/index.js";
-import type { Finding, Verdict } from "../../review/index.js";
 import { group, notes, section, sentence, when } from "../make-block.js";
 import type { RecipeBlock, RecipeSection } from "../recipe.js";
 import type { Rule } from "../rule.js";

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { openJob } from "../../../lib/job/index.js";
+import { boughtOf } from "../../../lib/plan/buying/purchase-list.js";
+import { purchaseList } from "../../../lib/plan/buying/purchases.js";
+import { billOf } from "../../../lib/plan/money/bill.js";
 import { inch } from "../../../lib/quantity/index.js";
-import { boughtOf } from "../../../lib/review/buying/purchase-list.js";
-import { purchaseList } from "../../../lib/review/buying/purchases.js";
-import { billOf } from "../../../lib/review/money/bill.js";
 
 const job = openJob("soil-lab");
 const [panel] = job.parts.panels;

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import { offcutUse, rollLengths, sheetJobs } from "../../../lib/findings/index.js";
 import { openJob } from "../../../lib/job/index.js";
 import { Length, mm } from "../../../lib/quantity/index.js";
-import { offcutUse, rollLengths, sheetJobs } from "../../../lib/review/index.js";
 
 const job = openJob("soil-lab");
 

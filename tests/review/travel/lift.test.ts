@@ -1,9 +1,6 @@
 /** Lifts by people of the journey: where each stands, what each carries, and whether hands fit. */
 import { describe, expect, test } from "vitest";
 import type { Journey } from "../../../lib/design/index.js";
-import { openJob } from "../../../lib/job/index.js";
-import { teamShares } from "../../../lib/moving/index.js";
-import { mm, pound } from "../../../lib/quantity/index.js";
 import {
   enoughPeople,
   type Finding,
@@ -11,7 +8,10 @@ import {
   reviewCase,
   sectionBalance,
   teamLoad,
-} from "../../../lib/review/index.js";
+} from "../../../lib/findings/index.js";
+import { openJob } from "../../../lib/job/index.js";
+import { teamShares } from "../../../lib/moving/index.js";
+import { mm, pound } from "../../../lib/quantity/index.js";
 
 const demo: ReviewInput = openJob("soil-lab");
 

@@ -1,0 +1,118 @@
+import { type CaseBox, caseBox } from "../model/box/case-box.js";
+import { type MassItem, massItems } from "../model/mass/masses.js";
+import type { ReviewInput } from "../model/review-input.js";
+import { shelfSagFindings } from "../model/stiffness/shelf-sag.js";
+import type { PurchaseList } from "../plan/buying/purchase-list.js";
+import { purchaseList } from "../plan/buying/purchases.js";
+import { type Bill, billOf } from "../plan/money/bill.js";
+import { type BusinessReview, businessReview } from "../plan/money/business.js";
+import { boxFindings } from "./box/box-findings.js";
+import { hardwareForceFindings } from "./box/hardware-findings.js";
+import type { Finding } from "./finding.js";
+import { fitOutFindings } from "./fit-out/fit-out-findings.js";
+import { casterFindings } from "./joints/caster-findings.js";
+import { cornerFindings } from "./joints/corner-findings.js";
+import { edgeDistanceFinding, gripFindings } from "./joints/grip-findings.js";
+import { handleFindings, loneHandleFindings } from "./joints/handle-findings.js";
+import { hingeFindings } from "./joints/hinge-findings.js";
+import { hungFindings } from "./joints/hung-findings.js";
+import { insertFindings } from "./joints/insert-findings.js";
+import { latchFindings } from "./joints/latch-finding.js";
+import { shelfJointFindings } from "./joints/pull-findings.js";
+import { seamFindings } from "./joints/seam-findings.js";
+import { moneyFindings } from "./money/money-findings.js";
+import { saidInFull } from "./said-in-full.js";
+import { panelSagFindings } from "./stiffness/panel-sag-findings.js";
+import { travelFindings } from "./travel/travel-findings.js";
+
+/** Everything a review says of a case. Each part is worked out when first asked for, and kept. */
+export interface Review {
+  readonly stiffness: readonly Finding[];
+  readonly joints: readonly Finding[];
+  readonly travel: readonly Finding[];
+  readonly fitOut: readonly Finding[];
+  readonly money: readonly Finding[];
+  /** All of them. */
+  readonly findings: readonly Finding[];
+  /** The case as joined boxes under its load cases. */
+  readonly box: CaseBox;
+  readonly purchases: PurchaseList;
+  /** Of everything to buy, with price breaks, shipping and tax. */
+  readonly bill: Bill;
+  readonly masses: readonly MassItem[];
+  readonly business: BusinessReview;
+}
+
+/** Reviews a case. */
+export function reviewCase(input: ReviewInput): Review {
+  const once = lazily();
+  const box = (): CaseBox => review.box;
+  const review: Review = {
+    get stiffness() {
+      return once("stiffness", () =>
+        [...panelSagFindings(input, box), ...boxFindings(input, box), ...shelfSagFindings(input)].map(
+          saidInFull,
+        ),
+      );
+    },
+    get joints() {
+      return once("joints", () => jointFindings(input, box).map(saidInFull));
+    },
+    get travel() {
+      return once("travel", () => travelFindings(input));
+    },
+    get fitOut() {
+      return once("fit-out", () => fitOutFindings(input));
+    },
+    get money() {
+      return once("money", () => moneyFindings(input, review.business));
+    },
+    get findings() {
+      return [...review.stiffness, ...review.joints, ...review.travel, ...review.fitOut, ...review.money];
+    },
+    get box() {
+      return once("box", () => caseBox(input));
+    },
+    get purchases() {
+      return once("purchases", () => purchaseList(input));
+    },
+    get bill() {
+      return once("bill", () => billOf(input, review.purchases));
+    },
+    get masses() {
+      return once("masses", () => massItems(input));
+    },
+    get business() {
+      return once("business", () => businessReview(input, review.purchases, review.bill.total));
+    },
+  };
+  return review;
+}
+
+/** Every question about what is riveted, screwed, hinged and hung. */
+function jointFindings(input: ReviewInput, box: () => CaseBox): readonly Finding[] {
+  return [
+    ...gripFindings(input),
+    edgeDistanceFinding(input),
+    ...handleFindings(input),
+    ...loneHandleFindings(input),
+    ...cornerFindings(input),
+    ...casterFindings(input),
+    ...hingeFindings(input),
+    ...seamFindings(input, box),
+    ...latchFindings(input),
+    ...insertFindings(input),
+    ...shelfJointFindings(input),
+    ...hungFindings(input),
+    ...hardwareForceFindings(input, box),
+  ];
+}
+
+/** Remembers the first answer under each name. */
+function lazily(): <T>(name: string, work: () => T) => T {
+  const kept = new Map<string, unknown>();
+  return <T>(name: string, work: () => T): T => {
+    if (!kept.has(name)) kept.set(name, work());
+    return kept.get(name) as T;
+  };
+}

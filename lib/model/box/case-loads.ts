@@ -1,0 +1,161 @@
+/** What the bodies of the case weigh, with what rides in them, in any field of acceleration. */
+import type { ContentPart, ShelfPart } from "../../design/index.js";
+import {
+  type BoxSpot,
+  extents,
+  type FaceName,
+  type FaceSpots,
+  type Fitting,
+  frames,
+  isMaterial,
+  nodeMasses,
+  pullAt,
+  type Spot,
+  weightLoad,
+} from "../../fem/index.js";
+import { type MassItem, massItems } from "../mass/masses.js";
+import { bareShelfMass } from "../mass/shelf-mass.js";
+import type { ReviewInput } from "../review-input.js";
+import { boxFaces } from "./box-faces.js";
+import { type BoxModel, fitted, inBody, spotOf } from "./box-model.js";
+
+/** Something heavy that rides in a body. */
+interface Rider {
+  readonly body: number;
+  readonly fitting: Fitting;
+  /** kg */
+  readonly mass: number;
+}
+
+/** All masses of the case on its bodies. */
+export interface CaseMasses {
+  readonly model: BoxModel;
+  readonly riders: readonly Rider[];
+  /** By body: at each of its nodes, the sheets with all that is fixed to them, kg. */
+  readonly fixed: readonly Float64Array[];
+  readonly items: readonly MassItem[];
+}
+
+/** An acceleration at a place of the stacked case, m/s2. */
+export type Field = (place: BoxSpot) => BoxSpot;
+
+/**
+ * Puts every mass where it rides: contents on what holds them, at their own centres; extrusions, hardware, glue and
+ * fasteners spread over the sheets.
+ */
+export function caseMasses(input: ReviewInput, model: BoxModel): CaseMasses {
+  const items = massItems(input);
+  const shelves = new Set(input.parts.shelves.map(({ panel }) => panel.id));
+  const sheets = model.parts.map(({ structure }) => nodeMasses(structure));
+  const own = sheets.map((masses) => masses.reduce((sum, mass) => sum + mass, 0));
+  const shares = model.bodies.map(({ name, section }, i) => {
+    if (name !== section) return 1;
+    const fixed = items
+      .filter((item) => item.section === section && item.group !== "contents" && !shelves.has(item.name))
+      .reduce((sum, { mass }) => sum + mass, 0);
+    const leaves = model.bodies.reduce(
+      (sum, body, k) => sum + (body.section === section && body.name !== section ? own[k]! : 0),
+      0,
+    );
+    return (fixed - leaves) / own[i]!;
+  });
+  const riders = [
+    ...input.parts.contents.map((content) => contentRider(input, model, content)),
+    ...input.parts.shelves.map((shelf) => shelfRider(model, shelf)),
+  ];
+  const spread = sheets.map((masses, i) => masses.map((mass) => shares[i]! * mass));
+  return { model, riders, fixed: spread, items };
+}
+
+/**
+ * Forces on every body.
+ *
+ * @param masses of the case
+ * @param field acceleration that pulls at each place
+ */
+export function massLoads({ model, riders, fixed }: CaseMasses, field: Field): readonly Float64Array[] {
+  return model.parts.map(({ structure, at }, body) => {
+    const load = weightLoad(structure, fixed[body]!, ([x, y, z]) => field([x + at[0], y + at[1], z + at[2]]));
+    for (const rider of riders)
+      if (rider.body === body) {
+        const [x, y, z] = rider.fitting.at;
+        const pull = field([x + at[0], y + at[1], z + at[2]]);
+        pullAt(load, rider.fitting, pull.map((each) => rider.mass * each) as unknown as BoxSpot);
+      }
+    return load;
+  });
+}
+
+function contentRider(input: ReviewInput, model: BoxModel, part: ContentPart): Rider {
+  const { content, centre, box } = part;
+  const { held } = content;
+  const shelf = input.parts.shelves.find(({ carries }) => carries.includes(part));
+  if (shelf)
+    return rider(model, content.name, content.section, content.mass, spotOf(centre), shelfEnds(model, shelf));
+  const face: FaceName =
+    held.by === "hung"
+      ? "top"
+      : held.by === "screws" || held.by === "rivets"
+        ? boxFaces[held.to][0]
+        : "bottom";
+  const on = (section: number): readonly FaceSpots[] => [{ face, spots: shadow(model, section, face, box) }];
+  return rider(model, content.name, content.section, content.mass, spotOf(centre), on);
+}
+
+function rider(
+  model: BoxModel,
+  name: string,
+  section: string,
+  mass: number,
+  centre: BoxSpot,
+  on: (section: number) => readonly FaceSpots[],
+): Rider {
+  const body = model.bodies.findIndex((one) => one.name === section);
+  const rests = on(body).map((spots) => onMaterial(model, body, spots));
+  return { body, fitting: fitted(model, body, name, rests, centre), mass };
+}
+
+/** Those of a thing's places that no opening takes. */
+function onMaterial({ bodies }: BoxModel, body: number, { face, spots }: FaceSpots): FaceSpots {
+  const { problem } = bodies[body]!;
+  const size = extents(problem);
+  const [along, across] = frames[face].axes;
+  const outline = { length: size[along], width: size[across], cutouts: problem.faces[face]?.cutouts ?? [] };
+  return { face, spots: spots.filter((spot) => isMaterial(outline, spot)) };
+}
+
+/** Shares of a thing's width and depth at which it rests or is fixed. */
+const restsAt = [0.15, 0.5, 0.85];
+
+/** Where a thing lies over a face, as nine places. */
+function shadow(
+  model: BoxModel,
+  body: number,
+  face: FaceName,
+  { low, size }: ContentPart["box"],
+): readonly Spot[] {
+  const [along, across] = frames[face].axes;
+  const [from, extent] = [inBody(model.bodies[body]!, spotOf(low)), spotOf(size)];
+  return restsAt.flatMap((right) =>
+    restsAt.map((back): Spot => [from[along] + right * extent[along], from[across] + back * extent[across]]),
+  );
+}
+
+function shelfRider(model: BoxModel, shelf: ShelfPart): Rider {
+  const { id, section, centroid } = shelf.panel;
+  return rider(model, id, section, bareShelfMass(shelf), spotOf(centroid), shelfEnds(model, shelf));
+}
+
+/** What bears a shelf: its rails, three places on each. */
+function shelfEnds(model: BoxModel, { shelf, panel }: ShelfPart): (body: number) => readonly FaceSpots[] {
+  return (body) => {
+    const from = inBody(model.bodies[body]!, spotOf(panel.box.low));
+    const extent = spotOf(panel.box.size);
+    const along = (axis: 0 | 1): readonly Spot[] =>
+      restsAt.map((share): Spot => [from[axis] + share * extent[axis], from[2]]);
+    const ends: readonly FaceSpots[] = (["x0", "x1"] as const).map((face) => ({ face, spots: along(1) }));
+    const back: FaceSpots = { face: "y1", spots: along(0) };
+    if (shelf.support === "two ends") return ends;
+    return shelf.support === "back only" ? [back] : [...ends, back];
+  };
+}

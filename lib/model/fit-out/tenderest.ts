@@ -1,0 +1,47 @@
+import type { Content } from "../../design/index.js";
+import type { MissingMeasurement } from "../../findings/finding.js";
+import type { Temperature } from "../../quantity/index.js";
+import type { ReviewInput } from "../review-input.js";
+
+/** How warm a section may get. */
+export interface HeatLimit {
+  /** Air outside on the hottest day. */
+  readonly outside: Temperature;
+  /** The thing that stands least. */
+  readonly name: string;
+  readonly hottest: Temperature;
+}
+
+/** How warm a section may get, or what must be looked up to know. */
+export function heatLimit(input: ReviewInput, section: string): HeatLimit | MissingMeasurement {
+  const outside = input.case.services.hottest;
+  if (outside === undefined) {
+    const how = 'look up the hottest day where it works and write "hottest: 95 °F" into services';
+    return { measure: "the hottest air outside", how };
+  }
+  const [first] = tender(input, section);
+  if (first) return { outside, ...first };
+  return {
+    measure: `the warmest air that the things in ${section} may work in`,
+    how: 'read it off the sheet of each thing that draws power, and write "hottest" into its needs',
+  };
+}
+
+/** What stands least comes first. */
+function tender(
+  { case: { contents } }: ReviewInput,
+  section: string,
+): readonly { readonly name: string; readonly hottest: Temperature }[] {
+  return contents
+    .flatMap(({ name, section: where, needs }: Content) =>
+      where === section && needs.hottest !== undefined ? [{ name, hottest: needs.hottest }] : [],
+    )
+    .sort((a, b) => a.hottest - b.hottest);
+}
+
+/** Sections with something in them that draws power. */
+export function warmSections({ parts, case: { contents } }: ReviewInput): readonly string[] {
+  return parts.sections
+    .map(({ name }) => name)
+    .filter((name) => contents.some(({ section, power }) => section === name && (power ?? 0) > 0));
+}

@@ -1,0 +1,114 @@
+/** Every way one rivet or bolt of the case can give. */
+import type { Fastening, SheetStock } from "../../design/index.js";
+import {
+  edgeTearOut,
+  headPullThrough,
+  rivetLength,
+  slipStiffness,
+  specificGravity,
+} from "../../fastening/index.js";
+import type { WorkedLine } from "../../formula.js";
+import { species } from "../../material/index.js";
+import { holeFor } from "../../plan/schedule.js";
+import type { Force, Length, SpringRate } from "../../quantity/index.js";
+import { densityOf } from "../mass/masses.js";
+import type { ReviewInput } from "../review-input.js";
+import { indoorMoisture, shearLine } from "./computed-strength.js";
+import { fastenerStrength, sheetUnder } from "./fastener-strength.js";
+import { gripOf } from "./joint-stack.js";
+import { isKnown } from "./known-strength.js";
+
+/** One way to give, with the load it takes. */
+export interface WayToGive {
+  readonly way: string;
+  readonly load: Force;
+  readonly known: "own tests" | "its maker" | "formula" | "code, with its margin";
+}
+
+/** What one fastener of a group comes to. */
+export interface FastenerWays {
+  readonly ways: readonly WayToGive[];
+  /** Force over slip in use. */
+  readonly slip: SpringRate;
+  /** Length by the rule of thumb, for want of a maker's range. */
+  readonly length: Length;
+  readonly because: readonly WorkedLine[];
+}
+
+/** One rivet or bolt of a group, every way it can give, the weakest first. */
+export function fastenerWays(fastening: Fastening, input: ReviewInput): FastenerWays {
+  const sheet = sheetUnder(fastening, input);
+  const { fastener } = fastening;
+  const density = densityOf(input, sheet);
+  const slip = slipStiffness.worked({
+    density,
+    diameter: fastener.diameter,
+    shank: "screw, bolt or drilled",
+  });
+  const length = rivetLength.worked({ grip: gripOf(fastening), diameter: fastener.diameter });
+  const found = [
+    ...sheared(fastening, sheet, input),
+    ...tornOut(fastening, sheet),
+    ...pulled(fastening, sheet, input),
+  ];
+  return {
+    ways: [...found.map(({ way }) => way), ...ownTests(fastening, input)].sort((a, b) => a.load - b.load),
+    slip: slip.value,
+    length: length.value,
+    because: [...new Set(found.flatMap(({ line }) => line ?? [])), slip, length],
+  };
+}
+
+/** A way with the line behind it; a maker's word has none. */
+interface FoundWay {
+  readonly way: WayToGive;
+  readonly line?: WorkedLine;
+}
+
+function sheared(fastening: Fastening, sheet: SheetStock, input: ReviewInput): FoundWay[] {
+  const line = shearLine(fastening, sheet, input);
+  if (!line) return [];
+  const { rivet, ply, metal: flange } = line.value;
+  return [
+    { way: { way: "sheared off", load: rivet, known: "its maker" }, line },
+    { way: { way: "crushes the side of its hole in the ply", load: ply, known: "formula" }, line },
+    { way: { way: "crushes the side of its hole in the metal", load: flange, known: "formula" }, line },
+  ];
+}
+
+function tornOut({ fastener, edgeDistance }: Fastening, sheet: SheetStock): FoundWay[] {
+  const hole = holeFor(fastener);
+  if (edgeDistance === undefined || hole === undefined) return [];
+  const line = edgeTearOut.worked({
+    edgeDistance,
+    hole,
+    thickness: sheet.thickness,
+    shearStrength: species[sheet.species].shearStrength.value,
+  });
+  return [{ way: { way: "tears out to the nearest edge", load: line.value, known: "formula" }, line }];
+}
+
+function pulled({ fastener }: Fastening, sheet: SheetStock, input: ReviewInput): FoundWay[] {
+  const gravity = specificGravity({ density: densityOf(input, sheet), moisture: indoorMoisture });
+  const through = (headDiameter: Length) =>
+    headPullThrough.worked({ specificGravity: gravity, headDiameter, thickness: sheet.thickness });
+  const [washer, bare] = [through(fastener.washerDiameter), through(fastener.headDiameter)];
+  const margin = "code, with its margin";
+  return [
+    { way: { way: "pulled through, washer at the back", load: washer.value, known: margin }, line: washer },
+    { way: { way: "pulled through, by its head", load: bare.value, known: margin }, line: bare },
+    ...(fastener.tension === undefined
+      ? []
+      : [{ way: { way: "pulled in two", load: fastener.tension, known: "its maker" } as const }]),
+  ];
+}
+
+/** What 95 of 100 held. */
+function ownTests(fastening: Fastening, input: ReviewInput): WayToGive[] {
+  return (["shear", "pull"] as const).flatMap((direction): WayToGive[] => {
+    const strength = fastenerStrength(fastening, direction, input);
+    return isKnown(strength) && strength.from === "tests"
+      ? [{ way: `${direction}, 95 of 100 hold`, load: strength.strength, known: "own tests" }]
+      : [];
+  });
+}

@@ -1,0 +1,148 @@
+import {
+  type EdgeName,
+  type Face,
+  type Fastening,
+  type Measurements,
+  type PanelPart,
+  type Point,
+  sheetPieces,
+} from "../../design/index.js";
+import { measuredMean, sheetDensity } from "../../measure/index.js";
+import { ratesOf } from "../../plan/buying/adhesive-needs.js";
+import { Density, Length, Mass } from "../../quantity/index.js";
+import { keptFor } from "../kept.js";
+import type { ReviewInput } from "../review-input.js";
+
+/** What part of the case a mass belongs to. */
+export type MassGroup = "panels" | "facings" | "glue" | "edges" | "hardware" | "fasteners" | "contents";
+
+/** One thing with its mass and its place in the stacked case. */
+export interface MassItem {
+  readonly name: string;
+  readonly section: string;
+  readonly group: MassGroup;
+  readonly mass: Mass;
+  readonly centre: Point;
+  /** Its box; a small thing has none and counts as a point. */
+  readonly size?: Point;
+  /** The sheet or facing it is cut from, where its density may have been weighed. */
+  readonly material?: string;
+}
+
+/**
+ * Everything that has a mass: panels and shelves by their net area, facings and dry glue on them, bars,
+ * hardware, fasteners at what they hold, contents. Densities are the builder's own weighings where there are
+ * any, or else the stock table's.
+ */
+export function massItems(input: ReviewInput): readonly MassItem[] {
+  const { parts } = input;
+  const panels = sheetPieces(parts);
+  const places = placesOf(input, panels);
+  return [
+    ...panels.map((panel) => ({
+      name: panel.id,
+      section: panel.section,
+      group: "panels" as const,
+      mass: Mass.si(panel.netArea * panel.sheet.thickness * densityOf(input, panel.sheet)),
+      centre: panel.centroid,
+      size: panel.box.size,
+      material: panel.sheet.name,
+    })),
+    ...facingItems(input, panels),
+    ...parts.bars.map(({ id, section, edge, stock, length, centroid }) => ({
+      name: id,
+      section,
+      group: "edges" as const,
+      mass: Mass.si(stock.massPerLength * length),
+      centre: centroid,
+      size: alongEdge(edge, length),
+    })),
+    ...parts.hardware.map(({ id, section, stock, centre }) => ({
+      name: id,
+      section,
+      group: "hardware" as const,
+      mass: stock.mass,
+      centre,
+    })),
+    ...parts.fastenings.flatMap((fastening) => fastenerItem(fastening, places)),
+    ...parts.contents.map(({ content, centre }) => ({
+      name: content.name,
+      section: content.section,
+      group: "contents" as const,
+      mass: content.mass,
+      centre,
+      size: content.size,
+    })),
+  ];
+}
+
+/** A bar as a rod along the one direction that its two faces do not name. */
+function alongEdge(edge: EdgeName, length: Length): Point {
+  const none = Length.si(0);
+  const has = (...faces: readonly Face[]): boolean => faces.some((face) => edge.split("-").includes(face));
+  return {
+    x: has("left", "right") ? none : length,
+    y: has("front", "back") ? none : length,
+    z: has("top", "bottom") ? none : length,
+  };
+}
+
+/** Density of a sheet or facing: the mean of the builder's weighings, or the table's. */
+export function densityOf(
+  { measurements }: ReviewInput,
+  stock: { readonly name: string; readonly density: Density },
+): Density {
+  return weighedDensity(measurements.weights, stock.name) ?? stock.density;
+}
+
+const weighedDensity = keptFor((weights: Measurements["weights"], name: string): Density | undefined => {
+  const weighed = weights.filter(({ material }) => material === name).map((row) => sheetDensity(row).density);
+  return weighed.length > 1 ? Density.si(measuredMean(weighed).mean) : weighed[0];
+});
+
+function facingItems(input: ReviewInput, panels: readonly PanelPart[]): MassItem[] {
+  return input.parts.facings.flatMap(({ panel: id, side, stock, adhesive, netArea }) => {
+    const panel = panels.find((candidate) => candidate.id === id);
+    if (!panel) return [];
+    const { section, centroid: centre, box } = panel;
+    const { sheetRate, facingRate } = ratesOf(adhesive, input);
+    const glue = netArea * (sheetRate + facingRate) * adhesive.solids;
+    return [
+      {
+        name: `${side} facing of ${id}`,
+        section,
+        group: "facings",
+        mass: Mass.si(netArea * stock.thickness * densityOf(input, stock)),
+        centre,
+        size: box.size,
+        material: stock.name,
+      },
+      { name: `glue under the ${side} facing of ${id}`, section, group: "glue", mass: Mass.si(glue), centre },
+    ];
+  });
+}
+
+interface Place {
+  readonly section: string;
+  readonly centre: Point;
+}
+
+/** Where the thing is that a group of fasteners holds. */
+function placesOf({ parts }: ReviewInput, panels: readonly PanelPart[]): ReadonlyMap<string, Place> {
+  return new Map<string, Place>([
+    ...panels.map((panel) => [panel.id, { section: panel.section, centre: panel.centroid }] as const),
+    ...parts.bars.map((bar) => [bar.id, { section: bar.section, centre: bar.centroid }] as const),
+    ...parts.hardware.map((part) => [part.id, part] as const),
+  ]);
+}
+
+function fastenerItem(fastening: Fastening, places: ReadonlyMap<string, Place>): MassItem[] {
+  const place = places.get(fastening.holds) ?? places.get(fastening.panel);
+  if (!place) return [];
+  const mass = Mass.si(fastening.count * fastening.fastener.mass);
+  return [{ name: `fasteners of ${fastening.id}`, ...pick(place), group: "fasteners", mass }];
+}
+
+function pick({ section, centre }: Place): Place {
+  return { section, centre };
+}

@@ -1,0 +1,86 @@
+/** Mass, balance and inertia of each section as it is lifted, carried and stacked, with what the weighings leave open. */
+import type { WorkedLine } from "../../formula.js";
+import { type Balance, bodyInertia, centreOfMass, type Inertias, type Place } from "../../moving/index.js";
+import { Length, Mass } from "../../quantity/index.js";
+import { type MassItem, massItems } from "../mass/masses.js";
+import type { ReviewInput } from "../review-input.js";
+import type { BalanceLine } from "./balance.js";
+import { weighedSpreads } from "./weighings.js";
+
+/** How a section or the stack is met. */
+export type MassState = "loaded" | "empty" | "loaded, lids and doors off";
+/** All of them. */
+export const massStates: readonly MassState[] = ["loaded", "empty", "loaded, lids and doors off"];
+
+/** One section, or the stack, in one state. */
+export interface StateOfMass {
+  /** Section, or "stacked". */
+  readonly what: string;
+  readonly state: MassState;
+  readonly balance: BalanceLine;
+  readonly inertia: WorkedLine & { readonly value: Inertias };
+  /** Half of the 95 % interval that the weighings leave; absent where nothing was weighed twice. */
+  readonly halfWidth?: Mass;
+  /** The same of the place of its centre of gravity. */
+  readonly centreHalf?: Place;
+}
+
+/** Every section and the stack in every state. */
+export function statesOfMass(input: ReviewInput): readonly StateOfMass[] {
+  const items = massItems(input);
+  const leaves = new Set(input.parts.panels.filter(({ role }) => role === "leaf").map(({ id }) => id));
+  const bodies = [...input.parts.sections.map(({ name }) => name), "stacked"];
+  return bodies.flatMap((what) =>
+    massStates.map((state) => {
+      const mine = items.filter(
+        (item) => (what === "stacked" || item.section === what) && counts(item, state, leaves),
+      );
+      const body = bodyOf(mine);
+      return { what, state, ...body, ...intervalOf(input, mine, body.balance.value) };
+    }),
+  );
+}
+
+function counts({ group, name }: MassItem, state: MassState, leaves: ReadonlySet<string>): boolean {
+  if (state === "empty") return group !== "contents";
+  return state === "loaded" || ![...leaves].some((leaf) => name === leaf || name.endsWith(` of ${leaf}`));
+}
+
+function bodyOf(items: readonly MassItem[]): Pick<StateOfMass, "balance" | "inertia"> {
+  const none = Length.si(0);
+  const masses = items.map(({ name, mass, centre }) => ({ name, mass, ...centre }));
+  const boxes = items.map(({ name, mass, centre, size }) => ({
+    name,
+    mass,
+    ...centre,
+    width: size?.x ?? none,
+    depth: size?.y ?? none,
+    height: size?.z ?? none,
+  }));
+  return {
+    balance: centreOfMass.worked({ masses, origin: { x: none, y: none, z: none } }),
+    inertia: bodyInertia.worked({ boxes }),
+  };
+}
+
+/** The density of each weighed material is a mean with a standard error; materials err independently. */
+function intervalOf(
+  input: ReviewInput,
+  items: readonly MassItem[],
+  { mass, ...centre }: Balance,
+): Pick<StateOfMass, "halfWidth" | "centreHalf"> {
+  const errors = weighedSpreads(input).flatMap(({ material, relative }) => {
+    const mine = items.filter((item) => item.material === material);
+    const own = relative * mine.reduce((sum, item) => sum + item.mass, 0);
+    if (own === 0) return [];
+    const off = (axis: "x" | "y" | "z"): number =>
+      mine.reduce((sum, item) => sum + relative * item.mass * (item.centre[axis] - centre[axis]), 0) / mass;
+    return [{ mass: own, x: off("x"), y: off("y"), z: off("z") }];
+  });
+  if (errors.length === 0) return {};
+  const half = (of: "mass" | "x" | "y" | "z"): number => Math.hypot(...errors.map((error) => error[of]));
+  return {
+    halfWidth: Mass.si(half("mass")),
+    centreHalf: { x: Length.si(half("x")), y: Length.si(half("y")), z: Length.si(half("z")) },
+  };
+}

@@ -1,0 +1,82 @@
+/** Every fastener of the case: where, what, hole, grip, how many, washers, pitch, edge; totals to buy and minutes to set. */
+import type { Fastener, Fastening, Timing } from "../design/index.js";
+import { rivetHole } from "../fastening/index.js";
+import { timePerPiece } from "../measure/index.js";
+import { gripOf, washersOf } from "../model/joints/joint-stack.js";
+import type { ReviewInput } from "../model/review-input.js";
+import { Length, Time } from "../quantity/index.js";
+import type { FastenerNeed, PurchaseList } from "./buying/purchase-list.js";
+
+/** Like groups on one panel. */
+export interface ScheduleRow {
+  readonly panel: string;
+  /** What they hold. */
+  readonly holds: string;
+  readonly fastener: Fastener;
+  /** Drill to take; of a screw none is given, since it depends on its core. */
+  readonly hole: Length | undefined;
+  /** Stack with its washer. */
+  readonly grip: Length;
+  readonly count: number;
+  readonly washers: number;
+  readonly pitch: Length | undefined;
+  readonly edgeDistance: Length | undefined;
+}
+
+/** One row a fastener group, by panel. */
+export function fastenerSchedule({ parts }: ReviewInput): readonly ScheduleRow[] {
+  return [...parts.fastenings]
+    .sort((a, b) => a.panel.localeCompare(b.panel) || a.holds.localeCompare(b.holds))
+    .map(scheduleRow);
+}
+
+function scheduleRow(group: Fastening): ScheduleRow {
+  const { panel, holds, fastener, count, pitch, edgeDistance } = group;
+  return {
+    panel,
+    holds,
+    fastener,
+    hole: holeFor(fastener),
+    grip: gripOf(group),
+    count,
+    washers: washersOf(group),
+    pitch,
+    edgeDistance,
+  };
+}
+
+/** A bolt takes its own size and half a millimetre; a rivet beyond the rule's range is drilled by its maker's word. */
+export function holeFor({ kind, diameter, insertHole }: Fastener): Length | undefined {
+  if (kind === "insert") return insertHole;
+  if (kind === "bolt") return Length.si(diameter + 0.0005);
+  if (kind === "screw" || diameter < 0.002 || diameter > 0.007) return undefined;
+  return rivetHole({ body: diameter }).drill;
+}
+
+/** All of one fastener, to buy and to set. */
+export interface FastenerTotal extends FastenerNeed {
+  /** Minutes to drill for all of them and to set them, by the tools that were timed. */
+  readonly byTool: readonly { readonly work: string; readonly tool: string; readonly time: Time }[];
+}
+
+/** Totals for each fastener: count, spares, packs, washers, and minutes by tool. */
+export function fastenerTotals(
+  { measurements }: ReviewInput,
+  { fasteners }: PurchaseList,
+): readonly FastenerTotal[] {
+  return fasteners.map((need) => ({
+    ...need,
+    byTool: measurements.timings
+      .filter(({ unit }) => unit === "hole" || unit === settingUnit(need.stock))
+      .map((timing) => ({
+        work: timing.work,
+        tool: timing.tool,
+        time: Time.si(need.count * timePerPiece(timing)),
+      })),
+  }));
+}
+
+/** Timings of setting are kept for rivets alone; screws and bolts are timed with their hardware. */
+function settingUnit({ kind }: Fastener): Timing["unit"] | undefined {
+  return kind === "rivet" ? "rivet" : undefined;
+}
