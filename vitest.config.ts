@@ -1,6 +1,9 @@
+import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
+  // The sources run themselves; package.json names the compiled host.
+  resolve: { alias: { "#host": fileURLToPath(new URL("lib/host/node.ts", import.meta.url)) } },
   test: {
     include: ["tests/**/*.test.ts"],
     testTimeout: 20_000,

@@ -1,7 +1,8 @@
 /** Builds the book: a folder of pages that needs nothing from a network, read from disk or from a server. */
 import { copyFile, mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { chartRuntimeFiles, type Html, html, pageStyles, type View, viewHtml } from "../page/index.js";
+import { host } from "#host";
+import { type Html, html, pageStyles, type View, viewHtml } from "../page/index.js";
 import type { CheckOutcome } from "../published-check.js";
 import { type BookFrame, type FramedPage, framedPage } from "./book-frame.js";
 import { bookScript } from "./book-script.js";
@@ -119,5 +120,5 @@ async function writeAssets(folder: string): Promise<void> {
   await mkdir(folder);
   await writeFile(join(folder, "book.css"), pageStyles + bookStyles);
   await writeFile(join(folder, "book.js"), bookScript);
-  for (const { name, path } of chartRuntimeFiles()) await copyFile(path, join(folder, name));
+  for (const { name, path } of host.charts.files()) await copyFile(path, join(folder, name));
 }

@@ -1,10 +1,10 @@
 /** From a job's folder to its design and review: the only place where its files are read. */
-import { readdirSync, readFileSync, statSync } from "node:fs";
-import { basename, join, resolve } from "node:path";
+import { host } from "#host";
 import { caseFile, type Design, readDesign, tableFiles } from "../design/index.js";
 import { type Review, reviewCase } from "../findings/index.js";
+import type { FolderContents } from "../host/contract.js";
 import { type Problem, ProblemsError } from "../problem.js";
-import { dataFolder, isJobName, jobNameExpected } from "./job-name.js";
+import { isJobName, jobNameExpected } from "./job-name.js";
 
 /** A job, read: its case, what can be bought, what was measured, every part, and what a review says. */
 export interface Job extends Design {
@@ -26,7 +26,7 @@ export const demoJob = "soil-lab";
  * @throws ProblemsError with every problem of its files
  * @example const { case: soilLab, parts } = openJob("soil-lab");
  */
-export function openJob(name: string = process.env.CASEWRIGHT_JOB || demoJob): Job {
+export function openJob(name: string = host.files.named() ?? demoJob): Job {
   const folder = jobFolder(name);
   const files = filesIn(folder);
   const said = JSON.stringify(files);
@@ -49,40 +49,20 @@ export function readJob(folder: string): ReadJob {
   return jobOf(folder, filesIn(folder));
 }
 
-/** A job's folder. */
-interface JobFiles {
-  /** Of all its files. */
-  readonly names: readonly string[];
-  /** Of the job's own, by name. */
-  readonly texts: Readonly<Record<string, string>>;
-}
-
 const ownFiles: readonly string[] = [caseFile, ...Object.values(tableFiles)];
 
-/** What a folder holds; undefined when there is none. */
-function filesIn(folder: string): JobFiles | undefined {
-  if (!isFolder(folder)) return undefined;
-  const present = ownFiles.filter((file) => isFile(join(folder, file)));
-  const texts = Object.fromEntries(present.map((file) => [file, readFileSync(join(folder, file), "utf8")]));
-  return { names: readdirSync(folder), texts };
+function filesIn(folder: string): FolderContents | undefined {
+  return host.files.read(folder, ownFiles);
 }
 
-function jobOf(folder: string, files: JobFiles | undefined): ReadJob {
+function jobOf(folder: string, files: FolderContents | undefined): ReadJob {
   if (!files) return { problems: [{ file: folder, expected: "a folder with case.yaml and its tables" }] };
   const read = readDesign(files.texts);
   const strangers = strangeTables(files.names);
   if ("problems" in read) return { problems: [...read.problems, ...strangers] };
   if (strangers.length > 0) return { problems: strangers };
   const { design } = read;
-  return { job: { name: basename(folder), folder, ...design, review: reviewCase(design) } };
-}
-
-function isFolder(path: string): boolean {
-  return statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
-}
-
-function isFile(path: string): boolean {
-  return statSync(path, { throwIfNoEntry: false })?.isFile() ?? false;
+  return { job: { name: host.files.nameOf(folder), folder, ...design, review: reviewCase(design) } };
 }
 
 /** A table under a name that nothing reads is most likely misspelt. */
@@ -98,7 +78,16 @@ function strangeTables(names: readonly string[]): Problem[] {
  * @throws ProblemsError for a name that could lead out of data/
  */
 export function jobFolder(name: string): string {
-  if (/[\\/]/.test(name)) return resolve(name);
-  if (isJobName(name)) return join(dataFolder(), name);
+  if (/[\\/]/.test(name)) return host.files.resolve(name);
+  if (isJobName(name)) return host.files.inside(dataFolder(), name);
   throw new ProblemsError([{ file: "data", column: "job", value: name, expected: jobNameExpected }]);
+}
+
+/**
+ * The folder in which jobs live: the project's data/.
+ *
+ * @throws Error when the library stands outside its project
+ */
+export function dataFolder(): string {
+  return host.files.home();
 }

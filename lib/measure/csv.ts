@@ -1,4 +1,4 @@
-import { parse } from "csv-parse/sync";
+import { parse } from "csv-parse/browser/esm/sync";
 import type { Problem } from "../problem.js";
 
 /** One line of a CSV that holds data. */

@@ -1,4 +1,5 @@
 /** One display message of many types, from which each reader takes the richest it can show. */
+import { host } from "#host";
 import {
   type ChartView,
   drawChartsScript,
@@ -12,15 +13,17 @@ import {
   viewMime,
   viewStyles,
 } from "../page/index.js";
-import { drawChart } from "./chart-still.js";
-import { chartRuntimeTexts } from "./umd.js";
+import { stillOf } from "./chart-still.js";
 
 /** A display message's data, by type. */
 export type Bundle = Readonly<Record<string, Json>>;
 
 /** The views with every chart's still picture drawn. */
 export function withStills(views: readonly View[]): View[] {
-  return views.map((view) => (view.kind === "chart" ? { ...view, still: drawChart(view.spec).svg } : view));
+  return views.map((view) => {
+    const still = view.kind === "chart" ? stillOf(view.spec) : undefined;
+    return still === undefined ? view : { ...view, still };
+  });
 }
 
 /** For the book: the views themselves, which it draws anew. */
@@ -55,7 +58,7 @@ function screenHtml(views: readonly View[], withRuntime: boolean, charts: boolea
 
 /** Hides the module loaders of a page, which would keep the library from it. */
 function runtimeScript(): string {
-  const files = chartRuntimeTexts().join("\n;\n");
+  const files = host.charts.texts().join("\n;\n");
   return `if (!globalThis.vegaEmbed) (function (define, require, module, exports) {\n${files}\n}).call(globalThis);`;
 }
 

@@ -1,5 +1,6 @@
+import { host } from "#host";
+import type { Bounds, ChartLibrary } from "../host/contract.js";
 import type { ChartSpec } from "../page/index.js";
-import { type Bounds, chartLibrary } from "./umd.js";
 
 /** Width of a still picture, px; a page scales it. */
 const stillWidth = 640;
@@ -20,13 +21,18 @@ export interface DrawnChart {
   readonly warnings: readonly string[];
 }
 
+/** A chart's still picture; none where nothing draws one, as in a page that draws every chart live. */
+export function stillOf(spec: ChartSpec): string | undefined {
+  const library = host.charts.library();
+  return library && drawChart(spec, library).svg;
+}
+
 /**
  * Draws a chart without a browser.
  *
  * @throws Error when the specification cannot be compiled
  */
-export function drawChart(spec: ChartSpec): DrawnChart {
-  const { vega, vegaLite } = chartLibrary();
+export function drawChart(spec: ChartSpec, { vega, vegaLite }: ChartLibrary): DrawnChart {
   const warnings: string[] = [];
   const logger = collector(warnings);
   const fixed = spec.width === "container" ? { ...spec, width: stillWidth } : spec;

@@ -1,8 +1,8 @@
+import { host } from "#host";
 import { type Json, type Showable, toViews, type View } from "../page/index.js";
 import type { ShowStyle } from "../quantity/index.js";
 import { type Recipe, recipeMime, recipeViews } from "../recipe/index.js";
 import { type Bundle, bookBundle, screenBundle, withStills } from "./bundle.js";
-import { displayOfKernel, inBook } from "./kernel-display.js";
 
 /** Shows things in a notebook, in order, as one output. */
 export type Show = (...things: readonly Showable[]) => void;
@@ -33,8 +33,8 @@ export function showRecipe(recipe: Recipe): void {
 let runtimeSent = false;
 
 function display(views: readonly View[], forBook: Bundle = {}): void {
-  const write = displayOfKernel();
-  if (inBook() || !write) {
+  const write = host.display.writer();
+  if (host.display.inBook() || !write) {
     const bundle = { ...bookBundle(views), ...forBook };
     if (write) write({ data: bundle, metadata: {}, transient: {} }, false);
     else console.log(bundle["text/plain"]);

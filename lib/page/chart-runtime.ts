@@ -1,24 +1,4 @@
-/** What draws charts in a browser: three files of the chart library, and a script that sets it on the figures. */
-import { createRequire } from "node:module";
-import { dirname, join } from "node:path";
-
-/** One browser file. */
-export interface RuntimeFile {
-  /** File name, unique among the three. */
-  readonly name: string;
-  /** Where it sits on this machine. */
-  readonly path: string;
-}
-
-/** The chart library's browser files, in the order in which they load. */
-export function chartRuntimeFiles(): readonly RuntimeFile[] {
-  const { resolve } = createRequire(import.meta.url);
-  return ["vega", "vega-lite", "vega-embed"].map((library) => {
-    const name = `${library}.min.js`;
-    return { name, path: join(dirname(resolve(library)), name) };
-  });
-}
-
+/** The script that sets the chart library on the figures of a page. */
 /**
  * Draws every figure not yet drawn, once the chart library is there, and keeps the still picture where
  * that fails. The library may come later than the figure, so it looks again for a while. `ast` has

@@ -11,5 +11,5 @@ export function renderChart({ title, description, spec, still }: ChartView): Htm
 
 /** A picture as an address that carries it whole. */
 export function svgAddress(svg: string): string {
-  return `data:image/svg+xml;base64,${Buffer.from(svg, "utf8").toString("base64")}`;
+  return `data:image/svg+xml;base64,${btoa(Array.from(new TextEncoder().encode(svg), (byte) => String.fromCharCode(byte)).join(""))}`;
 }

@@ -1,12 +1,14 @@
-/** The house rule of DEVELOPERS.md: data flows one way, so an import goes down or stays in its room. */
+/** The house rules of DEVELOPERS.md: data flows one way, and only the edges touch the machine. */
 import { readdirSync, readFileSync } from "node:fs";
+import { builtinModules } from "node:module";
 import { dirname, join, relative, resolve, sep } from "node:path";
-import { expect, test } from "vitest";
+import ts from "typescript";
+import { describe, expect, test } from "vitest";
 
 const lib = resolve(import.meta.dirname, "../../lib");
 
 const floors: readonly (readonly string[])[] = [
-  ["quantity", "source", "problem"],
+  ["quantity", "source", "problem", "host"],
   ["formula"],
   ["published-check", "measure", "material"],
   ["mechanics", "fem", "fastening", "bonding", "cutting", "moving", "inside", "money"],
@@ -23,6 +25,15 @@ const files = readdirSync(lib, { recursive: true, encoding: "utf8" })
   .filter((file) => file.endsWith(".ts") && !/^(dist|node_modules)/.test(file))
   .map((file) => join(lib, file));
 
+/** `#host` stands for the host room: `imports` of lib/package.json says which file of it. */
+const named: Readonly<Record<string, string>> = { "#host": join(lib, "host") };
+
+/** Rooms and files that may touch the machine. */
+const edges: readonly string[] = ["host", "book", "command"];
+
+/** Globals that a browser does not have. */
+const nodeGlobals: readonly string[] = ["process", "Buffer", "require", "__dirname", "__filename", "global"];
+
 function roomOf(file: string): string {
   const room = (relative(lib, file).split(sep)[0] ?? "").replace(/\.(ts|js)$/, "");
   // The three rooms that review/ became still import each other: they count as one until their ties are cut.
@@ -33,13 +44,74 @@ function floorOf(room: string): number {
   return floors.findIndex((rooms) => rooms.includes(room));
 }
 
+interface Source {
+  /** Module names as they are written, of imports, re-exports and import(). */
+  readonly specifiers: readonly string[];
+  /** Names that stand for values: no field, no property of something else, no type. */
+  readonly identifiers: readonly string[];
+}
+
+/** What a source imports and which free names it uses; what stands in a text or a comment is neither. */
+function readSource(text: string): Source {
+  const specifiers: string[] = [];
+  const identifiers: string[] = [];
+  const visit = (node: ts.Node): void => {
+    if ((ts.isImportDeclaration(node) || ts.isExportDeclaration(node)) && node.moduleSpecifier) {
+      if (ts.isStringLiteral(node.moduleSpecifier)) specifiers.push(node.moduleSpecifier.text);
+    }
+    if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword) {
+      const [from] = node.arguments;
+      specifiers.push(from && ts.isStringLiteralLike(from) ? from.text : "(computed)");
+    }
+    const isName =
+      ts.isIdentifier(node) &&
+      !(ts.isPropertyAccessExpression(node.parent) && node.parent.name === node) &&
+      !(
+        (ts.isPropertyAssignment(node.parent) || ts.isPropertySignature(node.parent)) &&
+        node.parent.name === node
+      );
+    if (isName) identifiers.push(node.text);
+    if (
+      ts.isPropertyAccessExpression(node) &&
+      ts.isIdentifier(node.expression) &&
+      node.expression.text === "globalThis"
+    ) {
+      identifiers.push(node.name.text);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(ts.createSourceFile("file.ts", text, ts.ScriptTarget.Latest, true));
+  return { specifiers, identifiers };
+}
+
+const sources: ReadonlyMap<string, Source> = new Map(
+  files.map((file) => [file, readSource(readFileSync(file, "utf8"))]),
+);
+
 function importsOf(file: string): string[] {
-  const specifiers = readFileSync(file, "utf8").matchAll(/(?:from|import)\s*\(?\s*"(\.[^"]+)"/g);
-  return [...specifiers].map(([, specifier = ""]) => resolve(dirname(file), specifier));
+  return (sources.get(file)?.specifiers ?? []).flatMap((specifier) => {
+    const room = named[specifier];
+    if (room) return [room];
+    return specifier.startsWith(".") ? [resolve(dirname(file), specifier)] : [];
+  });
+}
+
+function touchesMachine({ specifiers, identifiers }: Source): string[] {
+  return [
+    ...specifiers.filter((name) => name.startsWith("node:") || builtinModules.includes(name)),
+    ...identifiers.filter((name) => nodeGlobals.includes(name)),
+  ];
 }
 
 test("every room has a floor", () => {
   expect([...new Set(files.map(roomOf))].filter((room) => floorOf(room) < 0)).toEqual([]);
+});
+
+test("every # name leads to a room", () => {
+  const hashes = files.flatMap(
+    (file) => sources.get(file)?.specifiers.filter((one) => one.startsWith("#")) ?? [],
+  );
+  expect(new Set(hashes)).toEqual(new Set(Object.keys(named)));
 });
 
 test("no import climbs, and none goes sideways", () => {
@@ -51,17 +123,41 @@ test("no import climbs, and none goes sideways", () => {
   expect(climbing).toEqual([]);
 });
 
-test("only the edges touch files, processes or the network", () => {
-  const edges = new Set(["job", "notebook", "book", "command"]);
-  // Its script is text here: it runs in a reader's browser.
-  const browserScripts = new Set([join("page", "chart-runtime.ts")]);
-  const touching = files.filter(
-    (file) =>
-      !browserScripts.has(relative(lib, file)) &&
-      !edges.has(roomOf(file)) &&
-      /from "node:(fs|child_process|http|https|net|worker_threads|process)|\bprocess\.|\bfetch\(|console\./.test(
-        readFileSync(file, "utf8"),
-      ),
-  );
-  expect(touching.map((file) => relative(lib, file))).toEqual([]);
+describe("only the edges touch the machine", () => {
+  test("no module or global of Node.js stands in any other room", () => {
+    const touching = files.flatMap((file) => {
+      const found = edges.includes(roomOf(file)) ? [] : touchesMachine(sources.get(file)!);
+      return found.map((name) => `${relative(lib, file)}: ${name}`);
+    });
+    expect(touching).toEqual([]);
+  });
+
+  test.each([
+    ['import { readFileSync } from "node:fs";', "node:fs"],
+    ['import { readFileSync } from "fs";', "fs"],
+    ['const { join } = await import("node:path");', "node:path"],
+    ['export { sep } from "node:path";', "node:path"],
+    ["const home = process.env.HOME;", "process"],
+    ["const home = globalThis.process.env.HOME;", "process"],
+    ["const bytes = Buffer.from(text);", "Buffer"],
+  ])("%s is seen", (text, name) => {
+    expect(touchesMachine(readSource(text))).toContain(name);
+  });
+
+  test.each([
+    "/** Uses node:fs, process and Buffer. */",
+    'const text = "node:fs process Buffer";',
+    "const rate = { process: 1 }; show(rate.process);",
+  ])("%s is not", (text) => {
+    expect(touchesMachine(readSource(text))).toEqual([]);
+  });
+
+  test("outside the edges only a notebook's show writes to a console, and nothing asks a network", () => {
+    const asking = files.filter(
+      (file) =>
+        !edges.includes(roomOf(file)) &&
+        sources.get(file)?.identifiers.some((name) => ["fetch", "console", "XMLHttpRequest"].includes(name)),
+    );
+    expect(asking.map((file) => relative(lib, file))).toEqual([join("notebook", "show.ts")]);
+  });
 });

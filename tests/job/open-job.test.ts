@@ -76,9 +76,9 @@ describe("opening a job", () => {
     const folder = join(scratch, "twice");
     cpSync(join(dataFolder(), demoJob), folder, { recursive: true });
     const before = openJob(folder);
-    expect(openJob(folder)).toBe(before);
+    expect(openJob(folder) === before).toBe(true);
     appendFileSync(join(folder, "case.yaml"), "\n# changed\n");
-    expect(openJob(folder)).not.toBe(before);
+    expect(openJob(folder) === before).toBe(false);
     writeFileSync(join(folder, "notes.csv"), "");
     expect(problemsThrownBy(() => openJob(folder)).map(({ file }) => file)).toEqual(["notes.csv"]);
   });

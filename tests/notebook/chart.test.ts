@@ -4,9 +4,13 @@ import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { expect, test } from "vitest";
 import { z } from "zod";
+import { host } from "../../lib/host/node.js";
 import { lineChart, rankedBars } from "../../lib/notebook/chart.js";
-import { drawChart } from "../../lib/notebook/chart-still.js";
+import { type DrawnChart, drawChart } from "../../lib/notebook/chart-still.js";
+import type { ChartSpec } from "../../lib/page/index.js";
 import { sampleCharts } from "./sample-charts.js";
+
+const drawn = (spec: ChartSpec): DrawnChart => drawChart(spec, host.charts.library()!);
 
 const library = dirname(createRequire(import.meta.url).resolve("vega-lite"));
 const schema = z.fromJSONSchema(JSON.parse(readFileSync(join(library, "vega-lite-schema.json"), "utf8")));
@@ -22,7 +26,7 @@ test("the schema refuses a wrong chart", () => {
 
 test.each(charts)("%s compiles without a warning and leaves its input untouched", (_, { spec }) => {
   const before = JSON.stringify(spec);
-  const { svg, warnings } = drawChart(spec);
+  const { svg, warnings } = drawn(spec);
   expect(warnings).toEqual([]);
   expect(svg).toMatch(/^<svg [^>]*width="\d+"/);
   expect(svg).not.toContain("NaN");
@@ -36,7 +40,7 @@ test.each(charts)("%s as a specification", async (name, { spec }) => {
 });
 
 test("axes carry units", () => {
-  const text = drawChart(sampleCharts["line with slider"]?.spec ?? {}).svg;
+  const text = drawn(sampleCharts["line with slider"]?.spec ?? {}).svg;
   expect(text).toContain("Clear span (mm)");
   expect(text).toContain("Sag (mm)");
 });
@@ -102,5 +106,5 @@ test("bars are ranked and the chosen one stands out", () => {
     order: "largest first",
   });
   expect((spec.encoding as { y: { sort: string[] } }).y.sort).toEqual(['c "x"', "b", "a"]);
-  expect(drawChart(spec).svg.match(/fill="#1a557f"/g)?.length).toBe(1);
+  expect(drawn(spec).svg.match(/fill="#1a557f"/g)?.length).toBe(1);
 });

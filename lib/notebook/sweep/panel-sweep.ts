@@ -1,10 +1,7 @@
 /** Many panels solved at once, on as many threads as the machine has to spare. */
-import { existsSync } from "node:fs";
-import { availableParallelism } from "node:os";
-import { setImmediate as pause } from "node:timers/promises";
-import { Worker } from "node:worker_threads";
+import { host } from "#host";
 import { type PanelAnswer, type PanelTask, solvedTask } from "../../fem/index.js";
-import { inBook } from "../kernel-display.js";
+import type { WorkerThread } from "../../host/contract.js";
 
 /** What a thread sends back. */
 export type WorkerReply = { readonly answer: PanelAnswer } | { readonly fault: string };
@@ -22,11 +19,6 @@ export interface SweepOptions {
 /** A thread costs its start; fewer panels than this each do not pay for it. */
 const fewest = 4;
 
-/** The compiled worker beside this file, or in dist when the sources run themselves, as tests do. */
-const workerFile = import.meta.url.endsWith(".ts")
-  ? new URL("../../dist/notebook/sweep/panel-worker.js", import.meta.url)
-  : new URL("./panel-worker.js", import.meta.url);
-
 /**
  * Solves panels. The answers are the same, and in the order of the tasks, whatever the number of threads.
  *
@@ -39,18 +31,20 @@ export async function sweptPanels(
   { workers, progress }: SweepOptions = {},
 ): Promise<readonly PanelAnswer[]> {
   const threads = Math.min(workers ?? spareThreads(tasks.length), tasks.length);
-  if (threads <= 1 || !existsSync(workerFile)) return here(tasks, progress);
-  const pool = Array.from({ length: threads }, () => new Worker(workerFile, { execArgv: [] }));
+  const pool =
+    threads <= 1 ? [] : Array.from({ length: threads }, () => host.pool.start("notebook/sweep/panel-worker"));
+  const started = pool.filter((thread) => thread !== undefined);
+  if (started.length === 0) return here(tasks, progress);
   try {
-    return await shared(pool, tasks, progress);
+    return await shared(started, tasks, progress);
   } finally {
-    await Promise.all(pool.map((worker) => worker.terminate()));
+    await Promise.all(started.map((thread) => thread.end()));
   }
 }
 
 /** The book runs a notebook on each processor; there, none is to spare. */
 function spareThreads(panels: number): number {
-  return inBook() ? 1 : Math.min(availableParallelism(), Math.ceil(panels / fewest));
+  return host.display.inBook() ? 1 : Math.min(host.pool.spare(), Math.ceil(panels / fewest));
 }
 
 async function here(tasks: readonly PanelTask[], progress?: Progress): Promise<readonly PanelAnswer[]> {
@@ -58,20 +52,20 @@ async function here(tasks: readonly PanelTask[], progress?: Progress): Promise<r
   for (const task of tasks) {
     answers.push(solvedTask(task));
     progress?.(answers.length, tasks.length);
-    await pause();
+    await host.pool.pause();
   }
   return answers;
 }
 
 /** Each thread takes the next panel as soon as it has answered. */
 async function shared(
-  pool: readonly Worker[],
+  pool: readonly WorkerThread[],
   tasks: readonly PanelTask[],
   progress?: Progress,
 ): Promise<readonly PanelAnswer[]> {
   const answers = new Array<PanelAnswer>(tasks.length);
   let [next, done] = [0, 0];
-  const work = async (worker: Worker): Promise<void> => {
+  const work = async (worker: WorkerThread): Promise<void> => {
     while (next < tasks.length) {
       const index = next++;
       answers[index] = await answered(worker, tasks[index]!);
@@ -82,15 +76,8 @@ async function shared(
   return answers;
 }
 
-function answered(worker: Worker, task: PanelTask): Promise<PanelAnswer> {
-  return new Promise((resolve, reject) => {
-    const settle = (reply: WorkerReply): void => {
-      worker.off("error", reject);
-      if ("answer" in reply) resolve(reply.answer);
-      else reject(new RangeError(reply.fault));
-    };
-    worker.once("message", settle);
-    worker.once("error", reject);
-    worker.postMessage(task);
-  });
+async function answered(worker: WorkerThread, task: PanelTask): Promise<PanelAnswer> {
+  const reply = (await worker.ask(task)) as WorkerReply;
+  if ("fault" in reply) throw new RangeError(reply.fault);
+  return reply.answer;
 }

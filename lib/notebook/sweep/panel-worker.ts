@@ -1,11 +1,9 @@
-/** A thread that solves panels, one message each. */
-import { parentPort } from "node:worker_threads";
+/** A thread that solves panels, one task each. */
+import { host } from "#host";
 import { type PanelTask, solvedTask } from "../../fem/index.js";
 import type { WorkerReply } from "./panel-sweep.js";
 
-parentPort?.on("message", (task: PanelTask) => {
-  parentPort?.postMessage(reply(task));
-});
+host.pool.serve((task) => reply(task as PanelTask));
 
 function reply(task: PanelTask): WorkerReply {
   try {

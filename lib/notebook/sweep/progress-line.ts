@@ -1,5 +1,4 @@
-import { randomUUID } from "node:crypto";
-import { displayOfKernel, inBook } from "../kernel-display.js";
+import { host } from "#host";
 import type { Progress } from "./panel-sweep.js";
 
 /**
@@ -9,10 +8,10 @@ import type { Progress } from "./panel-sweep.js";
  * @param what is counted
  */
 export function progressLine(what: string): Progress {
-  const id = randomUUID();
+  const id = crypto.randomUUID();
   let begun = false;
   return (done, total) => {
-    const write = inBook() ? null : displayOfKernel();
+    const write = host.display.inBook() ? null : host.display.writer();
     write?.(
       { data: { "text/plain": `${what}: ${done} of ${total}` }, metadata: {}, transient: { display_id: id } },
       begun,
