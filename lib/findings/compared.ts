@@ -1,9 +1,9 @@
 /** Replies that compare a demand with what is allowed, and say by which criterion and with what margin. */
 import type { WorkedLine } from "../formula.js";
+import type { RatioInterval } from "../model/index.js";
 import { type Kind, Ratio, type ShowStyle } from "../quantity/index.js";
 import { type Citation, sources } from "../source.js";
 import { amount } from "./amount.js";
-import type { RatioInterval } from "./finding.js";
 import type { Reply } from "./guarded.js";
 import { verdictOf } from "./verdict.js";
 

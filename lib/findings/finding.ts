@@ -1,5 +1,7 @@
 import type { WorkedLine } from "../formula.js";
+import type { RatioInterval } from "../model/index.js";
 import type { ShowStyle } from "../quantity/index.js";
+import type { MissingMeasurement } from "../refusal.js";
 import type { Citation } from "../source.js";
 
 /** What a finding comes to. `unknown` names the measurement to make. */
@@ -9,20 +11,6 @@ export type Verdict = "holds" | "close" | "fails" | "unknown";
 export interface Amount {
   readonly meaning: string;
   show(style?: ShowStyle): string;
-}
-
-/** The range that the builder's measured scatter gives a ratio, at 95 %. */
-export interface RatioInterval {
-  readonly low: number;
-  readonly high: number;
-  /** Share of each measured input in the scatter, largest first; they sum to 1. */
-  readonly shares: readonly { readonly input: string; readonly share: number }[];
-}
-
-/** The measurement that an unknown finding waits for. */
-export interface MissingMeasurement {
-  readonly measure: string;
-  readonly how: string;
 }
 
 /** One question about the case, answered with its working. */

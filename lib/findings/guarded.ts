@@ -1,3 +1,4 @@
+import { type MissingMeasurement, Refusal } from "../refusal.js";
 import type { Finding } from "./finding.js";
 
 /** What a finding is about, before anything is worked out. */
@@ -16,15 +17,15 @@ export function guarded(question: Question, work: () => Reply, cautions: readonl
     return { ...question, ...work() };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    const missing = { measure: "an input within the range of the formula", how: error.message };
-    return unknown(question, missing, cautions);
+    const { would } = error instanceof Refusal ? error : new Refusal(error.message);
+    return unknown(question, would, cautions);
   }
 }
 
 /** A finding that waits for a measurement. */
 export function unknown(
   question: Question,
-  missing: NonNullable<Finding["missing"]>,
+  missing: MissingMeasurement,
   cautions: readonly string[] = [],
 ): Finding {
   return {

@@ -4,7 +4,7 @@
  * `monteCarlo` then carry it, correlations included.
  */
 import type { Uncertainties } from "../measure/index.js";
-import type { ReviewInput } from "../model/review-input.js";
+import type { ReviewInput } from "../model/index.js";
 import { type Ratio, ratio } from "../quantity/index.js";
 import { type MeasuredThing, measuredThings } from "./measured-things.js";
 

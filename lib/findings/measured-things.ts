@@ -1,11 +1,13 @@
 /** What the builder measured more than once, each with its scatter and a way to move it in its own table. */
 import type { Measurements } from "../design/index.js";
 import { measuredMean, sheetDensity, type Uncertainty } from "../measure/index.js";
-import { testedStrength } from "../model/joints/known-strength.js";
-import type { ReviewInput } from "../model/review-input.js";
-import type { KnownModulus } from "../model/stiffness/known-modulus.js";
-import { sheetModuli } from "../model/stiffness/sheet-moduli.js";
-import { knownRate } from "../plan/buying/adhesive-needs.js";
+import {
+  type KnownModulus,
+  knownRate,
+  type ReviewInput,
+  sheetModuli,
+  testedStrength,
+} from "../model/index.js";
 import { Force, Length, Mass } from "../quantity/index.js";
 
 /** One thing that the builder measured more than once. */

@@ -1,11 +1,12 @@
-import { type CaseBox, caseBox } from "../model/box/case-box.js";
-import { type MassItem, massItems } from "../model/mass/masses.js";
-import type { ReviewInput } from "../model/review-input.js";
-import { shelfSagFindings } from "../model/stiffness/shelf-sag.js";
-import type { PurchaseList } from "../plan/buying/purchase-list.js";
-import { purchaseList } from "../plan/buying/purchases.js";
-import { type Bill, billOf } from "../plan/money/bill.js";
-import { type BusinessReview, businessReview } from "../plan/money/business.js";
+import { type CaseBox, caseBox, type MassItem, massItems, type ReviewInput } from "../model/index.js";
+import {
+  type Bill,
+  type BusinessReview,
+  billOf,
+  businessReview,
+  type PurchaseList,
+  purchaseList,
+} from "../plan/index.js";
 import { boxFindings } from "./box/box-findings.js";
 import { hardwareForceFindings } from "./box/hardware-findings.js";
 import type { Finding } from "./finding.js";
@@ -23,6 +24,7 @@ import { seamFindings } from "./joints/seam-findings.js";
 import { moneyFindings } from "./money/money-findings.js";
 import { saidInFull } from "./said-in-full.js";
 import { panelSagFindings } from "./stiffness/panel-sag-findings.js";
+import { shelfSagFindings } from "./stiffness/shelf-sag-findings.js";
 import { travelFindings } from "./travel/travel-findings.js";
 
 /** Everything a review says of a case. Each part is worked out when first asked for, and kept. */

@@ -1,4 +1,5 @@
-import type { RatioInterval, Verdict } from "./finding.js";
+import type { RatioInterval } from "../model/index.js";
+import type { Verdict } from "./finding.js";
 
 /** Judges demand over capacity: close when the interval of measured scatter straddles 1. */
 export function verdictOf(ratio: number, interval?: Pick<RatioInterval, "low" | "high">): Verdict {

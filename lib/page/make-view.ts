@@ -1,5 +1,5 @@
 /** Short makers of the views that no other room returns. */
-import type { Verdict } from "../findings/finding.js";
+import type { Verdict } from "../findings/index.js";
 import type { AnswerView, CautionsView, ChartSpec, ChartView, ListView, MarkdownView } from "./view.js";
 
 /** The sentence a notebook ends in, with its verdict where it is a judgement. */

@@ -1,6 +1,6 @@
 /** Makes views out of what the formula and review rooms return. */
 
-import type { Amount, Finding } from "../findings/finding.js";
+import type { Amount, Finding } from "../findings/index.js";
 import type { WorkedLine, WorkedValue } from "../formula.js";
 import type { ShowStyle } from "../quantity/index.js";
 import { showCitation } from "../source.js";

@@ -1,5 +1,5 @@
 /** A verdict as words and as a shape, so that colour is never the only sign. */
-import type { Verdict } from "../findings/finding.js";
+import type { Verdict } from "../findings/index.js";
 import { type Html, html } from "./html.js";
 
 /** What a builder reads. */

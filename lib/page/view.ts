@@ -2,7 +2,7 @@
  * What can be shown, as plain data: no functions, so that it travels as JSON from a notebook's kernel to
  * the book and is drawn there anew.
  */
-import type { Verdict } from "../findings/finding.js";
+import type { Verdict } from "../findings/index.js";
 import type { DrawingView } from "./drawing.js";
 
 /** The type under which a notebook hands views to the book. */

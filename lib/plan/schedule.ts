@@ -1,10 +1,8 @@
 /** Every fastener of the case: where, what, hole, grip, how many, washers, pitch, edge; totals to buy and minutes to set. */
 import type { Fastener, Fastening, Timing } from "../design/index.js";
-import { rivetHole } from "../fastening/index.js";
 import { timePerPiece } from "../measure/index.js";
-import { gripOf, washersOf } from "../model/joints/joint-stack.js";
-import type { ReviewInput } from "../model/review-input.js";
-import { Length, Time } from "../quantity/index.js";
+import { gripOf, holeFor, type ReviewInput, washersOf } from "../model/index.js";
+import { type Length, Time } from "../quantity/index.js";
 import type { FastenerNeed, PurchaseList } from "./buying/purchase-list.js";
 
 /** Like groups on one panel. */
@@ -43,14 +41,6 @@ function scheduleRow(group: Fastening): ScheduleRow {
     pitch,
     edgeDistance,
   };
-}
-
-/** A bolt takes its own size and half a millimetre; a rivet beyond the rule's range is drilled by its maker's word. */
-export function holeFor({ kind, diameter, insertHole }: Fastener): Length | undefined {
-  if (kind === "insert") return insertHole;
-  if (kind === "bolt") return Length.si(diameter + 0.0005);
-  if (kind === "screw" || diameter < 0.002 || diameter > 0.007) return undefined;
-  return rivetHole({ body: diameter }).drill;
 }
 
 /** All of one fastener, to buy and to set. */

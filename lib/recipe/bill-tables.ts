@@ -1,8 +1,8 @@
 /** The bill as tables: every line, and its totals by section, by trade and by supplier. */
 
-import { type Bill, type PurchaseList, sharesInWords } from "../findings/index.js";
 import { type BillHeading, type BillLine, groupBill } from "../money/index.js";
 import { type TableView, tableOf } from "../page/index.js";
+import { type Bill, type PurchaseList, sharesInWords } from "../plan/index.js";
 import { Money, timesMoney, Volume } from "../quantity/index.js";
 import type { Rule } from "./rule.js";
 import { counted } from "./words.js";

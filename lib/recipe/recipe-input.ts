@@ -1,5 +1,7 @@
 import type { Case, Parts } from "../design/index.js";
-import type { Bill, Finding, MassItem, PurchaseList, WorkTime } from "../findings/index.js";
+import type { Finding } from "../findings/index.js";
+import type { MassItem } from "../model/index.js";
+import type { Bill, PurchaseList, WorkTime } from "../plan/index.js";
 
 /** Everything a recipe is written from. */
 export interface RecipeInput {

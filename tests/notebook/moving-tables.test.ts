@@ -1,7 +1,7 @@
 /** Rows of the notebook that asks about lifting, rolling and tipping. */
 import { expect, test } from "vitest";
-import { sectionBalance } from "../../lib/findings/index.js";
 import { openJob } from "../../lib/job/index.js";
+import { sectionBalance } from "../../lib/model/index.js";
 import { dropHeightsTable } from "../../lib/notebook/tables/drops.js";
 import { movesTable } from "../../lib/notebook/tables/moves.js";
 import { massParts } from "../../lib/notebook/tables/moving.js";

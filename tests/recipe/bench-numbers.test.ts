@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Fastener, Fastening, PanelPoint } from "../../lib/design/index.js";
-import { gripOf, takesWasher } from "../../lib/findings/index.js";
+import { gripOf, takesWasher } from "../../lib/model/index.js";
 import { inch, Length, mm } from "../../lib/quantity/index.js";
 import { bitFor } from "../../lib/recipe/drill-bits.js";
 import { holeMarks } from "../../lib/recipe/hole-marks.js";

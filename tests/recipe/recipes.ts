@@ -1,6 +1,7 @@
 /** Recipes of made-up jobs, and their words as one text. */
 import type { Design } from "../../lib/design/index.js";
-import { reviewCase, workTimes } from "../../lib/findings/index.js";
+import { reviewCase } from "../../lib/findings/index.js";
+import { workTimes } from "../../lib/plan/index.js";
 import { type Recipe, type RecipeBlock, type RecipeInput, writeRecipe } from "../../lib/recipe/index.js";
 import { designOf, smallJob } from "../design/small-job.js";
 

@@ -2,14 +2,13 @@
 import { describe, expect, test } from "vitest";
 import { boxFreedoms } from "../../lib/fem/index.js";
 import { boxFindings } from "../../lib/findings/box/box-findings.js";
-import type { ReviewInput } from "../../lib/findings/index.js";
-import { massItems } from "../../lib/findings/index.js";
 import { openJob } from "../../lib/job/index.js";
 import { caseBox } from "../../lib/model/box/case-box.js";
 import { caseOutcome } from "../../lib/model/box/case-outcomes.js";
 import { type CaseSystem, caseSystem, joinedBodies, linkOf } from "../../lib/model/box/case-system.js";
 import { type LoadedCase, loadedCases } from "../../lib/model/box/load-cases.js";
 import { sectionStiffness } from "../../lib/model/box/section-stiffness.js";
+import { massItems, type ReviewInput } from "../../lib/model/index.js";
 import { Length, standardGravity } from "../../lib/quantity/index.js";
 
 const job = openJob("soil-lab");

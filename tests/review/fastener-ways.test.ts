@@ -1,7 +1,7 @@
 /** One fastener every way it can give, and groups loaded off their middle. */
 import { describe, expect, test } from "vitest";
-import { fastenerStrength, fastenerWays, isKnown, offMiddle } from "../../lib/findings/index.js";
 import { openJob } from "../../lib/job/index.js";
+import { fastenerStrength, fastenerWays, isKnown, offMiddle } from "../../lib/model/index.js";
 import { fastenerWaysTable, hardwareRivets, offMiddleTable, rivetNames } from "../../lib/notebook/index.js";
 import { mm, ratio } from "../../lib/quantity/index.js";
 

@@ -11,13 +11,8 @@ import { powerFindings } from "../../lib/findings/fit-out/power-findings.js";
 import { screenFindings } from "../../lib/findings/fit-out/screen-findings.js";
 import { slideFinding } from "../../lib/findings/fit-out/slide-findings.js";
 import { sunFindings } from "../../lib/findings/fit-out/sun-findings.js";
-import {
-  type Finding,
-  heatPaths,
-  platformFindings,
-  type ReviewInput,
-  sectionHeat,
-} from "../../lib/findings/index.js";
+import { type Finding, platformFindings } from "../../lib/findings/index.js";
+import { heatPaths, type ReviewInput, sectionHeat } from "../../lib/model/index.js";
 import { workedView } from "../../lib/page/to-view.js";
 import { designOf, smallJob } from "../design/small-job.js";
 

@@ -1,17 +1,5 @@
 import { describe, expect, test } from "vitest";
 import type { SecondHold } from "../../lib/design/index.js";
-import {
-  faceOptions,
-  facingModuli,
-  facingStresses,
-  fastenerKinds,
-  fastenerSchedule,
-  fastenerStrength,
-  fastenerTotals,
-  gluePlans,
-  type ReviewInput,
-  sheetModuli,
-} from "../../lib/findings/index.js";
 import { cornerFindings } from "../../lib/findings/joints/corner-findings.js";
 import { handleFindings, loneHandleFindings } from "../../lib/findings/joints/handle-findings.js";
 import { hingeFindings } from "../../lib/findings/joints/hinge-findings.js";
@@ -19,6 +7,20 @@ import { hungFindings } from "../../lib/findings/joints/hung-findings.js";
 import { insertFindings } from "../../lib/findings/joints/insert-findings.js";
 import { latchFindings } from "../../lib/findings/joints/latch-finding.js";
 import { openJob } from "../../lib/job/index.js";
+import {
+  facingModuli,
+  fastenerKinds,
+  fastenerStrength,
+  type ReviewInput,
+  sheetModuli,
+} from "../../lib/model/index.js";
+import {
+  faceOptions,
+  facingStresses,
+  fastenerSchedule,
+  fastenerTotals,
+  gluePlans,
+} from "../../lib/plan/index.js";
 import { mm, newton, ratio } from "../../lib/quantity/index.js";
 
 const job = openJob("soil-lab");

@@ -1,16 +1,11 @@
 /** Any answer of a review, with the interval that the builder's own measurements give it. */
 import { describe, expect, test } from "vitest";
-import {
-  faceOptions,
-  measuredReview,
-  measuredThings,
-  type ReviewInput,
-  sectionBalance,
-  sheetModuli,
-} from "../../lib/findings/index.js";
+import { measuredReview, measuredThings } from "../../lib/findings/index.js";
 import { cornerFindings } from "../../lib/findings/joints/corner-findings.js";
 import { openJob } from "../../lib/job/index.js";
 import { type Correlation, monteCarlo, spread } from "../../lib/measure/index.js";
+import { type ReviewInput, sectionBalance, sheetModuli } from "../../lib/model/index.js";
+import { faceOptions } from "../../lib/plan/index.js";
 import { ratio } from "../../lib/quantity/index.js";
 
 const job = openJob("soil-lab");

@@ -1,18 +1,16 @@
 /** The review of a case on the way and of what rides inside: criteria, margins, cautions, and what is missing. */
 import { describe, expect, test } from "vitest";
 import type { Case } from "../../lib/design/index.js";
+import { type Finding, movesFor, reviewCase } from "../../lib/findings/index.js";
+import { Force, Length, mm, Power, ratio, type TemperatureRise } from "../../lib/index.js";
+import { openJob } from "../../lib/job/index.js";
 import {
-  type Finding,
-  movesFor,
   protectedOrRemoved,
   type ReviewInput,
-  reviewCase,
   sectionBalance,
   sectionHeat,
   statesOfMass,
-} from "../../lib/findings/index.js";
-import { Force, Length, mm, Power, ratio, type TemperatureRise } from "../../lib/index.js";
-import { openJob } from "../../lib/job/index.js";
+} from "../../lib/model/index.js";
 import { designOf, smallJob } from "../design/small-job.js";
 
 const demo: ReviewInput = openJob("soil-lab");

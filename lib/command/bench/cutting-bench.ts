@@ -1,9 +1,9 @@
 /** Times the cutting plans on published cases, and bars against one plain integer program. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { barJobs, sheetJobs } from "../../findings/index.js";
 import { type BarJob, planBars, planSheets, Time } from "../../index.js";
 import { openJob } from "../../job/index.js";
+import { barJobs, sheetJobs } from "../../plan/index.js";
 import { barJobOf } from "../reference/bar-cases.js";
 import { casesOf, nameOf } from "../reference/cutting-values.js";
 import { sheetJobOf, sheetOutcomes } from "../reference/sheet-cases.js";

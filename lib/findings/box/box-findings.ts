@@ -1,11 +1,18 @@
 /** Does each section keep its shape, and do its doors still close? Told from the joined boxes. */
 import type { PanelPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { type CaseBox, type CaseRun, type CaseRuns, runsOf } from "../../model/box/case-box.js";
-import type { CaseOutcome } from "../../model/box/case-outcomes.js";
-import { moduliInterval, rackingPowers, trusted } from "../../model/box/trusted.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { sheetModuli } from "../../model/stiffness/sheet-moduli.js";
+import {
+  type CaseBox,
+  type CaseOutcome,
+  type CaseRun,
+  type CaseRuns,
+  moduliInterval,
+  onBothMeshes,
+  type ReviewInput,
+  rackingPowers,
+  runsOf,
+  sheetModuli,
+} from "../../model/index.js";
 import { Force, Length, type ShowStyle, SpringRate } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
@@ -40,8 +47,8 @@ function rackingReply(input: ReviewInput, section: string, runs: CaseRuns): Repl
   const { push, allowedSag } = input.case.demands;
   const of = (run: CaseRun) => run.sections.find((one) => one.section === section)!;
   const softer = of(runs.fine).racking[0] < of(runs.fine).racking[1] ? 0 : 1;
-  const racked = trusted(runs, (run) => push / of(run).racking[softer]);
-  const twist = trusted(runs, (run) => of(run).twist);
+  const racked = onBothMeshes(runs, (run) => push / of(run).racking[softer]);
+  const twist = onBothMeshes(runs, (run) => of(run).twist);
   const { height } = runs.fine.system.model.bodies.find(({ name }) => name === section)!.problem;
   const allowed = Length.si(allowedSag * height);
   const ratio = racked.value / allowed;
@@ -101,8 +108,8 @@ function doorReply(input: ReviewInput, leaf: PanelPart, runs: CaseRuns): Reply {
     );
   if (!worst) throw new RangeError(`no load case tells of ${leaf.id}: give the case casters to stand on`);
   const of = (run: CaseRun): CaseOutcome => run.outcomes.find(({ id }) => id === worst.id)!;
-  const needs = trusted(runs, (run) => lost(of(run)));
-  const square = trusted(runs, (run) => opening(of(run), leaf));
+  const needs = onBothMeshes(runs, (run) => lost(of(run)));
+  const square = onBothMeshes(runs, (run) => opening(of(run), leaf));
   const gap = leaf.leaf!.clearance;
   const ratio = needs.value / gap;
   // A door's gap goes with the racking of its wall.

@@ -1,14 +1,21 @@
 /** What the joined boxes put on casters, latches, hinges and handles, beside what each of them allows. */
 import type { HardwarePart } from "../../design/index.js";
-import { type CaseBox, type CaseRun, type CaseRuns, runsOf } from "../../model/box/case-box.js";
-import type { CaseOutcome, NamedValue } from "../../model/box/case-outcomes.js";
-import type { LinkKind } from "../../model/box/hardware-links.js";
-import { trusted } from "../../model/box/trusted.js";
-import { hardwareStrength } from "../../model/joints/hardware-strength.js";
-import { isKnown, type KnownStrength } from "../../model/joints/known-strength.js";
-import { useInterval } from "../../model/joints/use-interval.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { stackedBalance } from "../../model/travel/balance.js";
+import {
+  type CaseBox,
+  type CaseOutcome,
+  type CaseRun,
+  type CaseRuns,
+  hardwareStrength,
+  isKnown,
+  type KnownStrength,
+  type LinkKind,
+  type NamedValue,
+  onBothMeshes,
+  type ReviewInput,
+  runsOf,
+  stackedBalance,
+  useInterval,
+} from "../../model/index.js";
 import { Force, Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf, withinMesh } from "../amount.js";
@@ -90,7 +97,7 @@ function forceReply(
     mostOf(one, kind)!.value > mostOf(most, kind)!.value ? one : most,
   );
   const { name } = mostOf(worst, kind)!;
-  const force = trusted(runs, (run: CaseRun) => forceOn(run, worst.id, kind, name));
+  const force = onBothMeshes(runs, (run: CaseRun) => forceOn(run, worst.id, kind, name));
   const ratio = force.value / own.strength;
   // The moduli of the sheets hardly move these forces; what is open is what the hardware itself holds.
   const interval = useInterval(Force.si(force.value), own, 1);

@@ -1,15 +1,20 @@
 import type { Cooling } from "../../design/index.js";
-import { AirFlow, airHeat, airNeeded, TemperatureRise } from "../../inside/index.js";
-import { fanThrough } from "../../model/fit-out/cooled.js";
-import { draughtAt } from "../../model/fit-out/draught.js";
-import { sectionHeat } from "../../model/fit-out/heat.js";
-import { outdoorAir } from "../../model/fit-out/outdoors.js";
-import { type HeatLimit, heatLimit, warmSections } from "../../model/fit-out/tenderest.js";
-import { ventsOf } from "../../model/fit-out/vents-of.js";
-import { wallsOf } from "../../model/fit-out/wall-heat.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import { AirFlow, Altitude, airHeat, airNeeded, TemperatureRise } from "../../inside/index.js";
+import {
+  draughtAt,
+  fanThrough,
+  type HeatLimit,
+  heatLimit,
+  outdoorAir,
+  type ReviewInput,
+  sectionHeat,
+  ventsOf,
+  wallsOf,
+  warmSections,
+} from "../../model/index.js";
 import { Power, type Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
+import { styleOf } from "../amount.js";
 import { compared } from "../compared.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
@@ -56,12 +61,18 @@ function airReply(input: ReviewInput, cooling: Cooling, limit: HeatLimit): Reply
     kind: AirFlow,
     asked: ["air that carries the heat away", needed.value],
     there: [cooling.fan ? "air the fan moves" : "air that warmth drives", through.flow],
-    facts: `Of ${Power.show(power, style)} the walls let out ${Power.show(byWalls, style)} once it is as warm inside as it may get; the rest takes ${AirFlow.show(needed.value, style)} of air ${air.words}, and ${mover} ${AirFlow.show(through.flow, style)} through the vents.`,
+    facts: `Of ${Power.show(power, style)} the walls let out ${Power.show(byWalls, style)} once it is as warm inside as it may get; the rest takes ${AirFlow.show(needed.value, style)} of air ${placeWords(input)}, and ${mover} ${AirFlow.show(through.flow, style)} through the vents.`,
     remedy: "Larger vents, further apart, or a fan.",
     because: [...air.because, needed, ...through.because],
     cautions: [heatCaution],
     source: [cite("ashrae", "p. 25.13, eq. 37"), cite("heat-transfer", "heat balance of a stream")],
   });
+}
+
+/** How high the case works: "at 900 m". */
+function placeWords({ case: { services, units } }: ReviewInput): string {
+  const { altitude } = services;
+  return altitude === undefined ? "near the sea" : `at ${Altitude.show(altitude, styleOf({ units }))}`;
 }
 
 /** What the walls pass for each degree: by the log, which counts walls and air together, or reckoned. */

@@ -1,7 +1,6 @@
 import type { ContentPart, PlugRoom } from "../../design/index.js";
 import { cableRoom } from "../../inside/index.js";
-import { roomAt } from "../../model/fit-out/room-at.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import { type ReviewInput, roomAt } from "../../model/index.js";
 import { Length } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { styleOf } from "../amount.js";

@@ -10,8 +10,7 @@ import {
   wireResistance,
   wireSize,
 } from "../../inside/index.js";
-import { loadsOf } from "../../model/fit-out/loads.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import { loadsOf, type ReviewInput } from "../../model/index.js";
 import { Count, Current, Power, Ratio, ratio, Temperature } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { compared } from "../compared.js";

@@ -1,6 +1,5 @@
 import type { Content, ContentPart } from "../../design/index.js";
-import { roomAt } from "../../model/fit-out/room-at.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import { type ReviewInput, roomAt } from "../../model/index.js";
 import { Length, Mass } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { styleOf } from "../amount.js";

@@ -1,4 +1,4 @@
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import type { Finding } from "../finding.js";
 import { airFindings } from "./air-findings.js";
 import { cableFindings } from "./cable-findings.js";

@@ -1,7 +1,12 @@
 import { TemperatureRise, warmWait } from "../../inside/index.js";
-import { type SectionHeat, sectionHeat } from "../../model/fit-out/heat.js";
-import { type HeatLimit, heatLimit, warmSections } from "../../model/fit-out/tenderest.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import {
+  type HeatLimit,
+  heatLimit,
+  type ReviewInput,
+  type SectionHeat,
+  sectionHeat,
+  warmSections,
+} from "../../model/index.js";
 import { Power, Temperature, Time } from "../../quantity/index.js";
 import { styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";

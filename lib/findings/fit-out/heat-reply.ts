@@ -1,12 +1,9 @@
 import { TemperatureRise } from "../../inside/index.js";
-import type { SectionHeat } from "../../model/fit-out/heat.js";
-import type { HeatLimit } from "../../model/fit-out/tenderest.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import type { HeatLimit, RatioInterval, ReviewInput, SectionHeat } from "../../model/index.js";
 import { Temperature } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { compared, criterionWords } from "../compared.js";
-import type { RatioInterval } from "../finding.js";
 import type { Reply } from "../guarded.js";
 
 /** Said with everything about heat. */

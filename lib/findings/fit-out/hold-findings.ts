@@ -1,9 +1,7 @@
 import type { Content, ContentPart, Fastening, Holding } from "../../design/index.js";
 import { groupStrength } from "../../fastening/index.js";
 import { heldPull, heldShear, strapTension } from "../../inside/index.js";
-import { fastenerStrength } from "../../model/joints/fastener-strength.js";
-import { isKnown } from "../../model/joints/known-strength.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import { fastenerStrength, isKnown, type ReviewInput } from "../../model/index.js";
 import { rideShare } from "../../moving/index.js";
 import { Angle, Force, Length, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";

@@ -1,6 +1,6 @@
 import type { Content, SpringMounts } from "../../design/index.js";
 import { Frequency, mountFrequency, shakePassedOn } from "../../inside/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { ratio, SpringRate } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { compared } from "../compared.js";

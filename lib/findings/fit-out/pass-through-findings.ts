@@ -1,6 +1,6 @@
 import type { HardwarePart, PlugRoom } from "../../design/index.js";
 import { cableFill } from "../../inside/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { Area, Length, Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { styleOf } from "../amount.js";

@@ -1,9 +1,6 @@
 import type { ShelfPart } from "../../design/index.js";
 import { gluePull, platformPull } from "../../inside/index.js";
-import { fastenerStrength } from "../../model/joints/fastener-strength.js";
-import { isKnown } from "../../model/joints/known-strength.js";
-import { shelfMass } from "../../model/mass/shelf-mass.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import { fastenerStrength, isKnown, type ReviewInput, shelfMass } from "../../model/index.js";
 import { Force, Length, Moment, Pressure, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { styleOf } from "../amount.js";

@@ -1,7 +1,6 @@
 import type { Battery, Mains, PlugStrip } from "../../design/index.js";
 import { batteryTime, mainsCaution, meanLoad } from "../../inside/index.js";
-import { batteryUnder, loadsOf } from "../../model/fit-out/loads.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import { batteryUnder, loadsOf, type ReviewInput } from "../../model/index.js";
 import { Current, Power, Time } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { compared } from "../compared.js";

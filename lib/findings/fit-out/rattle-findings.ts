@@ -1,8 +1,6 @@
 import type { PanelPart } from "../../design/index.js";
 import { Frequency, panelFrequency, shakePassedOn } from "../../inside/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { panelStiffness } from "../../model/stiffness/panel-stiffness.js";
-import { sheetModuli } from "../../model/stiffness/sheet-moduli.js";
+import { panelStiffness, type ReviewInput, sheetModuli } from "../../model/index.js";
 import { AreaDensity, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { compared } from "../compared.js";

@@ -1,7 +1,7 @@
 import type { Content, PaneClamp, PaneStrip } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { clampPressure, compressionSet, stripGrip } from "../../inside/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { Area, Force, Length, Pressure, Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf } from "../amount.js";

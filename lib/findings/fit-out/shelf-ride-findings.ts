@@ -1,8 +1,6 @@
 import type { ShelfPart } from "../../design/index.js";
 import { Frequency, sagFrequency } from "../../inside/index.js";
-import { roomAt } from "../../model/fit-out/room-at.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { firstSag } from "../../model/stiffness/shelf-sag.js";
+import { firstSag, type ReviewInput, roomAt } from "../../model/index.js";
 import { Length } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf } from "../amount.js";

@@ -1,6 +1,5 @@
 import type { ShelfPart } from "../../design/index.js";
-import { shelfMass } from "../../model/mass/shelf-mass.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import { type ReviewInput, shelfMass } from "../../model/index.js";
 import { handleForce } from "../../moving/index.js";
 import { Force, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";

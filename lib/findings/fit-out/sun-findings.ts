@@ -1,9 +1,13 @@
 import type { Sun } from "../../design/index.js";
 import { Irradiance, TemperatureRise } from "../../inside/index.js";
-import { sectionHeat } from "../../model/fit-out/heat.js";
-import { sunOnSection } from "../../model/fit-out/sun.js";
-import { type HeatLimit, heatLimit, warmSections } from "../../model/fit-out/tenderest.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import {
+  type HeatLimit,
+  heatLimit,
+  type ReviewInput,
+  sectionHeat,
+  sunOnSection,
+  warmSections,
+} from "../../model/index.js";
 import { Power, Temperature } from "../../quantity/index.js";
 import { styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";

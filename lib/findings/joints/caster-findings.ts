@@ -1,11 +1,15 @@
 import type { Fastening, HardwarePart } from "../../design/index.js";
 import { groupPull, groupStrength } from "../../fastening/index.js";
-import { fastenerStrength } from "../../model/joints/fastener-strength.js";
-import { fasteningsOf, hardwareQuestion, oneOfEach } from "../../model/joints/hardware-parts.js";
-import { isKnown, type KnownStrength } from "../../model/joints/known-strength.js";
-import { useInterval } from "../../model/joints/use-interval.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { stackedBalance } from "../../model/travel/balance.js";
+import {
+  fastenerStrength,
+  fasteningsOf,
+  isKnown,
+  type KnownStrength,
+  oneOfEach,
+  type ReviewInput,
+  stackedBalance,
+  useInterval,
+} from "../../model/index.js";
 import { handleForce } from "../../moving/index.js";
 import { Force, Length, Moment, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -13,6 +17,7 @@ import { amount, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Reply, unknown } from "../guarded.js";
 import { verdictOf } from "../verdict.js";
+import { hardwareQuestion } from "./hardware-question.js";
 
 /** A caster that strikes a kerb: pushed sideways as hard as it is borne on, at the height of its wheel. */
 export function casterFindings(input: ReviewInput): readonly Finding[] {

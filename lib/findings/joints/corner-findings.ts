@@ -1,10 +1,14 @@
 import { groupStrength } from "../../fastening/index.js";
-import { fastenerStrength } from "../../model/joints/fastener-strength.js";
-import { fasteningsOf, hardwareQuestion, oneOfEach } from "../../model/joints/hardware-parts.js";
-import { isKnown, type KnownStrength } from "../../model/joints/known-strength.js";
-import { useInterval } from "../../model/joints/use-interval.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { sectionBalance } from "../../model/travel/balance.js";
+import {
+  fastenerStrength,
+  fasteningsOf,
+  isKnown,
+  type KnownStrength,
+  oneOfEach,
+  type ReviewInput,
+  sectionBalance,
+  useInterval,
+} from "../../model/index.js";
 import { handleForce } from "../../moving/index.js";
 import { Force, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -12,6 +16,7 @@ import { amount, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Reply, unknown } from "../guarded.js";
 import { verdictOf } from "../verdict.js";
+import { hardwareQuestion } from "./hardware-question.js";
 
 const notADrop =
   "A real drop is harder than a jolt: this is setting down in a hurry, not falling off a truck.";

@@ -1,8 +1,7 @@
 import { bodyDiameter, type Fastener, type Fastening } from "../../design/index.js";
 import { rivetChoice, rivetSpacing } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { gripLine } from "../../model/joints/joint-stack.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import { gripLine, type ReviewInput } from "../../model/index.js";
 import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf } from "../amount.js";

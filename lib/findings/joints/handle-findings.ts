@@ -1,15 +1,16 @@
 import type { HardwarePart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { fastenerStrength } from "../../model/joints/fastener-strength.js";
 import {
+  endShares,
   type FastenedHardware,
+  fastenerStrength,
   hardwareStrength,
+  isKnown,
+  liftHandles,
+  type ReviewInput,
+  sectionBalance,
   useAlongPanel,
-} from "../../model/joints/hardware-strength.js";
-import { isKnown } from "../../model/joints/known-strength.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { sectionBalance } from "../../model/travel/balance.js";
-import { endShares, liftHandles } from "../../model/travel/handles.js";
+} from "../../model/index.js";
 import { handleForce, pairShares } from "../../moving/index.js";
 import { Force, Mass, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";

@@ -1,17 +1,22 @@
 import type { HardwarePart, PanelPart } from "../../design/index.js";
 import { type CombinedInputs, combinedUse } from "../../fastening/index.js";
-import { fastenerStrength } from "../../model/joints/fastener-strength.js";
-import { fasteningsOf, hardwareQuestion, oneOfEach } from "../../model/joints/hardware-parts.js";
-import { isKnown, type KnownStrength } from "../../model/joints/known-strength.js";
-import { strengthInterval } from "../../model/joints/use-interval.js";
-import { densityOf } from "../../model/mass/masses.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import {
+  densityOf,
+  fastenerStrength,
+  fasteningsOf,
+  isKnown,
+  type KnownStrength,
+  oneOfEach,
+  type ReviewInput,
+  strengthInterval,
+} from "../../model/index.js";
 import { Force, Mass, newton, Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Reply, unknown } from "../guarded.js";
 import { verdictOf } from "../verdict.js";
+import { hardwareQuestion } from "./hardware-question.js";
 
 const leaned = "Somebody will lean on an open door: give it a stay.";
 

@@ -1,10 +1,13 @@
 /** What hangs overhead: its own fasteners, and the second hold that catches it when they let go. */
 import { type ContentPart, type SecondHold, secondHoldOf } from "../../design/index.js";
 import { groupStrength } from "../../fastening/index.js";
-import { fastenerStrength } from "../../model/joints/fastener-strength.js";
-import { isKnown, type KnownStrength } from "../../model/joints/known-strength.js";
-import { strengthInterval } from "../../model/joints/use-interval.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import {
+  fastenerStrength,
+  isKnown,
+  type KnownStrength,
+  type ReviewInput,
+  strengthInterval,
+} from "../../model/index.js";
 import { handleForce, snatchFactor } from "../../moving/index.js";
 import { Force, Length, Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";

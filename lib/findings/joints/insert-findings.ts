@@ -1,10 +1,13 @@
 /** Contents on threaded inserts: they hang on them whichever way the case lies. */
 import type { Content, ContentPart, Face } from "../../design/index.js";
 import { type CombinedInputs, combinedUse } from "../../fastening/index.js";
-import { fastenerStrength } from "../../model/joints/fastener-strength.js";
-import { type FastenerStrength, isKnown } from "../../model/joints/known-strength.js";
-import { strengthInterval } from "../../model/joints/use-interval.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import {
+  type FastenerStrength,
+  fastenerStrength,
+  isKnown,
+  type ReviewInput,
+  strengthInterval,
+} from "../../model/index.js";
 import { handleForce } from "../../moving/index.js";
 import { Force, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";

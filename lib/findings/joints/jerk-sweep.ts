@@ -1,4 +1,4 @@
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { Ratio } from "../../quantity/index.js";
 import { handleFindings } from "./handle-findings.js";
 

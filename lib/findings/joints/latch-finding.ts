@@ -1,14 +1,15 @@
 import type { HardwarePart } from "../../design/index.js";
-import { fastenerStrength } from "../../model/joints/fastener-strength.js";
-import { fasteningsOf } from "../../model/joints/hardware-parts.js";
 import {
   type FastenedHardware,
+  fastenerStrength,
+  fasteningsOf,
   hardwareStrength,
+  isKnown,
+  lowestSection,
+  type ReviewInput,
+  sectionBalance,
   useAlongPanel,
-} from "../../model/joints/hardware-strength.js";
-import { isKnown } from "../../model/joints/known-strength.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { lowestSection, sectionBalance } from "../../model/travel/balance.js";
+} from "../../model/index.js";
 import { handleForce } from "../../moving/index.js";
 import { Force, Mass, Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";

@@ -1,10 +1,13 @@
 import type { Fastening } from "../../design/index.js";
 import { groupStrength } from "../../fastening/index.js";
-import { fastenerStrength } from "../../model/joints/fastener-strength.js";
-import { type FastenerStrength, isKnown } from "../../model/joints/known-strength.js";
-import { useInterval } from "../../model/joints/use-interval.js";
-import { shelfMass } from "../../model/mass/shelf-mass.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import {
+  type FastenerStrength,
+  fastenerStrength,
+  isKnown,
+  type ReviewInput,
+  shelfMass,
+  useInterval,
+} from "../../model/index.js";
 import { handleForce } from "../../moving/index.js";
 import { Force, type Mass, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";

@@ -1,13 +1,19 @@
 /** Do the riveted edges hold the box in shape when it is pushed sideways? */
 import type { Fastening, PanelPart } from "../../design/index.js";
 import { groupStrength, seamForce } from "../../fastening/index.js";
-import type { CaseBox, CaseRun, CaseRuns } from "../../model/box/case-box.js";
-import { type TrustedValue, trusted } from "../../model/box/trusted.js";
-import { fastenerStrength } from "../../model/joints/fastener-strength.js";
-import { isKnown, type KnownStrength } from "../../model/joints/known-strength.js";
-import { useInterval } from "../../model/joints/use-interval.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { sectionBalance } from "../../model/travel/balance.js";
+import {
+  type CaseBox,
+  type CaseRun,
+  type CaseRuns,
+  fastenerStrength,
+  isKnown,
+  type KnownStrength,
+  type MeshedValue,
+  onBothMeshes,
+  type ReviewInput,
+  sectionBalance,
+  useInterval,
+} from "../../model/index.js";
 import { Force, Length, LineLoad, Mass, Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import { type Citation, cite } from "../../source.js";
 import { amount, styleOf, withinMesh } from "../amount.js";
@@ -109,9 +115,12 @@ function boxFlow(
   runs: CaseRuns,
   section: string,
   weight: number,
-): TrustedValue & { readonly name: string; readonly mean: number } {
+): MeshedValue & { readonly name: string; readonly mean: number } {
   const seamsOf = (run: CaseRun) => run.sections.find((one) => one.section === section)!.seams;
   const worst = seamsOf(runs.fine).reduce((most, one) => (one.peak > most.peak ? one : most));
-  const flow = trusted(runs, (run) => weight * seamsOf(run).find(({ name }) => name === worst.name)!.peak);
+  const flow = onBothMeshes(
+    runs,
+    (run) => weight * seamsOf(run).find(({ name }) => name === worst.name)!.peak,
+  );
   return { ...flow, name: worst.name, mean: weight * worst.mean };
 }

@@ -1,5 +1,5 @@
-import type { ReviewInput } from "../../model/review-input.js";
-import { type BusinessReview, hourInWords, jobsInWords } from "../../plan/money/business.js";
+import type { ReviewInput } from "../../model/index.js";
+import { type BusinessReview, hourInWords, jobsInWords } from "../../plan/index.js";
 import { Money, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount } from "../amount.js";

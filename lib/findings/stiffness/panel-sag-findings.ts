@@ -1,12 +1,18 @@
 /** Whether each panel of the case stays stiff, alone on the bench and locked into the box. */
 import type { PanelPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
-import type { CaseBox } from "../../model/box/case-box.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { type LockedSag, lockedSag } from "../../model/stiffness/locked-sag.js";
-import { type PanelSag, panelSag, type SagCase } from "../../model/stiffness/panel-sag.js";
-import { sagInterval } from "../../model/stiffness/sag-interval.js";
-import { type SheetModuli, sheetModuli } from "../../model/stiffness/sheet-moduli.js";
+import {
+  type CaseBox,
+  type LockedSag,
+  lockedSag,
+  type PanelSag,
+  panelSag,
+  type ReviewInput,
+  type SagCase,
+  type SheetModuli,
+  sagInterval,
+  sheetModuli,
+} from "../../model/index.js";
 import { Length, Pressure, Ratio, type ShowStyle, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf, withinMesh } from "../amount.js";

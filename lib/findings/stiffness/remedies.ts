@@ -1,9 +1,14 @@
 /** What could make a panel stiffer, and what each thing buys: thicker sheet, a batten, an opening left out. */
 import type { PanelPart, PlacedOpening } from "../../design/index.js";
 import { type PanelProblem, type TrustedDeflection, trustedDeflection } from "../../fem/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { battenSize, clearBattens, stripMiddles } from "../../model/stiffness/batten-places.js";
-import { hingedProblem, panelNamed } from "../../model/stiffness/bent-panel.js";
+import {
+  battenSize,
+  clearBattens,
+  hingedProblem,
+  panelNamed,
+  type ReviewInput,
+  stripMiddles,
+} from "../../model/index.js";
 import { Area, Length, Mass, Ratio } from "../../quantity/index.js";
 import { styleOf } from "../amount.js";
 

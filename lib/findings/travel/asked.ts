@@ -1,5 +1,6 @@
-import type { ReviewInput } from "../../model/review-input.js";
-import type { Finding, MissingMeasurement } from "../finding.js";
+import type { ReviewInput } from "../../model/index.js";
+import type { MissingMeasurement } from "../../refusal.js";
+import type { Finding } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
 
 /** The measurement to make where a value is missing. */

@@ -1,6 +1,10 @@
-import type { ReviewInput } from "../../model/review-input.js";
-import { type BalanceLine, sectionBalance } from "../../model/travel/balance.js";
-import { endShares, liftAxis } from "../../model/travel/handles.js";
+import {
+  type BalanceLine,
+  endShares,
+  liftAxis,
+  type ReviewInput,
+  sectionBalance,
+} from "../../model/index.js";
 import { balanceMove } from "../../moving/index.js";
 import { Length, type ShowStyle } from "../../quantity/index.js";
 import { cite } from "../../source.js";

@@ -1,5 +1,4 @@
-import type { ReviewInput } from "../../model/review-input.js";
-import { castersOf, standOf } from "../../model/travel/stand.js";
+import { castersOf, type ReviewInput, standOf } from "../../model/index.js";
 import { casterRating, casterStands } from "../../moving/index.js";
 import { Force, Mass, ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";

@@ -1,5 +1,4 @@
-import type { ReviewInput } from "../../model/review-input.js";
-import { halfTowards, pastBase, standOf } from "../../model/travel/stand.js";
+import { halfTowards, pastBase, type ReviewInput, standOf } from "../../model/index.js";
 import { childOnDrawer, edgeLoadLimit } from "../../moving/index.js";
 import { Length, Mass } from "../../quantity/index.js";
 import { cite } from "../../source.js";

@@ -1,7 +1,6 @@
 /** Whether a cradle lined with foam holds a thing on the road: over its rim, into its foam, off its floor, out of it. */
 import type { Content, Holding } from "../../design/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { cushionPoints } from "../../model/travel/cushioned.js";
+import { cushionPoints, type ReviewInput } from "../../model/index.js";
 import { blockingForce, cradlePressure, cradleRim, type RideWay, rideWays } from "../../moving/index.js";
 import { Force, Length, Pressure, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";

@@ -1,14 +1,13 @@
 /** Landing on an edge or a corner, where foam on three faces works at once. */
 import type { Content } from "../../design/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { type CushionedDrop, cushionedFinding, dropCaution } from "../../model/travel/cushioned.js";
+import { type CushionedDrop, cushionedDrop, type ReviewInput } from "../../model/index.js";
 import { cushionRate, springLanding, tiltedCushion } from "../../moving/index.js";
 import { type Area, type Length, Ratio, ratio, SpringRate } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { compared } from "../compared.js";
 import type { Finding } from "../finding.js";
-import { type Question, type Reply, unknown } from "../guarded.js";
-import { dropSource } from "./drop-findings.js";
+import { guarded, type Question, type Reply, unknown } from "../guarded.js";
+import { dropCaution, dropSource } from "./drop-findings.js";
 
 /** Whether each fragile content on foam survives its section falling on an edge or a corner. */
 export function dropEdgeFindings(input: ReviewInput): readonly Finding[] {
@@ -31,7 +30,7 @@ function edgeFinding(input: ReviewInput, content: Content): Finding {
       'measure the foam against its left and right, front and back, and write "sides" and "ends" into its foam';
     return unknown(question, { measure: "the foam beside it", how }, [dropCaution]);
   }
-  return cushionedFinding(input, question, content, (landing) => edgeReply(input, landing, sides, ends));
+  return guarded(question, () => edgeReply(input, cushionedDrop(input, content), sides, ends), [dropCaution]);
 }
 
 interface TiltedLanding {

@@ -1,7 +1,5 @@
 import type { Content, CushionPoint } from "../../design/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { type CushionedDrop, cushionedFinding, dropCaution } from "../../model/travel/cushioned.js";
-import { dropOf } from "../../model/travel/drop-of.js";
+import { type CushionedDrop, cushionedDrop, dropOf, type ReviewInput } from "../../model/index.js";
 import {
   creepAllowance,
   cushionFactor,
@@ -24,7 +22,11 @@ import { type Citation, cite } from "../../source.js";
 import { styleOf } from "../amount.js";
 import { compared } from "../compared.js";
 import type { Finding } from "../finding.js";
-import type { Question, Reply } from "../guarded.js";
+import { guarded, type Question, type Reply } from "../guarded.js";
+
+/** Said of everything that may be dropped. */
+export const dropCaution: string =
+  "A dropped case breaks feet before it breaks instruments: test with sandbags, from a low height first, and nobody within its own height of it.";
 
 /** Whether each fragile content survives a drop of its section on its foam, or is better carried by itself. */
 export function dropFindings(input: ReviewInput): readonly Finding[] {
@@ -41,7 +43,7 @@ function dropFinding(input: ReviewInput, content: Content): Finding {
     subject: name,
     question: `Does the ${name} survive a drop of ${section}?`,
   };
-  return cushionedFinding(input, question, content, (landing) => dropReply(input, landing));
+  return guarded(question, () => dropReply(input, cushionedDrop(input, content)), [dropCaution]);
 }
 
 function dropReply(input: ReviewInput, landing: CushionedDrop): Reply {

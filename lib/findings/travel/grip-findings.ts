@@ -1,7 +1,6 @@
 /** Whether hands fit the handles of each section. */
 
-import type { ReviewInput } from "../../model/review-input.js";
-import { aboutHandles, liftHandles, sectionsWithHandles } from "../../model/travel/handles.js";
+import { liftHandles, type ReviewInput, sectionsWithHandles } from "../../model/index.js";
 import { handRoom, highestGoodBox, widestGoodBox } from "../../moving/index.js";
 import { Length, Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -9,6 +8,7 @@ import { styleOf } from "../amount.js";
 import { compared } from "../compared.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Reply, unknown } from "../guarded.js";
+import { aboutHandles } from "./handle-question.js";
 
 /** Said wherever hands go into handles. */
 export const gripCaution: string =

@@ -1,7 +1,6 @@
 /** Whether everyone who lifts a section has both hands on something. */
 
-import type { ReviewInput } from "../../model/review-input.js";
-import { aboutHandles, handleLine, handlesByEnd, sectionsWithHandles } from "../../model/travel/handles.js";
+import { handleLine, handlesByEnd, type ReviewInput, sectionsWithHandles } from "../../model/index.js";
 import { handRoom, widestGoodBox } from "../../moving/index.js";
 import { Count, Length } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -10,6 +9,7 @@ import { compared } from "../compared.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
 import { gripCaution } from "./grip-findings.js";
+import { aboutHandles } from "./handle-question.js";
 
 /** Count and spacing of the handholds at each end; nothing to ask of a section without handles. */
 export function handholdFindings(input: ReviewInput): readonly Finding[] {

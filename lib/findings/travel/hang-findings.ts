@@ -1,14 +1,13 @@
 /** Whether a section hangs steadily from its handles. */
 
-import type { ReviewInput } from "../../model/review-input.js";
-import { sectionBalance } from "../../model/travel/balance.js";
-import { aboutHandles, handleLine, sectionsWithHandles } from "../../model/travel/handles.js";
+import { handleLine, type ReviewInput, sectionBalance, sectionsWithHandles } from "../../model/index.js";
 import { Length } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { styleOf } from "../amount.js";
 import { compared } from "../compared.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
+import { aboutHandles } from "./handle-question.js";
 
 const hangCaution =
   "A section that balances above its handles rolls over in the hands. Lift it a finger's width first, feet clear, and set it down again if it wants to turn.";

@@ -1,6 +1,5 @@
 import type { Lashing } from "../../design/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { sectionBalance } from "../../model/travel/balance.js";
+import { type ReviewInput, sectionBalance } from "../../model/index.js";
 import {
   blockingForce,
   type RideWay,

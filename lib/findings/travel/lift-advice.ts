@@ -1,6 +1,6 @@
 /** What would make a lift lighter. */
 import type { Content } from "../../design/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { Mass, type ShowStyle } from "../../quantity/index.js";
 
 /** What rides in a section, the heaviest first. */

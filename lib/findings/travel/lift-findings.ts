@@ -1,9 +1,14 @@
 /** Whether the people of the journey can lift each section. */
 
-import type { ReviewInput } from "../../model/review-input.js";
-import { type BalanceLine, sectionBalance } from "../../model/travel/balance.js";
-import { liftOf, limitOf } from "../../model/travel/journey-lift.js";
-import { enoughPeople, teamLoad } from "../../model/travel/team.js";
+import {
+  type BalanceLine,
+  enoughPeople,
+  liftOf,
+  limitOf,
+  type ReviewInput,
+  sectionBalance,
+  teamLoad,
+} from "../../model/index.js";
 import { judgeLift, judgeTeamLift, type LiftVerdict, liftCaution, teamCaution } from "../../moving/index.js";
 import { Mass, Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";

@@ -1,5 +1,4 @@
-import type { ReviewInput } from "../../model/review-input.js";
-import { liftAxis } from "../../model/travel/handles.js";
+import { liftAxis, type ReviewInput } from "../../model/index.js";
 import { Length } from "../../quantity/index.js";
 import { liftFindings } from "./lift-findings.js";
 

@@ -1,6 +1,4 @@
-import type { ReviewInput } from "../../model/review-input.js";
-import { resistanceOf } from "../../model/travel/resistance.js";
-import { standOf } from "../../model/travel/stand.js";
+import { type ReviewInput, resistanceOf, standOf } from "../../model/index.js";
 import { gapDepth, rollingPush, stepPush } from "../../moving/index.js";
 import { Angle, Force, Length, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";

@@ -1,6 +1,6 @@
 /** A push of two people against what they may push without a closer look. */
 
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { pushGuides } from "../../moving/index.js";
 import { Force } from "../../quantity/index.js";
 import type { Citation } from "../../source.js";

@@ -1,8 +1,6 @@
 /** The ramp, up and down. */
 
-import type { ReviewInput } from "../../model/review-input.js";
-import { resistanceOf } from "../../model/travel/resistance.js";
-import { standOf } from "../../model/travel/stand.js";
+import { type ReviewInput, resistanceOf, standOf } from "../../model/index.js";
 import { rampHold, rampSlope, rollingPush, rollingShares } from "../../moving/index.js";
 import { Angle } from "../../quantity/index.js";
 import { cite } from "../../source.js";

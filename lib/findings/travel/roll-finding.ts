@@ -1,6 +1,4 @@
-import type { ReviewInput } from "../../model/review-input.js";
-import { stackedBalance } from "../../model/travel/balance.js";
-import { resistanceOf } from "../../model/travel/resistance.js";
+import { type ReviewInput, resistanceOf, stackedBalance } from "../../model/index.js";
 import { pushGuides, rollingPush } from "../../moving/index.js";
 import { degree, Force } from "../../quantity/index.js";
 import { styleOf } from "../amount.js";

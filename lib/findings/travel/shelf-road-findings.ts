@@ -1,10 +1,13 @@
 /** Whether the joints of shelves and platforms hold when the road pushes them, as it pushes the case. */
 import type { Fastening, ShelfPart } from "../../design/index.js";
 import { groupStrength } from "../../fastening/index.js";
-import { fastenerStrength } from "../../model/joints/fastener-strength.js";
-import { isKnown, type KnownStrength } from "../../model/joints/known-strength.js";
-import { shelfMass } from "../../model/mass/shelf-mass.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import {
+  fastenerStrength,
+  isKnown,
+  type KnownStrength,
+  type ReviewInput,
+  shelfMass,
+} from "../../model/index.js";
 import { type RideWay, rideWays, shelfRide } from "../../moving/index.js";
 import { Force } from "../../quantity/index.js";
 import { cite } from "../../source.js";

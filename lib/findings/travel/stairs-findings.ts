@@ -1,9 +1,6 @@
 /** Whether each section can be carried on the stairs of the journey. */
 
-import type { ReviewInput } from "../../model/review-input.js";
-import { sectionBalance } from "../../model/travel/balance.js";
-import { endShares } from "../../model/travel/handles.js";
-import { judgeShare, limitOf } from "../../model/travel/journey-lift.js";
+import { endShares, judgeShare, limitOf, type ReviewInput, sectionBalance } from "../../model/index.js";
 import { type LoadBetweenTwo, pairShares } from "../../moving/index.js";
 import { Length, Mass } from "../../quantity/index.js";
 import { cite } from "../../source.js";

@@ -1,7 +1,4 @@
-import type { ReviewInput } from "../../model/review-input.js";
-import { standingHeight } from "../../model/travel/balance.js";
-import { leastHalf, standOf } from "../../model/travel/stand.js";
-import { weighedInterval } from "../../model/travel/weighings.js";
+import { leastHalf, type ReviewInput, standingHeight, standOf, weighedInterval } from "../../model/index.js";
 import { halfBaseNeeded, pushLimits, steadinessPush, steadyTilt, tipWays } from "../../moving/index.js";
 import { Angle, Force, Length, metre, type Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";

@@ -1,8 +1,6 @@
 /** Whether a team of the journey is good for each section as a team, beside each share by itself. */
 
-import type { ReviewInput } from "../../model/review-input.js";
-import { sectionBalance } from "../../model/travel/balance.js";
-import { judgeShare, limitOf } from "../../model/travel/journey-lift.js";
+import { judgeShare, limitOf, type ReviewInput, sectionBalance } from "../../model/index.js";
 import { teamCaution, teamLimit } from "../../moving/index.js";
 import { Mass } from "../../quantity/index.js";
 import { cite } from "../../source.js";

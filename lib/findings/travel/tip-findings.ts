@@ -1,6 +1,11 @@
-import type { ReviewInput } from "../../model/review-input.js";
-import { lowestSection, standingHeight } from "../../model/travel/balance.js";
-import { halfTowards, leastHalf, standOf } from "../../model/travel/stand.js";
+import {
+  halfTowards,
+  leastHalf,
+  lowestSection,
+  type ReviewInput,
+  standingHeight,
+  standOf,
+} from "../../model/index.js";
 import {
   allowedGust,
   ballastNeeded,

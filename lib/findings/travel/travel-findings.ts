@@ -1,4 +1,4 @@
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import type { Finding } from "../finding.js";
 import { balanceFindings } from "./balance-findings.js";
 import { casterFinding } from "./caster-finding.js";

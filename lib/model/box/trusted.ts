@@ -1,8 +1,8 @@
 /** A value of the box model with what the mesh and the builder's measured moduli leave open about it. */
 import { meshChange } from "../../fem/index.js";
-import type { RatioInterval } from "../../findings/finding.js";
 import { spread, type Uncertainties } from "../../measure/index.js";
 import { Ratio } from "../../quantity/index.js";
+import type { RatioInterval } from "../ratio-interval.js";
 import type { ReviewInput } from "../review-input.js";
 import type { ModuliShares } from "../stiffness/panel-sheet.js";
 import { sheetModuli } from "../stiffness/sheet-moduli.js";
@@ -10,7 +10,7 @@ import { type CaseRun, type CaseRuns, larger } from "./case-box.js";
 import type { SectionStiffness } from "./section-stiffness.js";
 
 /** A value with its doubt. */
-export interface TrustedValue {
+export interface MeshedValue {
   readonly value: number;
   /** Change from the rougher mesh, as a share. */
   readonly meshError: Ratio;
@@ -21,7 +21,7 @@ export interface TrustedValue {
  *
  * @param of reads it from one run
  */
-export function trusted({ fine, rough }: CaseRuns, of: (run: CaseRun) => number): TrustedValue {
+export function onBothMeshes({ fine, rough }: CaseRuns, of: (run: CaseRun) => number): MeshedValue {
   const [value, rougher] = [of(fine), of(rough)];
   return { value, meshError: meshChange(value, rougher) };
 }

@@ -1,4 +1,3 @@
-import { styleOf } from "../../findings/amount.js";
 import type { WorkedLine } from "../../formula.js";
 import { Altitude, airThinness } from "../../inside/index.js";
 import { Density, type Ratio } from "../../quantity/index.js";
@@ -13,8 +12,6 @@ export interface OutdoorAir {
   readonly thinness: Ratio;
   readonly density: Density;
   readonly because: readonly WorkedLine[];
-  /** For an answer: "at 900 m". */
-  readonly words: string;
 }
 
 /** The air at the height that the case file names, or near the sea. */
@@ -25,6 +22,5 @@ export function outdoorAir(input: ReviewInput): OutdoorAir {
     thinness: line.value,
     density: Density.si(seaAir * line.value),
     because: altitude === undefined ? [] : [line],
-    words: altitude === undefined ? "near the sea" : `at ${Altitude.show(altitude, styleOf(input.case))}`,
   };
 }

@@ -1,6 +1,6 @@
 import type { Content } from "../../design/index.js";
-import type { MissingMeasurement } from "../../findings/finding.js";
 import type { Temperature } from "../../quantity/index.js";
+import type { MissingMeasurement } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** How warm a section may get. */

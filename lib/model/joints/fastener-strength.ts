@@ -1,5 +1,5 @@
 import { type Fastening, type PullTest, type SheetStock, sheetPieces } from "../../design/index.js";
-import type { MissingMeasurement } from "../../findings/finding.js";
+import type { MissingMeasurement } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 import { computedStrength } from "./computed-strength.js";
 import { endsBehind } from "./joint-stack.js";

@@ -9,13 +9,12 @@ import {
 } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { species } from "../../material/index.js";
-import { holeFor } from "../../plan/schedule.js";
 import type { Force, Length, SpringRate } from "../../quantity/index.js";
 import { densityOf } from "../mass/masses.js";
 import type { ReviewInput } from "../review-input.js";
 import { indoorMoisture, shearLine } from "./computed-strength.js";
 import { fastenerStrength, sheetUnder } from "./fastener-strength.js";
-import { gripOf } from "./joint-stack.js";
+import { gripOf, holeFor } from "./joint-stack.js";
 import { isKnown } from "./known-strength.js";
 
 /** One way to give, with the load it takes. */

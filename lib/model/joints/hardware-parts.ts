@@ -1,6 +1,5 @@
 /** Pieces of hardware that findings ask about, and what fastens them. */
 import type { Fastening, HardwarePart } from "../../design/index.js";
-import type { Question } from "../../findings/guarded.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** Hardware of one duty, a representative of each item and section. */
@@ -15,10 +14,4 @@ export function oneOfEach(input: ReviewInput, duty: HardwarePart["item"]["duty"]
 /** The fastener groups that hold a piece of hardware. */
 export function fasteningsOf({ id }: HardwarePart, { parts }: ReviewInput): readonly Fastening[] {
   return parts.fastenings.filter(({ holds }) => holds === id);
-}
-
-/** A question about one item of a section. */
-export function hardwareQuestion(kind: string, { stock, section }: HardwarePart, words: string): Question {
-  const subject = `${stock.name} of ${section}`;
-  return { id: `joints.${kind}.${section}.${stock.name}`, topic: "joints", subject, question: words };
 }

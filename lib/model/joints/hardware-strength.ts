@@ -1,9 +1,10 @@
 /** What a piece of hardware itself allows, and what it comes to with its fasteners. */
 import type { Fastening, HardwarePart } from "../../design/index.js";
 import { groupShear, groupStrength, type Position } from "../../fastening/index.js";
-import type { MissingMeasurement, RatioInterval } from "../../findings/finding.js";
 import type { WorkedLine } from "../../formula.js";
 import { type Force, newton, type Ratio, ratio } from "../../quantity/index.js";
+import type { MissingMeasurement } from "../../refusal.js";
+import type { RatioInterval } from "../ratio-interval.js";
 import type { ReviewInput } from "../review-input.js";
 import { type KnownStrength, testedStrength } from "./known-strength.js";
 import { strengthInterval } from "./use-interval.js";

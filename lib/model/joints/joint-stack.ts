@@ -1,6 +1,6 @@
 /** What one group of fasteners closes, and with what. */
 import type { Fastener, Fastening } from "../../design/index.js";
-import { gripNeeded, washerAtBack } from "../../fastening/index.js";
+import { gripNeeded, rivetHole, washerAtBack } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { Length } from "../../quantity/index.js";
 
@@ -32,4 +32,12 @@ export function gripOf(fastening: Fastening): Length {
 /** Washers of a group. */
 export function washersOf(fastening: Fastening): number {
   return takesWasher(fastening) ? fastening.count : 0;
+}
+
+/** A bolt takes its own size and half a millimetre; a rivet beyond the rule's range is drilled by its maker's word. */
+export function holeFor({ kind, diameter, insertHole }: Fastener): Length | undefined {
+  if (kind === "insert") return insertHole;
+  if (kind === "bolt") return Length.si(diameter + 0.0005);
+  if (kind === "screw" || diameter < 0.002 || diameter > 0.007) return undefined;
+  return rivetHole({ body: diameter }).drill;
 }

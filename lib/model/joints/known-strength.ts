@@ -1,9 +1,9 @@
 /** Strengths and where they are known from. */
 
-import type { MissingMeasurement } from "../../findings/finding.js";
 import type { WorkedLine } from "../../formula.js";
 import { characteristicStrength, type Uncertainty } from "../../measure/index.js";
 import type { Force } from "../../quantity/index.js";
+import type { MissingMeasurement } from "../../refusal.js";
 
 /** A strength, with its scatter where the builder's own tests tell it. */
 export interface KnownStrength {

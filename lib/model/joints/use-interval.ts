@@ -1,6 +1,6 @@
-import type { RatioInterval } from "../../findings/finding.js";
 import { type DrawnSpread, monteCarlo, type Uncertainty } from "../../measure/index.js";
 import { Force, Ratio, ratio } from "../../quantity/index.js";
+import type { RatioInterval } from "../ratio-interval.js";
 import type { KnownStrength } from "./known-strength.js";
 
 /**

@@ -8,10 +8,10 @@ import {
   sheetPieces,
 } from "../../design/index.js";
 import { measuredMean, sheetDensity } from "../../measure/index.js";
-import { ratesOf } from "../../plan/buying/adhesive-needs.js";
 import { Density, Length, Mass } from "../../quantity/index.js";
 import { keptFor } from "../kept.js";
 import type { ReviewInput } from "../review-input.js";
+import { ratesOf } from "./adhesive-rates.js";
 
 /** What part of the case a mass belongs to. */
 export type MassGroup = "panels" | "facings" | "glue" | "edges" | "hardware" | "fasteners" | "contents";

@@ -8,9 +8,9 @@ import {
   meshedPanelProblem,
   type Sheet,
 } from "../../fem/index.js";
-import type { RatioInterval } from "../../findings/finding.js";
 import { spread, type Uncertainties } from "../../measure/index.js";
 import { Pressure, Ratio } from "../../quantity/index.js";
+import type { RatioInterval } from "../ratio-interval.js";
 import type { KnownModulus } from "./known-modulus.js";
 import { type SagCase, sagInputs } from "./panel-sag.js";
 

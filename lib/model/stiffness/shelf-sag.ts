@@ -1,32 +1,12 @@
 import type { Shelf, ShelfPart } from "../../design/index.js";
-import { fineAmount, showFine, styleOf } from "../../findings/amount.js";
-import type { Finding } from "../../findings/finding.js";
-import { guarded, type Reply } from "../../findings/guarded.js";
-import { verdictOf } from "../../findings/verdict.js";
 import type { WorkedLine } from "../../formula.js";
 import { type CreepCase, creepFactor } from "../../material/index.js";
 import { edgePlateUniform, longTermSag, type PlateEdges } from "../../mechanics/index.js";
-import { Length, Pressure, ratio, standardGravity } from "../../quantity/index.js";
-import { cite } from "../../source.js";
+import { Length, Pressure, standardGravity } from "../../quantity/index.js";
 import { shelfMass } from "../mass/shelf-mass.js";
 import type { ReviewInput } from "../review-input.js";
 import { panelStiffness } from "./panel-stiffness.js";
 import { sheetModuli } from "./sheet-moduli.js";
-
-/** Whether each shelf stays straight under what it carries, after years. */
-export function shelfSagFindings(input: ReviewInput): readonly Finding[] {
-  return input.parts.shelves.map((part) =>
-    guarded(
-      {
-        id: `stiffness.shelf.${part.shelf.name}`,
-        topic: "stiffness",
-        subject: part.shelf.name,
-        question: `Will the ${part.shelf.name} stay straight under what it carries, after years?`,
-      },
-      () => shelfReply(part, input),
-    ),
-  );
-}
 
 /** Sag of a shelf when what it carries is put on it, with the worked lines. */
 export function firstSag(
@@ -45,27 +25,31 @@ export function firstSag(
   return { sag: plate.value.largestDeflection, because: [because, plate] };
 }
 
-function shelfReply(part: ShelfPart, input: ReviewInput): Reply {
+/** How far a shelf sags, new and in the end, and what is allowed. */
+export interface ShelfSag {
+  /** When what it carries is put on it. */
+  readonly first: Length;
+  /** After years under it. */
+  readonly later: Length;
+  /** The allowed share of its span. */
+  readonly allowed: Length;
+  readonly because: readonly WorkedLine[];
+}
+
+/**
+ * Sag of a shelf under what it carries, after years.
+ *
+ * @throws RangeError where a formula refuses its inputs
+ */
+export function shelfSag(part: ShelfPart, input: ReviewInput): ShelfSag {
   const { panel, shelf } = part;
   const { demands } = input.case;
   const { sag: first, because } = firstSag(part, input);
   const creep = creepFactor.worked({ material: creepCase(demands.climate) });
   const later = longTermSag.worked({ lasting: first, passing: Length.si(0), creepFactor: creep.value });
-  const allowed = Length.si(
-    demands.allowedSag * (shelf.support === "back only" ? panel.height : panel.width),
-  );
-  const used = ratio(later.value / allowed);
-  const style = styleOf(input.case);
-  return {
-    verdict: verdictOf(used),
-    answer: `It sags ${showFine(first, style)} when loaded and ${showFine(later.value, style)} after years; ${showFine(allowed, style)} is allowed.`,
-    demand: fineAmount("sag after years", later.value),
-    capacity: fineAmount("allowed sag", allowed),
-    ratio: used,
-    because: [...because, creep, later],
-    cautions: [],
-    source: [cite("common-practice", "allowed sag as a share of the span")],
-  };
+  const span = shelf.support === "back only" ? panel.height : panel.width;
+  const allowed = Length.si(demands.allowedSag * span);
+  return { first, later: later.value, allowed, because: [...because, creep, later] };
 }
 
 /** Everything on the shelf spread over it, and its own weight. */

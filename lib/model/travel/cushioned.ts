@@ -1,16 +1,11 @@
 /** A content on its foam: the curve that holds for it, and how hard it is stopped. */
 import type { Content, CushionPoint, FoamBed } from "../../design/index.js";
-import type { Finding, MissingMeasurement } from "../../findings/finding.js";
-import { guarded, type Question, type Reply, unknown } from "../../findings/guarded.js";
 import { type Handling, readCushionCurve, staticStress } from "../../moving/index.js";
 import { Area, Length, type Ratio } from "../../quantity/index.js";
+import { type MissingMeasurement, Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 import { sectionBalance } from "./balance.js";
 import { type DropLine, dropOf } from "./drop-of.js";
-
-/** Said of everything that may be dropped. */
-export const dropCaution: string =
-  "A dropped case breaks feet before it breaks instruments: test with sandbags, from a low height first, and nobody within its own height of it.";
 
 /** All that was measured on a foam of one thickness. */
 export function cushionPoints(
@@ -48,29 +43,31 @@ export interface CushionedDrop {
   readonly landed: ReturnType<typeof readCushionCurve.worked>;
 }
 
-/** Answers a question about a content's landing, or names what is missing for it. */
-export function cushionedFinding(
-  input: ReviewInput,
-  question: Question,
-  content: Content,
-  reply: (landing: CushionedDrop) => Reply,
-): Finding {
+/**
+ * A content dropped with its section on its foam.
+ *
+ * @throws Refusal that names what is missing to know it
+ */
+export function cushionedDrop(input: ReviewInput, content: Content): CushionedDrop {
   const { handling } = input.case.journey;
   const { fragility, foam } = content.needs;
-  if (fragility === undefined) return unknown(question, missing.fragility, [dropCaution]);
-  if (handling === undefined) return unknown(question, missing.handling, [dropCaution]);
-  if (foam === undefined) return unknown(question, missing.foam, [dropCaution]);
-  return guarded(question, () => {
-    const drop = dropOf(sectionBalance(input, content.section).value.mass, handling);
-    const curve = curveFor(input, foam, drop.value);
-    const area = Area.si(foam.padWidth * foam.padDepth);
-    const stress = staticStress.worked({ mass: content.mass, area });
-    const landed = readCushionCurve.worked({ points: curve, stress: stress.value });
-    return reply({ content, fragility, foam, handling, drop, curve, stress, landed });
-  }, [dropCaution]);
+  if (fragility === undefined) throw needed(content, "fragility");
+  if (handling === undefined) throw needed(content, "handling");
+  if (foam === undefined) throw needed(content, "foam");
+  const drop = dropOf(sectionBalance(input, content.section).value.mass, handling);
+  const curve = curveFor(input, foam, drop.value);
+  const area = Area.si(foam.padWidth * foam.padDepth);
+  const stress = staticStress.worked({ mass: content.mass, area });
+  const landed = readCushionCurve.worked({ points: curve, stress: stress.value });
+  return { content, fragility, foam, handling, drop, curve, stress, landed };
 }
 
-const missing: Readonly<Record<"fragility" | "handling" | "foam", MissingMeasurement>> = {
+function needed({ name }: Content, what: keyof typeof missing): Refusal {
+  const would = missing[what];
+  return new Refusal(`drop of the ${name}: ${would.measure} is not known`, would);
+}
+
+const missing = {
   fragility: {
     measure: "the deceleration it survives",
     how: 'ask its maker, or take 25 g for an instrument nobody knows, and write "stands g" into its needs',
@@ -80,4 +77,4 @@ const missing: Readonly<Record<"fragility" | "handling" | "foam", MissingMeasure
     measure: "the foam under it",
     how: "choose a foam of cushion-curves.csv, its thickness and the sides of the pad, or carry it by itself",
   },
-};
+} as const satisfies Readonly<Record<string, MissingMeasurement>>;

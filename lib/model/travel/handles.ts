@@ -1,6 +1,5 @@
 /** The handles a section is lifted by: where its two ends are, and how the weight lies between them. */
 import type { HardwarePart } from "../../design/index.js";
-import type { Question } from "../../findings/guarded.js";
 import type { LoadBetweenTwo } from "../../moving/index.js";
 import { degree, Length, type Mass } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
@@ -16,11 +15,6 @@ export function sectionsWithHandles(input: ReviewInput): readonly string[] {
   return input.parts.sections
     .map(({ name }) => name)
     .filter((section) => liftHandles(input, section).length > 0);
-}
-
-/** A question about the handles of a section. */
-export function aboutHandles(id: string, section: string, question: string): Question {
-  return { id: `travel.${id}.${section}`, topic: "travel", subject: `handles of ${section}`, question };
 }
 
 /** The two ends of a section that has handles at both. */

@@ -1,23 +1,23 @@
 /** What it takes to keep the case rolling: by the floor, and by the wheel where that is more. */
 
-import type { Reply } from "../../findings/guarded.js";
+import type { WorkedLine } from "../../formula.js";
 import { rollingShares, wheelResistance } from "../../moving/index.js";
 import type { Ratio } from "../../quantity/index.js";
 import { type Citation, cite } from "../../source.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** Push over weight, on the level. */
-export interface Resistance {
+export interface RollingResistance {
   readonly share: Ratio;
   /** The wheel's line, where tread and diameter are known. */
-  readonly because: Reply["because"];
+  readonly because: readonly WorkedLine[];
   readonly source: Citation;
   /** What decides, in words. */
   readonly words: string;
 }
 
 /** The larger of what the floor asks and what the wheel asks; of the floor alone where nobody looked at the wheel. */
-export function resistanceOf({ case: { journey } }: ReviewInput): Resistance {
+export function resistanceOf({ case: { journey } }: ReviewInput): RollingResistance {
   const { tread, wheel, floor } = journey;
   const byFloor = floor === "even" ? rollingShares.good : rollingShares.uneven;
   const onFloor = { share: byFloor.share, source: byFloor.source, words: `an ${floor} floor` };

@@ -1,8 +1,8 @@
 /** What the builder's weighings of offcuts leave open, and what that does to anything reckoned from the masses. */
 
-import type { RatioInterval } from "../../findings/finding.js";
 import { measuredMean, sheetDensity, studentFactor } from "../../measure/index.js";
 import { Mass, ratio } from "../../quantity/index.js";
+import type { RatioInterval } from "../ratio-interval.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** A material whose density was weighed at least twice. */

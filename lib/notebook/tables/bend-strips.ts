@@ -1,8 +1,8 @@
 /** Bent strips in the notebook about the builder's own stock: points, residuals, moduli. */
 import type { BendTest } from "../../design/index.js";
-import { type KnownModulus, modulusHalfWidth, sheetModuli, sheetPiecesBent } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { bentStrips, lineFit, residuals, type SpannedPiece, type SpreadResult } from "../../measure/index.js";
+import { type KnownModulus, modulusHalfWidth, sheetModuli, sheetPiecesBent } from "../../model/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Force, Length, Pressure, ratio, showNumber } from "../../quantity/index.js";
 

@@ -1,14 +1,8 @@
 /** How a panel bends, drawn, and what would make it stiffer, for the notebook on stiffness. */
 import { contourPieces, trustedDeflection, usualFineness } from "../../fem/index.js";
-import {
-  hingedProblem,
-  panelNamed,
-  panelRemedies,
-  showFine,
-  showMeshError,
-  styleOf,
-} from "../../findings/index.js";
+import { panelRemedies, showFine, showMeshError, styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
+import { hingedProblem, panelNamed } from "../../model/index.js";
 import { type DrawingMark, type DrawingView, drawing, type TableView, tableOf } from "../../page/index.js";
 import { Length, Mass, Ratio, ratio } from "../../quantity/index.js";
 import { panelDrawing } from "./stiffness.js";

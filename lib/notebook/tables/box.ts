@@ -1,5 +1,7 @@
 /** The case as joined boxes, for the notebook on stiffness: a table of its load cases, and a picture of it racked. */
 import { meshChange } from "../../fem/index.js";
+import { showFine, showMeshError, styleOf } from "../../findings/index.js";
+import type { Job } from "../../job/index.js";
 import {
   type CaseOutcome,
   type CaseRuns,
@@ -8,11 +10,7 @@ import {
   movedOutlines,
   type NamedValue,
   runsOf,
-  showFine,
-  showMeshError,
-  styleOf,
-} from "../../findings/index.js";
-import type { Job } from "../../job/index.js";
+} from "../../model/index.js";
 import {
   type DrawingMark,
   type DrawingView,

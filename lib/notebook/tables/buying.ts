@@ -1,8 +1,8 @@
 /** Tables, drawings, chart rows and the answer of the notebook that asks what to buy and how to cut it. */
 import type { CutSheet, SheetPlan } from "../../cutting/index.js";
-import { boughtOf, kerfSweep } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { type DrawingView, type TableView, tableOf } from "../../page/index.js";
+import { boughtOf, kerfSweep } from "../../plan/index.js";
 import { addMoney, Length, Money, mm } from "../../quantity/index.js";
 import {
   barCutsDrawing,

@@ -1,7 +1,8 @@
 /** From how high the sections and the fragile things are dropped, by who handles them. */
 
-import { dropOf, handlingsOf, sectionBalance, styleOf } from "../../findings/index.js";
+import { styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
+import { dropOf, handlingsOf, sectionBalance } from "../../model/index.js";
 import { type Handling, heaviestTransitCase, transitDrop } from "../../moving/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Length, Mass } from "../../quantity/index.js";

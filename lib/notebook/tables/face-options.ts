@@ -1,8 +1,9 @@
 /** Laminates with adhesives side by side: cost, mass and stiffness of a finished square metre. */
 
-import { type FaceOption, faceOptions, styleOf } from "../../findings/index.js";
+import { styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
+import { type FaceOption, faceOptions } from "../../plan/index.js";
 import { Area, AreaDensity, Money, Ratio, timesMoney } from "../../quantity/index.js";
 
 /** One option's cost of a finished square metre, in parts. */

@@ -1,9 +1,10 @@
 /** One fastener every way it can give, a hand off the middle of a handle, and rivets counted before any edge. */
 import type { Fastening } from "../../design/index.js";
 import { rivetCount } from "../../fastening/index.js";
-import { fastenerWays, offMiddle, showFine, styleOf } from "../../findings/index.js";
+import { showFine, styleOf } from "../../findings/index.js";
 import type { WorkedLine } from "../../formula.js";
 import type { Job } from "../../job/index.js";
+import { fastenerWays, offMiddle } from "../../model/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Force, Length, Ratio, SpringRate } from "../../quantity/index.js";
 

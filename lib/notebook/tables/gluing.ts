@@ -1,9 +1,10 @@
 /** Glue to buy, the plan for gluing, and what heat and dry air do to a faced panel. */
 import { solventCautions } from "../../bonding/index.js";
-import { adhesiveLine, facingStresses, type GluedClimate, gluePlans, styleOf } from "../../findings/index.js";
+import { styleOf } from "../../findings/index.js";
 import type { WorkedLine } from "../../formula.js";
 import type { Job } from "../../job/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
+import { adhesiveLine, facingStresses, type GluedClimate, gluePlans } from "../../plan/index.js";
 import { Area, Length, Money, Pressure, Ratio, Temperature, Time, Volume } from "../../quantity/index.js";
 
 /** Adhesive to buy for the whole case. */

@@ -1,8 +1,8 @@
 /** Temperatures and ways out of the heat, for the notebook about what rides inside. */
 
-import { dayOfHeat, heatLimit, heatPaths, sectionHeat } from "../../findings/index.js";
 import { HeatConductance, TemperatureRise, warmUp } from "../../inside/index.js";
 import type { Job } from "../../job/index.js";
+import { dayOfHeat, heatLimit, heatPaths, sectionHeat } from "../../model/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { hour, Power, Ratio, Temperature, Time } from "../../quantity/index.js";
 import type { Limit } from "../chart-parts.js";

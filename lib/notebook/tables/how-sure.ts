@@ -1,8 +1,9 @@
 /** What all measurements together leave open about an answer, for the notebook about the builder's own stock. */
 
-import { measuredReview, type ReviewInput, sectionBalance, styleOf } from "../../findings/index.js";
+import { measuredReview, styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { type Correlation, monteCarlo, type ScatterShare, spread } from "../../measure/index.js";
+import { type ReviewInput, sectionBalance } from "../../model/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Mass, Ratio, ratio } from "../../quantity/index.js";
 

@@ -1,5 +1,7 @@
 /** Tables, chart rows and the answer of the notebook about what rides inside. */
 
+import { styleOf } from "../../findings/index.js";
+import type { Job } from "../../job/index.js";
 import {
   curveFor,
   type Drop,
@@ -8,9 +10,7 @@ import {
   type ProtectedOrRemoved,
   protectedOrRemoved,
   sectionBalance,
-  styleOf,
-} from "../../findings/index.js";
-import type { Job } from "../../job/index.js";
+} from "../../model/index.js";
 import { staticStress } from "../../moving/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Area, Length, Mass, Power, Pressure, Ratio } from "../../quantity/index.js";

@@ -1,6 +1,5 @@
 /** Weights, kerfs and glue of the notebook about the builder's own stock, and its answer. */
 import type { SheetStock } from "../../design/index.js";
-import { modulusHalfWidth, sheetModuli } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import {
   kerfFromCuts,
@@ -9,6 +8,7 @@ import {
   sheetDensity,
   spreadTrialRate,
 } from "../../measure/index.js";
+import { modulusHalfWidth, sheetModuli } from "../../model/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { AreaDensity, Density, Length, Pressure, Ratio } from "../../quantity/index.js";
 

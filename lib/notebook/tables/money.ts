@@ -1,5 +1,8 @@
 /** Tables, chart rows and the answer of the notebook that asks what it costs and when it pays. */
 
+import type { Job } from "../../job/index.js";
+import { groupBill } from "../../money/index.js";
+import { type SentenceView, type TableView, tableOf } from "../../page/index.js";
 import {
   cashOverTime,
   hourInWords,
@@ -7,10 +10,7 @@ import {
   jobsInWords,
   sharingRule,
   workTimes,
-} from "../../findings/index.js";
-import type { Job } from "../../job/index.js";
-import { groupBill } from "../../money/index.js";
-import { type SentenceView, type TableView, tableOf } from "../../page/index.js";
+} from "../../plan/index.js";
 import { Money, ratio, showNumber, Time } from "../../quantity/index.js";
 import { billGroupTable, billTable, ruleOf } from "../../recipe/index.js";
 import { outlaysOf } from "./payback.js";

@@ -1,5 +1,7 @@
 /** Mass in every state, shares of a lift, and the lean in every direction: rows for the outside notebook. */
 
+import { styleOf } from "../../findings/index.js";
+import type { Job } from "../../job/index.js";
 import {
   judgeShare,
   limitOf,
@@ -8,10 +10,8 @@ import {
   standingHeight,
   standOf,
   statesOfMass,
-  styleOf,
   teamLoad,
-} from "../../findings/index.js";
-import type { Job } from "../../job/index.js";
+} from "../../model/index.js";
 import { Inertia, teamShares, toppleDirections } from "../../moving/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Angle, Length, Mass, showNumber } from "../../quantity/index.js";

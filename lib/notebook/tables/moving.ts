@@ -1,7 +1,8 @@
 /** Tables, chart rows and the answer of the notebook that asks about lifting, rolling and tipping. */
 
-import { liftAxis, liftSweep, type MassGroup } from "../../findings/index.js";
+import { liftSweep } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
+import { liftAxis, type MassGroup } from "../../model/index.js";
 import { Length, Mass } from "../../quantity/index.js";
 import { mostWanting, tallySentence } from "./tally.js";
 

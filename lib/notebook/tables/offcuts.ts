@@ -1,8 +1,8 @@
 /** Tables of what else would do: set-ups of the bars, laminate off a roll, an offcut of ply. */
 
-import { type Offcut, offcutUse, rollLengths } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
+import { type Offcut, offcutUse, rollLengths } from "../../plan/index.js";
 import { Area, Length, Money } from "../../quantity/index.js";
 
 /** How many different bars each extrusion is cut into, and the fewest that any plan of this cost can do with. */

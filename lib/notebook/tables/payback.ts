@@ -1,5 +1,7 @@
 /** Chart rows and tables of how sure payback is, and of what decides it. */
 
+import type { Job } from "../../job/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
 import {
   doubtsInWords,
   doubtsOf,
@@ -9,9 +11,7 @@ import {
   paybackChances,
   paybackSwings,
   swingOf,
-} from "../../findings/index.js";
-import type { Job } from "../../job/index.js";
-import { type TableView, tableOf } from "../../page/index.js";
+} from "../../plan/index.js";
 import { Money, type Ratio, ratio, showNumber } from "../../quantity/index.js";
 
 /** Chance of having paid the case, in plain numbers. */

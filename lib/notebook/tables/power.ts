@@ -1,8 +1,8 @@
 /** Loads, currents and run time, for the notebook about what rides inside. */
 
-import { batteryUnder, loadsOf } from "../../findings/index.js";
 import { batteryTime, inrushCurrent, loadCurrent } from "../../inside/index.js";
 import type { Job } from "../../job/index.js";
+import { batteryUnder, loadsOf } from "../../model/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Current, Power, Ratio, ratio, Time } from "../../quantity/index.js";
 

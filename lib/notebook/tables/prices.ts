@@ -1,5 +1,7 @@
 /** Chart rows and tables of other material and other prices. */
 
+import type { Job } from "../../job/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
 import {
   billOf,
   businessReview,
@@ -8,9 +10,7 @@ import {
   materialOptions,
   pricedItems,
   priceWhatIf,
-} from "../../findings/index.js";
-import type { Job } from "../../job/index.js";
-import { type TableView, tableOf } from "../../page/index.js";
+} from "../../plan/index.js";
 import { addMoney, Money, timesMoney } from "../../quantity/index.js";
 
 /** One choice of material with the range it is left, in plain numbers. */

@@ -1,7 +1,7 @@
 /** The recipe of a job, for its notebook and for the files beside the book. */
 
-import { workTimes } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
+import { workTimes } from "../../plan/index.js";
 import { type Recipe, writeRecipe } from "../../recipe/index.js";
 
 /** Writes the recipe from everything the job knows. */

@@ -1,8 +1,9 @@
 /** The schedule of fasteners: a table and a drawing a panel, totals to buy, minutes to set them. */
 
-import { fastenerSchedule, fastenerTotals, styleOf } from "../../findings/index.js";
+import { styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { type DrawingView, type TableView, tableOf } from "../../page/index.js";
+import { fastenerSchedule, fastenerTotals } from "../../plan/index.js";
 import { Length, Money, type ShowStyle, Time } from "../../quantity/index.js";
 import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
 

@@ -1,7 +1,8 @@
 /** Tables, chart rows and the answer of the notebook that asks whether thin ply stays stiff. */
 import type { PanelPart } from "../../design/index.js";
-import { battenTrials, type Finding, sagTrials, styleOf } from "../../findings/index.js";
+import { type Finding, styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
+import { battenTrials, sagTrials } from "../../model/index.js";
 import { type DrawingView, type TableView, tableOf, verdictWords } from "../../page/index.js";
 import { Length, mm, Ratio, ratio } from "../../quantity/index.js";
 import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";

@@ -1,9 +1,9 @@
 /** Tables of the other trials a builder makes. */
 
-import { facingModuli } from "../../findings/index.js";
 import { fitWarmUp, TemperatureRise } from "../../inside/index.js";
 import type { Job } from "../../job/index.js";
 import { characteristicStrength, tiltFriction, timePerPiece, twistedSamples } from "../../measure/index.js";
+import { facingModuli } from "../../model/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Force, Pressure, Ratio, ratio, showNumber, Time } from "../../quantity/index.js";
 import { type BendResidual, residualsOf, spreadText } from "./bend-strips.js";

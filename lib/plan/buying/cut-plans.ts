@@ -21,7 +21,7 @@ import {
   type SheetStock,
   sheetPieces,
 } from "../../design/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { Angle, money } from "../../quantity/index.js";
 import type { CutNeed } from "./purchase-list.js";
 import { kerfFor } from "./shop-allowances.js";

@@ -3,12 +3,17 @@ import type { Adhesive, FacingStock } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { plywoodLamination } from "../../material/index.js";
 import { type Interval, spread } from "../../measure/index.js";
-import { densityOf } from "../../model/mass/masses.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { facingLayer, panelLayers } from "../../model/stiffness/panel-stiffness.js";
-import { sheetModuli } from "../../model/stiffness/sheet-moduli.js";
+import {
+  densityOf,
+  facingLayer,
+  knownRate,
+  knownWaste,
+  panelLayers,
+  type ReviewInput,
+  ratesOf,
+  sheetModuli,
+} from "../../model/index.js";
 import { Area, AreaDensity, type Money, Ratio } from "../../quantity/index.js";
-import { knownRate, knownWaste, ratesOf } from "./adhesive-needs.js";
 
 /** One laminate glued with one adhesive, for a finished square metre on one side. */
 export interface FaceOption {

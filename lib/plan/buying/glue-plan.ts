@@ -11,8 +11,7 @@ import {
 import type { Adhesive, FacingPart, PanelPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { expansions } from "../../material/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
-import { sheetModuli } from "../../model/stiffness/sheet-moduli.js";
+import { type ReviewInput, sheetModuli } from "../../model/index.js";
 import {
   Area,
   Length,

@@ -1,6 +1,5 @@
 import { planSheets } from "../../cutting/index.js";
-import { keptFor } from "../../model/kept.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import { keptFor, type ReviewInput } from "../../model/index.js";
 import type { Length } from "../../quantity/index.js";
 import { sheetJobs } from "./cut-plans.js";
 import { boughtOf } from "./purchase-list.js";

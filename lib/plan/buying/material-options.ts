@@ -1,9 +1,9 @@
 /** What the material costs with other ply, laminate, adhesive and edges, the sizes kept as they are. */
 import { type BarStock, type FacingStock, type SheetStock, sheetPieces } from "../../design/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import { knownRate, type ReviewInput, rateRange } from "../../model/index.js";
 import { Area, type AreaDensity, addMoney, type Money, money, timesMoney } from "../../quantity/index.js";
 import { doubtsOf } from "../money/doubts.js";
-import { adhesiveLine, knownRate, rateRange } from "./adhesive-needs.js";
+import { adhesiveLine } from "./adhesive-needs.js";
 import { barNeeds, facingNeeds, sheetNeeds } from "./cut-plans.js";
 import { kerfRange } from "./shop-allowances.js";
 

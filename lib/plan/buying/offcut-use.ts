@@ -1,6 +1,6 @@
 import { bestValueSheet } from "../../cutting/index.js";
 import { sheetPieces } from "../../design/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { Area, Length, mm, Time } from "../../quantity/index.js";
 import { panelPiece } from "./cut-plans.js";
 import { kerfFor } from "./shop-allowances.js";

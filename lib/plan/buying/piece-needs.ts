@@ -1,5 +1,4 @@
-import { washersOf } from "../../model/joints/joint-stack.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import { type ReviewInput, washersOf } from "../../model/index.js";
 import { packs } from "../../money/index.js";
 import { addMoney, ratio, timesMoney, wholeUp } from "../../quantity/index.js";
 import type { FastenerNeed, HardwareNeed } from "./purchase-list.js";

@@ -1,4 +1,4 @@
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { adhesiveNeeds } from "./adhesive-needs.js";
 import { barNeeds, facingNeeds, sheetNeeds } from "./cut-plans.js";
 import { fastenerNeeds, hardwareNeeds } from "./piece-needs.js";

@@ -1,6 +1,6 @@
 import { shortestStrip } from "../../cutting/index.js";
 import type { FacingStock } from "../../design/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { type Length, Time } from "../../quantity/index.js";
 import { facingPiece } from "./cut-plans.js";
 import { kerfFor } from "./shop-allowances.js";

@@ -1,6 +1,6 @@
 import type { KerfTest, Measurements } from "../../design/index.js";
 import { kerfFromCuts, measuredMean } from "../../measure/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { Length } from "../../quantity/index.js";
 
 /** A blade's cut, and whether it was measured. */

@@ -1,5 +1,5 @@
 import type { Offers } from "../../design/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { type BillLine, type BillTotal, quantityPrice, totalOf } from "../../money/index.js";
 import { timesMoney } from "../../quantity/index.js";
 import type { PurchaseList } from "../buying/purchase-list.js";

@@ -1,5 +1,5 @@
 import { sheetPieces, type Timing } from "../../design/index.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { Time } from "../../quantity/index.js";
 import type { PurchaseList } from "../buying/purchase-list.js";
 

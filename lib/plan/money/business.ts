@@ -1,5 +1,5 @@
 import type { WorkedLine } from "../../formula.js";
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import {
   breakEvenHour,
   type HourAllowed,

@@ -1,6 +1,6 @@
 /** When the case is paid if no two jobs are alike, and which figure decides it. */
 
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { groupBill, type OrNever, paybackChance, type ScatteredJobs } from "../../money/index.js";
 import { type Money, money, Ratio, ratio } from "../../quantity/index.js";
 import type { Bill } from "./bill.js";

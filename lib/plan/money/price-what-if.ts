@@ -1,6 +1,6 @@
 /** What the bill comes to when a price is another one. */
 
-import type { ReviewInput } from "../../model/review-input.js";
+import type { ReviewInput } from "../../model/index.js";
 import { type Money, money } from "../../quantity/index.js";
 import type { PurchaseList } from "../buying/purchase-list.js";
 import { type Bill, billOf, type PriceFactors } from "./bill.js";

@@ -1,5 +1,5 @@
 /** What to buy: counts, sections, suppliers, prices and the total. */
-import { type PurchaseList, sharingRule } from "../../findings/index.js";
+import { type PurchaseList, sharingRule } from "../../plan/index.js";
 import { billGroupTable, billTable } from "../bill-tables.js";
 import { section, sentence } from "../make-block.js";
 import type { RecipeSection } from "../recipe.js";

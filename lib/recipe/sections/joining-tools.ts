@@ -1,6 +1,6 @@
 /** Tools for gluing, fastening and staying whole. */
 
-import { takesWasher } from "../../findings/index.js";
+import { takesWasher } from "../../model/index.js";
 import { bitFor } from "../drill-bits.js";
 import { when } from "../make-block.js";
 import { distinct, listed } from "../words.js";

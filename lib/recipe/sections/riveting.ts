@@ -1,6 +1,6 @@
 /** Every group of fasteners: what it holds, hole, grip, washer and count, and the totals. */
 import type { Fastener, Fastening } from "../../design/index.js";
-import { gripOf, takesWasher, washersOf } from "../../findings/index.js";
+import { gripOf, takesWasher, washersOf } from "../../model/index.js";
 import { steps, tableOf } from "../../page/index.js";
 import { bitFor } from "../drill-bits.js";
 import { section } from "../make-block.js";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { offcutUse, rollLengths, sheetJobs } from "../../../lib/findings/index.js";
 import { openJob } from "../../../lib/job/index.js";
+import { offcutUse, rollLengths, sheetJobs } from "../../../lib/plan/index.js";
 import { Length, mm } from "../../../lib/quantity/index.js";
 
 const job = openJob("soil-lab");
