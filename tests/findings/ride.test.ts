@@ -1,10 +1,10 @@
 /** The ride: cradles, shelves on the road, and straps over a section. */
 import { describe, expect, test } from "vitest";
-import type { Holding } from "../../../lib/design/index.js";
-import { type Finding, lashingWays, reviewCase } from "../../../lib/findings/index.js";
-import { openJob } from "../../../lib/job/index.js";
-import type { ReviewInput } from "../../../lib/model/index.js";
-import { Force, Length } from "../../../lib/quantity/index.js";
+import type { Holding } from "../../lib/design/index.js";
+import { type Finding, lashingWays, reviewCase } from "../../lib/findings/index.js";
+import { openJob } from "../../lib/job/index.js";
+import type { ReviewInput } from "../../lib/model/index.js";
+import { Force, Length } from "../../lib/quantity/index.js";
 
 const demo: ReviewInput = openJob("soil-lab");
 type Cradle = Extract<Holding, { by: "cradle" }>;

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { openJob } from "../../../lib/job/index.js";
-import { boughtOf } from "../../../lib/plan/buying/purchase-list.js";
-import { purchaseList } from "../../../lib/plan/buying/purchases.js";
-import { billOf } from "../../../lib/plan/money/bill.js";
-import { inch } from "../../../lib/quantity/index.js";
+import { openJob } from "../../lib/job/index.js";
+import { boughtOf } from "../../lib/plan/buying/purchase-list.js";
+import { purchaseList } from "../../lib/plan/buying/purchases.js";
+import { billOf } from "../../lib/plan/money/bill.js";
+import { inch } from "../../lib/quantity/index.js";
 
 const job = openJob("soil-lab");
 const [panel] = job.parts.panels;

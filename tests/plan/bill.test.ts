@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { openJob } from "../../../lib/job/index.js";
-import { groupBill } from "../../../lib/money/index.js";
-import { billOf } from "../../../lib/plan/money/bill.js";
-import { money, ratio } from "../../../lib/quantity/index.js";
+import { openJob } from "../../lib/job/index.js";
+import { groupBill } from "../../lib/money/index.js";
+import { billOf } from "../../lib/plan/money/bill.js";
+import { money, ratio } from "../../lib/quantity/index.js";
 
 const job = openJob("soil-lab");
 const { parts } = job;

@@ -1,11 +1,11 @@
 /** Lifts by people of the journey: where each stands, what each carries, and whether hands fit. */
 import { describe, expect, test } from "vitest";
-import type { Journey } from "../../../lib/design/index.js";
-import { type Finding, reviewCase } from "../../../lib/findings/index.js";
-import { openJob } from "../../../lib/job/index.js";
-import { enoughPeople, type ReviewInput, sectionBalance, teamLoad } from "../../../lib/model/index.js";
-import { teamShares } from "../../../lib/moving/index.js";
-import { mm, pound } from "../../../lib/quantity/index.js";
+import type { Journey } from "../../lib/design/index.js";
+import { type Finding, reviewCase } from "../../lib/findings/index.js";
+import { openJob } from "../../lib/job/index.js";
+import { enoughPeople, type ReviewInput, sectionBalance, teamLoad } from "../../lib/model/index.js";
+import { teamShares } from "../../lib/moving/index.js";
+import { mm, pound } from "../../lib/quantity/index.js";
 
 const demo: ReviewInput = openJob("soil-lab");
 

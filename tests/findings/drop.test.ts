@@ -1,10 +1,10 @@
 /** Drops of fragile contents: whose table the height is from, and edges and corners. */
 import { expect, test } from "vitest";
-import type { FoamBed } from "../../../lib/design/index.js";
-import { type Finding, reviewCase } from "../../../lib/findings/index.js";
-import { openJob } from "../../../lib/job/index.js";
-import { dropOf, handlingsOf, type ReviewInput } from "../../../lib/model/index.js";
-import { Area, Length, pound } from "../../../lib/quantity/index.js";
+import type { FoamBed } from "../../lib/design/index.js";
+import { type Finding, reviewCase } from "../../lib/findings/index.js";
+import { openJob } from "../../lib/job/index.js";
+import { dropOf, handlingsOf, type ReviewInput } from "../../lib/model/index.js";
+import { Area, Length, pound } from "../../lib/quantity/index.js";
 
 const demo: ReviewInput = openJob("soil-lab");
 

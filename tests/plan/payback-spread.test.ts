@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { openJob } from "../../../lib/job/index.js";
-import { jobsInWords } from "../../../lib/plan/money/business.js";
+import { openJob } from "../../lib/job/index.js";
+import { jobsInWords } from "../../lib/plan/money/business.js";
 import {
   jobsForChance,
   type Outlay,
@@ -8,8 +8,8 @@ import {
   paybackChances,
   paybackSwings,
   swingOf,
-} from "../../../lib/plan/money/payback-spread.js";
-import { ratio } from "../../../lib/quantity/index.js";
+} from "../../lib/plan/money/payback-spread.js";
+import { ratio } from "../../lib/quantity/index.js";
 
 const job = openJob("soil-lab");
 const { business, bill } = job.review;

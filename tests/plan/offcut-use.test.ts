@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { openJob } from "../../../lib/job/index.js";
-import { offcutUse, rollLengths, sheetJobs } from "../../../lib/plan/index.js";
-import { Length, mm } from "../../../lib/quantity/index.js";
+import { openJob } from "../../lib/job/index.js";
+import { offcutUse, rollLengths, sheetJobs } from "../../lib/plan/index.js";
+import { Length, mm } from "../../lib/quantity/index.js";
 
 const job = openJob("soil-lab");
 
