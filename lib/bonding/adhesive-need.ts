@@ -36,6 +36,8 @@ export type AdhesiveToBuy = {
  * m = A (r_1 + r_2) / (1 - w), V = m / rho, n = ceil(V / V_c).
  *
  * @throws RangeError when both rates are zero or the waste is all of it
+ * @example adhesiveNeed(adhesiveNeed.read({ kind: "contact", area: "6.5 m2", sheetRate: "125 g/m2",
+ *   facingRate: "0 g/m2", waste: 0, density: "850 kg/m3", container: "1 L", price: "14 USD" })) // mass 812.5 g, volume 955.9 mL, containers 1, cost 14.00 USD, left 44.12 mL
  */
 export const adhesiveNeed: Formula<AdhesiveNeedInputs, AdhesiveToBuy> = formula<
   AdhesiveNeedInputs,

@@ -53,6 +53,10 @@ const pullOverShear = 2.75;
  * lambda^2 = (G_a / t_a)(1/(E1 t1) + 1/(E2 t2)), tau = G_a de tanh(lambda L / 2) / (t_a lambda); the force so
  * passed, at half the facing's thickness, bends its edge up on the glue as on springs: sigma = 2 beta^2 N t1 / 2,
  * beta^4 = E_a / (4 t_a D_1).
+ *
+ * @example facingEdgeStress(facingEdgeStress.read({ facingModulus: "9000000000.0 Pa",
+ *   facingThickness: "0.001 m", sheetModulus: "9000000000.0 Pa", sheetThickness: "0.0091 m", mismatch: 0.0005,
+ *   length: "0.05 m", glueShearModulus: "400000.0 Pa", glueThickness: "0.0002 m" })) // shear 23.79 kPa, peel 12.57 kPa, reach 63.67 mm
  */
 export const facingEdgeStress: Formula<EdgeStressInputs, EdgeStress> = formula<EdgeStressInputs, EdgeStress>({
   id: "facing.edge.stress",
@@ -101,6 +105,9 @@ export interface FacingWarpInputs extends MismatchedLayers {
 /**
  * How far a panel faced on one side bows, free, when the two grow unlike: two strips bonded,
  * kappa = 6 de (1 + m)^2 / (h (3 (1 + m)^2 + (1 + m n)(m^2 + 1/(m n)))), m = t1/t2, n = E1/E2, bow kappa L^2 / 8.
+ *
+ * @example facingWarp(facingWarp.read({ facingModulus: "70 GPa", facingThickness: "1 mm",
+ *   sheetModulus: "70 GPa", sheetThickness: "1 mm", mismatch: 0.001, span: "100 mm" })) // 0.9375 mm
  */
 export const facingWarp: Formula<FacingWarpInputs, Length> = formula({
   id: "facing.warp",

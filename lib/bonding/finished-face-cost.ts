@@ -35,6 +35,9 @@ export type FaceCost = {
  * containers are counted for a job by `adhesive.need`.
  *
  * @throws RangeError for two currencies, or when all is wasted
+ * @example finishedFaceCost(finishedFaceCost.read({ facingPrice: "100 EUR", facingArea: "10 m2",
+ *   facingWaste: 0, sheetRate: "100 g/m2", facingRate: "100 g/m2", adhesiveWaste: 0,
+ *   adhesiveDensity: "1000 kg/m3", container: "1 L", containerPrice: "20 EUR" })) // facing 10.00 EUR, adhesive 4.00 EUR, total 14.00 EUR
  */
 export const finishedFaceCost: Formula<FaceCostInputs, FaceCost> = formula<FaceCostInputs, FaceCost>({
   id: "finished.face.cost",

@@ -21,7 +21,12 @@ export type FaceMass = {
   readonly total: AreaDensity;
 };
 
-/** Mass that a finished face adds to its sheet: rho t + s (r_1 + r_2). Overspray is not on the panel. */
+/**
+ * Mass that a finished face adds to its sheet: rho t + s (r_1 + r_2). Overspray is not on the panel.
+ *
+ * @example finishedFaceMass(finishedFaceMass.read({ facingThickness: "0.8 mm", facingDensity: "1400 kg/m3",
+ *   sheetRate: "120 g/m2", facingRate: "120 g/m2", solids: 0.25 })) // facing 1.12 kg/m2, dryAdhesive 60 g/m2, total 1.18 kg/m2
+ */
 export const finishedFaceMass: Formula<FaceMassInputs, FaceMass> = formula<FaceMassInputs, FaceMass>({
   id: "finished.face.mass",
   title: "Mass of a finished face",

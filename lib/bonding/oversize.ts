@@ -11,7 +11,11 @@ export interface OversizeInputs {
   readonly oversize: Length;
 }
 
-/** Share of a facing piece that is trimmed off: w = 1 - b h / ((b + o) (h + o)). */
+/**
+ * Share of a facing piece that is trimmed off: w = 1 - b h / ((b + o) (h + o)).
+ *
+ * @example oversizeWaste(oversizeWaste.read({ width: "4 in", height: "4 in", oversize: "4 in" })) // 0.75
+ */
 export const oversizeWaste: Formula<OversizeInputs, Ratio> = formula({
   id: "facing.oversize.waste",
   title: "Facing trimmed off after gluing",

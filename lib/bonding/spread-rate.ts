@@ -12,7 +12,11 @@ export interface CoverageInputs {
   readonly density: Density;
 }
 
-/** Wet spread rate from a label's coverage: r = rho V / A. */
+/**
+ * Wet spread rate from a label's coverage: r = rho V / A.
+ *
+ * @example rateFromCoverage(rateFromCoverage.read({ covered: "8 m2", from: "1 L", density: "800 kg/m3" })) // 100 g/m2
+ */
 export const rateFromCoverage: Formula<CoverageInputs, AreaDensity> = formula({
   id: "adhesive.rate.from.coverage",
   title: "Spread rate from a label's coverage",
@@ -41,6 +45,8 @@ const muchOff = 0.2;
 /**
  * Own spread rate over the label's: trial / label. The trial is what to buy by: it knows the builder's
  * roller and this ply.
+ *
+ * @example ownRate(ownRate.read({ label: "125 g/m2", trial: "150 g/m2" })) // 1.2
  */
 export const ownRate: Formula<OwnRateInputs, Ratio> = formula({
   id: "adhesive.rate.own",

@@ -38,6 +38,8 @@ export type WorkPlan = {
  * t = A m / v + n t_p, then the cure.
  *
  * @throws RangeError for an area, a speed or an open time that is not positive
+ * @example workPlan(workPlan.read({ area: "6 m2", faces: 2, spreadInMinute: "0.5 m2", openTime: "20 min",
+ *   pressTime: "0 min", cureTime: "1440 min", share: 0.5 })) // roundArea 2.5 m2, rounds 3, spreading 24 min, pressed 24 min, ready 24.4 h
  */
 export const workPlan: Formula<WorkPlanInputs, WorkPlan> = formula<WorkPlanInputs, WorkPlan>({
   id: "bonding.plan",
@@ -90,7 +92,11 @@ export interface PorousEdgeInputs {
   readonly faceArea: Area;
 }
 
-/** Share of glue that porous edges add to that of the faces: w = f A_e / A. */
+/**
+ * Share of glue that porous edges add to that of the faces: w = f A_e / A.
+ *
+ * @example porousEdgeShare(porousEdgeShare.read({ edgeArea: "1 ft2", soaking: 2, faceArea: "40 ft2" })) // 0.05
+ */
 export const porousEdgeShare: Formula<PorousEdgeInputs, Ratio> = formula({
   id: "adhesive.edges",
   title: "Glue that porous edges take",

@@ -16,6 +16,7 @@ export interface EmbedmentInputs {
  * same in all directions.
  *
  * @throws RangeError for diameters above 8 mm
+ * @example plywoodEmbedment(plywoodEmbedment.read({ density: "630 kg/m3", diameter: "3 mm" })) // 49.84 MPa
  */
 export const plywoodEmbedment: Formula<EmbedmentInputs, Pressure> = formula({
   id: "plywood.embedment",
@@ -36,6 +37,7 @@ export const plywoodEmbedment: Formula<EmbedmentInputs, Pressure> = formula({
  * 0.082 (1 - 0.01 d) rho (MPa, kg/m3, mm).
  *
  * @throws RangeError for diameters above 8 mm
+ * @example timberEmbedment(timberEmbedment.read({ density: "320 kg/m3", diameter: "3 mm", hole: "driven" })) // 18.87 MPa
  */
 export const timberEmbedment: Formula<EmbedmentInputs & { readonly hole: "drilled" | "driven" }, Pressure> =
   formula({
@@ -73,6 +75,7 @@ const quarterInch = Length.of(0.25, "in");
  * 6100 G^1.45 / sqrt(D) across the grain (psi, in).
  *
  * @throws RangeError for a specific gravity outside 0.3 to 0.8 or a diameter above 1 in
+ * @example woodDowelBearing(woodDowelBearing.read({ specificGravity: 0.5, diameter: "1/4 in", grain: "along" })) // 38.61 MPa
  */
 export const woodDowelBearing: Formula<DowelBearingInputs, Pressure> = formula({
   id: "wood.dowel.bearing",

@@ -17,6 +17,7 @@ export interface CombinedInputs {
  * sqrt((V/V_R)^2 + (T/T_R)^2) for a threaded one; 1 is the limit.
  *
  * @throws RangeError for a negative force or a strength that is not positive
+ * @example combinedUse(combinedUse.read({ shear: "300 N", pull: "100 N", shearStrength: "1000 N", pullStrength: "500 N", shank: "smooth" })) // 0.5
  */
 export const combinedUse: Formula<CombinedInputs, Ratio> = formula({
   id: "fastener.combined",

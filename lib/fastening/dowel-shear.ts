@@ -54,6 +54,10 @@ const modes: readonly DowelMode[] = [
 /**
  * Characteristic shear strength of one nail or screw in single shear, wood or panel on wood: the least of
  * the six yield modes of EN 1995-1-1 eq. 8.6 a to f.
+ *
+ * @example dowelShear(dowelShear.read({ outerThickness: "10 mm", innerThickness: "10 mm",
+ *   outerEmbedment: "10 MPa", innerEmbedment: "10 MPa", diameter: "2 mm", yieldMoment: "100000 Nmm",
+ *   withdrawal: "0 N", helpShare: 0 })) // strength 82.84 N, governs shank tilts, outerBearing 200 N, innerBearing 200 N, tilts 82.84 N, innerHinge 1.65 kN, outerHinge 1.65 kN, twoHinges 2.3 kN
  */
 export const dowelShear: Formula<DowelShearInputs, DowelShear> = formula<DowelShearInputs, DowelShear>({
   id: "dowel.single.shear",

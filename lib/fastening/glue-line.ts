@@ -15,6 +15,8 @@ export interface GlueLineInputs {
 /**
  * Shear strength of a glue line: F = eta tau l b. The screws hold it while it sets and are not added: glue is so
  * much stiffer that it breaks before they bear.
+ *
+ * @example glueLineShear(glueLineShear.read({ length: "200 mm", width: "18 mm", shearStrength: "5 MPa", bonded: 0.5 })) // 9 kN
  */
 export const glueLineShear: Formula<GlueLineInputs, Force> = formula({
   id: "glue.line.shear",

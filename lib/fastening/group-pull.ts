@@ -28,6 +28,8 @@ export type GroupPull = {
  * which is on the safe side.
  *
  * @throws RangeError for an empty group, or when the fasteners stand in line with the axis of the prying
+ * @example groupPull(groupPull.read({ positions: [{ x: "0 mm", y: "0 mm" }, { x: "200 mm", y: "0 mm" }],
+ *   pull: "0 N", pryingX: "10 N·m", pryingY: "0 N·m" })) // pulls -50 N; 50 N, largest 50 N, smallest -50 N
  */
 export const groupPull: Formula<GroupPullInputs, GroupPull> = formula<GroupPullInputs, GroupPull>({
   id: "group.pull",

@@ -26,6 +26,8 @@ export type GroupShear = {
  * V / n, and across its arm M r / sum r^2. For like fasteners and stiff parts.
  *
  * @throws RangeError for an empty group, or one whose fasteners share a place when the load turns it
+ * @example groupShear(groupShear.read({ positions: [{ x: "0 mm", y: "0 mm" }, { x: "100 mm", y: "0 mm" }],
+ *   load: { x: "0 N", y: "-100 N" }, at: { x: "100 mm", y: "30 mm" } })) // moment -5 N·m, forces x 0 N, y -7.105e-15 N; x 0 N, y -100 N, largest 100 N, smallest 7.105e-15 N
  */
 export const groupShear: Formula<GroupShearInputs, GroupShear> = formula<GroupShearInputs, GroupShear>({
   id: "group.eccentric",

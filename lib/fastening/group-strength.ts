@@ -15,6 +15,7 @@ export interface GroupStrengthInputs {
  * Load that a group may carry through its middle: n F / S.
  *
  * @throws RangeError for no fasteners or a safety factor below 1
+ * @example groupStrength(groupStrength.read({ each: "500 N", count: 10, safetyFactor: 3 })) // 1.667 kN
  */
 export const groupStrength: Formula<GroupStrengthInputs, Force> = formula({
   id: "group.strength",

@@ -60,6 +60,8 @@ export type InsertPull = {
  * the insert's thread in shear, F = pi d L tau / 2.
  *
  * @throws RangeError for inputs that are not positive or an insert longer than the ply is thick
+ * @example insertJointPull(insertJointPull.read({ screwTension: "5 kN", insertDiameter: "8 mm",
+ *   insertLength: "8 mm", plyThickness: "9 mm", shearStrength: "13 MPa" })) // strength 1.307 kN, governs ply, screw 5 kN, ply 1.307 kN
  */
 export const insertJointPull: Formula<InsertPullInputs, InsertPull> = formula<InsertPullInputs, InsertPull>({
   id: "insert.joint.pull",
@@ -115,6 +117,8 @@ const tiltShare = 0.4;
  * itself is not looked at.
  *
  * @throws RangeError for inputs that are not positive or an insert longer than the ply is thick
+ * @example insertJointShear(insertJointShear.read({ screwShear: "4 kN", insertDiameter: "8 mm",
+ *   insertLength: "8 mm", plyThickness: "9 mm", plyDensity: "630 kg/m3" })) // strength 1.632 kN, governs ply, screw 4 kN, ply 1.632 kN
  */
 export const insertJointShear: Formula<InsertShearInputs, InsertShear> = formula<
   InsertShearInputs,

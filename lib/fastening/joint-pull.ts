@@ -28,6 +28,8 @@ export type JointPull = {
  * head or tail through the ply. The ply's value is a code allowable: on the safe side of a strength.
  *
  * @throws RangeError for inputs that are not positive or a specific gravity outside 0.3 to 0.8
+ * @example rivetJointPull(rivetJointPull.read({ rivetTension: "50 lbf", bearingDiameter: "1 in",
+ *   plyThickness: "1/2 in", plyGravity: 0.5 })) // strength 222.4 N, governs rivet tension, rivet 222.4 N, ply 1.205 kN
  */
 export const rivetJointPull: Formula<JointPullInputs, JointPull> = formula<JointPullInputs, JointPull>({
   id: "rivet.joint.pull",

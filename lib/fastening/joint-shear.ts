@@ -42,6 +42,9 @@ const tiltShare = 0.4;
  * are left out.
  *
  * @throws RangeError for inputs that are not positive or a metal edge nearer than one diameter
+ * @example rivetJointShear(rivetJointShear.read({ rivetShear: "500 N", diameter: "4.8 mm",
+ *   metalThickness: "1.5 mm", metalStrength: "200 MPa", metalEdge: "10 mm", plyThickness: "6.5 mm",
+ *   plyDensity: "680 kg/m3" })) // strength 500 N, governs rivet shear, rivet 500 N, ply 583.1 N, metal 2.88 kN
  */
 export const rivetJointShear: Formula<JointShearInputs, JointShear> = formula<JointShearInputs, JointShear>({
   id: "rivet.joint.shear",

@@ -9,7 +9,11 @@ export interface ThreadInputs {
   readonly pitch: Length;
 }
 
-/** Area of a thread against tension: A = pi/4 (d - 0.9382 p)^2. */
+/**
+ * Area of a thread against tension: A = pi/4 (d - 0.9382 p)^2.
+ *
+ * @example threadArea(threadArea.read({ diameter: "6 mm", pitch: "1 mm" })) // 20.12 mm2
+ */
 export const threadArea: Formula<ThreadInputs, Area> = formula({
   id: "thread.area",
   title: "Tensile stress area of a thread",
@@ -35,7 +39,11 @@ export interface ThreadStripInputs {
   readonly shearStrength: Pressure;
 }
 
-/** Pull at which a thread strips: half of the cylinder over it shears, F = pi d L tau / 2. */
+/**
+ * Pull at which a thread strips: half of the cylinder over it shears, F = pi d L tau / 2.
+ *
+ * @example threadStrip(threadStrip.read({ diameter: "10 mm", engaged: "12 mm", shearStrength: "6 MPa" })) // 1.131 kN
+ */
 export const threadStrip: Formula<ThreadStripInputs, Force> = formula({
   id: "thread.strip",
   title: "Pull at which a thread strips",
@@ -65,7 +73,11 @@ export interface BoltClampInputs {
   readonly nutFactor: Ratio;
 }
 
-/** Clamping force of a tightened bolt: N = T / (K d). */
+/**
+ * Clamping force of a tightened bolt: N = T / (K d).
+ *
+ * @example boltClamp(boltClamp.read({ torque: "10 N·m", diameter: "10 mm", nutFactor: 0.2 })) // 5 kN
+ */
 export const boltClamp: Formula<BoltClampInputs, Force> = formula({
   id: "bolt.clamp",
   title: "Clamping force of a tightened bolt",
@@ -90,7 +102,11 @@ export interface TrackClampInputs {
   readonly faces: Ratio;
 }
 
-/** Load at which a clamp slides along its track: F = mu N m. */
+/**
+ * Load at which a clamp slides along its track: F = mu N m.
+ *
+ * @example trackClamp(trackClamp.read({ clampForce: "1200 N", friction: 0.3, faces: 2 })) // 720 N
+ */
 export const trackClamp: Formula<TrackClampInputs, Force> = formula({
   id: "track.clamp",
   title: "Load at which a clamp slides in its track",

@@ -17,6 +17,7 @@ export interface MetalBearingInputs {
  * of the fastener shears out, further in it crushes.
  *
  * @throws RangeError when the hole's centre is nearer to the edge than one diameter
+ * @example metalBearing(metalBearing.read({ diameter: "4.8 mm", thickness: "1.5 mm", tensileStrength: "200 MPa", edgeDistance: "15 mm" })) // 2.88 kN
  */
 export const metalBearing: Formula<MetalBearingInputs, Force> = formula({
   id: "metal.bearing",

@@ -24,6 +24,8 @@ export type NailSpacing = {
 /**
  * Least distances of nails below 5 mm in wood up to 420 kg/m3, not drilled: along the grain (5 + 5 cos a) d, across
  * 5 d, loaded end (10 + 5 cos a) d, free end 10 d, loaded edge (5 + 2 sin a) d, free edge 5 d.
+ *
+ * @example nailSpacing(nailSpacing.read({ diameter: "3 mm", angle: "0 deg" })) // along 30 mm, across 15 mm, loadedEnd 45 mm, freeEnd 30 mm, loadedEdge 15 mm, freeEdge 15 mm
  */
 export const nailSpacing: Formula<NailSpacingInputs, NailSpacing> = formula<NailSpacingInputs, NailSpacing>({
   id: "nail.spacing",

@@ -28,7 +28,11 @@ const allowable = { symbol: "W", kind: Force, meaning: "allowable pull, normal d
 const ultimate = { symbol: "P", kind: Force, meaning: "average pull at which it comes out" } as const;
 const psi = Pressure.of(1, "psi");
 
-/** Allowable withdrawal of a smooth nail: W = 1380 G^(5/2) D p (psi). */
+/**
+ * Allowable withdrawal of a smooth nail: W = 1380 G^(5/2) D p (psi).
+ *
+ * @example nailWithdrawalAllowable(nailWithdrawalAllowable.read({ specificGravity: 0.5, diameter: "1 mm", penetration: "1 mm" })) // 1.682 N
+ */
 export const nailWithdrawalAllowable: Formula<ShankInputs, Force> = formula({
   id: "nail.withdrawal.allowable",
   title: "Withdrawal of a nail, allowable",
@@ -41,7 +45,11 @@ export const nailWithdrawalAllowable: Formula<ShankInputs, Force> = formula({
     1380 * psi * specificGravity ** 2.5 * diameter * penetration,
 });
 
-/** Average ultimate withdrawal of a smooth nail: P = 7850 G^(5/2) D p (psi). */
+/**
+ * Average ultimate withdrawal of a smooth nail: P = 7850 G^(5/2) D p (psi).
+ *
+ * @example nailWithdrawalUltimate(nailWithdrawalUltimate.read({ specificGravity: 0.62, diameter: "3 mm", penetration: "20 mm" })) // 982.9 N
+ */
 export const nailWithdrawalUltimate: Formula<ShankInputs, Force> = formula({
   id: "nail.withdrawal.ultimate",
   title: "Withdrawal of a nail, average ultimate",
@@ -54,7 +62,11 @@ export const nailWithdrawalUltimate: Formula<ShankInputs, Force> = formula({
     7850 * psi * specificGravity ** 2.5 * diameter * penetration,
 });
 
-/** Allowable withdrawal of a lag screw: W = 1800 G^(3/2) D^(3/4) p (lb, in). */
+/**
+ * Allowable withdrawal of a lag screw: W = 1800 G^(3/2) D^(3/4) p (lb, in).
+ *
+ * @example lagWithdrawalAllowable(lagWithdrawalAllowable.read({ specificGravity: 0.5, diameter: "1/4 in", penetration: "2 in" })) // 2.002 kN
+ */
 export const lagWithdrawalAllowable: Formula<ShankInputs, Force> = formula({
   id: "lag.withdrawal.allowable",
   title: "Withdrawal of a lag screw, allowable",
@@ -66,7 +78,11 @@ export const lagWithdrawalAllowable: Formula<ShankInputs, Force> = formula({
   compute: (given) => Force.of(1800 * lagSize(given), "lbf"),
 });
 
-/** Average ultimate withdrawal of a lag screw: P = 8100 G^(3/2) D^(3/4) p (lb, in). */
+/**
+ * Average ultimate withdrawal of a lag screw: P = 8100 G^(3/2) D^(3/4) p (lb, in).
+ *
+ * @example lagWithdrawalUltimate(lagWithdrawalUltimate.read({ specificGravity: 0.42, diameter: "8 mm", penetration: "40 mm" })) // 6.493 kN
+ */
 export const lagWithdrawalUltimate: Formula<ShankInputs, Force> = formula({
   id: "lag.withdrawal.ultimate",
   title: "Withdrawal of a lag screw, average ultimate",

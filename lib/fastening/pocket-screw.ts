@@ -18,6 +18,8 @@ export interface PocketScrewInputs {
 /**
  * Characteristic pull of screws at an angle to the grain: F = n^0.9 f_ax d l k_d / (1.2 cos^2 a + sin^2 a) with
  * f_ax = 0.52 d^-0.5 l^-0.1 rho^0.8 and k_d = min(d/8, 1).
+ *
+ * @example inclinedScrewPull(inclinedScrewPull.read({ density: "350 kg/m3", diameter: "4 mm", penetration: "30 mm", angle: "90 deg", count: 1 })) // 1.204 kN
  */
 export const inclinedScrewPull: Formula<PocketScrewInputs, Force> = formula({
   id: "screw.withdrawal.inclined",

@@ -14,6 +14,8 @@ export interface SpecificGravityInputs {
 /**
  * Specific gravity on oven-dry mass, as withdrawal formulas want it: G = rho / (1000 (1 + M)). The
  * volume is taken as it stands, so G comes out a few percent below the all-dry figure: on the safe side.
+ *
+ * @example specificGravity(specificGravity.read({ density: "680 kg/m3", moisture: 0.12 })) // 0.6071
  */
 export const specificGravity: Formula<SpecificGravityInputs, Ratio> = formula({
   id: "wood.specific.gravity",
@@ -43,6 +45,8 @@ const unanchored =
 /**
  * Head pull-through, allowable: W_H = 690 pi D_H G^2 t psi for boards up to 2.5 D_H thick, beyond that
  * 1725 pi D_H^2 G^2 psi.
+ *
+ * @example headPullThrough(headPullThrough.read({ specificGravity: 0.5, headDiameter: ".375 in", thickness: "2 in" })) // 847.5 N
  */
 export const headPullThrough: Formula<PullThroughInputs, Force> = formula({
   id: "wood.head.pullthrough",

@@ -30,6 +30,8 @@ const narrowMargin = 0.0003;
  * middle, since sheet thickness varies.
  *
  * @throws RangeError when none covers it, naming the stack and every range
+ * @example rivetChoice(rivetChoice.read({ grip: "6 mm", rivets: [{ name: "short", gripMin: "3 mm",
+ *   gripMax: "6.5 mm" }, { name: "long", gripMin: "4 mm", gripMax: "8 mm" }] })) // name long, margin 2 mm
  */
 export const rivetChoice: Formula<RivetChoiceInputs, ChosenRivet> = formula<RivetChoiceInputs, ChosenRivet>({
   id: "rivet.choice",

@@ -19,6 +19,7 @@ export interface RivetCountInputs {
  * Rivets for a set of parts: sum of rivets each times parts. Spares are not in it.
  *
  * @throws RangeError for an empty list
+ * @example rivetCount(rivetCount.read({ riveted: [{ part: "latch", each: 8, parts: 6 }] })) // 48
  */
 export const rivetCount: Formula<RivetCountInputs, number> = formula({
   id: "rivet.count",

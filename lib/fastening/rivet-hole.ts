@@ -15,6 +15,7 @@ export type RivetHole = {
  * before it clamps.
  *
  * @throws RangeError for a body outside 2 mm to 7 mm, for which the rule is not given
+ * @example rivetHole(rivetHole.read({ body: "3.2 mm" })) // drill 3.3 mm, largest 3.4 mm
  */
 export const rivetHole: Formula<{ readonly body: Length }, RivetHole> = formula<
   { readonly body: Length },

@@ -24,6 +24,7 @@ export type RivetRow = {
  * p = (L - 2 e) / (n - 1). At least two rivets.
  *
  * @throws RangeError when the end distances leave no length between them
+ * @example rivetRow(rivetRow.read({ length: "24 in", endDistance: "1 in", largestPitch: "2 in" })) // count 12, pitch 50.8 mm
  */
 export const rivetRow: Formula<RivetRowInputs, RivetRow> = formula<RivetRowInputs, RivetRow>({
   id: "rivet.row",

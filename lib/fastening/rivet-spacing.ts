@@ -25,6 +25,8 @@ export type RivetSpacing = {
 /**
  * Edge distance and pitch of a rivet against the rules of the trade: edge 2 d, never below 1.5 d; pitch
  * about 4 d, and up to 8 d where thin laps must not gape.
+ *
+ * @example rivetSpacing(rivetSpacing.read({ diameter: "3.2 mm", edgeDistance: "5 mm", pitch: "10 mm" })) // edge tight, spacing close, wantedEdge 6.4 mm, leastEdge 4.8 mm, wantedPitch 12.8 mm
  */
 export const rivetSpacing: Formula<RivetSpacingInputs, RivetSpacing> = formula<
   RivetSpacingInputs,

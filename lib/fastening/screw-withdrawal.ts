@@ -44,7 +44,12 @@ function warnings(base: ScrewBase, diameter: number, penetration: number): strin
   ];
 }
 
-/** Allowable withdrawal of a wood screw, normal duration: W = 2850 G^2 D p (psi). Ultimate is about 5.5 times that. */
+/**
+ * Allowable withdrawal of a wood screw, normal duration: W = 2850 G^2 D p (psi). Ultimate is about 5.5 times that.
+ *
+ * @example screwWithdrawalAllowable(screwWithdrawalAllowable.read({ specificGravity: 0.5, diameter: ".190 in",
+ *   penetration: "1 in", base: "solid wood" })) // 602.2 N
+ */
 export const screwWithdrawalAllowable: Formula<ScrewInputs, Force> = formula({
   ...shared,
   id: "screw.withdrawal.allowable",
@@ -56,7 +61,12 @@ export const screwWithdrawalAllowable: Formula<ScrewInputs, Force> = formula({
     Pressure.of(2850, "psi") * specificGravity ** 2 * diameter * penetration,
 });
 
-/** Average ultimate withdrawal of a wood screw: p = 15 700 G^2 D L (psi). Half of all screws hold less. */
+/**
+ * Average ultimate withdrawal of a wood screw: p = 15 700 G^2 D L (psi). Half of all screws hold less.
+ *
+ * @example screwWithdrawalUltimate(screwWithdrawalUltimate.read({ specificGravity: 0.5, diameter: ".190 in",
+ *   penetration: "1 in", base: "solid wood" })) // 3.317 kN
+ */
 export const screwWithdrawalUltimate: Formula<ScrewInputs, Force> = formula({
   ...shared,
   id: "screw.withdrawal.ultimate",
@@ -79,6 +89,9 @@ export interface CharacteristicScrewInputs {
 /**
  * Characteristic withdrawal of a screw square to the grain: F = f_ax d l k_d with
  * f_ax = 0.52 d^-0.5 l^-0.1 rho^0.8 (MPa, mm, kg/m3) and k_d = min(d / 8, 1).
+ *
+ * @example screwWithdrawalCharacteristic(screwWithdrawalCharacteristic.read({ density: "350 kg/m3",
+ *   diameter: "4 mm", penetration: "30 mm", base: "solid wood" })) // 1.204 kN
  */
 export const screwWithdrawalCharacteristic: Formula<CharacteristicScrewInputs, Force> = formula({
   id: "screw.withdrawal.characteristic",

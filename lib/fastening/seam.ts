@@ -12,7 +12,11 @@ export interface SeamInputs {
   readonly rows: Ratio;
 }
 
-/** Force on each fastener of a seam: F = q p / m. */
+/**
+ * Force on each fastener of a seam: F = q p / m.
+ *
+ * @example seamForce(seamForce.read({ flow: "3 N/mm", pitch: "100 mm", rows: 1 })) // 300 N
+ */
 export const seamForce: Formula<SeamInputs, Force> = formula({
   id: "seam.force",
   title: "Force on each fastener of a seam",
@@ -35,7 +39,11 @@ export interface RivetLengthInputs {
   readonly diameter: Length;
 }
 
-/** Length of a blind rivet under its head, when no grip range is stated: l = g + 1.5 d. */
+/**
+ * Length of a blind rivet under its head, when no grip range is stated: l = g + 1.5 d.
+ *
+ * @example rivetLength(rivetLength.read({ grip: "6 mm", diameter: "4 mm" })) // 12 mm
+ */
 export const rivetLength: Formula<RivetLengthInputs, Length> = formula({
   id: "rivet.length",
   title: "Length of a blind rivet for a stack",

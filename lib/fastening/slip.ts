@@ -11,7 +11,11 @@ export interface SlipInputs {
   readonly shank: "driven nail" | "screw, bolt or drilled";
 }
 
-/** Stiffness of one fastener against slip: K = rho^1.5 d / 23, of a driven nail rho^1.5 d^0.8 / 30 (N/mm, kg/m3, mm). */
+/**
+ * Stiffness of one fastener against slip: K = rho^1.5 d / 23, of a driven nail rho^1.5 d^0.8 / 30 (N/mm, kg/m3, mm).
+ *
+ * @example slipStiffness(slipStiffness.read({ density: "400 kg/m3", diameter: "4 mm", shank: "driven nail" })) // 808.4 N/mm
+ */
 export const slipStiffness: Formula<SlipInputs, SpringRate> = formula({
   id: "fastener.slip",
   title: "Stiffness of a fastener against slip",

@@ -14,6 +14,7 @@ export interface StackInputs {
  * Grip a rivet needs: the layers and the washer added up.
  *
  * @throws RangeError for an empty stack or a layer that is not positive
+ * @example gripNeeded(gripNeeded.read({ layers: ["1/16 in", "1/4 in"], washer: "0 in" })) // 7.938 mm
  */
 export const gripNeeded: Formula<StackInputs, Length> = formula({
   id: "stack.grip",

@@ -17,6 +17,7 @@ export interface TearOutInputs {
  * F = 2 (e - d_h/2) t f_v.
  *
  * @throws RangeError when the hole reaches the edge
+ * @example edgeTearOut(edgeTearOut.read({ edgeDistance: "10 mm", hole: "5 mm", thickness: "9 mm", shearStrength: "4 MPa" })) // 540 N
  */
 export const edgeTearOut: Formula<TearOutInputs, Force> = formula({
   id: "edge.tearout",

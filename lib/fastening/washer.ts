@@ -13,6 +13,8 @@ export type WasherNeed = { readonly washer: "yes" | "no" };
 /**
  * Whether a washer goes under the tail of a rivet: on bare wood yes, since the tail crushes into the wood
  * or pulls through; on metal no. A glued facing spreads the tail's load a little, and takes none by custom.
+ *
+ * @example washerAtBack(washerAtBack.read({ back: "metal" })) // washer no
  */
 export const washerAtBack: Formula<WasherInputs, WasherNeed> = formula<WasherInputs, WasherNeed>({
   id: "rivet.washer",

@@ -11,7 +11,11 @@ export interface YieldMomentInputs {
   readonly diameter: Length;
 }
 
-/** Bending moment at which a round nail or screw yields: M = 0.3 f_u d^2.6 (N mm, MPa, mm). */
+/**
+ * Bending moment at which a round nail or screw yields: M = 0.3 f_u d^2.6 (N mm, MPa, mm).
+ *
+ * @example dowelYieldMoment(dowelYieldMoment.read({ tensileStrength: "650 MPa", diameter: "3 mm" })) // 3.393 N·m
+ */
 export const dowelYieldMoment: Formula<YieldMomentInputs, Moment> = formula({
   id: "dowel.yield.moment",
   title: "Yield moment of a nail or screw",

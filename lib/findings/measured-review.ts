@@ -25,6 +25,7 @@ export type MeasuredShares = Readonly<Record<string, Ratio>>;
  * @param ask runs the review, or the part of it that is asked about
  * @param things to move, all that were measured more than once unless said
  * @example
+ * const job = openJob("soil-lab");
  * const { compute, at, uncertainties } = measuredReview(job, (input) => sectionBalance(input, "upper").value.mass);
  * spread(compute, at, uncertainties).interval
  */

@@ -42,6 +42,7 @@ export const airNeeded: Formula<
  *
  * @source International Standard Atmosphere
  * @throws RangeError unless the height is from -500 to 11 000 m
+ * @example airThinness(airThinness.read({ height: "0 m" })) // 1
  */
 export const airThinness: Formula<{ readonly height: Altitude }, Ratio> = formula({
   id: "heat.altitude",

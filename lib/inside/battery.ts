@@ -29,6 +29,7 @@ export interface DutyLoad {
  *
  * @source plain arithmetic
  * @throws RangeError for a negative power or a duty outside 0 to 1
+ * @example meanLoad(meanLoad.read({ loads: [] })) // mean 0 W, peak 0 W
  */
 export const meanLoad: Formula<
   { readonly loads: readonly DutyLoad[] },
@@ -91,6 +92,8 @@ export type RunTime = {
  *
  * @source electricity, Peukert's law
  * @throws RangeError unless capacity, voltage and load are positive and shares above 0 and at most 1
+ * @example batteryTime(batteryTime.read({ capacity: "100 Ah", ratedTime: "100 h", peukert: 1.2,
+ *   voltage: "12 V", load: "60 W", efficiency: 1, usable: 1 })) // current 5 A, time 14.5 h
  */
 export const batteryTime: Formula<LoadedBattery, RunTime> = formula<LoadedBattery, RunTime>({
   id: "power.battery",

@@ -26,6 +26,7 @@ export type CableRoom = {
  *
  * @source common practice; NEC 300.34 for factors of power cable
  * @throws RangeError unless the diameter is positive and the factor at least 1
+ * @example cableRoom(cableRoom.read({ diameter: "6 mm", factor: 4, plug: "30 mm" })) // radius 24 mm, room 60 mm
  */
 export const cableRoom: Formula<BentCable, CableRoom> = formula<BentCable, CableRoom>({
   id: "cable.room",
@@ -76,6 +77,7 @@ const fillAllowed = [0.53, 0.31, 0.4] as const;
  *
  * @source geometry; NEC chapter 9, table 1
  * @throws RangeError for no cable, a cable without diameter, or a hole without area
+ * @example cableFill(cableFill.read({ cables: ["10 mm"], opening: "100 mm2" })) // fill 0.7854, allowed 0.53
  */
 export const cableFill: Formula<CablesInHole, HoleFill> = formula<CablesInHole, HoleFill>({
   id: "cable.fill",

@@ -31,6 +31,7 @@ export type CableDrop = {
  *
  * @source electricity, Ohm's law
  * @throws RangeError unless supply is positive and the others not negative
+ * @example cableDrop(cableDrop.read({ current: "10 A", oneWay: "0.12 ohm", supply: "12 V" })) // drop 2.4 V, share 0.2
  */
 export const cableDrop: Formula<CableRun, CableDrop> = formula<CableRun, CableDrop>({
   id: "power.cable.drop",
@@ -60,6 +61,7 @@ export const cableDrop: Formula<CableRun, CableDrop> = formula<CableRun, CableDr
  *
  * @source NEC 210.20(A): the breaker at least 125 % of a load of 3 h or more
  * @throws RangeError unless the breaker is positive
+ * @example continuousCurrent(continuousCurrent.read({ breaker: "15 A" })) // 12 A
  */
 export const continuousCurrent: Formula<{ readonly breaker: Current }, Current> = formula({
   id: "power.continuous",
@@ -87,6 +89,7 @@ export interface PlugLoad {
  *
  * @source electricity
  * @throws RangeError unless supply is positive and the factor above 0 and at most 1
+ * @example loadCurrent(loadCurrent.read({ power: "1440 W", supply: "120 V", powerFactor: 1 })) // 12 A
  */
 export const loadCurrent: Formula<PlugLoad, Current> = formula({
   id: "power.current",
@@ -116,6 +119,7 @@ export interface ColdStart {
  *
  * @source common practice; the maker's sheet decides
  * @throws RangeError unless the factor is at least 1
+ * @example inrushCurrent(inrushCurrent.read({ current: "2 A", factor: 1 })) // 2 A
  */
 export const inrushCurrent: Formula<ColdStart, Current> = formula({
   id: "power.inrush",

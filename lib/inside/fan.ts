@@ -23,6 +23,7 @@ export interface FanInCase {
  *
  * @source fluid mechanics, operating point of a fan
  * @throws RangeError unless every input is positive
+ * @example fanFlow(fanFlow.read({ freeFlow: "0.02 m3/s", deadPressure: "50 Pa", discharge: 1, area: "100 m2", airDensity: "1.2 kg/m3" })) // 72 m3/h
  */
 export const fanFlow: Formula<FanInCase, AirFlow> = formula({
   id: "heat.fan",

@@ -18,6 +18,7 @@ export interface HeldThing {
  *
  * @source statics; EN 12195-1 for the share
  * @throws RangeError unless mass and share are not negative and there is a fastener
+ * @example heldShear(heldShear.read({ mass: "10 kg", share: 0.8, count: 4 })) // 19.61 N
  */
 export const heldShear: Formula<HeldThing, Force> = formula({
   id: "hold.shear",
@@ -52,6 +53,7 @@ export interface TippingThing {
  *
  * @source moments about the front row
  * @throws RangeError unless height and base are positive
+ * @example heldPull(heldPull.read({ mass: "10 kg", share: 0.8, height: "0.5 m", base: "0.2 m" })) // 147.1 N
  */
 export const heldPull: Formula<TippingThing, Force> = formula({
   id: "hold.pull",
@@ -89,6 +91,7 @@ export interface StrappedThing {
  *
  * @source EN 12195-1, direct lashing; statics
  * @throws RangeError unless there is a strap and its angle is below 90 degrees
+ * @example strapTension(strapTension.read({ mass: "10 kg", share: 0.8, straps: 1, strapAngle: "0 deg", friction: 0 })) // 78.45 N
  */
 export const strapTension: Formula<StrappedThing, Force> = formula({
   id: "hold.strap",

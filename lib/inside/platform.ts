@@ -20,6 +20,7 @@ export interface Platform {
  *
  * @source moments about the bearing edge
  * @throws RangeError unless all are positive
+ * @example platformPull(platformPull.read({ load: "50 lbf", reach: "12 in", lever: "3 in", screws: 2 })) // 444.8 N
  */
 export const platformPull: Formula<Platform, Force> = formula({
   id: "platform.pull",
@@ -52,6 +53,7 @@ export interface GluedEdge {
  *
  * @source flexure formula on the glued face
  * @throws RangeError unless length and depth are positive
+ * @example gluePull(gluePull.read({ moment: "30 Nm", length: "600 mm", depth: "10 mm" })) // 3 MPa
  */
 export const gluePull: Formula<GluedEdge, Pressure> = formula({
   id: "platform.glue",

@@ -10,6 +10,7 @@ import { Frequency } from "./kinds.js";
  *
  * @source vibration, one mass on a spring
  * @throws RangeError unless both are positive
+ * @example mountFrequency(mountFrequency.read({ mass: "10 kg", stiffness: "10 N/mm" })) // 5.033 Hz
  */
 export const mountFrequency: Formula<{ readonly mass: Mass; readonly stiffness: SpringRate }, Frequency> =
   formula({
@@ -31,7 +32,7 @@ export const mountFrequency: Formula<{ readonly mass: Mass; readonly stiffness: 
  *
  * @source vibration, static deflection
  * @throws RangeError unless the sag is positive
- * @example sagFrequency({ sag: mm(25) }) // 3.15 Hz
+ * @example sagFrequency({ sag: mm(25) }) // 3.152 Hz
  */
 export const sagFrequency: Formula<{ readonly sag: Length }, Frequency> = formula({
   id: "rattle.sag",
@@ -61,6 +62,8 @@ export interface HummingPanel {
  *
  * @source vibration of plates; Lekhnitskii for plywood
  * @throws RangeError unless sides and mass are positive
+ * @example panelFrequency(panelFrequency.read({ length: "1 m", width: "1 m", stiffness: { alongX: "1000 N·m",
+ *   alongY: "1000 N·m", coupling: "300 N·m", twist: "350 N·m" }, areaMass: "10 kg/m2" })) // 31.42 Hz
  */
 export const panelFrequency: Formula<HummingPanel, Frequency> = formula({
   id: "rattle.panel",
@@ -93,6 +96,7 @@ export interface ShakenMount {
  *
  * @source vibration, transmissibility
  * @throws RangeError for a negative ratio, or damping that is not above 0
+ * @example shakePassedOn(shakePassedOn.read({ frequencyRatio: 1, damping: 0.5 })) // 1.414
  */
 export const shakePassedOn: Formula<ShakenMount, Ratio> = formula({
   id: "rattle.passed.on",

@@ -18,6 +18,7 @@ export interface FoamStrip {
  *
  * @source ASTM D395, compression set
  * @throws RangeError unless squeeze and set are from 0 to below 1
+ * @example stripGrip(stripGrip.read({ thickness: "1/4 in", squeeze: 0.4, set: 1 })) // 0 mm
  */
 export const stripGrip: Formula<FoamStrip, Length> = formula({
   id: "screen.strip.grip",
@@ -49,6 +50,7 @@ export interface SetTest {
  *
  * @source ASTM D395, method B
  * @throws RangeError unless the squeezed piece is thinner than before
+ * @example compressionSet(compressionSet.read({ before: "10 mm", squeezed: "7 mm", after: "10 mm" })) // 0
  */
 export const compressionSet: Formula<SetTest, Ratio> = formula({
   id: "screen.strip.set",
@@ -82,6 +84,7 @@ export interface ClampedEdge {
  *
  * @source statics
  * @throws RangeError unless the area is positive
+ * @example clampPressure(clampPressure.read({ force: "20 N", area: "200 mm2" })) // 100 kPa
  */
 export const clampPressure: Formula<ClampedEdge, Pressure> = formula({
   id: "screen.clamp",

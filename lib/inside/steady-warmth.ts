@@ -29,6 +29,7 @@ export interface SteadyHeat {
  *
  * @source heat transfer, heat balance
  * @throws RangeError for a negative power, or walls that pass nothing
+ * @example steadyRise(steadyRise.read({ power: "60 W", conductance: "6 W/K", flow: "0 m3/s", thinness: 1 })) // 10 K
  */
 export const steadyRise: Formula<SteadyHeat, TemperatureRise> = formula({
   id: "heat.steady",
@@ -77,6 +78,8 @@ export type VentedWarmth = {
  *
  * @source heat balance with ASHRAE's stack flow, both vents as one opening over their whole height
  * @throws RangeError unless walls and vents pass something
+ * @example ventedRise(ventedRise.read({ power: "0 W", conductance: "5 W/K", area: "50 cm2", discharge: 0.65,
+ *   apart: "0.4 m", outside: "298.15 K", thinness: 1 })) // rise 0 K, flow 0 m3/h
  */
 export const ventedRise: Formula<VentedHeat, VentedWarmth> = formula<VentedHeat, VentedWarmth>({
   id: "heat.vented",

@@ -75,6 +75,7 @@ export interface CornerFaces {
  *
  * @source geometry, projections of a box
  * @throws RangeError for a negative area
+ * @example shadowArea(shadowArea.read({ top: "4 m2", front: "3 m2", side: "0 m2" })) // 5 m2
  */
 export const shadowArea: Formula<CornerFaces, Area> = formula({
   id: "heat.sun.area",
@@ -106,6 +107,7 @@ export interface SunOnWalls {
  *
  * @source ASHRAE Fundamentals, sol-air temperature
  * @throws RangeError for a negative area or rise, or walls that pass nothing
+ * @example sunHeat(sunHeat.read({ transmittance: "3 W/m2K", area: "0.5 m2", rise: "40 K" })) // 60 W
  */
 export const sunHeat: Formula<SunOnWalls, Power> = formula({
   id: "heat.sun.gain",

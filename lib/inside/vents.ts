@@ -17,6 +17,7 @@ export interface VentPair {
  *
  * @source ASHRAE Fundamentals, openings in series
  * @throws RangeError unless both are positive
+ * @example ventsInRow(ventsInRow.read({ low: "30 cm2", high: "40 cm2" })) // 24 cm2
  */
 export const ventsInRow: Formula<VentPair, Area> = formula({
   id: "heat.vents",
@@ -77,6 +78,7 @@ export const stackFlow: Formula<Stack, AirFlow> = formula({
  *
  * @source ASHRAE Fundamentals 1997, p. 25.13, eq. 38
  * @throws RangeError for a rise below 0 or above 60 K
+ * @example onlyVentDischarge(onlyVentDischarge.read({ rise: "0 K" })) // 0.4
  */
 export const onlyVentDischarge: Formula<{ readonly rise: TemperatureRise }, Ratio> = formula({
   id: "heat.vents.only",
@@ -111,6 +113,7 @@ export interface NeutralLevel extends VentPair {
  *
  * @source ASHRAE Fundamentals, neutral pressure level
  * @throws RangeError unless areas, distance and warmth are positive
+ * @example neutralLevel(neutralLevel.read({ low: "100 cm2", high: "100 cm2", apart: "1 m", warmth: 1 })) // 500 mm
  */
 export const neutralLevel: Formula<NeutralLevel, Length> = formula({
   id: "heat.neutral",

@@ -30,6 +30,8 @@ export const stillFilm: HeatResistance = HeatResistance.si(0.13);
  *
  * @source ISO 6946, 6.7
  * @throws RangeError for a layer without thickness or conductivity
+ * @example wallTransmittance(wallTransmittance.read({ layers: [{ thickness: "13 mm",
+ *   conductivity: "0.13 W/mK" }], insideFilm: "0.13 m2K/W", outsideFilm: "0.13 m2K/W" })) // 2.778 W/m2K
  */
 export const wallTransmittance: Formula<FacedWall, Transmittance> = formula<FacedWall, Transmittance>({
   id: "heat.wall",
@@ -64,6 +66,7 @@ export const wallTransmittance: Formula<FacedWall, Transmittance> = formula<Face
  *
  * @source heat transfer
  * @throws RangeError unless both are positive
+ * @example wallConductance(wallConductance.read({ transmittance: "2.5 W/m2K", area: "2 m2" })) // 5 W/K
  */
 export const wallConductance: Formula<
   { readonly transmittance: Transmittance; readonly area: Area },

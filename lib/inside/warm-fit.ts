@@ -34,6 +34,9 @@ export type WarmFit = {
  * @source least squares; for each tau the best A is exact, and tau is found by narrowing; intervals from the
  * linearised curve and Student's t
  * @throws RangeError for fewer than three readings, or readings that do not spread over time
+ * @example fitWarmUp(fitWarmUp.read({ readings: [{ time: "300 s", rise: "1.4173434471311 K" },
+ *   { time: "600 s", rise: "2.432914404837 K" }, { time: "900 s", rise: "3.1606027941428 K" },
+ *   { time: "1800 s", rise: "4.3233235838169 K" }, { time: "3600 s", rise: "4.9084218055563 K" }] })) // finalRise 5 K, riseWithin 1.235e-13 K, timeConstant 15 min, constantWithin 5.562e-11 s, scatter 2.836e-14 K
  */
 export const fitWarmUp: Formula<{ readonly readings: readonly WarmReading[] }, WarmFit> = formula<
   { readonly readings: readonly WarmReading[] },

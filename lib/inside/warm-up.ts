@@ -21,6 +21,7 @@ export interface WarmUp {
  *
  * @source heat transfer, one lump
  * @throws RangeError for a negative time, or a capacity or conductance that is not positive
+ * @example warmUp(warmUp.read({ finalRise: "20 K", capacity: "36 kJ/K", conductance: "10 W/K", time: "1 h" })) // 12.64 K
  */
 export const warmUp: Formula<WarmUp, TemperatureRise> = formula({
   id: "heat.warm.up",
@@ -61,6 +62,7 @@ export interface WarmWait {
  *
  * @source heat transfer, one lump, solved for the time
  * @throws RangeError unless the allowed rise is below the final one: else it never gets there
+ * @example warmWait(warmWait.read({ finalRise: "20 K", allowed: "0 K", capacity: "36 kJ/K", conductance: "10 W/K" })) // 0 s
  */
 export const warmWait: Formula<WarmWait, Time> = formula<WarmWait, Time>({
   id: "heat.warm.wait",

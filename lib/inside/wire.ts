@@ -9,7 +9,7 @@ import { Resistance } from "./kinds.js";
  *
  * @source ASTM B258
  * @throws RangeError unless the gauge is from 0 to 40
- * @example wireSize({ gauge: 14 }).diameter // 1.628 mm
+ * @example wireSize({ gauge: 14 }) // diameter 1.628 mm, area 2.081 mm2
  */
 export const wireSize: Formula<
   { readonly gauge: number },
@@ -55,6 +55,7 @@ const copperRise = 0.00393;
  *
  * @source electricity; NEC chapter 9, table 8 for the check
  * @throws RangeError unless area and length are positive
+ * @example wireResistance(wireResistance.read({ area: "1 mm2", length: "2 m", temperature: "60 °C", stranding: 1.2 })) // 47.88 mohm
  */
 export const wireResistance: Formula<CopperWire, Resistance> = formula({
   id: "power.wire.resistance",

@@ -30,7 +30,11 @@ export interface LastingLoad {
   readonly duration: LoadDuration;
 }
 
-/** How much more a brief load may be than one of ten years. */
+/**
+ * How much more a brief load may be than one of ten years.
+ *
+ * @example durationFactor(durationFactor.read({ duration: "impact" })) // 2
+ */
 export const durationFactor: Formula<LastingLoad, Ratio> = formula<LastingLoad, Ratio>({
   id: "wood.duration.factor",
   title: "Load duration factor of wood",
@@ -77,7 +81,11 @@ export interface CreepingPart {
   readonly material: CreepCase;
 }
 
-/** How much the sag from a lasting load grows. */
+/**
+ * How much the sag from a lasting load grows.
+ *
+ * @example creepFactor(creepFactor.read({ material: "plywood, dry" })) // 2
+ */
 export const creepFactor: Formula<CreepingPart, Ratio> = formula<CreepingPart, Ratio>({
   id: "wood.creep.factor",
   title: "Creep factor of wood and plywood",

@@ -11,7 +11,11 @@ export interface GrainAngleInputs {
   readonly power: Ratio;
 }
 
-/** Strength or modulus at an angle to the grain: N = P Q / (P sin^n + Q cos^n). */
+/**
+ * Strength or modulus at an angle to the grain: N = P Q / (P sin^n + Q cos^n).
+ *
+ * @example atGrainAngle(atGrainAngle.read({ along: "40 MPa", across: "8 MPa", angle: "0 deg", power: 2 })) // 40 MPa
+ */
 export const atGrainAngle: Formula<GrainAngleInputs, Pressure> = formula({
   id: "wood.grain.angle",
   title: "Strength of wood at an angle to the grain",

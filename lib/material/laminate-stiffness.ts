@@ -24,7 +24,13 @@ function symbol<Name extends keyof typeof meanings, K>(name: Name, entry: Entry,
   return { symbol: `${name}_{${entry}}`, kind, meaning: `${meanings[name]}, ${entry}` };
 }
 
-/** A, B and D of any stack: unequal layers, each with its own grain. */
+/**
+ * A, B and D of any stack: unequal layers, each with its own grain.
+ *
+ * @example laminateStiffness(laminateStiffness.read({ layers: [{ thickness: "1.4 mm", grain: "30 deg",
+ *   modulusAlong: "15000 MPa", modulusAcross: "750 MPa", shearModulus: "1000 MPa", poissonRatio: 0.43,
+ *   density: "600 kg/m3" }] })) // A11 13.21 MN/m, A22 3.142 MN/m, A12 3.408 MN/m, A66 4.352 MN/m, A16 6.064 MN/m, A26 2.655 MN/m, B11 0 N·m/m, B22 0 N·m/m, B12 0 N·m/m, B66 0 N·m/m, B16 0 N·m/m, B26 0 N·m/m, D11 2.158 N·m, D22 0.5132 N·m, D12 0.5566 N·m, D66 0.7108 N·m, D16 0.9905 N·m, D26 0.4337 N·m
+ */
 export const laminateStiffness: Formula<LayerStack, LaminateStiffness> = formula<
   LayerStack,
   LaminateStiffness

@@ -14,6 +14,8 @@ export interface AirClimate {
 /**
  * Moisture content that wood comes to in steady air: M = 1800/W [Kh/(1-Kh) + (K1 K h + 2 K1 K2 K^2 h^2) /
  * (1 + K1 K h + K1 K2 K^2 h^2)], in percent, the constants being quadratics in the temperature.
+ *
+ * @example equilibriumMoisture(equilibriumMoisture.read({ temperature: "70 °F", humidity: 0.3 })) // 0.0617
  */
 export const equilibriumMoisture: Formula<AirClimate, Ratio> = formula({
   id: "wood.moisture.equilibrium",
@@ -46,7 +48,11 @@ export interface MoistureProperty {
   readonly turningPoint: Ratio;
 }
 
-/** A strength or modulus at any moisture: P = P12 (P12 / Pg)^((12 - M) / (Mp - 12)), in percent. */
+/**
+ * A strength or modulus at any moisture: P = P12 (P12 / Pg)^((12 - M) / (Mp - 12)), in percent.
+ *
+ * @example propertyAtMoisture(propertyAtMoisture.read({ dry: "114 MPa", green: "57 MPa", moisture: "8 %", turningPoint: "27 %" })) // 137.1 MPa
+ */
 export const propertyAtMoisture: Formula<MoistureProperty, Pressure> = formula({
   id: "wood.moisture.property",
   title: "Strength or modulus of wood at a moisture",
@@ -86,7 +92,11 @@ export interface SwellingPiece {
   readonly to: Ratio;
 }
 
-/** How much a board grows or shrinks: dD = D C (M2 - M1), M in percent; negative when it shrinks. */
+/**
+ * How much a board grows or shrinks: dD = D C (M2 - M1), M in percent; negative when it shrinks.
+ *
+ * @example swelling(swelling.read({ size: "300 mm", coefficient: 0.00338, from: "8 %", to: "12 %" })) // 4.056 mm
+ */
 export const swelling: Formula<SwellingPiece, Length> = formula({
   id: "wood.swelling",
   title: "Swelling or shrinking of a board across the grain",

@@ -57,7 +57,12 @@ export interface BendTestedPanel {
   readonly shearModulus: Pressure;
 }
 
-/** Plate stiffness from bend tests of strips cut both ways. */
+/**
+ * Plate stiffness from bend tests of strips cut both ways.
+ *
+ * @example orthotropicStiffness(orthotropicStiffness.read({ thickness: "9 mm", modulusX: "9000 MPa",
+ *   modulusY: "6000 MPa", poissonXY: 0.05, shearModulus: "620 MPa" })) // alongX 547.7 N·m, alongY 365.1 N·m, coupling 18.26 N·m, twist 37.67 N·m
+ */
 export const orthotropicStiffness: Formula<BendTestedPanel, OrthotropicStiffness> = formula<
   BendTestedPanel,
   OrthotropicStiffness
@@ -110,7 +115,12 @@ export interface PlainSheet {
   readonly poissonRatio: Ratio;
 }
 
-/** Plate stiffness of a sheet that is alike in every direction. */
+/**
+ * Plate stiffness of a sheet that is alike in every direction.
+ *
+ * @example isotropicStiffness(isotropicStiffness.read({ thickness: "3 mm", modulus: "69 GPa",
+ *   poissonRatio: 0.33 })) // alongX 174.2 N·m, alongY 174.2 N·m, coupling 57.49 N·m, twist 58.36 N·m
+ */
 export const isotropicStiffness: Formula<PlainSheet, OrthotropicStiffness> = formula<
   PlainSheet,
   OrthotropicStiffness

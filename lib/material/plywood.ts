@@ -40,7 +40,14 @@ export type LaminatedPanel = OrthotropicStiffness & {
   readonly massPerArea: AreaDensity;
 };
 
-/** Plywood, faced or bare, from its layers of any thickness and grain. */
+/**
+ * Plywood, faced or bare, from its layers of any thickness and grain.
+ *
+ * @example plywoodLamination(plywoodLamination.read({ layers: [{ thickness: "9 mm", grain: "0 deg",
+ *   modulusAlong: "9000 MPa", modulusAcross: "9000 MPa", shearModulus: "4500 MPa", poissonRatio: 0,
+ *   density: "700 kg/m3" }, { thickness: "1 mm", grain: "0 deg", modulusAlong: "10000 MPa",
+ *   modulusAcross: "10000 MPa", shearModulus: "5000 MPa", poissonRatio: 0, density: "700 kg/m3" }] })) // alongX 770.1 N·m, alongY 770.1 N·m, coupling 0 N·m, twist 385.1 N·m, thickness 10 mm, bendingModulusX 9.241 GPa, bendingModulusY 9.241 GPa, membraneX 91 MN/m, membraneY 91 MN/m, membraneCoupling 0 N/m, membraneShear 45.5 MN/m, stretchModulusX 9.1 GPa, stretchModulusY 9.1 GPa, neutralX 5.049 mm, neutralY 5.049 mm, massPerArea 7 kg/m2
+ */
 export const plywoodLamination: Formula<LayerStack, LaminatedPanel> = formula<LayerStack, LaminatedPanel>({
   id: "plywood.lamination",
   title: "Plywood stiffness from its veneers and facings",

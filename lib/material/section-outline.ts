@@ -53,7 +53,12 @@ export const sectionResult: FormulaSymbols<SectionProperties> = {
   smallest: { symbol: "I_2", kind: SecondMoment, meaning: "smallest second moment" },
 };
 
-/** Area, centroid and second moments of a drawn profile, by Green's theorem along its outlines. */
+/**
+ * Area, centroid and second moments of a drawn profile, by Green's theorem along its outlines.
+ *
+ * @example outlineSection(outlineSection.read({ outlines: [[{ x: "5 mm", y: "7 mm" }, { x: "35 mm",
+ *   y: "7 mm" }, { x: "5 mm", y: "37 mm" }]] })) // area 4.5 cm2, centroidX 15 mm, centroidY 17 mm, secondX 2.25 cm4, secondY 2.25 cm4, product -1.125 cm4, largest 3.375 cm4, smallest 1.125 cm4
+ */
 export const outlineSection: Formula<DrawnProfile, SectionProperties> = formula<
   DrawnProfile,
   SectionProperties

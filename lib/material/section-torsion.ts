@@ -18,6 +18,8 @@ const cells = 12;
  * Weller), two grids, extrapolated; good to about a thousandth.
  *
  * @throws RangeError for an outline that encloses nothing or crosses itself
+ * @example solidTorsion(solidTorsion.read({ outline: [{ x: "0 mm", y: "0 mm" }, { x: "20 mm", y: "0 mm" },
+ *   { x: "10 mm", y: "17.3205080756888 mm" }] })) // 3464 mm4
  */
 export const solidTorsion: Formula<SolidProfile, SecondMoment> = formula({
   id: "section.torsion.solid",

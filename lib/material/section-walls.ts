@@ -45,6 +45,10 @@ export const torsion: FormulaSymbol<SecondMoment> = {
 /**
  * Section properties of a thin-walled profile: rectangles added up. J = sum b t^3 / 3 of what is open, and Bredt's
  * shear flow round each cell that the walls close.
+ *
+ * @example walledSection(walledSection.read({ walls: [{ fromX: "0 mm", fromY: "2.5 mm", toX: "50 mm",
+ *   toY: "2.5 mm", thickness: "5 mm" }, { fromX: "2.5 mm", fromY: "5 mm", toX: "2.5 mm", toY: "50 mm",
+ *   thickness: "5 mm" }] })) // area 4.75 cm2, centroidX 14.34 mm, centroidY 14.34 mm, secondX 11.25 cm4, secondY 11.25 cm4, product -6.661 cm4, largest 17.91 cm4, smallest 4.589 cm4, torsion 3958 mm4
  */
 export const walledSection: Formula<WalledProfile, WalledSection> = formula<WalledProfile, WalledSection>({
   id: "section.walls",

@@ -19,7 +19,11 @@ export type ThicknessRange = {
   readonly greatest: Length;
 };
 
-/** Limits of the thickness of a plywood sheet. */
+/**
+ * Limits of the thickness of a plywood sheet.
+ *
+ * @example thicknessRange(thicknessRange.read({ nominal: "9 mm", surface: "sanded" })) // least 8.33 mm, greatest 9.47 mm
+ */
 export const thicknessRange: Formula<NominalSheet, ThicknessRange> = formula<NominalSheet, ThicknessRange>({
   id: "plywood.thickness.range",
   title: "Thickness a plywood sheet may have",

@@ -12,7 +12,11 @@ export interface WarmWood {
 const warm = Temperature.of(100, "°F");
 const hot = Temperature.of(125, "°F");
 
-/** Factor on the strength or stiffness of dry wood that stays warm: 1 up to 100 °F, then 0.9 and 0.8, or 0.7. */
+/**
+ * Factor on the strength or stiffness of dry wood that stays warm: 1 up to 100 °F, then 0.9 and 0.8, or 0.7.
+ *
+ * @example temperatureFactor(temperatureFactor.read({ property: "strength", temperature: "90 °F" })) // 1
+ */
 export const temperatureFactor: Formula<WarmWood, Ratio> = formula({
   id: "wood.temperature.factor",
   title: "Temperature factor of dry wood",
@@ -45,7 +49,11 @@ export interface HeatedPart {
   readonly to: Temperature;
 }
 
-/** Growth of a part with heat: dL = alpha L dT; negative when it cools. */
+/**
+ * Growth of a part with heat: dL = alpha L dT; negative when it cools.
+ *
+ * @example heatGrowth(heatGrowth.read({ length: "1200 mm", expansion: 0.00007, from: "10 °C", to: "40 °C" })) // 2.52 mm
+ */
 export const heatGrowth: Formula<HeatedPart, Length> = formula({
   id: "movement.heat",
   title: "Growth of a part with heat",
@@ -71,7 +79,11 @@ export interface MoistPanel {
   readonly to: Ratio;
 }
 
-/** Growth of a panel in its plane with the air's humidity: dL = beta L dH; negative when it dries. */
+/**
+ * Growth of a panel in its plane with the air's humidity: dL = beta L dH; negative when it dries.
+ *
+ * @example humidityGrowth(humidityGrowth.read({ length: "1220 mm", expansion: 0.002, from: "30 %", to: "70 %" })) // 0.976 mm
+ */
 export const humidityGrowth: Formula<MoistPanel, Length> = formula({
   id: "movement.humidity",
   title: "Growth of a panel with the air's humidity",

@@ -13,7 +13,11 @@ export interface TubeInputs {
   readonly thickness: Length;
 }
 
-/** Torsion constant of a closed thin tube: J = 4 A^2 t / s. */
+/**
+ * Torsion constant of a closed thin tube: J = 4 A^2 t / s.
+ *
+ * @example tubeTorsion(tubeTorsion.read({ enclosed: "2109 mm2", round: "188 mm", thickness: "3 mm" })) // 28.39 cm4
+ */
 export const tubeTorsion: Formula<TubeInputs, SecondMoment> = formula({
   id: "section.torsion.tube",
   title: "Torsion constant of a closed tube",
@@ -40,7 +44,11 @@ export interface SolidBar {
 /** Terms of the series; they fall with the fifth power. */
 const terms = 150;
 
-/** Torsion constant of a rectangle: J = a b^3 (1/3 - (64 b / pi^5 a) sum tanh(n pi a / 2 b) / n^5), n odd, a >= b. */
+/**
+ * Torsion constant of a rectangle: J = a b^3 (1/3 - (64 b / pi^5 a) sum tanh(n pi a / 2 b) / n^5), n odd, a >= b.
+ *
+ * @example rectangleTorsion(rectangleTorsion.read({ width: "10 mm", height: "10 mm" })) // 1406 mm4
+ */
 export const rectangleTorsion: Formula<SolidBar, SecondMoment> = formula({
   id: "section.torsion.rectangle",
   title: "Torsion constant of a rectangular bar",

@@ -9,7 +9,11 @@ export interface TabulatedModulus {
   readonly bendingModulus: Pressure;
 }
 
-/** Modulus along the grain without the sag from shear that the bending test contains. */
+/**
+ * Modulus along the grain without the sag from shear that the bending test contains.
+ *
+ * @example modulusAlong(modulusAlong.read({ bendingModulus: "13.9 GPa" })) // 15.29 GPa
+ */
 export const modulusAlong: Formula<TabulatedModulus, Pressure> = formula<TabulatedModulus, Pressure>({
   id: "wood.modulus.along",
   title: "Modulus along the grain from the tabulated bending modulus",
@@ -37,7 +41,11 @@ export interface WoodMoisture {
   readonly moisture: Ratio;
 }
 
-/** Density of wood with the water in it. */
+/**
+ * Density of wood with the water in it.
+ *
+ * @example woodDensity(woodDensity.read({ specificGravity: 0.62, moisture: "12 %" })) // 694.4 kg/m3
+ */
 export const woodDensity: Formula<WoodMoisture, Density> = formula<WoodMoisture, Density>({
   id: "wood.density",
   title: "Density of wood with the water in it",

@@ -17,6 +17,7 @@ export interface BendModulusInputs {
  * I = b h^3 / 12. It is the apparent modulus, a little low, since shear sags the strip too.
  *
  * @throws RangeError when the span is below ten thicknesses, where shear is no longer small
+ * @example bendModulus(bendModulus.read({ slope: "125 N/mm", span: "240 mm", width: "50 mm", thickness: "12 mm" })) // 5 GPa
  */
 export const bendModulus: Formula<BendModulusInputs, Pressure> = formula({
   id: "bend.modulus",

@@ -17,6 +17,8 @@ const shearForm = 6 / 5;
  * Modulus of elasticity free of shear: the sag 1/k = L^3 / (48 E I) + 6 L / (20 G b h), solved for E.
  *
  * @throws RangeError when the whole sag would be shear
+ * @example bendModulusWithoutShear(bendModulusWithoutShear.read({ slope: "5838.5391638635 N/m", span: "0.6 m",
+ *   width: "0.05 m", thickness: "0.009 m", shearModulus: "60000000.0 Pa" })) // 9 GPa
  */
 export const bendModulusWithoutShear: Formula<ShearBendInputs, Pressure> = formula({
   id: "bend.modulus.shear",
@@ -72,6 +74,8 @@ export type TwoSpanModuli = {
  * rise is 1 / (4 E b h^3) and whose foot is the shear.
  *
  * @throws RangeError when the short span sags no more than bending alone would make it
+ * @example bendOverTwoSpans(bendOverTwoSpans.read({ longSlope: "5838.5391638635 N/m", longSpan: "0.6 m",
+ *   shortSlope: "120208.86771711 N/m", shortSpan: "0.2 m", width: "0.05 m", thickness: "0.009 m" })) // modulus 9 GPa, shearModulus 60 MPa
  */
 export const bendOverTwoSpans: Formula<TwoSpanInputs, TwoSpanModuli> = formula<TwoSpanInputs, TwoSpanModuli>({
   id: "bend.two.spans",

@@ -28,6 +28,8 @@ const confidence = ratio(0.75);
  * Lower 5 % strength at 75 % confidence from tests, their logarithms being normal: F_k = exp(y - k_s s_y).
  *
  * @throws RangeError for fewer than three tests or a load that is not positive
+ * @example characteristicStrength(characteristicStrength.read({ loads: ["100 N", "150 N", "200 N",
+ *   "260 N"] })) // strength 55.76 N, median 167.1 N, scatter 0.4095, factor 2.681, tests 4
  */
 export const characteristicStrength: Formula<StrengthTests, CharacteristicStrength> = formula<
   StrengthTests,

@@ -27,6 +27,8 @@ export const manyFreedoms = 10_000;
  * for which there is no rule, the least of those that count.
  *
  * @throws RangeError for lists of unlike length or fewer than one degree of freedom
+ * @example combinedUncertainty(combinedUncertainty.read({ changes: [5.8, 3.9, 6.7], freedoms: [24, 5, 8],
+ *   correlations: [] })) // standard 9.682, degreesOfFreedom 25
  */
 export const combinedUncertainty: Formula<UncertaintyParts, CombinedUncertainty> = formula<
   UncertaintyParts,

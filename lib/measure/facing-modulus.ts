@@ -36,6 +36,8 @@ function refusals({ bareModulus, bareThickness, facedModulus, facedThickness }: 
  * Modulus of a facing glued on both faces: E_f = (E_H H^3 - E_b h^3) / (H^3 - h^3).
  *
  * @throws RangeError when the faced strip is no thicker or no stiffer
+ * @example facingModulusBothFaces(facingModulusBothFaces.read({ bareModulus: "9000 MPa",
+ *   bareThickness: "9 mm", facedModulus: "9452.2915101427 MPa", facedThickness: "11 mm" })) // 10 GPa
  */
 export const facingModulusBothFaces: Formula<FacedStripInputs, Pressure> = formula({
   id: "facing.modulus.both",
@@ -56,6 +58,8 @@ export const facingModulusBothFaces: Formula<FacedStripInputs, Pressure> = formu
  * S = E_H H^3 / (12 E_b), S = h^3/12 + x t^2/12 + h x (H/2)^2 / (h + x), solved for x.
  *
  * @throws RangeError when the faced strip is no thicker or no stiffer
+ * @example facingModulusOneFace(facingModulusOneFace.read({ bareModulus: "9000 MPa", bareThickness: "9 mm",
+ *   facedModulus: "9241.329672 MPa", facedThickness: "10 mm" })) // 10 GPa
  */
 export const facingModulusOneFace: Formula<FacedStripInputs, Pressure> = formula({
   id: "facing.modulus.one",

@@ -18,6 +18,7 @@ export interface KerfInputs {
  * cuts bring a rule's error of 1 mm down to 0.1 mm.
  *
  * @throws RangeError when no length was lost
+ * @example kerfFromCuts(kerfFromCuts.read({ before: "1000 mm", after: "468 mm", offcuts: "500 mm", cuts: 10 })) // 3.2 mm
  */
 export const kerfFromCuts: Formula<KerfInputs, Length> = formula({
   id: "kerf.from.cuts",

@@ -49,6 +49,8 @@ export type Regression = {
  *
  * @throws RangeError for lists of unlike length, for fewer points than coefficients and one more, for powers of
  * several columns, or for columns that depend on each other
+ * @example linearRegression(linearRegression.read({ columns: [[4, 5, 6]], y: [3, 4, 4], degree: 1,
+ *   intercept: "no" })) // coefficients 0.7273, standardErrors 0.04208, residualDeviation 0.3693, rSquared 0.9933, degreesOfFreedom 2
  */
 export const linearRegression: Formula<RegressionInputs, Regression> = formula<RegressionInputs, Regression>({
   id: "regression.linear",

@@ -27,6 +27,7 @@ export type MeanResult = {
  * u = s / sqrt(n), half width t u. In whatever unit the readings have.
  *
  * @throws RangeError for fewer than two readings
+ * @example meanWithInterval(meanWithInterval.read({ values: [4, 6, 8], confidence: 0.95 })) // mean 6, deviation 2, standardError 1.155, halfWidth 4.968
  */
 export const meanWithInterval: Formula<MeanInputs, MeanResult> = formula<MeanInputs, MeanResult>({
   id: "mean.interval",

@@ -22,6 +22,7 @@ export type PullEstimate = {
  * that is from the usual.
  *
  * @throws RangeError for fewer than two tests or a load that is not positive
+ * @example pullEstimate(pullEstimate.read({ loads: ["100 lbf", "120 lbf"] })) // lowest 444.8 N, mean 489.3 N, deviation 62.91 N, tests 2
  */
 export const pullEstimate: Formula<PullInputs, PullEstimate> = formula<PullInputs, PullEstimate>({
   id: "pull.lowest",

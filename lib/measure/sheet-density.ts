@@ -22,6 +22,8 @@ export type SheetWeight = {
  * Larger offcuts give truer figures: an edge cut 1 mm wrong on 100 mm is 1 %.
  *
  * @throws RangeError unless every input is positive
+ * @example sheetDensity(sheetDensity.read({ length: "12 in", width: "12 in", thickness: "3/4 in",
+ *   mass: "2.25 lb" })) // density 576.7 kg/m3, massPerArea 10.99 kg/m2
  */
 export const sheetDensity: Formula<OffcutInputs, SheetWeight> = formula<OffcutInputs, SheetWeight>({
   id: "sheet.density",

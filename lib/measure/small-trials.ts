@@ -11,7 +11,11 @@ export interface TiltInputs {
   readonly run: Length;
 }
 
-/** Friction from the slope at which a thing starts to slide: mu = tan(theta) = rise / run. */
+/**
+ * Friction from the slope at which a thing starts to slide: mu = tan(theta) = rise / run.
+ *
+ * @example tiltFriction(tiltFriction.read({ rise: "1 m", run: "1 m" })) // 1
+ */
 export const tiltFriction: Formula<TiltInputs, Ratio> = formula({
   id: "friction.tilt",
   title: "Friction from a tilted board",
@@ -32,7 +36,11 @@ export interface PieceTimeInputs {
   readonly pieces: number;
 }
 
-/** Time of one piece: all of it over the pieces. */
+/**
+ * Time of one piece: all of it over the pieces.
+ *
+ * @example timePerPiece(timePerPiece.read({ time: "14 min", pieces: 40 })) // 21 s
+ */
 export const timePerPiece: Formula<PieceTimeInputs, Time> = formula({
   id: "time.per.piece",
   title: "Time of one piece",

@@ -19,6 +19,7 @@ export interface SpreadTrialInputs {
  * as waste only if the roller is not weighed.
  *
  * @throws RangeError when nothing was used
+ * @example spreadTrialRate(spreadTrialRate.read({ before: "2 lb", after: "1.9375 lb", area: "2 ft2", faces: 2 })) // 76.29 g/m2
  */
 export const spreadTrialRate: Formula<SpreadTrialInputs, AreaDensity> = formula({
   id: "adhesive.trial.rate",
@@ -53,6 +54,7 @@ export interface OversprayInputs {
  * Share of glue that ended beside the panel: w = 1 - g / (before - after).
  *
  * @throws RangeError when the panel gained more than the container lost
+ * @example oversprayShare(oversprayShare.read({ before: "2 lb", after: "1 lb", gained: "12 oz" })) // 0.25
  */
 export const oversprayShare: Formula<OversprayInputs, Ratio> = formula({
   id: "adhesive.trial.overspray",

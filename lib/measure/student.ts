@@ -16,6 +16,7 @@ export interface StudentInputs {
  * bisection.
  *
  * @throws RangeError unless 0 < confidence < 1 and degrees of freedom are 1 to 10 000
+ * @example studentFactor(studentFactor.read({ confidence: 0.95, degreesOfFreedom: 1 })) // 12.71
  */
 export const studentFactor: Formula<StudentInputs, Ratio> = formula({
   id: "student.factor",

@@ -32,8 +32,8 @@ export interface ReadTable<Row extends TableRow> {
  * Declares a table.
  *
  * @example
- * interface Sheet extends TableRow { readonly name: string; readonly thickness: Length }
- * const sheets = tableSchema<Sheet>({
+ * interface Plank { readonly line: number; readonly name: string; readonly thickness: Length }
+ * const planks = tableSchema<Plank>({
  *   name: column("name", Name, { unique: true }),
  *   thickness: column("thickness", Length, { above: 0 }),
  * });

@@ -18,6 +18,7 @@ export interface ToleranceInputs {
  * of freedom and noncentrality z_p sqrt(n). The distribution is integrated over the scatter of s.
  *
  * @throws RangeError for fewer than 3 or more than 500 tests
+ * @example toleranceFactor(toleranceFactor.read({ tests: 5, share: 0.9, confidence: 0.95 })) // 3.407
  */
 export const toleranceFactor: Formula<ToleranceInputs, Ratio> = formula({
   id: "tolerance.factor",

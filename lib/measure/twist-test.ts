@@ -21,6 +21,7 @@ export interface TwistInputs {
  * with D_xy = G t^3/12, and the free corner drops by w = w_xy a b.
  *
  * @throws RangeError for an offcut thicker than a tenth of its smaller side
+ * @example twistModulus(twistModulus.read({ slope: "2000 N/m", width: "300 mm", height: "300 mm", thickness: "9 mm" })) // 740.7 MPa
  */
 export const twistModulus: Formula<TwistInputs, Pressure> = formula({
   id: "twist.modulus",

@@ -27,7 +27,7 @@ function presentWorthOf({ interest, periods }: EqualPayments): number {
  *
  * @source engineering economy, uniform series present worth
  * @throws RangeError for negative interest or no payments
- * @example presentWorthFactor({ interest: ratio(0.12), periods: 5 }) // 3.6048
+ * @example presentWorthFactor({ interest: ratio(0.12), periods: 5 }) // 3.605
  */
 export const presentWorthFactor: Formula<EqualPayments, Ratio> = formula({
   id: "annuity.present.worth",
@@ -45,7 +45,7 @@ export const presentWorthFactor: Formula<EqualPayments, Ratio> = formula({
  *
  * @source engineering economy, capital recovery
  * @throws RangeError for negative interest or no payments
- * @example recoveryFactor({ interest: ratio(0.12), periods: 5 }) // 0.27741
+ * @example recoveryFactor({ interest: ratio(0.12), periods: 5 }) // 0.2774
  */
 export const recoveryFactor: Formula<EqualPayments, Ratio> = formula({
   id: "annuity.recovery",

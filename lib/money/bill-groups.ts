@@ -22,7 +22,10 @@ export type BillHeading = "section" | "trade" | "supplier";
  * share stands under each of them with its share of the quantity, so that every grouping adds up to the bill.
  *
  * @throws RangeError as `billTotal` does
- * @example groupBill(lines, "trade").map(({ name, total }) => `${name}: ${Money.show(total)}`)
+ * @example
+ * const { shares, ...ply } = { shares: [{ section: "lower", share: 1 }], trade: "panels", item: "ply", unit: "each" };
+ * const lines = [{ ...ply, shares, quantity: 3, unitPrice: money(80, "USD") }];
+ * groupBill(lines, "trade").map(({ name, total }) => `${name}: ${Money.show(total)}`).join() // panels: 240.00 USD
  */
 export function groupBill(lines: readonly BillLine[], by: BillHeading): BillGroup[] {
   const parts = by === "section" ? lines.flatMap(bySection) : lines;
@@ -49,7 +52,9 @@ function bySection(line: BillLine): BillLine[] {
  * The shares of things that several sections have a part in, in the order the sections first appear.
  *
  * @throws RangeError for parts that add up to nothing, or a negative one
- * @example sharesOf([{ section: "lower", amount: 3 }, { section: "upper", amount: 1 }]) // 75 % and 25 %
+ * @example
+ * const shares = sharesOf([{ section: "lower", amount: 3 }, { section: "upper", amount: 1 }]);
+ * shares.map(({ section, share }) => `${section} ${share}`).join() // lower 0.75,upper 0.25
  */
 export function sharesOf(
   parts: readonly { readonly section: string; readonly amount: number }[],

@@ -76,7 +76,7 @@ function refuse({ lines }: { readonly lines: readonly CostLine[] }): string[] {
  *
  * @source arithmetic
  * @throws RangeError for an empty bill, two currencies, more used than bought, or a negative price
- * @example billTotal({ lines: [{ item: "ply", quantity: ratio(3), used: ratio(2.4), unitPrice: money(80, "USD") }] }) // total 240, waste 48
+ * @example billTotal({ lines: [{ item: "ply", quantity: ratio(3), used: ratio(2.4), unitPrice: money(80, "USD") }] }) // total 240.00 USD, waste 48.00 USD
  */
 export const billTotal: Formula<{ readonly lines: readonly CostLine[] }, BillTotal> = formula<
   { readonly lines: readonly CostLine[] },

@@ -31,7 +31,7 @@ export type OwnCost = {
  *
  * @source arithmetic
  * @throws RangeError for negative amounts or time, or two currencies
- * @example ownCost({ material: money(420, "USD"), time: hour(30), hourlyRate: money(25, "USD"), tools: money(150, "USD") }) // each 1170 USD, first 1320 USD
+ * @example ownCost({ material: money(420, "USD"), time: hour(30), hourlyRate: money(25, "USD"), tools: money(150, "USD") }) // labour 750.00 USD, each 1 170.00 USD, first 1 320.00 USD
  */
 export const ownCost: Formula<OwnWork, OwnCost> = formula<OwnWork, OwnCost>({
   id: "make.cost",
@@ -86,7 +86,7 @@ export type MakeOrBuyAnswer = {
  *
  * @source engineering economy, break-even of make or buy
  * @throws RangeError for negative amounts, or two currencies
- * @example makeOrBuy({ own: money(1170, "USD"), tools: money(400, "USD"), readyMade: money(1400, "USD") }) // saves 230, pays from 2 cases on
+ * @example makeOrBuy({ own: money(1170, "USD"), tools: money(400, "USD"), readyMade: money(1400, "USD") }) // saving 230.00 USD, cases 2
  */
 export const makeOrBuy: Formula<MakeOrBuy, MakeOrBuyAnswer> = formula<MakeOrBuy, MakeOrBuyAnswer>({
   id: "make.or.buy",
@@ -137,7 +137,7 @@ export type HourAllowed = {
  *
  * @source engineering economy, break-even of make or buy
  * @throws RangeError for negative amounts, no time, or two currencies
- * @example breakEvenHour({ material: money(1100, "USD"), time: hour(25), tools: money(150, "USD"), readyMade: money(1750, "USD") }).hour // 20 USD
+ * @example breakEvenHour({ material: money(1100, "USD"), time: hour(25), tools: money(150, "USD"), readyMade: money(1750, "USD") }) // hour 20.00 USD
  */
 export const breakEvenHour: Formula<HourAsked, HourAllowed> = formula<HourAsked, HourAllowed>({
   id: "make.or.buy.hour",

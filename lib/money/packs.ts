@@ -33,7 +33,7 @@ export type PackPurchase = {
  *
  * @source arithmetic; a share to spare is common practice
  * @throws RangeError for an empty pack, a negative spare share or price
- * @example packs({ needed: 212, spare: ratio(0.05), perPack: 100, price: money(8, "USD") }) // 3 packs, 88 over
+ * @example packs({ needed: 212, spare: ratio(0.05), perPack: 100, price: money(8, "USD") }) // packs 3, bought 300, over 88, cost 24.00 USD, waste 7.04 USD
  */
 export const packs: Formula<PackNeed, PackPurchase> = formula<PackNeed, PackPurchase>({
   id: "buy.packs",

@@ -39,7 +39,7 @@ const refuse = ({ outlay, income, running }: JobMoney): string[] =>
  *
  * @source engineering economy, break-even
  * @throws RangeError for negative amounts, or two currencies
- * @example jobsToPayBack({ outlay: money(1500, "USD"), income: money(220, "USD"), running: money(90, "USD") }).jobs // 12
+ * @example jobsToPayBack({ outlay: money(1500, "USD"), income: money(220, "USD"), running: money(90, "USD") }) // margin 130.00 USD, jobs 12
  */
 export const jobsToPayBack: Formula<JobMoney, JobsToPayBack> = formula<JobMoney, JobsToPayBack>({
   id: "payback.jobs",
@@ -85,7 +85,7 @@ export type MonthsToPayBack = {
  *
  * @source engineering economy, uniform series
  * @throws RangeError for negative amounts, rates or interest, or two currencies
- * @example monthsToPayBack({ outlay: money(1500, "USD"), income: money(220, "USD"), running: money(90, "USD"), jobsPerMonth: ratio(1), monthlyInterest: ratio(0.01) }).months // 13
+ * @example monthsToPayBack({ outlay: money(1500, "USD"), income: money(220, "USD"), running: money(90, "USD"), jobsPerMonth: ratio(1), monthlyInterest: ratio(0.01) }) // monthly 130.00 USD, months 13
  */
 export const monthsToPayBack: Formula<JobMoneyByMonth, MonthsToPayBack> = formula<
   JobMoneyByMonth,

@@ -63,7 +63,7 @@ function refuseBreaks({ price, breaks }: QuantityNeed): string[] {
  *
  * @source arithmetic
  * @throws RangeError for a negative price, two currencies, two breaks at one quantity, or one that raises the price
- * @example quantityPrice({ needed: 9, price: money(10, "USD"), breaks: [{ from: 10, price: money(8, "USD") }] }) // buy 10 for 80 USD
+ * @example quantityPrice({ needed: 9, price: money(10, "USD"), breaks: [{ from: 10, price: money(8, "USD") }] }) // bought 10, unitPrice 8.00 USD, cost 80.00 USD
  */
 export const quantityPrice: Formula<QuantityNeed, QuantityPurchase> = formula<QuantityNeed, QuantityPurchase>(
   {

@@ -53,7 +53,7 @@ function carriage({ goods, mass, shipping, perKilogram, freeFrom }: Omit<Supplie
  *
  * @source arithmetic
  * @throws RangeError for negative amounts, mass or tax, or two currencies
- * @example supplierBill({ goods: money(100, "USD"), mass: kg(5), shipping: money(15, "USD"), perKilogram: money(1, "USD"), freeFrom: "never", tax: ratio(0.08) }).total // 129.60 USD
+ * @example supplierBill({ goods: money(100, "USD"), mass: kg(5), shipping: money(15, "USD"), perKilogram: money(1, "USD"), freeFrom: "never", tax: ratio(0.08) }) // shipping 20.00 USD, filledUp 0.00 USD, tax 9.60 USD, total 129.60 USD
  */
 export const supplierBill: Formula<SupplierOrder, SupplierBill> = formula<SupplierOrder, SupplierBill>({
   id: "buy.supplier",

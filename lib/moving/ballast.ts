@@ -24,6 +24,8 @@ export interface BallastNeed {
  *
  * @source moments about the tipping edge
  * @throws RangeError unless masses and heights fit, or where the ballast would itself fall over
+ * @example ballastNeeded(ballastNeeded.read({ mass: "50 kg", halfBase: "0.1 m", height: "1 m",
+ *   angle: "45 deg", ballastFromEdge: "0.5 m", ballastHeight: "0 m" })) // 90 kg
  */
 export const ballastNeeded: Formula<BallastNeed, Mass> = formula({
   id: "tip.ballast",
@@ -65,6 +67,7 @@ export interface OutriggerNeed {
  *
  * @source moments about the tipping edge
  * @throws RangeError unless lengths are positive and the lean from 0 to below 90 degrees
+ * @example outriggerReach(outriggerReach.read({ halfBase: "0.2 m", height: "1 m", angle: "45 deg" })) // 800 mm
  */
 export const outriggerReach: Formula<OutriggerNeed, Length> = formula({
   id: "tip.outrigger",

@@ -18,6 +18,7 @@ export interface BlockedLoad {
  *
  * @source EN 12195-1:2010, blocking
  * @throws RangeError unless the mass is positive and friction from 0 to 1
+ * @example blockingForce(blockingForce.read({ mass: "500 kg", friction: 0.3, way: "forward" })) // 2.452 kN
  */
 export const blockingForce: Formula<BlockedLoad, Force> = formula({
   id: "lashing.block",

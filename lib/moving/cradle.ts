@@ -54,6 +54,7 @@ export interface PressedLining {
  *
  * @source statics; EN 12195-1 for the push
  * @throws RangeError unless mass, width and rim are positive
+ * @example cradlePressure(cradlePressure.read({ mass: "20 lb", width: "10 in", rim: "4 in", way: "sideways" })) // 1.724 kPa
  */
 export const cradlePressure: Formula<PressedLining, Pressure> = formula({
   id: "ride.cradle.pressure",

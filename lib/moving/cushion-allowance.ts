@@ -40,6 +40,7 @@ export const creepAllowance: Formula<WorkingThickness, Length> = formula({
  *
  * @source MIL-HDBK-304, buckling of cushion pads
  * @throws RangeError unless the thickness is positive
+ * @example leastPad(leastPad.read({ thickness: "2 in" })) // 45.65 cm2
  */
 export const leastPad: Formula<{ readonly thickness: Length }, Area> = formula({
   id: "cushion.pad",

@@ -23,6 +23,8 @@ export interface CurveReading {
  *
  * @source linear interpolation
  * @throws RangeError for fewer than two points, pressures that do not rise, or a pressure off the curve
+ * @example readCushionCurve(readCushionCurve.read({ points: [{ stress: "1 kPa", deceleration: 80 },
+ *   { stress: "3 kPa", deceleration: 50 }, { stress: "6 kPa", deceleration: 65 }], stress: "2 kPa" })) // 65
  */
 export const readCushionCurve: Formula<CurveReading, Ratio> = formula<CurveReading, Ratio>({
   id: "cushion.curve",

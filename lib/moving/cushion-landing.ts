@@ -26,7 +26,7 @@ export type Landing = {
  *
  * @source energy of a weight falling on a spring
  * @throws RangeError unless mass and stiffness are positive and the drop not negative
- * @example springLanding({ mass: kg(20), stiffness: SpringRate.si(2e5), drop: mm(300) }).deceleration // 25.76
+ * @example springLanding({ mass: kg(20), stiffness: SpringRate.si(2e5), drop: mm(300) }) // squeeze 25.26 mm, deceleration 25.76
  */
 export const springLanding: Formula<SpringLanding, Landing> = formula<SpringLanding, Landing>({
   id: "cushion.spring",

@@ -81,6 +81,7 @@ export interface CushionLoad {
  *
  * @source static stress of cushion curves, FPL report 2031
  * @throws RangeError unless mass and area are positive
+ * @example staticStress(staticStress.read({ mass: "10 kg", area: "100 cm2" })) // 9.807 kPa
  */
 export const staticStress: Formula<CushionLoad, Pressure> = formula({
   id: "cushion.stress",

@@ -21,6 +21,7 @@ export interface CushionedFaces {
  *
  * @source springs at right angles, energy
  * @throws RangeError for a stiffness that is not positive, or no direction
+ * @example tiltedCushion(tiltedCushion.read({ sides: "10 N/mm", ends: "10 N/mm", flats: "10 N/mm", towards: { sides: 1, ends: 1, flats: 1 } })) // 10 N/mm
  */
 export const tiltedCushion: Formula<CushionedFaces, SpringRate> = formula({
   id: "cushion.tilted",

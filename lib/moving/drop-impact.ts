@@ -25,6 +25,7 @@ export const impactSpeed: Formula<{ readonly height: Length }, Speed> = formula(
  *
  * @source dynamics, potential energy
  * @throws RangeError for a negative mass or height
+ * @example dropEnergy(dropEnergy.read({ mass: "50 lb", height: "2 ft" })) // 135.6 J
  */
 export const dropEnergy: Formula<{ readonly mass: Mass; readonly height: Length }, Energy> = formula({
   id: "drop.energy",

@@ -16,6 +16,7 @@ export interface HandledByMachine {
  *
  * @source ASTM D4169 schedule A, mechanical handling, rotational drop
  * @throws RangeError unless the mass is positive
+ * @example rotationalDrop(rotationalDrop.read({ mass: "400 lb", handling: "rough" })) // 304.8 mm
  */
 export const rotationalDrop: Formula<HandledByMachine, Length> = formula({
   id: "drop.rotation.height",

@@ -18,6 +18,7 @@ export interface TransitCase {
  *
  * @source MIL-STD-810, method 516, procedure IV
  * @throws RangeError unless mass and size are positive and the mass at most 200 lb
+ * @example transitDrop(transitDrop.read({ mass: "40 kg", longest: "0.8 m" })) // 1219 mm
  */
 export const transitDrop: Formula<TransitCase, Length> = formula({
   id: "drop.transit.height",

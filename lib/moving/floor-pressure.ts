@@ -15,6 +15,7 @@ export interface CasterOnFloor {
  *
  * @source statics
  * @throws RangeError for a negative load or no contact
+ * @example floorPressure(floorPressure.read({ load: "300 N", contact: "100 mm2" })) // 3 MPa
  */
 export const floorPressure: Formula<CasterOnFloor, Pressure> = formula({
   id: "roll.pressure",

@@ -28,7 +28,7 @@ const rooms: Readonly<Record<Hand, { readonly length: Length; readonly clearance
  *
  * @source NIOSH 94-110, table 6, bare; MIL-STD-1472, one-hand recess, gloved (from memory)
  * @throws nothing: each hand has its figures
- * @example handRoom({ hand: "bare" }).length // 4.5 in
+ * @example handRoom({ hand: "bare" }) // length 114.3 mm, clearance 50.8 mm
  */
 export const handRoom: Formula<{ readonly hand: Hand }, HandRoom> = formula<
   { readonly hand: Hand },

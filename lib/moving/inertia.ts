@@ -57,7 +57,7 @@ const inertias: FormulaSymbols<Inertias> = {
  *
  * @source dynamics, rectangular block
  * @throws RangeError for a negative mass or size
- * @example boxInertia({ mass: kg(12), width: mm(1000), depth: mm(0), height: mm(0) }).z // 1 kg·m2
+ * @example boxInertia({ mass: kg(12), width: mm(1000), depth: mm(0), height: mm(0) }) // x 0 kg·m2, y 1 kg·m2, z 1 kg·m2
  */
 export const boxInertia: Formula<EvenBox, Inertias> = formula<EvenBox, Inertias>({
   id: "inertia.box",
@@ -113,6 +113,9 @@ export interface BodyOfBoxes {
  *
  * @source dynamics, parallel axes
  * @throws RangeError for a negative mass or no mass at all
+ * @example bodyInertia(bodyInertia.read({ boxes: [{ name: "a", mass: "3 kg", x: "0 m", y: "0 m", z: "0 m",
+ *   width: "0 m", depth: "0 m", height: "0 m" }, { name: "b", mass: "1 kg", x: "0 m", y: "0 m", z: "2 m",
+ *   width: "0 m", depth: "0 m", height: "0 m" }] })) // x 3 kg·m2, y 3 kg·m2, z 0 kg·m2
  */
 export const bodyInertia: Formula<BodyOfBoxes, Inertias> = formula<BodyOfBoxes, Inertias>({
   id: "inertia.body",

@@ -16,7 +16,7 @@ export interface RampSize {
  *
  * @source geometry
  * @throws RangeError unless the ramp is longer than its rise
- * @example rampSlope({ rise: mm(500), length: mm(3000) }) // 9.594 degrees
+ * @example rampSlope({ rise: mm(500), length: mm(3000) }) // 9.594°
  */
 export const rampSlope: Formula<RampSize, Angle> = formula({
   id: "roll.ramp",
@@ -46,7 +46,7 @@ export interface BrakedCase {
  *
  * @source statics, dry friction on a slope
  * @throws RangeError unless share is from 0 to 1 and friction not negative
- * @example brakedSlope({ share: ratio(0.5), friction: ratio(0.5) }) // 14.04 degrees
+ * @example brakedSlope({ share: ratio(0.5), friction: ratio(0.5) }) // 14.04°
  */
 export const brakedSlope: Formula<BrakedCase, Angle> = formula({
   id: "roll.brake",

@@ -18,7 +18,7 @@ export interface WheelAtStep {
  *
  * @source moments about the edge of the step
  * @throws RangeError unless the load is positive and the step lower than the axle
- * @example stepPush({ load: newton(7.84), diameter: mm(120), step: mm(30) }) // 13.6 N
+ * @example stepPush({ load: newton(7.84), diameter: mm(120), step: mm(30) }) // 13.58 N
  */
 export const stepPush: Formula<WheelAtStep, Force> = formula({
   id: "roll.step",
@@ -46,6 +46,7 @@ export const stepPush: Formula<WheelAtStep, Force> = formula({
  *
  * @source geometry of a chord
  * @throws RangeError unless the gap is narrower than the wheel
+ * @example gapDepth(gapDepth.read({ diameter: "4 in", gap: "0 in" })) // 0 mm
  */
 export const gapDepth: Formula<{ readonly diameter: Length; readonly gap: Length }, Length> = formula({
   id: "roll.gap",

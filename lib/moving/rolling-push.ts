@@ -63,7 +63,7 @@ export interface RollingCase {
  *
  * @source HSE L23 for the share on the level; statics for the ramp
  * @throws RangeError unless the mass is positive, the share from 0 to 1 and the slope from 0 to 45 degrees
- * @example rollingPush({ mass: kg(200), resistance: ratio(0.02), slope: degree(0) }) // 39.2 N
+ * @example rollingPush({ mass: kg(200), resistance: ratio(0.02), slope: degree(0) }) // 39.23 N
  */
 export const rollingPush: Formula<RollingCase, Force> = formula({
   id: "roll.push",

@@ -23,7 +23,12 @@ export const teamCaution: string = `The lifting equation is made for one person;
  *
  * @param lift how each of them lifts
  * @throws RangeError as `teamShares` and `judgeLift` do
- * @example judgeTeamLift(load, lift).worst.index.value
+ * @example
+ * const hands = { reach: mm(350), height: mm(400), twist: degree(0) };
+ * const often = { rate: LiftRate.of(0.2, "lifts/min"), duration: "up to 1 h", grip: "good" } as const;
+ * const lift = { start: hands, end: { ...hands, height: mm(900) }, ...often };
+ * const people = [-400, 400].map((x) => ({ name: x < 0 ? "left" : "right", x: mm(x), y: mm(0) }));
+ * judgeTeamLift({ mass: kg(36), x: mm(0), y: mm(0), people }, lift).worst.index.value // 1.345
  */
 export function judgeTeamLift(load: TeamLoad, lift: Lift): TeamVerdict {
   const shares = teamShares.worked(load);

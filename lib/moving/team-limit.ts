@@ -19,7 +19,7 @@ export interface TeamOfLifters {
  *
  * @source HSE L23, team handling
  * @throws RangeError for nobody, or more than four people: larger teams are unlikely to work
- * @example teamLimit({ each: kg(20), people: 2 }) // 26.7 kg
+ * @example teamLimit({ each: kg(20), people: 2 }) // 26.67 kg
  */
 export const teamLimit: Formula<TeamOfLifters, Mass> = formula({
   id: "lift.team.limit",

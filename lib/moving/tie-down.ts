@@ -34,7 +34,7 @@ const strapSymbols: FormulaSymbols<Pick<TieDown, "strapAngle" | "way">> = {
  *
  * @source EN 12195-1:2010, eq. 10, with c_z = 1
  * @throws RangeError unless mass and friction are positive and the angle is above 0 and at most 90 degrees
- * @example tieDownTension({ mass: kg(500), friction: ratio(0.3), strapAngle: degree(75), way: "forward" }) // 5288 N
+ * @example tieDownTension({ mass: kg(500), friction: ratio(0.3), strapAngle: degree(75), way: "forward" }) // 5.288 kN
  */
 export const tieDownTension: Formula<TieDown, Force> = formula({
   id: "lashing.slide",
@@ -81,6 +81,7 @@ export interface TieDownTilt {
  *
  * @source EN 12195-1:2010, tie-down lashing against tilting; moments
  * @throws RangeError unless mass, lengths and angle are positive
+ * @example tieDownTilt(tieDownTilt.read({ mass: "100 kg", height: "1 m", toEdge: "0.3 m", width: "0.6 m", strapAngle: "90 deg", way: "sideways" })) // 539.4 N
  */
 export const tieDownTilt: Formula<TieDownTilt, Force> = formula({
   id: "lashing.tilt",

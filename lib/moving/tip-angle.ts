@@ -26,7 +26,7 @@ export const steadyTilt: TiltCriterion = { angle: degree(10), source: cite("iec-
  *
  * @source plain statics: the centre of gravity stands over the edge
  * @throws RangeError unless half base and height are positive
- * @example tipAngle({ halfBase: mm(300), height: mm(700) }) // 23.2 degrees
+ * @example tipAngle({ halfBase: mm(300), height: mm(700) }) // 23.2°
  */
 export const tipAngle: Formula<Stance, Angle> = formula({
   id: "tip.angle",

@@ -58,7 +58,7 @@ export const pushLimits: Formula<PushAtHeight, PushLimits> = formula<PushAtHeigh
  *
  * @source statics with the force of inertia at the centre of gravity
  * @throws RangeError unless half base and height are positive
- * @example tippingBraking({ halfBase: mm(300), height: mm(700) }) // 0.4286 of gravity
+ * @example tippingBraking({ halfBase: mm(300), height: mm(700) }) // 4.203 m/s2
  */
 export const tippingBraking: Formula<Stance, Acceleration> = formula({
   id: "tip.braking",

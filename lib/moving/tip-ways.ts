@@ -31,7 +31,7 @@ export interface TipOver {
  * The tip angle each way, the least first.
  *
  * @throws RangeError where the centre of gravity does not stand over the base
- * @example tipWays({ baseWidth: mm(600), baseDepth: mm(500), fromLeft: mm(300), fromFront: mm(200), height: mm(700) })[0]?.way // "front"
+ * @example tipWays({ baseWidth: mm(600), baseDepth: mm(500), fromLeft: mm(300), fromFront: mm(200), height: mm(700) })[0]?.way // front
  */
 export function tipWays({ baseWidth, baseDepth, fromLeft, fromFront, height }: StandingCase): TipOver[] {
   const halves: readonly (readonly [TipWay, number])[] = [

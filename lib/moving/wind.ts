@@ -38,6 +38,7 @@ export type WindPush = {
  *
  * @source fluid mechanics, drag
  * @throws RangeError for a negative speed, or an area, factor or density that is not positive
+ * @example windForce(windForce.read({ speed: "10 m/s", area: "1 m2", dragFactor: 1.2, airDensity: "1.2 kg/m3" })) // pressure 60 Pa, force 72 N
  */
 export const windForce: Formula<WindOnSide, WindPush> = formula<WindOnSide, WindPush>({
   id: "wind.force",
@@ -82,6 +83,8 @@ export interface WindTip {
  *
  * @source moments about the tipping edge; drag
  * @throws RangeError unless every input is positive
+ * @example tippingWind(tippingWind.read({ mass: "72 kg", halfBase: "0.25 m", area: "1 m2", middle: "0.5 m",
+ *   dragFactor: 1.2, airDensity: "1.2 kg/m3" })) // 22.14 m/s
  */
 export const tippingWind: Formula<WindTip, Speed> = formula({
   id: "tip.wind",

@@ -19,7 +19,7 @@ export interface CasterStand {
  * case would rock onto cannot be the one that hangs.
  *
  * @throws RangeError where the centre of gravity does not stand between the casters
- * @example casterStands({ mass: kg(60), across: mm(500), deep: mm(400), fromLeft: mm(250), fromFront: mm(200) })[0]?.greatest // 294.2 N
+ * @example casterStands({ mass: kg(60), across: mm(500), deep: mm(400), fromLeft: mm(250), fromFront: mm(200) })[0]?.greatest // 294.2
  */
 export function casterStands(standing: CaseOnCasters): CasterStand[] {
   const lifted = corners.filter((corner) => restsOnThree({ ...standing, lifted: corner }));

@@ -11,7 +11,7 @@ export type Show = (...things: readonly Showable[]) => void;
  * Shows worked lines, findings, tables, charts, drawings, answers, sentences, and lists of them, in
  * metric units. Under plain Node it prints text.
  *
- * @example show(shelfSag.worked({ ... }), "A sentence.")
+ * @example show(tipAngle.worked({ halfBase: mm(300), height: mm(700) }), "A sentence.")
  * @throws TypeError for anything that cannot be shown
  */
 export const show: Show = showIn({});

@@ -35,7 +35,7 @@ export function escapeHtml(text: string): string {
 /**
  * Builds markup; every value put in is escaped unless it is Html.
  *
- * @example String(html`<b>${"1 < 2"}</b>`) // "<b>1 &lt; 2</b>"
+ * @example String(html`<b>${"1 < 2"}</b>`) // <b>1 &lt; 2</b>
  */
 export function html(template: TemplateStringsArray, ...parts: readonly HtmlPart[]): Html {
   const markup = template.map((piece, i) => piece + (i < parts.length ? partMarkup(parts[i]) : ""));

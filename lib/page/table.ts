@@ -11,7 +11,9 @@ export interface Column<Row> {
 /**
  * A table with one line a row.
  *
- * @example tableOf(sheets, [{ heading: "Sheet", cell: (s) => s.name }, { heading: "Mass", cell: (s) => Mass.show(s.mass) }])
+ * @example
+ * const sheets = [{ name: "ply", mass: kg(12) }];
+ * tableOf(sheets, [{ heading: "Sheet", cell: (s) => s.name }, { heading: "Mass", cell: (s) => Mass.show(s.mass) }])
  */
 export function tableOf<Row>(
   rows: readonly Row[],

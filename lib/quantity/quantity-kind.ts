@@ -36,7 +36,9 @@ export interface QuantityKind<Name extends string> extends Kind<Quantity<Name>> 
 /**
  * Declares a kind of quantity from its units.
  *
- * @example quantityKind({ name: "length", units: { m: 1, mm: 0.001 }, ... }).read("12 mm") // 0.012
+ * @example
+ * const Radius = quantityKind<"radius">({ name: "radius", units: { m: 1, mm: 0.001 }, metric: ["mm"], inch: ["mm"], example: "12 mm" });
+ * Radius.read("12 mm") // 0.012
  */
 export function quantityKind<Name extends string>(declaration: QuantityDeclaration): QuantityKind<Name> {
   const { name } = declaration;

@@ -13,7 +13,11 @@ export interface LastingSag {
   readonly creepFactor: Ratio;
 }
 
-/** Sag after years: what stays creeps, what passes does not. */
+/**
+ * Sag after years: what stays creeps, what passes does not.
+ *
+ * @example longTermSag(longTermSag.read({ lasting: "4 mm", passing: "1 mm", creepFactor: 1.5 })) // 7 mm
+ */
 export const longTermSag: Formula<LastingSag, Length> = formula<LastingSag, Length>({
   id: "sag.longterm",
   title: "Sag after years",

@@ -48,7 +48,11 @@ function pointBeam({ sag, moment, row, ...words }: PointCase): Formula<PointBeam
   });
 }
 
-/** Loose on two supports, force in the middle. */
+/**
+ * Loose on two supports, force in the middle.
+ *
+ * @example simpleCentre(simpleCentre.read({ force: "1000 N", span: "1 m", stiffness: "1000 N·m2" })) // sag 20.83 mm, moment 250 N·m
+ */
 export const simpleCentre: Formula<PointBeam, BeamAnswer> = pointBeam({
   id: "beam.simple.centre",
   title: "Shelf loose on two supports, force in the middle",
@@ -58,7 +62,11 @@ export const simpleCentre: Formula<PointBeam, BeamAnswer> = pointBeam({
   row: "case 1e",
 });
 
-/** Both ends held rigidly, force in the middle. */
+/**
+ * Both ends held rigidly, force in the middle.
+ *
+ * @example fixedCentre(fixedCentre.read({ force: "1000 N", span: "1 m", stiffness: "1000 N·m2" })) // sag 5.208 mm, moment 125 N·m
+ */
 export const fixedCentre: Formula<PointBeam, BeamAnswer> = pointBeam({
   id: "beam.fixed.centre",
   title: "Shelf fixed rigidly at both ends, force in the middle",
@@ -68,7 +76,11 @@ export const fixedCentre: Formula<PointBeam, BeamAnswer> = pointBeam({
   row: "case 1d",
 });
 
-/** One end in the wall, force at the tip. */
+/**
+ * One end in the wall, force at the tip.
+ *
+ * @example cantileverTip(cantileverTip.read({ force: "1000 N", span: "1 m", stiffness: "1000 N·m2" })) // sag 333.3 mm, moment 1 kN·m
+ */
 export const cantileverTip: Formula<PointBeam, BeamAnswer> = pointBeam({
   id: "beam.cantilever.tip",
   title: "Bar held at one end, force at its tip",
@@ -92,7 +104,12 @@ export type SimplePointAnswer = BeamAnswer & {
   readonly sagPlace: Length;
 };
 
-/** Loose on two supports, force anywhere. */
+/**
+ * Loose on two supports, force anywhere.
+ *
+ * @example simplePoint(simplePoint.read({ force: "1000 N", span: "1 m", stiffness: "1000 N·m2",
+ *   place: "0.5 m" })) // sag 20.83 mm, moment 250 N·m, sagUnderForce 20.83 mm, sagPlace 500 mm
+ */
 export const simplePoint: Formula<SimplePointBeam, SimplePointAnswer> = formula<
   SimplePointBeam,
   SimplePointAnswer

@@ -20,7 +20,11 @@ export type Section = {
   readonly modulus: Volume;
 };
 
-/** Section of a rectangle. */
+/**
+ * Section of a rectangle.
+ *
+ * @example rectangleSection(rectangleSection.read({ width: "100 mm", depth: "20 mm" })) // area 20 cm2, secondMoment 6.667 cm4, modulus 6.667 mL
+ */
 export const rectangleSection: Formula<RectangularBar, Section> = formula<RectangularBar, Section>({
   id: "section.rectangle",
   title: "Section of a rectangular bar",
@@ -50,7 +54,11 @@ export interface PlainBar {
   readonly secondMoment: SecondMoment;
 }
 
-/** Bending stiffness of a bar of one material. */
+/**
+ * Bending stiffness of a bar of one material.
+ *
+ * @example beamStiffness(beamStiffness.read({ modulus: "10 GPa", secondMoment: "120000 mm4" })) // 1200 N·m2
+ */
 export const beamStiffness: Formula<PlainBar, BeamStiffness> = formula<PlainBar, BeamStiffness>({
   id: "beam.stiffness",
   title: "Bending stiffness of a bar",
@@ -72,7 +80,11 @@ export interface BentBar {
   readonly sectionModulus: Volume;
 }
 
-/** Stress at the outer face of a bent bar. */
+/**
+ * Stress at the outer face of a bent bar.
+ *
+ * @example beamBendingStress(beamBendingStress.read({ moment: "100 N·m", sectionModulus: "10000 mm3" })) // 10 MPa
+ */
 export const beamBendingStress: Formula<BentBar, Pressure> = formula<BentBar, Pressure>({
   id: "beam.bending.stress",
   title: "Bending stress at the outer face",

@@ -34,7 +34,12 @@ export interface ShearedBeam {
   readonly shearModulus: Pressure;
 }
 
-/** Sag from shear, to be added to the sag from bending. */
+/**
+ * Sag from shear, to be added to the sag from bending.
+ *
+ * @example beamShearSag(beamShearSag.read({ held: "simple, centre", totalLoad: "1000 N", span: "1 m",
+ *   width: "100 mm", depth: "20 mm", shearModulus: "600 MPa" })) // 0.25 mm
+ */
 export const beamShearSag: Formula<ShearedBeam, Length> = formula<ShearedBeam, Length>({
   id: "beam.shear.sag",
   title: "Sag of a beam from shear",

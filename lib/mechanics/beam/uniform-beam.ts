@@ -60,7 +60,11 @@ function uniformBeam({ sag, moment, row, ...words }: UniformCase): Formula<Unifo
 /** Where every beam formula holds. */
 export const slender = "Sag small beside the span; sag from shear is added by beam.shear.sag.";
 
-/** Loose on two supports. */
+/**
+ * Loose on two supports.
+ *
+ * @example simpleUniform(simpleUniform.read({ load: "1000 N/m", span: "1 m", stiffness: "1000 N·m2" })) // sag 13.02 mm, moment 125 N·m
+ */
 export const simpleUniform: Formula<UniformBeam, BeamAnswer> = uniformBeam({
   id: "beam.simple.uniform",
   title: "Shelf loose on two supports, uniform load",
@@ -71,7 +75,11 @@ export const simpleUniform: Formula<UniformBeam, BeamAnswer> = uniformBeam({
   validity: slender,
 });
 
-/** Both ends held rigidly. */
+/**
+ * Both ends held rigidly.
+ *
+ * @example fixedUniform(fixedUniform.read({ load: "1000 N/m", span: "1 m", stiffness: "1000 N·m2" })) // sag 2.604 mm, moment 83.33 N·m
+ */
 export const fixedUniform: Formula<UniformBeam, BeamAnswer> = uniformBeam({
   id: "beam.fixed.uniform",
   title: "Shelf fixed rigidly at both ends, uniform load",
@@ -86,7 +94,11 @@ export const fixedUniform: Formula<UniformBeam, BeamAnswer> = uniformBeam({
 const proppedPlace = (15 - Math.sqrt(33)) / 16;
 const proppedSag = (proppedPlace ** 2 * (1 - proppedPlace) * (3 - 2 * proppedPlace)) / 48;
 
-/** One end held rigidly, the other loose. */
+/**
+ * One end held rigidly, the other loose.
+ *
+ * @example proppedUniform(proppedUniform.read({ load: "1000 N/m", span: "1 m", stiffness: "1000 N·m2" })) // sag 5.416 mm, moment 125 N·m
+ */
 export const proppedUniform: Formula<UniformBeam, BeamAnswer> = uniformBeam({
   id: "beam.propped.uniform",
   title: "Shelf fixed at one end, loose at the other, uniform load",
@@ -97,7 +109,11 @@ export const proppedUniform: Formula<UniformBeam, BeamAnswer> = uniformBeam({
   validity: slender,
 });
 
-/** Two equal spans in one piece: by symmetry each is fixed over the middle support. */
+/**
+ * Two equal spans in one piece: by symmetry each is fixed over the middle support.
+ *
+ * @example twoSpanUniform(twoSpanUniform.read({ load: "1000 N/m", span: "1 m", stiffness: "1000 N·m2" })) // sag 5.416 mm, moment 125 N·m
+ */
 export const twoSpanUniform: Formula<UniformBeam, BeamAnswer> = uniformBeam({
   id: "beam.twospan.uniform",
   title: "Shelf in one piece over two equal spans, uniform load",
@@ -108,7 +124,11 @@ export const twoSpanUniform: Formula<UniformBeam, BeamAnswer> = uniformBeam({
   validity: `${slender} Both spans loaded; the span is one of the two.`,
 });
 
-/** One end in the wall, the other in the air. */
+/**
+ * One end in the wall, the other in the air.
+ *
+ * @example cantileverUniform(cantileverUniform.read({ load: "1000 N/m", span: "1 m", stiffness: "1000 N·m2" })) // sag 125 mm, moment 500 N·m
+ */
 export const cantileverUniform: Formula<UniformBeam, BeamAnswer> = uniformBeam({
   id: "beam.cantilever.uniform",
   title: "Shelf held at one end only, uniform load",

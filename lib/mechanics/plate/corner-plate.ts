@@ -25,7 +25,13 @@ export type CornerPlatePatch = PlateShape & PlatePatch;
 const source: readonly Citation[] = [cite("plates-shells", "art. 49 (corners), 82 and 85 (energy)")];
 const validity = `${thinPlateLimits} Corners rest on points and may tilt; moments right at a corner are not settled.`;
 
-/** A panel that rests on its four corners, under a uniform load. */
+/**
+ * A panel that rests on its four corners, under a uniform load.
+ *
+ * @example cornerPlateUniform(cornerPlateUniform.read({ length: "1 m", width: "1 m",
+ *   stiffness: { alongX: "1000 N·m", alongY: "1000 N·m", coupling: "300 N·m", twist: "350 N·m" },
+ *   pressure: "1 kPa" })) // deflection 25.51 mm, momentX 111.7 N·m/m, momentY 111.7 N·m/m, momentXY -6.905e-15 N·m/m, largestDeflection 25.51 mm, largestX 500 mm, largestY 500 mm, clampedMoment 0 N·m/m, freeMoment 150.4 N·m/m
+ */
 export const cornerPlateUniform: Formula<CornerPlateUniform, PlateAnswer> = formula<
   CornerPlateUniform,
   PlateAnswer
@@ -42,7 +48,13 @@ export const cornerPlateUniform: Formula<CornerPlateUniform, PlateAnswer> = form
     answerAt(onCorners(inputs, { pressure: inputs.pressure }), inputs.length / 2, inputs.width / 2),
 });
 
-/** A panel that rests on its four corners, with a load on a rectangle. */
+/**
+ * A panel that rests on its four corners, with a load on a rectangle.
+ *
+ * @example cornerPlatePatch(cornerPlatePatch.read({ length: "1 m", width: "1 m",
+ *   stiffness: { alongX: "1000 N·m", alongY: "1000 N·m", coupling: "300 N·m", twist: "350 N·m" },
+ *   force: "1 kN", patchX: "0.5 m", patchY: "0.5 m", patchLength: "0.01 m", patchWidth: "0.01 m" })) // deflection 39.14 mm, momentX 605.9 N·m/m, momentY 605.9 N·m/m, momentXY -1.761e-9 N·m/m, largestDeflection 39.14 mm, largestX 500 mm, largestY 500 mm, clampedMoment 0 N·m/m, freeMoment 205.9 N·m/m
+ */
 export const cornerPlatePatch: Formula<CornerPlatePatch, PlateAnswer> = formula<
   CornerPlatePatch,
   PlateAnswer

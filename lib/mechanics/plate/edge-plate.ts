@@ -44,7 +44,13 @@ const source: readonly Citation[] = [
   cite("stress-strain", "table 11.4"),
 ];
 
-/** A panel under a uniform load with any mix of edges. */
+/**
+ * A panel under a uniform load with any mix of edges.
+ *
+ * @example edgePlateUniform(edgePlateUniform.read({ length: "1 m", width: "1 m",
+ *   stiffness: { alongX: "1000 N·m", alongY: "1000 N·m", coupling: "300 N·m", twist: "350 N·m" },
+ *   left: "free", right: "free", bottom: "clamped", top: "free", pressure: "1 kPa" })) // deflection 45.85 mm, momentX -23.69 N·m/m, momentY -122.7 N·m/m, momentXY 1.377e-13 N·m/m, largestDeflection 129.1 mm, largestX 500 mm, largestY 1000 mm, clampedMoment -531.7 N·m/m, freeMoment -395 N·m/m
+ */
 export const edgePlateUniform: Formula<EdgePlateUniform, PlateAnswer> = formula<
   EdgePlateUniform,
   PlateAnswer
@@ -60,7 +66,13 @@ export const edgePlateUniform: Formula<EdgePlateUniform, PlateAnswer> = formula<
   compute: (inputs) => answerAt(uniform(inputs), inputs.length / 2, inputs.width / 2),
 });
 
-/** One place of a panel under a uniform load with any mix of edges. */
+/**
+ * One place of a panel under a uniform load with any mix of edges.
+ *
+ * @example edgePlateUniformAt(edgePlateUniformAt.read({ length: "1 m", width: "1 m",
+ *   stiffness: { alongX: "1000 N·m", alongY: "1000 N·m", coupling: "300 N·m", twist: "350 N·m" },
+ *   left: "free", right: "free", bottom: "clamped", top: "free", pressure: "1 kPa", x: "0.5 m", y: "1 m" })) // deflection 129.1 mm, momentX 14.99 N·m/m, momentY -0.09941 N·m/m, momentXY 7.152e-13 N·m/m
+ */
 export const edgePlateUniformAt: Formula<EdgePlateUniformAt, PlateResponse> = formula<
   EdgePlateUniformAt,
   PlateResponse
@@ -76,7 +88,14 @@ export const edgePlateUniformAt: Formula<EdgePlateUniformAt, PlateResponse> = fo
   compute: (inputs) => responseOf(plateAt(uniform(inputs), inputs.x, inputs.y)),
 });
 
-/** A panel with a load on a rectangle and any mix of edges. */
+/**
+ * A panel with a load on a rectangle and any mix of edges.
+ *
+ * @example edgePlatePatch(edgePlatePatch.read({ length: "1 m", width: "2 m", stiffness: { alongX: "1000 N·m",
+ *   alongY: "1000 N·m", coupling: "300 N·m", twist: "350 N·m" }, left: "hinged", right: "hinged",
+ *   bottom: "hinged", top: "hinged", force: "1 kN", patchX: "0.5 m", patchY: "1 m", patchLength: "0.01 m",
+ *   patchWidth: "0.01 m" })) // deflection 16.51 mm, momentX 545.3 N·m/m, momentY 508.9 N·m/m, momentXY 6.778e-9 N·m/m, largestDeflection 16.51 mm, largestX 500 mm, largestY 1000 mm, clampedMoment 0 N·m/m, freeMoment 0 N·m/m
+ */
 export const edgePlatePatch: Formula<EdgePlatePatch, PlateAnswer> = formula<EdgePlatePatch, PlateAnswer>({
   id: "plate.edges.patch",
   title: "Panel with any mix of edges, load on a rectangle",

@@ -11,7 +11,11 @@ export interface GlazedFace {
   readonly cutAway: Ratio;
 }
 
-/** Pressure on what is left of a face when its glass, screens and doors pass their share on to it. */
+/**
+ * Pressure on what is left of a face when its glass, screens and doors pass their share on to it.
+ *
+ * @example glazedPressure(glazedPressure.read({ pressure: "1 kPa", cutAway: "0 %" })) // 1 kPa
+ */
 export const glazedPressure: Formula<GlazedFace, Pressure> = formula<GlazedFace, Pressure>({
   id: "plate.glazed.pressure",
   title: "Pressure passed on from openings that are closed",

@@ -35,7 +35,13 @@ export type HingedPlateAnswer = Omit<PlateResponse, "momentXY"> & {
 
 const navier = String.raw`w=\sum_m\sum_n\frac{q_{mn}\,\sin\frac{m\pi x}{a}\sin\frac{n\pi y}{b}}{\pi^4\left[D_x\frac{m^4}{a^4}+2(D_1+2D_{xy})\frac{m^2n^2}{a^2b^2}+D_y\frac{n^4}{b^4}\right]}`;
 
-/** Middle of a panel on four hinged edges under a uniform load. */
+/**
+ * Middle of a panel on four hinged edges under a uniform load.
+ *
+ * @example hingedPlateUniform(hingedPlateUniform.read({ length: "1 m", width: "1 m",
+ *   stiffness: { alongX: "1000 N·m", alongY: "1000 N·m", coupling: "300 N·m", twist: "350 N·m" },
+ *   pressure: "1 kPa" })) // deflection 4.062 mm, momentX 47.89 N·m/m, momentY 47.89 N·m/m, cornerForce 64.96 N
+ */
 export const hingedPlateUniform: Formula<HingedPlateUniform, HingedPlateAnswer> = formula<
   HingedPlateUniform,
   HingedPlateAnswer
@@ -67,7 +73,13 @@ export type HingedPlatePatch = PlateShape & PlatePatch;
 /** What it does under the middle of the load, and where it sags most. */
 export type HingedPatchAnswer = Omit<PlateResponse, "momentXY"> & PlateLargest;
 
-/** A panel on four hinged edges with a load on a rectangle. */
+/**
+ * A panel on four hinged edges with a load on a rectangle.
+ *
+ * @example hingedPlatePatch(hingedPlatePatch.read({ length: "1 m", width: "2 m",
+ *   stiffness: { alongX: "1000 N·m", alongY: "1000 N·m", coupling: "300 N·m", twist: "350 N·m" },
+ *   force: "1 kN", patchX: "0.5 m", patchY: "1 m", patchLength: "0.01 m", patchWidth: "0.01 m" })) // deflection 16.52 mm, momentX 537.4 N·m/m, momentY 471 N·m/m, largestDeflection 16.52 mm, largestX 500 mm, largestY 1000 mm
+ */
 export const hingedPlatePatch: Formula<HingedPlatePatch, HingedPatchAnswer> = formula<
   HingedPlatePatch,
   HingedPatchAnswer

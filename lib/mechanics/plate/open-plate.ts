@@ -68,7 +68,15 @@ const source: readonly Citation[] = [
 
 const validity = `${thinPlateLimits} A stiff-side estimate: against eight finite-element panels with 8 to 53 % cut away its largest sag was up to 0.6 % too small. Openings are rectangles with corners of any radius, circles included; stress at a rim or a sharp corner is not resolved.`;
 
-/** A panel with openings under a pressure on what is left of it. */
+/**
+ * A panel with openings under a pressure on what is left of it.
+ *
+ * @example openPlateUniform(openPlateUniform.read({ length: "900 mm", width: "450 mm",
+ *   stiffness: { alongX: "518939.17 N·mm", alongY: "256417.00 N·mm", coupling: "25641.70 N·mm",
+ *   twist: "39487.50 N·mm" }, left: "clamped", right: "clamped", bottom: "free", top: "free",
+ *   openings: [{ left: "250 mm", bottom: "125 mm", width: "400 mm", height: "200 mm", cornerRadius: "0 mm" }],
+ *   pressure: "1 kPa" })) // largestDeflection 2.985 mm, largestX 450 mm, largestY 450 mm, clampedMoment -59.96 N·m/m, cutAway 0.1975, unsettled 8.942e-5
+ */
 export const openPlateUniform: Formula<OpenPlateUniform, OpenPlateAnswer> = formula<
   OpenPlateUniform,
   OpenPlateAnswer
@@ -88,7 +96,15 @@ export const openPlateUniform: Formula<OpenPlateUniform, OpenPlateAnswer> = form
   },
 });
 
-/** One place of a panel with openings under a pressure. */
+/**
+ * One place of a panel with openings under a pressure.
+ *
+ * @example openPlateUniformAt(openPlateUniformAt.read({ length: "900 mm", width: "450 mm",
+ *   stiffness: { alongX: "518939.17 N·mm", alongY: "256417.00 N·mm", coupling: "25641.70 N·mm",
+ *   twist: "39487.50 N·mm" }, left: "clamped", right: "clamped", bottom: "free", top: "free",
+ *   openings: [{ left: "250 mm", bottom: "125 mm", width: "400 mm", height: "200 mm", cornerRadius: "0 mm" }],
+ *   pressure: "1 kPa", x: "450 mm", y: "0 mm" })) // deflection 2.985 mm, momentX 30.57 N·m/m, momentY -0.04776 N·m/m, momentXY -1.687e-14 N·m/m
+ */
 export const openPlateUniformAt: Formula<OpenPlateUniformAt, PlateResponse> = formula<
   OpenPlateUniformAt,
   PlateResponse
@@ -111,7 +127,15 @@ export const openPlateUniformAt: Formula<OpenPlateUniformAt, PlateResponse> = fo
   },
 });
 
-/** A panel with openings and a load on a rectangle of its material. */
+/**
+ * A panel with openings and a load on a rectangle of its material.
+ *
+ * @example openPlatePatch(openPlatePatch.read({ length: "400 mm", width: "300 mm",
+ *   stiffness: { alongX: "153759.75 N·mm", alongY: "75975.41 N·mm", coupling: "7597.54 N·mm",
+ *   twist: "11700.00 N·mm" }, left: "clamped", right: "free", bottom: "free", top: "free",
+ *   openings: [{ left: "120 mm", bottom: "120 mm", width: "160 mm", height: "60 mm", cornerRadius: "0 mm" }],
+ *   force: "50 N", patchX: "355 mm", patchY: "55 mm", patchLength: "50 mm", patchWidth: "50 mm" })) // largestDeflection 32.83 mm, largestX 400 mm, largestY 0 mm, clampedMoment -111.9 N·m/m, cutAway 0.08, unsettled 0.0004449
+ */
 export const openPlatePatch: Formula<OpenPlatePatch, OpenPlateAnswer> = formula<
   OpenPlatePatch,
   OpenPlateAnswer

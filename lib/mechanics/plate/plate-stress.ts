@@ -10,7 +10,11 @@ export interface BentPanel {
   readonly thickness: Length;
 }
 
-/** Stress at the face, as if the panel were one material; the way plywood's bending strength is given. */
+/**
+ * Stress at the face, as if the panel were one material; the way plywood's bending strength is given.
+ *
+ * @example plateBendingStress(plateBendingStress.read({ moment: "47.9 N", thickness: "10 mm" })) // 2.874 MPa
+ */
 export const plateBendingStress: Formula<BentPanel, Pressure> = formula<BentPanel, Pressure>({
   id: "plate.bending.stress",
   title: "Bending stress at the face of a panel",
