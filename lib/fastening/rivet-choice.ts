@@ -55,7 +55,7 @@ export const rivetChoice: Formula<RivetChoiceInputs, ChosenRivet> = formula<Rive
   ],
   validity: "Grip ranges as the maker states them, with the washer counted in the stack.",
   refuse: ({ grip, rivets }) =>
-    rivets.some((rivet) => covers(rivet, grip))
+    rivets.some((rivet) => coversGrip(rivet, grip))
       ? []
       : [
           `no rivet covers a stack of ${Length.show(grip)}; ranges: ${rivets.map(showRange).join(", ") || "none"}`,
@@ -66,14 +66,18 @@ export const rivetChoice: Formula<RivetChoiceInputs, ChosenRivet> = formula<Rive
       : [],
   compute: ({ grip, rivets }) => {
     const [best] = rivets
-      .filter((rivet) => covers(rivet, grip))
+      .filter((rivet) => coversGrip(rivet, grip))
       .sort((a, b) => Math.abs(middle(a) - grip) - Math.abs(middle(b) - grip)) as [RivetRange];
     return { name: best.name, margin: Math.max(0, Math.min(grip - best.gripMin, best.gripMax - grip)) };
   },
 });
 
 /** A hair of room at both ends for the binary rounding of added thicknesses. */
-function covers({ gripMin, gripMax }: RivetRange, grip: number): boolean {
+/** Whether a fastener closes a stack: within the range its maker states, but for the rounding of added thicknesses. */
+export function coversGrip(
+  { gripMin, gripMax }: Pick<RivetRange, "gripMin" | "gripMax">,
+  grip: number,
+): boolean {
   return grip >= gripMin - 1e-9 && grip <= gripMax + 1e-9;
 }
 

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { openJob } from "../../lib/job/index.js";
-import { boughtOf } from "../../lib/plan/buying/purchase-list.js";
+import { boughtOf } from "../../lib/plan/buying/cut-plans.js";
 import { purchaseList } from "../../lib/plan/buying/purchases.js";
 import { billOf } from "../../lib/plan/money/bill.js";
 import { inch } from "../../lib/quantity/index.js";

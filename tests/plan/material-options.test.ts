@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { openJob } from "../../lib/job/index.js";
-import { materialOptions } from "../../lib/plan/buying/material-options.js";
+import { materialOptions } from "../../lib/plan/money/material-options.js";
 import { addMoney, Mass, ratio, Volume } from "../../lib/quantity/index.js";
 
 const job = openJob("soil-lab");

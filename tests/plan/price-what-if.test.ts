@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { openJob } from "../../lib/job/index.js";
-import { pricedItems, priceWhatIf } from "../../lib/plan/money/price-what-if.js";
+import { pricedItems, priceWhatIf } from "../../lib/plan/money/bill.js";
 
 const job = openJob("soil-lab");
 const { purchases, bill } = job.review;

@@ -1,47 +1,12 @@
-import { bodyDiameter, type Fastener, type Fastening } from "../../design/index.js";
-import { rivetChoice, rivetSpacing } from "../../fastening/index.js";
-import type { WorkedLine } from "../../formula.js";
-import { gripLine, type ReviewInput } from "../../model/index.js";
+import { bodyDiameter, type Fastening } from "../../design/index.js";
+import { coversGrip, rivetChoice, rivetSpacing } from "../../fastening/index.js";
+import { type GripCase, gripCases, type ReviewInput } from "../../model/index.js";
 import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
 import { verdictOf } from "../verdict.js";
-
-/** A stack that one sort of fastener closes in many places. */
-export interface GripCase {
-  readonly fastener: Fastener;
-  readonly grip: WorkedLine & { readonly value: Length };
-  readonly groups: readonly Fastening[];
-  readonly fits: boolean;
-  /** A fastener of the tables that would fit, where this one does not. */
-  readonly better?: string;
-}
-
-/** Every different stack of the case with its fastener: washer counted where the back is bare wood. */
-export function gripCases({ parts, stock }: ReviewInput): readonly GripCase[] {
-  const byStack = new Map<string, Fastening[]>();
-  for (const group of parts.fastenings) {
-    const key = `${group.fastener.name} ${gripLine(group).value.toFixed(6)}`;
-    byStack.set(key, [...(byStack.get(key) ?? []), group]);
-  }
-  return [...byStack.values()].map((groups) => gripCase(groups, stock.fasteners));
-}
-
-function gripCase(groups: readonly Fastening[], fasteners: readonly Fastener[]): GripCase {
-  const [first] = groups as [Fastening];
-  const grip = gripLine(first);
-  const { fastener } = first;
-  const like = fasteners.filter(({ kind }) => kind === fastener.kind);
-  const fits = covers(fastener, grip.value);
-  const better = fits ? undefined : like.find((one) => covers(one, grip.value))?.name;
-  return { fastener, grip, groups, fits, ...(better ? { better } : {}) };
-}
-
-function covers({ gripMin, gripMax }: Fastener, grip: Length): boolean {
-  return grip >= gripMin && grip <= gripMax;
-}
 
 /** Whether the rivets named in the case close the stacks they are meant for. */
 export function gripFindings(input: ReviewInput): readonly Finding[] {
@@ -64,7 +29,7 @@ function gripFinding({ fastener, grip, groups, better }: GripCase, input: Review
     (): Reply => {
       const short = grip.value < fastener.gripMin;
       const used = ratio(short ? fastener.gripMin / grip.value : grip.value / fastener.gripMax);
-      const fits = covers(fastener, grip.value);
+      const fits = coversGrip(fastener, grip.value);
       const line = fits ? [rivetChoice.worked({ grip: grip.value, rivets: [fastener] })] : [];
       const range = `${showFine(fastener.gripMin, style)} to ${showFine(fastener.gripMax, style)}`;
       const stack = fineAmount("stack, washer counted", grip.value);

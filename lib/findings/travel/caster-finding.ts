@@ -1,4 +1,4 @@
-import { castersOf, type ReviewInput, standOf } from "../../model/index.js";
+import { castersOf, footprint, type ReviewInput } from "../../model/index.js";
 import { casterRating, casterStands } from "../../moving/index.js";
 import { Force, Mass, ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -39,7 +39,7 @@ export function casterFinding(input: ReviewInput): Finding {
 }
 
 function casterReply(input: ReviewInput, rated: Force): Reply {
-  const { balance, baseWidth, baseDepth, fromLeft, fromFront } = standOf(input);
+  const { balance, baseWidth, baseDepth, fromLeft, fromFront } = footprint(input);
   const { mass } = balance.value;
   const [worst] = casterStands({ mass, across: baseWidth, deep: baseDepth, fromLeft, fromFront });
   if (!worst) throw new RangeError("casters: no way to stand was found");

@@ -1,4 +1,4 @@
-import { halfTowards, pastBase, type ReviewInput, standOf } from "../../model/index.js";
+import { footprint, pastBase, type ReviewInput, tippingArm } from "../../model/index.js";
 import { childOnDrawer, edgeLoadLimit } from "../../moving/index.js";
 import { Length, Mass } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -45,11 +45,11 @@ function childFinding(input: ReviewInput, thing: OpenThing): Finding {
 }
 
 function childReply(input: ReviewInput, { name, side, out }: OpenThing): Reply {
-  const standing = standOf(input);
+  const standing = footprint(input);
   const overhang = Length.si(out + pastBase(input, side));
   const line = edgeLoadLimit.worked({
     mass: standing.balance.value.mass,
-    halfBase: halfTowards(standing, side),
+    halfBase: tippingArm(standing, side),
     overhang,
   });
   const style = styleOf(input.case);

@@ -1,4 +1,4 @@
-import { castersOf, type ReviewInput, standOf } from "../../model/index.js";
+import { castersOf, footprint, type ReviewInput } from "../../model/index.js";
 import { brakedSlope, casterStands, floorPressure, groundSlope } from "../../moving/index.js";
 import { Angle, Pressure, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -67,7 +67,7 @@ function brakeReply(input: ReviewInput): Reply {
 const floorLimit = Pressure.of(250, "psi");
 
 function floorReply(input: ReviewInput): Reply {
-  const { balance, baseWidth, baseDepth, fromLeft, fromFront } = standOf(input);
+  const { balance, baseWidth, baseDepth, fromLeft, fromFront } = footprint(input);
   const [worst] = casterStands({
     mass: balance.value.mass,
     across: baseWidth,

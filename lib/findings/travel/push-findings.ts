@@ -1,4 +1,4 @@
-import { type ReviewInput, resistanceOf, standOf } from "../../model/index.js";
+import { footprint, type ReviewInput, resistanceOf } from "../../model/index.js";
 import { gapDepth, rollingPush, stepPush } from "../../moving/index.js";
 import { Angle, Force, Length, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -39,7 +39,7 @@ export function pushFindings(input: ReviewInput): readonly Finding[] {
 const startFactor = 2;
 
 function startReply(input: ReviewInput): Reply {
-  const { balance } = standOf(input);
+  const { balance } = footprint(input);
   const { share, because, source, words } = resistanceOf(input);
   const push = rollingPush.worked({ mass: balance.value.mass, resistance: share, slope: Angle.si(0) });
   return pushedReply(input, {
@@ -66,7 +66,7 @@ function gapReply(input: ReviewInput): Reply {
 
 /** The two leading wheels climb together and carry half the case. */
 function climbReply(input: ReviewInput, step: Length, diameter: Length, before: Reply["because"]): Reply {
-  const { balance } = standOf(input);
+  const { balance } = footprint(input);
   const load = Force.si((balance.value.mass * standardGravity) / 2);
   const climb = stepPush.worked({ load, diameter, step });
   return pushedReply(input, {

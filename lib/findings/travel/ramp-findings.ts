@@ -1,6 +1,6 @@
 /** The ramp, up and down. */
 
-import { type ReviewInput, resistanceOf, standOf } from "../../model/index.js";
+import { footprint, type ReviewInput, resistanceOf } from "../../model/index.js";
 import { rampHold, rampSlope, rollingPush, rollingShares } from "../../moving/index.js";
 import { Angle } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -56,7 +56,7 @@ function rampOf({ case: { journey } }: ReviewInput): {
 }
 
 function upReply(input: ReviewInput): Reply {
-  const { balance } = standOf(input);
+  const { balance } = footprint(input);
   const { slope, because } = rampOf(input);
   const resistance = resistanceOf(input);
   const push = rollingPush.worked({ mass: balance.value.mass, resistance: resistance.share, slope });
@@ -73,7 +73,7 @@ function upReply(input: ReviewInput): Reply {
 
 /** The best casters hold least back. */
 function downReply(input: ReviewInput): Reply {
-  const { balance } = standOf(input);
+  const { balance } = footprint(input);
   const { slope, because } = rampOf(input);
   const hold = rampHold.worked({
     mass: balance.value.mass,

@@ -1,4 +1,10 @@
-import { leastHalf, type ReviewInput, standingHeight, standOf, weighedInterval } from "../../model/index.js";
+import {
+  footprint,
+  leastTippingArm,
+  type ReviewInput,
+  standingHeight,
+  weighedInterval,
+} from "../../model/index.js";
 import { halfBaseNeeded, pushLimits, steadinessPush, steadyTilt, tipWays } from "../../moving/index.js";
 import { Angle, Force, Length, metre, type Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -35,18 +41,18 @@ export function standingFindings(input: ReviewInput): readonly Finding[] {
 
 /** Lean asked over the lean at which it tips, the worst way. */
 function tipUse(input: ReviewInput): number {
-  const [worst] = tipWays(standOf(input));
+  const [worst] = tipWays(footprint(input));
   return worst ? steadyTilt.angle / worst.worked.value : Number.NaN;
 }
 
 function tipReply(input: ReviewInput): Reply {
-  const { balance, ...stand } = standOf(input);
+  const { balance, ...stand } = footprint(input);
   const [worst] = tipWays(stand);
   if (!worst) throw new RangeError("tip angle: no way to fall was found");
   const { way, worked } = worst;
   const base = halfBaseNeeded.worked({ height: stand.height, angle: steadyTilt.angle });
   const style = styleOf(input.case);
-  const half = Length.show(leastHalf(stand), style);
+  const half = Length.show(leastTippingArm(stand), style);
   const interval = weighedInterval(input, tipUse);
   return compared({
     kind: Angle,
@@ -63,7 +69,7 @@ function tipReply(input: ReviewInput): Reply {
 
 /** At shoulder height, or at the top of a lower case; 13 % of the weight, or the push of the case file if it is more. */
 function pushReply(input: ReviewInput): Reply {
-  const { balance, ...stand } = standOf(input);
+  const { balance, ...stand } = footprint(input);
   const { mass } = balance.value;
   const top = Math.max(...input.parts.sections.map(({ outside }) => outside.low.z + outside.size.z));
   const height = Length.si(Math.min(shoulderHeight, top + standingHeight(input)));
@@ -71,7 +77,7 @@ function pushReply(input: ReviewInput): Reply {
   const demand = Force.si(Math.max(asked.value, input.case.demands.push));
   const limits = pushLimits.worked({
     mass,
-    halfBase: leastHalf(stand),
+    halfBase: leastTippingArm(stand),
     pushHeight: height,
     friction: blockedCasters,
   });

@@ -1,10 +1,10 @@
 import {
-  halfTowards,
-  leastHalf,
+  footprint,
+  leastTippingArm,
   lowestSection,
   type ReviewInput,
   standingHeight,
-  standOf,
+  tippingArm,
 } from "../../model/index.js";
 import {
   allowedGust,
@@ -57,7 +57,7 @@ const windCaution =
   "Take the case down before the wind is that strong: a canopy, a banner or an open door multiplies it, and what falls outdoors falls on somebody.";
 
 function windReply(input: ReviewInput, gust: Speed): Reply {
-  const standing = standOf(input);
+  const standing = footprint(input);
   const { size } = lowestSection(input).outside;
   const top = Math.max(...input.parts.sections.map(({ outside }) => outside.low.z + outside.size.z));
   const wide = { left: size.y, right: size.y, front: size.x, back: size.x };
@@ -66,7 +66,7 @@ function windReply(input: ReviewInput, gust: Speed): Reply {
     const tips = tippingWind.worked({
       ...wind,
       mass: standing.balance.value.mass,
-      halfBase: halfTowards(standing, side),
+      halfBase: tippingArm(standing, side),
       middle: Length.si(standingHeight(input) + top / 2),
     });
     return { tips, push: windForce.worked({ ...wind, speed: gust }) };
@@ -108,13 +108,13 @@ function slopeFinding(input: ReviewInput): Finding {
 
 /** The slope of the ground takes from the lean that the published tilt asks for. */
 function slopeReply(input: ReviewInput): Reply {
-  const standing = standOf(input);
+  const standing = footprint(input);
   const ground = Math.max(input.case.journey.slope ?? 0, groundSlope.angle);
   const wanted = Angle.si(ground + steadyTilt.angle);
   const [worst] = tipWays(standing);
   if (!worst) throw new RangeError("tip angle: no way to fall was found");
   const { height, balance } = standing;
-  const half = leastHalf(standing);
+  const half = leastTippingArm(standing);
   const base = halfBaseNeeded.worked({ height, angle: wanted });
   const foot = outriggerReach.worked({ halfBase: half, height, angle: wanted });
   const ballast = ballastNeeded.worked({

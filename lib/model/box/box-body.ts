@@ -11,7 +11,7 @@ import {
   type Spot,
 } from "../../fem/index.js";
 import type { ReviewInput } from "../review-input.js";
-import { type ModuliShares, panelSheet } from "../stiffness/panel-sheet.js";
+import { type ModuliShares, panelSheet } from "../stiffness/panel-stiffness.js";
 import { boxFaces } from "./box-faces.js";
 import { edgeJoints } from "./edge-joints.js";
 

@@ -10,7 +10,7 @@ import {
   freePart,
 } from "../../fem/index.js";
 import type { ReviewInput } from "../review-input.js";
-import type { ModuliShares } from "../stiffness/panel-sheet.js";
+import type { ModuliShares } from "../stiffness/panel-stiffness.js";
 import { type BoxBody, leafBody, sectionBody } from "./box-body.js";
 
 /** Bodies of the case, free. */

@@ -1,7 +1,22 @@
 /** The case as joined boxes, worked out once for all who ask: on two meshes, and with other moduli. */
-import { keptWhile } from "../kept.js";
+
+import type { Face, PanelPart } from "../../design/index.js";
+import {
+  boxFreedoms,
+  frames,
+  meshChange,
+  movedJoined,
+  overPatch,
+  sagBetweenCorners,
+} from "../../fem/index.js";
+import { spread, type Uncertainties } from "../../measure/index.js";
+import { Length, type Pressure, Ratio } from "../../quantity/index.js";
+import { memoizeLast } from "../memoize.js";
+import type { RatioInterval } from "../ratio-interval.js";
 import type { ReviewInput } from "../review-input.js";
-import type { ModuliShares } from "../stiffness/panel-sheet.js";
+import type { ModuliShares } from "../stiffness/panel-stiffness.js";
+import { sheetModuli } from "../stiffness/sheet-moduli.js";
+import { boxFaces } from "./box-faces.js";
 import { type CaseOutcome, caseOutcome } from "./case-outcomes.js";
 import {
   type CaseSystem,
@@ -9,6 +24,7 @@ import {
   type JoinedBodies,
   joinedBodies,
   sectionSystem,
+  subsystem,
 } from "./case-system.js";
 import { type LoadedCase, loadedCases } from "./load-cases.js";
 import { type SectionStiffness, sectionStiffness } from "./section-stiffness.js";
@@ -47,7 +63,7 @@ interface CaseBodies {
 }
 
 /** Works the case out, once for all reviews that differ in nothing it looks at; a refusal is kept too. */
-export const caseBox: (input: ReviewInput) => CaseBox = keptWhile(
+export const caseBox: (input: ReviewInput) => CaseBox = memoizeLast(
   ({ parts }) => parts,
   ({ case: { demands, journey }, measurements: { bends, twists, weights, spreads } }) => [
     demands.push,
@@ -62,7 +78,7 @@ export const caseBox: (input: ReviewInput) => CaseBox = keptWhile(
 );
 
 /** The bodies, once for all cases that carry other things in the same panels. */
-const bodiesOf: (input: ReviewInput) => CaseBodies = keptWhile(
+const bodiesOf: (input: ReviewInput) => CaseBodies = memoizeLast(
   ({ parts }) => parts.panels,
   ({ parts: { bars, hardware, fastenings, sections }, measurements: { bends, twists } }) => [
     bars,
@@ -113,4 +129,110 @@ function caseRun(input: ReviewInput, bodies: JoinedBodies): CaseRun {
 
 function sectionsOf(system: JoinedBodies): readonly SectionStiffness[] {
   return sectionNumbers(system.model).map((number) => sectionStiffness(system, number));
+}
+
+/** A value with its doubt. */
+export interface MeshedValue {
+  readonly value: number;
+  /** Change from the rougher mesh, as a share. */
+  readonly meshError: Ratio;
+}
+
+/**
+ * A value read from both meshes.
+ *
+ * @param of reads it from one run
+ */
+export function onBothMeshes({ fine, rough }: CaseRuns, of: (run: CaseRun) => number): MeshedValue {
+  const [value, rougher] = [of(fine), of(rough)];
+  return { value, meshError: meshChange(value, rougher) };
+}
+
+/** The powers with which what a section racks, pushed along x (0) or y (1), follows the moduli of its sheets. */
+export function rackingPowers({ rough, stiffer }: CaseRuns, section: string, way: 0 | 1): ModuliShares {
+  const of = (sections: readonly SectionStiffness[]): number =>
+    sections.find((one) => one.section === section)!.racking[way];
+  const power = (sections: readonly SectionStiffness[]): number =>
+    -Math.log(of(sections) / of(rough.sections)) / Math.log(larger);
+  return { along: power(stiffer.along), across: power(stiffer.across) };
+}
+
+/**
+ * What the scatter of the builder's bend tests does to a ratio that goes with a value; undefined without tests.
+ *
+ * @param input the case
+ * @param ratio demand over capacity
+ * @param powers with which it follows the moduli
+ */
+export function moduliInterval(
+  input: ReviewInput,
+  ratio: number,
+  powers: ModuliShares,
+): RatioInterval | undefined {
+  const uncertainties = moduliUncertainties(input);
+  if (Object.keys(uncertainties).length === 0) return undefined;
+  const of = ({ along, across }: Record<keyof ModuliShares, Ratio>): Ratio =>
+    Ratio.si(ratio * along ** powers.along * across ** powers.across);
+  const { interval, shares } = spread(of, { along: Ratio.si(1), across: Ratio.si(1) }, uncertainties);
+  return {
+    ...interval,
+    shares: shares.map(({ input: name, share }) => ({ input: `modulus ${name} the grain`, share })),
+  };
+}
+
+/** Of the sheet that most of the case's faces are of, as shares of its moduli. */
+function moduliUncertainties({
+  parts,
+  measurements,
+}: ReviewInput): Uncertainties<Record<keyof ModuliShares, Ratio>> {
+  const areas = new Map<string, number>();
+  for (const { sheet, grossArea } of parts.panels)
+    areas.set(sheet.name, (areas.get(sheet.name) ?? 0) + grossArea);
+  const [most] = [...areas].sort((a, b) => b[1] - a[1]);
+  const sheet = parts.panels.find((panel) => panel.sheet.name === most?.[0])?.sheet;
+  if (!sheet) return {};
+  const moduli = sheetModuli(sheet, measurements);
+  return Object.fromEntries(
+    (["along", "across"] as const).flatMap((way) => {
+      const { modulus, uncertainty } = moduli[way];
+      return uncertainty ? [[way, { ...uncertainty, standard: uncertainty.standard / modulus }]] : [];
+    }),
+  );
+}
+
+/** Sag of a panel that its neighbours hold. */
+export interface LockedSag {
+  readonly sag: Length;
+  /** Change from a rougher mesh. */
+  readonly meshError: Ratio;
+}
+
+/**
+ * Sag of a face under a pressure on its material, measured from its own corners, its section standing on its four
+ * lower corners.
+ *
+ * @param runs of the case
+ * @param panel one of its sections' faces
+ * @param pressure on what is left of it
+ */
+export function lockedSag({ fine, rough }: CaseRuns, panel: PanelPart, pressure: Pressure): LockedSag {
+  const [sag, rougher] = [fine, rough].map((run) => sagOn(run, panel, pressure)) as [number, number];
+  return { sag: Length.si(sag), meshError: meshChange(sag, rougher) };
+}
+
+const everywhere = { left: -1, bottom: -1, width: 1e3, height: 1e3 };
+
+function sagOn({ system }: CaseRun, panel: PanelPart, pressure: Pressure): number {
+  const [name] = boxFaces[panel.face as Face];
+  const number = system.model.bodies.findIndex((body) => body.name === panel.section);
+  const section = subsystem(system, [number], ({ kind }) => kind === "stand");
+  const { structure } = section.parts[0]!;
+  const force = pressure * (panel.clearWidth * panel.clearHeight - (panel.grossArea - panel.netArea));
+  const load = new Float64Array(boxFreedoms * structure.nodes.length);
+  const { nodes, shares } = overPatch(structure, name, everywhere);
+  nodes.forEach((node, i) => {
+    load[boxFreedoms * node + frames[name].axes[2]]! += force * shares[i]!;
+  });
+  const [displacement] = movedJoined(section, [load]).displacements;
+  return sagBetweenCorners({ structure, displacement: displacement! }, name);
 }

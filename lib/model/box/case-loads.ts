@@ -13,8 +13,7 @@ import {
   type Spot,
   weightLoad,
 } from "../../fem/index.js";
-import { type MassItem, massItems } from "../mass/masses.js";
-import { bareShelfMass } from "../mass/shelf-mass.js";
+import { bareShelfMass, type MassItem, massItems } from "../mass/masses.js";
 import type { ReviewInput } from "../review-input.js";
 import { boxFaces } from "./box-faces.js";
 import { type BoxModel, fitted, inBody, spotOf } from "./box-model.js";

@@ -5,15 +5,18 @@ import {
   type BoxSpot,
   boxFreedoms,
   extents,
+  type FaceName,
   fittingMotion,
   fittingOn,
+  frames,
+  onFace,
   outOfSquare,
+  rimOf,
   type Spot,
   seamFlows,
   seamLoad,
 } from "../../fem/index.js";
 import { linkOf } from "./case-system.js";
-import { doorRoom } from "./door-room.js";
 import { edgePitch } from "./edge-joints.js";
 import type { LinkKind } from "./hardware-links.js";
 import type { LoadedCase } from "./load-cases.js";
@@ -167,4 +170,134 @@ function hardwareOf({ bodies, answer }: LoadedCase): CaseOutcome["hardware"] {
     own.push({ name, value: Math.hypot(...force) });
   }
   return Object.fromEntries(Object.entries(hardware).map(([kind, values]) => [kind, byValue(values)]));
+}
+
+/** Shares of a side at which its gap is looked at: where its corners are not yet round, and in the middle. */
+const lookedAt = [0.1, 0.5, 0.9];
+
+/** The gap that each door of a load case loses at its tightest place, m, the largest first. */
+export function doorRoom(loaded: LoadedCase): readonly NamedValue[] {
+  const { bodies, system } = loaded;
+  return byValue(
+    bodies.numbers.flatMap((number, i) => {
+      const body = system.model.bodies[number]!;
+      const frame = bodies.numbers.findIndex((other) => system.model.bodies[other]!.name === body.section);
+      return body.name === body.section || frame < 0
+        ? []
+        : [{ name: body.name, value: lost(loaded, i, frame) }];
+    }),
+  );
+}
+
+function lost(loaded: LoadedCase, leaf: number, frame: number): number {
+  const moved = movementsOf(loaded);
+  const [own, around] = [loaded.bodies.parts[leaf]!, loaded.bodies.parts[frame]!];
+  const [face] = own.structure.faces;
+  const { name } = face!;
+  const [along, across] = frames[name].axes;
+  const opening = around.structure.problem.faces[name]?.cutouts.find((cutout) =>
+    own.structure.problem.name.endsWith(cutout.name),
+  );
+  if (!opening) throw new RangeError(`box: no opening is left for ${own.structure.problem.name}`);
+  const offset = ([along, across] as const).map((axis) => own.at[axis] - around.at[axis]);
+  const size = [Math.max(...face!.mesh.x), Math.max(...face!.mesh.y)] as const;
+  const ownRim = [...new Set(face!.mesh.rim.flat())].map((node) => ({
+    x: face!.mesh.x[node]! + offset[0]!,
+    y: face!.mesh.y[node]! + offset[1]!,
+    node: face!.numbers[node]!,
+  }));
+  const rim = rimOf(around.structure, name, opening);
+  const losses = ([0, 1] as const).flatMap((side) =>
+    [-1, 1].flatMap((out) =>
+      lookedAt.map((share) => {
+        const place: [number, number] = [0, 0];
+        place[side] = offset[side]! + (out > 0 ? size[side] : 0);
+        place[1 - side] = offset[1 - side]! + share * size[1 - side]!;
+        const axis = side === 0 ? along : across;
+        const of = (nodes: typeof rim, displacement: Float64Array): number =>
+          displacement[boxFreedoms * nearest(nodes, place) + axis]!;
+        return -out * (of(rim, moved[frame]!) - of(ownRim, moved[leaf]!));
+      }),
+    ),
+  );
+  return Math.max(0, ...losses);
+}
+
+function nearest(
+  nodes: readonly { readonly x: number; readonly y: number; readonly node: number }[],
+  [x, y]: readonly [number, number],
+): number {
+  const away = (one: (typeof nodes)[number]): number => Math.hypot(one.x - x, one.y - y);
+  return nodes.reduce((best, one) => (away(one) < away(best) ? one : best)).node;
+}
+
+/** A place of the stacked case and its movement, m. */
+export interface MovedPlace {
+  readonly at: BoxSpot;
+  readonly by: BoxSpot;
+}
+
+/** A closed line: a face's four sides, an opening's rim, a door leaf. */
+export interface MovedOutline {
+  readonly what: "face" | "opening" | "leaf";
+  readonly name: string;
+  readonly places: readonly MovedPlace[];
+}
+
+/**
+ * Outlines of some faces, those that lie behind first, each followed by its openings; leaves last.
+ *
+ * @param loaded a load case
+ * @param names of the faces to show
+ */
+export function movedOutlines(loaded: LoadedCase, names: readonly FaceName[]): readonly MovedOutline[] {
+  const { bodies, system } = loaded;
+  const moved = movedAgainstCorners(loaded);
+  const outlines = bodies.parts.flatMap(({ structure, at }, i) => {
+    const leaf = system.model.bodies[bodies.numbers[i]!]!;
+    const isLeaf = leaf.name !== leaf.section;
+    return structure.faces
+      .filter(({ name }) => names.includes(name))
+      .flatMap(({ name, mesh, numbers }): MovedOutline[] => {
+        const place = (node: number, spot: Spot): MovedPlace => ({
+          at: onFace(structure.problem, name, spot).map((own, axis) => own + at[axis]!) as unknown as BoxSpot,
+          by: Array.from(
+            moved[i]!.subarray(boxFreedoms * node, boxFreedoms * node + 3),
+          ) as unknown as BoxSpot,
+        });
+        const sides = Array.from(numbers, (node, k) => ({ node, x: mesh.x[k]!, y: mesh.y[k]! }));
+        const size: Spot = [Math.max(...mesh.x), Math.max(...mesh.y)];
+        const rim = sides.filter(({ x, y }) => isEnd(x, size[0]) || isEnd(y, size[1]));
+        const ring = (nodes: typeof sides): readonly MovedPlace[] =>
+          aroundMiddle(nodes).map(({ node, x, y }) => place(node, [x, y]));
+        const face: MovedOutline = { what: isLeaf ? "leaf" : "face", name: leaf.name, places: ring(rim) };
+        const openings = (structure.problem.faces[name]?.cutouts ?? []).map(
+          (cutout): MovedOutline => ({
+            what: "opening",
+            name: cutout.name,
+            places: ring([...rimOf(structure, name, cutout)]),
+          }),
+        );
+        return [face, ...openings];
+      });
+  });
+  return [
+    ...outlines.filter(({ what }) => what !== "leaf"),
+    ...outlines.filter(({ what }) => what === "leaf"),
+  ];
+}
+
+function isEnd(at: number, extent: number): boolean {
+  return at < 1e-9 || at > extent - 1e-9;
+}
+
+/** In the order of their angle about their middle. */
+function aroundMiddle<Place extends { readonly x: number; readonly y: number }>(
+  places: readonly Place[],
+): readonly Place[] {
+  const mean = (of: (place: Place) => number): number =>
+    places.reduce((sum, place) => sum + of(place), 0) / places.length;
+  const [x, y] = [(axis: Place) => axis.x, (axis: Place) => axis.y].map(mean) as [number, number];
+  const angle = (place: Place): number => Math.atan2(place.y - y, place.x - x);
+  return [...places].sort((a, b) => angle(a) - angle(b));
 }

@@ -1,7 +1,7 @@
 /** The bodies of the case with every spring that any load case uses. */
 import { type JoinedParts, joinedParts, type PreparedLink } from "../../fem/index.js";
 import type { ReviewInput } from "../review-input.js";
-import type { ModuliShares } from "../stiffness/panel-sheet.js";
+import type { ModuliShares } from "../stiffness/panel-stiffness.js";
 import { type BoxModel, boxModel, type Fineness } from "./box-model.js";
 import { type CaseMasses, caseMasses } from "./case-loads.js";
 import { type CaseLink, hardwareLinks } from "./hardware-links.js";

@@ -11,7 +11,7 @@ import {
 } from "../../fem/index.js";
 import { dropHeight } from "../../moving/index.js";
 import { Mass, standardGravity } from "../../quantity/index.js";
-import { heaviestByHand } from "../travel/drop-of.js";
+import { heaviestByHand } from "../travel/drops.js";
 import { massLoads } from "./case-loads.js";
 import { type CaseSystem, linkOf, type Subsystem, sectionWithLeaves, subsystem } from "./case-system.js";
 import type { CaseLink, LinkKind } from "./hardware-links.js";

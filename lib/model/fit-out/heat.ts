@@ -7,11 +7,11 @@ import {
   meanLoad,
   TemperatureRise,
 } from "../../inside/index.js";
-import { Power } from "../../quantity/index.js";
+import { Power, Temperature, Time } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
-import { withAir, withoutAir } from "./cooled.js";
-import { loadsOf } from "./loads.js";
-import { freeFaces, wallOf, wallsOf } from "./wall-heat.js";
+import { loadsOf } from "./heat-limit.js";
+import { draughtAt, fanThrough, outdoorAir, ventsOf, withAir, withoutAir } from "./ventilation.js";
+import { freeFaces, sunOnSection, wallOf, wallsOf } from "./wall-heat.js";
 
 /** Specific heat of wood and of instruments, J/(kg K); common values. */
 const woodHeat = 1600;
@@ -94,4 +94,120 @@ function capacityOf({ parts, case: { sections } }: ReviewInput, section: string)
     .filter(({ content }) => content.section === section)
     .reduce((sum, { content }) => sum + content.mass * thingHeat, 0);
   return HeatCapacity.si(air + wood / 2 + things);
+}
+
+/** One way that heat takes out of a section. */
+export interface HeatPath {
+  /** As a table names it. */
+  readonly way: string;
+  readonly conductance: HeatConductance;
+}
+
+/**
+ * Ways out of the heat of a section once it is warm: each wall, the air, and what the builder's log shows beyond them.
+ *
+ * @throws RangeError where a formula refuses its inputs
+ */
+export function heatPaths(input: ReviewInput, section: string): readonly HeatPath[] {
+  const heat = sectionHeat(input, section);
+  const reckoned = [
+    ...freeFaces(input, section).map((panel) => ({
+      way: `${panel.face ?? panel.id} wall`,
+      conductance: wallOf(panel).value,
+    })),
+    ...airPath(input, section, heat),
+  ];
+  const rest = heat.conductance - reckoned.reduce((sum, { conductance }) => sum + conductance, 0);
+  const beyond = { way: "beyond that, by the log", conductance: HeatConductance.si(rest) };
+  return heat.from === "log" && rest > 0 ? [...reckoned, beyond] : reckoned;
+}
+
+function airPath(input: ReviewInput, section: string, { rise }: SectionHeat): readonly HeatPath[] {
+  const cooling = input.case.services.cooling.find((one) => one.section === section);
+  if (!cooling || !(rise > 0)) return [];
+  const vents = ventsOf(input, cooling);
+  const { flow } = cooling.fan
+    ? fanThrough(input, cooling.fan, vents)
+    : draughtAt(vents, input.case.services.hottest ?? Temperature.of(25, "°C"), rise);
+  const conductance = HeatConductance.si(airHeat * outdoorAir(input).thinness * flow);
+  return [{ way: cooling.fan ? "air of the fan" : "air through the vents", conductance }];
+}
+
+/** When things are switched on, and what the air outside does. */
+export interface DayOutside {
+  /** Switched on and off, since midnight. */
+  readonly from: Time;
+  readonly until: Time;
+  /** At three in the afternoon; the night is so much cooler. */
+  readonly hottest: Temperature;
+  /** From the hottest hour to the coldest, K. */
+  readonly swing: number;
+}
+
+/** One quarter of an hour of that day. */
+export interface DayReading {
+  readonly time: Time;
+  readonly inside: Temperature;
+  /** Inside, where it stands in the sun all day; as inside where nobody said how strong it is. */
+  readonly inSun: Temperature;
+  readonly outside: Temperature;
+}
+
+const quarter = 900;
+const day = 24 * 3600;
+
+/**
+ * Air in a section over a day, a quarter of an hour at a time: it runs after the air outside, and after what its
+ * loads and the sun give, with the section's own time constant. The day before was alike.
+ *
+ * @throws RangeError where a formula refuses its inputs
+ */
+export function dayOfHeat(input: ReviewInput, section: string, outside: DayOutside): readonly DayReading[] {
+  const { power, rise, capacity, conductance } = sectionHeat(input, section);
+  const share = 1 - Math.exp((-quarter * conductance) / capacity);
+  const noonSun = sunRise(input, section, outside.hottest, rise, power);
+  const readings: DayReading[] = [];
+  const coldest = outside.hottest - outside.swing;
+  let [inside, inSun] = [coldest, coldest];
+  for (let time = -day; time <= day; time += quarter) {
+    const air = outsideAt(outside, time);
+    const hour = ((time % day) + day) % day;
+    const loads = hour >= outside.from && hour < outside.until ? rise : 0;
+    inside += (air + loads - inside) * share;
+    inSun += (air + loads + noonSun * sunAt(hour) - inSun) * share;
+    if (time >= 0) readings.push(readingOf(time, inside, inSun, air));
+  }
+  return readings;
+}
+
+function readingOf(time: number, inside: number, inSun: number, outside: number): DayReading {
+  return {
+    time: Time.si(time),
+    inside: Temperature.si(inside),
+    inSun: Temperature.si(inSun),
+    outside: Temperature.si(outside),
+  };
+}
+
+/** What the noon sun alone warms it by, in proportion to what its loads do. */
+function sunRise(
+  input: ReviewInput,
+  section: string,
+  hottest: Temperature,
+  rise: number,
+  power: number,
+): number {
+  const { sun } = input.case.services;
+  if (!sun || !(power > 0)) return 0;
+  return (rise / power) * sunOnSection(input, section, sun, hottest).heat;
+}
+
+/** Share of the noon sun: half a sine from six to six. */
+function sunAt(hour: number): number {
+  return Math.max(0, Math.sin((Math.PI * (hour - 6 * 3600)) / (12 * 3600)));
+}
+
+/** A cosine with its crest at three in the afternoon. */
+function outsideAt({ hottest, swing }: DayOutside, time: number): number {
+  return hottest - (swing / 2) * (1 - Math.cos((2 * Math.PI * (time - 15 * 3600)) / day));
 }

@@ -2,15 +2,19 @@
 import type { SheetStock } from "../../design/index.js";
 import {
   boltClamp,
+  dowelShear,
+  dowelYieldMoment,
   glueLineShear,
   headPullThrough,
   inclinedScrewPull,
   nailWithdrawalAllowable,
   nailWithdrawalUltimate,
+  plywoodEmbedment,
   screwWithdrawalAllowable,
   screwWithdrawalUltimate,
   specificGravity,
   threadStrip,
+  timberEmbedment,
   trackClamp,
 } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
@@ -23,9 +27,9 @@ import {
   Moment,
   megapascal,
   mm,
+  newton,
   ratio,
 } from "../../quantity/index.js";
-import { sidewaysLine } from "./sideways-kinds.js";
 
 /** Load of one fastener of a kind. */
 export interface FastenerKind {
@@ -120,4 +124,28 @@ function kind(
   line: WorkedLine & { readonly value: Force },
 ): FastenerKind {
   return { kind: name, load: line.value, figure, because: line };
+}
+
+/** Softwood battens of any yard, on the low side; common practice. */
+const battenDensity = Density.of(350, "kg/m3");
+
+/** Wire nails and screws of any shop, on the low side; common practice. */
+const wireStrength = megapascal(600);
+
+/** One nail or screw through a sheet into a batten, without the help of its head. */
+export function sidewaysLine(
+  sheet: SheetStock,
+  diameter: Length,
+  hole: "drilled" | "driven",
+): WorkedLine & { readonly value: { readonly strength: Force } } {
+  return dowelShear.worked({
+    outerThickness: sheet.thickness,
+    innerThickness: mm(25),
+    outerEmbedment: plywoodEmbedment({ density: sheet.density, diameter }),
+    innerEmbedment: timberEmbedment({ density: battenDensity, diameter, hole }),
+    diameter,
+    yieldMoment: dowelYieldMoment({ tensileStrength: wireStrength, diameter }),
+    withdrawal: newton(0),
+    helpShare: ratio(0),
+  });
 }

@@ -1,7 +1,17 @@
+/** Strength of one fastener in its sheet by formula, where one exists for its kind. */
 import { type Fastening, type PullTest, type SheetStock, sheetPieces } from "../../design/index.js";
+import {
+  insertJointPull,
+  insertJointShear,
+  rivetJointPull,
+  rivetJointShear,
+  specificGravity,
+} from "../../fastening/index.js";
+import { species } from "../../material/index.js";
+import { Length, Pressure, type Ratio, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../../refusal.js";
+import { densityOf } from "../mass/masses.js";
 import type { ReviewInput } from "../review-input.js";
-import { computedStrength } from "./computed-strength.js";
 import { endsBehind } from "./joint-stack.js";
 import { type FastenerStrength, testedStrength } from "./known-strength.js";
 
@@ -62,4 +72,103 @@ function asTest(
     measure: `${direction === "pull" ? "pull-out" : "shear"} strength of ${fastener.name} in ${sheet.name}`,
     how: `${direction === "pull" ? "pull" : "push sideways"} at least five out of an offcut with a lever and a luggage scale, face shield on, and write the loads into pull-tests.csv`,
   };
+}
+
+/** Tensile strength of the soft aluminium that extrusions and hardware are made of: 22 ksi, from memory, fairly sure. */
+const softAluminium: Pressure = Pressure.of(22, "ksi");
+
+/** Common practice, no source: hardware has its holes two diameters from the rim. */
+const rimDiameters = 2;
+
+/** Moisture of ply kept indoors; common practice, no source. */
+export const indoorMoisture: Ratio = ratio(0.08);
+
+type Computed = (fastening: Fastening, sheet: SheetStock, input: ReviewInput) => FastenerStrength | undefined;
+
+/** By formula; undefined for a screw in ply, for which none is trusted, and where the maker states no strength. */
+export function computedStrength(
+  fastening: Fastening,
+  sheet: SheetStock,
+  direction: PullTest["direction"],
+  input: ReviewInput,
+): FastenerStrength | undefined {
+  const { kind } = fastening.fastener;
+  if (kind === "screw") return undefined;
+  const ways: Readonly<Record<PullTest["direction"], Computed>> =
+    kind === "insert" ? { pull: insertPull, shear: insertShear } : { pull: throughPull, shear: throughShear };
+  return ways[direction](fastening, sheet, input);
+}
+
+/** A rivet or a bolt, sheared between metal and ply; undefined without metal, or without the maker's strength. */
+export function shearLine(
+  { fastener, stack }: Fastening,
+  sheet: SheetStock,
+  input: ReviewInput,
+): ReturnType<typeof rivetJointShear.worked> | undefined {
+  const metal = stack.find(({ what }) => what === "metal");
+  if (!metal || fastener.shear === undefined) return undefined;
+  return rivetJointShear.worked({
+    rivetShear: fastener.shear,
+    diameter: fastener.diameter,
+    metalThickness: metal.thickness,
+    metalStrength: softAluminium,
+    metalEdge: Length.si(rimDiameters * fastener.diameter),
+    plyThickness: sheet.thickness,
+    plyDensity: densityOf(input, sheet),
+  });
+}
+
+function throughShear(
+  fastening: Fastening,
+  sheet: SheetStock,
+  input: ReviewInput,
+): FastenerStrength | undefined {
+  const line = shearLine(fastening, sheet, input);
+  return line && { strength: line.value.strength, from: "formula", because: [line] };
+}
+
+function throughPull(
+  { fastener, backIsBareWood }: Fastening,
+  sheet: SheetStock,
+  input: ReviewInput,
+): FastenerStrength | undefined {
+  if (fastener.tension === undefined) return undefined;
+  const gravity = specificGravity.worked({ density: densityOf(input, sheet), moisture: indoorMoisture });
+  const line = rivetJointPull.worked({
+    rivetTension: fastener.tension,
+    bearingDiameter: backIsBareWood ? fastener.washerDiameter : fastener.headDiameter,
+    plyThickness: sheet.thickness,
+    plyGravity: gravity.value,
+  });
+  return { strength: line.value.strength, from: "formula", because: [gravity, line] };
+}
+
+function insertPull({ fastener }: Fastening, sheet: SheetStock): FastenerStrength | undefined {
+  const { tension, insertDiameter, insertLength } = fastener;
+  if (tension === undefined || !insertDiameter || !insertLength) return undefined;
+  const line = insertJointPull.worked({
+    screwTension: tension,
+    insertDiameter,
+    insertLength,
+    plyThickness: sheet.thickness,
+    shearStrength: species[sheet.species].shearStrength.value,
+  });
+  return { strength: line.value.strength, from: "formula", because: [line] };
+}
+
+function insertShear(
+  { fastener }: Fastening,
+  sheet: SheetStock,
+  input: ReviewInput,
+): FastenerStrength | undefined {
+  const { shear, insertDiameter, insertLength } = fastener;
+  if (shear === undefined || !insertDiameter || !insertLength) return undefined;
+  const line = insertJointShear.worked({
+    screwShear: shear,
+    insertDiameter,
+    insertLength,
+    plyThickness: sheet.thickness,
+    plyDensity: densityOf(input, sheet),
+  });
+  return { strength: line.value.strength, from: "formula", because: [line] };
 }

@@ -6,8 +6,7 @@ import { type Force, newton, type Ratio, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../../refusal.js";
 import type { RatioInterval } from "../ratio-interval.js";
 import type { ReviewInput } from "../review-input.js";
-import { type KnownStrength, testedStrength } from "./known-strength.js";
-import { strengthInterval } from "./use-interval.js";
+import { type KnownStrength, strengthInterval, testedStrength } from "./known-strength.js";
 
 /**
  * Load that a piece of hardware allows: what its maker states, or what 95 of 100 of it held in the builder's own
@@ -85,4 +84,18 @@ export function useAlongPanel(
 function middleOf({ id, on }: HardwarePart): Position {
   if (!on) throw new RangeError(`${id} must be placed on one panel to be pulled along it`);
   return { x: on.u, y: on.v };
+}
+
+/** Hardware of one duty, a representative of each item and section. */
+export function oneOfEach(input: ReviewInput, duty: HardwarePart["item"]["duty"]): readonly HardwarePart[] {
+  const parts = input.parts.hardware.filter(({ item }) => item.duty === duty);
+  return parts.filter(
+    (part, i) =>
+      parts.findIndex((one) => one.stock.name === part.stock.name && one.section === part.section) === i,
+  );
+}
+
+/** The fastener groups that hold a piece of hardware. */
+export function fasteningsOf({ id }: HardwarePart, { parts }: ReviewInput): readonly Fastening[] {
+  return parts.fastenings.filter(({ holds }) => holds === id);
 }

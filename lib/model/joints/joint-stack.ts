@@ -1,8 +1,9 @@
 /** What one group of fasteners closes, and with what. */
 import type { Fastener, Fastening } from "../../design/index.js";
-import { gripNeeded, rivetHole, washerAtBack } from "../../fastening/index.js";
+import { coversGrip, gripNeeded, rivetHole, washerAtBack } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { Length } from "../../quantity/index.js";
+import type { ReviewInput } from "../review-input.js";
 
 /** Whether a fastener ends in a tail or a nut behind the stack; screws and inserts end in the wood. */
 export function endsBehind({ kind }: Fastener): boolean {
@@ -40,4 +41,43 @@ export function holeFor({ kind, diameter, insertHole }: Fastener): Length | unde
   if (kind === "bolt") return Length.si(diameter + 0.0005);
   if (kind === "screw" || diameter < 0.002 || diameter > 0.007) return undefined;
   return rivetHole({ body: diameter }).drill;
+}
+
+/** Whether the fastener of a group closes its stack. */
+export function closesStack(fastening: Fastening): boolean {
+  return coversGrip(fastening.fastener, gripOf(fastening));
+}
+
+/** A stack that one sort of fastener closes in many places. */
+export interface GripCase {
+  readonly fastener: Fastener;
+  readonly grip: WorkedLine & { readonly value: Length };
+  readonly groups: readonly Fastening[];
+  readonly fits: boolean;
+  /** A fastener of the tables that would fit, where this one does not. */
+  readonly better?: string;
+}
+
+/** Groups whose stacks are alike. */
+type Stack = readonly [Fastening, ...Fastening[]];
+
+/** Every different stack of the case with its fastener: washer counted where the back is bare wood. */
+export function gripCases({ parts, stock }: ReviewInput): readonly GripCase[] {
+  const byStack = new Map<string, Stack>();
+  for (const group of parts.fastenings) {
+    const key = `${group.fastener.name} ${gripOf(group).toFixed(6)}`;
+    const like = byStack.get(key);
+    byStack.set(key, like ? [...like, group] : [group]);
+  }
+  return [...byStack.values()].map((groups) => gripCase(groups, stock.fasteners));
+}
+
+function gripCase(groups: Stack, fasteners: readonly Fastener[]): GripCase {
+  const [first] = groups;
+  const grip = gripLine(first);
+  const { fastener } = first;
+  const like = fasteners.filter(({ kind }) => kind === fastener.kind);
+  const fits = coversGrip(fastener, grip.value);
+  const better = fits ? undefined : like.find((one) => coversGrip(one, grip.value))?.name;
+  return { fastener, grip, groups, fits, ...(better ? { better } : {}) };
 }

@@ -1,9 +1,14 @@
 /** Strengths and where they are known from. */
-
 import type { WorkedLine } from "../../formula.js";
-import { characteristicStrength, type Uncertainty } from "../../measure/index.js";
-import type { Force } from "../../quantity/index.js";
+import {
+  characteristicStrength,
+  type DrawnSpread,
+  monteCarlo,
+  type Uncertainty,
+} from "../../measure/index.js";
+import { Force, Ratio, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../../refusal.js";
+import type { RatioInterval } from "../ratio-interval.js";
 
 /** A strength, with its scatter where the builder's own tests tell it. */
 export interface KnownStrength {
@@ -43,4 +48,55 @@ export function testedStrength(loads: readonly Force[], tests: string): KnownStr
   // Of mean less factor times deviation, both from n readings.
   const standard = strength * scatter * Math.sqrt(1 / count + factor ** 2 / (2 * (count - 1)));
   return { strength, because: [line], uncertainty: { standard, degreesOfFreedom: count - 1 }, tests };
+}
+
+/**
+ * What the scatter of the builder's own tests leaves open about the use of a joint.
+ *
+ * @param load on the joint
+ * @param share what one fastener's strength is multiplied by to get what the joint allows
+ * @returns undefined for a strength from a formula
+ */
+export function useInterval(load: Force, known: KnownStrength, share: number): RatioInterval | undefined {
+  return strengthInterval({ each: known }, ({ each }) => load / (each * share));
+}
+
+/**
+ * What the scatter of several strengths leaves open about the use of a joint, with the share of each. Drawn, and by
+ * the logarithm, as the bound itself was found: a strength never falls to nothing.
+ *
+ * @param known strengths by name; those from a formula or a maker stay as they are
+ * @param use of the joint for given strengths: load over what is allowed
+ * @returns undefined where no tests count
+ */
+export function strengthInterval<Name extends string>(
+  known: Readonly<Record<Name, KnownStrength>>,
+  use: (strengths: Readonly<Record<Name, Force>>) => number,
+): RatioInterval | undefined {
+  const parts = Object.entries<KnownStrength>(known);
+  const scatter = parts.flatMap(([name, { strength, uncertainty }]): [string, Uncertainty][] =>
+    uncertainty ? [[name, { ...uncertainty, standard: uncertainty.standard / strength }]] : [],
+  );
+  if (scatter.length === 0) return undefined;
+  const moved = (logs: Readonly<Record<string, Ratio>>): Ratio => {
+    const each = parts.map(([name, { strength }]) => [name, Force.si(strength * Math.exp(logs[name] ?? 0))]);
+    return Ratio.si(use(Object.fromEntries(each) as Record<Name, Force>));
+  };
+  const still = Object.fromEntries(parts.map(([name]) => [name, ratio(0)]));
+  return inWords(monteCarlo(moved, still, Object.fromEntries(scatter), { draws }), known);
+}
+
+/** An end of the interval is then sure to about 4 % of the uncertainty; nobody rivets finer. */
+const draws = 5000;
+
+/** Nothing to say where the tested strengths do not set the limit. */
+function inWords(
+  { interval, shares }: DrawnSpread<Ratio>,
+  known: Readonly<Record<string, KnownStrength>>,
+): RatioInterval | undefined {
+  if (interval.low === interval.high) return undefined;
+  return {
+    ...interval,
+    shares: shares.map(({ input, share }) => ({ input: `your ${known[input]?.tests ?? input}`, share })),
+  };
 }

@@ -11,7 +11,7 @@ import {
   type Uncertainty,
 } from "../../measure/index.js";
 import { AreaDensity, Mass, Ratio } from "../../quantity/index.js";
-import { keptFor } from "../kept.js";
+import { memoize } from "../memoize.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** Wet spread on one face, and where the figure comes from. */
@@ -28,7 +28,7 @@ export function knownRate(stock: Adhesive, { measurements }: ReviewInput): Known
   return keptRate(measurements.spreads, stock);
 }
 
-const keptRate = keptFor((spreads: readonly SpreadTrial[], stock: Adhesive): KnownRate => {
+const keptRate = memoize((spreads: readonly SpreadTrial[], stock: Adhesive): KnownRate => {
   const trials = spreads.filter(({ adhesive }) => adhesive === stock.name);
   const lines = trials.map((trial) => spreadTrialRate.worked(onPanel(trial)));
   const rates = lines.map(({ value }) => value);

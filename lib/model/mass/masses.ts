@@ -5,11 +5,12 @@ import {
   type Measurements,
   type PanelPart,
   type Point,
+  type ShelfPart,
   sheetPieces,
 } from "../../design/index.js";
 import { measuredMean, sheetDensity } from "../../measure/index.js";
 import { Density, Length, Mass } from "../../quantity/index.js";
-import { keptFor } from "../kept.js";
+import { memoize } from "../memoize.js";
 import type { ReviewInput } from "../review-input.js";
 import { ratesOf } from "./adhesive-rates.js";
 
@@ -95,7 +96,7 @@ export function densityOf(
   return weighedDensity(measurements.weights, stock.name) ?? stock.density;
 }
 
-const weighedDensity = keptFor((weights: Measurements["weights"], name: string): Density | undefined => {
+const weighedDensity = memoize((weights: Measurements["weights"], name: string): Density | undefined => {
   const weighed = weights.filter(({ material }) => material === name).map((row) => sheetDensity(row).density);
   return weighed.length > 1 ? Density.si(measuredMean(weighed).mean) : weighed[0];
 });
@@ -145,4 +146,16 @@ function fastenerItem(fastening: Fastening, places: ReadonlyMap<string, Place>):
 
 function pick({ section, centre }: Place): Place {
   return { section, centre };
+}
+
+/** A shelf by itself. */
+export function bareShelfMass({ panel: { netArea, sheet } }: ShelfPart): Mass {
+  return Mass.si(netArea * sheet.thickness * sheet.density);
+}
+
+/** A shelf's own mass and that of all it carries. */
+export function shelfMass(shelf: ShelfPart): Mass {
+  return Mass.si(
+    shelf.carries.reduce<number>((sum, { content }) => sum + content.mass, bareShelfMass(shelf)),
+  );
 }

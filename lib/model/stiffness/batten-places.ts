@@ -9,7 +9,7 @@ import {
 } from "../../fem/index.js";
 import { Length } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
-import { hingedProblem, panelNamed } from "./bent-panel.js";
+import { hingedProblem, panelNamed } from "./panel-sag.js";
 import { sheetModuli } from "./sheet-moduli.js";
 
 /** A batten cut from the panel's own sheet, laid flat in two layers: 40 mm wide, 20 mm high. */

@@ -5,13 +5,15 @@ import {
   type MeshedPanel,
   meshedPanelProblem,
   meshedPanelUniform,
+  type PanelProblem,
   type PanelTask,
 } from "../../fem/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { glazedPressure, type Opening } from "../../mechanics/index.js";
 import { Length, type Pressure, Ratio } from "../../quantity/index.js";
-import { panelStiffness, throughShearOf } from "./panel-stiffness.js";
-import type { SheetModuli } from "./sheet-moduli.js";
+import type { ReviewInput } from "../review-input.js";
+import { panelSheet, panelStiffness, throughShearOf } from "./panel-stiffness.js";
+import { type SheetModuli, sheetModuli } from "./sheet-moduli.js";
 
 /** A panel under a pressure, held alike on all four edges. */
 export interface SagCase {
@@ -104,4 +106,22 @@ export function openingsInSpan(panel: PanelPart): readonly Opening[] {
       },
     ];
   });
+}
+
+/**
+ * The panel named, under the pressure that its face is asked to bear.
+ *
+ * @throws RangeError when there is no such panel
+ */
+export function panelNamed({ parts }: ReviewInput, id: string): PanelPart {
+  const panel = parts.panels.find((one) => one.id === id);
+  if (!panel) throw new RangeError(`stiffness: no panel "${id}"`);
+  return panel;
+}
+
+/** The panel as a problem for the solver, hinged on all edges under the side pressure. */
+export function hingedProblem(panel: PanelPart, input: ReviewInput): PanelProblem {
+  const moduli = sheetModuli(panel.sheet, input.measurements);
+  const sagCase: SagCase = { panel, moduli, pressure: input.case.demands.sidePressure, edges: "hinged" };
+  return { ...meshedPanelProblem(sagInputs(sagCase)), name: panel.id, sheet: panelSheet(panel, input) };
 }

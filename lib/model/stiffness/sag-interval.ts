@@ -11,8 +11,8 @@ import {
 import { spread, type Uncertainties } from "../../measure/index.js";
 import { Pressure, Ratio } from "../../quantity/index.js";
 import type { RatioInterval } from "../ratio-interval.js";
-import type { KnownModulus } from "./known-modulus.js";
 import { type SagCase, sagInputs } from "./panel-sag.js";
+import type { KnownModulus } from "./sheet-moduli.js";
 
 /** The moduli of a sheet that tests give, and what each is called. */
 const words = {

@@ -2,8 +2,7 @@ import type { PanelPart, PlacedOpening } from "../../design/index.js";
 import type { PanelTask } from "../../fem/index.js";
 import { Area, Length, Ratio } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
-import { panelNamed } from "./bent-panel.js";
-import { sagTask } from "./panel-sag.js";
+import { panelNamed, sagTask } from "./panel-sag.js";
 import { sheetModuli } from "./sheet-moduli.js";
 
 /** One try: a thickness, openings of one size, and edges held one way. */

@@ -1,16 +1,21 @@
+/** A modulus of a sheet, and how well it is known. */
 import type { BendTest, Measurements, SheetStock } from "../../design/index.js";
+import type { WorkedLine } from "../../formula.js";
 import { plywoodLamination, veneerLayer } from "../../material/index.js";
 import {
   type BentStrip,
   bentStrips,
+  measuredMean,
   type SpannedPiece,
+  type SpreadResult,
   spannedPieces,
+  studentFactor,
   twistedSamples,
+  type Uncertainty,
   withoutShear,
 } from "../../measure/index.js";
-import { Angle, Pressure, Ratio } from "../../quantity/index.js";
-import { keptFor } from "../kept.js";
-import { type KnownModulus, type ModulusTest, testedModulus } from "./known-modulus.js";
+import { Angle, Pressure, Ratio, ratio } from "../../quantity/index.js";
+import { memoize } from "../memoize.js";
 
 /** All that a bare sheet's bending needs. */
 export interface SheetModuli {
@@ -39,7 +44,7 @@ export function sheetModuli(sheet: SheetStock, measurements: Measurements): Shee
 }
 
 /** Every panel of a review asks; fits are made once. */
-const keptModuli = keptFor((measurements: Measurements, sheet: SheetStock): SheetModuli => {
+const keptModuli = memoize((measurements: Measurements, sheet: SheetStock): SheetModuli => {
   const veneers = plywoodLamination.worked({
     layers: sheet.veneers.map((thickness, i) =>
       veneerLayer(sheet.species, thickness, i % 2 === 0 ? Angle.si(0) : crossGrain),
@@ -128,4 +133,53 @@ function bendTests(sheet: SheetStock, measurements: Measurements, direction: Dir
       : strip,
   );
   return [...freed, ...sheetPiecesBent(sheet, measurements, direction)];
+}
+
+/** A modulus of a sheet one way, and how well it is known. */
+export interface KnownModulus {
+  readonly modulus: Pressure;
+  readonly from: "measured" | "veneers";
+  /** Absent for an estimate from the veneers. */
+  readonly uncertainty?: Uncertainty;
+  /** Strips or offcuts behind a measured value. */
+  readonly strips: number;
+  readonly because: readonly WorkedLine[];
+}
+
+/** One test of a modulus. */
+export interface ModulusTest {
+  readonly modulus: SpreadResult<Pressure>;
+  readonly worked: WorkedLine;
+}
+
+/**
+ * What tests of one sheet come to. Several scatter as sheets do, so their own mean counts; a single one has only the
+ * scatter of its readings.
+ *
+ * @returns undefined without a test
+ */
+export function testedModulus(tests: readonly ModulusTest[]): KnownModulus | undefined {
+  const [first, ...others] = tests;
+  if (!first) return undefined;
+  const { mean, standardUncertainty, degreesOfFreedom } =
+    others.length === 0
+      ? { ...first.modulus, mean: first.modulus.value }
+      : measuredMean(tests.map(({ modulus }) => modulus.value));
+  return {
+    modulus: mean,
+    from: "measured",
+    uncertainty: { standard: standardUncertainty, degreesOfFreedom },
+    strips: tests.length,
+    because: tests.map(({ worked }) => worked),
+  };
+}
+
+/** Beyond so many, Student's factor is the normal one. */
+const manyReadings = 10_000;
+
+/** Half of the 95 % interval about a measured modulus; zero for an estimate, whose scatter nobody measured. */
+export function modulusHalfWidth({ uncertainty }: KnownModulus): Pressure {
+  if (!uncertainty) return Pressure.si(0);
+  const { standard, degreesOfFreedom = manyReadings } = uncertainty;
+  return Pressure.si(studentFactor({ confidence: ratio(0.95), degreesOfFreedom }) * standard);
 }

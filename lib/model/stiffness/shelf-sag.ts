@@ -3,7 +3,7 @@ import type { WorkedLine } from "../../formula.js";
 import { type CreepCase, creepFactor } from "../../material/index.js";
 import { edgePlateUniform, longTermSag, type PlateEdges } from "../../mechanics/index.js";
 import { Length, Pressure, standardGravity } from "../../quantity/index.js";
-import { shelfMass } from "../mass/shelf-mass.js";
+import { shelfMass } from "../mass/masses.js";
 import type { ReviewInput } from "../review-input.js";
 import { panelStiffness } from "./panel-stiffness.js";
 import { sheetModuli } from "./sheet-moduli.js";

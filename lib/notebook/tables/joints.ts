@@ -1,8 +1,8 @@
 /** Tables, chart rows and the answer of the notebook that asks whether the joints hold. */
 import type { Fastening, SheetStock } from "../../design/index.js";
-import { gripCases, jerkSweep, showFine, styleOf, worstVerdict } from "../../findings/index.js";
+import { jerkSweep, showFine, styleOf, worstVerdict } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
-import { fastenerKinds, takesWasher } from "../../model/index.js";
+import { fastenerKinds, gripCases, takesWasher } from "../../model/index.js";
 import { type TableView, tableOf, verdictWords } from "../../page/index.js";
 import { Force, Length, type Ratio, ratio } from "../../quantity/index.js";
 

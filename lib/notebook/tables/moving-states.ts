@@ -3,12 +3,12 @@
 import { styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import {
+  footprint,
   judgeShare,
   limitOf,
   type StateOfMass,
   sectionBalance,
   standingHeight,
-  standOf,
   statesOfMass,
   teamLoad,
 } from "../../model/index.js";
@@ -112,7 +112,7 @@ export interface LeanRow {
 export function leanRows(job: Job, steps: number): readonly LeanRow[] {
   const tip = job.review.travel.find(({ id }) => id === "travel.tip");
   if (tip?.verdict === "unknown") return [];
-  const directions = toppleDirections(standOf(job), steps);
+  const directions = toppleDirections(footprint(job), steps);
   const words = ["back", "right", "front", "left"];
   return directions.map((_, i) => {
     const heading = (((steps / 4 - i) % steps) + steps) % steps;

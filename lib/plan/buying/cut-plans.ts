@@ -3,6 +3,7 @@ import {
   type BarPiece,
   type BarPlan,
   barEndTrim,
+  type Purchase,
   planBars,
   planSheets,
   type SheetJob,
@@ -16,15 +17,30 @@ import {
   type BarStock,
   type FacingPart,
   type FacingStock,
+  type KerfTest,
   type Leftover,
+  type Measurements,
   type PanelPart,
   type SheetStock,
   sheetPieces,
 } from "../../design/index.js";
+import { kerfFromCuts, measuredMean } from "../../measure/index.js";
 import type { ReviewInput } from "../../model/index.js";
-import { Angle, money } from "../../quantity/index.js";
-import type { CutNeed } from "./purchase-list.js";
-import { kerfFor } from "./shop-allowances.js";
+import { Angle, Length, money } from "../../quantity/index.js";
+
+/** Stock that is cut, with the plan that says how much of it. */
+export interface CutNeed<Stock, Plan> {
+  readonly stock: Stock;
+  readonly plan: Plan;
+}
+
+/** How many of the stock a plan buys; the rest of what it cuts comes from the rack. */
+export function boughtOf({
+  stock,
+  plan,
+}: CutNeed<{ readonly name: string }, { readonly purchases: readonly Purchase[] }>): number {
+  return plan.purchases.find((purchase) => purchase.stock === stock.name)?.count ?? 0;
+}
 
 /** One stock of sheets with all that is cut from it. */
 export interface SheetStockJob {
@@ -131,4 +147,38 @@ const mitred = { left: Angle.of(45, "deg"), right: Angle.of(45, "deg") };
 
 function barPiece({ id, length, ends }: BarPart): BarPiece {
   return { name: id, length, count: 1, ...(ends === "mitred" ? { mitre: mitred } : {}) };
+}
+
+/** A blade's cut, and whether it was measured. */
+export interface KnownKerf {
+  readonly kerf: Length;
+  readonly from: "measured" | "common practice";
+}
+
+/** Common practice, no source: an eighth of an inch, for a blade nobody measured. */
+const usualKerf = Length.of(1 / 8, "in");
+
+/** Common practice, no source: one fastener in ten bought beyond the count. */
+export const spareShare = 0.1;
+
+/** Kerf of the blade for sheets or for bars: the mean of the builder's trials, or the usual one. */
+export function kerfFor(use: "sheets" | "bars", { measurements }: ReviewInput): KnownKerf {
+  const trials = trialsFor(use, measurements).map(kerfFromCuts);
+  const [first, ...others] = trials;
+  if (first === undefined) return { kerf: usualKerf, from: "common practice" };
+  return { kerf: others.length === 0 ? first : measuredMean(trials).mean, from: "measured" };
+}
+
+/** The trials with the thinnest and the thickest kerf; nothing where fewer than two were made. */
+export function kerfRange(
+  use: "sheets" | "bars",
+  { measurements }: ReviewInput,
+): readonly [KerfTest, KerfTest] | undefined {
+  const trials = [...trialsFor(use, measurements)].sort((a, b) => kerfFromCuts(a) - kerfFromCuts(b));
+  const [thinnest, thickest] = [trials[0], trials.at(-1)];
+  return trials.length > 1 && thinnest && thickest ? [thinnest, thickest] : undefined;
+}
+
+function trialsFor(use: "sheets" | "bars", { kerfs }: Measurements): readonly KerfTest[] {
+  return kerfs.filter((row) => row.use === use || row.use === "both");
 }

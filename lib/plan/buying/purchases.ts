@@ -1,9 +1,29 @@
-import type { ReviewInput } from "../../model/index.js";
-import { adhesiveNeeds } from "./adhesive-needs.js";
-import { barNeeds, facingNeeds, sheetNeeds } from "./cut-plans.js";
-import { fastenerNeeds, hardwareNeeds } from "./piece-needs.js";
-import type { PurchaseList } from "./purchase-list.js";
-import { kerfFor } from "./shop-allowances.js";
+/** What a case needs bought, trade by trade, each with the plan behind the count. */
+
+import { adhesiveNeed } from "../../bonding/index.js";
+import type { BarPlan, SheetPlan } from "../../cutting/index.js";
+import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock } from "../../design/index.js";
+import { knownRate, knownWaste, onFaces, type ReviewInput, washersOf } from "../../model/index.js";
+import { packs } from "../../money/index.js";
+import {
+  Area,
+  type AreaDensity,
+  addMoney,
+  type Money,
+  ratio,
+  timesMoney,
+  type Volume,
+  wholeUp,
+} from "../../quantity/index.js";
+import {
+  barNeeds,
+  type CutNeed,
+  facingNeeds,
+  type KnownKerf,
+  kerfFor,
+  sheetNeeds,
+  spareShare,
+} from "./cut-plans.js";
 
 /** Everything to buy for the case, trade by trade. */
 export function purchaseList(input: ReviewInput): PurchaseList {
@@ -16,4 +36,121 @@ export function purchaseList(input: ReviewInput): PurchaseList {
     fasteners: fastenerNeeds(input),
     hardware: hardwareNeeds(input),
   };
+}
+
+/** Everything to buy for one case. */
+export interface PurchaseList {
+  /** The cuts of the saws that the plans reckon with. */
+  readonly kerfs: { readonly sheets: KnownKerf; readonly bars: KnownKerf };
+  readonly sheets: readonly CutNeed<SheetStock, SheetPlan>[];
+  readonly facings: readonly CutNeed<FacingStock, SheetPlan>[];
+  readonly bars: readonly CutNeed<BarStock, BarPlan>[];
+  readonly adhesives: readonly AdhesiveNeed[];
+  readonly fasteners: readonly FastenerNeed[];
+  readonly hardware: readonly HardwareNeed[];
+}
+
+/** Adhesive by the container. */
+export interface AdhesiveNeed {
+  readonly stock: Adhesive;
+  /** Panel area to be faced, one face. */
+  readonly area: Area;
+  /** Wet, both faces where the adhesive asks for it, waste included. */
+  readonly volume: Volume;
+  readonly containers: number;
+  readonly cost: Money;
+  /** Whether the spread rate is the builder's own trial or the label's. */
+  readonly rateFrom: "trial" | "label";
+}
+
+/** Fasteners by the pack. */
+export interface FastenerNeed {
+  readonly stock: Fastener;
+  readonly count: number;
+  /** Bought beyond the count, for those that go wrong. */
+  readonly spares: number;
+  readonly packs: number;
+  readonly washers: number;
+  /** Packs and washers. */
+  readonly cost: Money;
+}
+
+/** Hardware by the piece. */
+export interface HardwareNeed {
+  readonly stock: Hardware;
+  readonly count: number;
+  readonly cost: Money;
+}
+
+/** Adhesives to buy for the facings of the case. */
+export function adhesiveNeeds(input: ReviewInput): readonly AdhesiveNeed[] {
+  const used = new Map(input.parts.facings.map(({ adhesive }) => [adhesive.name, adhesive]));
+  return [...used.values()].map((stock) => needFor(stock, gluedArea(stock, input), input));
+}
+
+/**
+ * What one adhesive would take for an area.
+ *
+ * @param rate wet spread on one face; the best known one unless given
+ */
+export function adhesiveLine(
+  stock: Adhesive,
+  area: Area,
+  input: ReviewInput,
+  rate: AreaDensity = knownRate(stock, input).rate,
+): ReturnType<typeof adhesiveNeed.worked> {
+  return adhesiveNeed.worked({
+    ...onFaces(stock, rate),
+    ...adhesiveInputs(stock),
+    waste: knownWaste(stock, input),
+    area,
+  });
+}
+
+function adhesiveInputs({ kind, density, content, price }: Adhesive) {
+  return { kind, density, container: content, price };
+}
+
+function gluedArea({ name }: Adhesive, { parts }: ReviewInput): Area {
+  return Area.si(
+    parts.facings.reduce(
+      (sum, { adhesive, gluedArea: area }) => (adhesive.name === name ? sum + area : sum),
+      0,
+    ),
+  );
+}
+
+function needFor(stock: Adhesive, area: Area, input: ReviewInput): AdhesiveNeed {
+  const { value } = adhesiveLine(stock, area, input);
+  const { volume, containers, cost } = value;
+  return { stock, area, volume, containers, cost, rateFrom: knownRate(stock, input).from };
+}
+
+/** Fasteners by the pack, spares and washers included. */
+export function fastenerNeeds({ parts }: ReviewInput): readonly FastenerNeed[] {
+  const used = new Map(parts.fastenings.map(({ fastener }) => [fastener.name, fastener]));
+  return [...used.values()].map((stock) => {
+    const groups = parts.fastenings.filter(({ fastener }) => fastener.name === stock.name);
+    const count = groups.reduce((sum, group) => sum + group.count, 0);
+    const bare = groups.reduce((sum, group) => sum + washersOf(group), 0);
+    const spares = wholeUp(count * spareShare);
+    const washers = bare + wholeUp(bare * spareShare);
+    const bought = packs({
+      needed: count,
+      spare: ratio(spareShare),
+      perPack: stock.packOf,
+      price: stock.price,
+    });
+    const cost = addMoney([bought.cost, timesMoney(washers, stock.washerPrice)]);
+    return { stock, count, spares, packs: bought.packs, washers, cost };
+  });
+}
+
+/** Hardware by the piece. */
+export function hardwareNeeds({ parts }: ReviewInput): readonly HardwareNeed[] {
+  const used = new Map(parts.hardware.map(({ stock }) => [stock.name, stock]));
+  return [...used.values()].map((stock) => {
+    const count = parts.hardware.filter((part) => part.stock.name === stock.name).length;
+    return { stock, count, cost: timesMoney(count, stock.price) };
+  });
 }

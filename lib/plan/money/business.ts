@@ -1,3 +1,6 @@
+/** How far the builder's own figures may be off: what the case file says, or else what is assumed. */
+
+import { type Business, sheetPieces, type Timing } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import type { ReviewInput } from "../../model/index.js";
 import {
@@ -12,9 +15,8 @@ import {
   type OwnCost,
   ownCost,
 } from "../../money/index.js";
-import { addMoney, Money, type Ratio, ratio, type Time } from "../../quantity/index.js";
-import type { PurchaseList } from "../buying/purchase-list.js";
-import { buildingTime } from "./building-time.js";
+import { addMoney, Money, Ratio, ratio, Time } from "../../quantity/index.js";
+import type { PurchaseList } from "../buying/purchases.js";
 
 /** What the case costs, against buying one, and when it is paid. */
 export interface BusinessReview {
@@ -107,4 +109,101 @@ export function hourInWords({ hour: { value } }: BusinessReview): string {
 /** "12 jobs", or that it never pays. */
 export function jobsInWords(jobs: OrNever<number>): string {
   return jobs === "never" ? "never" : `${jobs} ${jobs === 1 ? "job" : "jobs"}`;
+}
+
+/** One kind of work, timed on a trial and multiplied by how often the case needs it. */
+export interface WorkTime {
+  readonly work: string;
+  readonly tool: string;
+  readonly unit: Timing["unit"];
+  /** How many of the unit the case has. */
+  readonly pieces: number;
+  readonly each: Time;
+  readonly time: Time;
+}
+
+/**
+ * Bench time by kind of work, from the builder's own timings; of one work timed with two tools the quicker
+ * counts. Empty without timings.
+ */
+export function workTimes(input: ReviewInput, purchases: PurchaseList): readonly WorkTime[] {
+  const works = [...new Set(input.measurements.timings.map(({ work }) => work))];
+  return works.map((work) => {
+    const rows = input.measurements.timings.filter((row) => row.work === work);
+    const [quickest] = [...rows].sort((a, b) => a.time / a.pieces - b.time / b.pieces) as [Timing];
+    const { tool, unit } = quickest;
+    const each = Time.si(quickest.time / quickest.pieces);
+    const pieces = unitsInCase(unit, input, purchases);
+    return { work, tool, unit, pieces, each, time: Time.si(pieces * each) };
+  });
+}
+
+/** Whole bench time, and whether it comes from timings or from the case file's own guess. */
+export function buildingTime(
+  input: ReviewInput,
+  purchases: PurchaseList,
+): { readonly time: Time; readonly from: "timings" | "case file" } {
+  const works = workTimes(input, purchases);
+  if (works.length === 0) return { time: input.case.business.buildingTime, from: "case file" };
+  return { time: Time.si(works.reduce((sum, { time }) => sum + time, 0)), from: "timings" };
+}
+
+function unitsInCase(unit: Timing["unit"], input: ReviewInput, purchases: PurchaseList): number {
+  const { fastenings, bars, hardware, facings } = input.parts;
+  const fasteners = (kind?: "rivet"): number =>
+    fastenings.reduce((sum, { fastener, count }) => (kind && fastener.kind !== kind ? sum : sum + count), 0);
+  const counts: Readonly<Record<Timing["unit"], () => number>> = {
+    panel: () => sheetPieces(input.parts).filter(({ openings }) => openings.length > 0).length,
+    cut: () =>
+      purchases.sheets.reduce(
+        (sum, { plan }) => sum + plan.sheets.reduce((cuts, sheet) => cuts + sheet.cuts.length, 0),
+        0,
+      ),
+    hole: () => fasteners(),
+    rivet: () => fasteners("rivet"),
+    bar: () => bars.length,
+    hardware: () => hardware.length,
+    "square metre": () => facings.reduce((sum, { gluedArea }) => sum + gluedArea, 0),
+    case: () => 1,
+  };
+  return counts[unit]();
+}
+
+/** A doubt as a share, and who says so. */
+export interface Doubt {
+  readonly share: Ratio;
+  readonly from: "case file" | "assumed";
+}
+
+/** The doubts that money is reckoned with. */
+export interface Doubts {
+  /** Prices, either way. */
+  readonly prices: Doubt;
+  /** Hours at the bench, either way. */
+  readonly hours: Doubt;
+  /** Standard deviation of one job's income. */
+  readonly income: Doubt;
+}
+
+/** Common practice, no source: what is taken where the case file says nothing. */
+const assumed = { prices: Ratio.si(0.1), hours: Ratio.si(0.2), income: Ratio.si(0.5) };
+
+/** The doubts of a case. */
+export function doubtsOf({ priceDoubt, hoursDoubt, incomeSpread }: Business): Doubts {
+  return {
+    prices: doubt(priceDoubt, assumed.prices),
+    hours: doubt(hoursDoubt, assumed.hours),
+    income: doubt(incomeSpread, assumed.income),
+  };
+}
+
+function doubt(said: Ratio | undefined, otherwise: Ratio): Doubt {
+  return said === undefined ? { share: otherwise, from: "assumed" } : { share: said, from: "case file" };
+}
+
+/** The doubts in a sentence, with which of them are assumed. */
+export function doubtsInWords({ prices, hours, income }: Doubts): string {
+  const words = ({ share, from }: Doubt): string =>
+    `${Ratio.show(share, { unit: "%", digits: 3 })}${from === "assumed" ? " (assumed, your case file does not say)" : ""}`;
+  return `Prices may be off by ${words(prices)} and hours by ${words(hours)}, either way; one job's income strays from the mean by ${words(income)}.`;
 }

@@ -4,8 +4,7 @@ import type { ReviewInput } from "../../model/index.js";
 import { groupBill, type OrNever, paybackChance, type ScatteredJobs } from "../../money/index.js";
 import { type Money, money, Ratio, ratio } from "../../quantity/index.js";
 import type { Bill } from "./bill.js";
-import type { BusinessReview } from "./business.js";
-import { doubtsOf } from "./doubts.js";
+import { type BusinessReview, doubtsOf } from "./business.js";
 
 /** A way to come by a case, with what it costs and how sure that is. */
 export interface Outlay {

@@ -1,6 +1,6 @@
 /** Every group of fasteners: what it holds, hole, grip, washer and count, and the totals. */
 import type { Fastener, Fastening } from "../../design/index.js";
-import { gripOf, takesWasher, washersOf } from "../../model/index.js";
+import { closesStack, gripOf, takesWasher, washersOf } from "../../model/index.js";
 import { steps, tableOf } from "../../page/index.js";
 import { bitFor } from "../drill-bits.js";
 import { section } from "../make-block.js";
@@ -68,7 +68,7 @@ function groupsTable(
       { heading: "Bit", cell: ({ fastener }) => bitFor(fastener, units).name, align: "left" },
       {
         heading: "Stack to close",
-        cell: (one) => `${rule.fine(gripOf(one))}${closes(one) ? "" : ", NOT what it closes"}`,
+        cell: (one) => `${rule.fine(gripOf(one))}${closesStack(one) ? "" : ", NOT what it closes"}`,
         align: "left",
       },
       { heading: "Washer", cell: (one) => (takesWasher(one) ? "yes" : "no") },
@@ -77,13 +77,6 @@ function groupsTable(
     ],
     `Section ${section}`,
   );
-}
-
-/** Whether the stack is within what the fastener closes, but for the rounding of added thicknesses. */
-function closes(fastening: Fastening): boolean {
-  const { gripMin, gripMax } = fastening.fastener;
-  const grip = gripOf(fastening);
-  return grip >= gripMin - 1e-9 && grip <= gripMax + 1e-9;
 }
 
 function totalsTable({ parts, purchases, rule, case: { units } }: Workshop): RecipeBlock {

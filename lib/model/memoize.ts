@@ -1,5 +1,5 @@
 /** Works a thing out once for each table it rests on and each name, and keeps it as long as the table lives. */
-export function keptFor<Table extends object, Name, Found>(
+export function memoize<Table extends object, Name, Found>(
   work: (table: Table, name: Name) => Found,
 ): (table: Table, name: Name) => Found {
   const tables = new WeakMap<Table, Map<Name, Found>>();
@@ -18,7 +18,7 @@ export function keptFor<Table extends object, Name, Found>(
  * @param seen all else that it looks at
  * @param work works it out
  */
-export function keptWhile<Input, Found>(
+export function memoizeLast<Input, Found>(
   key: (input: Input) => object,
   seen: (input: Input) => readonly unknown[],
   work: (input: Input) => Found,

@@ -1,5 +1,4 @@
 /** What the builder's weighings of offcuts leave open, and what that does to anything reckoned from the masses. */
-
 import { measuredMean, sheetDensity, studentFactor } from "../../measure/index.js";
 import { Mass, ratio } from "../../quantity/index.js";
 import type { RatioInterval } from "../ratio-interval.js";

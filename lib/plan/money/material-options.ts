@@ -2,10 +2,9 @@
 import { type BarStock, type FacingStock, type SheetStock, sheetPieces } from "../../design/index.js";
 import { knownRate, type ReviewInput, rateRange } from "../../model/index.js";
 import { Area, type AreaDensity, addMoney, type Money, money, timesMoney } from "../../quantity/index.js";
-import { doubtsOf } from "../money/doubts.js";
-import { adhesiveLine } from "./adhesive-needs.js";
-import { barNeeds, facingNeeds, sheetNeeds } from "./cut-plans.js";
-import { kerfRange } from "./shop-allowances.js";
+import { barNeeds, facingNeeds, kerfRange, sheetNeeds } from "../buying/cut-plans.js";
+import { adhesiveLine } from "../buying/purchases.js";
+import { doubtsOf } from "./business.js";
 
 /** One choice of what the case is made of. */
 export interface MaterialOption {

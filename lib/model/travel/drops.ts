@@ -1,11 +1,41 @@
-/** A content on its foam: the curve that holds for it, and how hard it is stopped. */
+/** From how high a thing of some mass falls, by who handles it. */
+
 import type { Content, CushionPoint, FoamBed } from "../../design/index.js";
-import { type Handling, readCushionCurve, staticStress } from "../../moving/index.js";
-import { Area, Length, type Ratio } from "../../quantity/index.js";
+import {
+  dropHeight,
+  type Handling,
+  heaviestParcel,
+  readCushionCurve,
+  rotationalDrop,
+  staticStress,
+} from "../../moving/index.js";
+import { Area, Length, type Mass, pound, type Ratio } from "../../quantity/index.js";
 import { type MissingMeasurement, Refusal } from "../../refusal.js";
+import { sectionBalance } from "../mass/balance.js";
 import type { ReviewInput } from "../review-input.js";
-import { sectionBalance } from "./balance.js";
-import { type DropLine, dropOf } from "./drop-of.js";
+
+/** By hand up to 200 lb; heavier, one edge is let fall. */
+export const heaviestByHand: Mass = pound(200);
+
+/** A drop with its worked line. */
+export type DropLine = ReturnType<typeof dropHeight.worked> | ReturnType<typeof rotationalDrop.worked>;
+
+/**
+ * The drop that a mass is likely to have.
+ *
+ * @throws RangeError for a parcel heavier than carriers take
+ */
+export function dropOf(mass: Mass, handling: Handling): DropLine {
+  return handling === "parcel" || mass <= heaviestByHand
+    ? dropHeight.worked({ mass, handling })
+    : rotationalDrop.worked({ mass, handling });
+}
+
+/** The ways a mass can be handled at all. */
+export function handlingsOf(mass: Mass): readonly Handling[] {
+  const own: readonly Handling[] = ["careful", "usual", "rough"];
+  return mass <= heaviestParcel ? [...own, "parcel"] : own;
+}
 
 /** All that was measured on a foam of one thickness. */
 export function cushionPoints(
@@ -78,3 +108,52 @@ const missing = {
     how: "choose a foam of cushion-curves.csv, its thickness and the sides of the pad, or carry it by itself",
   },
 } as const satisfies Readonly<Record<string, MissingMeasurement>>;
+
+/** A drop, and how hard the content is stopped on its foam; absent where no curve says. */
+export interface Drop {
+  readonly height: Length;
+  readonly deceleration?: Ratio;
+}
+
+/** One fragile content on one kind of journey. */
+export interface ProtectedOrRemoved {
+  readonly content: string;
+  readonly fragility: Ratio;
+  readonly handling: Handling;
+  /** Dropped with its section. */
+  readonly inCase: Drop;
+  /** Dropped by itself, in a box with the same foam. */
+  readonly byItself: Drop;
+}
+
+/**
+ * Every fragile content, left in the case or carried by itself: a heavy case is dropped from lower, a light box
+ * from higher, and the foam decides.
+ *
+ * @throws RangeError where the case has no mass
+ */
+export function protectedOrRemoved(input: ReviewInput): readonly ProtectedOrRemoved[] {
+  return input.case.contents.flatMap((content) => {
+    const { fragility } = content.needs;
+    if (fragility === undefined) return [];
+    const section = sectionBalance(input, content.section).value.mass;
+    return handlingsOf(section).map((handling) => ({
+      content: content.name,
+      fragility,
+      handling,
+      inCase: dropOn(input, content, dropOf(section, handling).value),
+      byItself: dropOn(input, content, dropOf(content.mass, handling).value),
+    }));
+  });
+}
+
+function dropOn(input: ReviewInput, { mass, needs: { foam } }: Content, height: Length): Drop {
+  if (!foam) return { height };
+  try {
+    const stress = staticStress({ mass, area: Area.si(foam.padWidth * foam.padDepth) });
+    return { height, deceleration: readCushionCurve({ points: curveFor(input, foam, height), stress }) };
+  } catch (error) {
+    if (error instanceof RangeError) return { height };
+    throw error;
+  }
+}

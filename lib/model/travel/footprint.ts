@@ -1,16 +1,16 @@
 import type { HardwarePart } from "../../design/index.js";
 import type { StandingCase } from "../../moving/index.js";
 import { Length } from "../../quantity/index.js";
+import { type BalanceLine, lowestSection, stackedBalance, standingHeight } from "../mass/balance.js";
 import type { ReviewInput } from "../review-input.js";
-import { type BalanceLine, lowestSection, stackedBalance, standingHeight } from "./balance.js";
 
 /** The stacked, loaded case on its feet. */
-export interface StandingOn extends StandingCase {
+export interface Footprint extends StandingCase {
   readonly balance: BalanceLine;
 }
 
 /** Where the case touches the floor, and how it balances over it. */
-export function standOf(input: ReviewInput): StandingOn {
+export function footprint(input: ReviewInput): Footprint {
   const balance = stackedBalance(input);
   const points = feet(input);
   const [left, right] = [Math.min(...points.map(({ x }) => x)), Math.max(...points.map(({ x }) => x))];
@@ -39,12 +39,12 @@ export function castersOf({ parts }: ReviewInput): readonly HardwarePart[] {
 }
 
 /** From the centre of gravity to the nearest edge of the base. */
-export function leastHalf({ baseWidth, baseDepth, fromLeft, fromFront }: StandingCase): Length {
+export function leastTippingArm({ baseWidth, baseDepth, fromLeft, fromFront }: StandingCase): Length {
   return Length.si(Math.min(fromLeft, baseWidth - fromLeft, fromFront, baseDepth - fromFront));
 }
 
 /** From the centre of gravity to the edge of the base on one side. */
-export function halfTowards(
+export function tippingArm(
   { baseWidth, baseDepth, fromLeft, fromFront }: StandingCase,
   side: "left" | "right" | "front" | "back",
 ): Length {

@@ -1,5 +1,4 @@
 /** What it takes to keep the case rolling: by the floor, and by the wheel where that is more. */
-
 import type { WorkedLine } from "../../formula.js";
 import { rollingShares, wheelResistance } from "../../moving/index.js";
 import type { Ratio } from "../../quantity/index.js";

@@ -1,9 +1,9 @@
 /** Every fastener of the case: where, what, hole, grip, how many, washers, pitch, edge; totals to buy and minutes to set. */
-import type { Fastener, Fastening, Timing } from "../design/index.js";
-import { timePerPiece } from "../measure/index.js";
-import { gripOf, holeFor, type ReviewInput, washersOf } from "../model/index.js";
-import { type Length, Time } from "../quantity/index.js";
-import type { FastenerNeed, PurchaseList } from "./buying/purchase-list.js";
+import type { Fastener, Fastening, Timing } from "../../design/index.js";
+import { timePerPiece } from "../../measure/index.js";
+import { gripOf, holeFor, type ReviewInput, washersOf } from "../../model/index.js";
+import { type Length, Time } from "../../quantity/index.js";
+import type { FastenerNeed, PurchaseList } from "./purchases.js";
 
 /** Like groups on one panel. */
 export interface ScheduleRow {
