@@ -1,10 +1,11 @@
 /** The whole stiffness of a bonded stack, as laminate theory writes it. */
+
+import type { Matrix3 } from "../algebra/matrix3.js";
 import { type Formula, formula } from "../formula.js";
 import { listOf, MembraneStiffness, PlateMoment, PlateStiffness } from "../quantity/index.js";
 import { cite } from "../source.js";
 import { laminate } from "./laminate.js";
 import { Layer, layerFaults } from "./layer.js";
-import type { Matrix3 } from "./matrix3.js";
 import type { LayerStack } from "./plywood.js";
 
 type Entry = "11" | "22" | "12" | "66" | "16" | "26";

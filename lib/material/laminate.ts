@@ -2,8 +2,9 @@
  * Classical lamination theory: R. M. Jones, Mechanics of Composite Materials, ch. 2 (layer) and 4 (laminate).
  * Strains vary in a straight line through the panel, layers do not slip, shear through the thickness is left out.
  */
+
+import { inverse, type Matrix3, product, weightedSum } from "../algebra/matrix3.js";
 import type { Layer } from "./layer.js";
-import { inverse, type Matrix3, product, weightedSum } from "./matrix3.js";
 
 /** Stiffnesses of a bonded stack about its mid-plane; rows and columns x, y, shear. */
 export interface Laminate {

@@ -1,10 +1,11 @@
 /** Stiffness and mass of plywood from its veneers, with a facing on one side or both. */
+
+import { inverse, type Matrix3, product } from "../algebra/matrix3.js";
 import { type Formula, formula } from "../formula.js";
 import { AreaDensity, Length, listOf, MembraneStiffness, Pressure } from "../quantity/index.js";
 import { cite } from "../source.js";
 import { freeBending, type Laminate, laminate } from "./laminate.js";
 import { Layer, layerFaults } from "./layer.js";
-import { inverse, type Matrix3, product } from "./matrix3.js";
 import { type OrthotropicStiffness, orthotropicStiffness } from "./plate-stiffness.js";
 
 /** A bonded stack. */

@@ -1,3 +1,4 @@
+export * from "../algebra/random.js";
 export { type BendModulusInputs, bendModulus } from "./bend-modulus.js";
 export type { BendReading } from "./bend-reading.js";
 export * from "./bend-shear.js";
@@ -18,7 +19,6 @@ export * from "./linear-regression.js";
 export * from "./mean.js";
 export * from "./monte-carlo.js";
 export * from "./pull-test.js";
-export * from "./random.js";
 export * from "./sheet-density.js";
 export * from "./small-trials.js";
 export type { ScatterShare, SpreadResult, Uncertainties, Uncertainty } from "./spread.js";

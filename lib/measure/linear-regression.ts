@@ -1,7 +1,4 @@
-import { type Formula, formula } from "../formula.js";
-import { Count, choice, listOf, Ratio } from "../quantity/index.js";
-import { cite } from "../source.js";
-import { type LeastSquares, leastSquares } from "./householder.js";
+import { type LeastSquares, leastSquares } from "../algebra/least-squares.js";
 import {
   asWritten,
   type LongNumber,
@@ -13,7 +10,10 @@ import {
   times,
   total,
   zero,
-} from "./long-number.js";
+} from "../algebra/long-number.js";
+import { type Formula, formula } from "../formula.js";
+import { Count, choice, listOf, Ratio } from "../quantity/index.js";
+import { cite } from "../source.js";
 import { columnBasis, powerBasis, type RegressionBasis } from "./regression-basis.js";
 
 /** Points to fit, and what to fit to them. */

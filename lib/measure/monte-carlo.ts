@@ -1,9 +1,9 @@
+import { type RandomStream, seededRandom } from "../algebra/random.js";
 import { type Ratio, ratio } from "../quantity/index.js";
 import { manyFreedoms } from "./combined-uncertainty.js";
 import { type Correlation, choleskyTriangle, correlationMatrix } from "./correlation.js";
 import { explainedShares } from "./drawn-shares.js";
 import type { Interval } from "./mean.js";
-import { type RandomStream, seededRandom } from "./random.js";
 import {
   type KnownInput,
   knownInputs,

@@ -10,7 +10,7 @@ import {
   times,
   total,
   zero,
-} from "./long-number.js";
+} from "../algebra/long-number.js";
 
 /** What a fit is made of. */
 export interface RegressionBasis {

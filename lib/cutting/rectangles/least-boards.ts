@@ -1,10 +1,10 @@
 /** The cheapest sheets found for a list of pieces: many orders, many rules, the best kept. */
+import { pick, seededRandom } from "../../algebra/random.js";
 import { hair } from "../rounding.js";
 import { laidOn, leftOver, type Part } from "./cut-tree.js";
 import { type FillRules, fillBoards, fillRules } from "./guillotine.js";
 import type { Board, Item, Laid } from "./item.js";
 import { sensibleOrders, shuffled } from "./ordering.js";
-import { chance, pick } from "./random.js";
 import { fillSkyline } from "./skyline.js";
 
 /** A stock of sheets. */
@@ -88,7 +88,7 @@ export function leastBoards(
 }
 
 class BoardSearch {
-  private readonly next = chance(1);
+  private readonly next = seededRandom(1).uniform;
   private best: LeastBoards | undefined;
   private readonly cheapest: readonly number[];
 

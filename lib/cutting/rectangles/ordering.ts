@@ -1,7 +1,7 @@
 /** Orders pieces for filling: a few sensible orders, then chance. */
+import { pick } from "../../algebra/random.js";
 import { compareNames } from "../purchase.js";
 import { areaOf, type Item } from "./item.js";
-import { pick } from "./random.js";
 
 /** Measures by which the largest piece comes first. */
 const measures: readonly ((item: Item) => number)[] = [

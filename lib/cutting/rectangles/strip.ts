@@ -1,10 +1,10 @@
 /** The shortest strip of a given width that holds all pieces. */
 
+import { pick, seededRandom } from "../../algebra/random.js";
 import { hair } from "../rounding.js";
 import { type FillRules, fillBoards, fillRules, reachOf } from "./guillotine.js";
 import { areaOf, type Board, type Item } from "./item.js";
 import { sensibleOrders, shuffled } from "./ordering.js";
-import { chance, pick } from "./random.js";
 import { fillSkyline } from "./skyline.js";
 
 /** No strip is shorter: the area of all pieces over its width, or the piece that is longest even lying down. */
@@ -23,7 +23,7 @@ export function shortestFreeStrip(items: readonly Item[], width: number, until: 
   // A skyline grows across the sheet; the strip grows along it. The two are exchanged going in and coming out.
   const lying = items.map(transposed);
   const bound = stripBound(items, width);
-  const next = chance(1);
+  const next = seededRandom(1).uniform;
   const starts = sensibleOrders(lying);
   let order = starts[0] as Item[];
   let best = fillSkyline(order, width, Number.POSITIVE_INFINITY).reach;
@@ -46,7 +46,7 @@ export function shortestFreeStrip(items: readonly Item[], width: number, until: 
 export function shortestCutStrip(items: readonly Item[], width: number, until: number): number {
   const bound = stripBound(items, width);
   const starts = sensibleOrders(items).flatMap((order) => fillRules.map((rules) => ({ order, rules })));
-  const next = chance(1);
+  const next = seededRandom(1).uniform;
   let best = items.reduce((sum, { ways }) => sum + Math.max(...ways.map(({ length }) => length)), 0);
   let current = { ...(starts[0] as Attempt), left: Number.POSITIVE_INFINITY };
   for (let round = 0; best + step > bound + hair && performance.now() < until; round++) {

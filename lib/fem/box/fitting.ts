@@ -4,13 +4,14 @@
  * interpolation constraint of general-purpose solvers), so that a rigid movement is met exactly and a force is shared
  * out in balance.
  */
+
+import { inverse, type Matrix3 } from "../../algebra/matrix3.js";
 import { spaceFreedoms } from "../element/index.js";
 import type { Spot } from "../mesh/index.js";
 import { locate } from "../panel/index.js";
 import type { BoxSpot, FaceName } from "./box-problem.js";
 import { frames, onFace } from "./box-problem.js";
 import type { BoxStructure } from "./box-structure.js";
-import { inverse3, type Matrix3 } from "./small-matrices.js";
 
 /** Places of fasteners on one face, in the face's own axes. */
 export interface FaceSpots {
@@ -69,7 +70,7 @@ export function fittingOn(
   const add = (row: number, node: number, kind: number, value: number): void => {
     motion[row * freedoms.length + columns.get(spaceFreedoms * node + kind)!]! += value;
   };
-  const turnFrom = inverse3(turnWeights(fasteners, arms, lever));
+  const turnFrom = inverse(turnWeights(fasteners, arms, lever));
   fasteners.forEach(({ nodes, weights, across }, i) => {
     const arm = arms[i]!;
     nodes.forEach((node, k) => {

@@ -1,8 +1,9 @@
 /** How far an opening goes out of square, and the room a door in it needs. */
+
+import { inverse } from "../../algebra/matrix3.js";
 import { type Cutout, ringOf } from "../mesh/index.js";
 import { type BoxProblem, type BoxSpot, extents, type FaceName, frames } from "./box-problem.js";
 import { type BoxStructure, boxFreedoms } from "./box-structure.js";
-import { inverse3 } from "./small-matrices.js";
 
 /** An opening that has gone out of square. */
 export interface OutOfSquare {
@@ -124,7 +125,7 @@ function slopeOf(
     sum(({ x, value }) => x * value),
     sum(({ y, value }) => y * value),
   ];
-  const rows = inverse3([
+  const rows = inverse([
     [places.length, sx, sy],
     [sx, sum(({ x }) => x * x), sxy],
     [sy, sxy, sum(({ y }) => y * y)],

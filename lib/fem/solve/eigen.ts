@@ -3,8 +3,8 @@
  * re-orthogonalisation (B. N. Parlett, The Symmetric Eigenvalue Problem, ch. 13 and 15).
  */
 
+import { symmetricEigen } from "../../algebra/eigenvalues.js";
 import type { Factors } from "./factor.js";
-import { symmetricEigen } from "./jacobi.js";
 import { type Piece, timesPieces } from "./piece.js";
 import { displacementsUnder } from "./substitute.js";
 

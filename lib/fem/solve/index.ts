@@ -1,7 +1,6 @@
 export * from "./dissection.js";
 export * from "./eigen.js";
 export * from "./factor.js";
-export * from "./jacobi.js";
 export * from "./piece.js";
 export * from "./substitute.js";
 export * from "./substitute-many.js";

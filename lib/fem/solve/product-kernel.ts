@@ -19,7 +19,7 @@ import {
   timesPair,
   when,
   whole,
-} from "./machine-words.js";
+} from "./wasm-encoder.js";
 
 /** Rows and columns of products that are added up at once, which the processor keeps at hand. */
 const tile = { rows: 4, columns: 2 } as const;

@@ -4,9 +4,10 @@
  * are counted over the material only, so that openings need no mesh.
  * Theory: Timoshenko and Woinowsky-Krieger, arts. 80 to 82 (energy), 85 (orthotropic plate).
  */
+
+import { solvePositive } from "../../algebra/linear-systems.js";
 import type { OrthotropicStiffness } from "../../material/index.js";
 import { type Band, openingBands, type PlateStrips, rectangleBand } from "./band.js";
-import { solvePositive } from "./cholesky.js";
 import type { PlateSides } from "./opening-layout.js";
 import { plateKnots } from "./plate-knots.js";
 import type { Rectangle, RoundedRectangle } from "./rounded-rectangle.js";
@@ -63,6 +64,7 @@ export function solvePlate(plate: SeriesPlate, load: SeriesLoad, fineness: Finen
   const matrix = stiffnessMatrix(plate.stiffness, terms, integrate(strips, materialBands(plate, strips)));
   const right = loadTerms(terms, integrate(strips, loadBands(plate, load, strips)));
   const factors = solvePositive(matrix, right);
+  if (!factors) throw new RangeError("plate series: the plate can move without bending, hold it better");
   return { plate, ...strips, terms: terms.map((term, n) => ({ ...term, factor: factors[n] as number })) };
 }
 

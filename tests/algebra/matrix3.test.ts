@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { inverse, type Matrix3, product } from "../../lib/material/matrix3.js";
+import { inverse, type Matrix3, product } from "../../lib/algebra/matrix3.js";
 
 const entry = fc.double({ min: -1, max: 1, noNaN: true });
 const row = fc.tuple(entry, entry, entry);

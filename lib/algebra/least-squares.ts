@@ -2,6 +2,7 @@
  * Least squares by Householder reflections, in long numbers: G. H. Golub, Numerical methods for solving
  * linear least squares problems (1965). Never forms the normal equations, which would double the loss of digits.
  */
+import { at } from "./lists.js";
 import {
   type LongNumber,
   minus,
@@ -17,6 +18,7 @@ import {
 
 /** A fit b to X b = y, with what is needed to judge it. */
 export interface LeastSquares {
+  /** The fitted b. */
   readonly solution: readonly LongNumber[];
   /** Inverse of R, row by row: R^-1 R^-T is the inverse of X^T X. */
   readonly inverseTriangle: readonly (readonly LongNumber[])[];
@@ -56,6 +58,7 @@ export function leastSquares(
 
 /** A plane that reflects a column onto its k-th axis. */
 interface Mirror {
+  /** Any vector across the plane. */
   readonly normal: readonly LongNumber[];
   /** Half the squared length of the normal. */
   readonly half: LongNumber;
@@ -91,7 +94,7 @@ function inverted(columns: readonly (readonly LongNumber[])[]): LongNumber[][] {
     for (let i = j; i >= 0; i--) {
       let sum: LongNumber = i === j ? [1, 0] : zero;
       for (let k = i + 1; k <= j; k++) sum = minus(sum, times(entry(i, k), inverse[k]?.[j] ?? zero));
-      (inverse[i] as LongNumber[])[j] = over(sum, entry(i, i));
+      at(inverse, i)[j] = over(sum, entry(i, i));
     }
   }
   return inverse;

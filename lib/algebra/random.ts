@@ -3,6 +3,7 @@
  * S. Vigna, Scrambled linear pseudorandom number generators (2021), public domain; its state is filled from the
  * seed by a 32-bit mixer of the splitmix family.
  */
+import { at } from "./lists.js";
 
 /** A stream of random numbers. */
 export interface RandomStream {
@@ -40,12 +41,17 @@ export function randomFrom(words: readonly [number, number, number, number]): Ra
   return { bits, uniform, normal, chiSquare: (freedom) => 2 * gamma(freedom / 2, uniform, normal) };
 }
 
+/** A whole number from 0 to below a limit, from numbers that are evenly spread over 0 to 1. */
+export function pick(uniform: () => number, below: number): number {
+  return Math.floor(uniform() * below);
+}
+
 function rotated(word: number, by: number): number {
   return (word << by) | (word >>> (32 - by));
 }
 
 function nextBits(state: Uint32Array): number {
-  const [a = 0, b = 0, c = 0, d = 0] = state;
+  const [a, b, c, d] = [at(state, 0), at(state, 1), at(state, 2), at(state, 3)];
   const result = Math.imul(rotated(Math.imul(b, 5), 7), 9) >>> 0;
   const third = c ^ a;
   const fourth = d ^ b;
