@@ -17,7 +17,9 @@ import { edgeJoints } from "./edge-joints.js";
 
 /** Where a place of a panel lies. */
 export interface FacePlace {
+  /** The face of the box. */
   readonly face: FaceName;
+  /** The place on that face, in its own two axes, m. */
   readonly spot: Spot;
 }
 
@@ -25,7 +27,9 @@ export interface FacePlace {
 export interface BoxBody {
   /** The section's name, or the leaf's. */
   readonly name: string;
+  /** The section it is, or closes. */
   readonly section: string;
+  /** The box for the solver. */
   readonly problem: BoxProblem;
   /** Where its 0, 0, 0 lies in the stacked case. */
   readonly at: BoxSpot;

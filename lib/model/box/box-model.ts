@@ -15,6 +15,7 @@ import { type BoxBody, leafBody, sectionBody } from "./box-body.js";
 
 /** Bodies of the case, free. */
 export interface BoxModel {
+  /** Sections first, then leaves. */
   readonly bodies: readonly BoxBody[];
   /** In the order of the bodies. */
   readonly parts: readonly FreePart[];

@@ -32,17 +32,23 @@ import { sectionNumbers } from "./standing-links.js";
 
 /** The case on one mesh. */
 export interface CaseRun {
+  /** Its bodies, springs and masses. */
   readonly system: CaseSystem;
+  /** All load cases that its hardware allows, solved. */
   readonly cases: readonly LoadedCase[];
   /** In the order of the cases. */
   readonly outcomes: readonly CaseOutcome[];
+  /** Each section by itself. */
   readonly sections: readonly SectionStiffness[];
 }
 
 /** The case on two meshes, and its sections on the rougher with each modulus a little larger. */
 export interface CaseRuns {
+  /** On the finer mesh. */
   readonly fine: CaseRun;
+  /** On the coarser mesh. */
   readonly rough: CaseRun;
+  /** Each section by itself, with one modulus multiplied by `larger`. */
   readonly stiffer: Readonly<Record<keyof ModuliShares, readonly SectionStiffness[]>>;
 }
 
@@ -57,8 +63,11 @@ export const larger = 1.1;
 
 /** All of a case's boxes but what rides in them. */
 interface CaseBodies {
+  /** On the finer mesh. */
   readonly fine: JoinedBodies;
+  /** On the coarser mesh. */
   readonly rough: JoinedBodies;
+  /** Each section by itself, with one modulus multiplied by `larger`. */
   readonly stiffer: CaseRuns["stiffer"];
 }
 
@@ -133,6 +142,7 @@ function sectionsOf(system: JoinedBodies): readonly SectionStiffness[] {
 
 /** A value with its doubt. */
 export interface MeshedValue {
+  /** On the finer mesh, in its own SI unit. */
   readonly value: number;
   /** Change from the rougher mesh, as a share. */
   readonly meshError: Ratio;
@@ -202,6 +212,7 @@ function moduliUncertainties({
 
 /** Sag of a panel that its neighbours hold. */
 export interface LockedSag {
+  /** On the finer mesh. */
   readonly sag: Length;
   /** Change from a rougher mesh. */
   readonly meshError: Ratio;

@@ -20,7 +20,9 @@ import { type BoxModel, fitted, inBody, spotOf } from "./box-model.js";
 
 /** Something heavy that rides in a body. */
 interface Rider {
+  /** The number of the body it rides in. */
   readonly body: number;
+  /** Where it rests or is fixed. */
   readonly fitting: Fitting;
   /** kg */
   readonly mass: number;
@@ -28,10 +30,13 @@ interface Rider {
 
 /** All masses of the case on its bodies. */
 export interface CaseMasses {
+  /** The bodies. */
   readonly model: BoxModel;
+  /** What rides in them: contents and shelves. */
   readonly riders: readonly Rider[];
   /** By body: at each of its nodes, the sheets with all that is fixed to them, kg. */
   readonly fixed: readonly Float64Array[];
+  /** Everything that has a mass. */
   readonly items: readonly MassItem[];
 }
 

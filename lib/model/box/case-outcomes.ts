@@ -23,13 +23,17 @@ import type { LoadedCase } from "./load-cases.js";
 
 /** A value with the part it belongs to. */
 export interface NamedValue {
+  /** The part: a seam, an opening, a piece of hardware. */
   readonly name: string;
+  /** The value, in the SI unit of its list. */
   readonly value: number;
 }
 
 /** What one load case comes to. */
 export interface CaseOutcome {
+  /** The id of its load case. */
   readonly id: string;
+  /** The load case in the builder's words. */
   readonly title: string;
   /** The farthest that any place moves against the lower corners, m. */
   readonly movement: number;
@@ -233,14 +237,19 @@ function nearest(
 
 /** A place of the stacked case and its movement, m. */
 export interface MovedPlace {
+  /** Where it was, m. */
   readonly at: BoxSpot;
+  /** How far it moved, m. */
   readonly by: BoxSpot;
 }
 
 /** A closed line: a face's four sides, an opening's rim, a door leaf. */
 export interface MovedOutline {
+  /** What the line goes around. */
   readonly what: "face" | "opening" | "leaf";
+  /** The body, or the opening. */
   readonly name: string;
+  /** In the order of the line. */
   readonly places: readonly MovedPlace[];
 }
 

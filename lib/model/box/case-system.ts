@@ -9,13 +9,17 @@ import { bearingLinks, sectionNumbers, standLinks } from "./standing-links.js";
 
 /** Bodies with springs, ready to be loaded. */
 export interface JoinedBodies {
+  /** The case. */
   readonly input: ReviewInput;
+  /** Its bodies. */
   readonly model: BoxModel;
+  /** The bodies with every spring that any load case uses. */
   readonly joined: JoinedParts;
 }
 
 /** A case ready for its load cases. */
 export interface CaseSystem extends JoinedBodies {
+  /** What the bodies weigh, with what rides in them. */
   readonly masses: CaseMasses;
 }
 

@@ -12,6 +12,7 @@ export type LinkKind = "caster" | "handle" | "latch" | "hinge" | "door latch" | 
 
 /** A spring of the case. */
 export interface CaseLink extends Link {
+  /** The sort of hardware or support. */
   readonly kind: LinkKind;
 }
 

@@ -19,11 +19,15 @@ import { corners, footEnd, sectionNumbers } from "./standing-links.js";
 
 /** What one load case did to some bodies. */
 export interface LoadedCase {
+  /** Dotted path, unique in a case: "carried.upper". */
   readonly id: string;
   /** In the builder's words. */
   readonly title: string;
+  /** The whole case. */
   readonly system: CaseSystem;
+  /** The bodies that take part, with their springs. */
   readonly bodies: Subsystem;
+  /** Their movements and the forces of their springs. */
   readonly answer: JoinedAnswer;
   /** Whether movements count from the standing case instead of the unloaded one. */
   readonly from?: JoinedAnswer;

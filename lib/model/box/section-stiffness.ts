@@ -19,6 +19,7 @@ import { corners, footEnd } from "./standing-links.js";
 
 /** A section's stiffness and what its seams carry. */
 export interface SectionStiffness {
+  /** The name of the section. */
   readonly section: string;
   /** Force along its top edge over what its top racks against its bottom, along x and along y, N/m. */
   readonly racking: readonly [x: number, y: number];

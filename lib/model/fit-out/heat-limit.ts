@@ -10,6 +10,7 @@ export interface HeatLimit {
   readonly outside: Temperature;
   /** The thing that stands least. */
   readonly name: string;
+  /** The warmest air it may work in. */
   readonly hottest: Temperature;
 }
 

@@ -19,13 +19,17 @@ const thingHeat = 800;
 
 /** What a section comes to when all of it is warm. */
 export interface SectionHeat {
+  /** Mean power of the loads, with what the sun adds. */
   readonly power: Power;
+  /** Rise over the air outside, in the end. */
   readonly rise: TemperatureRise;
   /** Half the width of its interval at 95 %, by the scatter of the log; absent where it is reckoned. */
   readonly riseWithin?: TemperatureRise;
   /** All heat out for each degree, once warm. */
   readonly conductance: HeatConductance;
+  /** Heat that warms all of it by one degree. */
   readonly capacity: HeatCapacity;
+  /** The worked lines behind it. */
   readonly because: readonly WorkedLine[];
   /** How it is known: the builder's log, or walls and vents reckoned. */
   readonly from: "log" | "reckoned";
@@ -100,6 +104,7 @@ function capacityOf({ parts, case: { sections } }: ReviewInput, section: string)
 export interface HeatPath {
   /** As a table names it. */
   readonly way: string;
+  /** Heat that goes that way for each degree. */
   readonly conductance: HeatConductance;
 }
 
@@ -135,8 +140,9 @@ function airPath(input: ReviewInput, section: string, { rise }: SectionHeat): re
 
 /** When things are switched on, and what the air outside does. */
 export interface DayOutside {
-  /** Switched on and off, since midnight. */
+  /** Switched on, since midnight. */
   readonly from: Time;
+  /** Switched off, since midnight. */
   readonly until: Time;
   /** At three in the afternoon; the night is so much cooler. */
   readonly hottest: Temperature;
@@ -146,10 +152,13 @@ export interface DayOutside {
 
 /** One quarter of an hour of that day. */
 export interface DayReading {
+  /** Since midnight. */
   readonly time: Time;
+  /** Air inside, in the shade. */
   readonly inside: Temperature;
   /** Inside, where it stands in the sun all day; as inside where nobody said how strong it is. */
   readonly inSun: Temperature;
+  /** Air outside. */
   readonly outside: Temperature;
 }
 

@@ -4,8 +4,11 @@ import type { ReviewInput } from "../review-input.js";
 
 /** A thing inside a section, by its name, in the stacked case. */
 interface Body {
+  /** The section it is in. */
   readonly section: string;
+  /** Its name, unique in the case. */
   readonly name: string;
+  /** Its box in the stacked case. */
   readonly box: Box;
 }
 

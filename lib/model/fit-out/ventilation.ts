@@ -20,7 +20,9 @@ import type { ReviewInput } from "../review-input.js";
 
 /** The vents of a section, with what their grilles leave free. */
 export interface Vents {
+  /** Free area of the lower vent. */
   readonly low: Area;
+  /** Free area of the upper vent. */
   readonly high: Area;
   /** Between their middles; half the height where all are at one height, air going in below and out above. */
   readonly apart: Length;
@@ -65,7 +67,9 @@ const seaAir = 1.2;
 export interface OutdoorAir {
   /** Density over that near the sea. */
   readonly thinness: Ratio;
+  /** Mass of a cubic metre of it. */
   readonly density: Density;
+  /** The worked line; none near the sea. */
   readonly because: readonly WorkedLine[];
 }
 
@@ -85,12 +89,15 @@ export const discharge: Ratio = ratio(0.65);
 
 /** A rise, with its working. */
 export interface Warmed {
+  /** Rise over the air outside. */
   readonly rise: TemperatureRise;
+  /** The worked lines behind it. */
   readonly because: readonly WorkedLine[];
 }
 
 /** What a section is to its air. */
 export interface HeatedSection {
+  /** Heat that its loads give. */
   readonly power: Power;
   /** Through the walls. */
   readonly conductance: HeatConductance;

@@ -60,6 +60,7 @@ export interface SunOnSection {
   readonly heat: Power;
   /** As warm as the sunlit facing gets at the most. */
   readonly face: Temperature;
+  /** The worked lines behind it. */
   readonly because: readonly WorkedLine[];
 }
 

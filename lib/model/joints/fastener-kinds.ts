@@ -33,10 +33,13 @@ import {
 
 /** Load of one fastener of a kind. */
 export interface FastenerKind {
+  /** The fastener and where it sits, in words. */
   readonly kind: string;
+  /** What one of them bears. */
   readonly load: Force;
   /** What the figure means: an allowable one carries its margin, an average one does not. */
   readonly figure: "allowable" | "average at failure" | "95 of 100 hold" | "estimate";
+  /** The worked line. */
   readonly because: WorkedLine;
 }
 

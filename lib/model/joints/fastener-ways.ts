@@ -21,18 +21,23 @@ import { isKnown } from "./known-strength.js";
 
 /** One way to give, with the load it takes. */
 export interface WayToGive {
+  /** What happens, in words. */
   readonly way: string;
+  /** On one fastener. */
   readonly load: Force;
+  /** Where the figure comes from. */
   readonly known: "own tests" | "its maker" | "formula" | "code, with its margin";
 }
 
 /** What one fastener of a group comes to. */
 export interface FastenerWays {
+  /** The weakest first. */
   readonly ways: readonly WayToGive[];
   /** Force over slip in use. */
   readonly slip: SpringRate;
   /** Length by the rule of thumb, for want of a maker's range. */
   readonly length: Length;
+  /** The worked lines behind all of it. */
   readonly because: readonly WorkedLine[];
 }
 
@@ -62,7 +67,9 @@ export function fastenerWays(fastening: Fastening, input: ReviewInput): Fastener
 
 /** A way with the line behind it; a maker's word has none. */
 interface FoundWay {
+  /** The way with its load. */
   readonly way: WayToGive;
+  /** The worked line behind it. */
   readonly line?: WorkedLine;
 }
 
@@ -116,9 +123,11 @@ function ownTests(fastening: Fastening, input: ReviewInput): WayToGive[] {
 
 /** A group of a handle with the hand off its middle. */
 export interface OffMiddle {
+  /** How far the hand is off the middle of the group. */
   readonly off: Length;
   /** Load that the group holds, as a share of the load through its middle: elastic, and turned about a point. */
   readonly elastic: Ratio;
+  /** The same, turned about a point with every fastener used up. */
   readonly ultimate: Ratio;
 }
 

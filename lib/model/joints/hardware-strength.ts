@@ -38,7 +38,9 @@ export function hardwareStrength(
 
 /** A piece of hardware with the fasteners that hold it. */
 export interface FastenedHardware {
+  /** The piece of hardware. */
   readonly part: HardwarePart;
+  /** One group of the fasteners that hold it. */
   readonly fastening: Fastening;
   /** What the hardware itself allows. */
   readonly own: KnownStrength;
@@ -50,8 +52,11 @@ export interface FastenedHardware {
 export interface HardwareUse {
   /** Load over what is allowed, of the weaker. */
   readonly used: Ratio;
+  /** Which of the two is the weaker. */
   readonly limit: "itself" | "its fasteners";
+  /** What the scatter of tests leaves open about the use. */
   readonly interval?: RatioInterval;
+  /** The worked lines behind it. */
   readonly because: readonly WorkedLine[];
 }
 

@@ -50,9 +50,13 @@ export function closesStack(fastening: Fastening): boolean {
 
 /** A stack that one sort of fastener closes in many places. */
 export interface GripCase {
+  /** The fastener that the case names. */
   readonly fastener: Fastener;
+  /** Thickness of the stack with its washer, worked out. */
   readonly grip: WorkedLine & { readonly value: Length };
+  /** The groups that close such a stack. */
   readonly groups: readonly Fastening[];
+  /** Whether the fastener closes it. */
   readonly fits: boolean;
   /** A fastener of the tables that would fit, where this one does not. */
   readonly better?: string;

@@ -12,7 +12,9 @@ import type { RatioInterval } from "../ratio-interval.js";
 
 /** A strength, with its scatter where the builder's own tests tell it. */
 export interface KnownStrength {
+  /** The load it holds. */
   readonly strength: Force;
+  /** The worked lines behind it; none for a maker's word. */
   readonly because: readonly WorkedLine[];
   /** How well tests tell it; absent for a formula or a maker's word, whose scatter nobody measured. */
   readonly uncertainty?: Uncertainty;
@@ -22,6 +24,7 @@ export interface KnownStrength {
 
 /** Strength of one fastener in its panel, one way, and where it comes from. */
 export interface FastenerStrength extends KnownStrength {
+  /** Where it comes from. */
   readonly from: "tests" | "formula";
 }
 

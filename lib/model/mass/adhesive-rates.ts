@@ -16,8 +16,11 @@ import type { ReviewInput } from "../review-input.js";
 
 /** Wet spread on one face, and where the figure comes from. */
 export interface KnownRate {
+  /** Wet mass on a square metre of one face. */
   readonly rate: AreaDensity;
+  /** The builder's own trial, or the label. */
   readonly from: "trial" | "label";
+  /** The worked lines of the trials. */
   readonly because: readonly WorkedLine[];
   /** From two trials on. */
   readonly uncertainty?: Uncertainty;

@@ -50,8 +50,11 @@ export const massStates: readonly MassState[] = ["loaded", "empty", "loaded, lid
 export interface StateOfMass {
   /** Section, or "stacked". */
   readonly what: string;
+  /** How it is met. */
   readonly state: MassState;
+  /** Mass and centre of gravity, worked out. */
   readonly balance: BalanceLine;
+  /** Moments of inertia about its centre of gravity, worked out. */
   readonly inertia: WorkedLine & { readonly value: Inertias };
   /** Half of the 95 % interval that the weighings leave; absent where nothing was weighed twice. */
   readonly halfWidth?: Mass;

@@ -19,10 +19,15 @@ export type MassGroup = "panels" | "facings" | "glue" | "edges" | "hardware" | "
 
 /** One thing with its mass and its place in the stacked case. */
 export interface MassItem {
+  /** What it is: "upper.front", "fasteners of upper.handle 1". */
   readonly name: string;
+  /** The section it belongs to. */
   readonly section: string;
+  /** The part of the case it counts with. */
   readonly group: MassGroup;
+  /** Its mass. */
   readonly mass: Mass;
+  /** Its centre of gravity in the stacked case. */
   readonly centre: Point;
   /** Its box; a small thing has none and counts as a point. */
   readonly size?: Point;
@@ -124,7 +129,9 @@ function facingItems(input: ReviewInput, panels: readonly PanelPart[]): MassItem
 }
 
 interface Place {
+  /** The section of the thing. */
   readonly section: string;
+  /** The middle of the thing in the stacked case. */
   readonly centre: Point;
 }
 

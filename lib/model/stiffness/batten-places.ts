@@ -22,6 +22,7 @@ const clearance = 0.003;
 export interface PlacedBatten {
   /** Its middle, from the lower or left end of the clear span, m. */
   readonly middle: number;
+  /** The strip of the panel that it stiffens. */
   readonly strip: SheetRegion;
 }
 
@@ -58,9 +59,11 @@ export function stripMiddles({ outline }: PanelProblem, along: "x" | "y"): reado
 
 /** One place tried for a batten. */
 export interface BattenTrial {
+  /** Which way it runs over the panel. */
   readonly runs: "across" | "upright";
   /** Its middle from the lower or left end of the clear span. */
   readonly place: Length;
+  /** The panel with it, to be solved. */
   readonly task: PanelTask;
 }
 

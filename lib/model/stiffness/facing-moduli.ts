@@ -15,11 +15,15 @@ import { bareStrips } from "./sheet-moduli.js";
 
 /** Modulus of a facing, from strips of one sheet bent bare and faced. */
 export interface MeasuredFacing {
+  /** The sheet whose strips were bent. */
   readonly sheet: string;
+  /** Of the strips, against the face grain. */
   readonly direction: BendTest["direction"];
+  /** Whether the strips were faced on one side or on both. */
   readonly faced: "one face" | "both faces";
   /** Drawn: a difference of two measured stiffnesses scatters far more than either. */
   readonly modulus: DrawnSpread<Pressure>;
+  /** The worked line. */
   readonly because: readonly WorkedLine[];
 }
 

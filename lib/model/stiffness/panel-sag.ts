@@ -17,7 +17,9 @@ import { type SheetModuli, sheetModuli } from "./sheet-moduli.js";
 
 /** A panel under a pressure, held alike on all four edges. */
 export interface SagCase {
+  /** The panel with its openings. */
   readonly panel: PanelPart;
+  /** Moduli of its sheet. */
   readonly moduli: SheetModuli;
   /** On the whole face; panes and doors in its openings pass their share on. */
   readonly pressure: Pressure;
@@ -27,11 +29,13 @@ export interface SagCase {
 
 /** What a panel's sag comes to, with the lines behind it. */
 export interface PanelSag {
+  /** The farthest that any place of it moves. */
   readonly sag: Length;
   /** How far the mesh may have it wrong, as a share. */
   readonly meshError: Ratio;
   /** On what is left of the face. */
   readonly pressure: Pressure;
+  /** The worked lines behind it. */
   readonly because: readonly WorkedLine[];
 }
 

@@ -14,7 +14,9 @@ import { type SheetModuli, sheetModuli } from "./sheet-moduli.js";
 
 /** The two moduli that bend tests give, as numbers to be varied by their scatter. */
 export interface BendingModuli {
+  /** Along the face grain. */
   readonly along: Pressure;
+  /** Across the face grain. */
   readonly across: Pressure;
 }
 
@@ -82,7 +84,9 @@ export function throughShearOf(
 
 /** What the bending moduli along and across the grain of every sheet are multiplied by. */
 export interface ModuliShares {
+  /** Factor of the modulus along the face grain. */
   readonly along: number;
+  /** Factor of the modulus across the face grain. */
   readonly across: number;
 }
 

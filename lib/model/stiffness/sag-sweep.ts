@@ -7,8 +7,11 @@ import { sheetModuli } from "./sheet-moduli.js";
 
 /** One try: a thickness, openings of one size, and edges held one way. */
 export interface SagTrial {
+  /** Thickness of the sheet, without its facing. */
   readonly thickness: Length;
+  /** Share of the face that its openings take. */
   readonly cutAway: Ratio;
+  /** How its edges are held. */
   readonly edges: "hinged" | "clamped";
   /** What is allowed. */
   readonly allowed: Length;

@@ -21,11 +21,13 @@ import { memoize } from "../memoize.js";
 export interface SheetModuli {
   /** Strips cut with the face grain along them. */
   readonly along: KnownModulus;
+  /** Strips cut with the face grain across them. */
   readonly across: KnownModulus;
   /** In the plane of the sheet, from twisted offcuts where there are any. */
   readonly shear: KnownModulus;
   /** Through the thickness, the softer way; absent until a piece was bent over two spans. */
   readonly throughShear?: KnownModulus;
+  /** Poisson's ratio in bending. */
   readonly poisson: Ratio;
 }
 
@@ -137,18 +139,23 @@ function bendTests(sheet: SheetStock, measurements: Measurements, direction: Dir
 
 /** A modulus of a sheet one way, and how well it is known. */
 export interface KnownModulus {
+  /** The best known value. */
   readonly modulus: Pressure;
+  /** Measured, or estimated from the veneers. */
   readonly from: "measured" | "veneers";
   /** Absent for an estimate from the veneers. */
   readonly uncertainty?: Uncertainty;
   /** Strips or offcuts behind a measured value. */
   readonly strips: number;
+  /** The worked lines behind it. */
   readonly because: readonly WorkedLine[];
 }
 
 /** One test of a modulus. */
 export interface ModulusTest {
+  /** The modulus with its scatter. */
   readonly modulus: SpreadResult<Pressure>;
+  /** The worked line. */
   readonly worked: WorkedLine;
 }
 

@@ -33,6 +33,7 @@ export interface ShelfSag {
   readonly later: Length;
   /** The allowed share of its span. */
   readonly allowed: Length;
+  /** The worked lines behind it. */
   readonly because: readonly WorkedLine[];
 }
 

@@ -62,12 +62,19 @@ export function curveFor(input: ReviewInput, foam: FoamBed, drop: Length): reado
 
 /** A fragile content that is dropped with its section and lands on its foam. */
 export interface CushionedDrop {
+  /** The thing that falls. */
   readonly content: Content;
+  /** Deceleration it survives, in gravities. */
   readonly fragility: Ratio;
+  /** The foam under it. */
   readonly foam: FoamBed;
+  /** How the journey handles it. */
   readonly handling: Handling;
+  /** How high it falls from, worked out. */
   readonly drop: DropLine;
+  /** The points of its foam's curve for that drop. */
   readonly curve: readonly CushionPoint[];
+  /** Its weight over the area of its pad, worked out. */
   readonly stress: ReturnType<typeof staticStress.worked>;
   /** Landed flat, by the curve. */
   readonly landed: ReturnType<typeof readCushionCurve.worked>;
@@ -111,14 +118,19 @@ const missing = {
 
 /** A drop, and how hard the content is stopped on its foam; absent where no curve says. */
 export interface Drop {
+  /** How high it falls from. */
   readonly height: Length;
+  /** How hard the foam stops it, in gravities. */
   readonly deceleration?: Ratio;
 }
 
 /** One fragile content on one kind of journey. */
 export interface ProtectedOrRemoved {
+  /** The name of the content. */
   readonly content: string;
+  /** Deceleration it survives, in gravities. */
   readonly fragility: Ratio;
+  /** Who handles it. */
   readonly handling: Handling;
   /** Dropped with its section. */
   readonly inCase: Drop;

@@ -6,6 +6,7 @@ import type { ReviewInput } from "../review-input.js";
 
 /** The stacked, loaded case on its feet. */
 export interface Footprint extends StandingCase {
+  /** Mass and centre of gravity, worked out. */
   readonly balance: BalanceLine;
 }
 

@@ -7,9 +7,11 @@ import type { ReviewInput } from "../review-input.js";
 
 /** Push over weight, on the level. */
 export interface RollingResistance {
+  /** The push over the weight. */
   readonly share: Ratio;
   /** The wheel's line, where tread and diameter are known. */
   readonly because: readonly WorkedLine[];
+  /** Where the share comes from. */
   readonly source: Citation;
   /** What decides, in words. */
   readonly words: string;

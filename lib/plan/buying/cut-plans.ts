@@ -30,7 +30,9 @@ import { Angle, Length, money } from "../../quantity/index.js";
 
 /** Stock that is cut, with the plan that says how much of it. */
 export interface CutNeed<Stock, Plan> {
+  /** What is cut. */
   readonly stock: Stock;
+  /** The cuts, and how much of it they take. */
   readonly plan: Plan;
 }
 
@@ -44,13 +46,17 @@ export function boughtOf({
 
 /** One stock of sheets with all that is cut from it. */
 export interface SheetStockJob {
+  /** What is cut. */
   readonly stock: SheetStock;
+  /** The pieces, the blade and what is at hand. */
   readonly job: SheetJob;
 }
 
 /** One stock of bars with all that is cut from it. */
 export interface BarStockJob {
+  /** What is cut. */
   readonly stock: BarStock;
+  /** The pieces, the blade and what is at hand. */
   readonly job: BarJob;
 }
 
@@ -151,7 +157,9 @@ function barPiece({ id, length, ends }: BarPart): BarPiece {
 
 /** A blade's cut, and whether it was measured. */
 export interface KnownKerf {
+  /** Width of the cut. */
   readonly kerf: Length;
+  /** Where the width comes from. */
   readonly from: "measured" | "common practice";
 }
 

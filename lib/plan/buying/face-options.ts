@@ -17,19 +17,25 @@ import { Area, AreaDensity, type Money, Ratio } from "../../quantity/index.js";
 
 /** One laminate glued with one adhesive, for a finished square metre on one side. */
 export interface FaceOption {
+  /** The laminate. */
   readonly facing: FacingStock;
+  /** What glues it. */
   readonly adhesive: Adhesive;
+  /** Of a finished square metre. */
   readonly cost: { readonly facing: Money; readonly adhesive: Money; readonly total: Money };
   /** What the scatter of the builder's trials leaves open about the total; absent without two trials that agree. */
   readonly costInterval?: Interval<Ratio>;
+  /** Of a finished square metre, the glue dry. */
   readonly mass: AreaDensity;
   /** Bending stiffness of the sheet most used, faced on one side, over the same bare; the weaker way. */
   readonly stiffening: Ratio;
   /** No other option is at least as cheap, light and stiff, and better in one of them. */
   readonly front: boolean;
+  /** Where the spread rate comes from. */
   readonly rateFrom: "trial" | "label";
   /** Whether the case file asks for this one. */
   readonly chosen: boolean;
+  /** The worked lines behind it. */
   readonly because: readonly WorkedLine[];
 }
 

@@ -7,17 +7,23 @@ import type { FastenerNeed, PurchaseList } from "./purchases.js";
 
 /** Like groups on one panel. */
 export interface ScheduleRow {
+  /** The panel that is drilled. */
   readonly panel: string;
   /** What they hold. */
   readonly holds: string;
+  /** What they are. */
   readonly fastener: Fastener;
   /** Drill to take; of a screw none is given, since it depends on its core. */
   readonly hole: Length | undefined;
   /** Stack with its washer. */
   readonly grip: Length;
+  /** How many there are. */
   readonly count: number;
+  /** How many of them take a washer. */
   readonly washers: number;
+  /** From one to the next; none where they stand in no row. */
   readonly pitch: Length | undefined;
+  /** From the nearest of them to an edge or an opening; none where no place is known. */
   readonly edgeDistance: Length | undefined;
 }
 

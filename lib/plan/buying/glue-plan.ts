@@ -25,13 +25,17 @@ import {
 
 /** One adhesive of the case, with its rounds. */
 export interface GluePlan {
+  /** The adhesive. */
   readonly adhesive: Adhesive;
+  /** How many facings it glues. */
   readonly pieces: number;
+  /** Its rounds and hours, worked out. */
   readonly plan: ReturnType<typeof workPlan.worked>;
   /** Share of glue that the sheet's raw edges would take on top, if they are sealed with it. */
   readonly edges: Ratio;
   /** Heat at which its sort begins to let go, and whether a closed vehicle in the sun gets there. */
   readonly heatLimit: Temperature;
+  /** Whether it holds in a closed vehicle in the sun. */
   readonly standsVehicle: boolean;
 }
 
@@ -74,18 +78,25 @@ function edgeArea(pieces: readonly FacingPart[], panels: readonly PanelPart[]): 
 
 /** A climate that the glued panel goes through. */
 export interface GluedClimate {
+  /** Change of temperature, K. */
   readonly warming: Ratio;
+  /** Change of relative humidity, as a share. */
   readonly moistening: Ratio;
 }
 
 /** What a facing's own growth does to a faced panel. */
 export interface FacingStress {
+  /** The name of the laminate. */
   readonly facing: string;
+  /** The largest panel that it faces. */
   readonly panel: string;
+  /** Largest shear in the film of glue, at its end. */
   readonly shear: Pressure;
+  /** Largest pull across the film of glue, at its end. */
   readonly peel: Pressure;
   /** Bow of the free panel, faced on one side; nothing where both sides are. */
   readonly bow: Length | undefined;
+  /** The worked lines behind it. */
   readonly because: readonly WorkedLine[];
 }
 

@@ -42,22 +42,31 @@ export function purchaseList(input: ReviewInput): PurchaseList {
 export interface PurchaseList {
   /** The cuts of the saws that the plans reckon with. */
   readonly kerfs: { readonly sheets: KnownKerf; readonly bars: KnownKerf };
+  /** Sheets of ply with their cut plans. */
   readonly sheets: readonly CutNeed<SheetStock, SheetPlan>[];
+  /** Laminate with its cut plans. */
   readonly facings: readonly CutNeed<FacingStock, SheetPlan>[];
+  /** Extrusions with their cut plans. */
   readonly bars: readonly CutNeed<BarStock, BarPlan>[];
+  /** Adhesives by the container. */
   readonly adhesives: readonly AdhesiveNeed[];
+  /** Fasteners by the pack. */
   readonly fasteners: readonly FastenerNeed[];
+  /** Hardware by the piece. */
   readonly hardware: readonly HardwareNeed[];
 }
 
 /** Adhesive by the container. */
 export interface AdhesiveNeed {
+  /** The adhesive. */
   readonly stock: Adhesive;
   /** Panel area to be faced, one face. */
   readonly area: Area;
   /** Wet, both faces where the adhesive asks for it, waste included. */
   readonly volume: Volume;
+  /** How many to buy. */
   readonly containers: number;
+  /** Of all containers. */
   readonly cost: Money;
   /** Whether the spread rate is the builder's own trial or the label's. */
   readonly rateFrom: "trial" | "label";
@@ -65,11 +74,15 @@ export interface AdhesiveNeed {
 
 /** Fasteners by the pack. */
 export interface FastenerNeed {
+  /** The fastener. */
   readonly stock: Fastener;
+  /** How many the case takes. */
   readonly count: number;
   /** Bought beyond the count, for those that go wrong. */
   readonly spares: number;
+  /** How many packs to buy. */
   readonly packs: number;
+  /** How many washers to buy, spares included. */
   readonly washers: number;
   /** Packs and washers. */
   readonly cost: Money;
@@ -77,8 +90,11 @@ export interface FastenerNeed {
 
 /** Hardware by the piece. */
 export interface HardwareNeed {
+  /** The piece of hardware. */
   readonly stock: Hardware;
+  /** How many to buy. */
   readonly count: number;
+  /** Of all of them. */
   readonly cost: Money;
 }
 

@@ -84,8 +84,11 @@ export function rollLengths(input: ReviewInput): readonly RollLength[] {
 
 /** Sheets bought of one stock at one kerf. */
 export interface KerfRow {
+  /** The name of the sheet. */
   readonly stock: string;
+  /** Width of the cut. */
   readonly kerf: Length;
+  /** How many sheets are bought. */
   readonly sheets: number;
 }
 

@@ -17,8 +17,11 @@ export type Trade =
   | "shipping and tax";
 
 interface Sold {
+  /** What it is called in its table. */
   readonly name: string;
+  /** Of one. */
   readonly price: Money;
+  /** Who sells it. */
   readonly supplier: string;
 }
 
@@ -86,10 +89,15 @@ function everyLine(parts: Parts, purchases: PurchaseList): BillLine[] {
 }
 
 interface Slab {
+  /** What it is called in its table. */
   readonly name: string;
+  /** Along the grain, m. */
   readonly length: number;
+  /** Across the grain, m. */
   readonly width: number;
+  /** In metres. */
   readonly thickness: number;
+  /** In kg/m3. */
   readonly density: number;
 }
 
@@ -152,8 +160,11 @@ export interface StockShares {
 
 /** One use of a stock. */
 interface Use {
+  /** The section that needs it. */
   readonly section: string;
+  /** The name of the stock. */
   readonly stock: string;
+  /** How much of it, in the measure of `sharingRule`. */
   readonly amount: number;
 }
 

@@ -90,6 +90,7 @@ function costBySection({ shares, quantity, unitPrice }: BillLine) {
 
 /** One item at another price. */
 export interface PriceEffect {
+  /** The name of the item. */
   readonly item: string;
   /** Of one, as the tables have it, breaks counted. */
   readonly before: Money;

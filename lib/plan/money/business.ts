@@ -20,23 +20,33 @@ import type { PurchaseList } from "../buying/purchases.js";
 
 /** What the case costs, against buying one, and when it is paid. */
 export interface BusinessReview {
+  /** What the bill comes to. */
   readonly material: Money;
+  /** Bench time of one case. */
   readonly time: Time;
+  /** Where the bench time comes from. */
   readonly timeFrom: "timings" | "case file";
+  /** What a case built costs, worked out. */
   readonly own: WorkedLine & { readonly value: OwnCost };
+  /** A case built against one bought, worked out. */
   readonly against: WorkedLine & { readonly value: MakeOrBuyAnswer };
   /** Worth of an hour at which the first case costs as much as a ready-made one. */
   readonly hour: WorkedLine & { readonly value: HourAllowed };
-  /** Jobs until a case built is paid, and until a case bought is. */
+  /** Jobs until a case built is paid. */
   readonly built: Payback;
+  /** The same for a case bought. */
   readonly bought: Payback;
 }
 
 /** When an outlay is earned back. */
 export interface Payback {
+  /** What is paid at the start. */
   readonly outlay: Money;
+  /** Jobs until it is earned back. */
   readonly jobs: OrNever<number>;
+  /** Months until it is earned back, interest counted. */
   readonly months: OrNever<number>;
+  /** The worked lines behind it. */
   readonly because: readonly WorkedLine[];
 }
 
@@ -113,12 +123,17 @@ export function jobsInWords(jobs: OrNever<number>): string {
 
 /** One kind of work, timed on a trial and multiplied by how often the case needs it. */
 export interface WorkTime {
+  /** The kind of work, as timings.csv names it. */
   readonly work: string;
+  /** The tool it was timed with. */
   readonly tool: string;
+  /** What the work is counted by. */
   readonly unit: Timing["unit"];
   /** How many of the unit the case has. */
   readonly pieces: number;
+  /** Time for one of them. */
   readonly each: Time;
+  /** Time for all of them. */
   readonly time: Time;
 }
 
@@ -171,7 +186,9 @@ function unitsInCase(unit: Timing["unit"], input: ReviewInput, purchases: Purcha
 
 /** A doubt as a share, and who says so. */
 export interface Doubt {
+  /** The doubt as a share of the figure. */
   readonly share: Ratio;
+  /** Who says so. */
   readonly from: "case file" | "assumed";
 }
 

@@ -8,14 +8,19 @@ import { doubtsOf } from "./business.js";
 
 /** One choice of what the case is made of. */
 export interface MaterialOption {
+  /** The name of the ply. */
   readonly sheet: string;
+  /** The name of the laminate. */
   readonly facing: string;
+  /** The name of the adhesive. */
   readonly adhesive: string;
+  /** The name of the extrusion. */
   readonly bar: string;
   /** Sheets, laminate, adhesive and bars. */
   readonly cost: Money;
-  /** What prices that may be off and the scatter of the builder's own trials leave open. */
+  /** Lower end of what prices that may be off and the scatter of the builder's own trials leave open. */
   readonly low: Money;
+  /** Upper end of the same. */
   readonly high: Money;
   /** Whether the case file asks for this one. */
   readonly chosen: boolean;
@@ -23,10 +28,13 @@ export interface MaterialOption {
 
 /** One trade's choice with what it costs. */
 interface Choice {
+  /** The name of the stock. */
   readonly name: string;
+  /** What the trade costs with it, in the case's currency. */
   readonly cost: number;
   /** Cost at the ends of what was measured: kerfs, spread rates. The same as the cost where nothing scatters. */
   readonly measured: { readonly low: number; readonly high: number };
+  /** Whether the case file asks for it. */
   readonly chosen: boolean;
 }
 

@@ -8,7 +8,9 @@ import { type BusinessReview, doubtsOf } from "./business.js";
 
 /** A way to come by a case, with what it costs and how sure that is. */
 export interface Outlay {
+  /** How the case is come by. */
   readonly way: "build it" | "buy ready-made";
+  /** What is paid. */
   readonly cost: Money;
   /** Standard uncertainty. */
   readonly doubt: Money;
@@ -53,7 +55,9 @@ function scatteredJobs({ case: { business } }: ReviewInput, outlay: Outlay): Omi
 
 /** How sure it is that an outlay is paid after some months. */
 export interface ChanceRow {
+  /** Months since the outlay. */
   readonly month: number;
+  /** Chance that it is paid by then. */
   readonly chance: Ratio;
 }
 
@@ -86,10 +90,13 @@ export function jobsForChance(input: ReviewInput, outlay: Outlay, chance: Ratio)
 
 /** What jobs to payback become when one figure is lower or higher. */
 export interface Swing {
+  /** The figure, in words. */
   readonly figure: string;
   /** How far it is moved, as a share of itself. */
   readonly share: Ratio;
+  /** Jobs to payback with the figure lower. */
   readonly low: OrNever<number>;
+  /** Jobs to payback with the figure higher. */
   readonly high: OrNever<number>;
 }
 
@@ -128,10 +135,15 @@ export function swingOf({ low, high }: Pick<Swing, "low" | "high">): number {
 }
 
 interface Figures {
+  /** Price of the material. */
   readonly material: number;
+  /** Worth of the own hours. */
   readonly hours: number;
+  /** Price of the tools to buy. */
   readonly tools: number;
+  /** Income of one job. */
   readonly income: number;
+  /** Running cost of one job. */
   readonly running: number;
 }
 
