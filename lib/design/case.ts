@@ -43,6 +43,9 @@ export interface Case {
   readonly business: Business;
 }
 
+/** What there is to build, whatever it earns. */
+export type CaseBuild = Omit<Case, "business">;
+
 /** One box of the case. */
 export interface Section {
   readonly name: string;

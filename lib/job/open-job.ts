@@ -1,6 +1,6 @@
 /** From a job's folder to its design and review: the only place where its files are read. */
 import { host } from "#host";
-import { caseFile, type Design, readDesign, tableFiles } from "../design/index.js";
+import { caseFile, type Design, designReader, readDesign, tableFiles } from "../design/index.js";
 import { type Review, reviewCase } from "../findings/index.js";
 import type { FolderContents } from "../host/contract.js";
 import { type Problem, ProblemsError } from "../problem.js";
@@ -32,7 +32,7 @@ export function openJob(name: string = host.files.named() ?? demoJob): Job {
   const said = JSON.stringify(files);
   const before = lastOpened.get(folder);
   if (before && before.said === said) return before.job;
-  const read = jobOf(folder, files);
+  const read = jobOf(folder, files, readerOf(folder));
   if ("problems" in read) throw new ProblemsError(read.problems);
   lastOpened.set(folder, { said, job: read.job });
   return read.job;
@@ -41,12 +41,21 @@ export function openJob(name: string = host.files.named() ?? demoJob): Job {
 /** Jobs as last opened, with what their folders said: while they say the same, what was worked out stands. */
 const lastOpened = new Map<string, { readonly said: string | undefined; readonly job: Job }>();
 
+/** The reader of each folder: what an edit leaves as it was stays the same object. */
+const readers = new Map<string, typeof readDesign>();
+
+function readerOf(folder: string): typeof readDesign {
+  const reader = readers.get(folder) ?? designReader();
+  readers.set(folder, reader);
+  return reader;
+}
+
 /** A job, or everything that is wrong with it. */
 type ReadJob = { readonly job: Job } | { readonly problems: readonly Problem[] };
 
 /** Reads and checks a job's folder: the job, or every problem. */
 export function readJob(folder: string): ReadJob {
-  return jobOf(folder, filesIn(folder));
+  return jobOf(folder, filesIn(folder), readDesign);
 }
 
 const ownFiles: readonly string[] = [caseFile, ...Object.values(tableFiles)];
@@ -55,13 +64,13 @@ function filesIn(folder: string): FolderContents | undefined {
   return host.files.read(folder, ownFiles);
 }
 
-function jobOf(folder: string, files: FolderContents | undefined): ReadJob {
+function jobOf(folder: string, files: FolderContents | undefined, read: typeof readDesign): ReadJob {
   if (!files) return { problems: [{ file: folder, expected: "a folder with case.yaml and its tables" }] };
-  const read = readDesign(files.texts);
+  const given = read(files.texts);
   const strangers = strangeTables(files.names);
-  if ("problems" in read) return { problems: [...read.problems, ...strangers] };
+  if ("problems" in given) return { problems: [...given.problems, ...strangers] };
   if (strangers.length > 0) return { problems: strangers };
-  const { design } = read;
+  const { design } = given;
   return { job: { name: host.files.nameOf(folder), folder, ...design, review: reviewCase(design) } };
 }
 

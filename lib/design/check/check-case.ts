@@ -1,4 +1,4 @@
-import type { Case } from "../case.js";
+import type { CaseBuild } from "../case.js";
 import { type CasePlan, planCase } from "../derive/plan.js";
 import type { Stock } from "../stock.js";
 import { checkBars, checkSetBacks } from "./check-bars.js";
@@ -13,7 +13,7 @@ import type { Ruler } from "./ruler.js";
 import { rulerOf } from "./ruler.js";
 
 /** Every fault of a case: names first, then, when all of them lead somewhere, sizes and places. */
-export function checkCase(description: Case, stock: Stock): Fault[] {
+export function checkCase(description: CaseBuild, stock: Stock): Fault[] {
   const names = checkNames(description, stock);
   if (names.length > 0) return names;
   const plan: CasePlan = planCase(description, stock);

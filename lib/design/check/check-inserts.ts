@@ -1,5 +1,5 @@
 /** Threaded inserts: only where a part says how thick it is, and no longer than their sheet. */
-import type { Case, Content } from "../case.js";
+import type { CaseBuild, Content } from "../case.js";
 import { contentFastenings, cornerFastenings, hardwareFastenings } from "../derive/fastenings.js";
 import { sameness } from "../derive/outline.js";
 import { type CasePlan, pieceNamed } from "../derive/plan.js";
@@ -12,7 +12,7 @@ import type { Fault } from "./fault.js";
 import type { Ruler } from "./ruler.js";
 
 /** Every insert that is out of place. */
-export function checkInserts(description: Case, plan: CasePlan, stock: Stock, ruler: Ruler): Fault[] {
+export function checkInserts(description: CaseBuild, plan: CasePlan, stock: Stock, ruler: Ruler): Fault[] {
   const tooLong = (groups: readonly Fastening[], path: CasePath): Fault[] =>
     groups.flatMap((group) => longerThanSheet(group, path, plan, ruler));
   return [

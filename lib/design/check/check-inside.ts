@@ -1,6 +1,6 @@
 /** Shelves and contents: inside their section, none in another's place, each standing where it is held. */
 import { Mass, standardGravity } from "../../quantity/index.js";
-import type { Case, Content, Section, Shelf } from "../case.js";
+import type { CaseBuild, Content, Section, Shelf } from "../case.js";
 import { stockNamed } from "../derive/stock-named.js";
 import type { Point } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
@@ -24,7 +24,7 @@ const axes: readonly Axis[] = ["x", "y", "z"];
 const rounding = 0.003;
 
 /** The faults of shelves. */
-export function checkShelves({ shelves, sections }: Case, stock: Stock, ruler: Ruler): Fault[] {
+export function checkShelves({ shelves, sections }: CaseBuild, stock: Stock, ruler: Ruler): Fault[] {
   const bodies = shelves.map((shelf) => shelfBody(shelf, stock));
   return bodies.flatMap((body, i) => [
     ...checkWithin(body, sections, ruler),
@@ -33,7 +33,7 @@ export function checkShelves({ shelves, sections }: Case, stock: Stock, ruler: R
 }
 
 /** The faults of contents. */
-export function checkContents(description: Case, stock: Stock, ruler: Ruler): Fault[] {
+export function checkContents(description: CaseBuild, stock: Stock, ruler: Ruler): Fault[] {
   const { contents, shelves, sections } = description;
   const shelfBodies = shelves.map((shelf) => shelfBody(shelf, stock));
   const bodies = contents.map(contentBody);
@@ -127,7 +127,11 @@ function checkHangs(
 }
 
 /** What weighs more than its section's handles are made for can never be lifted in it. */
-function checkLiftable({ name, section, mass }: Content, { hardware, units }: Case, stock: Stock): Fault[] {
+function checkLiftable(
+  { name, section, mass }: Content,
+  { hardware, units }: CaseBuild,
+  stock: Stock,
+): Fault[] {
   const handles = hardware
     .filter(({ duty }) => duty === "lift")
     .flatMap(({ item, places }) =>

@@ -1,5 +1,5 @@
 /** Names that the case uses: each must stand in its table, or in the case itself. */
-import type { Case, Content, PlacedHardware, Section, Shelf } from "../case.js";
+import type { CaseBuild, Content, PlacedHardware, Section, Shelf } from "../case.js";
 import { edgeNames, faces } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Cooling } from "../services.js";
@@ -14,7 +14,7 @@ interface Use extends Pick<Fault, "path" | "inheritedFrom"> {
 }
 
 /** Every name that leads nowhere. */
-export function checkNames(description: Case, stock: Stock): Fault[] {
+export function checkNames(description: CaseBuild, stock: Stock): Fault[] {
   const { sections, hardware, shelves, contents } = description;
   const uses = [
     ...sections.flatMap(sectionUses),

@@ -1,5 +1,5 @@
 /** Metal corners: one at each of a section's eight corners, over three panels. */
-import type { Case, PlacedHardware } from "../case.js";
+import type { CaseBuild, PlacedHardware } from "../case.js";
 import type { Face, PanelPoint, Point } from "../place.js";
 import type { Hardware, Stock } from "../stock.js";
 import { type Axis, neighbour, type Side } from "./axes.js";
@@ -23,7 +23,7 @@ export interface CornerSpot {
 
 /** Every corner that the case puts metal on. */
 export function cornerSpots(
-  { hardware }: Case,
+  { hardware }: CaseBuild,
   stock: Stock,
   layouts: readonly SectionLayout[],
 ): readonly CornerSpot[] {

@@ -1,4 +1,4 @@
-import type { Case } from "../case.js";
+import type { CaseBuild } from "../case.js";
 import type { HardwarePart, Parts } from "../parts.js";
 import type { Stock } from "../stock.js";
 import { barPart } from "./bars.js";
@@ -27,7 +27,7 @@ import { planCase } from "./plan.js";
  * @throws RangeError when the case names a stock, section or fastener that does not exist; a case read from
  * files was checked before
  */
-export function deriveParts(description: Case, stock: Stock): Parts {
+export function deriveParts(description: CaseBuild, stock: Stock): Parts {
   const plan = planCase(description, stock);
   const { layouts, bars, spots, corners } = plan;
   const panels = plan.pieces.map(panelPart);

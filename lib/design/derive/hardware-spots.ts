@@ -1,5 +1,5 @@
 /** Where each piece of hardware placed on a face sits, and where its fasteners go. */
-import type { Case, HardwarePlace, PlacedHardware } from "../case.js";
+import type { CaseBuild, HardwarePlace, PlacedHardware } from "../case.js";
 import type { PanelPoint } from "../place.js";
 import type { Hardware, Stock } from "../stock.js";
 import type { PanelLayout, SectionLayout } from "./layout.js";
@@ -41,7 +41,7 @@ export interface SpotHole {
 
 /** Every spot of a case, in the order of the case file. Corners have none. */
 export function hardwareSpots(
-  { hardware }: Case,
+  { hardware }: CaseBuild,
   stock: Stock,
   layouts: readonly SectionLayout[],
 ): readonly HardwareSpot[] {

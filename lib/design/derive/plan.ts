@@ -1,5 +1,5 @@
 /** A case laid out: every piece of sheet with its openings, every place of hardware, every bar. */
-import type { Case } from "../case.js";
+import type { CaseBuild } from "../case.js";
 import type { PlacedOpening } from "../parts.js";
 import { faces, type PanelPoint } from "../place.js";
 import type { Stock } from "../stock.js";
@@ -31,7 +31,7 @@ export interface CasePlan {
  *
  * @throws RangeError when the case names a stock, section or fastener that does not exist
  */
-export function planCase(description: Case, stock: Stock): CasePlan {
+export function planCase(description: CaseBuild, stock: Stock): CasePlan {
   const layouts = layOut(description, stock);
   const spots = hardwareSpots(description, stock, layouts);
   return {

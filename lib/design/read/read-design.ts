@@ -1,5 +1,7 @@
+import { keptLast, share } from "../../kept/index.js";
+import { type ReadTable, readTable, type TableRow, type TableSchema } from "../../measure/index.js";
 import type { Problem } from "../../problem.js";
-import type { Case } from "../case.js";
+import type { Case, CaseBuild } from "../case.js";
 import { checkCase } from "../check/check-case.js";
 import { checkStockSizes } from "../check/check-stock-sizes.js";
 import { checkTables } from "../check/check-tables.js";
@@ -10,7 +12,7 @@ import type { Measurements, Offers, Stock } from "../stock.js";
 import { tableFiles } from "../table-files.js";
 import type { CaseText } from "./case-text.js";
 import { readCase } from "./read-case.js";
-import { type ReadTables, readTables, type TableTexts } from "./read-tables.js";
+import { type ReadOne, type ReadTables, readTables, type TableTexts } from "./read-tables.js";
 
 /** A case with everything that belongs to it, read and checked. */
 export interface Design {
@@ -24,6 +26,9 @@ export interface Design {
 /** Name of the case file. */
 export const caseFile = "case.yaml";
 
+/** A design, or everything that is wrong with its texts. */
+export type ReadDesign = { readonly design: Design } | { readonly problems: readonly Problem[] };
+
 /**
  * Reads and checks a job from its texts: the design, or every problem. What a problem hides is reported once
  * that is mended: names are looked up in tables that could be read, and sizes are checked once all names lead
@@ -31,24 +36,59 @@ export const caseFile = "case.yaml";
  *
  * @param texts by file name: case.yaml and the tables
  */
-export function readDesign(
-  texts: TableTexts,
-): { readonly design: Design } | { readonly problems: readonly Problem[] } {
-  const read = readCase(texts[caseFile] ?? "", caseFile);
-  const tables = readTables(texts);
-  const { stock, offers, measurements } = tables;
-  const faults = read.case && isSound(tables) ? checkCase(read.case, stock) : [];
-  const problems = [
-    ...(texts[caseFile] === undefined ? [{ file: caseFile, expected: "this file" }] : read.problems),
-    ...distinct(faults.map((fault) => atItsRow(fault, read.written))),
-    ...tables.problems,
-    ...checkTables(tables, read.case?.currency),
-  ];
-  if (problems.length > 0 || !read.case) return { problems };
-  const parts = deriveParts(read.case, stock);
-  const tooShort = checkStockSizes(parts, stock);
-  if (tooShort.length > 0) return { problems: tooShort };
-  return { design: { case: read.case, stock, offers, measurements, parts } };
+export function readDesign(texts: TableTexts): ReadDesign {
+  return designReader()(texts);
+}
+
+/**
+ * A way to read one job again and again. What its texts still say is the same object as when it was last read, so
+ * that what was worked out from it stands.
+ */
+export function designReader(): (texts: TableTexts) => ReadDesign {
+  const caseOf = keptLast((text: string) => readCase(text, caseFile));
+  const readOne = keptTables();
+  const faultsOf = keptLast(checkCase);
+  const partsOf = keptLast(deriveParts);
+  let tables: ReadTables | undefined;
+  let build: CaseBuild | undefined;
+  let before: Design | undefined;
+  return (texts) => {
+    const read = caseOf(texts[caseFile] ?? "");
+    tables = share(tables, readTables(texts, readOne));
+    const { stock, offers, measurements } = tables;
+    const description = read.case && share(before?.case, read.case);
+    build = description && share(build, buildOf(description));
+    const faults = build && isSound(tables) ? faultsOf(build, stock) : [];
+    const problems = [
+      ...(texts[caseFile] === undefined ? [{ file: caseFile, expected: "this file" }] : read.problems),
+      ...distinct(faults.map((fault) => atItsRow(fault, read.written))),
+      ...tables.problems,
+      ...checkTables(tables, description?.currency),
+    ];
+    if (problems.length > 0 || !description || !build) return { problems };
+    const parts = share(before?.parts, partsOf(build, stock));
+    const tooShort = checkStockSizes(parts, stock);
+    if (tooShort.length > 0) return { problems: tooShort };
+    before = { case: description, stock, offers, measurements, parts };
+    return { design: before };
+  };
+}
+
+/** What there is to build, whatever it earns. */
+function buildOf({ business: _, ...build }: Case): CaseBuild {
+  return build;
+}
+
+/** Reads tables, each again only when its text is another one. */
+function keptTables(): ReadOne {
+  const last = new Map<string, { readonly text: string; readonly read: ReadTable<TableRow> }>();
+  return <Row extends TableRow>(text: string, file: string, schema: TableSchema<Row>): ReadTable<Row> => {
+    const known = last.get(file);
+    if (known?.text === text) return known.read as ReadTable<Row>;
+    const read = readTable(text, file, schema);
+    last.set(file, { text, read });
+    return read;
+  };
 }
 
 /** Was every table of the stock read whole? Measurements have no say in whether a case fits together. */

@@ -27,14 +27,21 @@ export interface ReadTables {
   readonly problems: readonly Problem[];
 }
 
+/** Reads the text of one table. */
+export type ReadOne = <Row extends TableRow>(
+  text: string,
+  file: string,
+  schema: TableSchema<Row>,
+) => ReadTable<Row>;
+
 /** Reads every table. A table of the stock must be there; other tables may be absent or empty. */
-export function readTables(texts: TableTexts): ReadTables {
+export function readTables(texts: TableTexts, readOne: ReadOne = readTable): ReadTables {
   const problems: Problem[] = [];
   const read = <Row extends TableRow>(
     table: keyof typeof tableFiles,
     schema: TableSchema<Row>,
   ): readonly Row[] => {
-    const result = readText(texts[tableFiles[table]], tableFiles[table], schema);
+    const result = readText(texts[tableFiles[table]], tableFiles[table], schema, readOne);
     problems.push(...result.problems);
     return result.rows;
   };
@@ -71,7 +78,8 @@ function readText<Row extends TableRow>(
   text: string | undefined,
   file: string,
   schema: TableSchema<Row>,
+  readOne: ReadOne,
 ): ReadTable<Row> {
-  if (text !== undefined) return readTable(text, file, schema);
+  if (text !== undefined) return readOne(text, file, schema);
   return { rows: [], problems: schema.mayBeEmpty ? [] : [{ file, expected: "this file beside case.yaml" }] };
 }

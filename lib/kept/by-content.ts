@@ -1,0 +1,30 @@
+/** Answers kept under what they were worked out from, whichever object said it. */
+
+/**
+ * Keeps the answers that were asked for last under the content of their inputs.
+ *
+ * The inputs are plain data (numbers, texts, lists and records of them); what is no data in them, such as a function,
+ * has no say in the answer. Answers are handed out as they are, so nobody may change one.
+ *
+ * @param most answers kept; the one longest not asked for goes first
+ * @param work from inputs to answer; pure. An error it throws is not kept
+ */
+export function keptByContent<Inputs, Answer>(
+  most: number,
+  work: (inputs: Inputs) => Answer,
+): (inputs: Inputs) => Answer {
+  const kept = new Map<string, { readonly answer: Answer }>();
+  return (inputs) => {
+    const key = JSON.stringify(inputs);
+    const found = kept.get(key) ?? { answer: work(inputs) };
+    kept.delete(key);
+    kept.set(key, found);
+    if (kept.size > most) kept.delete(firstOf(kept.keys()));
+    return found.answer;
+  };
+}
+
+function firstOf(keys: IterableIterator<string>): string {
+  const { value = "" } = keys.next();
+  return value;
+}

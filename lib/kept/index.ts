@@ -1,0 +1,3 @@
+export * from "./by-content.js";
+export * from "./last.js";
+export * from "./share.js";
