@@ -8,7 +8,7 @@ import { describe, expect, test } from "vitest";
 const lib = resolve(import.meta.dirname, "../../lib");
 
 const floors: readonly (readonly string[])[] = [
-  ["quantity", "algebra", "source", "problem", "refusal", "host"],
+  ["quantity", "algebra", "source", "problem", "refusal", "host", "kept"],
   ["formula"],
   ["published-check", "measure", "material"],
   ["mechanics", "fem", "fastening", "bonding", "cutting", "moving", "inside", "money"],
