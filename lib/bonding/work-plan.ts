@@ -1,8 +1,8 @@
-/** How gluing fits into the open time of the adhesive. */
+/** The work of gluing: rounds, open time, porous edges, oversize. */
 import { type Formula, formula } from "../formula.js";
-import { Area, Count, Ratio, Time } from "../quantity/index.js";
+import { Area, Count, Length, Ratio, Time } from "../quantity/index.js";
 import { cite } from "../source.js";
-import type { AdhesiveKind } from "./adhesive-kind.js";
+import type { AdhesiveKind } from "./adhesive.js";
 
 /** Area to glue, and the clock of the adhesive. */
 export interface WorkPlanInputs {
@@ -110,4 +110,33 @@ export const porousEdgeShare: Formula<PorousEdgeInputs, Ratio> = formula({
   source: [cite("geometry", "areas"), cite("common-practice", "end grain takes two to three coats")],
   validity: "Raw edges that are glued or sealed; openings count with their edges.",
   compute: ({ edgeArea, soaking, faceArea }) => (soaking * edgeArea) / faceArea,
+});
+
+/** A piece of facing cut larger than its panel. */
+export interface OversizeInputs {
+  /** Of the panel. */
+  readonly width: Length;
+  readonly height: Length;
+  /** Added to each dimension, trimmed off after gluing. */
+  readonly oversize: Length;
+}
+
+/**
+ * Share of a facing piece that is trimmed off: w = 1 - b h / ((b + o) (h + o)).
+ *
+ * @example oversizeWaste(oversizeWaste.read({ width: "4 in", height: "4 in", oversize: "4 in" })) // 0.75
+ */
+export const oversizeWaste: Formula<OversizeInputs, Ratio> = formula({
+  id: "facing.oversize.waste",
+  title: "Facing trimmed off after gluing",
+  equation: String.raw`w = 1 - \frac{b\,h}{(b + o)(h + o)}`,
+  inputs: {
+    width: { symbol: "b", kind: Length, meaning: "width of the panel", above: 0 },
+    height: { symbol: "h", kind: Length, meaning: "height of the panel", above: 0 },
+    oversize: { symbol: "o", kind: Length, meaning: "added to each dimension", min: 0 },
+  },
+  result: { symbol: "w", kind: Ratio, meaning: "share trimmed off" },
+  source: [cite("geometry", "areas of rectangles")],
+  validity: "What cutting the pieces out of a sheet wastes comes on top.",
+  compute: ({ width, height, oversize }) => 1 - (width * height) / ((width + oversize) * (height + oversize)),
 });

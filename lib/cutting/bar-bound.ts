@@ -1,8 +1,8 @@
 import { type Formula, formula } from "../formula.js";
 import { Count, type Kind, Length, listOf, recordOf } from "../quantity/index.js";
 import { cite } from "../source.js";
+import { fits, hair } from "./numbers.js";
 import { fewestToCover } from "./purchase.js";
-import { fits, hair } from "./rounding.js";
 
 /** Pieces of one length, without a name. */
 export interface BarCut {

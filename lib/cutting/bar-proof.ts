@@ -1,12 +1,14 @@
+/** The cheapest bars by the exact search: pieces to types, bars to fills, and back. */
 import { Time } from "../quantity/index.js";
-import { BarModel } from "./bar-model.js";
-import type { FilledBar, Losses } from "./bar-packing.js";
+import { usableLength } from "./bar-bound.js";
+import { type Cut, cutsOf, type FilledBar, isRack, type Losses, type Rack } from "./bar-packing.js";
 import type { BarJob, StockBar } from "./bar-plan.js";
 import { BarFills } from "./exact/bar-fills.js";
-import { costOfFills } from "./exact/cover.js";
-import { fewestLayouts, layoutCount } from "./exact/fewer-layouts.js";
+import { type Cover, costOfFills, type Fill, type Remaining } from "./exact/cover.js";
+import { fewestLayouts, layoutCount } from "./exact/layouts.js";
 import { proveCover } from "./exact/prove.js";
-import { type PurchaseBound, raisedBound } from "./purchase.js";
+import { hair } from "./numbers.js";
+import { compareNames, type PurchaseBound, raisedBound, wholePrices } from "./purchase.js";
 
 /** The cheapest bars found, and what no other bars can beat. */
 export interface ProvenBars {
@@ -62,4 +64,108 @@ export function proveBars(
     layouts: layoutCount(tidy),
     layoutsAtLeast: atLeast,
   };
+}
+
+/** Picometres in a metre: lengths are whole numbers then, and their sums exact. */
+const fine = 1e12;
+
+/** What bars can be cut from: a stock of the job, or leftovers of one name. */
+interface Source {
+  readonly bar: StockBar | Rack;
+  readonly usable: number;
+  readonly price: number;
+  readonly supply: number;
+}
+
+/** A bar job in plain numbers, with the way back. */
+export class BarModel {
+  /** Types of pieces and lengths of stock. */
+  readonly cover: Cover;
+  /** All pieces, and all stock there is. */
+  readonly all: Remaining;
+  /** Money of one unit of cost; 0 where nothing costs anything. */
+  readonly unit: number;
+  private readonly types = new Map<number, Cut[]>();
+  private readonly sources: readonly Source[];
+
+  constructor(
+    job: BarJob,
+    stock: readonly StockBar[],
+    private readonly losses: Losses,
+  ) {
+    const cuts = cutsOf(job);
+    for (const cut of cuts) this.types.set(typeOf(cut), [...(this.types.get(typeOf(cut)) ?? []), cut]);
+    this.sources = [...rackSources(job), ...stockSources(stock, losses.endTrim, cuts.length)];
+    const { costs, unit } = wholePrices(this.sources.map(({ price }) => price));
+    this.unit = unit;
+    this.cover = {
+      sizes: [...this.types.values()].map(([cut]) => Math.round(((cut as Cut).length + losses.kerf) * fine)),
+      stocks: this.sources.map(({ usable, supply }, i) => ({
+        room: Math.floor((usable + losses.kerf + hair) * fine),
+        cost: costs[i] as number,
+        supply,
+      })),
+    };
+    this.all = {
+      demand: [...this.types.values()].map(({ length }) => length),
+      supply: this.sources.map(({ supply }) => supply),
+    };
+  }
+
+  /** Bars as fills. */
+  fillsOf(bars: readonly FilledBar[]): Fill[] {
+    const types = [...this.types.keys()];
+    return bars.map(({ source, pieces }) => ({
+      stock: this.sources.findIndex(
+        ({ bar }) => nameOf(bar) === nameOf(source) && isRack(bar) === isRack(source),
+      ),
+      counts: types.map((type) => pieces.filter((piece) => typeOf(piece) === type).length),
+    }));
+  }
+
+  /** Fills as bars: leftovers first, then bars filled alike side by side, the longest pieces first. */
+  barsOf(fills: readonly Fill[]): FilledBar[] {
+    const waiting = [...this.types.values()].map((cuts) => [...cuts]);
+    return [...fills].sort(compareFills).map(({ stock, counts }): FilledBar => {
+      const { bar, usable } = this.sources[stock] as Source;
+      const pieces = counts.flatMap((count, type) => waiting[type]?.splice(0, count) ?? []);
+      const taken = pieces.reduce((sum, { length }) => sum + length + this.losses.kerf, 0);
+      return { source: bar, room: usable - taken, pieces };
+    });
+  }
+}
+
+function typeOf({ length }: Cut): number {
+  return Math.round(length * fine);
+}
+
+function nameOf(source: StockBar | Rack): string {
+  return isRack(source) ? source.rack : source.name;
+}
+
+function rackSources({ leftovers = [] }: BarJob): Source[] {
+  return [...leftovers]
+    .sort((a, b) => a.length - b.length || compareNames(a.name, b.name))
+    .map(({ name, length, count = 1 }) => ({
+      bar: { rack: name, length },
+      usable: length,
+      price: 0,
+      supply: count,
+    }));
+}
+
+/** As many as are needed means no more than one a piece; a stock given away must be limited for the search. */
+function stockSources(stock: readonly StockBar[], endTrim: number, pieces: number): Source[] {
+  return stock.map((bar) => ({
+    bar,
+    usable: usableLength(bar.length, endTrim),
+    price: bar.price.amount,
+    supply: bar.available ?? (bar.price.amount > 0 ? Number.POSITIVE_INFINITY : pieces),
+  }));
+}
+
+function compareFills(a: Fill, b: Fill): number {
+  if (a.stock !== b.stock) return a.stock - b.stock;
+  const differs = a.counts.findIndex((count, type) => count !== b.counts[type]);
+  return differs < 0 ? 0 : (b.counts[differs] as number) - (a.counts[differs] as number);
 }

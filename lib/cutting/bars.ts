@@ -4,8 +4,7 @@ import { boundOf, lengthWithKerf, usableLength } from "./bar-bound.js";
 import { type Cut, type FilledBar, isRack, type Losses, packBars, rackOf } from "./bar-packing.js";
 import type { BarJob, BarPlan, CutBar, SawnPiece, StockBar } from "./bar-plan.js";
 import { type ProvenBars, proveBars } from "./bar-proof.js";
-import { refuseBarJob } from "./bar-request.js";
-import { mitreKerf } from "./mitre-kerf.js";
+import { fits, hair } from "./numbers.js";
 import {
   byName,
   cheapestFirst,
@@ -16,8 +15,8 @@ import {
   proofOf,
   purchases,
 } from "./purchase.js";
-import { showSizes } from "./request.js";
-import { fits, hair } from "./rounding.js";
+import { badCounts, badSizes, badStock, belowZero, refuse, repeatedNames, showSizes } from "./request.js";
+import { mitreKerf } from "./saw-losses.js";
 
 /**
  * What to buy and how to saw it, at the lowest cost there is. First-fit decreasing, leftovers first, gives a
@@ -140,4 +139,51 @@ function boundByHand(job: BarJob, { kerf, endTrim }: Losses): PurchaseBound {
       ? "pieces longer than half the longest bar, no two of which share one"
       : "all pieces and kerfs against the longest bar";
   return { count: bars, cost: leastCost(lengthWithKerf(job.pieces, kerf, rack), offers, bars), because };
+}
+
+/**
+ * Refuses a job that no saw could do, with every reason at once.
+ *
+ * @throws RangeError naming the pieces and their lengths
+ */
+export function refuseBarJob(job: BarJob): void {
+  const { pieces, stock, leftovers = [], kerf, endTrim = Length.si(0), smallestUseful = Length.si(0) } = job;
+  const sized = [...pieces, ...stock, ...leftovers].map(({ name, length }) => ({ name, sizes: [length] }));
+  refuse("bars", [
+    ...badStock(stock),
+    ...repeatedNames("pieces", pieces),
+    ...repeatedNames("leftovers", leftovers),
+    ...badCounts([...pieces, ...leftovers]),
+    ...badSizes(sized),
+    ...belowZero({ kerf, "end trim": endTrim, "smallest useful remainder": smallestUseful }),
+    ...badMitres(job),
+  ]);
+  refuse("bars", [...trimmedAway(stock, endTrim), ...longerThanEvery(job, endTrim)]);
+}
+
+function badMitres({ pieces }: BarJob): string[] {
+  const bad = (angle: number): boolean => !(angle >= 0 && angle < Math.PI / 2);
+  return pieces
+    .filter(({ mitre }) => mitre && (bad(mitre.left) || bad(mitre.right)))
+    .map(({ name }) => `${name}: a mitre must be from 0 to below 90 degrees off square`);
+}
+
+function trimmedAway(stock: readonly StockBar[], endTrim: Length): string[] {
+  return stock
+    .filter(({ length }) => !(usableLength(length, endTrim) > 0))
+    .map(({ name, length }) => `${name} (${showSizes([length])}) is used up by trimming its ends`);
+}
+
+function longerThanEvery({ pieces, stock, leftovers = [] }: BarJob, endTrim: Length): string[] {
+  const lengths = [
+    ...stock.map(({ length }) => usableLength(length, endTrim)),
+    ...leftovers.map(({ length }) => length),
+  ];
+  const longest = Math.max(...lengths);
+  return pieces
+    .filter(({ length, count }) => count > 0 && !fits(length, longest))
+    .map(
+      ({ name, length }) =>
+        `${name} (${showSizes([length])}) is longer than every bar, ${showSizes([Length.si(longest)])} at most after trimming`,
+    );
 }

@@ -1,14 +1,21 @@
 export * from "./bar-bound.js";
-export * from "./bar-count.js";
+export { firstFitBars } from "./bar-packing.js";
 export * from "./bar-plan.js";
-export * from "./bars.js";
-export * from "./bench.js";
+export { planBars } from "./bars.js";
 export * from "./best-value.js";
-export * from "./mitre-kerf.js";
 export type { Buyable, PlanProof, Purchase, PurchaseBound } from "./purchase.js";
-export * from "./saw-steps.js";
+export * from "./saw-losses.js";
+export {
+  type BenchPart,
+  type BenchState,
+  benchStates,
+  type SawStep,
+  type StopSetting,
+  sameArea,
+  sawSteps,
+  stopSettings,
+} from "./saw-steps.js";
 export * from "./sheet-bound.js";
 export * from "./sheet-plan.js";
-export * from "./sheets.js";
+export { planSheets } from "./sheets.js";
 export * from "./strip.js";
-export * from "./usual-trim.js";

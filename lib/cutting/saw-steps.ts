@@ -1,7 +1,6 @@
-/** What stands on the bench before and after every cut, in words a builder can follow. */
+/** What stands on the bench before and after every cut, in words a builder can follow, and the order of the cuts. */
 import { Angle, Length } from "../quantity/index.js";
 import type { CutBar, EndCuts } from "./bar-plan.js";
-import { fenceOf, sameSetting } from "./cut-order.js";
 import type { CutSheet, SheetArea, ThroughCut } from "./sheet-plan.js";
 
 /** One cut of a sheet. */
@@ -108,4 +107,72 @@ export function stopSettings(bars: readonly CutBar[]): StopSetting[] {
       mitre,
       cuts: [...cuts].map(([bar, pieces]) => ({ bar, pieces })),
     }));
+}
+
+/** Width of what stays between fence and blade. */
+export function fenceOf({ direction, at, part }: ThroughCut): number {
+  return at - (direction === "along" ? part.y : part.x);
+}
+
+/** Whether two cuts need the same setting, to a micrometre. */
+export function sameSetting(one: ThroughCut, other: ThroughCut): boolean {
+  return one.direction === other.direction && Math.abs(fenceOf(one) - fenceOf(other)) < 1e-6;
+}
+
+/**
+ * The same cuts in an order with fewer changes of setting. A cut can be made once its part lies on the bench;
+ * of those, one with the setting at hand is taken, or else one whose setting most others share.
+ */
+export function groupedCuts(cuts: readonly ThroughCut[]): ThroughCut[] {
+  const waiting = [...cuts];
+  const done: ThroughCut[] = [];
+  while (waiting.length > 0) {
+    const ready = waiting.filter((cut) => !waiting.some((other) => other !== cut && makes(other, cut.part)));
+    const last = done.at(-1);
+    const next = ready.find((cut) => last && sameSetting(cut, last)) ?? mostShared(ready);
+    if (!next) break;
+    waiting.splice(waiting.indexOf(next), 1);
+    done.push(next);
+  }
+  return done;
+}
+
+/** Whether a cut goes through something a part is still a piece of. */
+function makes({ part }: ThroughCut, smaller: SheetArea): boolean {
+  const hair = 1e-9;
+  const inside =
+    smaller.x >= part.x - hair &&
+    smaller.y >= part.y - hair &&
+    smaller.x + smaller.length <= part.x + part.length + hair &&
+    smaller.y + smaller.width <= part.y + part.width + hair;
+  return inside && smaller.length * smaller.width < part.length * part.width - hair;
+}
+
+function mostShared(ready: readonly ThroughCut[]): ThroughCut | undefined {
+  const shared = ready.map((cut) => ready.filter((other) => sameSetting(cut, other)).length);
+  return ready[shared.indexOf(Math.max(...shared))];
+}
+
+/** Everything on the bench after a cut. */
+export interface BenchState {
+  /** The cut just made. */
+  readonly step: SawStep;
+  /** Pieces, offcuts and parts that are cut further. */
+  readonly parts: readonly BenchPart[];
+}
+
+/**
+ * What lies on the bench after each cut of a sheet: the part that was cut is gone, and what stays at the
+ * fence and what falls off lie in its place.
+ *
+ * @param steps of one sheet, as `sawSteps` gives them
+ */
+export function benchStates(steps: readonly SawStep[]): BenchState[] {
+  let parts: readonly BenchPart[] = [];
+  return steps.map((step) => {
+    const { part, keeps, fallsOff } = step;
+    const rest = parts.filter((one) => !sameArea(one, part));
+    parts = [...rest, keeps, ...(fallsOff ? [fallsOff] : [])];
+    return { step, parts };
+  });
 }

@@ -1,8 +1,8 @@
 import { type Formula, formula } from "../formula.js";
 import { Count, type Kind, Length, listOf, recordOf } from "../quantity/index.js";
 import { cite } from "../source.js";
+import { fits } from "./numbers.js";
 import { fewestToCover } from "./purchase.js";
-import { fits } from "./rounding.js";
 
 /** Rectangles of one size, without a name. */
 export interface SheetCut {

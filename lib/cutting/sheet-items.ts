@@ -1,12 +1,12 @@
 /** A sheet job in plain numbers, every piece and sheet widened by a kerf on two sides. */
-import { turnsAllowed } from "./grain.js";
+
+import { fits } from "./numbers.js";
 import { compareNames } from "./purchase.js";
 import type { UnitPiece } from "./rectangles/dual-feasible.js";
 import type { Item, Way } from "./rectangles/item.js";
 import type { BoardStock } from "./rectangles/least-boards.js";
-import { fits } from "./rounding.js";
 import { usableSize } from "./sheet-bound.js";
-import type { SheetJob, SheetPiece, StockSheet } from "./sheet-plan.js";
+import type { Grain, SheetJob, SheetPiece, StockSheet } from "./sheet-plan.js";
 
 /** What the saw takes. */
 export interface SheetLosses {
@@ -68,4 +68,9 @@ function waysOf({ length, width, grain }: SheetPiece, kerf: number): Way[] {
 
 function lies(way: Way, board: BoardStock): boolean {
   return fits(way.length, board.length) && fits(way.width, board.width);
+}
+
+/** Whether a piece may lie straight (false), turned (true), or both. */
+export function turnsAllowed(grain: Grain): readonly boolean[] {
+  return { along: [false], across: [true], free: [false, true] }[grain];
 }

@@ -1,20 +1,32 @@
 /** Plans which sheets to buy and how to saw them. */
-import { type Money, Time } from "../quantity/index.js";
+import { Length, type Money, Time } from "../quantity/index.js";
+import { fits } from "./numbers.js";
 import {
   byName,
   cheapestFirst,
   costOf,
+  fewestToCover,
+  leastCost,
+  leastTotal,
   type PurchaseBound,
   proofOf,
   purchases,
   raisedBound,
 } from "./purchase.js";
-import { showSizes } from "./request.js";
+import { fewestSheets } from "./rectangles/dual-feasible.js";
+import type { BoardStock } from "./rectangles/least-boards.js";
+import { badCounts, badSizes, badStock, belowZero, refuse, repeatedNames, showSizes } from "./request.js";
+import { areaWithKerf, totalWithKerf, usableSize } from "./sheet-bound.js";
 import { cutSheet } from "./sheet-cuts.js";
-import { boardsOf, itemsOf, type SheetLosses } from "./sheet-items.js";
-import type { SheetCutting, SheetJob, SheetPlan, SheetProgress, StockSheet } from "./sheet-plan.js";
-import { sheetsBoundByHand } from "./sheet-purchase-bound.js";
-import { refuseSheetJob } from "./sheet-request.js";
+import { boardsOf, itemsOf, type SheetLosses, turnsAllowed, unitPieces } from "./sheet-items.js";
+import type {
+  SheetCutting,
+  SheetJob,
+  SheetPiece,
+  SheetPlan,
+  SheetProgress,
+  StockSheet,
+} from "./sheet-plan.js";
 import { type SearchedBoards, type SearchLimits, searchBoards } from "./sheet-search.js";
 
 /** Fillings to try and sets of pieces to look at before a plan is taken as it is, unless a time limit is set. */
@@ -100,5 +112,85 @@ function planOf(
     bound,
     proof: proofOf(cost, bound.cost),
     method,
+  };
+}
+
+/**
+ * Refuses a job that no saw could do, with every reason at once.
+ *
+ * @throws RangeError naming the pieces and their sizes
+ */
+export function refuseSheetJob(job: SheetJob): void {
+  const { pieces, stock, kerf, edgeTrim = Length.si(0) } = job;
+  refuse("sheets", [
+    ...badStock(stock),
+    ...repeatedNames("pieces", pieces),
+    ...badCounts(pieces),
+    ...badSizes([...pieces, ...stock].map(({ name, length, width }) => ({ name, sizes: [length, width] }))),
+    ...belowZero({ kerf, "edge trim": edgeTrim }),
+  ]);
+  refuse("sheets", [...trimmedAway(job, edgeTrim), ...largerThanEvery(job, edgeTrim)]);
+}
+
+function trimmedAway({ stock }: SheetJob, edgeTrim: Length): string[] {
+  return stock
+    .filter((sheet) => Object.values(usableSize(sheet, edgeTrim)).some((extent) => !(extent > 0)))
+    .map(
+      ({ name, length, width }) => `${name} (${showSizes([length, width])}) is used up by trimming its edges`,
+    );
+}
+
+function largerThanEvery({ pieces, stock }: SheetJob, edgeTrim: Length): string[] {
+  const sheets = stock.map((sheet) => usableSize(sheet, edgeTrim));
+  const sizes = sheets.map(({ length, width }) => showSizes([Length.si(length), Length.si(width)]));
+  return pieces
+    .filter((piece) => piece.count > 0 && !sheets.some((sheet) => liesOn(piece, sheet)))
+    .map(
+      ({ name, length, width, grain }) =>
+        `${name} (${showSizes([length, width])}, grain ${grain}) does not lie on any sheet, ${sizes.join(" or ")} after trimming`,
+    );
+}
+
+function liesOn({ length, width, grain }: SheetPiece, sheet: ReturnType<typeof usableSize>): boolean {
+  return turnsAllowed(grain).some((turned) =>
+    turned
+      ? fits(width, sheet.length) && fits(length, sheet.width)
+      : fits(length, sheet.length) && fits(width, sheet.width),
+  );
+}
+
+/** What no plan can beat: the larger of two counts, and no less than the area at the best price; known without a search. */
+export function sheetsBoundByHand(
+  job: SheetJob,
+  boards: readonly BoardStock[],
+  { kerf, edgeTrim }: SheetLosses,
+): PurchaseBound {
+  const offers = job.stock.map((sheet) => ({
+    size: areaWithKerf(usableSize(sheet, edgeTrim), kerf),
+    price: sheet.price,
+    held: sheet.price.amount === 0 ? sheet.available : undefined,
+  }));
+  const need = totalWithKerf(job.pieces, kerf);
+  const byArea = fewestToCover(need, Math.max(...offers.map(({ size }) => size)));
+  const bySizes = fewestSheets(unitPieces(job, boards, kerf));
+  const count = Math.max(byArea, bySizes);
+  const held = offers.filter((offer) => offer.held !== undefined);
+  const bought = offers.filter((offer) => offer.held === undefined);
+  const onRack = held.reduce((sum, offer) => sum + (offer.held as number) * offer.size, 0);
+  const toBuy = Math.max(0, count - held.reduce((sum, offer) => sum + (offer.held as number), 0));
+  const least = leastCost(Math.max(0, need - onRack), bought.length > 0 ? bought : offers, toBuy);
+  return {
+    count,
+    cost: {
+      ...least,
+      amount: leastTotal(
+        job.stock.map(({ price }) => price.amount),
+        least.amount,
+      ),
+    },
+    because:
+      bySizes > byArea
+        ? "sizes that leave no room beside each other, counted by dual feasible functions"
+        : "the area of all pieces and kerfs against the largest sheet",
   };
 }

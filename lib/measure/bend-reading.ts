@@ -1,5 +1,9 @@
-import { type Force, Length, type Ratio, ratio } from "../quantity/index.js";
-import type { LinePoints } from "./line-fit.js";
+/** The rows of bend-tests.csv: what they say of a strip, and why they cannot be used. */
+
+import type { Problem } from "../problem.js";
+import { Force, Length, type Ratio, ratio } from "../quantity/index.js";
+import { leastSpan } from "./bend-modulus.js";
+import { type LineFit, type LinePoints, lineFit, outliers, residuals } from "./line-fit.js";
 
 /** One load on one strip; a row of bend-tests.csv. */
 export interface BendReading {
@@ -57,4 +61,98 @@ export function hysteresis(readings: readonly BendReading[]): Ratio | undefined 
   });
   const whole = Math.max(...sags) - Math.min(...sags);
   return gaps.length === 0 || whole === 0 ? undefined : ratio(Math.max(...gaps) / whole);
+}
+
+const sizes = ["span", "width", "thickness"] as const;
+
+/** The first reason to refuse a strip, at its row; undefined when it can be measured. */
+export function refusal(readings: readonly BendReading[], file: string): Problem | undefined {
+  return (
+    unlikeSizes(readings, file) ??
+    fewLoads(readings, file) ??
+    shortSpan(readings, file) ??
+    notGrowing(readings, file)
+  );
+}
+
+/** A problem at one reading's row. */
+export function problemAt(
+  { line }: BendReading,
+  file: string,
+  column: string,
+  value: string,
+  expected: string,
+): Problem {
+  return { file, ...(line === undefined ? {} : { row: line }), column, value, expected };
+}
+
+function unlikeSizes(readings: readonly BendReading[], file: string): Problem | undefined {
+  const [first] = readings as [BendReading];
+  const other = readings.find((one) => sizes.some((size) => one[size] !== first[size]));
+  if (!other) return undefined;
+  const expected = `the size of strip ${first.strip} as in its first row, ${showSize(first)}`;
+  return problemAt(other, file, sizes.join(", "), showSize(other), expected);
+}
+
+function showSize(reading: BendReading): string {
+  return sizes.map((size) => Length.show(reading[size])).join(" x ");
+}
+
+function fewLoads(readings: readonly BendReading[], file: string): Problem | undefined {
+  const [first] = readings as [BendReading];
+  const loads = new Set(readings.map(({ load }) => load)).size;
+  if (loads >= 3) return undefined;
+  const expected = `at least 3 different loads on a strip, got ${loads}: hang more weights on it`;
+  return problemAt(first, file, "strip", first.strip, expected);
+}
+
+function shortSpan(readings: readonly BendReading[], file: string): Problem | undefined {
+  const [first] = readings as [BendReading];
+  const least = leastSpan(first.thickness);
+  if (first.span >= least) return undefined;
+  const expected = `a span of at least 10 thicknesses (${Length.show(least)}), better 20: move the rests apart`;
+  return problemAt(first, file, "span", Length.show(first.span), expected);
+}
+
+/** Sag must grow with the load over the whole strip; names the row that sags no more than the one before. */
+function notGrowing(readings: readonly BendReading[], file: string): Problem | undefined {
+  const points = sagOverLoad(readings);
+  const flat = points.y.every((sag) => sag === points.y[0]);
+  if (!flat && lineFit(points).slope > 0) return undefined;
+  const byLoad = [...readings].sort((a, b) => a.load - b.load);
+  const culprit = byLoad.find((one, i) => i > 0 && ownSag(one) <= ownSag(byLoad[i - 1] ?? one));
+  if (!culprit) throw new Error(`bend test: a falling line without a falling sag in ${file}`);
+  const expected = `sag that grows with the load (here ${Force.show(culprit.load)}): read this row again, or bend the strip anew`;
+  return problemAt(culprit, file, "sag", Length.show(culprit.sag), expected);
+}
+
+/** Lines whose sag lies off by more than scatter, and by more than two divisions of the gauge. */
+export function oddLines(readings: readonly BendReading[], fit: LineFit): readonly number[] {
+  const points = sagOverLoad(readings);
+  const off = residuals(points, fit);
+  const readable = 2 * gaugeDivision(readings);
+  return outliers(points, fit)
+    .filter((i) => Math.abs(off[i] ?? 0) > readable)
+    .flatMap((i) => readings[i]?.line ?? []);
+}
+
+/** Refuses a strip whose readings disagree, at the one that is furthest off when it stands out. */
+export function scattered(readings: readonly BendReading[], fit: LineFit, file: string): Problem {
+  const [{ strip }] = readings as [BendReading];
+  const points = sagOverLoad(readings);
+  const off = residuals(points, fit).map(Math.abs);
+  const furthest = off.indexOf(Math.max(...off));
+  const others = readings.filter((_, i) => i !== furthest);
+  const odd = readings[furthest] as BendReading;
+  if (others.length >= 3 && new Set(others.map(({ load }) => load)).size >= 2) {
+    const alone = lineFit(sagOverLoad(others));
+    const wanted = Length.si(alone.intercept + alone.slope * odd.load);
+    if (alone.residualDeviation < 0.2 * fit.residualDeviation) {
+      const expected = `about ${Length.show(wanted, { digits: 2 })} as the other loads of strip ${strip} have it: read it again, and look at its unit`;
+      return problemAt(odd, file, "sag", Length.show(odd.sag, { digits: 3 }), expected);
+    }
+  }
+  const expected =
+    "readings that agree better, the scatter is as large as the modulus: more loads, heavier loads, a finer sag gauge";
+  return problemAt(readings[0] as BendReading, file, "strip", strip, expected);
 }

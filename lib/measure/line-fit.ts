@@ -2,8 +2,8 @@ import { mean, sum } from "simple-statistics";
 import { type Formula, formula } from "../formula.js";
 import { listOf, Ratio, ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
+import { studentFactor } from "./distributions.js";
 import { linearRegression } from "./linear-regression.js";
-import { studentFactor } from "./student.js";
 
 /** Points of a plot, one list a coordinate. */
 export interface LinePoints {

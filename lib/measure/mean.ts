@@ -2,7 +2,7 @@ import { mean, sampleStandardDeviation } from "simple-statistics";
 import { type Formula, formula } from "../formula.js";
 import { listOf, Ratio, ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
-import { studentFactor } from "./student.js";
+import { studentFactor } from "./distributions.js";
 
 /** Readings of one thing. */
 export interface MeanInputs {

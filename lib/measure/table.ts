@@ -1,8 +1,8 @@
 /** Tables of a builder's CSV files: text in, typed rows and every problem out. Touches no file. */
+
+import { parse } from "csv-parse/browser/esm/sync";
 import type { Problem } from "../problem.js";
-import type { Column } from "./column.js";
-import { type CsvLine, readCsv } from "./csv.js";
-import { type Columns, type PlacedColumn, readHeader } from "./header.js";
+import type { CellReader, Column } from "./column.js";
 
 /** What every row carries beside its own fields. */
 export interface TableRow {
@@ -132,4 +132,121 @@ function doubledValues(
 
 function byRow(a: Problem, b: Problem): number {
   return (a.row ?? 0) - (b.row ?? 0);
+}
+
+/** A field of the row, where its cells stand and how to read them. */
+export interface PlacedColumn {
+  readonly field: string;
+  /** Counted from 0. */
+  readonly position: number;
+  /** The header as the builder wrote it. */
+  readonly written: string;
+  readonly column: Column<unknown>;
+  readonly cells: CellReader<unknown>;
+}
+
+/** Columns by field of the row. */
+export type Columns = Readonly<Record<string, Column<unknown>>>;
+
+/** What a header line gave. */
+export interface Header {
+  readonly placed: readonly PlacedColumn[];
+  readonly problems: readonly Problem[];
+}
+
+/** Places every column, and reports headers that are unknown, missing, doubled or without their unit. */
+export function readHeader({ cells, line }: CsvLine, file: string, columns: Columns): Header {
+  const written = cells.map(parseHeader);
+  const problemAt = (column: string, expected: string): Problem => ({ file, row: line, column, expected });
+  const placed: PlacedColumn[] = [];
+  const problems: Problem[] = [];
+  written.forEach((header, position) => {
+    const [field, column] =
+      Object.entries(columns).find(([, one]) => plain(one.header) === header.name) ?? [];
+    if (field === undefined || column === undefined) {
+      problems.push(problemAt(header.text, `one of the columns ${examples(columns)}`));
+    } else if (written.findIndex(({ name }) => name === header.name) < position) {
+      problems.push(problemAt(header.text, `the column "${column.header}" only once`));
+    } else {
+      try {
+        placed.push({ field, position, written: header.text, column, cells: column.readUnit(header.unit) });
+      } catch (error) {
+        problems.push(problemAt(header.text, (error as Error).message));
+      }
+    }
+  });
+  const missing = Object.values(columns)
+    .filter(({ required, header }) => required && !written.some(({ name }) => name === plain(header)))
+    .map(({ example, header }) => problemAt(header, `a column "${example}"`));
+  return { placed, problems: [...problems, ...missing] };
+}
+
+interface WrittenHeader {
+  readonly text: string;
+  /** Lower case, single spaces. */
+  readonly name: string;
+  readonly unit: string | undefined;
+}
+
+function parseHeader(text: string): WrittenHeader {
+  const [, name = "", unit] = /^(.*?)\s*(?:\(([^()]*)\))?$/.exec(text) ?? [];
+  return { text, name: plain(name), unit: unit?.trim() };
+}
+
+function plain(header: string): string {
+  return header.trim().toLowerCase().replace(/\s+/g, " ");
+}
+
+function examples(columns: Columns): string {
+  return Object.values(columns)
+    .map(({ example }) => example)
+    .join(", ");
+}
+
+/** One line of a CSV that holds data. */
+export interface CsvLine {
+  /** Counted from 1, comments and blank lines too. */
+  readonly line: number;
+  /** Trimmed. */
+  readonly cells: readonly string[];
+}
+
+/** The lines that could be read, and those that could not. */
+export interface CsvLines {
+  readonly lines: readonly CsvLine[];
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * Splits CSV text into cells. One row stands on one line, so each line is parsed by itself: a quote left
+ * open spoils its own row only. Lines that start with # and blank lines are skipped; a byte-order mark,
+ * CRLF and quoted cells are read as spreadsheets write them.
+ */
+export function readCsv(text: string, file: string): CsvLines {
+  const read = text
+    .replace(/^\ufeff/, "")
+    .split(/\r\n|\n|\r/)
+    .map((content, i) => ({ content, line: i + 1 }))
+    .filter(
+      ({ content }) => content.replaceAll(",", "").trim() !== "" && !content.trimStart().startsWith("#"),
+    )
+    .map(({ content, line }) => readLine(content, line, file));
+  return {
+    lines: read.flatMap((one) => ("cells" in one ? [one] : [])),
+    problems: read.flatMap((one) => ("expected" in one ? [one] : [])),
+  };
+}
+
+function readLine(content: string, line: number, file: string): CsvLine | Problem {
+  try {
+    const [cells = []] = parse(content, { trim: true, relax_quotes: true });
+    return { line, cells };
+  } catch {
+    return {
+      file,
+      row: line,
+      value: content,
+      expected: "cells between commas, each opening quote closed on the same line",
+    };
+  }
 }

@@ -4,7 +4,7 @@ import type { Problem } from "../problem.js";
 import { Force, Length, Pressure, ratio, SpringRate } from "../quantity/index.js";
 import { cite } from "../source.js";
 import { type LineFit, lineFit } from "./line-fit.js";
-import { type SpreadResult, spread } from "./spread.js";
+import { type SpreadResult, spread } from "./propagate.js";
 
 /** A rectangular offcut under three rests and one load. */
 export interface TwistInputs {

@@ -1,8 +1,7 @@
 import { type Formula, formula } from "../formula.js";
 import { Count, Money, Time, wholeUp } from "../quantity/index.js";
 import { cite } from "../source.js";
-import { mixedCurrencies } from "./currency.js";
-import { type OrNever, orNever } from "./never.js";
+import { mixedCurrencies, type OrNever, orNever } from "./currency.js";
 
 /** What it takes to build a case oneself. */
 export interface OwnWork {

@@ -1,6 +1,8 @@
+/** What is bought in packs and at prices that fall with the quantity. */
 import { type Formula, formula } from "../formula.js";
-import { Count, Money, Ratio, wholeUp } from "../quantity/index.js";
+import { Count, type Kind, listOf, Money, Ratio, recordOf, wholeUp } from "../quantity/index.js";
 import { cite } from "../source.js";
+import { mixedCurrencies } from "./currency.js";
 
 /** So many things, sold by the pack. */
 export interface PackNeed {
@@ -69,3 +71,94 @@ export const packs: Formula<PackNeed, PackPurchase> = formula<PackNeed, PackPurc
     };
   },
 });
+
+/** A lower price from some quantity on. */
+export interface PriceBreak {
+  /** From this many on, for all of them. */
+  readonly from: number;
+  /** Of one. */
+  readonly price: Money;
+}
+
+/** So many of a thing whose price depends on how many are bought. */
+export interface QuantityNeed {
+  /** Needed. */
+  readonly needed: number;
+  /** Of one, below every break. */
+  readonly price: Money;
+  /** In any order; none for a price that stays. */
+  readonly breaks: readonly PriceBreak[];
+}
+
+/** The cheapest way to have that many. */
+export type QuantityPurchase = {
+  /** As many as needed, or a few more where a break makes that cheaper. */
+  readonly bought: number;
+  /** Of one, at that quantity. */
+  readonly unitPrice: Money;
+  /** Of all that are bought. */
+  readonly cost: Money;
+};
+
+const priceBreaks: Kind<readonly PriceBreak[]> = listOf(
+  recordOf<PriceBreak>("break", { from: Count, price: Money }),
+);
+
+/** The price of one when so many are bought: that of the highest break reached. */
+function priceFor(quantity: number, { price, breaks }: QuantityNeed): Money {
+  const reached = breaks.filter(({ from }) => from <= quantity).sort((a, b) => b.from - a.from);
+  return reached[0]?.price ?? price;
+}
+
+function refuseBreaks({ price, breaks }: QuantityNeed): string[] {
+  const rising = breaks.find((one) => one.price.amount > price.amount);
+  const froms = breaks.map(({ from }) => from);
+  return [
+    ...mixedCurrencies([price, ...breaks.map((one) => one.price)]),
+    ...breaks
+      .filter((one) => one.price.amount < 0)
+      .map(({ from }) => `the price from ${from} on is below zero`),
+    ...(new Set(froms).size < froms.length ? ["two breaks begin at the same quantity"] : []),
+    ...(rising
+      ? [`a break must lower the price, got ${Money.show(rising.price)} from ${rising.from} on`]
+      : []),
+  ];
+}
+
+/**
+ * The cheapest purchase of at least so many: as many as needed, or up to a break where that costs less.
+ * C = min over m >= n of m p(m).
+ *
+ * @source arithmetic
+ * @throws RangeError for a negative price, two currencies, two breaks at one quantity, or one that raises the price
+ * @example quantityPrice({ needed: 9, price: money(10, "USD"), breaks: [{ from: 10, price: money(8, "USD") }] }) // bought 10, unitPrice 8.00 USD, cost 80.00 USD
+ */
+export const quantityPrice: Formula<QuantityNeed, QuantityPurchase> = formula<QuantityNeed, QuantityPurchase>(
+  {
+    id: "buy.price.breaks",
+    title: "Cheapest purchase with price breaks",
+    equation: String.raw`C = \min_{m \ge n} m\,p(m)`,
+    inputs: {
+      needed: { symbol: "n", kind: Count, meaning: "needed" },
+      price: { symbol: "p_0", kind: Money, meaning: "price of one", min: 0 },
+      breaks: { symbol: "p(m)", kind: priceBreaks, meaning: "lower prices from a quantity on" },
+    },
+    result: {
+      bought: { symbol: "m", kind: Count, meaning: "to buy" },
+      unitPrice: { symbol: "p", kind: Money, meaning: "price of one" },
+      cost: { symbol: "C", kind: Money, meaning: "cost" },
+    },
+    source: [cite("geometry", "arithmetic")],
+    validity: "A break is the price of every one bought, not only of those beyond it.",
+    refuse: refuseBreaks,
+    compute: (need) => {
+      const worth =
+        need.needed === 0 ? [] : need.breaks.map(({ from }) => from).filter((from) => from > need.needed);
+      const offers = [need.needed, ...worth.sort((a, b) => a - b)].map((bought) => {
+        const unitPrice = priceFor(bought, need);
+        return { bought, unitPrice, cost: { ...unitPrice, amount: bought * unitPrice.amount } };
+      });
+      return offers.reduce((best, offer) => (offer.cost.amount < best.cost.amount ? offer : best));
+    },
+  },
+);

@@ -1,8 +1,17 @@
 /** Ways to fill bars: lengths added up. */
-import { type Completions, completions } from "./completions.js";
-import type { Cover, CoverStock, Fill, Remaining } from "./cover.js";
-import type { BestFill, Fills, Thresholds } from "./fills.js";
-import { mostValuable, worthOf } from "./knapsack.js";
+import {
+  type BestFill,
+  type Completion,
+  type Completions,
+  type Cover,
+  type CoverStock,
+  type Fill,
+  type Fills,
+  type Remaining,
+  type Thresholds,
+  worthOf,
+} from "./cover.js";
+import { mostValuable } from "./knapsack.js";
 
 /** Fills of bars of any lengths. */
 export class BarFills implements Fills {
@@ -53,5 +62,116 @@ export class BarFills implements Fills {
       if (!rival || cost / room < rival.cost / rival.room) best = stock;
     }
     return best;
+  }
+}
+
+/**
+ * Fills of bars with a piece of the largest type left, as `Fills` asks for them.
+ *
+ * @param full whether fills with room for a further piece, or for a longer one, are left out
+ */
+export function completions(
+  cover: Cover,
+  remaining: Remaining,
+  values: readonly number[],
+  allowed: number,
+  most: number,
+  full: boolean = true,
+): Completions {
+  const listing = new Listing(cover, remaining, values, allowed, most, full);
+  for (const [stock, { room }] of cover.stocks.entries()) {
+    if ((remaining.supply[stock] as number) > 0) listing.ofStock(stock, room);
+  }
+  return { found: listing.found, complete: !listing.full };
+}
+
+class Listing {
+  readonly found: Completion[] = [];
+  full = false;
+  private readonly types: readonly number[];
+  private readonly counts: number[];
+  private stock = 0;
+  /** The best worth of a unit of length among the types from each place on. */
+  private readonly rates: readonly number[];
+
+  constructor(
+    private readonly cover: Cover,
+    private readonly remaining: Remaining,
+    private readonly values: readonly number[],
+    private readonly allowed: number,
+    private readonly most: number,
+    private readonly fullOnly: boolean,
+  ) {
+    this.types = remaining.demand.flatMap((count, type) => (count > 0 ? [type] : []));
+    this.counts = remaining.demand.map(() => 0);
+    const rates: number[] = [0];
+    for (const type of this.types.toReversed()) {
+      rates.unshift(Math.max(rates[0] as number, (values[type] as number) / this.size(type)));
+    }
+    this.rates = rates;
+  }
+
+  ofStock(stock: number, room: number): void {
+    const first = this.types[0] as number;
+    if (this.size(first) > room) return;
+    this.stock = stock;
+    this.counts[first] = 1;
+    this.extend(0, room - this.size(first), this.values[first] as number, 1);
+    this.counts[first] = 0;
+  }
+
+  /** Adds pieces of the type at a place, as many as go in first, then moves on to the next. */
+  private extend(place: number, room: number, worth: number, taken: number): void {
+    const cost = this.cover.stocks[this.stock]?.cost as number;
+    if (this.full || cost - worth - room * (this.rates[place] as number) > this.allowed) return;
+    const type = this.types[place];
+    if (type === undefined) {
+      if (!this.fullOnly || !(this.hasRoom(room) || this.isExchanged(room))) this.list(cost - worth);
+      return;
+    }
+    const left = (this.remaining.demand[type] as number) - taken;
+    const more = Math.min(left, Math.floor(room / this.size(type)));
+    for (let extra = more; extra >= 0; extra--) {
+      this.counts[type] = taken + extra;
+      this.extend(
+        place + 1,
+        room - extra * this.size(type),
+        worth + extra * (this.values[type] as number),
+        0,
+      );
+    }
+    this.counts[type] = taken;
+  }
+
+  private hasRoom(room: number): boolean {
+    return this.types.some((type) => this.size(type) <= room && this.isLeft(type));
+  }
+
+  /**
+   * Whether a piece could be exchanged for a longer one that is left: then another fill is as good, since the
+   * shorter piece goes wherever the longer one would have been (Martello and Toth's dominance).
+   */
+  private isExchanged(room: number): boolean {
+    let shorter = Number.POSITIVE_INFINITY;
+    for (const type of this.types.toReversed()) {
+      const size = this.size(type);
+      if (this.isLeft(type) && size > shorter && size - shorter <= room) return true;
+      // The longest of the shorter pieces asks for the least room.
+      if ((this.counts[type] as number) > 0) shorter = size;
+    }
+    return false;
+  }
+
+  private isLeft(type: number): boolean {
+    return (this.counts[type] as number) < (this.remaining.demand[type] as number);
+  }
+
+  private list(loss: number): void {
+    this.found.push({ fill: { stock: this.stock, counts: [...this.counts] }, loss });
+    this.full = this.found.length >= this.most;
+  }
+
+  private size(type: number): number {
+    return this.cover.sizes[type] as number;
   }
 }

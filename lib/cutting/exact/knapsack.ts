@@ -1,6 +1,5 @@
 /** The most valuable fill of a bar: a bounded knapsack, solved on the list of sums worth keeping. */
-import type { Cover, Fill, Remaining } from "./cover.js";
-import type { Thresholds } from "./fills.js";
+import type { Cover, Fill, Remaining, Thresholds } from "./cover.js";
 
 /** A type of piece as the knapsack sees it. */
 interface Ware {
@@ -106,9 +105,4 @@ function bestWithin(sums: Sums, stock: number, room: number, above: number, type
     counts[type] = (counts[type] as number) + 1;
   }
   return { stock, counts };
-}
-
-/** What a fill is worth. */
-export function worthOf(counts: readonly number[], values: readonly number[]): number {
-  return counts.reduce((sum, count, type) => sum + count * (values[type] as number), 0);
 }

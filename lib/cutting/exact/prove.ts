@@ -1,10 +1,16 @@
 /** The cheapest cover, with proof where the effort reaches. */
-import { possibleTotals } from "../price-unit.js";
-import { costOfFills, type Fill, type Remaining } from "./cover.js";
-import { Dive } from "./dive.js";
-import type { Fills } from "./fills.js";
-import { Relaxation } from "./relaxation.js";
-import { CoverSearch, type Effort } from "./search.js";
+import { possibleTotals } from "../purchase.js";
+import {
+  type Completion,
+  costOfFills,
+  type Fill,
+  type Fills,
+  type Remaining,
+  timesIn,
+  without,
+} from "./cover.js";
+import { Dive, roundedCover } from "./dive.js";
+import { Relaxation, type Relaxed } from "./relaxation.js";
 
 /** What came of a search. */
 export interface Proof {
@@ -84,4 +90,136 @@ function proven(
     if (!certain) return { fills: best, bound: total };
   }
   return { fills: best, bound: known };
+}
+
+/** What a search may do before it gives up. */
+export interface Effort {
+  /** Relaxations to solve. */
+  readonly steps: number;
+  /** Time by the clock, ms since the epoch of `performance.now`, after which no step is begun. */
+  readonly until: number;
+}
+
+const nearly = 1e-6;
+
+interface Met {
+  readonly relaxed: Relaxed;
+  hopeless: number;
+}
+
+/** Looks for covers within a budget. */
+export class CoverSearch {
+  private steps = 0;
+  private exhaustive = true;
+  /** What is known of remainders met before: their relaxation, and the largest budget that did not do. */
+  private readonly met = new Map<string, Met>();
+
+  constructor(
+    private readonly source: Fills,
+    private readonly relaxation: Relaxation,
+    private readonly effort: Effort,
+    /** Costs some purchase comes to, ascending. */
+    private readonly totals: readonly number[],
+  ) {}
+
+  /** A cover that costs no more than the budget; none, and whether that is certain. */
+  within(
+    remaining: Remaining,
+    budget: number,
+  ): { readonly fills?: readonly Fill[]; readonly certain: boolean } {
+    this.exhaustive = true;
+    const fills = this.descend(remaining, budget);
+    return fills ? { fills, certain: true } : { certain: this.exhaustive };
+  }
+
+  private descend(remaining: Remaining, budget: number): Fill[] | undefined {
+    if (remaining.demand.every((count) => count === 0)) return [];
+    const met = this.meet(remaining, budget);
+    if (!met) {
+      this.exhaustive = false;
+      return undefined;
+    }
+    if (met.hopeless >= budget || this.leastFrom(met.relaxed.bound) > budget) return undefined;
+    const found =
+      roundedCover(this.source, remaining, met.relaxed, budget) ??
+      this.branch(remaining, budget, met.relaxed);
+    if (!found && this.exhaustive) met.hopeless = budget;
+    return found;
+  }
+
+  /** What is known of a remainder; nothing where the effort is spent. */
+  private meet(remaining: Remaining, budget: number): Met | undefined {
+    if (this.steps >= this.effort.steps || performance.now() > this.effort.until) return undefined;
+    const key = `${remaining.demand.join()}|${remaining.supply.join()}`;
+    const before = this.met.get(key);
+    if (before) return before;
+    this.steps++;
+    const met = { relaxed: this.relaxation.solve(remaining, budget + 2 * nearly), hopeless: -1 };
+    this.met.set(key, met);
+    return met;
+  }
+
+  /** The least total that reaches a bound, which is exact to a part in 2^24 of a cost. */
+  private leastFrom(bound: number): number {
+    return this.totals[firstReaching(this.totals, bound - nearly)] ?? Number.POSITIVE_INFINITY;
+  }
+
+  private branch(remaining: Remaining, budget: number, relaxed: Relaxed): Fill[] | undefined {
+    const whole = relaxed.used.flatMap(({ fill, amount }) => this.repeated(remaining, fill, amount));
+    for (const { fill, times } of whole.slice(0, 1)) {
+      const found = this.follow(remaining, budget, fill, times);
+      if (found) return found;
+    }
+    const { found, complete } = this.source.completions(
+      remaining,
+      relaxed.values,
+      budget - relaxed.bound + nearly,
+      400,
+    );
+    if (!complete) this.exhaustive = false;
+    for (const { fill } of this.ordered(found, relaxed)) {
+      const rest = this.follow(remaining, budget, fill, 1);
+      if (rest) return rest;
+    }
+    return undefined;
+  }
+
+  /** A fill that the relaxation uses at least once in full is tried that often at a stroke. */
+  private repeated(
+    remaining: Remaining,
+    fill: Fill,
+    amount: number,
+  ): { readonly fill: Fill; readonly times: number }[] {
+    const times = Math.min(Math.floor(amount + 1e-6), timesIn(remaining, fill));
+    return times >= 1 ? [{ fill, times }] : [];
+  }
+
+  private follow(remaining: Remaining, budget: number, fill: Fill, times: number): Fill[] | undefined {
+    const cost = times * (this.source.stocks[fill.stock]?.cost as number);
+    if (cost > budget) return undefined;
+    const rest = this.descend(without(remaining, fill, times), budget - cost);
+    return rest && [...Array.from({ length: times }, () => fill), ...rest];
+  }
+
+  /** What the relaxation uses most comes first, then what loses least. */
+  private ordered(found: readonly Completion[], { used }: Relaxed): Completion[] {
+    const amounts = new Map(used.map(({ fill, amount }) => [keyOf(fill), amount]));
+    const amountOf = ({ fill }: Completion): number => amounts.get(keyOf(fill)) ?? 0;
+    return [...found].sort((a, b) => amountOf(b) - amountOf(a) || a.loss - b.loss);
+  }
+}
+
+function keyOf({ stock, counts }: Fill): string {
+  return `${stock}:${counts.join()}`;
+}
+
+/** Index of the first of ascending numbers that is not below a limit. */
+function firstReaching(ascending: readonly number[], limit: number): number {
+  let [low, high] = [0, ascending.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((ascending[middle] as number) < limit) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }

@@ -1,7 +1,6 @@
 /** Column generation: the cheapest cover when a fill may be used in parts, and a bound that needs no trust in rounding. */
-import type { Fill, Remaining } from "./cover.js";
-import type { BestFill, FillQuestion, Fills } from "./fills.js";
-import { worthOf } from "./knapsack.js";
+import type { BestFill, Fill, FillQuestion, Fills, Remaining } from "./cover.js";
+import { worthOf } from "./cover.js";
 import { CoveringProgram, type LpColumn } from "./simplex.js";
 
 /** A fill as a column of the program. */

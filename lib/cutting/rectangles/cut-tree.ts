@@ -1,5 +1,5 @@
 /** A sheet cut in two, and its parts again: straight cuts from edge to edge. */
-import { hair } from "../rounding.js";
+import { hair } from "../numbers.js";
 import type { Item, Laid, Way } from "./item.js";
 
 /** Which way a cut runs. */

@@ -1,6 +1,5 @@
 /** The smallest boxes that a set of pieces can be cut from, remembered from one question to the next. */
-import { type Box, joined, single } from "./box.js";
-import { type CutLevel, topLevels } from "./cut-levels.js";
+import { type Box, type CutLevel, joined, single, topLevels } from "./boxes.js";
 import type { Way } from "./item.js";
 
 /** Lengths and widths by turns, of boxes none of which is smaller than another both ways. */

@@ -1,8 +1,10 @@
-/** Fills sheets by straight cuts from edge to edge, one piece after the other, by rules a search may vary. */
+/** Fills sheets by straight cuts from edge to edge, one piece after the other, in orders and by rules a search may vary. */
 
-import { hair } from "../rounding.js";
+import { pick } from "../../algebra/random.js";
+import { hair } from "../numbers.js";
+import { compareNames } from "../purchase.js";
 import { type CutDirection, type Part, place, wholePart } from "./cut-tree.js";
-import type { Board, Item, Way } from "./item.js";
+import { areaOf, type Board, type Item, type Way } from "./item.js";
 
 /** How a filling goes about it. */
 export interface FillRules {
@@ -104,4 +106,33 @@ function firstCut(part: Part, way: Way, { split }: FillRules): CutDirection {
 export function reachOf(part: Part): number {
   if (part.cut) return Math.max(reachOf(part.cut.near), reachOf(part.cut.far));
   return part.held ? part.x + part.held.way.length : 0;
+}
+
+/** Measures by which the largest piece comes first. */
+const measures: readonly ((item: Item) => number)[] = [
+  areaOf,
+  ({ ways }) => Math.max(...ways.flatMap(({ length, width }) => [length, width])),
+  ({ ways: [way] }) => way?.width ?? 0,
+  ({ ways: [way] }) => way?.length ?? 0,
+  ({ ways: [way] }) => (way ? way.length + way.width : 0),
+];
+
+/** The pieces in each of the sensible orders; names settle ties. */
+export function sensibleOrders(items: readonly Item[]): Item[][] {
+  return measures.map((measure) =>
+    [...items].sort(
+      (a, b) => measure(b) - measure(a) || areaOf(b) - areaOf(a) || compareNames(a.name, b.name),
+    ),
+  );
+}
+
+/** The same pieces with one moved, or two exchanged. */
+export function shuffled(items: readonly Item[], next: () => number): Item[] {
+  const changed = [...items];
+  if (items.length < 2) return changed;
+  const from = pick(next, items.length);
+  const to = pick(next, items.length);
+  if (next() < 0.5) [changed[from], changed[to]] = [changed[to] as Item, changed[from] as Item];
+  else changed.splice(to, 0, ...changed.splice(from, 1));
+  return changed;
 }

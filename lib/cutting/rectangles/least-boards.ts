@@ -1,10 +1,9 @@
 /** The cheapest sheets found for a list of pieces: many orders, many rules, the best kept. */
 import { pick, seededRandom } from "../../algebra/random.js";
-import { hair } from "../rounding.js";
+import { hair } from "../numbers.js";
 import { laidOn, leftOver, type Part } from "./cut-tree.js";
-import { type FillRules, fillBoards, fillRules } from "./guillotine.js";
+import { type FillRules, fillBoards, fillRules, sensibleOrders, shuffled } from "./guillotine.js";
 import type { Board, Item, Laid } from "./item.js";
-import { sensibleOrders, shuffled } from "./ordering.js";
 import { fillSkyline } from "./skyline.js";
 
 /** A stock of sheets. */

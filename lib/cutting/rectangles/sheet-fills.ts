@@ -1,11 +1,18 @@
 /** Ways to fill sheets: sets of pieces that straight cuts can free. */
-import type { Completion, Completions } from "../exact/completions.js";
-import type { CoverStock, Fill, Remaining } from "../exact/cover.js";
-import type { BestFill, FillQuestion, Fills, Thresholds } from "../exact/fills.js";
-import type { Box } from "./box.js";
+import type {
+  BestFill,
+  Completion,
+  Completions,
+  CoverStock,
+  Fill,
+  FillQuestion,
+  Fills,
+  Remaining,
+  Thresholds,
+} from "../exact/cover.js";
+import type { Box, Boxes, BoxGrower } from "./boxes.js";
 import type { Scale } from "./dual-feasible.js";
 import type { Fronts } from "./fronts.js";
-import type { Boxes, BoxGrower } from "./grown-boxes.js";
 import type { Way } from "./item.js";
 import {
   type FoundSet,

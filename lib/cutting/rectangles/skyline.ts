@@ -1,5 +1,5 @@
 /** Fills one sheet piece by piece without regard to straight cuts: always at the lowest place of its outline. */
-import { hair } from "../rounding.js";
+import { hair } from "../numbers.js";
 import type { Item, Laid, Way } from "./item.js";
 
 /** One step of the outline: from x on, everything is filled up to y. */

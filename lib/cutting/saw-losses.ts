@@ -1,3 +1,4 @@
+/** What a shop loses of its stock before and while it cuts. */
 import { type Formula, formula } from "../formula.js";
 import { Angle, Length } from "../quantity/index.js";
 import { cite } from "../source.js";
@@ -39,3 +40,9 @@ export const mitreKerf: Formula<MitreCut, Length> = formula({
   validity: "Any straight cut; slanted ends are not nested into each other.",
   compute: ({ kerf, mitre }) => kerf / Math.cos(mitre),
 });
+
+/** Common practice, no source: taken off each edge of a sheet to get clear of dents. */
+export const sheetEdgeTrim: Length = Length.of(1 / 4, "in");
+
+/** Common practice, no source: taken off each end of a bar to get a square, clean end. */
+export const barEndTrim: Length = Length.of(1 / 4, "in");

@@ -1,3 +1,5 @@
+/** Small rules for numbers that all of this room shares. */
+
 /** A nanometre. It takes up the rounding of sums; no saw sees it. */
 export const hair = 1e-9;
 
