@@ -9,7 +9,7 @@ const lib = resolve(import.meta.dirname, "../../lib");
 
 const floors: readonly (readonly string[])[] = [
   ["quantity", "algebra", "source", "problem", "refusal", "host", "kept"],
-  ["formula"],
+  ["formula", "shape"],
   ["published-check", "measure", "material"],
   ["mechanics", "fem", "fastening", "bonding", "cutting", "moving", "inside", "money"],
   ["design"],
