@@ -3,6 +3,7 @@
  * typed function, the worked line a notebook shows, and an entry in the index that published checks call.
  */
 import type { Kind, Part, ShowStyle } from "./quantity/index.js";
+import { Refusal } from "./refusal.js";
 import type { Citation } from "./source.js";
 
 /** One symbol of an equation, with the range in which the formula holds (SI). */
@@ -138,7 +139,7 @@ function guard<In extends object, Out>(declaration: Declaration<In, Out>, inputs
     outOfRange(name, symbol, inputs[name]),
   );
   const reasons = wrong.length > 0 ? wrong : (declaration.refuse?.(inputs) ?? []);
-  if (reasons.length > 0) throw new RangeError(`${declaration.id}: ${reasons.join("; ")}`);
+  if (reasons.length > 0) throw new Refusal(`${declaration.id}: ${reasons.join("; ")}`);
 }
 
 function outOfRange<T>(name: string, symbol: FormulaSymbol<T>, value: T): string[] {
@@ -166,7 +167,7 @@ function outOfRange<T>(name: string, symbol: FormulaSymbol<T>, value: T): string
 function refuseUnfinished(id: string, result: unknown): void {
   if (typeof result === "number") {
     if (!Number.isFinite(result))
-      throw new RangeError(`${id}: the result is not a finite number for these inputs`);
+      throw new Refusal(`${id}: the result is not a finite number for these inputs`);
   } else if (typeof result === "object" && result !== null) {
     for (const part of Object.values(result)) refuseUnfinished(id, part);
   }
@@ -243,12 +244,12 @@ function readInputs<In extends object, Out>(
 ): In {
   const stranger = Object.keys(given).find((name) => !(name in declaration.inputs));
   const names = Object.keys(declaration.inputs).join(", ");
-  if (stranger) throw new RangeError(`${declaration.id}: no input "${stranger}", expected ${names}`);
+  if (stranger) throw new Refusal(`${declaration.id}: no input "${stranger}", expected ${names}`);
   const read = entries(declaration.inputs).map(([name, symbol]) => {
     try {
       return [name, symbol.kind.read(given[name])];
     } catch (error) {
-      throw new RangeError(`${declaration.id}: ${name}: ${(error as Error).message}`);
+      throw new Refusal(`${declaration.id}: ${name}: ${(error as Error).message}`);
     }
   });
   return Object.fromEntries(read) as In;

@@ -8,10 +8,11 @@ export interface MissingMeasurement {
 
 /**
  * Thrown where an answer cannot be given: says why, and what would give it. A bug is never one. It is a range error
- * too, so that what expects a formula to refuse its inputs meets the same sort of error.
+ * and reads as one, so that a notebook shows the words alone; whoever catches asks for this class, since the engine
+ * throws range errors of its own for a stack that overflows or an array too long.
  */
 export class Refusal extends RangeError {
-  override readonly name = "Refusal";
+  readonly #would: MissingMeasurement;
 
   /**
    * @param why in a builder's words
@@ -19,8 +20,14 @@ export class Refusal extends RangeError {
    */
   constructor(
     why: string,
-    readonly would: MissingMeasurement = { measure: "an input within the range of the formula", how: why },
+    would: MissingMeasurement = { measure: "an input within the range of the formula", how: why },
   ) {
     super(why);
+    this.#would = would;
+  }
+
+  /** What would give the answer. */
+  get would(): MissingMeasurement {
+    return this.#would;
   }
 }

@@ -30,12 +30,13 @@ function chapterEntry({ name, title, question, answer }: Chapter): Html {
 }
 
 /** What is worst comes first. */
-const order: readonly FindingView["verdict"][] = ["fails", "close", "unknown", "holds"];
+const order: readonly FindingView["verdict"][] = ["fails", "broken", "close", "unknown", "holds"];
 
 /** For one, for many. */
 const verbs: Readonly<Record<FindingView["verdict"], readonly [string, string]>> = {
   fails: ["does not hold", "do not hold"],
   close: ["is close", "are close"],
+  broken: ["could not be computed", "could not be computed"],
   unknown: ["is not known yet", "are not known yet"],
   holds: ["holds", "hold"],
 };

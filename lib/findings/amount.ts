@@ -1,14 +1,27 @@
 import { type Kind, Length, Ratio, type ShowStyle, showNumber } from "../quantity/index.js";
 import type { Amount } from "./finding.js";
 
-/** A value of a kind under a name. */
-export function amount<T>(kind: Kind<T>, meaning: string, value: T): Amount {
-  return { meaning, show: (style?: ShowStyle) => kind.show(value, style) };
+/** An amount with its number in SI units, so that it can be compared. */
+export interface Measured extends Amount {
+  /** The number in SI units of its kind; of money, in its own currency. */
+  readonly value: number;
+}
+
+/**
+ * A value of a kind under a name.
+ *
+ * @throws TypeError for a kind without a number
+ */
+export function amount<T>(kind: Kind<T>, meaning: string, value: T): Measured {
+  const number = kind.measure?.(value);
+  if (number === undefined)
+    throw new TypeError(`${meaning}: expected a value with a number, got ${kind.show(value)}`);
+  return { meaning, value: number, show: (style?: ShowStyle) => kind.show(value, style) };
 }
 
 /** A length too small for a rule's fractions, such as a sag or a stack, under a name. */
-export function fineAmount(meaning: string, value: Length): Amount {
-  return { meaning, show: (style?: ShowStyle) => showFine(value, style) };
+export function fineAmount(meaning: string, value: Length): Measured {
+  return { meaning, value, show: (style?: ShowStyle) => showFine(value, style) };
 }
 
 /** A sag, a stack or a hole: decimal inches with millimetres beside, or millimetres. */

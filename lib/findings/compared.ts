@@ -4,8 +4,8 @@ import type { RatioInterval } from "../model/index.js";
 import { type Kind, Ratio, type ShowStyle } from "../quantity/index.js";
 import { type Citation, sources } from "../source.js";
 import { amount } from "./amount.js";
+import { verdictOf } from "./finding.js";
 import type { Reply } from "./guarded.js";
-import { verdictOf } from "./verdict.js";
 
 /** What is compared. */
 export interface Comparison<T extends number> {

@@ -4,36 +4,79 @@ import type { ShowStyle } from "../quantity/index.js";
 import type { MissingMeasurement } from "../refusal.js";
 import type { Citation } from "../source.js";
 
-/** What a finding comes to. `unknown` names the measurement to make. */
-export type Verdict = "holds" | "close" | "fails" | "unknown";
+/** What a finding comes to. `unknown` names the measurement to make; `broken` is a mistake of this program. */
+export type Verdict = "holds" | "close" | "fails" | "unknown" | "broken";
+
+/**
+ * What happens where the answer is no: somebody is hurt, something breaks, it is harder to handle than guidance
+ * allows, or comfort, looks and marks suffer.
+ */
+export type Tier = "safety" | "strength" | "handling" | "feel";
 
 /** A quantity under a name, ready to show in the reader's units. */
 export interface Amount {
+  /** What it is, in words: "under the most loaded caster". */
   readonly meaning: string;
+  /** Its value with a unit of the reader's. */
   show(style?: ShowStyle): string;
+}
+
+/** Something to do about an answer that is not yes. */
+export interface Remedy {
+  /** What to do, as a sentence. */
+  readonly words: string;
+  /** What it gave when it was tried; absent for advice that nobody has tried on this case. */
+  readonly gives?: readonly Amount[];
 }
 
 /** One question about the case, answered with its working. */
 export interface Finding {
   /** Dotted path, unique in a review: "stiffness.upper.front". */
   readonly id: string;
-  /** The trade that asks: stiffness, joints, buying, travel, fit-out, money. */
+  /** The trade that asks: stiffness, joints, travel, fit-out, money. */
   readonly topic: string;
   /** The part it is about: "upper.front", "handles". */
   readonly subject: string;
-  /** As a builder would ask it. */
+  /** The question as a builder would ask it. */
   readonly question: string;
+  /** What is at stake. */
+  readonly tier: Tier;
+  /** What the answer comes to. */
   readonly verdict: Verdict;
-  /** One sentence computed from the values. */
+  /** The answer in sentences computed from the values. */
   readonly answer: string;
+  /** What is asked for, where it is an amount. */
   readonly demand?: Amount;
+  /** What is there or allowed, where it is an amount. */
   readonly capacity?: Amount;
-  /** demand / capacity. */
+  /** Demand over capacity. */
   readonly ratio?: number;
+  /** What the builder's own scatter leaves open about the ratio. */
   readonly interval?: RatioInterval;
   /** The worked lines behind it, in order. */
   readonly because: readonly WorkedLine[];
+  /** What somebody must be told who may be hurt. */
   readonly cautions: readonly string[];
+  /** What the answer takes for granted. */
+  readonly assumes: readonly string[];
+  /** What would help, where the answer is not yes. */
+  readonly remedies: readonly Remedy[];
+  /** The criterion first, then what the working rests on. */
   readonly source: readonly Citation[];
+  /** What an unknown answer waits for. */
   readonly missing?: MissingMeasurement;
+  /** What went wrong inside this program, of a broken answer, for a report. */
+  readonly error?: string;
+}
+
+/** Judges demand over capacity: close when the interval of measured scatter straddles 1. */
+export function verdictOf(ratio: number, interval?: Pick<RatioInterval, "low" | "high">): Verdict {
+  if (interval && interval.low < 1 && interval.high > 1) return "close";
+  return ratio <= 1 ? "holds" : "fails";
+}
+
+/** The worst of several verdicts; unknown and broken are worse than close, since nobody could look. */
+export function worstVerdict(verdicts: readonly Verdict[]): Verdict {
+  const order: readonly Verdict[] = ["fails", "broken", "unknown", "close", "holds"];
+  return order.find((verdict) => verdicts.includes(verdict)) ?? "holds";
 }

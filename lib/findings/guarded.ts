@@ -4,8 +4,10 @@ import type { Finding } from "./finding.js";
 /** What a finding is about, before anything is worked out. */
 export type Question = Pick<Finding, "id" | "topic" | "subject" | "question">;
 
+const old = { tier: "strength", assumes: [], remedies: [] } as const;
+
 /** What working it out adds. */
-export type Reply = Omit<Finding, keyof Question>;
+export type Reply = Omit<Finding, keyof Question | keyof typeof old>;
 
 /**
  * Answers a question, or says why it cannot be: a formula that refuses its inputs makes the finding unknown,
@@ -14,7 +16,7 @@ export type Reply = Omit<Finding, keyof Question>;
  */
 export function guarded(question: Question, work: () => Reply, cautions: readonly string[] = []): Finding {
   try {
-    return { ...question, ...work() };
+    return { ...old, ...question, ...work() };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     const { would } = error instanceof Refusal ? error : new Refusal(error.message);
@@ -29,6 +31,7 @@ export function unknown(
   cautions: readonly string[] = [],
 ): Finding {
   return {
+    ...old,
     ...question,
     verdict: "unknown",
     answer: `Not known yet. Needed: ${missing.measure}.`,

@@ -13,4 +13,3 @@ export * from "./travel/drop-findings.js";
 export * from "./travel/lashing-findings.js";
 export * from "./travel/lift-findings.js";
 export * from "./travel/lift-sweep.js";
-export * from "./verdict.js";

@@ -16,7 +16,7 @@ export interface ThingToMove {
  * How far one thing must go for the common centre to go a wanted way: M s / m.
  *
  * @source statics, first moments
- * @throws RangeError unless both masses are positive and the thing is at most the whole
+ * @throws Refusal unless both masses are positive and the thing is at most the whole
  * @example balanceMove({ total: kg(60), mass: kg(15), wanted: mm(20) }) // 80 mm
  */
 export const balanceMove: Formula<ThingToMove, Length> = formula({

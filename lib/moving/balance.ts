@@ -60,7 +60,7 @@ function totalMass(masses: readonly PlacedMass[]): number {
  * Where a case and all that is in it balance: each place weighted by its mass, about a chosen origin.
  *
  * @source statics, first moments
- * @throws RangeError for a negative mass or no mass at all
+ * @throws Refusal for a negative mass or no mass at all
  * @example centreOfMass({ masses: [{ name: "lid", mass: kg(3), x: mm(0), y: mm(0), z: mm(900) }, { name: "box", mass: kg(9), x: mm(0), y: mm(0), z: mm(300) }], origin: { x: mm(0), y: mm(0), z: mm(0) } }) // mass 12 kg, x 0 mm, y 0 mm, z 450 mm
  */
 export const centreOfMass: Formula<MassesAbout, Balance> = formula<MassesAbout, Balance>({

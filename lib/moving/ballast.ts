@@ -23,7 +23,7 @@ export interface BallastNeed {
  * Ballast that makes a case bear a lean: m (h tan(a) - b) / (b2 - h2 tan(a)); zero where it bears it already.
  *
  * @source moments about the tipping edge
- * @throws RangeError unless masses and heights fit, or where the ballast would itself fall over
+ * @throws Refusal unless masses and heights fit, or where the ballast would itself fall over
  * @example ballastNeeded(ballastNeeded.read({ mass: "50 kg", halfBase: "0.1 m", height: "1 m",
  *   angle: "45 deg", ballastFromEdge: "0.5 m", ballastHeight: "0 m" })) // 90 kg
  */
@@ -66,7 +66,7 @@ export interface OutriggerNeed {
  * How far an outrigger must reach past the tipping edge: h tan(a) - b; zero where the base is wide enough.
  *
  * @source moments about the tipping edge
- * @throws RangeError unless lengths are positive and the lean from 0 to below 90 degrees
+ * @throws Refusal unless lengths are positive and the lean from 0 to below 90 degrees
  * @example outriggerReach(outriggerReach.read({ halfBase: "0.2 m", height: "1 m", angle: "45 deg" })) // 800 mm
  */
 export const outriggerReach: Formula<OutriggerNeed, Length> = formula({

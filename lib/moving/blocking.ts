@@ -17,7 +17,7 @@ export interface BlockedLoad {
  * Force on what a case leans against: (c - mu) m g. Zero where friction alone holds it.
  *
  * @source EN 12195-1:2010, blocking
- * @throws RangeError unless the mass is positive and friction from 0 to 1
+ * @throws Refusal unless the mass is positive and friction from 0 to 1
  * @example blockingForce(blockingForce.read({ mass: "500 kg", friction: 0.3, way: "forward" })) // 2.452 kN
  */
 export const blockingForce: Formula<BlockedLoad, Force> = formula({
@@ -47,7 +47,7 @@ export interface StrapSet {
  * How many straps a tension takes, whole ones.
  *
  * @source EN 12195-1:2010, number of lashings
- * @throws RangeError for a negative tension, or a strap without one
+ * @throws Refusal for a negative tension, or a strap without one
  * @example strapCount({ tension: newton(5290), each: newton(4000) }) // 2
  */
 export const strapCount: Formula<StrapSet, number> = formula({

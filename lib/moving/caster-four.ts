@@ -30,7 +30,7 @@ export function restsOnFour(standing: CaseOnCasters): boolean {
  * Statics alone does not settle four supports; equal springs are the usual assumption.
  *
  * @source statics; stiff body on equal springs
- * @throws RangeError unless mass and base are positive, or where a caster would lift off
+ * @throws Refusal unless mass and base are positive, or where a caster would lift off
  * @example loadsOnFour({ mass: kg(60), across: mm(500), deep: mm(400), fromLeft: mm(250), fromFront: mm(200) }) // frontLeft 147.1 N, frontRight 147.1 N, backLeft 147.1 N, backRight 147.1 N
  */
 export const loadsOnFour: Formula<CaseOnCasters, CasterLoads> = formula<CaseOnCasters, CasterLoads>({

@@ -15,7 +15,7 @@ export interface CasterDuty {
  * times a service factor.
  *
  * @source common practice in the trade
- * @throws RangeError unless the mass is positive and the factor from 1 to 3
+ * @throws Refusal unless the mass is positive and the factor from 1 to 3
  * @example casterRating({ mass: kg(90), serviceFactor: ratio(1.5) }) // 45 kg
  */
 export const casterRating: Formula<CasterDuty, Mass> = formula({

@@ -46,7 +46,7 @@ export function restsOnThree(standing: CaseOnThreeCasters): boolean {
  * With the weight in the middle the two beside the lifted one carry half each.
  *
  * @source statics, three supports
- * @throws RangeError unless mass and base are positive, or where the case would rock onto the lifted caster
+ * @throws Refusal unless mass and base are positive, or where the case would rock onto the lifted caster
  * @example loadsOnThree({ mass: kg(60), across: mm(500), deep: mm(400), fromLeft: mm(200), fromFront: mm(150), lifted: "back right" }) // frontLeft 132.4 N, frontRight 235.4 N, backLeft 220.6 N, backRight 0 N
  */
 export const loadsOnThree: Formula<CaseOnThreeCasters, CasterLoads> = formula<

@@ -18,7 +18,7 @@ export interface CradledThing {
  * Height of a cradle's wall over which a thing does not tip: h - b / (2 c); zero where it stands by itself.
  *
  * @source moments about the rim; EN 12195-1 for the push, as of a load that may tip
- * @throws RangeError unless height and base are positive
+ * @throws Refusal unless height and base are positive
  * @example cradleRim({ height: mm(200), base: mm(200), way: "forward" }) // 75 mm
  */
 export const cradleRim: Formula<CradledThing, Length> = formula({
@@ -53,7 +53,7 @@ export interface PressedLining {
  * Pressure of a thing on the foam of a cradle's wall: c m g / (w r).
  *
  * @source statics; EN 12195-1 for the push
- * @throws RangeError unless mass, width and rim are positive
+ * @throws Refusal unless mass, width and rim are positive
  * @example cradlePressure(cradlePressure.read({ mass: "20 lb", width: "10 in", rim: "4 in", way: "sideways" })) // 1.724 kPa
  */
 export const cradlePressure: Formula<PressedLining, Pressure> = formula({

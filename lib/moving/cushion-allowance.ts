@@ -17,7 +17,7 @@ export interface WorkingThickness {
  * Thickness to buy, so that enough is left after creep and crushing: T / ((1 - creep)(1 - crush)).
  *
  * @source MIL-HDBK-304, creep allowance; both shares by common practice
- * @throws RangeError unless the thickness is positive and the shares from 0 to below 1
+ * @throws Refusal unless the thickness is positive and the shares from 0 to below 1
  * @example creepAllowance({ needed: mm(45), creep: ratio(0.1), crush: ratio(0) }) // 50 mm
  */
 export const creepAllowance: Formula<WorkingThickness, Length> = formula({
@@ -39,7 +39,7 @@ export const creepAllowance: Formula<WorkingThickness, Length> = formula({
  * Least area of a foam pad that does not fold sideways: (1.33 T)2.
  *
  * @source MIL-HDBK-304, buckling of cushion pads
- * @throws RangeError unless the thickness is positive
+ * @throws Refusal unless the thickness is positive
  * @example leastPad(leastPad.read({ thickness: "2 in" })) // 45.65 cm2
  */
 export const leastPad: Formula<{ readonly thickness: Length }, Area> = formula({

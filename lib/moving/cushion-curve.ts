@@ -22,7 +22,7 @@ export interface CurveReading {
  * Deceleration that a cushion curve gives at a pressure, straight between its points.
  *
  * @source linear interpolation
- * @throws RangeError for fewer than two points, pressures that do not rise, or a pressure off the curve
+ * @throws Refusal for fewer than two points, pressures that do not rise, or a pressure off the curve
  * @example readCushionCurve(readCushionCurve.read({ points: [{ stress: "1 kPa", deceleration: 80 },
  *   { stress: "3 kPa", deceleration: 50 }, { stress: "6 kPa", deceleration: 65 }], stress: "2 kPa" })) // 65
  */

@@ -25,7 +25,7 @@ export type Landing = {
  * Landing on a cushion that pushes back evenly: squeeze s (1 + sqrt(1 + 2 h / s)) with s = m g / k.
  *
  * @source energy of a weight falling on a spring
- * @throws RangeError unless mass and stiffness are positive and the drop not negative
+ * @throws Refusal unless mass and stiffness are positive and the drop not negative
  * @example springLanding({ mass: kg(20), stiffness: SpringRate.si(2e5), drop: mm(300) }) // squeeze 25.26 mm, deceleration 25.76
  */
 export const springLanding: Formula<SpringLanding, Landing> = formula<SpringLanding, Landing>({
@@ -67,7 +67,7 @@ export interface KnownLanding {
  * Stiffness of the even spring that stops a thing just as hard: k = m g G (G - 2) / (2 h).
  *
  * @source energy of a weight falling on a spring, solved for the spring
- * @throws RangeError unless mass and drop are positive and the deceleration above 2 gravities
+ * @throws Refusal unless mass and drop are positive and the deceleration above 2 gravities
  * @example cushionRate({ mass: kg(20), deceleration: ratio(25.755), drop: mm(300) }) // 200 N/mm
  */
 export const cushionRate: Formula<KnownLanding, SpringRate> = formula({

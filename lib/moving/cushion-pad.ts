@@ -17,7 +17,7 @@ export interface CushionNeed {
  * Thickness of foam by its cushion factor: C h / G.
  *
  * @source R. E. Jones, W. L. James, FPL report 2031
- * @throws RangeError unless drop and fragility are positive and the factor at least 1
+ * @throws Refusal unless drop and fragility are positive and the factor at least 1
  * @example cushionThickness({ drop: mm(610), fragility: ratio(50), cushionFactor: ratio(3) }) // 36.6 mm
  */
 export const cushionThickness: Formula<CushionNeed, Length> = formula({
@@ -50,7 +50,7 @@ export interface BestOfCurve {
  * Cushion factor of a foam from the lowest point of its curve: G T / h. The smaller, the better the foam.
  *
  * @source R. E. Jones, W. L. James, FPL report 2031
- * @throws RangeError unless all three are positive
+ * @throws Refusal unless all three are positive
  * @example cushionFactor({ deceleration: ratio(50), thickness: mm(36.6), drop: mm(610) }) // 3
  */
 export const cushionFactor: Formula<BestOfCurve, Ratio> = formula({
@@ -80,7 +80,7 @@ export interface CushionLoad {
  * Pressure at rest on foam: m g / A.
  *
  * @source static stress of cushion curves, FPL report 2031
- * @throws RangeError unless mass and area are positive
+ * @throws Refusal unless mass and area are positive
  * @example staticStress(staticStress.read({ mass: "10 kg", area: "100 cm2" })) // 9.807 kPa
  */
 export const staticStress: Formula<CushionLoad, Pressure> = formula({

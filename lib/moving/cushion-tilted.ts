@@ -20,7 +20,7 @@ export interface CushionedFaces {
  * square of its share of the direction. With three like faces an edge or a corner lands no harder than a flat.
  *
  * @source springs at right angles, energy
- * @throws RangeError for a stiffness that is not positive, or no direction
+ * @throws Refusal for a stiffness that is not positive, or no direction
  * @example tiltedCushion(tiltedCushion.read({ sides: "10 N/mm", ends: "10 N/mm", flats: "10 N/mm", towards: { sides: 1, ends: 1, flats: 1 } })) // 10 N/mm
  */
 export const tiltedCushion: Formula<CushionedFaces, SpringRate> = formula({

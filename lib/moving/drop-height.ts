@@ -45,7 +45,7 @@ export interface HandledCase {
  * From how high a case is likely to be dropped by hand.
  *
  * @source ASTM D4169 schedule A, manual handling, assurance levels I rough, II usual, III careful; ISTA 1A for a parcel
- * @throws RangeError unless the mass is positive and at most 200 lb, as a parcel 150 lb; heavier cases go by machine
+ * @throws Refusal unless the mass is positive and at most 200 lb, as a parcel 150 lb; heavier cases go by machine
  * @example dropHeight({ mass: pound(30), handling: "usual" }) // 330.2 mm
  */
 export const dropHeight: Formula<HandledCase, Length> = formula({

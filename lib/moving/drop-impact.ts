@@ -6,7 +6,7 @@ import { cite } from "../source.js";
  * Speed at the end of a fall: sqrt(2 g h).
  *
  * @source dynamics, free fall
- * @throws RangeError for a negative height
+ * @throws Refusal for a negative height
  * @example impactSpeed({ height: mm(610) }) // 3.459 m/s
  */
 export const impactSpeed: Formula<{ readonly height: Length }, Speed> = formula({
@@ -24,7 +24,7 @@ export const impactSpeed: Formula<{ readonly height: Length }, Speed> = formula(
  * Energy that a fall must lose: m g h.
  *
  * @source dynamics, potential energy
- * @throws RangeError for a negative mass or height
+ * @throws Refusal for a negative mass or height
  * @example dropEnergy(dropEnergy.read({ mass: "50 lb", height: "2 ft" })) // 135.6 J
  */
 export const dropEnergy: Formula<{ readonly mass: Mass; readonly height: Length }, Energy> = formula({

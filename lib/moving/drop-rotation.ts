@@ -15,7 +15,7 @@ export interface HandledByMachine {
  * How high one edge of a heavy case is likely to be let fall, the other on the floor.
  *
  * @source ASTM D4169 schedule A, mechanical handling, rotational drop
- * @throws RangeError unless the mass is positive
+ * @throws Refusal unless the mass is positive
  * @example rotationalDrop(rotationalDrop.read({ mass: "400 lb", handling: "rough" })) // 304.8 mm
  */
 export const rotationalDrop: Formula<HandledByMachine, Length> = formula({

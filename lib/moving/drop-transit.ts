@@ -17,7 +17,7 @@ export interface TransitCase {
  * The transit drop a military case must stand, 26 times.
  *
  * @source MIL-STD-810, method 516, procedure IV
- * @throws RangeError unless mass and size are positive and the mass at most 200 lb
+ * @throws Refusal unless mass and size are positive and the mass at most 200 lb
  * @example transitDrop(transitDrop.read({ mass: "40 kg", longest: "0.8 m" })) // 1219 mm
  */
 export const transitDrop: Formula<TransitCase, Length> = formula({

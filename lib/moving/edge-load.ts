@@ -17,7 +17,7 @@ export interface EdgeLoad {
  * The mass on an open drawer or door that tips a case: m b / a.
  *
  * @source moments about the tipping edge
- * @throws RangeError unless all three are positive
+ * @throws Refusal unless all three are positive
  * @example edgeLoadLimit({ mass: kg(80), halfBase: mm(250), overhang: mm(400) }) // 50 kg
  */
 export const edgeLoadLimit: Formula<EdgeLoad, Mass> = formula({

@@ -14,7 +14,7 @@ export interface CasterOnFloor {
  * Pressure of a caster on the floor: F / A.
  *
  * @source statics
- * @throws RangeError for a negative load or no contact
+ * @throws Refusal for a negative load or no contact
  * @example floorPressure(floorPressure.read({ load: "300 N", contact: "100 mm2" })) // 3 MPa
  */
 export const floorPressure: Formula<CasterOnFloor, Pressure> = formula({

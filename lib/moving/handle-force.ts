@@ -15,7 +15,7 @@ export interface Snatch {
  * let go all at once, without slack, counts twice.
  *
  * @source strength of materials, weight falling on a spring
- * @throws RangeError for a negative slack, or a give that is not positive
+ * @throws Refusal for a negative slack, or a give that is not positive
  * @example snatchFactor({ slack: mm(10), give: mm(5) }) // 3.236
  */
 export const snatchFactor: Formula<Snatch, Ratio> = formula({
@@ -47,7 +47,7 @@ export interface HandleLoad {
  * whole case alone, since one hand may let go.
  *
  * @source statics; common practice for one handle alone
- * @throws RangeError unless mass and handles are positive and the factor is at least 1
+ * @throws Refusal unless mass and handles are positive and the factor is at least 1
  * @example handleForce({ mass: kg(30), handles: 1, dynamicFactor: ratio(2) }) // 588.4 N
  */
 export const handleForce: Formula<HandleLoad, Force> = formula({

@@ -56,7 +56,7 @@ const inertias: FormulaSymbols<Inertias> = {
  * Moments of inertia of an even box about axes through its middle: m (a2 + b2) / 12.
  *
  * @source dynamics, rectangular block
- * @throws RangeError for a negative mass or size
+ * @throws Refusal for a negative mass or size
  * @example boxInertia({ mass: kg(12), width: mm(1000), depth: mm(0), height: mm(0) }) // x 0 kg·m2, y 1 kg·m2, z 1 kg·m2
  */
 export const boxInertia: Formula<EvenBox, Inertias> = formula<EvenBox, Inertias>({
@@ -112,7 +112,7 @@ export interface BodyOfBoxes {
  * parallel axes: each box's own and its mass times its distance squared.
  *
  * @source dynamics, parallel axes
- * @throws RangeError for a negative mass or no mass at all
+ * @throws Refusal for a negative mass or no mass at all
  * @example bodyInertia(bodyInertia.read({ boxes: [{ name: "a", mass: "3 kg", x: "0 m", y: "0 m", z: "0 m",
  *   width: "0 m", depth: "0 m", height: "0 m" }, { name: "b", mass: "1 kg", x: "0 m", y: "0 m", z: "2 m",
  *   width: "0 m", depth: "0 m", height: "0 m" }] })) // x 3 kg·m2, y 3 kg·m2, z 0 kg·m2

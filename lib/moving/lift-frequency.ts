@@ -54,7 +54,7 @@ export interface LiftFrequency {
  * past the last row of a column it is 0, and so it is between that row and the next, to be careful.
  *
  * @source NIOSH 94-110, 1.3.5 and table 5
- * @throws RangeError for more than 15 lifts a minute, or hands below the floor or above 175 cm
+ * @throws Refusal for more than 15 lifts a minute, or hands below the floor or above 175 cm
  * @example frequencyMultiplier({ rate: LiftRate.of(3, "lifts/min"), duration: "up to 1 h", startHeight: mm(500) }) // 0.88
  */
 export const frequencyMultiplier: Formula<LiftFrequency, Ratio> = formula({

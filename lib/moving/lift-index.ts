@@ -15,7 +15,7 @@ export interface LoadAndLimit {
  * people are at more risk of a hurt back, above 3 nearly all are.
  *
  * @source NIOSH 94-110 (2021), 1.1.2 and 1.4
- * @throws RangeError where the limit is nothing, for a negative load
+ * @throws Refusal where the limit is nothing, for a negative load
  * @example liftIndex({ load: kg(20), limit: kg(16) }) // 1.25
  */
 export const liftIndex: Formula<LoadAndLimit, Ratio> = formula({

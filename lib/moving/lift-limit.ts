@@ -68,7 +68,7 @@ const leastReach = 0.25;
  * Computed in the metric form; the inch form of the manual differs by up to 2 % a factor.
  *
  * @source NIOSH 94-110 (2021), 1.3
- * @throws RangeError beyond arm's reach (63 cm), above 175 cm, or turned by more than 135 degrees, where
+ * @throws Refusal beyond arm's reach (63 cm), above 175 cm, or turned by more than 135 degrees, where
  * the equation allows nothing
  * @example liftLimit({ reach: mm(400), height: mm(600), startHeight: mm(600), travel: mm(600), twist: degree(30), rate: LiftRate.of(0.2, "lifts/min"), duration: "up to 1 h", grip: "fair" }) // limit 10.55 kg, horizontal 0.625, vertical 0.955, distance 0.895, asymmetry 0.904, frequency 1, coupling 0.95
  */

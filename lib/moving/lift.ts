@@ -51,7 +51,7 @@ export const liftCaution: string =
  * limit.
  *
  * @source NIOSH 94-110 (2021), 2.3: significant control at the destination
- * @throws RangeError where the hands are out of the equation's range, or the lifting so frequent that it
+ * @throws Refusal where the hands are out of the equation's range, or the lifting so frequent that it
  * allows nothing
  * @example judgeLift(kg(18), { start: { reach: mm(350), height: mm(400), twist: degree(0) }, end: { reach: mm(350), height: mm(900), twist: degree(0) }, rate: LiftRate.of(0.2, "lifts/min"), duration: "up to 1 h", grip: "good" }).index.value // 1.345
  */

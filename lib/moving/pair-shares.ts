@@ -37,7 +37,7 @@ function sharesOf({ mass, span, toCentre, rise, incline }: LoadBetweenTwo): {
  * carries more still, the higher the load balances over the handles.
  *
  * @source statics, moments about one handle
- * @throws RangeError where one of the two would have to hold the load down
+ * @throws Refusal where one of the two would have to hold the load down
  * @example pairShares({ mass: kg(40), span: mm(1000), toCentre: mm(300), rise: mm(0), incline: degree(0) }) // first 28 kg, second 12 kg
  */
 export const pairShares: Formula<LoadBetweenTwo, PairShares> = formula<LoadBetweenTwo, PairShares>({

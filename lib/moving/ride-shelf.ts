@@ -17,7 +17,7 @@ export interface RidingShelf {
  * Force on each fastener of a shelf that the road pushes while it carries its weight: m g sqrt(c2 + 1) / n.
  *
  * @source EN 12195-1:2010, table 2: c along the floor and 1.0 downwards at once
- * @throws RangeError unless the mass is positive and there is a fastener
+ * @throws Refusal unless the mass is positive and there is a fastener
  * @example shelfRide({ mass: kg(10), count: 4, way: "forward" }) // 31.4 N
  */
 export const shelfRide: Formula<RidingShelf, Force> = formula({

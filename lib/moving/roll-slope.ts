@@ -15,7 +15,7 @@ export interface RampSize {
  * Slope of a ramp: arcsin(rise / length).
  *
  * @source geometry
- * @throws RangeError unless the ramp is longer than its rise
+ * @throws Refusal unless the ramp is longer than its rise
  * @example rampSlope({ rise: mm(500), length: mm(3000) }) // 9.594°
  */
 export const rampSlope: Formula<RampSize, Angle> = formula({
@@ -45,7 +45,7 @@ export interface BrakedCase {
  * Slope that braked casters hold: arctan(share x friction).
  *
  * @source statics, dry friction on a slope
- * @throws RangeError unless share is from 0 to 1 and friction not negative
+ * @throws Refusal unless share is from 0 to 1 and friction not negative
  * @example brakedSlope({ share: ratio(0.5), friction: ratio(0.5) }) // 14.04°
  */
 export const brakedSlope: Formula<BrakedCase, Angle> = formula({

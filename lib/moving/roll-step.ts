@@ -17,7 +17,7 @@ export interface WheelAtStep {
  * Level push at the axle that lifts a wheel over a step: F sqrt(2 r s - s2) / (r - s).
  *
  * @source moments about the edge of the step
- * @throws RangeError unless the load is positive and the step lower than the axle
+ * @throws Refusal unless the load is positive and the step lower than the axle
  * @example stepPush({ load: newton(7.84), diameter: mm(120), step: mm(30) }) // 13.58 N
  */
 export const stepPush: Formula<WheelAtStep, Force> = formula({
@@ -45,7 +45,7 @@ export const stepPush: Formula<WheelAtStep, Force> = formula({
  * How deep a wheel sinks into a gap: r - sqrt(r2 - (g/2)2); it must climb as much at the far side.
  *
  * @source geometry of a chord
- * @throws RangeError unless the gap is narrower than the wheel
+ * @throws Refusal unless the gap is narrower than the wheel
  * @example gapDepth(gapDepth.read({ diameter: "4 in", gap: "0 in" })) // 0 mm
  */
 export const gapDepth: Formula<{ readonly diameter: Length; readonly gap: Length }, Length> = formula({

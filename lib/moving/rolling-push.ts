@@ -62,7 +62,7 @@ export interface RollingCase {
  * The push that keeps a case rolling, along the floor: weight x (share x cos(slope) + sin(slope)).
  *
  * @source HSE L23 for the share on the level; statics for the ramp
- * @throws RangeError unless the mass is positive, the share from 0 to 1 and the slope from 0 to 45 degrees
+ * @throws Refusal unless the mass is positive, the share from 0 to 1 and the slope from 0 to 45 degrees
  * @example rollingPush({ mass: kg(200), resistance: ratio(0.02), slope: degree(0) }) // 39.23 N
  */
 export const rollingPush: Formula<RollingCase, Force> = formula({
@@ -92,7 +92,7 @@ export const rollingPush: Formula<RollingCase, Force> = formula({
  * not run by itself.
  *
  * @source statics
- * @throws RangeError unless the mass is positive, the share from 0 to 1 and the slope from 0 to 45 degrees
+ * @throws Refusal unless the mass is positive, the share from 0 to 1 and the slope from 0 to 45 degrees
  * @example rampHold({ mass: kg(100), resistance: ratio(0.02), slope: degree(10) }) // 151 N
  */
 export const rampHold: Formula<RollingCase, Force> = formula({

@@ -25,7 +25,7 @@ export interface WheelOnFloor {
  * Push that a wheel needs to roll, as a share of its load: 2 f / D, f the lever arm of rolling friction.
  *
  * @source rolling friction; lever arms as drive makers print them
- * @throws RangeError unless the diameter is positive
+ * @throws Refusal unless the diameter is positive
  * @example wheelResistance({ tread: "plastic", diameter: mm(100) }) // 0.1
  */
 export const wheelResistance: Formula<WheelOnFloor, Ratio> = formula({

@@ -22,7 +22,7 @@ export const teamCaution: string = `The lifting equation is made for one person;
  * Shares a load among people and judges the largest share.
  *
  * @param lift how each of them lifts
- * @throws RangeError as `teamShares` and `judgeLift` do
+ * @throws Refusal as `teamShares` and `judgeLift` do
  * @example
  * const hands = { reach: mm(350), height: mm(400), twist: degree(0) };
  * const often = { rate: LiftRate.of(0.2, "lifts/min"), duration: "up to 1 h", grip: "good" } as const;

@@ -18,7 +18,7 @@ export interface TeamOfLifters {
  * has no figure; one half is taken.
  *
  * @source HSE L23, team handling
- * @throws RangeError for nobody, or more than four people: larger teams are unlikely to work
+ * @throws Refusal for nobody, or more than four people: larger teams are unlikely to work
  * @example teamLimit({ each: kg(20), people: 2 }) // 26.67 kg
  */
 export const teamLimit: Formula<TeamOfLifters, Mass> = formula({

@@ -70,7 +70,7 @@ function leanOf(places: readonly Flat[], off: Flat): Flat {
  * not settle it, and arms alike, as equal springs, are taken.
  *
  * @source statics, moments; stiff body on equal springs
- * @throws RangeError for nobody, a negative mass, or where somebody would have to hold the load down
+ * @throws Refusal for nobody, a negative mass, or where somebody would have to hold the load down
  * @example teamShares({ mass: kg(60), people: [{ name: "left", x: mm(0), y: mm(0) }, { name: "right", x: mm(1000), y: mm(0) }], x: mm(400), y: mm(0) }) // greatest 36 kg, least 24 kg, shares 36 kg; 24 kg
  */
 export const teamShares: Formula<TeamLoad, TeamShares> = formula<TeamLoad, TeamShares>({

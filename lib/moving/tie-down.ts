@@ -33,7 +33,7 @@ const strapSymbols: FormulaSymbols<Pick<TieDown, "strapAngle" | "way">> = {
  * Zero where friction alone holds it, though a strap still keeps it from wandering.
  *
  * @source EN 12195-1:2010, eq. 10, with c_z = 1
- * @throws RangeError unless mass and friction are positive and the angle is above 0 and at most 90 degrees
+ * @throws Refusal unless mass and friction are positive and the angle is above 0 and at most 90 degrees
  * @example tieDownTension({ mass: kg(500), friction: ratio(0.3), strapAngle: degree(75), way: "forward" }) // 5.288 kN
  */
 export const tieDownTension: Formula<TieDown, Force> = formula({
@@ -80,7 +80,7 @@ export interface TieDownTilt {
  * about the tipping edge, both sides of the strap pulling alike; zero where it stands by itself.
  *
  * @source EN 12195-1:2010, tie-down lashing against tilting; moments
- * @throws RangeError unless mass, lengths and angle are positive
+ * @throws Refusal unless mass, lengths and angle are positive
  * @example tieDownTilt(tieDownTilt.read({ mass: "100 kg", height: "1 m", toEdge: "0.3 m", width: "0.6 m", strapAngle: "90 deg", way: "sideways" })) // 539.4 N
  */
 export const tieDownTilt: Formula<TieDownTilt, Force> = formula({

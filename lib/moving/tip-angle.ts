@@ -25,7 +25,7 @@ export const steadyTilt: TiltCriterion = { angle: degree(10), source: cite("iec-
  * How far a case leans before it tips over an edge: arctan(half base / height of the centre of gravity).
  *
  * @source plain statics: the centre of gravity stands over the edge
- * @throws RangeError unless half base and height are positive
+ * @throws Refusal unless half base and height are positive
  * @example tipAngle({ halfBase: mm(300), height: mm(700) }) // 23.2°
  */
 export const tipAngle: Formula<Stance, Angle> = formula({
@@ -55,7 +55,7 @@ export interface LeanToBear {
  * The half base a case needs to bear a lean: height x tan(angle).
  *
  * @source plain statics; IEC 62368-1, 8.6 for the ten degrees
- * @throws RangeError for a height that is not positive, an angle that is not from 0 to below 90 degrees
+ * @throws Refusal for a height that is not positive, an angle that is not from 0 to below 90 degrees
  * @example halfBaseNeeded({ height: mm(700), angle: degree(10) }) // 123.4 mm
  */
 export const halfBaseNeeded: Formula<LeanToBear, Length> = formula({

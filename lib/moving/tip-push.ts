@@ -27,7 +27,7 @@ export type PushLimits = {
  * The level push that begins to tip a case, m g b / p, and the one that begins to slide it, mu m g.
  *
  * @source statics, moments about the tipping edge and dry friction
- * @throws RangeError unless mass, half base and height are positive and friction is not negative
+ * @throws Refusal unless mass, half base and height are positive and friction is not negative
  * @example pushLimits({ mass: kg(80), halfBase: mm(300), pushHeight: mm(1000), friction: ratio(0.4) }) // tips 235.4 N, slides 313.8 N
  */
 export const pushLimits: Formula<PushAtHeight, PushLimits> = formula<PushAtHeight, PushLimits>({
@@ -57,7 +57,7 @@ export const pushLimits: Formula<PushAtHeight, PushLimits> = formula<PushAtHeigh
  * The braking at which an unsecured case tips over its front edge: g b / h.
  *
  * @source statics with the force of inertia at the centre of gravity
- * @throws RangeError unless half base and height are positive
+ * @throws Refusal unless half base and height are positive
  * @example tippingBraking({ halfBase: mm(300), height: mm(700) }) // 4.203 m/s2
  */
 export const tippingBraking: Formula<Stance, Acceleration> = formula({
@@ -79,7 +79,7 @@ export const tippingBraking: Formula<Stance, Acceleration> = formula({
  * It acts at up to 1.5 m above the floor and must not tip it.
  *
  * @source IEC 62368-1 ed. 3, 8.6
- * @throws RangeError unless the mass is positive
+ * @throws Refusal unless the mass is positive
  * @example steadinessPush({ mass: kg(100) }) // 127.5 N
  */
 export const steadinessPush: Formula<{ readonly mass: Mass }, Force> = formula({

@@ -1,5 +1,6 @@
 import type { WorkedLine } from "../formula.js";
 import { type Angle, Length } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import { tipAngle } from "./tip-angle.js";
 
 /** The base a case stands on and where it balances, from the base's front left corner at floor level. */
@@ -30,7 +31,7 @@ export interface TipOver {
 /**
  * The tip angle each way, the least first.
  *
- * @throws RangeError where the centre of gravity does not stand over the base
+ * @throws Refusal where the centre of gravity does not stand over the base
  * @example tipWays({ baseWidth: mm(600), baseDepth: mm(500), fromLeft: mm(300), fromFront: mm(200), height: mm(700) })[0]?.way // front
  */
 export function tipWays({ baseWidth, baseDepth, fromLeft, fromFront, height }: StandingCase): TipOver[] {
@@ -42,7 +43,7 @@ export function tipWays({ baseWidth, baseDepth, fromLeft, fromFront, height }: S
   ];
   const outside = halves.find(([, half]) => !(half > 0));
   if (outside)
-    throw new RangeError(
+    throw new Refusal(
       `tip angle: the centre of gravity does not stand over the base, it falls to the ${outside[0]}`,
     );
   return halves

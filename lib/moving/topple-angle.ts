@@ -1,4 +1,5 @@
 import { Angle, type Length } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import type { StandingCase } from "./tip-ways.js";
 
 /** Lean in one direction. */
@@ -13,12 +14,12 @@ export interface ToppleDirection {
  * The tip angle in every direction: how far the centre of gravity is from the edge of the base that way.
  *
  * @param steps directions, evenly round
- * @throws RangeError where the centre of gravity does not stand over the base
+ * @throws Refusal where the centre of gravity does not stand over the base
  */
 export function toppleDirections(standing: StandingCase, steps: number): readonly ToppleDirection[] {
   const { baseWidth, baseDepth, fromLeft, fromFront, height } = standing;
   if (!(fromLeft > 0 && fromFront > 0 && fromLeft < baseWidth && fromFront < baseDepth))
-    throw new RangeError("tip directions: the centre of gravity does not stand over the base");
+    throw new Refusal("tip directions: the centre of gravity does not stand over the base");
   return Array.from({ length: steps }, (_, i) => {
     const heading = Angle.si((2 * Math.PI * i) / steps);
     const across = roomTo(Math.cos(heading), fromLeft, baseWidth);

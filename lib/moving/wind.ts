@@ -37,7 +37,7 @@ export type WindPush = {
  * Wind on a flat side: half density times speed squared, times drag factor and area.
  *
  * @source fluid mechanics, drag
- * @throws RangeError for a negative speed, or an area, factor or density that is not positive
+ * @throws Refusal for a negative speed, or an area, factor or density that is not positive
  * @example windForce(windForce.read({ speed: "10 m/s", area: "1 m2", dragFactor: 1.2, airDensity: "1.2 kg/m3" })) // pressure 60 Pa, force 72 N
  */
 export const windForce: Formula<WindOnSide, WindPush> = formula<WindOnSide, WindPush>({
@@ -82,7 +82,7 @@ export interface WindTip {
  * The gust that tips a case: sqrt(2 m g b / (rho c A h)).
  *
  * @source moments about the tipping edge; drag
- * @throws RangeError unless every input is positive
+ * @throws Refusal unless every input is positive
  * @example tippingWind(tippingWind.read({ mass: "72 kg", halfBase: "0.25 m", area: "1 m2", middle: "0.5 m",
  *   dragFactor: 1.2, airDensity: "1.2 kg/m3" })) // 22.14 m/s
  */
@@ -113,7 +113,7 @@ const equilibrium = { holds: 0.9, topples: 1.5 };
  * v sqrt(0.9 / 1.5).
  *
  * @source EN 1990, table A1.2(A): weight that holds x 0.9, wind x 1.5
- * @throws RangeError unless the gust is positive
+ * @throws Refusal unless the gust is positive
  * @example allowedGust({ tips: Speed.of(20, "m/s") }) // 15.49 m/s
  */
 export const allowedGust: Formula<{ readonly tips: Speed }, Speed> = formula({

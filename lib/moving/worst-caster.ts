@@ -1,5 +1,6 @@
 import type { WorkedLine } from "../formula.js";
 import { Force } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import type { CaseOnCasters, CasterLoads } from "./case-on-casters.js";
 import { loadsOnFour, restsOnFour } from "./caster-four.js";
 import { corners, loadsOnThree, restsOnThree } from "./caster-three.js";
@@ -18,13 +19,13 @@ export interface CasterStand {
  * Every way a case can stand on its casters, the heaviest load on one caster first. A caster that the
  * case would rock onto cannot be the one that hangs.
  *
- * @throws RangeError where the centre of gravity does not stand between the casters
+ * @throws Refusal where the centre of gravity does not stand between the casters
  * @example casterStands({ mass: kg(60), across: mm(500), deep: mm(400), fromLeft: mm(250), fromFront: mm(200) })[0]?.greatest // 294.2
  */
 export function casterStands(standing: CaseOnCasters): CasterStand[] {
   const lifted = corners.filter((corner) => restsOnThree({ ...standing, lifted: corner }));
   if (lifted.length === 0)
-    throw new RangeError("casters: the centre of gravity does not stand between the casters, the case tips");
+    throw new Refusal("casters: the centre of gravity does not stand between the casters, the case tips");
   const three = lifted.map((corner) =>
     stand("three casters", loadsOnThree.worked({ ...standing, lifted: corner })),
   );

@@ -16,6 +16,7 @@ export const verdictColours = {
   close: { ink: "#7a4f00", ground: "#fbf2de" },
   fails: { ink: "#a3211b", ground: "#fbeceb" },
   unknown: { ink: "#4a5360", ground: "#eef0f2" },
+  broken: { ink: "#6b2f75", ground: "#f6eef7" },
 } as const;
 
 /** Series of a chart, told apart by readers with any colour sight, in this order. */

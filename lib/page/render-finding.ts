@@ -29,10 +29,12 @@ function renderMissing({ measure, how }: { readonly measure: string; readonly ho
   return html`<div class="cw-missing"><p><b>To measure:</b> ${measure}</p><p><b>How:</b> ${how}</p></div>`;
 }
 
-function howWeKnow({ because, source, interval, subject }: FindingView): Html {
-  if (because.length + source.length === 0) return html``;
+function howWeKnow({ because, source, interval, subject, assumes, error }: FindingView): Html {
+  if (because.length + source.length + assumes.length === 0 && error === undefined) return html``;
   const shares = (interval?.shares ?? []).map(({ input, share }) => `${input} ${percent(share)}`);
-  return html`<details class="cw-how"><summary>How we know<span class="cw-hidden"> about ${subject}</span></summary>${because.map(renderWorked)}${
+  return html`<details class="cw-how"><summary>How we know<span class="cw-hidden"> about ${subject}</span></summary>${
+    error !== undefined && html`<p class="cw-small"><b>What went wrong:</b> ${error}</p>`
+  }${because.map(renderWorked)}${
     shares.length > 0 && html`<p class="cw-small"><b>The scatter comes from:</b> ${shares.join(", ")}</p>`
-  }${source.length > 0 && html`<p class="cw-small"><b>Sources:</b> ${source.join("; ")}</p>`}</details>`;
+  }${assumes.map((one) => html`<p class="cw-small"><b>Assumed:</b> ${one}</p>`)}${source.length > 0 && html`<p class="cw-small"><b>Sources:</b> ${source.join("; ")}</p>`}</details>`;
 }

@@ -73,13 +73,17 @@ function symbolView(worked: WorkedValue, style: ShowStyle | undefined): SymbolVi
 
 /** A finding in the reader's units. */
 export function findingView(finding: Finding, style?: ShowStyle): FindingView {
-  const { demand, capacity, because, source, ...plain } = finding;
+  const { demand, capacity, because, source, remedies, ...plain } = finding;
   return {
     kind: "finding",
     ...plain,
     ...(demand ? { demand: amountView(demand, style) } : {}),
     ...(capacity ? { capacity: amountView(capacity, style) } : {}),
     because: because.map((line) => workedView(line, style)),
+    remedies: remedies.map(({ words, gives = [] }) => ({
+      words,
+      gives: gives.map((one) => amountView(one, style)),
+    })),
     source: source.map(showCitation),
   };
 }

@@ -2,7 +2,7 @@
  * What can be shown, as plain data: no functions, so that it travels as JSON from a notebook's kernel to
  * the book and is drawn there anew.
  */
-import type { Verdict } from "../findings/index.js";
+import type { Tier, Verdict } from "../findings/index.js";
 import type { DrawingView } from "./drawing.js";
 
 /** The type under which a notebook hands views to the book. */
@@ -102,25 +102,54 @@ export interface AmountView {
 /** One question about the case, answered with its working. */
 export interface FindingView {
   readonly kind: "finding";
+  /** Dotted path, unique in a review. */
   readonly id: string;
+  /** The trade that asks. */
   readonly topic: string;
+  /** The part it is about. */
   readonly subject: string;
+  /** As a builder would ask it. */
   readonly question: string;
+  /** What is at stake: safety, strength, handling or feel. */
+  readonly tier: Tier;
+  /** What the answer comes to. */
   readonly verdict: Verdict;
+  /** The answer in sentences. */
   readonly answer: string;
+  /** What is asked for. */
   readonly demand?: AmountView;
+  /** What is there or allowed. */
   readonly capacity?: AmountView;
-  /** demand / capacity */
+  /** Demand over capacity. */
   readonly ratio?: number;
+  /** The range that the builder's own scatter gives the ratio. */
   readonly interval?: {
+    /** The lower end of the ratio. */
     readonly low: number;
+    /** The upper end of the ratio. */
     readonly high: number;
+    /** Share of each measured input in the scatter; they sum to 1. */
     readonly shares: readonly { readonly input: string; readonly share: number }[];
   };
+  /** The worked lines behind it. */
   readonly because: readonly WorkedView[];
+  /** What somebody must be told who may be hurt. */
   readonly cautions: readonly string[];
+  /** What the answer takes for granted. */
+  readonly assumes: readonly string[];
+  /** What would help, each with what it gave when it was tried. */
+  readonly remedies: readonly { readonly words: string; readonly gives: readonly AmountView[] }[];
+  /** Where limit and working come from. */
   readonly source: readonly string[];
-  readonly missing?: { readonly measure: string; readonly how: string };
+  /** What an unknown answer waits for. */
+  readonly missing?: {
+    /** What to measure. */
+    readonly measure: string;
+    /** How to measure it, and where to write it. */
+    readonly how: string;
+  };
+  /** What went wrong inside this program, of a broken answer. */
+  readonly error?: string;
 }
 
 /** A value that JSON can carry. */

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { panelRemedies, type Remedy } from "../../lib/findings/index.js";
+import { type PanelRemedy, panelRemedies } from "../../lib/findings/index.js";
 import { openJob } from "../../lib/job/index.js";
 import { bendingDrawing, remedyTable } from "../../lib/notebook/index.js";
 
@@ -7,13 +7,13 @@ const job = openJob("soil-lab");
 const panel = "upper.front";
 
 describe("what would make the most cut panel stiffer", () => {
-  let remedies: readonly Remedy[] = [];
+  let remedies: readonly PanelRemedy[] = [];
   beforeAll(() => {
     remedies = panelRemedies(job, panel);
   }, 60_000);
 
-  const named = (word: string): Remedy => {
-    const found = remedies.find(({ what }) => what.startsWith(word));
+  const named = (word: string): PanelRemedy => {
+    const found = remedies.find(({ words }) => words.startsWith(word));
     if (!found) throw new Error(`no remedy ${word}`);
     return found;
   };

@@ -53,11 +53,14 @@ describe("saying it in full", () => {
     topic: "joints",
     subject: "hook",
     question: "Does the hook hold?",
+    tier: "safety",
     verdict: "holds",
     answer: "It does.",
     ratio: 0.4,
     because: [],
     cautions: ["Look up."],
+    assumes: [],
+    remedies: [],
     source: [cite("statics", "equal shares"), cite("en-1995", "8.7.2")],
   };
 

@@ -130,10 +130,13 @@ describe("what stands first", () => {
     topic: "joints",
     subject,
     question: `Will the ${subject} hold?`,
+    tier: "safety",
     verdict,
     answer: `Answer about the ${subject}.`,
     because: [],
     cautions: [`Caution about the ${subject}.`],
+    assumes: [],
+    remedies: [],
     source: [],
     ...(verdict === "unknown"
       ? { missing: { measure: `pull the ${subject}`, how: "with a luggage scale" } }

@@ -17,8 +17,8 @@ import { Force, Length, type ShowStyle, SpringRate } from "../../quantity/index.
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
 import type { Finding } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 
 /** What the boxes leave out, said with every finding made from them. */
 export const boxAssumptions: readonly string[] = [

@@ -20,8 +20,8 @@ import { Force, Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf, withinMesh } from "../amount.js";
 import type { Finding } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 import { boxAssumptions } from "./box-findings.js";
 
 /** Hardware that the boxes load, and what goes wrong when it gives. */

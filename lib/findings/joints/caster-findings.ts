@@ -15,8 +15,8 @@ import { Force, Length, Moment, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded, type Reply, unknown } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 import { hardwareQuestion } from "./hardware-question.js";
 
 /** A caster that strikes a kerb: pushed sideways as hard as it is borne on, at the height of its wheel. */

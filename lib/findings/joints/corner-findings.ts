@@ -14,8 +14,8 @@ import { Force, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded, type Reply, unknown } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 import { hardwareQuestion } from "./hardware-question.js";
 
 const notADrop =

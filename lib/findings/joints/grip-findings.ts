@@ -5,8 +5,8 @@ import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 
 /** Whether the rivets named in the case close the stacks they are meant for. */
 export function gripFindings(input: ReviewInput): readonly Finding[] {

@@ -16,8 +16,8 @@ import { Force, Mass, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 
 /** Whether the handles of each section and their rivets hold a jerk, carried by both ends. */
 export function handleFindings(input: ReviewInput): readonly Finding[] {

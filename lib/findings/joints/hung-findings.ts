@@ -13,8 +13,8 @@ import { Force, Length, Ratio, ratio, standardGravity } from "../../quantity/ind
 import { cite } from "../../source.js";
 import { amount, showFine, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 import { groupsHolding, jointFinding } from "./pull-findings.js";
 
 const overhead =

@@ -13,8 +13,8 @@ import { Force, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 import { groupsHolding } from "./pull-findings.js";
 
 const askew = "An insert that was run in askew or twice holds little: drill beside it and set a new one.";

@@ -15,8 +15,8 @@ import { Force, Mass, Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 
 /** Whether the latches that join the sections carry the lower one when the case is lifted by the upper. */
 export function latchFindings(input: ReviewInput): readonly Finding[] {

@@ -13,8 +13,8 @@ import { Force, type Mass, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 
 /** Whether shelves stay on their joints, loaded and jolted. */
 export function shelfJointFindings(input: ReviewInput): readonly Finding[] {

@@ -18,8 +18,8 @@ import { Force, Length, LineLoad, Mass, Ratio, ratio, standardGravity } from "..
 import { type Citation, cite } from "../../source.js";
 import { amount, styleOf, withinMesh } from "../amount.js";
 import type { Finding } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded, type Question, type Reply, unknown } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 
 /** A wall of a section with the widest spaced rivets of its edges. */
 interface RivetedWall {

@@ -4,8 +4,8 @@ import { Money, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount } from "../amount.js";
 import type { Finding } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 
 /** Common practice, no source: a case should have paid for itself within its second year. */
 const patience = 24;

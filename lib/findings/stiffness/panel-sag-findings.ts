@@ -17,8 +17,8 @@ import { Length, Pressure, Ratio, type ShowStyle, standardGravity } from "../../
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
 import type { Finding, Verdict } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 
 /**
  * A finding a panel that something presses on.
@@ -121,6 +121,7 @@ function sagSentence(
       "It depends on how well the box holds its edges, or on a better measured sheet: add a batten where it can be had.",
     fails: "It is too soft: thicker ply, a batten or a smaller opening.",
     unknown: "",
+    broken: "",
   };
   return `${facts} ${meaning[verdict]}`;
 }

@@ -10,11 +10,11 @@ import {
   stripMiddles,
 } from "../../model/index.js";
 import { Area, Length, Mass, Ratio } from "../../quantity/index.js";
-import { styleOf } from "../amount.js";
+import { amount, fineAmount, styleOf } from "../amount.js";
+import type { Remedy } from "../finding.js";
 
-/** One thing that could be done. */
-export interface Remedy {
-  readonly what: string;
+/** One thing that was tried on a panel. */
+export interface PanelRemedy extends Remedy {
   /** Sag alone on the bench. */
   readonly sag: Length;
   /** How far the mesh may have the sag wrong, as a share. */
@@ -39,14 +39,18 @@ const remedyFineness = 30;
  * @param id of the panel, such as "upper.front"
  * @throws RangeError when there is no such panel
  */
-export function panelRemedies(input: ReviewInput, id: string): readonly Remedy[] {
+export function panelRemedies(input: ReviewInput, id: string): readonly PanelRemedy[] {
   const panel = panelNamed(input, id);
   const drawn = hingedProblem(panel, input);
   const before = bentAt(drawn);
-  const remedy = (what: string, problem: PanelProblem, mass: number, sheetArea: number): Remedy => {
+  const remedy = (what: string, problem: PanelProblem, mass: number, sheetArea: number): PanelRemedy => {
     const { value: sag, meshError } = problem === drawn ? before : bentAt(problem);
     return {
-      what,
+      words: what,
+      gives: [
+        fineAmount("sag, edges free to turn", Length.si(sag)),
+        amount(Mass, "mass it adds", Mass.si(mass)),
+      ],
       sag: Length.si(sag),
       meshError: Ratio.si(meshError),
       share: Ratio.si(sag / before.value),
@@ -68,14 +72,14 @@ export function panelRemedies(input: ReviewInput, id: string): readonly Remedy[]
   return list.sort((a, b) => a.sag - b.sag);
 }
 
-type MakeRemedy = (what: string, problem: PanelProblem, mass: number, sheetArea: number) => Remedy;
+type MakeRemedy = (what: string, problem: PanelProblem, mass: number, sheetArea: number) => PanelRemedy;
 
 function bentAt(problem: PanelProblem): TrustedDeflection {
   const found = trustedDeflection(problem, remedyFineness);
   return { ...found, value: Math.abs(found.value) };
 }
 
-function thickerSheet(panel: PanelPart, input: ReviewInput, remedy: MakeRemedy): Remedy {
+function thickerSheet(panel: PanelPart, input: ReviewInput, remedy: MakeRemedy): PanelRemedy {
   const { sheet } = panel;
   const thick = { ...panel, sheet: { ...sheet, thickness: Length.si(sheet.thickness + thicker) } };
   const mass = panel.netArea * thicker * sheet.density;
@@ -97,7 +101,7 @@ function battenNearWorst(
   along: "x" | "y",
   input: ReviewInput,
   remedy: MakeRemedy,
-): readonly Remedy[] {
+): readonly PanelRemedy[] {
   const run = along === "x" ? drawn.outline.length : drawn.outline.width;
   const worst = sagsMostAt[along === "x" ? 1 : 0];
   const [nearest] = clearBattens(panel, drawn, along, stripMiddles(drawn, along), input).sort(

@@ -4,8 +4,8 @@ import { ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf } from "../amount.js";
 import type { Finding } from "../finding.js";
+import { verdictOf } from "../finding.js";
 import { guarded, type Reply } from "../guarded.js";
-import { verdictOf } from "../verdict.js";
 
 /** Whether each shelf stays straight under what it carries, after years. */
 export function shelfSagFindings(input: ReviewInput): readonly Finding[] {

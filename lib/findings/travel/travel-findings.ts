@@ -2,7 +2,6 @@ import type { ReviewInput } from "../../model/index.js";
 import type { Finding } from "../finding.js";
 import { balanceFindings } from "./balance-findings.js";
 import { casterFinding } from "./caster-finding.js";
-import { childFindings } from "./child-findings.js";
 import { dropEdgeFindings } from "./drop-edge-findings.js";
 import { dropFindings } from "./drop-findings.js";
 import { gripFindings } from "./grip-findings.js";
@@ -16,9 +15,8 @@ import { rampFindings } from "./ramp-findings.js";
 import { rollFinding } from "./roll-finding.js";
 import { shelfRoadFindings } from "./shelf-road-findings.js";
 import { stairsFindings } from "./stairs-findings.js";
-import { standingFindings } from "./standing-findings.js";
+import { child, push, slope, tip, wind } from "./standing.js";
 import { teamFindings } from "./team-findings.js";
-import { tipFindings } from "./tip-findings.js";
 
 /** Every question about moving a case: lifted, carried, rolled, stood, driven, dropped. */
 export function travelFindings(input: ReviewInput): readonly Finding[] {
@@ -34,10 +32,12 @@ export function travelFindings(input: ReviewInput): readonly Finding[] {
     ...pushFindings(input),
     ...rampFindings(input),
     ...groundFindings(input),
-    ...standingFindings(input),
+    ...tip(input),
+    ...push(input),
     casterFinding(input),
-    ...childFindings(input),
-    ...tipFindings(input),
+    ...child(input),
+    ...wind(input),
+    ...slope(input),
     ...lashingFindings(input),
     ...shelfRoadFindings(input),
     ...dropFindings(input),

@@ -10,6 +10,7 @@ import {
   type Sheet,
   type Spot,
 } from "../../fem/index.js";
+import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 import { type ModuliShares, panelSheet } from "../stiffness/panel-stiffness.js";
 import { boxFaces } from "./box-faces.js";
@@ -55,7 +56,7 @@ export function facePanels({ parts }: ReviewInput, section: string): readonly Fa
 export function sectionBody(input: ReviewInput, section: string, shares?: ModuliShares): BoxBody {
   const panels = facePanels(input, section);
   const part = input.parts.sections.find(({ name }) => name === section);
-  if (!part) throw new RangeError(`box: no section "${section}"`);
+  if (!part) throw new Refusal(`box: no section "${section}"`);
   const thick = (face: Face): number => panels.find((panel) => panel.face === face)?.sheet.thickness ?? 0;
   const inside = insideOf(panels);
   const margins = (["left", "front", "bottom"] as const).map((face) => thick(face) / 2);

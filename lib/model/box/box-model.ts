@@ -30,7 +30,7 @@ export type Fineness = number;
  * @param input the case
  * @param fineness of the sections' meshes
  * @param shares of the measured moduli; as measured when left out
- * @throws RangeError that names what cannot be meshed or is loose in itself
+ * @throws Refusal that names what cannot be meshed or is loose in itself
  */
 export function boxModel(input: ReviewInput, fineness: Fineness, shares?: ModuliShares): BoxModel {
   const sections = input.parts.sections.map(({ name }) => sectionBody(input, name, shares));

@@ -11,6 +11,7 @@ import {
 } from "../../fem/index.js";
 import { spread, type Uncertainties } from "../../measure/index.js";
 import { Length, type Pressure, Ratio } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import { memoizeLast } from "../memoize.js";
 import type { RatioInterval } from "../ratio-interval.js";
 import type { ReviewInput } from "../review-input.js";
@@ -123,10 +124,10 @@ function madeBodies(input: ReviewInput): CaseBodies {
 /**
  * The runs of a case.
  *
- * @throws RangeError that says why there are none
+ * @throws Refusal that says why there are none
  */
 export function runsOf(box: CaseBox): CaseRuns {
-  if ("refused" in box) throw new RangeError(box.refused);
+  if ("refused" in box) throw new Refusal(box.refused);
   return box.runs;
 }
 

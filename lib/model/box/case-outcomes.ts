@@ -16,6 +16,7 @@ import {
   seamFlows,
   seamLoad,
 } from "../../fem/index.js";
+import { Refusal } from "../../refusal.js";
 import { linkOf } from "./case-system.js";
 import { edgePitch } from "./edge-joints.js";
 import type { LinkKind } from "./hardware-links.js";
@@ -202,7 +203,7 @@ function lost(loaded: LoadedCase, leaf: number, frame: number): number {
   const opening = around.structure.problem.faces[name]?.cutouts.find((cutout) =>
     own.structure.problem.name.endsWith(cutout.name),
   );
-  if (!opening) throw new RangeError(`box: no opening is left for ${own.structure.problem.name}`);
+  if (!opening) throw new Refusal(`box: no opening is left for ${own.structure.problem.name}`);
   const offset = ([along, across] as const).map((axis) => own.at[axis] - around.at[axis]);
   const size = [Math.max(...face!.mesh.x), Math.max(...face!.mesh.y)] as const;
   const ownRim = [...new Set(face!.mesh.rim.flat())].map((node) => ({

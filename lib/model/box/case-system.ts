@@ -28,7 +28,7 @@ export interface CaseSystem extends JoinedBodies {
  *
  * @param input the case
  * @param fineness of the mesh
- * @throws RangeError that names what is loose, does not touch or lies on no material
+ * @throws Refusal that names what is loose, does not touch or lies on no material
  */
 export function joinedBodies(input: ReviewInput, fineness: Fineness): JoinedBodies {
   const model = boxModel(input, fineness);
@@ -40,7 +40,7 @@ export function joinedBodies(input: ReviewInput, fineness: Fineness): JoinedBodi
  * Bodies with the masses of a case.
  *
  * @param input the case, which may carry other things than the one the bodies were made of
- * @throws RangeError that names what rides on no material
+ * @throws Refusal that names what rides on no material
  */
 export function caseSystem(input: ReviewInput, bodies: JoinedBodies): CaseSystem {
   return { ...bodies, input, masses: caseMasses(input, bodies.model) };

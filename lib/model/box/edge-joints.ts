@@ -5,6 +5,7 @@ import type { BeamSection, BoxBeam, BoxProblem, BoxSeam, BoxSpot, FaceName } fro
 import { edgeBetween, frames, reachesEdge } from "../../fem/index.js";
 import { sheetMaterials, walledSection } from "../../material/index.js";
 import { Density, Length } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 import { boxFaces } from "./box-faces.js";
 
@@ -57,7 +58,7 @@ export function edgePitch(
     why === "edge" && holds === bar?.id && pitch !== undefined ? [pitch] : [],
   );
   if (pitches.length === 0)
-    throw new RangeError(`box: the ${faces.join(" to ")} edge of ${section} has no rivets`);
+    throw new Refusal(`box: the ${faces.join(" to ")} edge of ${section} has no rivets`);
   return Length.si(Math.max(...pitches));
 }
 
@@ -72,7 +73,7 @@ const metalSide = 2;
 /** Stiffness of one fastener of a row against slip, N/m. */
 export function fastenerSlip(input: ReviewInput, { panel, fastener }: Fastening): number {
   const sheet = input.parts.panels.find(({ id }) => id === panel)?.sheet;
-  if (!sheet) throw new RangeError(`box: no panel "${panel}"`);
+  if (!sheet) throw new Refusal(`box: no panel "${panel}"`);
   const density = Density.si(sheet.density);
   return metalSide * slipStiffness({ density, diameter: fastener.diameter, shank: "screw, bolt or drilled" });
 }

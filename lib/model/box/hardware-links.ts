@@ -2,6 +2,7 @@
 import type { Fastening, HardwarePart } from "../../design/index.js";
 import type { BoxSpot, FaceSpots, Link, LinkEnd, Spot } from "../../fem/index.js";
 import { distance, frames } from "../../fem/index.js";
+import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 import type { BoxBody } from "./box-body.js";
 import { type BoxModel, bodyOf, faceSpots, fitted, spotOf } from "./box-model.js";
@@ -47,7 +48,7 @@ export function hardwareLinks(input: ReviewInput, model: BoxModel): readonly Cas
 
 function groupsOf({ parts }: ReviewInput, { id }: HardwarePart): readonly Fastening[] {
   const groups = parts.fastenings.filter(({ holds, at }) => holds === id && at.length > 0);
-  if (groups.length === 0) throw new RangeError(`box: ${id} has no fasteners that hold it`);
+  if (groups.length === 0) throw new Refusal(`box: ${id} has no fasteners that hold it`);
   return groups;
 }
 
@@ -123,10 +124,10 @@ function latchPairs(parts: readonly HardwarePart[]): readonly (readonly [Hardwar
       const [keeper] = parts
         .filter(({ stock, section }) => stock.kind === "keeper" && section !== latch.section)
         .sort((a, b) => away(a) - away(b));
-      if (!keeper) throw new RangeError(`box: ${latch.id} has no keeper on another section`);
+      if (!keeper) throw new Refusal(`box: ${latch.id} has no keeper on another section`);
       const reach = 2 * (latch.stock.height + keeper.stock.height);
       if (away(keeper) > reach)
-        throw new RangeError(
+        throw new Refusal(
           `box: ${latch.id} and ${keeper.id} do not touch, they are ${(1000 * away(keeper)).toFixed(0)} mm apart`,
         );
       return [latch, keeper] as const;
@@ -171,7 +172,7 @@ function hingeLinks(input: ReviewInput, model: BoxModel, part: HardwarePart): Ca
   const bodies = [...new Set(part.panels.map((panel) => bodyOf(model, panel)))].filter((body) => body >= 0);
   const [one, other] = bodies;
   if (one === undefined || other === undefined)
-    throw new RangeError(`box: ${part.id} joins ${part.panels.join(" and ")}, expected a panel and a leaf`);
+    throw new Refusal(`box: ${part.id} joins ${part.panels.join(" and ")}, expected a panel and a leaf`);
   const place = spotOf(part.centre);
   const [from, to] = [endOf(input, model, part, place, one), endOf(input, model, part, place, other)];
   const stiffness = inRow([one, other].map((body) => heldBy(input, model, part, body)));

@@ -12,6 +12,7 @@ import {
   seamFlows,
   seamLoad,
 } from "../../fem/index.js";
+import { Refusal } from "../../refusal.js";
 import { seamName } from "./case-outcomes.js";
 import { type JoinedBodies, type Subsystem, subsystem } from "./case-system.js";
 import { edgePitch } from "./edge-joints.js";
@@ -68,7 +69,7 @@ function pushed(
   const walls = (axis === 0 ? (["y0", "y1"] as const) : (["x0", "x1"] as const)).filter(
     (wall) => structure.problem.faces[wall],
   );
-  if (walls.length === 0) throw new RangeError(`${structure.problem.name}: no wall stands along ${way}`);
+  if (walls.length === 0) throw new Refusal(`${structure.problem.name}: no wall stands along ${way}`);
   const shear = walls.reduce((sum, wall) => sum + faceShear(structure, answer.displacements[0]!, wall), 0);
   return { answer, way: (Math.abs(shear) / walls.length) * height };
 }

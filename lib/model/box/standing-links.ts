@@ -103,7 +103,7 @@ export function standLinks(model: BoxModel, number: number): readonly CaseLink[]
 /**
  * A foot at a lower corner of a section: it holds the ends of the two walls that meet there, a hand's breadth of each.
  *
- * @throws RangeError when the section has neither wall
+ * @throws Refusal when the section has neither wall
  */
 export function footEnd(model: BoxModel, number: number, [far, back]: readonly [0 | 1, 0 | 1]): LinkEnd {
   const { problem, at, name } = model.bodies[number]!;

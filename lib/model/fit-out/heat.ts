@@ -39,7 +39,7 @@ export interface SectionHeat {
  * How warm a section gets: from the builder's own log where there is one, scaled to the load of the case, or else
  * reckoned from its walls and vents. What the sun sends in comes on top of the loads.
  *
- * @throws RangeError where a formula refuses its inputs
+ * @throws Refusal where a formula refuses its inputs
  */
 export function sectionHeat(input: ReviewInput, section: string, fromSun: Power = Power.si(0)): SectionHeat {
   const loads = loadsOf(input, section);
@@ -111,7 +111,7 @@ export interface HeatPath {
 /**
  * Ways out of the heat of a section once it is warm: each wall, the air, and what the builder's log shows beyond them.
  *
- * @throws RangeError where a formula refuses its inputs
+ * @throws Refusal where a formula refuses its inputs
  */
 export function heatPaths(input: ReviewInput, section: string): readonly HeatPath[] {
   const heat = sectionHeat(input, section);
@@ -169,7 +169,7 @@ const day = 24 * 3600;
  * Air in a section over a day, a quarter of an hour at a time: it runs after the air outside, and after what its
  * loads and the sun give, with the section's own time constant. The day before was alike.
  *
- * @throws RangeError where a formula refuses its inputs
+ * @throws Refusal where a formula refuses its inputs
  */
 export function dayOfHeat(input: ReviewInput, section: string, outside: DayOutside): readonly DayReading[] {
   const { power, rise, capacity, conductance } = sectionHeat(input, section);

@@ -1,5 +1,6 @@
 import type { Box, Face } from "../../design/index.js";
 import { Length } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** A thing inside a section, by its name, in the stacked case. */
@@ -26,7 +27,7 @@ export function roomAt(input: ReviewInput, { section: where, name, box }: Body, 
   const { axis, high } = sides[face];
   const section = input.case.sections.find((one) => one.name === where);
   const part = input.parts.sections.find((one) => one.name === where);
-  if (!section || !part) throw new RangeError(`room: no section ${where}`);
+  if (!section || !part) throw new Refusal(`room: no section ${where}`);
   const size = { x: section.inside.width, y: section.inside.depth, z: section.inside.height };
   const wall = high ? part.insideLow[axis] + size[axis] : part.insideLow[axis];
   const from = high ? box.low[axis] + box.size[axis] : box.low[axis];

@@ -16,6 +16,7 @@ import {
   ventsInRow,
 } from "../../inside/index.js";
 import { Area, Density, Length, type Power, type Ratio, ratio, Temperature } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** The vents of a section, with what their grilles leave free. */
@@ -34,7 +35,7 @@ export interface Vents {
  * The vents that a section's cooling names. Whatever their names, air goes in by the lower one; two at one height
  * serve as one opening.
  *
- * @throws RangeError for a name that is no opening
+ * @throws Refusal for a name that is no opening
  */
 export function ventsOf(input: ReviewInput, cooling: Cooling): Vents {
   const one = ventNamed(input, cooling, cooling.letIn);
@@ -52,7 +53,7 @@ function ventNamed({ parts }: ReviewInput, { section }: Cooling, name: string): 
   const [face = "", ...rest] = name.split(".");
   const panel = parts.panels.find(({ id }) => id === `${section}.${face}`);
   const opening = panel?.openings.find((one) => one.name === rest.join("."));
-  if (!opening) throw new RangeError(`vents: no opening ${name} in ${section}`);
+  if (!opening) throw new Refusal(`vents: no opening ${name} in ${section}`);
   return opening;
 }
 

@@ -13,6 +13,7 @@ import {
   wallTransmittance,
 } from "../../inside/index.js";
 import { Area, type Power, type Temperature } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** Plywood and laminate, W/mK; common values, from memory: 0.13 as in ISO 10456, 0.25. */
@@ -70,7 +71,7 @@ const noSkyLoss = TemperatureRise.si(0);
 /**
  * Heat that the sun sends into a section through its faced ply, wherever it takes hold of most.
  *
- * @throws RangeError where a formula refuses its inputs
+ * @throws Refusal where a formula refuses its inputs
  */
 export function sunOnSection(
   input: ReviewInput,
@@ -101,6 +102,6 @@ export function sunOnSection(
 /** The wall that lets most through. */
 function thinnest(faces: readonly PanelPart[]): PanelPart {
   const [first] = [...faces].sort((a, b) => transmittanceOf(b).value - transmittanceOf(a).value);
-  if (!first) throw new RangeError("sun: the section has no walls");
+  if (!first) throw new Refusal("sun: the section has no walls");
   return first;
 }

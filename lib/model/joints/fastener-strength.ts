@@ -10,6 +10,7 @@ import {
 import { species } from "../../material/index.js";
 import { Length, Pressure, type Ratio, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../../refusal.js";
+import { Refusal } from "../../refusal.js";
 import { densityOf } from "../mass/masses.js";
 import type { ReviewInput } from "../review-input.js";
 import { endsBehind } from "./joint-stack.js";
@@ -38,7 +39,7 @@ export function fastenerStrength(
 /** The sheet that a group of fasteners goes through. */
 export function sheetUnder({ panel: id }: Fastening, { parts }: ReviewInput): SheetStock {
   const panel = sheetPieces(parts).find((one) => one.id === id);
-  if (!panel) throw new RangeError(`joints: no panel ${id}`);
+  if (!panel) throw new Refusal(`joints: no panel ${id}`);
   return panel.sheet;
 }
 

@@ -4,6 +4,7 @@ import { groupShear, groupStrength, type Position } from "../../fastening/index.
 import type { WorkedLine } from "../../formula.js";
 import { type Force, newton, type Ratio, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../../refusal.js";
+import { Refusal } from "../../refusal.js";
 import type { RatioInterval } from "../ratio-interval.js";
 import type { ReviewInput } from "../review-input.js";
 import { type KnownStrength, strengthInterval, testedStrength } from "./known-strength.js";
@@ -87,7 +88,7 @@ export function useAlongPanel(
 
 /** Hand and hook pull in the middle of the part. */
 function middleOf({ id, on }: HardwarePart): Position {
-  if (!on) throw new RangeError(`${id} must be placed on one panel to be pulled along it`);
+  if (!on) throw new Refusal(`${id} must be placed on one panel to be pulled along it`);
   return { x: on.u, y: on.v };
 }
 

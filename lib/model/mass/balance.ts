@@ -3,6 +3,7 @@ import type { SectionPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { type Balance, bodyInertia, centreOfMass, type Inertias, type Place } from "../../moving/index.js";
 import { Length, Mass } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 import { type MassItem, massItems } from "./masses.js";
 import { weighedSpreads } from "./weighings.js";
@@ -30,7 +31,7 @@ export function standingHeight({ parts }: ReviewInput): Length {
 /** The section that stands on the floor. */
 export function lowestSection({ parts }: ReviewInput): SectionPart {
   const [lowest] = [...parts.sections].sort((a, b) => a.outside.low.z - b.outside.low.z);
-  if (!lowest) throw new RangeError("balance: a case needs at least one section");
+  if (!lowest) throw new Refusal("balance: a case needs at least one section");
   return lowest;
 }
 

@@ -78,7 +78,7 @@ const shortest = 1 / 2;
  * hinged on all edges under the side pressure.
  *
  * @param id of the panel, such as "upper.front"
- * @throws RangeError when there is no such panel
+ * @throws Refusal when there is no such panel
  */
 export function battenTrials(
   input: ReviewInput,

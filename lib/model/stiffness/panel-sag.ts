@@ -11,6 +11,7 @@ import {
 import type { WorkedLine } from "../../formula.js";
 import { glazedPressure, type Opening } from "../../mechanics/index.js";
 import { Length, type Pressure, Ratio } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 import { panelSheet, panelStiffness, throughShearOf } from "./panel-stiffness.js";
 import { type SheetModuli, sheetModuli } from "./sheet-moduli.js";
@@ -115,11 +116,11 @@ export function openingsInSpan(panel: PanelPart): readonly Opening[] {
 /**
  * The panel named, under the pressure that its face is asked to bear.
  *
- * @throws RangeError when there is no such panel
+ * @throws Refusal when there is no such panel
  */
 export function panelNamed({ parts }: ReviewInput, id: string): PanelPart {
   const panel = parts.panels.find((one) => one.id === id);
-  if (!panel) throw new RangeError(`stiffness: no panel "${id}"`);
+  if (!panel) throw new Refusal(`stiffness: no panel "${id}"`);
   return panel;
 }
 

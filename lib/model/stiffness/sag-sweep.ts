@@ -26,7 +26,7 @@ export interface SagTrial {
  * @param id of the panel, such as "upper.front"
  * @param thicknesses of the sheet, without its facing
  * @param scales of the openings' sides, 1 as designed, 0 for none
- * @throws RangeError when there is no such panel
+ * @throws Refusal when there is no such panel
  */
 export function sagTrials(
   input: ReviewInput,

@@ -40,7 +40,7 @@ export interface ShelfSag {
 /**
  * Sag of a shelf under what it carries, after years.
  *
- * @throws RangeError where a formula refuses its inputs
+ * @throws Refusal where a formula refuses its inputs
  */
 export function shelfSag(part: ShelfPart, input: ReviewInput): ShelfSag {
   const { panel, shelf } = part;

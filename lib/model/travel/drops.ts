@@ -23,7 +23,7 @@ export type DropLine = ReturnType<typeof dropHeight.worked> | ReturnType<typeof 
 /**
  * The drop that a mass is likely to have.
  *
- * @throws RangeError for a parcel heavier than carriers take
+ * @throws Refusal for a parcel heavier than carriers take
  */
 export function dropOf(mass: Mass, handling: Handling): DropLine {
   return handling === "parcel" || mass <= heaviestByHand
@@ -55,7 +55,7 @@ export function curveFor(input: ReviewInput, foam: FoamBed, drop: Length): reado
   const least = Math.min(...drops);
   const points = mine.filter((point) => point.drop === least);
   if (points.length > 1) return points;
-  throw new RangeError(
+  throw new Refusal(
     `cushion curve: no curve of ${kind}, ${Length.show(thickness, { unit: "mm" })} thick, for a drop of ${Length.show(drop, { unit: "mm" })} or more in cushion-curves.csv`,
   );
 }
@@ -142,7 +142,7 @@ export interface ProtectedOrRemoved {
  * Every fragile content, left in the case or carried by itself: a heavy case is dropped from lower, a light box
  * from higher, and the foam decides.
  *
- * @throws RangeError where the case has no mass
+ * @throws Refusal where the case has no mass
  */
 export function protectedOrRemoved(input: ReviewInput): readonly ProtectedOrRemoved[] {
   return input.case.contents.flatMap((content) => {

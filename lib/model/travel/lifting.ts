@@ -12,6 +12,7 @@ import {
   teamShares,
 } from "../../moving/index.js";
 import { degree, hour, Length, Mass } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import type { BalanceLine } from "../mass/balance.js";
 import type { ReviewInput } from "../review-input.js";
 
@@ -42,7 +43,7 @@ export interface HandleLine {
 /**
  * From the handles at one end of a section to those at the other, left to right or front to back.
  *
- * @throws RangeError where there is no handle at each end
+ * @throws Refusal where there is no handle at each end
  */
 export function handleLine(input: ReviewInput, section: string): HandleLine {
   const centres = liftHandles(input, section).map(({ centre }) => centre);
@@ -53,7 +54,7 @@ export function handleLine(input: ReviewInput, section: string): HandleLine {
   const axis = reach("x") >= reach("y") ? "x" : "y";
   const span = reach(axis);
   if (!(span > 0)) {
-    throw new RangeError(`${section} needs a handle at each end to be lifted by more than one person`);
+    throw new Refusal(`${section} needs a handle at each end to be lifted by more than one person`);
   }
   const height = centres.reduce((sum, { z }) => sum + z, 0) / centres.length;
   const from = Math.min(...centres.map((centre) => centre[axis]));
@@ -97,7 +98,7 @@ export function endShares(
  * A section and its team: half of the people at each end, the odd one at the heavier end; on the handles where there
  * are enough of them, else spread over the width of the end with hands under its edge.
  *
- * @throws RangeError where there is no handle at each end
+ * @throws Refusal where there is no handle at each end
  */
 export function teamLoad(
   input: ReviewInput,

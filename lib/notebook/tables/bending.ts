@@ -41,7 +41,7 @@ export function remedyTable(job: Job, id: string): TableView {
   return tableOf(
     panelRemedies(job, id),
     [
-      { heading: "What", cell: ({ what }) => what },
+      { heading: "What", cell: ({ words }) => words },
       { heading: "Sag alone", cell: ({ sag }) => showFine(sag, style) },
       { heading: "Mesh error", cell: ({ meshError }) => showMeshError(meshError) },
       { heading: "Of the sag as drawn", cell: ({ share }) => Ratio.show(share, { unit: "%", digits: 2 }) },

@@ -13,7 +13,7 @@ export function mostWanting(findings: readonly Finding[]): Finding | undefined {
 export function tallySentence(findings: readonly Finding[]): string {
   const count = (verdict: Verdict): number =>
     findings.filter((finding) => finding.verdict === verdict).length;
-  const others = (["fails", "close", "unknown"] as const).filter((verdict) => count(verdict) > 0);
+  const others = (["fails", "broken", "close", "unknown"] as const).filter((verdict) => count(verdict) > 0);
   const rest = others.map((verdict) => `${verdictWords[verdict].toLowerCase()}: ${count(verdict)}`);
   const tally = [`${count("holds")} of ${findings.length} questions hold`, ...rest].join("; ");
   const worst = mostWanting(findings);

@@ -11,13 +11,13 @@ import type { Workshop } from "../workshop.js";
 /** The section; none where every question holds. */
 export function beforeYouCut({ findings, rule }: Workshop): RecipeSection[] {
   const of = (verdict: Verdict): Finding[] => findings.filter((finding) => finding.verdict === verdict);
-  const open = [...of("fails"), ...of("close"), ...of("unknown")];
+  const open = [...of("fails"), ...of("broken"), ...of("close"), ...of("unknown")];
   if (open.length === 0) return [];
   return [
     section(
       "Before you cut",
-      opening(of("fails"), of("close"), of("unknown")),
-      ...of("fails").map((finding) => card(finding, rule)),
+      opening(of),
+      ...[...of("fails"), ...of("broken")].map((finding) => card(finding, rule)),
       ...when(of("close").length > 0, () => closeTable(of("close"))),
       ...when(of("unknown").length > 0, () => unknownTable(of("unknown"))),
       ...openCautions([...of("close"), ...of("unknown")]),
@@ -35,6 +35,7 @@ export function verdictSummary(findings: readonly Finding[]): string {
     ["close", "is close to the limit", "are close to the limit"],
     ["fails", "does not hold", "do not hold"],
     ["unknown", "waits for a measurement", "wait for a measurement"],
+    ["broken", "could not be computed", "could not be computed"],
   ];
   const parts = words.flatMap(([verdict, one, many]) => {
     const count = findings.filter((finding) => finding.verdict === verdict).length;
@@ -43,26 +44,19 @@ export function verdictSummary(findings: readonly Finding[]): string {
   return `The review asked ${counted(findings.length, "question")} about this case: ${listed(parts)}.`;
 }
 
-function opening(
-  fails: readonly Finding[],
-  close: readonly Finding[],
-  unknown: readonly Finding[],
-): RecipeBlock {
-  return list([
-    ...when(
-      fails.length > 0,
-      () =>
-        `Does not hold: ${counted(fails.length, "question")}. Change the case and run the review again, or do not build it.`,
-    ),
-    ...when(
-      close.length > 0,
-      () => `Close: ${counted(close.length, "question")}. Measure more, or make it stronger.`,
-    ),
-    ...when(
-      unknown.length > 0,
-      () => `Not known yet: ${counted(unknown.length, "question")}. Make the measurement first.`,
-    ),
-  ]);
+function opening(of: (verdict: Verdict) => readonly Finding[]): RecipeBlock {
+  const said: readonly (readonly [Verdict, string, string])[] = [
+    ["fails", "Does not hold", "Change the case and run the review again, or do not build it."],
+    ["broken", "Could not be computed", "Report it, and build nothing that rests on it."],
+    ["close", "Close", "Measure more, or make it stronger."],
+    ["unknown", "Not known yet", "Make the measurement first."],
+  ];
+  return list(
+    said.flatMap(([verdict, words, advice]) => {
+      const count = of(verdict).length;
+      return count === 0 ? [] : [`${words}: ${counted(count, "question")}. ${advice}`];
+    }),
+  );
 }
 
 /** The finding without its working, which the book shows. */

@@ -1,0 +1,266 @@
+/**
+ * A question is declared once: what it is about, what it needs to know, who can be hurt, and how it is answered. Its id,
+ * its verdict, what it waits for, and the sentences of margin and criterion are made here for all questions alike.
+ */
+import type { WorkedLine } from "../formula.js";
+import type { RatioInterval, ReviewInput } from "../model/index.js";
+import { Ratio, type ShowStyle } from "../quantity/index.js";
+import { type MissingMeasurement, Refusal } from "../refusal.js";
+import { type Citation, sources } from "../source.js";
+import type { Measured } from "./amount.js";
+import { type Amount, type Finding, type Remedy, type Tier, type Verdict, verdictOf } from "./finding.js";
+
+/** Words that may depend on what is asked about. */
+export type Said<Subject, Words = string> = Words | ((subject: Subject, input: ReviewInput) => Words);
+
+/** What a question is asked of: the whole case, each section, each thing inside. */
+export interface Subjects<Subject> {
+  /** Those of a case that the question is asked of. */
+  readonly each: (input: ReviewInput) => readonly Subject[];
+  /** Ends the finding's id; nothing where there is one subject a case. */
+  readonly id: (subject: Subject) => string | undefined;
+  /** The subject in a builder's words. */
+  readonly words: (subject: Subject) => string;
+}
+
+/** Something that must be known to answer. */
+export interface Need<Subject, T> {
+  /** The thing itself, or else the measurement that would tell it. */
+  readonly find: (input: ReviewInput, subject: Subject) => T | MissingMeasurement;
+}
+
+/** What a question needs to know, by name. */
+export type Needs<Subject> = Readonly<Record<string, Need<Subject, unknown>>>;
+
+/** What was found of it. */
+export type Given<Wanted extends Needs<never>> = {
+  readonly [Name in keyof Wanted]: Exclude<ReturnType<Wanted[Name]["find"]>, MissingMeasurement>;
+};
+
+/** What an answer says in every case. */
+interface Told {
+  /** The first sentences, from the values. */
+  readonly facts: string;
+  /** Where the limit comes from. */
+  readonly limit: Citation;
+  /** What else the working rests on. */
+  readonly sources?: readonly Citation[];
+  /** The worked lines, in order. */
+  readonly because: readonly WorkedLine[];
+  /** What would help; said where the answer is not yes. */
+  readonly remedies?: readonly Remedy[];
+  /** What the builder's own scatter leaves open about the ratio. */
+  readonly interval?: RatioInterval | undefined;
+}
+
+/** A demand against a capacity. */
+interface Compared extends Told {
+  /** What is asked for. */
+  readonly demand: Measured;
+  /** What is there or allowed, of the same kind. */
+  readonly capacity: Measured;
+  /** Stands in place of what demand and capacity come to, where more than they decide. */
+  readonly verdict?: Verdict;
+}
+
+/** A ratio of things that are no amounts. */
+interface Rated extends Told {
+  /** What is asked for over what is there. */
+  readonly ratio: number;
+}
+
+/** A plain no, where there is nothing to compare: nobody may lift it, no push gets over it. */
+interface Refused extends Told {
+  /** Nothing is compared. */
+  readonly plainNo: true;
+  /** What is asked for, where it is an amount. */
+  readonly demand?: Amount;
+  /** What is there, where it is an amount. */
+  readonly capacity?: Amount;
+}
+
+/** What a question comes to. */
+export type Answer = Compared | Rated | Refused;
+
+/** All there is to say about a question. */
+export interface Declaration<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput> {
+  /** Dotted path, its topic first; the subject's own id follows it: "travel.wind". */
+  readonly id: string;
+  /** What it is asked of. */
+  readonly about: Subjects<Subject>;
+  /** The question as a builder would ask it. */
+  readonly ask: Said<Subject>;
+  /** What happens where the answer is no. */
+  readonly tier: Tier;
+  /** Told whatever the answer, and while it is unknown. A question of safety has at least one. */
+  readonly cautions: Said<Subject, readonly string[]>;
+  /** What the answer takes for granted. */
+  readonly assumes?: readonly string[];
+  /** What must be known; the first that is not makes the answer unknown. */
+  readonly needs?: Wanted;
+  /** Works the answer out; a refusal makes it unknown. */
+  readonly answer: (input: Input, given: Given<Wanted>, subject: Subject) => Answer;
+}
+
+/** A declared question: asks it of a case, one finding a subject. */
+export interface Question<Input extends ReviewInput = ReviewInput> {
+  (input: Input): readonly Finding[];
+  /** The declaration's id, before that of a subject. */
+  readonly id: string;
+  /** What is at stake. */
+  readonly tier: Tier;
+}
+
+/** Declares a question. */
+export function question<
+  Subject,
+  Wanted extends Needs<Subject> = Readonly<Record<never, never>>,
+  Input extends ReviewInput = ReviewInput,
+>(declaration: Declaration<Subject, Wanted, Input>): Question<Input> {
+  const { id, tier } = declaration;
+  const ask = (input: Input): readonly Finding[] => {
+    try {
+      return declaration.about.each(input).map((subject) => findingOf(declaration, input, subject));
+    } catch (error) {
+      const about = { id, topic: topicOf(id), subject: id, question: id, tier, cautions: [], assumes: [] };
+      return [{ ...about, ...unanswered(error) }];
+    }
+  };
+  return Object.assign(ask, { id, tier });
+}
+
+/** What is so of a finding before anything is worked out. */
+type About = Pick<Finding, "id" | "topic" | "subject" | "question" | "tier" | "cautions" | "assumes">;
+
+function findingOf<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput>(
+  declaration: Declaration<Subject, Wanted, Input>,
+  input: Input,
+  subject: Subject,
+): Finding {
+  const about = aboutOf(declaration, input, subject);
+  try {
+    const given = gathered(declaration, input, subject);
+    return { ...about, ...judged(declaration.answer(input, given, subject)) };
+  } catch (error) {
+    return { ...about, ...unanswered(error) };
+  }
+}
+
+function aboutOf<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput>(
+  { id, about, ask, tier, cautions, assumes = [] }: Declaration<Subject, Wanted, Input>,
+  input: Input,
+  subject: Subject,
+): About {
+  const said = <Words>(words: Said<Subject, Words>): Words =>
+    words instanceof Function ? words(subject, input) : words;
+  return {
+    id: [id, about.id(subject)].filter((part) => part !== undefined).join("."),
+    topic: topicOf(id),
+    subject: about.words(subject),
+    question: said(ask),
+    tier,
+    cautions: said(cautions),
+    assumes,
+  };
+}
+
+function topicOf(id: string): string {
+  return id.replace(/\..*/, "");
+}
+
+/**
+ * Everything that is needed, by name.
+ *
+ * @throws Refusal that names the first measurement that is missing
+ */
+function gathered<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput>(
+  { needs }: Declaration<Subject, Wanted, Input>,
+  input: Input,
+  subject: Subject,
+): Given<Wanted> {
+  const found = Object.entries(needs ?? {}).map(([name, need]) => {
+    const value = need.find(input, subject);
+    if (isMissing(value)) throw new Refusal(`${value.measure} is not known`, value);
+    return [name, value];
+  });
+  return Object.fromEntries(found) as Given<Wanted>;
+}
+
+function isMissing(found: unknown): found is MissingMeasurement {
+  return typeof found === "object" && found !== null && "measure" in found && "how" in found;
+}
+
+/** A refusal waits for what would give the answer; anything else is a bug, and says so. */
+function unanswered(error: unknown): Omit<Finding, keyof About> {
+  const open = { because: [], remedies: [], source: [] };
+  if (error instanceof Refusal) {
+    const { would } = error;
+    return {
+      ...open,
+      verdict: "unknown",
+      answer: `Not known yet. Needed: ${would.measure}.`,
+      missing: would,
+    };
+  }
+  const answer = "This could not be computed; please report it.";
+  return { ...open, verdict: "broken", answer, error: String(error) };
+}
+
+/** Verdict, margin and criterion of what was worked out. */
+function judged(answer: Answer): Omit<Finding, keyof About> {
+  const { facts, limit, sources: rest = [], because, remedies = [], interval } = answer;
+  const ratio = ratioOf(answer);
+  const verdict = verdictFor(answer, ratio);
+  const helping = verdict === "holds" ? [] : remedies;
+  return {
+    verdict,
+    answer: [facts, ...helping.map(({ words }) => words), marginWords(ratio), criterionWords(limit)].join(
+      " ",
+    ),
+    ...amountsOf(answer),
+    ...(ratio === undefined ? {} : { ratio }),
+    ...(interval ? { interval } : {}),
+    because,
+    remedies: helping,
+    source: [limit, ...rest],
+  };
+}
+
+function verdictFor(answer: Answer, ratio: number | undefined): Verdict {
+  if ("verdict" in answer && answer.verdict) return answer.verdict;
+  return ratio === undefined ? "fails" : verdictOf(ratio, answer.interval);
+}
+
+function amountsOf(answer: Answer): Pick<Finding, "demand" | "capacity"> {
+  if ("ratio" in answer) return {};
+  const { demand, capacity } = answer;
+  return { ...(demand ? { demand } : {}), ...(capacity ? { capacity } : {}) };
+}
+
+/**
+ * Demand over capacity; nothing where there is no capacity at all, or nothing is compared.
+ *
+ * @throws Refusal where nothing is asked of nothing
+ */
+function ratioOf(answer: Answer): number | undefined {
+  if ("ratio" in answer) return answer.ratio;
+  if ("plainNo" in answer) return undefined;
+  const { demand, capacity } = answer;
+  if (capacity.value > 0) return demand.value / capacity.value;
+  if (demand.value > 0) return undefined;
+  throw new Refusal(`${capacity.meaning}: nothing to compare with`);
+}
+
+/** How far from the limit, in words. */
+function marginWords(ratio: number | undefined): string {
+  if (ratio === undefined) return "No margin.";
+  const style: ShowStyle = { unit: "%", digits: 2 };
+  return ratio <= 1
+    ? `Margin ${Ratio.show(Ratio.si(1 - ratio), style)}.`
+    : `Over by ${Ratio.show(Ratio.si(ratio - 1), style)}.`;
+}
+
+/** Where a limit comes from, short enough for a sentence; the finding's sources say it in full. */
+function criterionWords({ source, where }: Citation): string {
+  return `Criterion: ${sources[source].title}, ${where}.`;
+}

@@ -1,0 +1,92 @@
+/** What questions are asked of, and how what they need is found. */
+import type { ContentPart, Journey, ShelfPart } from "../design/index.js";
+import type { ReviewInput } from "../model/index.js";
+import type { MissingMeasurement } from "../refusal.js";
+import type { Need, Said, Subjects } from "./question.js";
+
+/**
+ * The things of a case that a question is asked of.
+ *
+ * @param list those of a case
+ * @param id ends the finding's id
+ * @param words the thing in a builder's words; its id unless said
+ */
+export function each<Subject>(
+  list: (input: ReviewInput) => readonly Subject[],
+  id: (subject: Subject) => string,
+  words: (subject: Subject) => string = id,
+): Subjects<Subject> {
+  return { each: list, id, words };
+}
+
+/** One subject a case, under a name. */
+export function whole(words: string): Subjects<undefined> {
+  return { each: () => [undefined], id: () => undefined, words: () => words };
+}
+
+/** The sections standing on each other. */
+export const stackedCase: Subjects<undefined> = whole("stacked case");
+
+/** Every section, by name. */
+export const eachSection: Subjects<string> = each(sectionNames, (section) => section);
+
+/** Every shelf and platform. */
+export const eachShelf: Subjects<ShelfPart> = each(
+  ({ parts }) => parts.shelves,
+  ({ shelf }) => shelf.name,
+);
+
+/** Everything inside that a rule chooses. */
+export function eachContent(
+  chosen: (content: ContentPart["content"]) => boolean = () => true,
+): Subjects<ContentPart> {
+  return each(
+    ({ parts }) => parts.contents.filter(({ content }) => chosen(content)),
+    ({ content }) => content.name,
+  );
+}
+
+/** The names of the sections. */
+export function sectionNames({ parts }: ReviewInput): readonly string[] {
+  return parts.sections.map(({ name }) => name);
+}
+
+/**
+ * A value that somebody must have measured.
+ *
+ * @param get the value, where it was
+ * @param measure what to measure
+ * @param how to measure it, and where to write it
+ */
+export function measured<T, Subject = unknown>(
+  get: (input: ReviewInput, subject: Subject) => T | undefined,
+  measure: Said<Subject>,
+  how: string,
+): Need<Subject, T> {
+  return {
+    find: (input, subject) =>
+      get(input, subject) ?? {
+        measure: measure instanceof Function ? measure(subject, input) : measure,
+        how,
+      },
+  };
+}
+
+/** A value of the journey, and how it is written there: `"gust: 25 mph"`. */
+export function ofJourney<T>(
+  get: (journey: Journey) => T | undefined,
+  measure: string,
+  example: string,
+): Need<unknown, T> {
+  return measured(
+    ({ case: { journey } }) => get(journey),
+    measure,
+    `measure it and write it into the journey as ${example}`,
+  );
+}
+
+/** What fastens a thing that nobody fastened. */
+export const noFasteners: MissingMeasurement = {
+  measure: "its fasteners",
+  how: "name them in the case file",
+};

@@ -1,0 +1,332 @@
+/** Whether the stacked case stands: leaning, pushed, on a slope, in the wind, with a child on an open drawer. */
+import {
+  type Footprint,
+  footprint,
+  leastTippingArm,
+  lowestSection,
+  pastBase,
+  type ReviewInput,
+  standingHeight,
+  tippingArm,
+  weighedInterval,
+} from "../../model/index.js";
+import {
+  allowedGust,
+  ballastNeeded,
+  childOnDrawer,
+  edgeLoadLimit,
+  groundSlope,
+  halfBaseNeeded,
+  outriggerReach,
+  pushLimits,
+  steadinessPush,
+  steadyTilt,
+  type TipOver,
+  type TipWay,
+  tippingWind,
+  tipWays,
+  windForce,
+} from "../../moving/index.js";
+import {
+  Angle,
+  Area,
+  Density,
+  Force,
+  Length,
+  Mass,
+  metre,
+  type Ratio,
+  ratio,
+  type ShowStyle,
+  Speed,
+} from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
+import { cite } from "../../source.js";
+import { amount, styleOf } from "../amount.js";
+import { type Answer, type Question, question, type Subjects } from "../question.js";
+import { each, measured, stackedCase } from "../subjects.js";
+
+const tippingCaution =
+  "A case that tips can crush a foot or a child. Brake or block the casters in public, keep doors and drawers shut when it stands alone, and try the real case by lifting one side with a helper ready.";
+
+const windCaution =
+  "Take the case down before the wind is that strong: a canopy, a banner or an open door multiplies it, and what falls outdoors falls on somebody.";
+
+const tippingEdge = cite("statics", "moments about the tipping edge");
+
+const sides: readonly TipWay[] = ["left", "right", "front", "back"];
+
+/** A case whose centre of gravity is not above its base falls as it stands; no other figure matters then. */
+function onItsFeet(input: ReviewInput, answer: (standing: Footprint) => Answer): Answer {
+  const standing = footprint(input);
+  const side = sides.find((one) => !(tippingArm(standing, one) > 0));
+  if (side === undefined) return answer(standing);
+  return {
+    plainNo: true,
+    facts: `It falls to the ${side} as it stands: its centre of gravity is not above its base.`,
+    because: [standing.balance],
+    remedies: [{ words: "Set the casters further out on that side, or move heavy things away from it." }],
+    limit: tippingEdge,
+  };
+}
+
+/**
+ * The way it falls first.
+ *
+ * @throws Refusal where the centre of gravity does not stand over the base
+ */
+function firstWay(standing: Footprint): TipOver {
+  const [worst] = tipWays(standing);
+  if (!worst) throw new Refusal("tip angle: no way to fall was found");
+  return worst;
+}
+
+/** The lean that is asked for over the lean at which it tips, the worst way. */
+function tipUse(input: ReviewInput): number {
+  return steadyTilt.angle / firstWay(footprint(input)).worked.value;
+}
+
+/** How far the case leans before it tips. */
+export const tip: Question = question({
+  id: "travel.tip",
+  about: stackedCase,
+  ask: "How far does the stacked case lean before it tips?",
+  tier: "safety",
+  cautions: [tippingCaution],
+  answer: (input) =>
+    onItsFeet(input, (standing) => {
+      const { way, worked } = firstWay(standing);
+      const base = halfBaseNeeded.worked({ height: standing.height, angle: steadyTilt.angle });
+      const style = styleOf(input.case);
+      return {
+        demand: amount(Angle, "lean to be borne", steadyTilt.angle),
+        capacity: amount(Angle, `lean at which it tips to the ${way}`, worked.value),
+        facts: `It tips to the ${way} at ${Angle.show(worked.value, { digits: 2 })}; ${Angle.show(steadyTilt.angle)} is asked for.`,
+        remedies: [
+          {
+            words: `${baseWords(base.value, standing, style)} set the casters further out, move heavy things down, or set out a foot on that side.`,
+            gives: [amount(Length, "half the base that would be enough", base.value)],
+          },
+        ],
+        because: [standing.balance, worked, base],
+        limit: steadyTilt.source,
+        interval: weighedInterval(input, tipUse),
+      };
+    }),
+});
+
+function baseWords(needed: Length, standing: Footprint, style: ShowStyle): string {
+  return `It needs ${Length.show(needed, style)} from below its centre of gravity to that edge and has ${Length.show(leastTippingArm(standing), style)}:`;
+}
+
+/** The published test pushes at up to 1.5 m, about the shoulder of a tall adult. */
+const shoulderHeight: Length = metre(1.5);
+
+/** Common practice, no source: rubber casters, braked, on a hard floor. */
+const blockedCasters: Ratio = ratio(0.5);
+
+/** The upper edge of the stack above the underside of its lowest section. */
+function stackTop({ parts }: ReviewInput): number {
+  return Math.max(...parts.sections.map(({ outside }) => outside.low.z + outside.size.z));
+}
+
+/** Whether a push at shoulder height, or at the top of a lower case, tips it. */
+export const push: Question = question({
+  id: "travel.push",
+  about: stackedCase,
+  ask: "Does a push at shoulder height tip the stacked case?",
+  tier: "safety",
+  cautions: [tippingCaution],
+  answer: (input) => onItsFeet(input, (standing) => pushed(input, standing)),
+});
+
+/** 13 % of the weight, or the push of the case file if it is more. */
+function pushed(input: ReviewInput, standing: Footprint): Answer {
+  const { mass } = standing.balance.value;
+  const height = Length.si(Math.min(shoulderHeight, stackTop(input) + standingHeight(input)));
+  const wanted = steadinessPush.worked({ mass });
+  const demand = Force.si(Math.max(wanted.value, input.case.demands.push));
+  const limits = pushLimits.worked({
+    mass,
+    halfBase: leastTippingArm(standing),
+    pushHeight: height,
+    friction: blockedCasters,
+  });
+  const { tips, slides } = limits.value;
+  const style = styleOf(input.case);
+  const first = slides < tips ? ` Braked, it would slide at ${Force.show(slides, style)}.` : "";
+  return {
+    demand: amount(Force, "push to be borne", demand),
+    capacity: amount(Force, "push that tips it", tips),
+    facts: `A level push of ${Force.show(tips, style)} at ${Length.show(height, style)} begins to tip it; it should stand ${Force.show(demand, style)}.${first}`,
+    remedies: [
+      {
+        words: "Set the casters further out, lay weight in the lowest section, or fix it to a wall or table.",
+      },
+    ],
+    because: [standing.balance, wanted, limits],
+    limit: cite("iec-62368", "8.6"),
+    sources: [tippingEdge],
+  };
+}
+
+/** A drawer or a door, and how far out of the case its edge comes. */
+interface OpenThing {
+  /** The panel's id or the content's name. */
+  readonly name: string;
+  /** The side of the case it opens on. */
+  readonly side: TipWay;
+  /** From the face of the case to its outer edge. */
+  readonly out: Length;
+}
+
+const openThings: Subjects<OpenThing> = each(
+  ({ parts, case: { contents } }) => {
+    const doors = parts.panels.flatMap(({ role, id, face, width, height, leaf }): OpenThing[] => {
+      if (role !== "leaf" || !leaf || face === undefined || face === "top" || face === "bottom") return [];
+      return [
+        { name: id, side: face, out: leaf.hinge === "left" || leaf.hinge === "right" ? width : height },
+      ];
+    });
+    const drawers = contents.flatMap(({ name, needs: { opensBy, opensTo = "front" } }): OpenThing[] => {
+      if (opensBy === undefined || opensTo === "top" || opensTo === "bottom") return [];
+      return [{ name, side: opensTo, out: opensBy }];
+    });
+    return [...doors, ...drawers];
+  },
+  ({ name }) => name,
+);
+
+/** Whether the stacked case stands with a child on each drawer or door that is open. */
+export const child: Question = question({
+  id: "travel.child",
+  about: openThings,
+  ask: ({ name }) => `Does the stacked case stand with a child on the open ${name}?`,
+  tier: "safety",
+  cautions: [tippingCaution],
+  answer: (input, _, { name, side, out }) =>
+    onItsFeet(input, (standing) => {
+      const overhang = Length.si(out + pastBase(input, side));
+      const line = edgeLoadLimit.worked({
+        mass: standing.balance.value.mass,
+        halfBase: tippingArm(standing, side),
+        overhang,
+      });
+      const style = styleOf(input.case);
+      return {
+        demand: amount(Mass, "child of the published test", childOnDrawer.mass),
+        capacity: amount(Mass, "mass that tips it", line.value),
+        facts: `${Mass.show(line.value, style)} on the edge of the open ${name}, ${Length.show(overhang, style)} past the casters, tips it to the ${side}.`,
+        remedies: [
+          { words: "Lock it when unattended, fix the case to a wall or table, or set out a foot below it." },
+        ],
+        because: [standing.balance, line],
+        limit: childOnDrawer.source,
+        sources: [tippingEdge],
+      };
+    }),
+});
+
+/** Common practice for a box on the ground, no source; air near sea level. */
+const boxDrag: Ratio = ratio(1.3);
+const seaAir: Density = Density.si(1.2);
+
+/** Whether the wind tips the case. */
+export const wind: Question = question({
+  id: "travel.wind",
+  about: stackedCase,
+  ask: "Does the wind tip the stacked case outdoors?",
+  tier: "safety",
+  cautions: [windCaution, tippingCaution],
+  needs: {
+    gust: measured(
+      ({ case: { journey } }) => journey.gust,
+      "the strongest gust where it stands",
+      'ask the weather service for the strongest gust and write it into the journey as "gust: 25 mph"',
+    ),
+  },
+  answer: (input, { gust }) => onItsFeet(input, (standing) => blown(input, standing, gust)),
+});
+
+function blown(input: ReviewInput, standing: Footprint, gust: Speed): Answer {
+  const { size } = lowestSection(input).outside;
+  const top = stackTop(input);
+  const wide: Readonly<Record<TipWay, Length>> = { left: size.y, right: size.y, front: size.x, back: size.x };
+  const lines = sides.map((side) => {
+    const air = { area: Area.si(wide[side] * top), dragFactor: boxDrag, airDensity: seaAir };
+    const tips = tippingWind.worked({
+      ...air,
+      mass: standing.balance.value.mass,
+      halfBase: tippingArm(standing, side),
+      middle: Length.si(standingHeight(input) + top / 2),
+    });
+    return { tips, push: windForce.worked({ ...air, speed: gust }) };
+  });
+  const worst = lines.reduce((least, one) => (one.tips.value < least.tips.value ? one : least));
+  const allowed = allowedGust.worked({ tips: worst.tips.value });
+  const style = styleOf(input.case);
+  const speed = { unit: input.case.units === "inch" ? "mph" : "km/h", digits: 3 };
+  return {
+    demand: amount(Speed, "strongest gust", gust),
+    capacity: amount(Speed, "gust up to which it may stand", allowed.value),
+    facts: `A gust of ${Speed.show(gust, speed)} pushes its worst side with ${Force.show(worst.push.value.force, style)}; ${Speed.show(worst.tips.value, speed)} would tip it, and with the safety factors it may stand in ${Speed.show(allowed.value, speed)}.`,
+    remedies: [{ words: "Take it apart, lean it against a wall, or lay ballast in the lowest section." }],
+    because: [standing.balance, worst.push, worst.tips, allowed],
+    limit: cite("en-1990", "table A1.2(A), static equilibrium, 0.9 and 1.5"),
+    sources: [tippingEdge, cite("fluid-flow", "drag")],
+  };
+}
+
+/** Whether the case stands on sloping ground, and what would be enough where it does not. */
+export const slope: Question = question({
+  id: "travel.slope",
+  about: stackedCase,
+  ask: "Does it stand on sloping ground, and what base, ballast or foot would be enough?",
+  tier: "safety",
+  cautions: [tippingCaution],
+  needs: {
+    ground: measured(
+      ({ case: { journey } }) => journey.slope,
+      "the slope of the ground",
+      'lay a level and a rule on the ground and write it into the journey as "slope: 3 deg"',
+    ),
+  },
+  answer: (input, { ground }) => onItsFeet(input, (standing) => sloping(input, standing, ground)),
+});
+
+/** The slope of the ground takes from the lean that the published tilt asks for. */
+function sloping(input: ReviewInput, standing: Footprint, measuredSlope: Angle): Answer {
+  const ground = Math.max(measuredSlope, groundSlope.angle);
+  const wanted = Angle.si(ground + steadyTilt.angle);
+  const { way, worked } = firstWay(standing);
+  const { height, balance } = standing;
+  const half = leastTippingArm(standing);
+  const base = halfBaseNeeded.worked({ height, angle: wanted });
+  const foot = outriggerReach.worked({ halfBase: half, height, angle: wanted });
+  const ballast = ballastNeeded.worked({
+    mass: balance.value.mass,
+    halfBase: half,
+    height,
+    angle: wanted,
+    ballastFromEdge: half,
+    ballastHeight: Length.si(standingHeight(input) + 0.05),
+  });
+  const style = styleOf(input.case);
+  return {
+    demand: amount(Angle, "lean to be borne on that ground", wanted),
+    capacity: amount(Angle, `lean at which it tips to the ${way}`, worked.value),
+    facts: `On ground of ${Angle.show(Angle.si(ground), { digits: 2 })} it should bear ${Angle.show(wanted, { digits: 2 })}; it tips to the ${way} at ${Angle.show(worked.value, { digits: 2 })}.`,
+    remedies: [
+      {
+        words: `${baseWords(base.value, standing, style)} a foot ${Length.show(foot.value, style)} out on that side, or ${Mass.show(ballast.value, style)} laid on its floor, would be enough.`,
+        gives: [
+          amount(Length, "foot that would be enough", foot.value),
+          amount(Mass, "ballast that would be enough", ballast.value),
+        ],
+      },
+    ],
+    because: [balance, worked, base, foot, ballast],
+    limit: steadyTilt.source,
+    sources: [groundSlope.source],
+  };
+}

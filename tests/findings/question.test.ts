@@ -1,0 +1,146 @@
+/** A question is declared once: what is unknown, what fails and what is a bug come from one place. */
+import { describe, expect, test } from "vitest";
+import { amount } from "../../lib/findings/amount.js";
+import type { Finding } from "../../lib/findings/finding.js";
+import { type Answer, question } from "../../lib/findings/question.js";
+import { measured, stackedCase } from "../../lib/findings/subjects.js";
+import { renderViews, toViews, verdictWords } from "../../lib/page/index.js";
+import { Force, newton } from "../../lib/quantity/index.js";
+import { Refusal } from "../../lib/refusal.js";
+import { cite } from "../../lib/source.js";
+import { designOf, smallJob } from "../design/small-job.js";
+
+const input = designOf(smallJob);
+
+const reply = (demand: number, capacity: number): Answer => ({
+  demand: amount(Force, "pull on the hook", newton(demand)),
+  capacity: amount(Force, "the hook allows", newton(capacity)),
+  facts: "It is pulled.",
+  remedies: [{ words: "A larger hook." }],
+  because: [],
+  limit: cite("en-1995", "8.7.2"),
+  sources: [cite("statics", "equal shares")],
+});
+
+function asked(answer: () => Answer, pull?: number): Finding {
+  const hook = question({
+    id: "joints.hook",
+    about: stackedCase,
+    ask: "Does the hook hold?",
+    tier: "safety",
+    cautions: ["Look up."],
+    assumes: ["Nobody swings on it."],
+    needs: { pull: measured(() => pull, "the pull on the hook", "hang a scale between") },
+    answer,
+  });
+  const [finding] = hook(input);
+  if (!finding) throw new Error("nothing was asked");
+  return finding;
+}
+
+describe("an answer", () => {
+  test("has its verdict and ratio from demand and capacity, and ends in margin and criterion", () => {
+    expect(asked(() => reply(40, 100), 1)).toMatchObject({
+      id: "joints.hook",
+      topic: "joints",
+      subject: "stacked case",
+      verdict: "holds",
+      ratio: 0.4,
+      answer:
+        "It is pulled. Margin 60 %. Criterion: EN 1995-1-1 Design of timber structures, with A1 and A2, 8.7.2.",
+      cautions: ["Look up."],
+      assumes: ["Nobody swings on it."],
+      remedies: [],
+      source: [cite("en-1995", "8.7.2"), cite("statics", "equal shares")],
+    });
+  });
+
+  test("says what would help and how far over where it fails", () => {
+    const { verdict, answer, remedies } = asked(() => reply(125, 100), 1);
+    expect([verdict, remedies]).toEqual(["fails", [{ words: "A larger hook." }]]);
+    expect(answer).toContain("It is pulled. A larger hook. Over by 25 %.");
+  });
+
+  test("is close where the scatter lies about the limit", () => {
+    const interval = { low: 0.9, high: 1.2, shares: [] };
+    expect(asked(() => ({ ...reply(95, 100), interval }), 1)).toMatchObject({ verdict: "close", interval });
+  });
+
+  test("is a plain no where something is asked of nothing", () => {
+    const { verdict, answer, ratio } = asked(() => reply(125, 0), 1);
+    expect([verdict, ratio]).toEqual(["fails", undefined]);
+    expect(answer).toContain("No margin.");
+  });
+
+  test("is not known where nothing is asked of nothing", () => {
+    expect(asked(() => reply(0, 0), 1)).toMatchObject({
+      verdict: "unknown",
+      missing: { how: "the hook allows: nothing to compare with" },
+    });
+  });
+});
+
+describe("what is not known", () => {
+  test("names the need that nobody measured, and keeps its cautions", () => {
+    expect(asked(() => reply(1, 2))).toMatchObject({
+      verdict: "unknown",
+      answer: "Not known yet. Needed: the pull on the hook.",
+      missing: { measure: "the pull on the hook", how: "hang a scale between" },
+      cautions: ["Look up."],
+    });
+  });
+
+  test("is also what a formula refuses, with what would give the answer", () => {
+    const refuse = (): Answer => {
+      throw new Refusal("hook.pull: arm must be positive, got 0 mm");
+    };
+    expect(asked(refuse, 1)).toMatchObject({
+      verdict: "unknown",
+      missing: {
+        measure: "an input within the range of the formula",
+        how: "hook.pull: arm must be positive, got 0 mm",
+      },
+    });
+  });
+});
+
+describe("a bug", () => {
+  const overflow = (): Answer => overflow();
+  const tooLong = (): Answer => {
+    throw new Error(String(new Array(input.case.sections.length - 1_000)));
+  };
+  const missingField = (): Answer => (undefined as unknown as { make(): Answer }).make();
+
+  test.each([
+    ["a field of nothing", missingField, /^TypeError: Cannot read properties of undefined/],
+    ["a stack overflow", overflow, /^RangeError: Maximum call stack size exceeded/],
+    ["an array of negative length", tooLong, /^RangeError: Invalid array length/],
+  ])("%s is shown as one, never as a measurement to make", (_, bug, error) => {
+    const finding = asked(bug, 1);
+    expect(finding).toMatchObject({
+      verdict: "broken",
+      answer: "This could not be computed; please report it.",
+      error: expect.stringMatching(error),
+      cautions: ["Look up."],
+    });
+    expect(finding.missing).toBeUndefined();
+    const shown = String(renderViews(toViews(finding)));
+    expect(shown).toContain(verdictWords.broken);
+    expect(shown).toContain("<b>What went wrong:</b>");
+  });
+
+  test("in finding what a question is about leaves the other questions alone", () => {
+    const lost = question({
+      id: "joints.lost",
+      about: { ...stackedCase, each: () => missingField() as never },
+      ask: "Where is it?",
+      tier: "strength",
+      cautions: [],
+      answer: () => reply(1, 2),
+    });
+    expect([...lost(input), asked(() => reply(1, 2), 1)]).toMatchObject([
+      { id: "joints.lost", verdict: "broken" },
+      { id: "joints.hook", verdict: "holds" },
+    ]);
+  });
+});
