@@ -44,3 +44,17 @@ export function sumOf<T>(list: Iterable<T>, value: (entry: T) => number): number
   for (const entry of list) sum += value(entry);
   return sum;
 }
+
+/**
+ * A function of one number that works each value out once: a grid asks for the same places over and over.
+ *
+ * @param work what is to be remembered; must depend on its argument only
+ */
+export function memoized<Value extends object>(work: (place: number) => Value): (place: number) => Value {
+  const known = new Map<number, Value>();
+  return (place) => {
+    const value = known.get(place) ?? work(place);
+    known.set(place, value);
+    return value;
+  };
+}

@@ -1,8 +1,10 @@
-/** What a moved box shows. */
-import type { QuadMesh } from "../mesh/index.js";
+/** What a moved box shows: movements, energy, sag of its faces, and how far they and their openings go out of square. */
+
+import { inverse } from "../../algebra/matrix3.js";
+import { type Cutout, type QuadMesh, ringOf } from "../mesh/index.js";
 import { timesPieces } from "../solve/index.js";
-import { type BoxSpot, type FaceName, frames } from "./box-problem.js";
-import { boxFreedoms, piecesOf } from "./box-structure.js";
+import { type BoxProblem, type BoxSpot, extents, type FaceName, frames } from "./box-problem.js";
+import { type BoxStructure, boxFreedoms, piecesOf } from "./meshed-box.js";
 import type { BoxForce, MovedBox } from "./solve-box.js";
 
 /** How a place has moved, m. */
@@ -98,4 +100,133 @@ function nearest({ x, y }: QuadMesh, atX: number, atY: number): number {
   for (let node = 0; node < x.length; node++)
     if (Math.hypot(x[node]! - atX, y[node]! - atY) < Math.hypot(x[best]! - atX, y[best]! - atY)) best = node;
   return best;
+}
+
+/** An opening that has gone out of square. */
+export interface OutOfSquare {
+  /** Change of its right angles, rad. */
+  readonly shear: number;
+  /** Difference of its diagonals, m. */
+  readonly diagonals: number;
+}
+
+/**
+ * How far an opening has gone out of square: the straight-line movement that fits all of its rim best.
+ *
+ * @param structure of the box
+ * @param displacement of all its freedoms
+ * @param name of the face the opening is in
+ * @param cutout the opening
+ * @throws RangeError when the face has no such rim
+ */
+export function outOfSquare(
+  structure: BoxStructure,
+  displacement: Float64Array,
+  name: FaceName,
+  cutout: Cutout,
+): OutOfSquare {
+  const shear = shearOf(rimOf(structure, name, cutout), name, displacement);
+  const { width, height } = sizeOf(cutout);
+  return { shear, diagonals: (2 * Math.abs(shear) * width * height) / Math.hypot(width, height) };
+}
+
+/**
+ * How far a whole face has gone out of square, by the movement that fits its four sides best, rad.
+ *
+ * @throws RangeError when the face is open
+ */
+export function faceShear(
+  { problem, faces }: BoxStructure,
+  displacement: Float64Array,
+  name: FaceName,
+): number {
+  const face = faces.find((one) => one.name === name);
+  if (!face) throw new RangeError(`${problem.name}: there is no face ${name}`);
+  const { mesh, numbers } = face;
+  const [length, width] = [Math.max(...mesh.x), Math.max(...mesh.y)];
+  const onSide = (at: number, extent: number): boolean => at < 1e-9 || at > extent - 1e-9;
+  const sides = Array.from(numbers, (node, i): RimNode => ({ x: mesh.x[i]!, y: mesh.y[i]!, node }));
+  return shearOf(
+    sides.filter(({ x, y }) => onSide(x, length) || onSide(y, width)),
+    name,
+    displacement,
+  );
+}
+
+function shearOf(nodes: readonly RimNode[], name: FaceName, displacement: Float64Array): number {
+  const [along, across] = frames[name].axes;
+  const slopes = ([along, across] as const).map((axis) =>
+    slopeOf(nodes.map(({ x, y, node }) => ({ x, y, value: displacement[boxFreedoms * node + axis]! }))),
+  );
+  return slopes[0]![1] + slopes[1]![0];
+}
+
+/** A node on the rim of an opening, in the face's own axes. */
+export interface RimNode {
+  readonly x: number;
+  readonly y: number;
+  /** Its number in the box. */
+  readonly node: number;
+}
+
+/** Nodes around an opening. */
+export function rimOf({ problem, faces }: BoxStructure, name: FaceName, cutout: Cutout): readonly RimNode[] {
+  const face = faces.find((one) => one.name === name);
+  const { left, bottom, width, height } = sizeOf(cutout);
+  const near = 1e-6 * (width + height);
+  const within = (at: number, from: number, length: number): boolean =>
+    at > from - near && at < from + length + near;
+  const nodes = new Set(face?.mesh.rim.flat());
+  const rim = [...nodes].flatMap((node): RimNode[] => {
+    const { mesh, numbers } = face!;
+    const [x, y] = [mesh.x[node]!, mesh.y[node]!];
+    return within(x, left, width) && within(y, bottom, height) ? [{ x, y, node: numbers[node]! }] : [];
+  });
+  if (rim.length < 4) throw new RangeError(`${problem.name}: ${name} has no rim around ${cutout.name}`);
+  return rim;
+}
+
+/** Whether a cutout of a face reaches the edge of the box from one place to another. */
+export function reachesEdge(
+  problem: BoxProblem,
+  name: FaceName,
+  cutout: Cutout,
+  from: BoxSpot,
+  to: BoxSpot,
+): boolean {
+  const { axes } = frames[name];
+  return ([0, 1] as const).some((k) => {
+    const at = from[axes[k]];
+    if (Math.abs(to[axes[k]] - at) > 1e-9) return false;
+    const extent = extents(problem)[axes[k]];
+    return ringOf(cutout).some((place) => (at > extent / 2 ? place[k] > at - 1e-9 : place[k] < at + 1e-9));
+  });
+}
+
+function sizeOf(cutout: Cutout): { left: number; bottom: number; width: number; height: number } {
+  const ring = ringOf(cutout);
+  const [xs, ys] = [ring.map(([x]) => x), ring.map(([, y]) => y)];
+  const [left, bottom] = [Math.min(...xs), Math.min(...ys)];
+  return { left, bottom, width: Math.max(...xs) - left, height: Math.max(...ys) - bottom };
+}
+
+/** Slopes along x and y of the plane that fits values best. */
+function slopeOf(
+  places: readonly { readonly x: number; readonly y: number; readonly value: number }[],
+): readonly [number, number] {
+  const sum = (term: (place: (typeof places)[number]) => number): number =>
+    places.reduce((total, place) => total + term(place), 0);
+  const [sx, sy, sxy] = [sum(({ x }) => x), sum(({ y }) => y), sum(({ x, y }) => x * y)];
+  const [one, alongX, alongY] = [
+    sum(({ value }) => value),
+    sum(({ x, value }) => x * value),
+    sum(({ y, value }) => y * value),
+  ];
+  const rows = inverse([
+    [places.length, sx, sy],
+    [sx, sum(({ x }) => x * x), sxy],
+    [sy, sxy, sum(({ y }) => y * y)],
+  ]);
+  const slope = (i: 1 | 2): number => rows[i][0] * one + rows[i][1] * alongX + rows[i][2] * alongY;
+  return [slope(1), slope(2)];
 }

@@ -1,11 +1,12 @@
 /** A box as pieces: the elements of its faces, joined where they meet, with seams that give and beams. */
 import {
+  beamMatrix,
   type ElementMatrix,
   elementRows,
   elementStiffness,
   freedomsPerNode,
-  type Sheet,
   sharedMatrices,
+  spaceFreedoms,
 } from "../element/index.js";
 import {
   elementCount,
@@ -18,11 +19,9 @@ import {
 } from "../mesh/index.js";
 import { rimWidth, sheetAt } from "../panel/index.js";
 import type { Piece } from "../solve/index.js";
-import { beamPieces } from "./box-beams.js";
-import { boxCorners, cornersOnFace } from "./box-corners.js";
-import { boxLines } from "./box-lines.js";
-import { boxNodes, type FaceMesh } from "./box-nodes.js";
+import { boxCorners, boxLines, cornersOnFace } from "./box-lines.js";
 import {
+  type BoxBeam,
   type BoxFace,
   type BoxProblem,
   type BoxSpot,
@@ -33,36 +32,8 @@ import {
   frames,
   onFace,
 } from "./box-problem.js";
-import { laidSeam, seamSprings } from "./seam-springs.js";
-
-/** Freedoms of a node of a box: along x, y, z and the turns about them. */
-export const boxFreedoms = 6;
-
-/** One face, meshed. */
-export interface MeshedFace {
-  readonly name: FaceName;
-  readonly mesh: QuadMesh;
-  /** Make-up of each element. */
-  readonly sheets: readonly Sheet[];
-  /** Number in the box of each node of the face. */
-  readonly numbers: Int32Array;
-  readonly elements: readonly Piece[];
-}
-
-/** A box ready to be held and factored. */
-export interface BoxStructure {
-  readonly problem: BoxProblem;
-  /** Places of all nodes. */
-  readonly nodes: readonly BoxSpot[];
-  readonly faces: readonly MeshedFace[];
-  /** Springs of seams that give, and beams. */
-  readonly links: readonly Piece[];
-}
-
-/** Everything that resists in a box: its faces, seams and beams. */
-export function piecesOf({ faces, links }: BoxStructure): readonly Piece[] {
-  return [...faces.flatMap(({ elements }) => elements), ...links];
-}
+import { type BoxStructure, boxFreedoms, distance, type MeshedFace, sidesAlong } from "./meshed-box.js";
+import { laidSeam, seamSprings } from "./seam.js";
 
 /**
  * Meshes a box. A face offers no resistance to turns about the line across it; along the seams its neighbour does.
@@ -182,4 +153,98 @@ const usualElements = 280;
 export function usualBoxSize(problem: BoxProblem): number {
   const [length, width, height] = extents(problem);
   return Math.sqrt((2 * (length * width + length * height + width * height)) / usualElements);
+}
+
+/** A face with its mesh, not yet numbered. */
+export interface FaceMesh {
+  readonly name: FaceName;
+  readonly mesh: QuadMesh;
+}
+
+/** Nodes of a box, and the number of each face's nodes among them, face by face. */
+export interface BoxNodes {
+  readonly nodes: readonly BoxSpot[];
+  readonly numbers: readonly Int32Array[];
+}
+
+/** Numbers the nodes of all faces. */
+export function boxNodes(problem: BoxProblem, faces: readonly FaceMesh[]): BoxNodes {
+  const spots = faces.map(({ name, mesh }) =>
+    Array.from(mesh.x, (u, node) => onFace(problem, name, [u, mesh.y[node]!])),
+  );
+  const meeting = facesBySpot(faces, spots);
+  const nodes: BoxSpot[] = [];
+  const known = new Map<string, number>();
+  const numbers = faces.map(({ name }, i) =>
+    Int32Array.from(spots[i]!, (spot) => {
+      const key = keyOf(spot);
+      const [first] = joinedTo(problem, name, meeting.get(key)!);
+      const own = `${key} ${first}`;
+      const number = known.get(own) ?? nodes.push(spot) - 1;
+      known.set(own, number);
+      return number;
+    }),
+  );
+  return { nodes, numbers };
+}
+
+/** A place to a hundredth of a micrometre. */
+function keyOf(spot: BoxSpot): string {
+  return spot.map((at) => Math.round(at * 1e8)).join(" ");
+}
+
+function facesBySpot(
+  faces: readonly FaceMesh[],
+  spots: readonly (readonly BoxSpot[])[],
+): ReadonlyMap<string, readonly FaceName[]> {
+  const meeting = new Map<string, FaceName[]>();
+  faces.forEach(({ name }, i) => {
+    for (const spot of spots[i]!) {
+      const key = keyOf(spot);
+      const others = meeting.get(key);
+      if (others) others.push(name);
+      else meeting.set(key, [name]);
+    }
+  });
+  return meeting;
+}
+
+/** The faces at a place that hang together with one by rigid edges, in the order given. */
+function joinedTo({ seams = [] }: BoxProblem, name: FaceName, meeting: readonly FaceName[]): FaceName[] {
+  const gives = (a: FaceName, b: FaceName): boolean =>
+    seams.some(({ faces }) => faces.includes(a) && faces.includes(b));
+  const joined = new Set([name]);
+  for (const one of joined)
+    for (const other of meeting) if (other !== one && !gives(one, other)) joined.add(other);
+  return meeting.filter((other) => joined.has(other));
+}
+
+/**
+ * The pieces of a beam, one a side of the face's elements.
+ *
+ * @throws RangeError that names the beam when it runs along no axis, or where there is no material
+ */
+export function beamPieces(
+  { problem, nodes, faces }: Pick<BoxStructure, "problem" | "nodes" | "faces">,
+  beam: BoxBeam,
+): readonly Piece[] {
+  const { name, on, from, to, section } = beam;
+  const words = `${problem.name}, ${name}`;
+  const runs = ([0, 1, 2] as const).filter((axis) => Math.abs(to[axis] - from[axis]) > 1e-9);
+  const [axis] = runs;
+  if (axis === undefined || runs.length > 1) throw new RangeError(`${words}: a beam must run along an axis`);
+  const face = faces.find((one) => one.name === on);
+  if (!face) throw new RangeError(`${words}: its face ${on} is open`);
+  const sides = sidesAlong(nodes, face, from, to);
+  const covered = sides.reduce((sum, { length }) => sum + length, 0);
+  const missing = distance(from, to) - covered;
+  if (missing > 1e-6 * covered)
+    throw new RangeError(`${words}: ${(1000 * missing).toFixed(0)} mm of it touch no material of ${on}`);
+  return sides.map(({ nodes: own, length }) => ({
+    freedoms: Int32Array.from(
+      own.flatMap((node) => Array.from({ length: spaceFreedoms }, (_, kind) => spaceFreedoms * node + kind)),
+    ),
+    matrix: beamMatrix(axis, length, section),
+    middle: nodes[own[1]]!,
+  }));
 }

@@ -11,7 +11,7 @@ import type { Spot } from "../mesh/index.js";
 import { locate } from "../panel/index.js";
 import type { BoxSpot, FaceName } from "./box-problem.js";
 import { frames, onFace } from "./box-problem.js";
-import type { BoxStructure } from "./box-structure.js";
+import type { BoxStructure } from "./meshed-box.js";
 
 /** Places of fasteners on one face, in the face's own axes. */
 export interface FaceSpots {

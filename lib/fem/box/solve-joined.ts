@@ -1,10 +1,8 @@
 import { symmetricEigen } from "../../algebra/eigenvalues.js";
 import { solveSquare } from "../../algebra/linear-systems.js";
 import type { BoxSpot } from "./box-problem.js";
-import { boxFreedoms } from "./box-structure.js";
-import { movedFree, rigidRow } from "./free-part.js";
-import { type JoinedParts, type PreparedLink, stretchOf } from "./joined-parts.js";
-import { waysToMove } from "./loose-words.js";
+import { type JoinedParts, movedFree, type PreparedLink, rigidRow, stretchOf } from "./joined-parts.js";
+import { boxFreedoms, waysToMove } from "./meshed-box.js";
 
 /** Parts under one load case. */
 export interface JoinedAnswer {

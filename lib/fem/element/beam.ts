@@ -4,8 +4,7 @@
  * is the mixed interpolation that does not lock (K. J. Bathe, Finite Element Procedures, 1996, 5.4.1). The section
  * turns with its node, so that what lies aside is carried along stiffly.
  */
-import { nearHalf } from "./gauss.js";
-import { sideShapes } from "./shape.js";
+import { nearHalf, sideShapes } from "./shape.js";
 
 /** Nodes of a beam: both ends and the middle. */
 export const nodesPerBeam = 3;

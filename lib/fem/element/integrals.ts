@@ -1,5 +1,4 @@
 /** Integrals over an element of its shape functions and their slopes. */
-import { squareNine } from "./gauss.js";
 import {
   nodesPerElement,
   type Shapes,
@@ -7,6 +6,7 @@ import {
   type Stretch,
   shapesAt,
   slopesOf,
+  squareNine,
   stretchAt,
 } from "./shape.js";
 

@@ -1,5 +1,9 @@
-/** What a sheet resists and weighs, per unit of its area, about its own reference plane. */
-import type { Laminate } from "../../material/index.js";
+/**
+ * What a sheet resists and weighs, per unit of its area, about its own reference plane: by itself, from its layers (Jones,
+ * Mechanics of Composite Materials, ch. 4), or with a batten glued on.
+ */
+import { type Laminate, type Layer, laminate, layerFaults } from "../../material/index.js";
+import type { Pressure } from "../../quantity/index.js";
 
 /** Stiffness and mass of a sheet; rows and columns x, y, shear; +z is one face. */
 export interface Sheet {
@@ -20,4 +24,135 @@ export interface Sheet {
 /** Whether stretching and bending act on each other. */
 export function isCoupled({ coupling }: Sheet): boolean {
   return coupling.some((row) => row.some((value) => value !== 0));
+}
+
+/** One layer with its own grain, and how it shears through its thickness. */
+export interface SheetLayer extends Layer {
+  /** Shear modulus through the thickness on planes along the grain, any correction included. */
+  readonly throughAlong: Pressure;
+  /** The same across the grain: rolling shear. */
+  readonly throughAcross: Pressure;
+}
+
+type Rows = Laminate["membrane"];
+
+/**
+ * Adds up the layers from the bottom face (-z) up.
+ *
+ * @param layers at least one
+ * @param reference height of the reference plane above the bottom face, m; the middle when left out
+ * @throws RangeError when a layer is nothing or gives way: thickness, moduli or Poisson's ratio
+ */
+export function sheetOfLayers(layers: readonly SheetLayer[], reference?: number): Sheet {
+  const faults = [...layerFaults(layers), ...throughFaults(layers)];
+  if (faults.length > 0) throw new RangeError(`sheet: ${faults.join("; ")}`);
+  const { thickness, membrane, coupling, bending } = laminate(layers);
+  const bottom = -(reference ?? thickness / 2);
+  const middle = bottom + thickness / 2;
+  const limit = 1e-12 * thickness * membrane[0][0];
+  const shifted = combined([coupling, membrane], [1, middle]);
+  return {
+    membrane,
+    coupling: eachOf((i, j) => (Math.abs(shifted[i]![j]!) < limit ? 0 : shifted[i]![j]!)),
+    bending: combined([bending, coupling, membrane], [1, 2 * middle, middle ** 2]),
+    shear: throughShear(layers),
+    mass: massMoments(layers, bottom),
+    faces: [bottom + thickness, bottom],
+  };
+}
+
+function throughFaults(layers: readonly SheetLayer[]): string[] {
+  return layers.flatMap((layer, i) =>
+    (["throughAlong", "throughAcross"] as const)
+      .filter((field) => !(layer[field] > 0))
+      .map((field) => `${field} of layer ${i + 1} must be positive, got ${layer[field]}`),
+  );
+}
+
+function throughShear(layers: readonly SheetLayer[]): Sheet["shear"] {
+  const shear: [number, number, number] = [0, 0, 0];
+  for (const { thickness, grain, throughAlong, throughAcross } of layers) {
+    const [c, s] = [Math.cos(grain), Math.sin(grain)];
+    shear[0] += thickness * (throughAlong * c * c + throughAcross * s * s);
+    shear[1] += thickness * (throughAlong - throughAcross) * c * s;
+    shear[2] += thickness * (throughAlong * s * s + throughAcross * c * c);
+  }
+  return shear;
+}
+
+function massMoments(layers: readonly SheetLayer[], bottom: number): Sheet["mass"] {
+  const mass: [number, number, number] = [0, 0, 0];
+  let low = bottom;
+  for (const { thickness, density } of layers) {
+    const high = low + thickness;
+    mass[0] += density * thickness;
+    mass[1] += (density * (high ** 2 - low ** 2)) / 2;
+    mass[2] += (density * (high ** 3 - low ** 3)) / 3;
+    low = high;
+  }
+  return mass;
+}
+
+function combined(matrices: readonly Rows[], weights: readonly number[]): Rows {
+  return eachOf((i, j) => matrices.reduce((sum, matrix, k) => sum + weights[k]! * matrix[i]![j]!, 0));
+}
+
+function eachOf(entry: (row: number, column: number) => number): Rows {
+  const row = (i: number): [number, number, number] => [entry(i, 0), entry(i, 1), entry(i, 2)];
+  return [row(0), row(1), row(2)];
+}
+
+/** A strip of wood glued on the +z side of a sheet. */
+export interface Batten {
+  /** Axis of the panel it runs along. */
+  readonly along: "x" | "y";
+  /** How far it stands off the sheet, m. */
+  readonly height: number;
+  /** Modulus along it, Pa; across it counts for nothing. */
+  readonly modulus: number;
+  /** In its plane and through its height, Pa. */
+  readonly shearModulus: number;
+  /** kg/m3 */
+  readonly density: number;
+}
+
+/**
+ * A sheet with a batten on it, about the sheet's own reference plane. As a strip of plate the batten twists like a
+ * flat bar, which is too stiff for one higher than wide.
+ *
+ * @param sheet bare
+ * @param batten glued on without slip
+ * @throws RangeError when the batten is nothing
+ */
+export function withBatten(sheet: Sheet, batten: Batten): Sheet {
+  const { height, modulus, shearModulus, density, along } = batten;
+  if (!(height > 0 && modulus > 0 && shearModulus > 0))
+    throw new RangeError(
+      `batten: height and moduli must be positive, got ${height} m, ${modulus} Pa, ${shearModulus} Pa`,
+    );
+  const low = sheet.faces[0];
+  const high = low + height;
+  const moments = [height, (high ** 2 - low ** 2) / 2, (high ** 3 - low ** 3) / 3] as const;
+  const axis = along === "x" ? 0 : 1;
+  const stiffened = (matrix: Sheet["bending"], moment: number): Sheet["bending"] => {
+    const rows = matrix.map((row) => [...row]) as [
+      [number, number, number],
+      [number, number, number],
+      [number, number, number],
+    ];
+    rows[axis]![axis]! += modulus * moment;
+    rows[2][2] += shearModulus * moment;
+    return rows;
+  };
+  const through = shearModulus * height;
+  return {
+    membrane: stiffened(sheet.membrane, moments[0]),
+    coupling: stiffened(sheet.coupling, moments[1]),
+    bending: stiffened(sheet.bending, moments[2]),
+    shear: [sheet.shear[0] + through, sheet.shear[1], sheet.shear[2] + through],
+    mass: [0, 1, 2].map(
+      (power) => sheet.mass[power]! + density * moments[power]!,
+    ) as unknown as Sheet["mass"],
+    faces: [high, sheet.faces[1]],
+  };
 }

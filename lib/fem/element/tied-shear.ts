@@ -3,9 +3,17 @@
  * M. Fortin, Mixed-interpolated elements for Reissner-Mindlin plates, Int. J. Numer. Methods Eng. 28, 1989), so that
  * thin sheets do not lock.
  */
-import { lineThree, nearHalf } from "./gauss.js";
+
 import { places } from "./integrals.js";
-import { nodesPerElement, type Shapes, type Stretch, shapesAt, stretchAt } from "./shape.js";
+import {
+  lineThree,
+  nearHalf,
+  nodesPerElement,
+  type Shapes,
+  type Stretch,
+  shapesAt,
+  stretchAt,
+} from "./shape.js";
 import type { Sheet } from "./sheet.js";
 
 /** Columns of the shear strains: w, bx, by of each node. */

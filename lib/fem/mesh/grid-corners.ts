@@ -1,29 +1,8 @@
 /** The mesh of a panel whose cutouts are all rectangles with sharp corners: straight lines from rim to rim. */
 import { isMaterial, type Outline, type Spot } from "./outline.js";
 import type { Quad } from "./quad-mesh.js";
-import type { CornerMesh } from "./rim-row.js";
-import { divided, type SizeAt } from "./size.js";
-
-/** A rectangle whose sides must be mesh lines: a patch of load, a batten. */
-export interface MeshBox {
-  readonly left: number;
-  readonly bottom: number;
-  readonly width: number;
-  readonly height: number;
-}
-
-/** What a mesh must follow besides the outline. */
-export interface MeshGuides {
-  readonly boxes: readonly MeshBox[];
-  /** Sharp corners inside the panel, where strains pile up. */
-  readonly corners: readonly Spot[];
-  /** Width of a row of elements along all rims, m. */
-  readonly rim: number;
-  /** Whether other faces share the panel's four sides: then no node is added there but the places. */
-  readonly shared: boolean;
-  /** Places that shall be nodes where there is room. */
-  readonly places: readonly Spot[];
-}
+import type { CornerMesh } from "./refinement.js";
+import { divided, type MeshGuides, type SizeAt } from "./size.js";
 
 /** A place nearer than this to another line, in parts of the size there, gets no line of its own. */
 const crowded = 0.4;

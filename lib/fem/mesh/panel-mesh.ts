@@ -1,11 +1,19 @@
-import { withCornerRings } from "./corner-rings.js";
-import { gridCorners, type MeshGuides } from "./grid-corners.js";
-import { type Arc, arcsOf, isMaterial, type Outline } from "./outline.js";
+/** Meshes of whole panels: one by itself, or a face of a box that shares its sides with others. */
+
+import { cornersOnLines, gridCorners } from "./grid-corners.js";
+import {
+  type Arc,
+  arcsOf,
+  type Cutout,
+  type CutRectangle,
+  isMaterial,
+  type Outline,
+  type Spot,
+} from "./outline.js";
 import { outlineFaults } from "./outline-faults.js";
 import { type QuadMesh, quadMesh, shapeOf, worstAllowed } from "./quad-mesh.js";
-import { type CornerMesh, withRimRow } from "./rim-row.js";
-import { seated } from "./seated.js";
-import { gradedSize } from "./size.js";
+import { type CornerMesh, withCornerRings, withRimRow } from "./refinement.js";
+import { gradedSize, type MeshBox, type MeshGuides, type SizeAt } from "./size.js";
 import { splitCorners } from "./split-corners.js";
 
 /** How fine a mesh is: about so many elements if none were needed for corners. */
@@ -68,4 +76,96 @@ function materialArea(outline: Outline): number {
     if (isMaterial(outline, [x * outline.length, y * outline.width])) inside++;
   }
   return (inside / samples ** 2) * outline.length * outline.width;
+}
+
+/** What the mesh of a face must follow besides its outline. */
+export interface FaceGuides {
+  /** Strips of another make-up, their sides among the lines too. */
+  readonly boxes: readonly MeshBox[];
+  /** Places where strains pile up. */
+  readonly corners: readonly Spot[];
+  /** Width of a row of elements along all rims, m. */
+  readonly rim: number;
+}
+
+/**
+ * Meshes a face whose four sides other faces share, so that nodes on the sides lie where the lines say.
+ *
+ * @param name what messages call the face
+ * @param drawn outline of the face; the sides of its sharp rectangles are among the lines
+ * @param guides what else it must follow
+ * @param lines along x and y of the face: every second one is the middle of its neighbours
+ * @param size of elements
+ * @throws RangeError that names the face and the cutout when the outline cannot be meshed
+ */
+export function faceMesh(
+  name: string,
+  drawn: Outline,
+  { boxes, corners, rim }: FaceGuides,
+  lines: readonly [columns: readonly number[], rows: readonly number[]],
+  size: SizeAt,
+): QuadMesh {
+  const faults = outlineFaults(drawn);
+  if (faults.length > 0) throw new RangeError(`${name}: ${faults.join("; ")}`);
+  const outline = seated(drawn);
+  const straight = outline.cutouts.every((cutout) => cutout.kind === "rectangle" && cutout.radius === 0);
+  const plain = straight
+    ? cornersOnLines(outline, ...lines)
+    : splitCorners(
+        outline,
+        { boxes, corners, rim: 0, shared: true, places: rimPlaces(outline, lines) },
+        size,
+      );
+  const mesh = rimmed(withCornerRings(plain, corners), rim, outline.cutouts.flatMap(arcsOf));
+  if (mesh) return mesh;
+  throw new RangeError(`${name}: an element is folded; part the outlines that come close, or let them meet`);
+}
+
+/** Every second line where it meets the rim: splitting adds the ones between. */
+function rimPlaces(
+  { length, width }: Outline,
+  [columns, rows]: readonly [readonly number[], readonly number[]],
+): Spot[] {
+  const second = (lines: readonly number[]): readonly number[] => lines.filter((_, i) => i % 2 === 0);
+  return [
+    ...second(columns).flatMap((x): Spot[] => [
+      [x, 0],
+      [x, width],
+    ]),
+    ...second(rows).flatMap((y): Spot[] => [
+      [0, y],
+      [length, y],
+    ]),
+  ];
+}
+
+/** Distance that counts as touching, as a share of the panel's larger side. */
+const touching = 1e-6;
+
+/**
+ * The outline with every rectangle that touches a side of the panel run out to it: exactly, where drawn sizes add up to
+ * a hair less or more, and past it by its corner radius, so that a rounded notch is as wide at its mouth as inside.
+ *
+ * @param outline as drawn
+ */
+export function seated(outline: Outline): Outline {
+  return { ...outline, cutouts: outline.cutouts.map((cutout) => seatedCutout(cutout, outline)) };
+}
+
+function seatedCutout(cutout: Cutout, { length, width }: Outline): Cutout {
+  if (cutout.kind !== "rectangle") return cutout;
+  const near = touching * Math.max(length, width);
+  const [left, right] = seatedSides(cutout.left, cutout.left + cutout.width, length, cutout, near);
+  const [bottom, top] = seatedSides(cutout.bottom, cutout.bottom + cutout.height, width, cutout, near);
+  return { ...cutout, left, bottom, width: right - left, height: top - bottom };
+}
+
+function seatedSides(
+  low: number,
+  high: number,
+  extent: number,
+  { radius }: CutRectangle,
+  near: number,
+): readonly [low: number, high: number] {
+  return [Math.abs(low) < near ? -radius : low, Math.abs(high - extent) < near ? extent + radius : high];
 }

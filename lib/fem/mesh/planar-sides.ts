@@ -1,11 +1,18 @@
 /** Every line a mesh must follow, cut where lines meet, with no place twice. */
-import { clearOfCusps } from "./cusps.js";
-import type { MeshGuides } from "./grid-corners.js";
-import { type Line, meshRing } from "./mesh-ring.js";
-import { apart, isMaterial, type Outline, type Spot } from "./outline.js";
+
+import {
+  type Arc,
+  apart,
+  arcsOf,
+  type Cutout,
+  isMaterial,
+  type Outline,
+  ringOf,
+  type Spot,
+} from "./outline.js";
 import { toSide } from "./outline-faults.js";
 import { keyOf } from "./quad-mesh.js";
-import type { SizeAt } from "./size.js";
+import type { MeshGuides, SizeAt } from "./size.js";
 
 /** Two places that are joined, and whether material ends there. */
 export type PlanarSide = readonly [from: number, to: number, bounds: boolean];
@@ -127,4 +134,119 @@ function crossing(a: Spot, b: Spot, c: Spot, d: Spot): Spot[] | undefined {
   const other = ((c[0] - a[0]) * aby - (c[1] - a[1]) * abx) / turn;
   const within = along > 0 && along < 1 && other > 0 && other < 1;
   return within ? [[a[0] + along * abx, a[1] + along * aby]] : undefined;
+}
+
+/** A straight line between two places. */
+export type Line = readonly [from: Spot, to: Spot];
+
+/** Widest chord of a round hole to begin with, and of a rounded corner; refining halves those that are too long. */
+const widest = { circle: Math.PI / 6, corner: Math.PI / 4 };
+
+/**
+ * Corners of a cutout's outline counterclockwise, arcs as chords that end where lines cross the arc: a chord cut
+ * elsewhere would leave the circle.
+ *
+ * @param cutout any
+ * @param lines the panel's rim and all other lines to follow
+ * @param near distance that counts as touching, m
+ */
+export function meshRing(cutout: Cutout, lines: readonly Line[], near: number): readonly Spot[] {
+  const arcs = arcsOf(cutout);
+  if (arcs.length === 0) return ringOf(cutout);
+  if (cutout.kind === "circle") {
+    const cuts = cutAngles(cutout, lines, near).sort((a, b) => a - b);
+    const from = cuts[0] ?? 0;
+    return withoutRepeats(chordEnds(cutout, [...cuts, from + 2 * Math.PI], from, widest.circle), near);
+  }
+  const corners = arcs.flatMap((arc, quarter) => {
+    const from = (Math.PI / 2) * (quarter + 2);
+    const to = from + Math.PI / 2;
+    const cuts = cutAngles(arc, lines, near)
+      .map((angle) => angle + 2 * Math.PI * Math.ceil((from - angle) / (2 * Math.PI)))
+      .filter((angle) => angle > from && angle < to);
+    return chordEnds(arc, [...cuts.sort((a, b) => a - b), to], from, widest.corner);
+  });
+  return withoutRepeats(corners, near);
+}
+
+/** Ends of chords from an angle to the last of the cuts, each cut being one of them. */
+function chordEnds(
+  { x, y, radius }: Arc,
+  cuts: readonly number[],
+  from: number,
+  most: number,
+): readonly Spot[] {
+  const angles = [from, ...cuts].flatMap((angle, i, all) => {
+    const next = all[i + 1] ?? angle;
+    const parts = Math.max(1, Math.ceil((next - angle) / most - 1e-6));
+    return Array.from({ length: parts }, (_, part) => angle + ((next - angle) * part) / parts);
+  });
+  return angles.map((angle): Spot => [x + radius * Math.cos(angle), y + radius * Math.sin(angle)]);
+}
+
+/** Where lines cross or touch a circle, rad. */
+function cutAngles({ x, y, radius }: Arc, lines: readonly Line[], near: number): number[] {
+  return lines.flatMap(([a, b]) => {
+    const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+    const [dx, dy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
+    const foot = (x - a[0]) * dx + (y - a[1]) * dy;
+    const aside = (x - a[0]) * dy - (y - a[1]) * dx;
+    if (Math.abs(aside) > radius + near) return [];
+    const reach = Math.sqrt(Math.max(0, radius ** 2 - aside ** 2));
+    return [foot - reach, foot + reach]
+      .filter((along) => along > -near && along < length + near)
+      .map((along) => Math.atan2(a[1] + along * dy - y, a[0] + along * dx - x));
+  });
+}
+
+function withoutRepeats(ring: readonly Spot[], near: number): readonly Spot[] {
+  return ring.filter((place, i) => {
+    const next = ring[(i + 1) % ring.length]!;
+    return Math.hypot(place[0] - next[0], place[1] - next[1]) > near;
+  });
+}
+
+/** Below this angle no sound element fits between two lines, rad. */
+const sharp = (28 * Math.PI) / 180;
+/** A line is taken up again where it is so far from the outline, in sizes. */
+const takenUp = 0.3;
+/** Steps in which that place is looked for, a size. */
+const step = 0.25;
+
+/**
+ * The lines without their ends that lie in a cusp: there the make-up of an element is that of its middle.
+ *
+ * @param lines parts between places where they meet others
+ * @param edges of the outline and its cutouts
+ * @param size of triangles
+ */
+export function clearOfCusps(lines: readonly Line[], edges: readonly Line[], size: SizeAt): readonly Line[] {
+  return lines.flatMap((line) => {
+    const from = clearEnd(line, edges, size);
+    const to = from && clearEnd([line[1], from], edges, size);
+    return from && to && apart(from, to) > step * size(from) ? [[from, to] as const] : [];
+  });
+}
+
+/** Where a line is clear of the outline that it meets at its first end; undefined when nowhere. */
+function clearEnd([from, to]: Line, edges: readonly Line[], size: SizeAt): Spot | undefined {
+  const meets = edges.some(([a, b]) => isSharp(from, to, a, b) || isSharp(from, to, b, a));
+  if (!meets) return from;
+  const length = apart(from, to);
+  for (let along = step * size(from); along < length; along += step * size(from)) {
+    const place: Spot = [
+      from[0] + ((to[0] - from[0]) * along) / length,
+      from[1] + ((to[1] - from[1]) * along) / length,
+    ];
+    if (edges.every(([a, b]) => toSide(place, a, b) > takenUp * size(place))) return place;
+  }
+  return undefined;
+}
+
+/** Whether an edge from a leaves a line's first end at a sharp angle without lying on the line. */
+function isSharp(from: Spot, to: Spot, a: Spot, b: Spot): boolean {
+  if (apart(from, a) > 1e-6 * apart(from, to)) return false;
+  const [ux, uy, vx, vy] = [to[0] - from[0], to[1] - from[1], b[0] - a[0], b[1] - a[1]];
+  const angle = Math.abs(Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy));
+  return angle > 1e-6 && angle < sharp;
 }

@@ -1,5 +1,26 @@
-import type { MeshBox } from "./grid-corners.js";
+/** What a mesh must follow, and how large its elements may be. */
 import { apart, arcsOf, type Outline, ringOf, type Spot } from "./outline.js";
+
+/** A rectangle whose sides must be mesh lines: a patch of load, a batten. */
+export interface MeshBox {
+  readonly left: number;
+  readonly bottom: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What a mesh must follow besides the outline. */
+export interface MeshGuides {
+  readonly boxes: readonly MeshBox[];
+  /** Sharp corners inside the panel, where strains pile up. */
+  readonly corners: readonly Spot[];
+  /** Width of a row of elements along all rims, m. */
+  readonly rim: number;
+  /** Whether other faces share the panel's four sides: then no node is added there but the places. */
+  readonly shared: boolean;
+  /** Places that shall be nodes where there is room. */
+  readonly places: readonly Spot[];
+}
 
 /** How large elements may be at a place, m. */
 export type SizeAt = (place: Spot) => number;

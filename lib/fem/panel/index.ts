@@ -1,13 +1,8 @@
-export * from "./buckling.js";
-export * from "./contour.js";
 export * from "./locate.js";
-export { panelForces } from "./panel-load.js";
+export * from "./mesh-convergence.js";
+export * from "./panel-modes.js";
 export * from "./panel-problem.js";
 export * from "./panel-results.js";
 export { rimWidth, sheetAt } from "./panel-structure.js";
-export * from "./panel-task.js";
-export * from "./sensitivity.js";
 export * from "./solve-panel.js";
 export * from "./strain-field.js";
-export * from "./twice.js";
-export * from "./vibration.js";

@@ -21,10 +21,8 @@ import {
   sharpCorners,
 } from "../mesh/index.js";
 import type { Piece } from "../solve/index.js";
-import { nodeNear, sidesOnLine } from "./nodes-on.js";
 import type { HeldLine, HeldPoint, PanelProblem } from "./panel-problem.js";
-import { across, heldFreedoms } from "./panel-supports.js";
-import { turningSprings } from "./turning-springs.js";
+import { across, heldFreedoms, nodeNear, sidesOnLine, turningSprings } from "./panel-supports.js";
 
 /** A panel ready to be factored. */
 export interface PanelStructure {

@@ -1,7 +1,7 @@
-/** Which freedoms of a panel cannot move. */
-import { freedomsPerNode } from "../element/index.js";
-import type { QuadMesh } from "../mesh/index.js";
-import { nodeNear, nodesOnLine } from "./nodes-on.js";
+/** How a panel is held: nodes and sides by place, what cannot move, edges that turn against a stiffness. */
+import { freedomsPerNode, lineThree, sideShapes } from "../element/index.js";
+import type { QuadMesh, Side, Spot } from "../mesh/index.js";
+import type { Piece } from "../solve/index.js";
 import type { PanelProblem } from "./panel-problem.js";
 
 /** Freedoms of a node, in their order. */
@@ -61,4 +61,90 @@ function holdAll(mesh: QuadMesh, held: Uint8Array, kinds: readonly number[]): vo
 
 function holdNode(held: Uint8Array, node: number, kinds: readonly number[]): void {
   for (const kind of kinds) held[freedomsPerNode * node + kind] = 1;
+}
+
+/** Share of a line's length within which a node lies on it. */
+const close = 1e-6;
+
+/** Nodes on a straight line. */
+export function nodesOnLine(mesh: QuadMesh, from: Spot, to: Spot): readonly number[] {
+  const nodes: number[] = [];
+  for (let node = 0; node < mesh.x.length; node++) if (isOnLine(mesh, node, from, to)) nodes.push(node);
+  return nodes;
+}
+
+/** Sides of the rim on a straight line. */
+export function sidesOnLine(mesh: QuadMesh, from: Spot, to: Spot): readonly Side[] {
+  return mesh.rim.filter((side) => side.every((node) => isOnLine(mesh, node, from, to)));
+}
+
+function isOnLine({ x, y }: QuadMesh, node: number, from: Spot, to: Spot): boolean {
+  const dx = to[0] - from[0];
+  const dy = to[1] - from[1];
+  const ax = x[node]! - from[0];
+  const ay = y[node]! - from[1];
+  // All times the line's length, so that no root is taken.
+  const squared = dx * dx + dy * dy;
+  const along = ax * dx + ay * dy;
+  const aside = Math.abs(ax * dy - ay * dx);
+  return aside < close * squared && along > -close * squared && along < (1 + close) * squared;
+}
+
+/** The node nearest to a place. */
+export function nodeNear({ x, y }: QuadMesh, [atX, atY]: Spot): number {
+  let nearest = 0;
+  let least = Infinity;
+  for (let node = 0; node < x.length; node++) {
+    const away = (x[node]! - atX) ** 2 + (y[node]! - atY) ** 2;
+    if (away < least) [nearest, least] = [node, away];
+  }
+  return nearest;
+}
+
+/**
+ * One piece a side: the turn about the side against a stiffness.
+ *
+ * @param mesh of the panel
+ * @param sides straight sides of the rim
+ * @param turning N m a radian on each metre
+ */
+export function turningSprings(mesh: QuadMesh, sides: readonly Side[], turning: number): readonly Piece[] {
+  return sides.map((side) => {
+    const [first, , last] = side;
+    const [dx, dy] = [mesh.x[last]! - mesh.x[first]!, mesh.y[last]! - mesh.y[first]!];
+    const length = Math.hypot(dx, dy);
+    // The fibre's turn across the side: its share of bx and of by.
+    const normal = [-dy / length, dx / length];
+    const row = (at: number): number[] => sideShapes(at).flatMap((shape) => normal.map((n) => n * shape));
+    const matrix = new Float64Array(36);
+    for (const { at, weight } of lineThree) {
+      const values = row(at);
+      values.forEach((a, i) => {
+        values.forEach((b, j) => {
+          matrix[6 * i + j]! += (turning * weight * length * a * b) / 2;
+        });
+      });
+    }
+    return {
+      freedoms: Int32Array.from(
+        side.flatMap((node) => [freedomsPerNode * node + 3, freedomsPerNode * node + 4]),
+      ),
+      matrix,
+      middle: [mesh.x[side[1]]!, mesh.y[side[1]]!, 0],
+    };
+  });
+}
+
+/** How a force of 1 spread along sides is shared among their nodes: both ends a sixth, the middle two thirds. */
+export function sideShares(mesh: QuadMesh, sides: readonly Side[]): ReadonlyMap<number, number> {
+  const lengths = sides.map(([a, , b]) => Math.hypot(mesh.x[b]! - mesh.x[a]!, mesh.y[b]! - mesh.y[a]!));
+  const total = lengths.reduce((sum, length) => sum + length, 0);
+  const shares = new Map<number, number>();
+  sides.forEach((side, i) => {
+    side.forEach((node, k) => {
+      const share = ((k === 1 ? 2 / 3 : 1 / 6) * lengths[i]!) / total;
+      shares.set(node, (shares.get(node) ?? 0) + share);
+    });
+  });
+  return shares;
 }

@@ -1,9 +1,26 @@
-import { freedomsPerNode } from "../element/index.js";
-import type { Fineness } from "../mesh/index.js";
-import { displacementsUnder, type Factors, factorPieces, LooseFreedom } from "../solve/index.js";
-import { panelForces } from "./panel-load.js";
+/** A panel factored and bent, and how its deflection answers to its make-up. */
+import {
+  bendingStiffness,
+  elementStiffness,
+  freedomsPerNode,
+  isCoupled,
+  nodeAreas,
+  type Sheet,
+} from "../element/index.js";
+import {
+  elementCount,
+  elementMiddle,
+  elementNodes,
+  elementPlaces,
+  type Fineness,
+  type MeshBox,
+  type Spot,
+} from "../mesh/index.js";
+import { displacementsUnder, type Factors, factorPieces, LooseFreedom, timesPieces } from "../solve/index.js";
+import { locate } from "./locate.js";
 import type { PanelLoad, PanelProblem } from "./panel-problem.js";
-import { type PanelStructure, panelStructure, rimWidth } from "./panel-structure.js";
+import { type PanelStructure, panelStructure, piecesOf, rimWidth } from "./panel-structure.js";
+import { across, sideShares, sidesOnLine } from "./panel-supports.js";
 
 /** A panel factored: ready for loads, frequencies and buckling. */
 export interface FactoredPanel {
@@ -58,4 +75,112 @@ function looseWords({ problem, mesh }: PanelStructure, freedom: number): string 
 export function bent(panel: FactoredPanel, loads?: readonly PanelLoad[]): DeflectedPanel {
   const forces = panelForces(panel.structure, loads ?? panel.structure.problem.loads);
   return { ...panel, displacement: displacementsUnder(panel.factors, forces) };
+}
+
+/**
+ * Forces on the freedoms of a panel.
+ *
+ * @param structure the panel
+ * @param loads what presses on it
+ * @throws RangeError when a load lies on no material
+ */
+export function panelForces(structure: PanelStructure, loads: readonly PanelLoad[]): Float64Array {
+  const forces = new Float64Array(structure.held.length);
+  for (const [node, force] of loads.flatMap((load) => nodeForces(structure, load)))
+    forces[freedomsPerNode * node + across.w]! += force;
+  return forces;
+}
+
+type NodeForce = readonly [node: number, force: number];
+
+function nodeForces(structure: PanelStructure, load: PanelLoad): readonly NodeForce[] {
+  switch (load.kind) {
+    case "pressure":
+      return pressed(structure, () => load.pressure);
+    case "weight":
+      return pressed(structure, (element) => load.acceleration * structure.sheets[element]!.mass[0]);
+    case "point": {
+      const { nodes, weights } = locate(structure.mesh, load.at);
+      return Array.from(nodes, (node, i): NodeForce => [node, load.force * weights[i]!]);
+    }
+    case "line":
+      return lineForces(structure, load);
+    case "patch":
+      return patchForces(structure, load);
+  }
+}
+
+function lineForces(
+  { mesh, problem }: PanelStructure,
+  { from, to, force }: Extract<PanelLoad, { kind: "line" }>,
+): NodeForce[] {
+  const sides = sidesOnLine(mesh, from, to);
+  if (sides.length === 0) throw new RangeError(`${problem.name}: no rim is left under a line load`);
+  return [...sideShares(mesh, sides)].map(([node, share]) => [node, share * force]);
+}
+
+function patchForces(
+  structure: PanelStructure,
+  { over, force }: Extract<PanelLoad, { kind: "patch" }>,
+): readonly NodeForce[] {
+  const unit = pressed(structure, (element) =>
+    isOver(over, elementMiddle(structure.mesh, element)) ? 1 : 0,
+  );
+  const area = unit.reduce((sum, [, share]) => sum + share, 0);
+  if (!(area > 0)) throw new RangeError(`${structure.problem.name}: a patch load lies on no material`);
+  return unit.map(([node, share]) => [node, (share * force) / area]);
+}
+
+function isOver({ left, bottom, width, height }: MeshBox, [x, y]: readonly [number, number]): boolean {
+  return x > left && x < left + width && y > bottom && y < bottom + height;
+}
+
+function pressed({ mesh }: PanelStructure, pressure: (element: number) => number): readonly NodeForce[] {
+  const forces: NodeForce[] = [];
+  for (let element = 0; element < elementCount(mesh); element++) {
+    const here = pressure(element);
+    if (here === 0) continue;
+    const { x, y } = elementPlaces(mesh, element);
+    const nodes = elementNodes(mesh, element);
+    nodeAreas(x, y).forEach((area, i) => {
+      forces.push([nodes[i]!, area * here]);
+    });
+  }
+  return forces;
+}
+
+/**
+ * Slopes of a deflection: how much it changes when the panel's own make-up changes, dw = -l^T dK u, where u is how the
+ * panel bends and l how a force of 1 at the place bends it (the adjoint method, any text on design sensitivity). Exact
+ * for small changes; strips of another make-up stay as they are.
+ *
+ * @param panel bent
+ * @param at where it is looked at
+ * @param changes of the make-up, as differences of stiffness
+ * @returns one slope a change, m
+ */
+export function deflectionSlopes(
+  panel: DeflectedPanel,
+  at: Spot,
+  changes: readonly Sheet[],
+): readonly number[] {
+  const { structure, factors, displacement } = panel;
+  const { problem, mesh, sheets } = structure;
+  const coupled = sheets.some(isCoupled) || changes.some(isCoupled);
+  const kinds = coupled ? [0, 1, 2, 3, 4] : [across.w, across.turnX, across.turnY];
+  const own = sheets.map((sheet) => sheet === problem.sheet);
+  const answer = displacementsUnder(factors, panelForces(structure, [{ kind: "point", at, force: 1 }]));
+  return changes.map((change) => {
+    const pieces = piecesOf(
+      mesh,
+      sheets.map(() => change),
+      kinds,
+      coupled ? elementStiffness : bendingStiffness,
+    );
+    const pull = timesPieces(
+      pieces.filter((_, element) => own[element]),
+      displacement,
+    );
+    return -pull.reduce((sum, force, freedom) => sum + force * answer[freedom]!, 0);
+  });
 }

@@ -4,8 +4,8 @@
  */
 
 import { symmetricEigen } from "../../algebra/eigenvalues.js";
-import type { Factors } from "./factor.js";
 import { type Piece, timesPieces } from "./piece.js";
+import type { Factors } from "./substitute.js";
 import { displacementsUnder } from "./substitute.js";
 
 /** A shape in which K x = value B x. */

@@ -3,28 +3,9 @@
  * symmetric linear equations, 1983): pieces are added into small dense matrices, which are eliminated and passed on.
  */
 import { type DenseFront, denseFront, eliminate } from "./dense.js";
-import { dissect, type Front } from "./dissection.js";
-import { frontRoom, squareOf } from "./fronts.js";
+import { dissect, type Front, frontRoom, squareOf } from "./dissection.js";
 import type { Piece } from "./piece.js";
-import { displacementsUnder } from "./substitute.js";
-
-/** A structure ready to be solved for any number of loads. */
-export interface Factors {
-  /** In the order of elimination. */
-  readonly fronts: readonly FactoredFront[];
-  /** 1 for each freedom that cannot move. */
-  readonly held: Uint8Array;
-  /** Numbers kept. */
-  readonly fill: number;
-}
-
-/** One step of elimination, done. */
-export interface FactoredFront {
-  readonly freedoms: Int32Array;
-  readonly eliminated: number;
-  /** A row a freedom, a column for each eliminated one; reciprocals on the diagonal. */
-  readonly rows: Float64Array;
-}
+import { displacementsUnder, type FactoredFront, type Factors } from "./substitute.js";
 
 /** A freedom that nothing resists. */
 export class LooseFreedom extends RangeError {

@@ -3,4 +3,3 @@ export * from "./eigen.js";
 export * from "./factor.js";
 export * from "./piece.js";
 export * from "./substitute.js";
-export * from "./substitute-many.js";

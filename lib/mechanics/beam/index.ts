@@ -1,5 +1,3 @@
-export * from "./long-term-sag.js";
-export * from "./point-beam.js";
+export * from "./beam-cases.js";
+export * from "./sag.js";
 export * from "./section.js";
-export * from "./shear-sag.js";
-export * from "./uniform-beam.js";

@@ -1,5 +1,6 @@
 /** A panel with openings: a window, a port, a slot, a notch at its rim. */
-import { type Formula, formula } from "../../formula.js";
+import { type Formula, type FormulaSymbols, formula } from "../../formula.js";
+import { listOf, type PlateMoment, Ratio } from "../../quantity/index.js";
 import { type Citation, cite } from "../../source.js";
 import {
   cutAwayShare,
@@ -7,7 +8,9 @@ import {
   type Fineness,
   inMaterial,
   largestDeflection,
+  narrowestBar,
   openingFaults,
+  openingsNotFollowed,
   type PlateSeries,
   plateAt,
   type SeriesLoad,
@@ -15,14 +18,7 @@ import {
   shareArea,
   solvePlate,
 } from "../series/index.js";
-import {
-  type OpenPlate,
-  type OpenPlateAnswer,
-  openAnswerSymbols,
-  openingSymbols,
-  openPlateWarnings,
-  type PlateOpenings,
-} from "./open-plate-answer.js";
+import { Opening } from "./opening.js";
 import {
   edgeFaults,
   edgeSymbols,
@@ -43,7 +39,10 @@ import {
   solidPlate,
 } from "./plate-inputs.js";
 import {
+  edgeMomentSymbols,
   largestOf,
+  largestSymbols,
+  type PlateLargest,
   type PlateResponse,
   plateEnergy,
   responseOf,
@@ -51,6 +50,71 @@ import {
   seriesFineness,
   thinPlateLimits,
 } from "./plate-results.js";
+
+/** What is cut out of the panel. */
+export interface PlateOpenings {
+  /** None may overlap; one that reaches the rim is a notch. */
+  readonly openings: readonly Opening[];
+}
+
+/** A panel with openings, whatever loads it. */
+export type OpenPlate = PlateShape & PlateEdges & PlateOpenings;
+
+/** Where the panel sags most, and how far the estimate can be trusted. */
+export type OpenPlateAnswer = PlateLargest & {
+  /** Across a clamped edge; zero when none is clamped. */
+  readonly clampedMoment: PlateMoment;
+  /** Share of the area that is cut away. */
+  readonly cutAway: Ratio;
+  /** How much more the panel sagged when the series was last refined; about as much may still be missing. */
+  readonly unsettled: Ratio;
+};
+
+/** Symbols of the openings. */
+export const openingSymbols: FormulaSymbols<PlateOpenings> = {
+  openings: {
+    symbol: String.raw`\{x,y,w,h,r\}_k`,
+    kind: listOf(Opening),
+    meaning: "openings, each from the panel's lower left corner",
+  },
+};
+
+/** Symbols of the answer. */
+export const openAnswerSymbols: FormulaSymbols<OpenPlateAnswer> = {
+  ...largestSymbols,
+  clampedMoment: edgeMomentSymbols.clampedMoment,
+  cutAway: { symbol: "s", kind: Ratio, meaning: "share cut away" },
+  unsettled: { symbol: String.raw`\Delta`, kind: Ratio, meaning: "change at the last refinement" },
+};
+
+/** The most cut away, and the narrowest bar left, among the panels compared. */
+const compared = { cutAway: 0.535, narrowestBar: 0.05 };
+/** Change at the last refinement from which a warning is due. */
+const unsettledLimit = 0.03;
+
+/**
+ * What to warn of: more cut away or thinner left than was compared, more openings than can be followed, or an
+ * estimate that still moves.
+ *
+ * @param inputs the panel
+ * @param answer what came out
+ */
+export function openPlateWarnings(inputs: OpenPlate, { cutAway, unsettled }: OpenPlateAnswer): string[] {
+  const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
+  const bar = narrowestBar(inputs, inputs.openings);
+  return [
+    ...(cutAway > compared.cutAway ? [`${percent(cutAway)} is cut away, more than was ever compared`] : []),
+    ...(bar < compared.narrowestBar
+      ? [`the narrowest bar is ${percent(bar)} of the side across it, narrower than was ever compared`]
+      : []),
+    ...(openingsNotFollowed(inputs, inputs.openings) > 0
+      ? ["there are more openings than the series can follow: the panel will sag more than this"]
+      : []),
+    ...(unsettled > unsettledLimit
+      ? [`the estimate has not settled: expect up to ${percent(unsettled)} more sag`]
+      : []),
+  ];
+}
 
 /** A panel with openings under a pressure on its material. */
 export type OpenPlateUniform = PlateShape & PlateEdges & PlateOpenings & PlatePressure;

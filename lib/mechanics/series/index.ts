@@ -1,9 +1,6 @@
-export * from "./edge-moments.js";
-export * from "./largest-place.js";
 export * from "./navier.js";
 export * from "./opening-layout.js";
 export * from "./plate-field.js";
-export { openingsNotFollowed } from "./plate-knots.js";
 export * from "./plate-series.js";
 export * from "./rounded-rectangle.js";
 export * from "./strip-functions.js";

@@ -2,11 +2,12 @@
  * Navier's double sine series for a plate on four hinged edges, an independent way beside the Ritz series.
  * Timoshenko and Woinowsky-Krieger, arts. 28, 29 (isotropic), 85 (orthotropic).
  */
+
+import { memoized } from "../../algebra/lists.js";
 import type { OrthotropicStiffness } from "../../material/index.js";
-import { largestPlace } from "./largest-place.js";
 import type { PlateSides } from "./opening-layout.js";
 import type { PlatePoint } from "./plate-field.js";
-import { remembered } from "./remembered.js";
+import { largestPlace } from "./plate-field.js";
 import type { Rectangle } from "./rounded-rectangle.js";
 
 /** A plate on four hinged edges under a pressure over a rectangle, SI. */
@@ -35,8 +36,8 @@ export function navierSeries(plate: HingedPlate): {
   const amplitudes = deflectionAmplitudes(plate);
   const at = (x: number, y: number): PlatePoint => readSeries(plate, amplitudes, x, y);
   const largest = (): PlatePoint => {
-    const along = remembered((x) => wavesAt(plate.length, x, 0));
-    const across = remembered((y) => rowSums(amplitudes, wavesAt(plate.width, y, 0)));
+    const along = memoized((x) => wavesAt(plate.length, x, 0));
+    const across = memoized((y) => rowSums(amplitudes, wavesAt(plate.width, y, 0)));
     return at(...largestPlace({ ...plate, openings: [] }, (x, y) => Math.abs(dot(along(x), across(y)))));
   };
   return { at, largest };

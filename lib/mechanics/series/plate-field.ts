@@ -1,7 +1,9 @@
-/** Reads the deflected plate: deflection and moments at a place, the largest deflection. */
-import { largestPlace } from "./largest-place.js";
+/** Reads the deflected plate: deflection and moments at a place, where they are largest, moments along its edges. */
+
+import type { PlateSides } from "./opening-layout.js";
 import type { PlateSeries } from "./plate-series.js";
-import type { StripValues } from "./strip-functions.js";
+import { isInside, type RoundedRectangle } from "./rounded-rectangle.js";
+import type { EdgeSupport, StripValues } from "./strip-functions.js";
 
 /** What happens at one place. */
 export interface PlatePoint {
@@ -61,4 +63,133 @@ export function largestDeflection(series: PlateSeries): PlatePoint {
     return Math.abs(sum);
   });
   return plateAt(series, x, y);
+}
+
+/** The largest, by size; zero where there is no such edge. */
+export interface EdgeMoments {
+  /** Across a clamped edge, N m per m; negative where the loaded face is stretched. */
+  readonly clamped: number;
+  /** Along a free edge, N m per m. */
+  readonly free: number;
+}
+
+/** Places looked at along each edge. */
+const edgePlaces = 65;
+
+/**
+ * Looks along every edge.
+ *
+ * @param series the solved plate
+ */
+export function edgeMoments(series: PlateSeries): EdgeMoments {
+  const { length, width, left, right, bottom, top } = series.plate;
+  const upright = (x: number): Place[] => spread(width).map((y) => [x, y]);
+  const level = (y: number): Place[] => spread(length).map((x) => [x, y]);
+  const edges: readonly Edge[] = [
+    { support: left, places: upright(0), across: "momentX", along: "momentY" },
+    { support: right, places: upright(length), across: "momentX", along: "momentY" },
+    { support: bottom, places: level(0), across: "momentY", along: "momentX" },
+    { support: top, places: level(width), across: "momentY", along: "momentX" },
+  ];
+  return {
+    clamped: largest(series, edges, "clamped", ({ across }) => across),
+    free: largest(series, edges, "free", ({ along }) => along),
+  };
+}
+
+interface Edge {
+  readonly support: EdgeSupport;
+  readonly places: readonly Place[];
+  readonly across: "momentX" | "momentY";
+  readonly along: "momentX" | "momentY";
+}
+
+function spread(length: number): number[] {
+  return Array.from({ length: edgePlaces }, (_, n) => (n * length) / (edgePlaces - 1));
+}
+
+function largest(
+  series: PlateSeries,
+  edges: readonly Edge[],
+  support: EdgeSupport,
+  which: (edge: Edge) => keyof PlatePoint,
+): number {
+  const moments = edges
+    .filter((edge) => edge.support === support)
+    .flatMap((edge) => {
+      const there = edge.places.filter((place) => inMaterial(series.plate, place));
+      return there.map(([x, y]) => plateAt(series, x, y)[which(edge)]);
+    });
+  return moments.reduce((best, moment) => (Math.abs(moment) > Math.abs(best) ? moment : best), 0);
+}
+
+/** A plate as a search sees it. */
+export interface SearchField extends PlateSides {
+  /** Where nothing is looked for. */
+  readonly openings: readonly RoundedRectangle[];
+}
+
+/** x and y, m. */
+export type Place = readonly [number, number];
+
+/** Lines of the search grid along each side. */
+const gridLines = 33;
+/** Halvings of the grid step while closing in on the largest. */
+const halvings = 10;
+
+/**
+ * The place where a smooth function is largest over the material: first on a grid that includes the rims
+ * of the openings, then closing in by ever smaller steps.
+ *
+ * @param field where to look
+ * @param size what is to be largest, at x and y
+ */
+export function largestPlace(field: SearchField, size: (x: number, y: number) => number): Place {
+  const { length, width, openings } = field;
+  const xs = lines(
+    length,
+    openings.flatMap(({ left, width: w }) => [left, left + w / 2, left + w]),
+  );
+  const ys = lines(
+    width,
+    openings.flatMap(({ bottom, height: h }) => [bottom, bottom + h / 2, bottom + h]),
+  );
+  let best = largestOf(
+    field,
+    size,
+    xs.flatMap((x) => ys.map((y): Place => [x, y])),
+  );
+  for (let cut = 1; cut <= halvings; cut++) {
+    const step = 1 / gridLines / 2 ** cut;
+    best = largestOf(field, size, around(best, step * length, step * width));
+  }
+  return best;
+}
+
+function lines(length: number, rims: readonly number[]): number[] {
+  const even = Array.from({ length: gridLines }, (_, n) => (n * length) / (gridLines - 1));
+  return [...even, ...rims];
+}
+
+function around([x, y]: Place, dx: number, dy: number): Place[] {
+  const steps = [0, -1, 1];
+  return steps.flatMap((a) => steps.map((b): Place => [x + a * dx, y + b * dy]));
+}
+
+/** The first of the largest; places off the plate or in an opening do not count. */
+function largestOf(
+  field: SearchField,
+  size: (x: number, y: number) => number,
+  places: readonly Place[],
+): Place {
+  const rated = places
+    .filter((place) => inMaterial(field, place))
+    .map((place) => ({ place, size: size(...place) }));
+  return rated.reduce((best, one) => (one.size > best.size ? one : best)).place;
+}
+
+/** Whether a place is on the plate and not in an opening; rims count. */
+export function inMaterial({ length, width, openings }: SearchField, [x, y]: Place): boolean {
+  const onPlate = x >= 0 && x <= length && y >= 0 && y <= width;
+  return onPlate && !openings.some((opening) => isInside(opening, x, y));
 }

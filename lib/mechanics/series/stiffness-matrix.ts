@@ -1,6 +1,8 @@
 /** Strain energy of a plate as a matrix over the terms of its series. */
 import type { OrthotropicStiffness } from "../../material/index.js";
-import type { StripProducts } from "./strip-products.js";
+import { gaussPoints, type WeightedPoint } from "./legendre.js";
+import type { Rectangle, RoundedRectangle } from "./rounded-rectangle.js";
+import type { StripFunctions } from "./strip-functions.js";
 
 /** One term of the series. */
 export interface SeriesTerm {
@@ -111,4 +113,134 @@ function energyBlock(
     }
   }
   return { block, count };
+}
+
+/** Integrals of products of a strip's shapes f_i f_j over part of it; row i, column j, in one list. */
+export interface StripProducts {
+  readonly count: number;
+  /** f_i f_j */
+  readonly values: Float64Array;
+  /** f_i' f_j' */
+  readonly slopes: Float64Array;
+  /** f_i'' f_j'' */
+  readonly curvatures: Float64Array;
+  /** f_i'' f_j */
+  readonly mixed: Float64Array;
+  /** f_i */
+  readonly single: Float64Array;
+}
+
+/**
+ * Integrates the products over the part of the strip that the points stand for.
+ *
+ * @param strip the shapes
+ * @param points places along the strip with their weights
+ */
+export function stripProducts(strip: StripFunctions, points: readonly WeightedPoint[]): StripProducts {
+  const { count } = strip;
+  const square = (): Float64Array => new Float64Array(count * count);
+  const products = {
+    count,
+    values: square(),
+    slopes: square(),
+    curvatures: square(),
+    mixed: square(),
+    single: new Float64Array(count),
+  };
+  for (const { at, weight } of points) {
+    const { value, slope, curvature } = strip.at(at);
+    addOuter(products.values, value, value, weight);
+    addOuter(products.slopes, slope, slope, weight);
+    addOuter(products.curvatures, curvature, curvature, weight);
+    addOuter(products.mixed, curvature, value, weight);
+    value.forEach((one, i) => {
+      products.single[i] = (products.single[i] as number) + weight * one;
+    });
+  }
+  return products;
+}
+
+function addOuter(
+  sum: Float64Array,
+  rows: readonly number[],
+  columns: readonly number[],
+  weight: number,
+): void {
+  let place = 0;
+  for (const row of rows) {
+    for (const column of columns) {
+      sum[place] = (sum[place] as number) + weight * row * column;
+      place++;
+    }
+  }
+}
+
+/** Places along x and along y with their weights, and how much of this band counts: 1 adds, -1 takes away. */
+export interface Band {
+  readonly x: readonly WeightedPoint[];
+  readonly y: readonly WeightedPoint[];
+  readonly factor: number;
+}
+
+/** The shapes along both sides of a plate. */
+export interface PlateStrips {
+  /** Along x. */
+  readonly along: StripFunctions;
+  /** Along y. */
+  readonly across: StripFunctions;
+}
+
+/** Gauss points along a piece of a round rim for each degree of the shapes. */
+const rimPointsPerDegree = 2;
+
+/**
+ * A rectangle as one band, exact for products of two shapes.
+ *
+ * @param strips the shapes
+ * @param rectangle m
+ * @param factor how much it counts
+ */
+export function rectangleBand({ along, across }: PlateStrips, rectangle: Rectangle, factor: number): Band {
+  const { left, bottom, width, height } = rectangle;
+  return { x: along.points(left, left + width), y: across.points(bottom, bottom + height), factor };
+}
+
+/**
+ * An opening as bands: its straight part in one, and one pair of upright strips for each place along
+ * the rounded corners, x = r (1 - cos a), so that the round rim is integrated smoothly.
+ *
+ * @param strips the shapes
+ * @param opening m
+ * @param factor how much it counts
+ */
+export function openingBands(strips: PlateStrips, opening: RoundedRectangle, factor: number): Band[] {
+  const { left, bottom, width, height, cornerRadius: r } = opening;
+  const middle = { left: left + r, bottom, width: width - 2 * r, height };
+  const straight = middle.width > 0 ? [rectangleBand(strips, middle, factor)] : [];
+  if (r === 0) return straight;
+  const rounded = rimPoints(strips, opening).map(({ at: angle, weight }) => {
+    const inset = r * (1 - Math.cos(angle));
+    const drop = r * (1 - Math.sin(angle));
+    return {
+      x: [left + inset, left + width - inset].map((at) => ({ at, weight: weight * r * Math.sin(angle) })),
+      y: strips.across.points(bottom + drop, bottom + height - drop),
+      factor,
+    };
+  });
+  return [...straight, ...rounded];
+}
+
+/** Angles along a rounded corner, taken piece by piece between the knots that any of the four crosses. */
+function rimPoints({ along, across }: PlateStrips, opening: RoundedRectangle): WeightedPoint[] {
+  const { left, bottom, width, height, cornerRadius: r } = opening;
+  const within = (share: number): number[] => (share > 0 && share < 1 ? [share] : []);
+  const insets = (knots: readonly number[], low: number, size: number): number[] =>
+    knots.flatMap((knot) => [...within((knot - low) / r), ...within((low + size - knot) / r)]);
+  const crossings = [
+    ...insets(along.knots, left, width).map((share) => Math.acos(1 - share)),
+    ...insets(across.knots, bottom, height).map((share) => Math.asin(1 - share)),
+  ];
+  const cuts = [0, ...crossings.toSorted((one, other) => one - other), Math.PI / 2];
+  const count = rimPointsPerDegree * Math.max(along.degree, across.degree);
+  return cuts.slice(1).flatMap((cut, i) => gaussPoints(count, cuts[i] as number, cut));
 }

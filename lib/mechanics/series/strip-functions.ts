@@ -5,9 +5,9 @@
  * are continuous everywhere, curvature may change at a knot. An edge is held by leaving out the shapes
  * that its support does not allow.
  */
-import { gaussPoints, type WeightedPoint } from "./legendre.js";
-import { remembered } from "./remembered.js";
-import { endShape, innerShapes, type Shape } from "./strip-shapes.js";
+
+import { memoized } from "../../algebra/lists.js";
+import { gaussPoints, legendreValues, type WeightedPoint } from "./legendre.js";
 
 /** How one edge is held: not at all, like on a hinge, or like glued into a rigid wall. */
 export type EdgeSupport = "free" | "hinged" | "clamped";
@@ -73,7 +73,7 @@ export function stripFunctions(strip: Strip, { shapes, leastDegree }: Fineness):
     degree,
     knots: strip.knots,
     lifting: [0, 2 * intervals].map((shape) => kept.indexOf(shape)).filter((number) => number >= 0),
-    at: remembered((place) => valuesAt({ nodes, degree, kept }, place)),
+    at: memoized((place) => valuesAt({ nodes, degree, kept }, place)),
     points: (from, to) => piecewisePoints(strip.knots, degree + 1, from, to),
   };
 }
@@ -130,4 +130,34 @@ function intervalOf(nodes: readonly number[], place: number): number {
 function piecewisePoints(knots: readonly number[], count: number, from: number, to: number): WeightedPoint[] {
   const cuts = [from, ...knots.filter((knot) => knot > from && knot < to), to];
   return cuts.slice(1).flatMap((cut, i) => gaussPoints(count, cuts[i] as number, cut));
+}
+
+/** Value, first and second derivative with respect to s. */
+export type Shape = readonly [number, number, number];
+
+/** Hermite cubics: 0 lifts the start, 1 tilts it, 2 lifts the end, 3 tilts it. */
+export function endShape(i: number, s: number): Shape {
+  const mirrored = i >= 2;
+  const u = mirrored ? -s : s;
+  const [value, slope, curvature] =
+    i % 2 === 0
+      ? [(2 - 3 * u + u ** 3) / 4, (-3 + 3 * u ** 2) / 4, (3 * u) / 2]
+      : [(1 - u - u ** 2 + u ** 3) / 4, (-1 - 2 * u + 3 * u ** 2) / 4, (-1 + 3 * u) / 2];
+  if (!mirrored) return [value, slope, curvature];
+  return i === 2 ? [value, -slope, curvature] : [-value, slope, -curvature];
+}
+
+/**
+ * Twice integrated P_n, n from 2 to degree - 2: flat and in place at both ends, scaled so that the
+ * curvatures are orthonormal.
+ */
+export function innerShapes(degree: number, s: number): Shape[] {
+  const p = legendreValues(degree, s);
+  const at = (n: number): number => p[n] as number;
+  return Array.from({ length: degree - 3 }, (_, i): Shape => {
+    const n = i + 2;
+    const scale = Math.sqrt((2 * n + 1) / 2);
+    const value = (at(n + 2) - at(n)) / (2 * n + 3) - (at(n) - at(n - 2)) / (2 * n - 1);
+    return [(scale * value) / (2 * n + 1), (scale * (at(n + 1) - at(n - 1))) / (2 * n + 1), scale * at(n)];
+  });
 }

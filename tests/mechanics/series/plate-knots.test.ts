@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { openingsNotFollowed, plateKnots } from "../../../lib/mechanics/series/plate-knots.js";
+import { openingsNotFollowed, plateKnots } from "../../../lib/mechanics/series/plate-series.js";
 
 const sides = { length: 1, width: 0.5 };
 const window = { left: 0.1, bottom: 0.1, width: 0.3, height: 0.3 };

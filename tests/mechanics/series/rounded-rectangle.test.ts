@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { openingBands } from "../../../lib/mechanics/series/band.js";
 import { isInside, roundedArea, shareArea } from "../../../lib/mechanics/series/rounded-rectangle.js";
+import { openingBands } from "../../../lib/mechanics/series/stiffness-matrix.js";
 import { stripFunctions } from "../../../lib/mechanics/series/strip-functions.js";
 
 const fine = { shapes: 23, leastDegree: 4 };

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
+import { stripProducts } from "../../../lib/mechanics/series/stiffness-matrix.js";
 import {
   type EdgeSupport,
   type StripFunctions,
   type StripValues,
   stripFunctions,
 } from "../../../lib/mechanics/series/strip-functions.js";
-import { stripProducts } from "../../../lib/mechanics/series/strip-products.js";
 
 const length = 0.7;
 const supports = ["free", "hinged", "clamped"] as const;

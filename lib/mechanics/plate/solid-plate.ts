@@ -1,8 +1,14 @@
-/** A panel whose four edges are each free, hinged or clamped, by a Ritz series. */
-import { type Formula, formula } from "../../formula.js";
+/** A panel without openings by a Ritz series: its four edges each free, hinged or clamped, or resting on its corners. */
+import { type Formula, type FormulaSymbols, formula } from "../../formula.js";
 import { type Citation, cite } from "../../source.js";
-import { type PlateSeries, plateAt, solvePlate } from "../series/index.js";
-import { answerAt, answerSymbols, type PlateAnswer } from "./plate-answer.js";
+import {
+  edgeMoments,
+  largestDeflection,
+  type PlateSeries,
+  plateAt,
+  type SeriesLoad,
+  solvePlate,
+} from "../series/index.js";
 import {
   edgeFaults,
   edgeSymbols,
@@ -22,6 +28,11 @@ import {
   solidPlate,
 } from "./plate-inputs.js";
 import {
+  edgeMomentSymbols,
+  largestOf,
+  largestSymbols,
+  type PlateEdgeMoments,
+  type PlateLargest,
   type PlateResponse,
   plateEnergy,
   responseOf,
@@ -114,4 +125,101 @@ function uniform(inputs: EdgePlateUniform): PlateSeries {
 
 function patched(inputs: EdgePlatePatch): PlateSeries {
   return solvePlate(solidPlate(inputs), patchLoad(inputs), seriesFineness);
+}
+
+/** A panel on its corners under a uniform load. */
+export type CornerPlateUniform = PlateShape & PlatePressure;
+
+/** A panel on its corners with a load on a rectangle. */
+export type CornerPlatePatch = PlateShape & PlatePatch;
+
+const cornerSource: readonly Citation[] = [cite("plates-shells", "art. 49 (corners), 82 and 85 (energy)")];
+const cornerValidity = `${thinPlateLimits} Corners rest on points and may tilt; moments right at a corner are not settled.`;
+
+/**
+ * A panel that rests on its four corners, under a uniform load.
+ *
+ * @example cornerPlateUniform(cornerPlateUniform.read({ length: "1 m", width: "1 m",
+ *   stiffness: { alongX: "1000 N·m", alongY: "1000 N·m", coupling: "300 N·m", twist: "350 N·m" },
+ *   pressure: "1 kPa" })) // deflection 25.51 mm, momentX 111.7 N·m/m, momentY 111.7 N·m/m, momentXY -6.905e-15 N·m/m, largestDeflection 25.51 mm, largestX 500 mm, largestY 500 mm, clampedMoment 0 N·m/m, freeMoment 150.4 N·m/m
+ */
+export const cornerPlateUniform: Formula<CornerPlateUniform, PlateAnswer> = formula<
+  CornerPlateUniform,
+  PlateAnswer
+>({
+  id: "plate.corners.uniform",
+  title: "Panel resting on its four corners, uniform load",
+  equation: plateEnergy,
+  inputs: { ...shapeSymbols, ...pressureSymbols },
+  result: answerSymbols("in the middle"),
+  source: cornerSource,
+  validity: cornerValidity,
+  refuse: shapeFaults,
+  compute: (inputs) =>
+    answerAt(onCorners(inputs, { pressure: inputs.pressure }), inputs.length / 2, inputs.width / 2),
+});
+
+/**
+ * A panel that rests on its four corners, with a load on a rectangle.
+ *
+ * @example cornerPlatePatch(cornerPlatePatch.read({ length: "1 m", width: "1 m",
+ *   stiffness: { alongX: "1000 N·m", alongY: "1000 N·m", coupling: "300 N·m", twist: "350 N·m" },
+ *   force: "1 kN", patchX: "0.5 m", patchY: "0.5 m", patchLength: "0.01 m", patchWidth: "0.01 m" })) // deflection 39.14 mm, momentX 605.9 N·m/m, momentY 605.9 N·m/m, momentXY -1.761e-9 N·m/m, largestDeflection 39.14 mm, largestX 500 mm, largestY 500 mm, clampedMoment 0 N·m/m, freeMoment 205.9 N·m/m
+ */
+export const cornerPlatePatch: Formula<CornerPlatePatch, PlateAnswer> = formula<
+  CornerPlatePatch,
+  PlateAnswer
+>({
+  id: "plate.corners.patch",
+  title: "Panel resting on its four corners, load on a rectangle",
+  equation: plateEnergy,
+  inputs: { ...shapeSymbols, ...patchSymbols },
+  result: answerSymbols("under the load"),
+  source: cornerSource,
+  validity: cornerValidity,
+  refuse: (inputs) => [...shapeFaults(inputs), ...patchFaults(inputs, inputs)],
+  compute: (inputs) => answerAt(onCorners(inputs, patchLoad(inputs)), inputs.patchX, inputs.patchY),
+});
+
+function onCorners({ length, width, stiffness }: PlateShape, load: SeriesLoad): PlateSeries {
+  const free = { left: "free", right: "free", bottom: "free", top: "free" } as const;
+  return solvePlate(
+    { length, width, stiffness, ...free, cornersHeld: true, openings: [] },
+    load,
+    seriesFineness,
+  );
+}
+
+/** Deflection and moments in the middle (or under the middle of the patch), where it sags most, and its edges. */
+export type PlateAnswer = PlateResponse & PlateLargest & PlateEdgeMoments;
+
+/**
+ * Symbols of the answer.
+ *
+ * @param place what the first deflection is: "in the middle", "under the load"
+ */
+export function answerSymbols(place: string): FormulaSymbols<PlateAnswer> {
+  const deflection = { ...responseSymbols.deflection, meaning: `deflection ${place}` };
+  return { ...responseSymbols, deflection, ...largestSymbols, ...edgeMomentSymbols };
+}
+
+/**
+ * Reads the answer from the solved plate.
+ *
+ * @param series the solved plate
+ * @param x place of the first deflection and moments, m
+ * @param y the same along y, m
+ */
+export function answerAt(
+  series: PlateSeries,
+  x: number,
+  y: number,
+): { readonly [Field in keyof PlateAnswer]: number } {
+  const { clamped, free } = edgeMoments(series);
+  return {
+    ...responseOf(plateAt(series, x, y)),
+    ...largestOf(largestDeflection(series)),
+    clampedMoment: clamped,
+    freeMoment: free,
+  };
 }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { largestPlace } from "../../../lib/mechanics/series/largest-place.js";
+import { largestPlace } from "../../../lib/mechanics/series/plate-field.js";
 
 test("finds the top of a hill wherever it is", () => {
   const share = fc.double({ min: 0, max: 1, noNaN: true });

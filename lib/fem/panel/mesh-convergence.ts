@@ -1,8 +1,19 @@
+/** A panel solved on two meshes, whose difference is the estimated mesh error; also as plain data for another thread. */
+import { Ratio } from "../../quantity/index.js";
 import type { Fineness } from "../mesh/index.js";
-import { meshChange } from "../mesh-error.js";
 import type { PanelProblem } from "./panel-problem.js";
 import { largestDeflection, type PlacedValue } from "./panel-results.js";
 import { bent, type DeflectedPanel, type FactoredPanel, factoredPanel } from "./solve-panel.js";
+
+/**
+ * How far the mesh may have a value wrong: its change from a rougher mesh, as a share; nothing of nothing.
+ *
+ * @param value on the finer mesh
+ * @param rougher the same on the rougher one
+ */
+export function meshChange(value: number, rougher: number): Ratio {
+  return Ratio.si(value === 0 ? 0 : Math.abs(1 - rougher / value));
+}
 
 /** The largest deflection, and how far the mesh may have it wrong. */
 export interface TrustedDeflection extends PlacedValue {
@@ -37,4 +48,28 @@ export function trustedDeflection(problem: PanelProblem, fineness: Fineness): Tr
   const { value, at } = largestDeflection(panel);
   const rough = largestDeflection(bent(roughPanel(problem, fineness))).value;
   return { value, at, meshError: meshChange(value, rough), panel };
+}
+
+/** One panel of a sweep. */
+export interface PanelTask {
+  readonly problem: PanelProblem;
+  readonly fineness: Fineness;
+}
+
+/** What it comes to. */
+export interface PanelAnswer {
+  /** Largest deflection as a size, m. */
+  readonly sag: number;
+  /** How far the mesh may have it wrong, as a share. */
+  readonly meshError: number;
+}
+
+/**
+ * Solves one panel of a sweep.
+ *
+ * @throws RangeError as `trustedDeflection` does
+ */
+export function solvedTask({ problem, fineness }: PanelTask): PanelAnswer {
+  const { value, meshError } = trustedDeflection(problem, fineness);
+  return { sag: Math.abs(value), meshError };
 }

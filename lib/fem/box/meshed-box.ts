@@ -1,7 +1,37 @@
-/** Sides of a box's elements along a straight line. */
-import { nodesPerElement } from "../element/index.js";
-import type { BoxSpot } from "./box-problem.js";
-import type { MeshedFace } from "./box-structure.js";
+/** A box, meshed: what its faces are made of, sides of its elements along a straight line, what is loose in it. */
+import { nodesPerElement, type Sheet } from "../element/index.js";
+import type { QuadMesh } from "../mesh/index.js";
+import type { Piece } from "../solve/index.js";
+import type { BoxProblem, BoxSpot, FaceName } from "./box-problem.js";
+
+/** Freedoms of a node of a box: along x, y, z and the turns about them. */
+export const boxFreedoms = 6;
+
+/** One face, meshed. */
+export interface MeshedFace {
+  readonly name: FaceName;
+  readonly mesh: QuadMesh;
+  /** Make-up of each element. */
+  readonly sheets: readonly Sheet[];
+  /** Number in the box of each node of the face. */
+  readonly numbers: Int32Array;
+  readonly elements: readonly Piece[];
+}
+
+/** A box ready to be held and factored. */
+export interface BoxStructure {
+  readonly problem: BoxProblem;
+  /** Places of all nodes. */
+  readonly nodes: readonly BoxSpot[];
+  readonly faces: readonly MeshedFace[];
+  /** Springs of seams that give, and beams. */
+  readonly links: readonly Piece[];
+}
+
+/** Everything that resists in a box: its faces, seams and beams. */
+export function piecesOf({ faces, links }: BoxStructure): readonly Piece[] {
+  return [...faces.flatMap(({ elements }) => elements), ...links];
+}
 
 /** A side that lies on the line, with its nodes in the order of the line. */
 export interface LineSide {
@@ -66,4 +96,22 @@ function alongLineOf(from: BoxSpot, to: BoxSpot): (spot: BoxSpot) => number | un
 /** How far apart two places are, m. */
 export function distance(a: BoxSpot, b: BoxSpot): number {
   return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+}
+
+/** How a body moves, by freedom. */
+export const waysToMove: readonly string[] = [
+  "slides along x",
+  "slides along y",
+  "moves along z",
+  "turns about x",
+  "turns about y",
+  "turns about z",
+];
+
+/** Names the face, the place and the way of a freedom that nothing resists. */
+export function looseWords({ problem, nodes, faces }: BoxStructure, freedom: number): string {
+  const node = Math.floor(freedom / boxFreedoms);
+  const spot = nodes[node]!.map((at) => (1000 * at).toFixed(0)).join(", ");
+  const face = faces.find(({ numbers }) => numbers.includes(node))?.name ?? "a spring";
+  return `${problem.name} is loose: ${face} at ${spot} mm ${waysToMove[freedom % boxFreedoms]} without resistance; hold it better`;
 }
