@@ -17,17 +17,31 @@ import {
 } from "../quantity/index.js";
 import { cite } from "../source.js";
 
-/** Sorts of glue a case is built with. */
+/** What a glue is. */
 export type AdhesiveKind = "contact" | "spray contact" | "wood glue" | "epoxy" | "construction";
 
-/** Sorts of glue, as a kind. */
-export const AdhesiveKind: Kind<AdhesiveKind> = choice("kind of adhesive", [
-  "contact",
-  "spray contact",
-  "wood glue",
-  "epoxy",
-  "construction",
-]);
+/** What follows from the kind of a glue. */
+export interface AdhesiveTraits {
+  /** Whether two dry films grip on touch, with no clamps but also no moving; else it is clamped while wet. */
+  readonly gripsOnTouch: boolean;
+  /** Whether it is sprayed, not rolled or spread. */
+  readonly sprayed: boolean;
+}
+
+/** The traits of each kind. */
+export const adhesiveTraits: Readonly<Record<AdhesiveKind, AdhesiveTraits>> = {
+  contact: { gripsOnTouch: true, sprayed: false },
+  "spray contact": { gripsOnTouch: true, sprayed: true },
+  "wood glue": { gripsOnTouch: false, sprayed: false },
+  epoxy: { gripsOnTouch: false, sprayed: false },
+  construction: { gripsOnTouch: false, sprayed: false },
+};
+
+/** Kinds of glue, as a kind of value. */
+export const AdhesiveKind: Kind<AdhesiveKind> = choice(
+  "kind of adhesive",
+  Object.keys(adhesiveTraits) as AdhesiveKind[],
+);
 
 /** Coverage as labels state it: so much area from so much glue. */
 export interface CoverageInputs {

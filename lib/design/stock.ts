@@ -1,297 +1,319 @@
-/** What can be bought, and what the builder measured: one row of each CSV file beside case.yaml. */
-import type { VeneerSpecies } from "../material/index.js";
-import type {
-  Area,
+/** What can be bought: each table of stock with its columns, its rules and its row. */
+import { AdhesiveKind } from "../bonding/index.js";
+import { FastenerKind, fastenerTraits } from "../fastening/index.js";
+import { elasticRatios, type VeneerSpecies } from "../material/index.js";
+import type { TableRow } from "../measure/index.js";
+import {
   AreaDensity,
+  Count,
+  choice,
   Density,
   Force,
   Length,
   LinearDensity,
   Mass,
   Money,
-  Power,
+  Name,
   Pressure,
   Ratio,
-  Temperature,
   Time,
   Volume,
 } from "../quantity/index.js";
+import {
+  eachRow,
+  inMillimetres,
+  joined,
+  nameIn,
+  needed,
+  optional,
+  type RowOf,
+  type RowRule,
+  table,
+} from "./table.js";
 
-/** sheet-stock.csv: plywood and other sheets. */
-export interface SheetStock {
-  readonly name: string;
-  readonly length: Length;
-  readonly width: Length;
-  readonly thickness: Length;
-  readonly density: Density;
-  readonly price: Money;
-  readonly supplier: string;
-  /** Thicknesses of the veneers from face to back, for a lay-up estimate; grain alternates. */
-  readonly veneers: readonly Length[];
-  /** A wood whose elastic ratios are tabulated. */
-  readonly species: VeneerSpecies;
+const positive = { above: 0 };
+const zeroOrMore = { min: 0 };
+const share = { min: 0, max: 1 };
+const name = needed("name", Name, "What the case and other tables call it.", { unique: true });
+const supplier = needed("supplier", Name, "Where it is bought.");
+const priceOf = (what: string) => needed("price", Money, `Price of ${what}.`, zeroOrMore);
+
+/** A wood whose elastic ratios are tabulated. */
+const veneerSpecies = choice("veneer species", Object.keys(elasticRatios) as VeneerSpecies[]);
+
+const sheetColumns = {
+  name,
+  length: needed("length", Length, "Length of a sheet, along the face grain.", positive),
+  width: needed("width", Length, "Width of a sheet, across the face grain.", positive),
+  thickness: needed("thickness", Length, "Thickness as measured.", positive),
+  density: needed("density", Density, "Density of the sheet.", positive),
+  price: priceOf("a sheet"),
+  supplier,
+  veneers: joined(
+    "veneers",
+    Length,
+    "Thicknesses of the veneers from face to back, for a lay-up estimate; their grain alternates.",
+    positive,
+  ),
+  species: needed("species", veneerSpecies, "A wood of the species table."),
+};
+
+/** A row of sheet-stock.csv: plywood and other sheets. */
+export interface SheetStock extends RowOf<typeof sheetColumns> {}
+
+/** Veneers may differ from the sheet's thickness by what sanding and gluing take, a tenth at most. */
+const veneerAllowance = 0.1;
+
+function sheetRules({ thickness, veneers }: SheetStock): RowRule[] {
+  const total = veneers.reduce((sum: number, veneer) => sum + veneer, 0);
+  const cell = { column: "veneers", value: veneers.map(inMillimetres).join(" + ") };
+  return [
+    { ...cell, keeps: veneers.length % 2 === 1, expected: "an odd number of veneers" },
+    {
+      ...cell,
+      keeps: Math.abs(total - thickness) <= veneerAllowance * thickness,
+      expected: `veneers that add up to ${inMillimetres(thickness)} within a tenth`,
+    },
+  ];
 }
 
-/** bar-stock.csv: edge extrusions. */
-export interface BarStock {
-  readonly name: string;
-  readonly length: Length;
-  readonly massPerLength: LinearDensity;
-  readonly price: Money;
-  readonly supplier: string;
-  /** Width of each leg and wall thickness. */
-  readonly leg: Length;
-  readonly wall: Length;
-  /** How far short of the inside corner each panel stops when neither runs through and both sit in this bar. */
-  readonly seat: Length;
-}
+const barColumns = {
+  name,
+  length: needed("length", Length, "Length of a bar.", positive),
+  massPerLength: needed("mass per length", LinearDensity, "Mass of a bar over its length.", positive),
+  price: priceOf("a bar"),
+  supplier,
+  leg: needed("leg", Length, "Width of each leg.", positive),
+  wall: needed("wall", Length, "Thickness of each leg.", positive),
+  seat: needed(
+    "seat",
+    Length,
+    "How far short of the inside corner each panel stops when neither runs through and both sit in this bar.",
+    zeroOrMore,
+  ),
+};
+
+/** A row of bar-stock.csv: edge extrusions. */
+export interface BarStock extends RowOf<typeof barColumns> {}
+
+const hardwareColumns = {
+  name,
+  kind: needed(
+    "kind",
+    choice("kind", [
+      "handle",
+      "latch",
+      "keeper",
+      "corner",
+      "caster",
+      "hinge",
+      "slide",
+      "hook",
+      "pass-through",
+      "other",
+    ]),
+    "What it is.",
+  ),
+  mass: needed("mass", Mass, "Mass of one.", positive),
+  price: priceOf("one"),
+  supplier,
+  width: needed("width", Length, "Width of the part on the panel.", positive),
+  height: needed("height", Length, "Height of the part on the panel.", positive),
+  flange: needed("flange", Length, "Thickness of its flange, which the fastener must span.", positive),
+  cutWidth: needed(
+    "cut width",
+    Length,
+    "Width of the cut-out it needs, zero for surface-mounted.",
+    zeroOrMore,
+  ),
+  cutHeight: needed(
+    "cut height",
+    Length,
+    "Height of the cut-out it needs, zero for surface-mounted.",
+    zeroOrMore,
+  ),
+  standing: needed("standing", Length, "Height of a caster under the case; zero for others.", zeroOrMore),
+  fastener: nameIn("fastener", ["fasteners"], "The fastener it is held by."),
+  fasteners: needed("fasteners", Count, "How many fasteners hold one.", positive),
+  holeColumns: needed("hole columns", Count, "Columns of its hole pattern, evenly spread.", positive),
+  holeRows: needed("hole rows", Count, "Rows of its hole pattern, evenly spread.", positive),
+  holeWidth: needed("hole width", Length, "Width of its hole pattern, between hole centres.", zeroOrMore),
+  holeHeight: needed("hole height", Length, "Height of its hole pattern, between hole centres.", zeroOrMore),
+  rated: optional(
+    "rated",
+    Force,
+    "Load its maker allows; where it is blank the finding is unknown.",
+    positive,
+  ),
+};
 
 /**
- * hardware.csv: handles, latches and the keepers they pull on, corners, casters, hinges, hooks. A corner's
+ * A row of hardware.csv: handles, latches and the keepers they pull on, corners, casters, hinges, hooks. A corner's
  * width and height are its legs on each face; its rows and columns are the holes of one of its three faces,
  * spread evenly from the point holeWidth and holeHeight off the face's two outer edges to the point with
  * the two swapped.
  */
-export interface Hardware {
-  readonly name: string;
-  readonly kind:
-    | "handle"
-    | "latch"
-    | "keeper"
-    | "corner"
-    | "caster"
-    | "hinge"
-    | "slide"
-    | "hook"
-    | "pass-through"
-    | "other";
-  readonly mass: Mass;
-  readonly price: Money;
-  readonly supplier: string;
-  /** Size of the part on the panel. */
-  readonly width: Length;
-  readonly height: Length;
-  /** Thickness of its flange, which the fastener must span. */
-  readonly flange: Length;
-  /** Cut-out it needs, zero for surface-mounted. */
-  readonly cutWidth: Length;
-  readonly cutHeight: Length;
-  /** Height of a caster under the case; zero for others. */
-  readonly standing: Length;
-  /** Name in fasteners.csv. */
-  readonly fastener: string;
-  /** Fasteners each. */
-  readonly fasteners: number;
-  /** The holes: a rectangle of rows and columns of this size, evenly spread. */
-  readonly holeColumns: number;
-  readonly holeRows: number;
-  readonly holeWidth: Length;
-  readonly holeHeight: Length;
-  /** Load its maker allows. Missing: the finding says unknown. */
-  readonly rated?: Force;
+export interface Hardware extends RowOf<typeof hardwareColumns> {}
+
+function hardwareRules(row: Hardware): RowRule[] {
+  const { kind, fasteners, holeColumns, holeRows, holeWidth, holeHeight, width, height } = row;
+  const isCorner = kind === "corner";
+  const holes = holeColumns * holeRows * (isCorner ? 3 : 1);
+  return [
+    {
+      keeps: holes === fasteners,
+      column: "fasteners",
+      value: String(fasteners),
+      expected: `${holes}, which is hole columns x hole rows${isCorner ? " x 3 faces" : ""}`,
+    },
+    {
+      keeps: holeWidth < width && holeHeight < height,
+      column: "hole width",
+      value: `${inMillimetres(holeWidth)} x ${inMillimetres(holeHeight)}`,
+      expected: `holes inside the part, ${inMillimetres(width)} x ${inMillimetres(height)}`,
+    },
+    {
+      keeps: row.cutWidth > 0 === row.cutHeight > 0,
+      column: "cut width",
+      value: `${inMillimetres(row.cutWidth)} x ${inMillimetres(row.cutHeight)}`,
+      expected: "a cut-out with both sizes, or both zero",
+    },
+  ];
 }
 
+const fastenerColumns = {
+  name,
+  kind: needed("kind", FastenerKind, "What it is."),
+  diameter: needed(
+    "diameter",
+    Length,
+    "Diameter of its body or shank; of an insert, of its screw.",
+    positive,
+  ),
+  headDiameter: needed("head diameter", Length, "Diameter of its head.", positive),
+  length: needed("length", Length, "Overall length under the head.", positive),
+  gripMin: needed("grip min", Length, "Thinnest stack it closes.", zeroOrMore),
+  gripMax: needed(
+    "grip max",
+    Length,
+    "Thickest stack it closes; of a screw, the thickest before its thread bites.",
+    positive,
+  ),
+  shear: optional("shear", Force, "Shear strength of one, as its maker states it.", positive),
+  tension: optional("tension", Force, "Tensile strength of one, as its maker states it.", positive),
+  packOf: needed("pack of", Count, "How many are in a pack.", positive),
+  price: priceOf("a pack"),
+  supplier,
+  mass: needed("mass", Mass, "Mass of one.", positive),
+  washerDiameter: needed("washer diameter", Length, "Diameter of the washer that fits it.", positive),
+  washerThickness: needed("washer thickness", Length, "Thickness of the washer that fits it.", positive),
+  washerPrice: needed("washer price", Money, "Price of one washer that fits it.", zeroOrMore),
+  insertDiameter: optional(
+    "insert diameter",
+    Length,
+    "Diameter of an insert over its outer thread.",
+    positive,
+  ),
+  insertLength: optional("insert length", Length, "Length of an insert in the sheet.", positive),
+  insertHole: optional("insert hole", Length, "Hole that an insert is run into.", positive),
+};
+
 /**
- * fasteners.csv: rivets, screws, bolts, washers, and threaded inserts with the machine screw that goes into them: its
- * sizes, grip and strengths are the screw's.
+ * A row of fasteners.csv: rivets, screws, bolts, washers, and threaded inserts with the machine screw that goes into
+ * them: its sizes, grip and strengths are the screw's.
  */
-export interface Fastener {
-  readonly name: string;
-  readonly kind: "rivet" | "screw" | "bolt" | "insert";
-  readonly diameter: Length;
-  readonly headDiameter: Length;
-  /** Overall length under the head. */
-  readonly length: Length;
-  /** Stack it can close; for screws the longest stack before the thread bites. */
-  readonly gripMin: Length;
-  readonly gripMax: Length;
-  /** Strength its maker states for one. */
-  readonly shear?: Force;
-  readonly tension?: Force;
-  readonly packOf: number;
-  /** Price of a pack. */
-  readonly price: Money;
-  readonly supplier: string;
-  /** Each, for the mass of the case. */
-  readonly mass: Mass;
-  /** Washer that fits it: diameter, thickness and price each. */
-  readonly washerDiameter: Length;
-  readonly washerThickness: Length;
-  readonly washerPrice: Money;
-  /** Of an insert: over its outer thread, its length in the sheet, the hole it is run into. Absent for all else. */
-  readonly insertDiameter?: Length | undefined;
-  readonly insertLength?: Length | undefined;
-  readonly insertHole?: Length | undefined;
-}
+export interface Fastener extends RowOf<typeof fastenerColumns> {}
 
 /** Diameter of what sits in the sheet: an insert over its outer thread, of all else the shank. */
 export function bodyDiameter({ diameter, insertDiameter }: Fastener): Length {
   return insertDiameter ?? diameter;
 }
 
-/** adhesives.csv. */
-export interface Adhesive {
-  readonly name: string;
-  readonly kind: "contact" | "spray contact" | "wood glue" | "epoxy" | "construction";
-  /** One container. */
-  readonly content: Volume;
-  readonly price: Money;
-  readonly supplier: string;
-  readonly density: Density;
-  /** Wet spread the label asks for on one face. */
-  readonly labelRate: AreaDensity;
-  readonly faces: "one" | "both";
-  /** Share that stays after drying. */
-  readonly solids: number;
-  /** Lost as overspray, in the roller or the pot. */
-  readonly waste: number;
-  readonly openTime: Time;
-  readonly pressTime: Time;
-  readonly cureTime: Time;
-  readonly solvent: "none" | "flammable" | "non-flammable";
+function fastenerRules(row: Fastener): RowRule[] {
+  const { kind, gripMin, gripMax, length, diameter, insertDiameter, insertLength, insertHole } = row;
+  const sizes = [insertDiameter, insertLength, insertHole];
+  const given = sizes.filter((size) => size !== undefined).length;
+  const { hasInsert } = fastenerTraits[kind];
+  return [
+    {
+      keeps: given === (hasInsert ? sizes.length : 0),
+      column: "insert diameter",
+      value: `${given} of ${sizes.length} sizes`,
+      expected: hasInsert
+        ? "insert diameter, insert length and insert hole of an insert"
+        : `insert sizes only of an insert, this is a ${kind}`,
+    },
+    {
+      keeps: !insertDiameter || !insertHole || (diameter < insertHole && insertHole < insertDiameter),
+      column: "insert hole",
+      value: inMillimetres(insertHole ?? 0),
+      expected: `more than the screw's ${inMillimetres(diameter)}, less than the insert's ${inMillimetres(insertDiameter ?? 0)}`,
+    },
+    {
+      keeps: gripMin < gripMax,
+      column: "grip min",
+      value: inMillimetres(gripMin),
+      expected: `less than the grip max of ${inMillimetres(gripMax)}`,
+    },
+    {
+      keeps: gripMax < length,
+      column: "grip max",
+      value: inMillimetres(gripMax),
+      expected: `less than the length of ${inMillimetres(length)}`,
+    },
+  ];
 }
 
-/** facings.csv: laminates in sheets or rolls. */
-export interface FacingStock {
-  readonly name: string;
-  readonly form: "sheet" | "roll";
-  readonly length: Length;
-  readonly width: Length;
-  readonly thickness: Length;
-  readonly density: Density;
-  readonly modulus: Pressure;
-  readonly price: Money;
-  readonly supplier: string;
-}
+const adhesiveColumns = {
+  name,
+  kind: needed("kind", AdhesiveKind, "What it is."),
+  content: needed("content", Volume, "Content of one container.", positive),
+  price: priceOf("a container"),
+  supplier,
+  density: needed("density", Density, "Density of the wet glue.", positive),
+  labelRate: needed("label rate", AreaDensity, "Wet spread that the label asks for on one face.", positive),
+  faces: needed("faces", choice("faces", ["one", "both"]), "Faces that get glue: the panel alone, or both."),
+  solids: needed("solids", Ratio, "Share that stays after drying.", { above: 0, max: 1 }),
+  waste: needed("waste", Ratio, "Share lost as overspray, in the roller or the pot.", share),
+  openTime: needed("open time", Time, "Time from spreading within which the parts must be joined.", positive),
+  pressTime: needed("press time", Time, "Time under clamps; zero for none.", zeroOrMore),
+  cureTime: needed("cure time", Time, "Time until it may be trimmed.", positive),
+  solvent: needed(
+    "solvent",
+    choice("solvent", ["none", "flammable", "non-flammable"]),
+    "Solvent that leaves it.",
+  ),
+};
 
-/** bend-tests.csv: one row a load on one strip. */
-export interface BendTest {
-  readonly strip: string;
-  readonly sheet: string;
-  readonly direction: "along" | "across";
-  readonly faced: "bare" | "one face" | "both faces";
-  readonly span: Length;
-  readonly width: Length;
-  readonly thickness: Length;
-  readonly load: Force;
-  readonly sag: Length;
-  /** How far the rests gave under this load, the mean of both; blank where nobody read it. */
-  readonly rests?: Length | undefined;
-  /** Two strips of one piece are that piece over a long and a short span; blank for a strip bent over one span. */
-  readonly piece?: string | undefined;
-}
+/** A row of adhesives.csv. */
+export interface Adhesive extends RowOf<typeof adhesiveColumns> {}
 
-/** twist-tests.csv: one row a load on the free corner of an offcut that rests on the other three. */
-export interface TwistTest {
-  readonly sample: string;
-  readonly sheet: string;
-  /** Between the corner rests. */
-  readonly width: Length;
-  readonly height: Length;
-  readonly thickness: Length;
-  readonly load: Force;
-  readonly drop: Length;
-}
+const facingColumns = {
+  name,
+  form: needed("form", choice("form", ["sheet", "roll"]), "How it is sold."),
+  length: needed("length", Length, "Length of a sheet or a roll.", positive),
+  width: needed("width", Length, "Width of a sheet or a roll.", positive),
+  thickness: needed("thickness", Length, "Thickness of the laminate.", positive),
+  density: needed("density", Density, "Density of the laminate.", positive),
+  modulus: needed("modulus", Pressure, "Young's modulus of the laminate.", positive),
+  price: priceOf("a sheet or a roll"),
+  supplier,
+};
 
-/** tilt-tests.csv: a board raised until what lies on it slides. */
-export interface TiltTest {
-  readonly test: string;
-  /** What slides: "instrument case". */
-  readonly what: string;
-  /** On what: "foam", "van floor". */
-  readonly on: string;
-  readonly rise: Length;
-  readonly run: Length;
-}
+/** A row of facings.csv: laminates in sheets or rolls. */
+export interface FacingStock extends RowOf<typeof facingColumns> {}
 
-/** weights.csv: thickness and weight of offcuts. */
-export interface WeightTest {
-  readonly sample: string;
-  /** Name in sheet-stock.csv or facings.csv. */
-  readonly material: string;
-  readonly length: Length;
-  readonly width: Length;
-  readonly thickness: Length;
-  readonly mass: Mass;
-}
+/** The tables of what can be bought; each must be there, with rows. */
+export const stockTables = {
+  sheets: table("sheet-stock.csv", sheetColumns, { rulesOf: eachRow(sheetRules) }),
+  bars: table("bar-stock.csv", barColumns),
+  hardware: table("hardware.csv", hardwareColumns, { rulesOf: eachRow(hardwareRules) }),
+  fasteners: table("fasteners.csv", fastenerColumns, { rulesOf: eachRow(fastenerRules) }),
+  adhesives: table("adhesives.csv", adhesiveColumns),
+  facings: table("facings.csv", facingColumns),
+};
 
-/** spread-trials.csv: adhesive used on a trial panel. */
-export interface SpreadTrial {
-  readonly trial: string;
-  readonly adhesive: string;
-  readonly area: Area;
-  readonly faces: number;
-  /** Container weighed before and after. */
-  readonly before: Mass;
-  readonly after: Mass;
-  /** What the trial panel gained, weighed at once; blank where nobody weighed it. */
-  readonly gained?: Mass | undefined;
-}
-
-/** pull-tests.csv: a fastener pulled until it gave way. */
-export interface PullTest {
-  readonly test: string;
-  readonly fastener: string;
-  readonly sheet: string;
-  readonly washer: "yes" | "no";
-  readonly direction: "pull" | "shear";
-  readonly load: Force;
-}
-
-/** kerfs.csv: a board cut so many times. */
-export interface KerfTest {
-  readonly blade: string;
-  readonly before: Length;
-  readonly after: Length;
-  readonly offcuts: Length;
-  readonly cuts: number;
-  /** Saw the blade is for: sheets, bars or both. */
-  readonly use: "sheets" | "bars" | "both";
-}
-
-/** timings.csv: minutes a piece of work took. */
-export interface Timing {
-  readonly work: string;
-  readonly unit: "panel" | "cut" | "hole" | "rivet" | "bar" | "hardware" | "square metre" | "case";
-  readonly tool: string;
-  readonly pieces: number;
-  readonly time: Time;
-}
-
-/** cushion-curves.csv: one point of one cushion curve, measured or published. */
-export interface CushionPoint {
-  /** Kind of foam. */
-  readonly foam: string;
-  readonly thickness: Length;
-  readonly drop: Length;
-  /** Pressure at rest. */
-  readonly stress: Pressure;
-  /** Greatest deceleration, in gravities. */
-  readonly deceleration: Ratio;
-}
-
-/** temperature-log.csv: thermometers inside and outside, some time after switching on. */
-export interface TemperatureReading {
-  readonly section: string;
-  readonly time: Time;
-  readonly inside: Temperature;
-  readonly outside: Temperature;
-  /** Turned to heat inside all that time. */
-  readonly power: Power;
-}
-
-/** bar-profiles.csv: one straight wall of an edge bar's cross section, measured along its middle line. */
-export interface BarWall {
-  /** Name in bar-stock.csv. */
-  readonly bar: string;
-  readonly fromX: Length;
-  readonly fromY: Length;
-  readonly toX: Length;
-  readonly toY: Length;
-  readonly wall: Length;
-}
-
-/** Every table of a job. */
+/** Every row of what can be bought. */
 export interface Stock {
   readonly sheets: readonly SheetStock[];
   readonly bars: readonly BarStock[];
@@ -301,60 +323,21 @@ export interface Stock {
   readonly facings: readonly FacingStock[];
 }
 
-/** price-breaks.csv: a lower price from some quantity on. */
-export interface PriceBreakOffer {
-  /** A name of one of the tables of stock. */
-  readonly item: string;
-  /** From this many on, in the unit the stock is sold by, for all of them. */
-  readonly from: number;
-  readonly price: Money;
-}
+/** Rows of the stock, with their lines. */
+export type StockRows = { readonly [Table in keyof Stock]: readonly (Stock[Table][number] & TableRow)[] };
 
-/** suppliers.csv: what a supplier adds to an order. */
-export interface Supplier {
-  /** As in the tables of stock. */
-  readonly name: string;
-  /** Of an order of any size. */
-  readonly shipping: Money;
-  /** On top of it for each kilogram; nothing where blank. */
-  readonly perKilogram?: Money | undefined;
-  /** Goods from this amount on are shipped free; never where blank. */
-  readonly freeFrom?: Money | undefined;
-  /** Of goods and shipping. */
-  readonly tax: Ratio;
-}
-
-/** leftovers.csv: what lies on the rack from other jobs, to be used before anything is bought. */
-export interface Leftover {
-  /** Written on the piece: "rack 3". */
-  readonly name: string;
-  /** A name of sheet-stock.csv, facings.csv or bar-stock.csv. */
-  readonly stock: string;
-  /** Along the grain of a sheet. */
-  readonly length: Length;
-  /** Of a sheet or a laminate; a bar has none. */
-  readonly width?: Length | undefined;
-  readonly count: number;
-}
-
-/** How things are sold, and what need not be bought; without these tables prices stay and nothing is added. */
-export interface Offers {
-  readonly priceBreaks: readonly PriceBreakOffer[];
-  readonly suppliers: readonly Supplier[];
-  readonly leftovers: readonly Leftover[];
-}
-
-/** Every measurement of a job; a table without rows is allowed and makes findings unknown. */
-export interface Measurements {
-  readonly bends: readonly BendTest[];
-  readonly weights: readonly WeightTest[];
-  readonly spreads: readonly SpreadTrial[];
-  readonly pulls: readonly PullTest[];
-  readonly kerfs: readonly KerfTest[];
-  readonly timings: readonly Timing[];
-  readonly twists: readonly TwistTest[];
-  readonly tilts: readonly TiltTest[];
-  readonly cushions: readonly CushionPoint[];
-  readonly temperatures: readonly TemperatureReading[];
-  readonly profiles: readonly BarWall[];
+/**
+ * The row of a name.
+ *
+ * @throws RangeError naming the file when there is none; a case read from files was checked before
+ */
+export function stockNamed<Table extends keyof Stock>(
+  stock: Stock,
+  from: Table,
+  wanted: string,
+): Stock[Table][number] {
+  const rows: readonly Stock[Table][number][] = stock[from];
+  const found = rows.find((row) => row.name === wanted);
+  if (!found) throw new RangeError(`${stockTables[from].file}: no "${wanted}"`);
+  return found;
 }

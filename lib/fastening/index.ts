@@ -1,6 +1,7 @@
 export * from "./bearing.js";
 export * from "./combined.js";
 export * from "./dowel-shear.js";
+export * from "./fastener-kind.js";
 export * from "./glue-line.js";
 export * from "./group-centre.js";
 export * from "./group-pull.js";

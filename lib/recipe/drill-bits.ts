@@ -1,6 +1,6 @@
 /** Which bit drills the hole of a fastener. */
 import type { Case, Fastener } from "../design/index.js";
-import { rivetHole } from "../fastening/index.js";
+import { fastenerTraits } from "../fastening/index.js";
 import { Length } from "../quantity/index.js";
 
 /** A bit one can buy. */
@@ -42,27 +42,16 @@ const inchBits: readonly (readonly [string, number])[] = [
   ["1/2 in", 1 / 2],
 ];
 
-/** Common practice, no source: room of a screw or bolt in its hole, and twice that at most. */
-const clearance = 0.0005;
-
-/** The hole that a fastener wants, and the largest that still holds it. */
-function holeFor({ kind, diameter, insertHole }: Fastener): {
-  readonly drill: Length;
-  readonly largest: Length;
-} {
-  if (kind === "rivet") return rivetHole({ body: diameter });
-  if (insertHole !== undefined) return { drill: insertHole, largest: insertHole };
-  return { drill: Length.si(diameter + clearance), largest: Length.si(diameter + 2 * clearance) };
-}
-
 /**
  * The common bit nearest to the hole that a fastener wants; a metric one where no inch bit lets the fastener
  * through and still holds it.
  *
- * @throws RangeError for a rivet whose body is outside the range of the hole rule
+ * @throws RangeError for a rivet whose body is outside the range of the hole rule, or an insert without its hole
  */
 export function bitFor(fastener: Fastener, units: Case["units"]): Bit {
-  const { drill, largest } = holeFor(fastener);
+  const hole = fastenerTraits[fastener.kind].hole(fastener);
+  if (!hole) throw new RangeError(`${fastener.name}: no rule for the hole of a ${fastener.kind} of its size`);
+  const { drill, largest } = hole;
   if (units === "metric") return metricBit(drill);
   const fitting = inchBits
     .map(([name, inches]): Bit => ({ name: name.replace(" ", "\u00a0"), diameter: Length.of(inches, "in") }))

@@ -1,12 +1,13 @@
 /** Threaded inserts: only where a part says how thick it is, and no longer than their sheet. */
+import { fastenerTraits } from "../../fastening/index.js";
 import type { CaseBuild, Content } from "../case.js";
 import { contentFastenings, cornerFastenings, hardwareFastenings } from "../derive/fastenings.js";
 import { sameness } from "../derive/outline.js";
 import { type CasePlan, pieceNamed } from "../derive/plan.js";
-import { stockNamed } from "../derive/stock-named.js";
 import type { Fastening } from "../parts.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Stock } from "../stock.js";
+import { stockNamed } from "../stock.js";
 import { placePath } from "./check-hardware.js";
 import type { Fault } from "./fault.js";
 import type { Ruler } from "./ruler.js";
@@ -71,5 +72,5 @@ function noPlace(fastener: string, path: CasePath, stock: Stock): Fault[] {
 }
 
 function isInsert(fastener: string, stock: Stock): boolean {
-  return stockNamed(stock, "fasteners", fastener).kind === "insert";
+  return fastenerTraits[stockNamed(stock, "fasteners", fastener).kind].hasInsert;
 }

@@ -1,10 +1,10 @@
 /** Shelves and contents: inside their section, none in another's place, each standing where it is held. */
 import { Mass, standardGravity } from "../../quantity/index.js";
 import type { CaseBuild, Content, Section, Shelf } from "../case.js";
-import { stockNamed } from "../derive/stock-named.js";
 import type { Point } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Stock } from "../stock.js";
+import { stockNamed } from "../stock.js";
 import type { Fault } from "./fault.js";
 import type { Ruler } from "./ruler.js";
 

@@ -4,7 +4,7 @@ import { edgeNames, faces } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Cooling } from "../services.js";
 import type { Stock } from "../stock.js";
-import { tableFiles } from "../table-files.js";
+import { tableFiles } from "../tables.js";
 import { buildPaths, type Fault } from "./fault.js";
 
 /** One use of a name. */

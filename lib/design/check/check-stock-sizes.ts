@@ -3,8 +3,8 @@ import { barEndTrim, sheetEdgeTrim } from "../../cutting/index.js";
 import type { Problem } from "../../problem.js";
 import { Length } from "../../quantity/index.js";
 import type { Parts } from "../parts.js";
-import type { StockRows } from "../read/read-tables.js";
-import { cellProblem, type TableName } from "./table-problem.js";
+import type { StockRows } from "../stock.js";
+import { cellProblem, type TableName } from "../tables.js";
 
 /** A piece on its stock: along the length of the stock, and across it. */
 interface Cut {

@@ -5,11 +5,11 @@ import type { EdgeExtrusion } from "../case.js";
 import type { BarPart } from "../parts.js";
 import { type EdgeName, edgeNames, type Face, type PanelPoint, type Point } from "../place.js";
 import type { BarStock, Stock } from "../stock.js";
+import { stockNamed } from "../stock.js";
 import { type Axis, edgeAxis, faceAxes, facesAt, neighbour, type Side, sides } from "./axes.js";
 import { casePoint } from "./case-point.js";
 import type { PanelLayout, SectionLayout } from "./layout.js";
 import { panelPoint } from "./outline.js";
-import { stockNamed } from "./stock-named.js";
 
 /** An extrusion over one edge of one section. */
 export interface EdgeBar {

@@ -2,13 +2,13 @@
 import type { CaseBuild, PlacedHardware } from "../case.js";
 import type { Face, PanelPoint, Point } from "../place.js";
 import type { Hardware, Stock } from "../stock.js";
+import { stockNamed } from "../stock.js";
 import { type Axis, neighbour, type Side } from "./axes.js";
 import { casePoint } from "./case-point.js";
 import { layoutNamed } from "./hardware-spots.js";
 import { inCase } from "./in-case.js";
 import type { PanelLayout, SectionLayout } from "./layout.js";
 import { panelPoint } from "./outline.js";
-import { stockNamed } from "./stock-named.js";
 
 /** One corner of a section with the metal over it. */
 export interface CornerSpot {

@@ -1,16 +1,17 @@
 /** Groups of fasteners: along edges, in hardware, and in what shelves and contents hang on. */
+import { fastenerTraits } from "../../fastening/index.js";
 import { Length } from "../../quantity/index.js";
 import type { Content, Shelf } from "../case.js";
 import type { Fastening, Layer } from "../parts.js";
 import type { Face, PanelPoint } from "../place.js";
 import type { Fastener, Stock } from "../stock.js";
+import { stockNamed } from "../stock.js";
 import { facesAt } from "./axes.js";
 import { barHoles, type EdgeBar, rivetsOf } from "./bars.js";
 import type { CornerSpot } from "./corners.js";
 import { type HardwareSpot, layoutNamed, surfaceIds } from "./hardware-spots.js";
 import type { PanelLayout } from "./layout.js";
 import { type CasePlan, nearestEdge, type Piece, pieceNamed } from "./plan.js";
-import { stockNamed } from "./stock-named.js";
 
 /** What a group of fasteners has beside its panel. */
 type Group = Pick<Fastening, "holds" | "why" | "fastener" | "at" | "count"> & {
@@ -26,7 +27,7 @@ function fasten({ metal, ...group }: Group, piece: Piece): Fastening {
     id: `${group.holds} on ${surface.id}`,
     panel: surface.id,
     ...group,
-    stack: group.fastener.kind === "insert" ? metalOf(metal) : stackOf(surface.layout, metal),
+    stack: fastenerTraits[group.fastener.kind].hasInsert ? metalOf(metal) : stackOf(surface.layout, metal),
     backIsBareWood: surface.layout.facing?.sides !== "both",
     ...(distances.length > 0 ? { edgeDistance: Length.si(Math.min(...distances)) } : {}),
   };

@@ -2,10 +2,10 @@
 import type { CaseBuild, HardwarePlace, PlacedHardware } from "../case.js";
 import type { PanelPoint } from "../place.js";
 import type { Hardware, Stock } from "../stock.js";
+import { stockNamed } from "../stock.js";
 import type { PanelLayout, SectionLayout } from "./layout.js";
 import { fromCorner } from "./openings.js";
 import { panelPoint } from "./outline.js";
-import { stockNamed } from "./stock-named.js";
 import { onSurface, type Surface, surfaceAt } from "./surfaces.js";
 
 interface Size {

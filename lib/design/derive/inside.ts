@@ -4,11 +4,11 @@ import type { Content, Shelf } from "../case.js";
 import type { ContentPart, PanelPart, ShelfPart } from "../parts.js";
 import type { Box, Point } from "../place.js";
 import type { Stock } from "../stock.js";
+import { stockNamed } from "../stock.js";
 import { casePoint } from "./case-point.js";
 import { layoutNamed } from "./hardware-spots.js";
 import type { SectionLayout } from "./layout.js";
 import { panelPoint } from "./outline.js";
-import { stockNamed } from "./stock-named.js";
 
 /** A content in the stacked case. */
 export function contentPart(content: Content, layouts: readonly SectionLayout[]): ContentPart {

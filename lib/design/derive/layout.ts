@@ -7,9 +7,9 @@ import type { CaseBuild, Facing, Panel, Section } from "../case.js";
 import type { Box, Face, Point } from "../place.js";
 import { faces } from "../place.js";
 import type { Adhesive, FacingStock, SheetStock, Stock } from "../stock.js";
+import { stockNamed } from "../stock.js";
 import { type Axis, edgeBetween, faceAxes, neighbour, type Side, sides } from "./axes.js";
 import { casePoint } from "./case-point.js";
-import { stockNamed } from "./stock-named.js";
 
 /** A facing with what it is made of and glued with. */
 export type StockedFacing = Facing & { readonly stock: FacingStock; readonly glue: Adhesive };

@@ -4,15 +4,22 @@ import type { Problem } from "../../problem.js";
 import type { Case, CaseBuild } from "../case.js";
 import { checkCase } from "../check/check-case.js";
 import { checkStockSizes } from "../check/check-stock-sizes.js";
-import { checkTables } from "../check/check-tables.js";
 import type { Fault } from "../check/fault.js";
 import { deriveParts } from "../derive/derive-parts.js";
+import type { Measurements } from "../measured.js";
+import type { Offers } from "../offers.js";
 import type { Parts } from "../parts.js";
-import type { Measurements, Offers, Stock } from "../stock.js";
-import { tableFiles } from "../table-files.js";
+import type { Stock } from "../stock.js";
+import {
+  checkTables,
+  type ReadOne,
+  type ReadTables,
+  readTables,
+  stockIsSound,
+  type TableTexts,
+} from "../tables.js";
 import type { CaseText } from "./case-text.js";
 import { readCase } from "./read-case.js";
-import { type ReadOne, type ReadTables, readTables, type TableTexts } from "./read-tables.js";
 
 /** A case with everything that belongs to it, read and checked. */
 export interface Design {
@@ -58,7 +65,7 @@ export function designReader(): (texts: TableTexts) => ReadDesign {
     const { stock, offers, measurements } = tables;
     const description = read.case && share(before?.case, read.case);
     build = description && share(build, buildOf(description));
-    const faults = build && isSound(tables) ? faultsOf(build, stock) : [];
+    const faults = build && stockIsSound(tables) ? faultsOf(build, stock) : [];
     const problems = [
       ...(texts[caseFile] === undefined ? [{ file: caseFile, expected: "this file" }] : read.problems),
       ...distinct(faults.map((fault) => atItsRow(fault, read.written))),
@@ -89,12 +96,6 @@ function keptTables(): ReadOne {
     last.set(file, { text, read });
     return read;
   };
-}
-
-/** Was every table of the stock read whole? Measurements have no say in whether a case fits together. */
-function isSound({ problems, stock }: ReadTables): boolean {
-  const files = (Object.keys(stock) as (keyof Stock)[]).map((table) => tableFiles[table]);
-  return !problems.some(({ file }) => files.includes(file));
 }
 
 function atItsRow({ path, inheritedFrom = [], expected, value }: Fault, written: CaseText): Problem {

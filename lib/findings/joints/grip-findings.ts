@@ -1,5 +1,5 @@
 import { bodyDiameter, type Fastening } from "../../design/index.js";
-import { coversGrip, rivetChoice, rivetSpacing } from "../../fastening/index.js";
+import { coversGrip, fastenerTraits, rivetChoice, rivetSpacing } from "../../fastening/index.js";
 import { type GripCase, gripCases, type ReviewInput } from "../../model/index.js";
 import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -11,7 +11,7 @@ import { guarded, type Reply } from "../guarded.js";
 /** Whether the rivets named in the case close the stacks they are meant for. */
 export function gripFindings(input: ReviewInput): readonly Finding[] {
   return gripCases(input)
-    .filter(({ fastener }) => fastener.kind === "rivet")
+    .filter(({ fastener }) => fastenerTraits[fastener.kind].chosenByGrip)
     .map((one) => gripFinding(one, input));
 }
 

@@ -1,6 +1,6 @@
 /** Contents on threaded inserts: they hang on them whichever way the case lies. */
 import type { Content, ContentPart, Face } from "../../design/index.js";
-import { type CombinedInputs, combinedUse } from "../../fastening/index.js";
+import { type CombinedInputs, combinedUse, fastenerTraits } from "../../fastening/index.js";
 import {
   type FastenerStrength,
   fastenerStrength,
@@ -24,7 +24,7 @@ export function insertFindings(input: ReviewInput): readonly Finding[] {
   return input.parts.contents.flatMap((part) => {
     const { name, held } = part.content;
     const [group] = groupsHolding(input, name);
-    if (held.by !== "screws" || group?.fastener.kind !== "insert") return [];
+    if (held.by !== "screws" || !group || !fastenerTraits[group.fastener.kind].hasInsert) return [];
     const question: Question = {
       id: `joints.inserts.${name}`,
       topic: "joints",

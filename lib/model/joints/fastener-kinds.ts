@@ -32,7 +32,7 @@ import {
 } from "../../quantity/index.js";
 
 /** Load of one fastener of a kind. */
-export interface FastenerKind {
+export interface KindLoad {
   /** The fastener and where it sits, in words. */
   readonly kind: string;
   /** What one of them bears. */
@@ -53,7 +53,7 @@ const plainFriction = ratio(0.15);
  * One fastener of each kind, pulled out of or off one sheet: nail and screw through its thickness, and sideways on a
  * batten; rivet or bolt by head and washer, insert, pocket screw, a hand's breadth of glue, a clamp in a track.
  */
-export function fastenerKinds(sheet: SheetStock): readonly FastenerKind[] {
+export function fastenerKinds(sheet: SheetStock): readonly KindLoad[] {
   const gravity = specificGravity({ density: sheet.density, moisture: indoorMoisture });
   const through = sheet.thickness;
   const wood = species[sheet.species as SpeciesName];
@@ -117,15 +117,15 @@ export function fastenerKinds(sheet: SheetStock): readonly FastenerKind[] {
   ];
 }
 
-function sideways(name: string, line: ReturnType<typeof sidewaysLine>): FastenerKind {
+function sideways(name: string, line: ReturnType<typeof sidewaysLine>): KindLoad {
   return { kind: name, load: line.value.strength, figure: "95 of 100 hold", because: line };
 }
 
 function kind(
   name: string,
-  figure: FastenerKind["figure"],
+  figure: KindLoad["figure"],
   line: WorkedLine & { readonly value: Force },
-): FastenerKind {
+): KindLoad {
   return { kind: name, load: line.value, figure, because: line };
 }
 

@@ -1,6 +1,8 @@
 /** Strength of one fastener in its sheet by formula, where one exists for its kind. */
 import { type Fastening, type PullTest, type SheetStock, sheetPieces } from "../../design/index.js";
 import {
+  type FastenerKind,
+  fastenerTraits,
   insertJointPull,
   insertJointShear,
   rivetJointPull,
@@ -13,7 +15,6 @@ import type { MissingMeasurement } from "../../refusal.js";
 import { Refusal } from "../../refusal.js";
 import { densityOf } from "../mass/masses.js";
 import type { ReviewInput } from "../review-input.js";
-import { endsBehind } from "./joint-stack.js";
 import { type FastenerStrength, testedStrength } from "./known-strength.js";
 
 /** A strength, or the test that is still to be made. */
@@ -55,7 +56,7 @@ function tested(
       row.fastener === fastener.name &&
       row.sheet === sheet.name &&
       row.direction === direction &&
-      (direction === "shear" || !endsBehind(fastener) || row.washer === washer),
+      (direction === "shear" || !fastenerTraits[fastener.kind].endsBehind || row.washer === washer),
   );
   const found = testedStrength(
     rows.map(({ load }) => load),
@@ -93,12 +94,20 @@ export function computedStrength(
   direction: PullTest["direction"],
   input: ReviewInput,
 ): FastenerStrength | undefined {
-  const { kind } = fastening.fastener;
-  if (kind === "screw") return undefined;
-  const ways: Readonly<Record<PullTest["direction"], Computed>> =
-    kind === "insert" ? { pull: insertPull, shear: insertShear } : { pull: throughPull, shear: throughShear };
-  return ways[direction](fastening, sheet, input);
+  return formulas[fastening.fastener.kind]?.[direction](fastening, sheet, input);
 }
+
+type Directions = Readonly<Record<PullTest["direction"], Computed>>;
+
+const through: Directions = { pull: throughPull, shear: throughShear };
+
+/** The formulas of each kind of fastener; undefined where none is trusted. */
+const formulas: Readonly<Record<FastenerKind, Directions | undefined>> = {
+  rivet: through,
+  bolt: through,
+  screw: undefined,
+  insert: { pull: insertPull, shear: insertShear },
+};
 
 /** A rivet or a bolt, sheared between metal and ply; undefined without metal, or without the maker's strength. */
 export function shearLine(

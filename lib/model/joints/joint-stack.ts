@@ -1,20 +1,14 @@
 /** What one group of fasteners closes, and with what. */
 import type { Fastener, Fastening } from "../../design/index.js";
-import { coversGrip, gripNeeded, rivetHole, washerAtBack } from "../../fastening/index.js";
+import { coversGrip, fastenerTraits, gripNeeded, washerAtBack } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { Length } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 
-/** Whether a fastener ends in a tail or a nut behind the stack; screws and inserts end in the wood. */
-export function endsBehind({ kind }: Fastener): boolean {
-  return kind === "rivet" || kind === "bolt";
-}
-
 /** Whether a washer goes on the inside: under a tail or nut on bare wood, never at a screw's point or an insert. */
 export function takesWasher({ fastener, backIsBareWood }: Fastening): boolean {
-  return (
-    endsBehind(fastener) && washerAtBack({ back: backIsBareWood ? "bare wood" : "facing" }).washer === "yes"
-  );
+  const { endsBehind } = fastenerTraits[fastener.kind];
+  return endsBehind && washerAtBack({ back: backIsBareWood ? "bare wood" : "facing" }).washer === "yes";
 }
 
 /** Thickness that the fastener closes, washer counted, worked out. */
@@ -35,12 +29,10 @@ export function washersOf(fastening: Fastening): number {
   return takesWasher(fastening) ? fastening.count : 0;
 }
 
-/** A bolt takes its own size and half a millimetre; a rivet beyond the rule's range is drilled by its maker's word. */
-export function holeFor({ kind, diameter, insertHole }: Fastener): Length | undefined {
-  if (kind === "insert") return insertHole;
-  if (kind === "bolt") return Length.si(diameter + 0.0005);
-  if (kind === "screw" || diameter < 0.002 || diameter > 0.007) return undefined;
-  return rivetHole({ body: diameter }).drill;
+/** The drill to take for a fastener; none where it depends on a screw's core, or on the word of a rivet's maker. */
+export function holeFor(fastener: Fastener): Length | undefined {
+  const { holeKnown, hole } = fastenerTraits[fastener.kind];
+  return holeKnown ? hole(fastener)?.drill : undefined;
 }
 
 /** Whether the fastener of a group closes its stack. */

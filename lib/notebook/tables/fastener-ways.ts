@@ -1,6 +1,6 @@
 /** One fastener every way it can give, a hand off the middle of a handle, and rivets counted before any edge. */
 import type { Fastening } from "../../design/index.js";
-import { rivetCount } from "../../fastening/index.js";
+import { fastenerTraits, rivetCount } from "../../fastening/index.js";
 import { showFine, styleOf } from "../../findings/index.js";
 import type { WorkedLine } from "../../formula.js";
 import type { Job } from "../../job/index.js";
@@ -12,9 +12,7 @@ import { Force, Length, Ratio, SpringRate } from "../../quantity/index.js";
 export function rivetNames({ parts }: Job): readonly string[] {
   const count = (name: string): number =>
     parts.fastenings.reduce((sum, { fastener, count: n }) => (fastener.name === name ? sum + n : sum), 0);
-  const closing = parts.fastenings.filter(
-    ({ fastener }) => fastener.kind === "rivet" || fastener.kind === "bolt",
-  );
+  const closing = parts.fastenings.filter(({ fastener }) => fastenerTraits[fastener.kind].endsBehind);
   return [...new Set(closing.map(({ fastener }) => fastener.name))].sort((a, b) => count(b) - count(a));
 }
 
@@ -75,7 +73,8 @@ export function offMiddleTable(job: Job, shares: readonly Ratio[]): TableView {
 export function hardwareRivets({ parts }: Job): WorkedLine {
   const rivets = (id: string): number =>
     parts.fastenings.reduce(
-      (sum, { holds, fastener, count }) => (holds === id && fastener.kind === "rivet" ? sum + count : sum),
+      (sum, { holds, fastener, count }) =>
+        holds === id && fastenerTraits[fastener.kind].timedAs === "rivet" ? sum + count : sum,
       0,
     );
   const items = [...new Set(parts.hardware.map(({ stock }) => stock.name))];

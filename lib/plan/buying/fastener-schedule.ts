@@ -1,5 +1,6 @@
 /** Every fastener of the case: where, what, hole, grip, how many, washers, pitch, edge; totals to buy and minutes to set. */
-import type { Fastener, Fastening, Timing } from "../../design/index.js";
+import type { Fastener, Fastening } from "../../design/index.js";
+import { fastenerTraits } from "../../fastening/index.js";
 import { timePerPiece } from "../../measure/index.js";
 import { gripOf, holeFor, type ReviewInput, washersOf } from "../../model/index.js";
 import { type Length, Time } from "../../quantity/index.js";
@@ -63,16 +64,11 @@ export function fastenerTotals(
   return fasteners.map((need) => ({
     ...need,
     byTool: measurements.timings
-      .filter(({ unit }) => unit === "hole" || unit === settingUnit(need.stock))
+      .filter(({ unit }) => unit === "hole" || unit === fastenerTraits[need.stock.kind].timedAs)
       .map((timing) => ({
         work: timing.work,
         tool: timing.tool,
         time: Time.si(need.count * timePerPiece(timing)),
       })),
   }));
-}
-
-/** Timings of setting are kept for rivets alone; screws and bolts are timed with their hardware. */
-function settingUnit({ kind }: Fastener): Timing["unit"] | undefined {
-  return kind === "rivet" ? "rivet" : undefined;
 }

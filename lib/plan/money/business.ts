@@ -1,6 +1,7 @@
 /** How far the builder's own figures may be off: what the case file says, or else what is assumed. */
 
-import { type Business, sheetPieces, type Timing } from "../../design/index.js";
+import { type Business, type Fastener, sheetPieces, type Timing } from "../../design/index.js";
+import { fastenerTraits } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
 import type { ReviewInput } from "../../model/index.js";
 import {
@@ -165,8 +166,8 @@ export function buildingTime(
 
 function unitsInCase(unit: Timing["unit"], input: ReviewInput, purchases: PurchaseList): number {
   const { fastenings, bars, hardware, facings } = input.parts;
-  const fasteners = (kind?: "rivet"): number =>
-    fastenings.reduce((sum, { fastener, count }) => (kind && fastener.kind !== kind ? sum : sum + count), 0);
+  const fasteners = (counts: (fastener: Fastener) => boolean): number =>
+    fastenings.reduce((sum, { fastener, count }) => (counts(fastener) ? sum + count : sum), 0);
   const counts: Readonly<Record<Timing["unit"], () => number>> = {
     panel: () => sheetPieces(input.parts).filter(({ openings }) => openings.length > 0).length,
     cut: () =>
@@ -174,8 +175,8 @@ function unitsInCase(unit: Timing["unit"], input: ReviewInput, purchases: Purcha
         (sum, { plan }) => sum + plan.sheets.reduce((cuts, sheet) => cuts + sheet.cuts.length, 0),
         0,
       ),
-    hole: () => fasteners(),
-    rivet: () => fasteners("rivet"),
+    hole: () => fasteners(() => true),
+    rivet: () => fasteners(({ kind }) => fastenerTraits[kind].timedAs === "rivet"),
     bar: () => bars.length,
     hardware: () => hardware.length,
     "square metre": () => facings.reduce((sum, { gluedArea }) => sum + gluedArea, 0),

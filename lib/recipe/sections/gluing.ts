@@ -1,4 +1,5 @@
 /** Laying laminate on the panels: which, with what, how much, in what order and how long. */
+import { adhesiveTraits } from "../../bonding/index.js";
 import type { Adhesive, FacingPart } from "../../design/index.js";
 import { cautions, steps, tableOf } from "../../page/index.js";
 import { Mass, Time } from "../../quantity/index.js";
@@ -72,7 +73,7 @@ function timesTable(adhesive: Adhesive): RecipeBlock {
 }
 
 function stepsFor({ kind, faces, openTime, pressTime, cureTime }: Adhesive): string[] {
-  const contact = kind === "contact" || kind === "spray contact";
+  const contact = adhesiveTraits[kind].gripsOnTouch;
   const [open, cure] = [Time.show(openTime), Time.show(cureTime)];
   const press = pressTime > 0 ? `, then press for ${Time.show(pressTime)}` : "";
   const spread = faces === "both" ? "panel and laminate" : "the panel";

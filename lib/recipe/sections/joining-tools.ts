@@ -1,5 +1,7 @@
 /** Tools for gluing, fastening and staying whole. */
 
+import { adhesiveTraits } from "../../bonding/index.js";
+import type { FastenerKind } from "../../fastening/index.js";
 import { takesWasher } from "../../model/index.js";
 import { bitFor } from "../drill-bits.js";
 import { when } from "../make-block.js";
@@ -15,18 +17,18 @@ export interface Tool {
 /** For laying laminate. */
 export function gluing({ purchases, parts }: Workshop): Tool[] {
   if (parts.facings.length === 0) return [];
-  const kinds = purchases.adhesives.map(({ stock }) => stock.kind);
-  const contact = kinds.some((kind) => kind === "contact" || kind === "spray contact");
-  const pressed = kinds.some((kind) => kind !== "contact" && kind !== "spray contact");
+  const traits = purchases.adhesives.map(({ stock }) => adhesiveTraits[stock.kind]);
+  const contact = traits.some(({ gripsOnTouch }) => gripsOnTouch);
+  const pressed = traits.some(({ gripsOnTouch }) => !gripsOnTouch);
   return [
     ...when(
-      kinds.some((kind) => kind !== "spray contact"),
+      traits.some(({ sprayed }) => !sprayed),
       () => ({ tool: "Roller or notched spreader", use: "spreading adhesive" }),
     ),
-    ...when(kinds.includes("spray contact"), () => ({
-      tool: "Spray gun or canister hose",
-      use: "spray adhesive",
-    })),
+    ...when(
+      traits.some(({ sprayed }) => sprayed),
+      () => ({ tool: "Spray gun or canister hose", use: "spray adhesive" }),
+    ),
     ...when(contact, () => ({
       tool: "Hard hand roller (J-roller), dowels as slip sticks",
       use: "laying laminate with contact adhesive",
@@ -39,30 +41,38 @@ export function gluing({ purchases, parts }: Workshop): Tool[] {
   ];
 }
 
+/** The tools that set fasteners of each kind, given their names. */
+const settingTools: Readonly<Record<FastenerKind, (names: readonly string[]) => Tool>> = {
+  rivet: (names) => ({ tool: `Blind rivet tool with nosepieces for: ${listed(names)}`, use: "riveting" }),
+  screw: () => ({ tool: "Screwdriver, bits to match", use: "screws" }),
+  insert: () => ({
+    tool: "Insert driver, depth stop on the drill, screwdriver",
+    use: "threaded inserts and their screws",
+  }),
+  bolt: () => ({ tool: "Two wrenches", use: "bolts and nuts" }),
+};
+
 /** For holes and fasteners. */
 export function fastening({ parts, case: { units } }: Workshop): Tool[] {
   const { fastenings } = parts;
-  const ofKind = (kind: string) => fastenings.filter(({ fastener }) => fastener.kind === kind);
+  const named = (kind: FastenerKind): string[] =>
+    distinct(
+      fastenings.filter(({ fastener }) => fastener.kind === kind).map(({ fastener }) => fastener.name),
+    );
+  const used = (Object.keys(settingTools) as FastenerKind[])
+    .map((kind) => ({ kind, names: named(kind) }))
+    .filter(({ names }) => names.length > 0);
   const bits = distinct(fastenings.map(({ fastener }) => bitFor(fastener, units).name));
   return [
     ...when(bits.length > 0, () => ({
       tool: `Drill with bits: ${listed(bits)}`,
       use: "holes for fasteners; drill a try hole in scrap first",
     })),
-    ...when(ofKind("rivet").length > 0, () => ({
-      tool: `Blind rivet tool with nosepieces for: ${listed(distinct(ofKind("rivet").map(({ fastener }) => fastener.name)))}`,
-      use: "riveting",
-    })),
     ...when(fastenings.some(takesWasher), () => ({
       tool: "Long-nosed pliers, adhesive tape",
       use: "holding washers on the inside",
     })),
-    ...when(ofKind("screw").length > 0, () => ({ tool: "Screwdriver, bits to match", use: "screws" })),
-    ...when(ofKind("insert").length > 0, () => ({
-      tool: "Insert driver, depth stop on the drill, screwdriver",
-      use: "threaded inserts and their screws",
-    })),
-    ...when(ofKind("bolt").length > 0, () => ({ tool: "Two wrenches", use: "bolts and nuts" })),
+    ...used.map(({ kind, names }) => settingTools[kind](names)),
     { tool: "Clamps, four corner squares", use: "dry fit and edges" },
   ];
 }

@@ -1,5 +1,6 @@
 /** Every group of fasteners: what it holds, hole, grip, washer and count, and the totals. */
 import type { Fastener, Fastening } from "../../design/index.js";
+import { fastenerTraits } from "../../fastening/index.js";
 import { closesStack, gripOf, takesWasher, washersOf } from "../../model/index.js";
 import { steps, tableOf } from "../../page/index.js";
 import { bitFor } from "../drill-bits.js";
@@ -37,7 +38,7 @@ function procedure(fastenings: readonly Fastening[]): RecipeBlock {
             "Where the table says washer, it goes on the inside, under the tail or nut. Where no hand reaches, tape it over its hole from inside before closing.",
           ]
         : []),
-      ...(fastenings.some(({ fastener }) => fastener.kind === "insert")
+      ...(fastenings.some(({ fastener }) => fastenerTraits[fastener.kind].hasInsert)
         ? [
             "Threaded inserts: drill square with a depth stop, run each in flush with its driver and not deeper, and try its screw by hand before the part goes on.",
           ]
