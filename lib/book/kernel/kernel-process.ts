@@ -11,6 +11,9 @@ export interface KernelEnd {
   readonly printed: string;
 }
 
+/** Compiler and finite elements make much that is soon thrown away; with room for it there is less to clean up. */
+const roomForYoung = "--max-semi-space-size=64";
+
 /** One kernel process. */
 export class KernelProcess {
   readonly #child: ChildProcess;
@@ -20,7 +23,7 @@ export class KernelProcess {
 
   /** Starts a kernel in a folder; it ends with this process at the latest. */
   constructor(connectionFile: string, folder: string, environment: NodeJS.ProcessEnv) {
-    this.#child = spawn(process.execPath, [kernelEntry(), connectionFile], {
+    this.#child = spawn(process.execPath, [roomForYoung, kernelEntry(), connectionFile], {
       cwd: folder,
       env: { ...environment, [endWithInput]: "1" },
       stdio: ["pipe", "pipe", "pipe"],

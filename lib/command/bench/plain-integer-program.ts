@@ -1,8 +1,7 @@
-import highs from "highs";
+import type highs from "highs";
 import { type BarJob, planBars } from "../../index.js";
 
-/** Its types describe the CommonJS build; Node loads the ES module, whose default is the loader itself. */
-const load = highs as unknown as typeof highs.default;
+type LoadSolver = typeof highs.default;
 
 /**
  * The same bars as one plain integer program: bar j is bought or not, piece i is cut from bar j so many times.
@@ -10,14 +9,25 @@ const load = highs as unknown as typeof highs.default;
  *
  * @param patience s, after which the solver is stopped
  * @returns solves it and says what came of it
+ * @throws Error when the solver, which only the bench needs, is not installed
  */
 export async function plainBars(job: BarJob, patience: number): Promise<() => string> {
-  const solver = await load();
+  const solver = await generalSolver();
   const model = modelOf(job);
   return () => {
     const { Status, ObjectiveValue } = solver.solve(model, { time_limit: patience });
     return `${Status}, ${Math.round(ObjectiveValue)} bars`;
   };
+}
+
+/** Its types describe the CommonJS build; Node loads the ES module, whose default is the loader itself. */
+async function generalSolver(): Promise<Awaited<ReturnType<LoadSolver>>> {
+  const found = await import("highs").catch((cause: unknown) => {
+    throw new Error('bench: the solver "highs" is not installed; run "npm ci" in the whole project', {
+      cause,
+    });
+  });
+  return (found.default as unknown as LoadSolver)();
 }
 
 /** In the text format of linear programs. The bars of our own plan are as many as it may buy. */

@@ -92,12 +92,12 @@ describe("the kernel does not start", () => {
 
 describe("a library that is built again", () => {
   test("is noticed once", async () => {
-    const code = join(folder, "library/deep/part.js");
-    await mkdir(dirname(code), { recursive: true });
-    await writeFile(code, "");
+    const record = join(folder, "library/.tsbuildinfo");
+    await mkdir(dirname(record), { recursive: true });
+    await writeFile(record, "");
     const changed = watchLibrary(join(folder, "library"));
     expect(changed()).toBe(false);
-    await utimes(code, new Date(), new Date(Date.now() + 5_000));
+    await utimes(record, new Date(), new Date(Date.now() + 5_000));
     expect([changed(), changed()]).toEqual([true, false]);
   });
 });
