@@ -5,6 +5,7 @@ import {
   type BoxProblem,
   type BoxSpot,
   type Cutout,
+  extents,
   type FaceName,
   frames,
   type Sheet,
@@ -13,8 +14,8 @@ import {
 import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 import { type ModuliShares, panelSheet } from "../stiffness/panel-stiffness.js";
-import { boxFaces } from "./box-faces.js";
 import { edgeJoints } from "./edge-joints.js";
+import { boxFaces, minus, perAxis, placed, spotOf } from "./places.js";
 
 /** Where a place of a panel lies. */
 export interface FacePlace {
@@ -38,67 +39,69 @@ export interface BoxBody {
   readonly panels: ReadonlyMap<string, (point: PanelPoint) => FacePlace>;
 }
 
-/** A panel that is a face of a section. */
+/** A panel that is a face of a section, or closes one. */
 type FacePanel = PanelPart & { readonly face: Face };
 
-/** The panels of a section that are its faces. */
-export function facePanels({ parts }: ReviewInput, section: string): readonly FacePanel[] {
+/** The panels of a section that are its faces, or that close its openings. */
+export function facePanels(
+  { parts }: ReviewInput,
+  section: string,
+  role: "face" | "leaf",
+): readonly FacePanel[] {
   return parts.panels.filter(
     (panel): panel is FacePanel =>
-      panel.section === section && panel.role === "face" && panel.face !== undefined,
+      panel.section === section && panel.role === role && panel.face !== undefined,
   );
 }
 
 /**
  * A section as a box: panels meet at their middle planes, half a sheet outside the inside. Riveted edges give, others
  * are rigid. Sharp corners stand for rounded ones; what cuts less than 5 % of a face away is left whole.
+ *
+ * @throws Refusal when there is no such section
  */
 export function sectionBody(input: ReviewInput, section: string, shares?: ModuliShares): BoxBody {
-  const panels = facePanels(input, section);
+  const panels = facePanels(input, section, "face");
   const part = input.parts.sections.find(({ name }) => name === section);
   if (!part) throw new Refusal(`box: no section "${section}"`);
-  const thick = (face: Face): number => panels.find((panel) => panel.face === face)?.sheet.thickness ?? 0;
+  const half = (face: Face): number =>
+    (panels.find((panel) => panel.face === face)?.sheet.thickness ?? 0) / 2;
   const inside = insideOf(panels);
-  const margins = (["left", "front", "bottom"] as const).map((face) => thick(face) / 2);
-  const far = (["right", "back", "top"] as const).map((face) => thick(face) / 2);
-  const [length, width, height] = inside.map((clear, axis) => clear + margins[axis]! + far[axis]!) as [
-    number,
-    number,
-    number,
-  ];
-  const places = new Map(panels.map((panel) => [panel.id, placeIn(panel, margins, inside)]));
+  const margins: BoxSpot = [half("left"), half("front"), half("bottom")];
+  const far: BoxSpot = [half("right"), half("back"), half("top")];
+  const [length, width, height] = perAxis((axis) => inside[axis] + margins[axis] + far[axis]);
+  const placing = panels.map((panel) => ({ panel, place: placeIn(panel, margins, inside) }));
   const faces = Object.fromEntries(
-    panels.map((panel) => [
+    placing.map(({ panel, place }) => [
       boxFaces[panel.face][0],
-      boxFace(panel, places.get(panel.id)!, panelSheet(panel, input, shares)),
+      boxFace(panel, place, panelSheet(panel, input, shares)),
     ]),
   );
   const plain: BoxProblem = { name: `the ${section} section`, length, width, height, faces };
-  const { x, y, z } = part.insideLow;
-  const at: BoxSpot = [x - margins[0]!, y - margins[1]!, z - margins[2]!];
   return {
     name: section,
     section,
     problem: { ...plain, ...edgeJoints(input, section, plain) },
-    at,
-    panels: places,
+    at: minus(spotOf(part.insideLow), margins),
+    panels: new Map(placing.map(({ panel, place }) => [panel.id, place])),
   };
 }
 
-function insideOf(panels: readonly FacePanel[]): readonly number[] {
-  const clear = [0, 0, 0];
-  for (const { face, clearWidth, clearHeight } of panels) {
-    const { axes } = frames[boxFaces[face][0]];
-    clear[axes[0]] = clearWidth;
-    clear[axes[1]] = clearHeight;
-  }
-  return clear;
+/** Clear sizes along x, y, z. */
+function insideOf(panels: readonly FacePanel[]): BoxSpot {
+  return panels.reduce<BoxSpot>(
+    (clear, { face, clearWidth, clearHeight }) => {
+      const [along, across] = frames[boxFaces[face][0]].axes;
+      return placed(clear, [along, clearWidth], [across, clearHeight]);
+    },
+    [0, 0, 0],
+  );
 }
 
 function placeIn(
   { face, clearLow }: FacePanel,
-  margins: readonly number[],
-  inside: readonly number[],
+  margins: BoxSpot,
+  inside: BoxSpot,
 ): (point: PanelPoint) => FacePlace {
   const [name, reversed] = boxFaces[face];
   const [along, across] = frames[name].axes;
@@ -107,8 +110,8 @@ function placeIn(
     return {
       face: name,
       spot: [
-        margins[along]! + (reversed ? inside[along]! - fromLow : fromLow),
-        margins[across]! + v - clearLow.v,
+        margins[along] + (reversed ? inside[along] - fromLow : fromLow),
+        margins[across] + v - clearLow.v,
       ],
     };
   };
@@ -162,20 +165,15 @@ function cutoutOf(
 /** A door leaf as a body of one face, in the plane of the face it closes. */
 export function leafBody(
   input: ReviewInput,
-  leaf: PanelPart,
-  section: BoxBody,
+  leaf: FacePanel,
+  { name: section, problem, at: origin }: BoxBody,
   shares?: ModuliShares,
 ): BoxBody {
-  const [name, reversed] = boxFaces[leaf.face!];
+  const [name, reversed] = boxFaces[leaf.face];
   const { axes, far } = frames[name];
   const [along, across, through] = axes;
-  const size: [number, number, number] = [0, 0, 0];
-  size[along] = leaf.width;
-  size[across] = leaf.height;
-  const [length, width, height] = size;
-  const low = [leaf.box.low.x, leaf.box.low.y, leaf.box.low.z] as [number, number, number];
-  const { problem, at } = section;
-  low[through] = at[through] + (far ? [problem.length, problem.width, problem.height][through]! : 0);
+  const [length, width, height] = placed([0, 0, 0], [along, leaf.width], [across, leaf.height]);
+  const plane = origin[through] + (far ? extents(problem)[through] : 0);
   const place = ({ u, v }: PanelPoint): FacePlace => ({
     face: name,
     spot: [reversed ? leaf.width - u : u, v],
@@ -183,9 +181,9 @@ export function leafBody(
   const face: BoxFace = { sheet: panelSheet(leaf, input, shares), regions: [], cutouts: [] };
   return {
     name: leaf.id,
-    section: section.name,
+    section,
     problem: { name: leaf.id, length, width, height, faces: { [name]: face } },
-    at: low,
+    at: placed(spotOf(leaf.box.low), [through, plane]),
     panels: new Map([[leaf.id, place]]),
   };
 }

@@ -1,5 +1,6 @@
 /** The case as bodies on a mesh: its sections and door leaves, each factored by itself. */
-import type { PanelPoint, Point } from "../../design/index.js";
+import { at } from "../../algebra/lists.js";
+import type { PanelPoint } from "../../design/index.js";
 import {
   type BoxSpot,
   boxStructure,
@@ -11,7 +12,8 @@ import {
 } from "../../fem/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { ModuliShares } from "../stiffness/panel-stiffness.js";
-import { type BoxBody, leafBody, sectionBody } from "./box-body.js";
+import { type BoxBody, facePanels, leafBody, sectionBody } from "./box-body.js";
+import { minus } from "./places.js";
 
 /** Bodies of the case, free. */
 export interface BoxModel {
@@ -34,14 +36,13 @@ export type Fineness = number;
  */
 export function boxModel(input: ReviewInput, fineness: Fineness, shares?: ModuliShares): BoxModel {
   const sections = input.parts.sections.map(({ name }) => sectionBody(input, name, shares));
-  const leaves = input.parts.panels.flatMap((panel) => {
-    const section = sections.find(({ section: own }) => own === panel.section);
-    return panel.role === "leaf" && section ? [leafBody(input, panel, section, shares)] : [];
-  });
+  const leaves = sections.flatMap((section) =>
+    facePanels(input, section.name, "leaf").map((leaf) => leafBody(input, leaf, section, shares)),
+  );
   const bodies = [...sections, ...leaves];
-  const parts = bodies.map(({ problem, at }, i) => {
+  const parts = bodies.map(({ problem, at: origin }, i) => {
     const size = i < sections.length ? sectionSize(problem, fineness) : leafSize(problem);
-    return freePart(boxStructure(problem, size), at);
+    return freePart(boxStructure(problem, size), origin);
   });
   return { bodies, parts };
 }
@@ -56,13 +57,8 @@ function leafSize({ length, width, height }: BoxBody["problem"]): number {
 }
 
 /** A place of the stacked case in a body's own axes. */
-export function inBody({ at }: Pick<BoxBody, "at">, place: BoxSpot): BoxSpot {
-  return [place[0] - at[0], place[1] - at[1], place[2] - at[2]];
-}
-
-/** A point of the design as numbers. */
-export function spotOf({ x, y, z }: Point): BoxSpot {
-  return [x, y, z];
+export function inBody({ at: origin }: Pick<BoxBody, "at">, place: BoxSpot): BoxSpot {
+  return minus(place, origin);
 }
 
 /** Places of panels of one body, face by face. */
@@ -71,9 +67,9 @@ export function faceSpots(
   places: readonly { readonly panel: string; readonly at: readonly PanelPoint[] }[],
 ): readonly FaceSpots[] {
   return places
-    .flatMap(({ panel, at }) => {
+    .flatMap(({ panel, at: points }) => {
       const place = body.panels.get(panel);
-      return place ? at.map((point) => place(point)) : [];
+      return place ? points.map(place) : [];
     })
     .map(({ face, spot }) => ({ face, spots: [spot] }));
 }
@@ -91,5 +87,5 @@ export function fitted(
   on: readonly FaceSpots[],
   place: BoxSpot,
 ): Fitting {
-  return fittingOn(parts[body]!.structure, name, on, inBody(bodies[body]!, place));
+  return fittingOn(at(parts, body).structure, name, on, inBody(at(bodies, body), place));
 }

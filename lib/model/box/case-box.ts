@@ -1,8 +1,9 @@
 /** The case as joined boxes, worked out once for all who ask: on two meshes, and with other moduli. */
-
-import type { Face, PanelPart } from "../../design/index.js";
+import { add, at } from "../../algebra/lists.js";
+import type { PanelPart } from "../../design/index.js";
 import {
   boxFreedoms,
+  type FaceName,
   frames,
   meshChange,
   movedJoined,
@@ -17,7 +18,6 @@ import type { RatioInterval } from "../ratio-interval.js";
 import type { ReviewInput } from "../review-input.js";
 import type { ModuliShares } from "../stiffness/panel-stiffness.js";
 import { sheetModuli } from "../stiffness/sheet-moduli.js";
-import { boxFaces } from "./box-faces.js";
 import { type CaseOutcome, caseOutcome } from "./case-outcomes.js";
 import {
   type CaseSystem,
@@ -28,6 +28,7 @@ import {
   subsystem,
 } from "./case-system.js";
 import { type LoadedCase, loadedCases } from "./load-cases.js";
+import { boxFaces } from "./places.js";
 import { type SectionStiffness, sectionStiffness } from "./section-stiffness.js";
 import { sectionNumbers } from "./standing-links.js";
 
@@ -43,12 +44,12 @@ export interface CaseRun {
   readonly sections: readonly SectionStiffness[];
 }
 
-/** The case on two meshes, and its sections on the rougher with each modulus a little larger. */
+/** The case on two meshes, and its sections on the coarser with each modulus a little larger. */
 export interface CaseRuns {
   /** On the finer mesh. */
   readonly fine: CaseRun;
   /** On the coarser mesh. */
-  readonly rough: CaseRun;
+  readonly coarse: CaseRun;
   /** Each section by itself, with one modulus multiplied by `larger`. */
   readonly stiffer: Readonly<Record<keyof ModuliShares, readonly SectionStiffness[]>>;
 }
@@ -57,7 +58,7 @@ export interface CaseRuns {
 export type CaseBox = { readonly runs: CaseRuns } | { readonly refused: string };
 
 /** Elements asked for: forces within a few %, movements within some 10 %, in a moment; each finding says its own. */
-const meshes = { fine: 60, rough: 11 };
+const meshes = { fine: 60, coarse: 11 };
 
 /** What a modulus is multiplied by to see how results follow it. */
 export const larger = 1.1;
@@ -67,7 +68,7 @@ interface CaseBodies {
   /** On the finer mesh. */
   readonly fine: JoinedBodies;
   /** On the coarser mesh. */
-  readonly rough: JoinedBodies;
+  readonly coarse: JoinedBodies;
   /** Each section by itself, with one modulus multiplied by `larger`. */
   readonly stiffer: CaseRuns["stiffer"];
 }
@@ -103,8 +104,8 @@ const bodiesOf: (input: ReviewInput) => CaseBodies = memoizeLast(
 
 function workedOut(input: ReviewInput): CaseBox {
   try {
-    const { fine, rough, stiffer } = bodiesOf(input);
-    return { runs: { fine: caseRun(input, fine), rough: caseRun(input, rough), stiffer } };
+    const { fine, coarse, stiffer } = bodiesOf(input);
+    return { runs: { fine: caseRun(input, fine), coarse: caseRun(input, coarse), stiffer } };
   } catch (error) {
     if (error instanceof RangeError) return { refused: error.message };
     throw error;
@@ -113,10 +114,10 @@ function workedOut(input: ReviewInput): CaseBox {
 
 function madeBodies(input: ReviewInput): CaseBodies {
   const stiffer = (way: keyof ModuliShares): readonly SectionStiffness[] =>
-    sectionsOf(sectionSystem(input, meshes.rough, { along: 1, across: 1, [way]: larger }));
+    sectionsOf(sectionSystem(input, meshes.coarse, { along: 1, across: 1, [way]: larger }));
   return {
     fine: joinedBodies(input, meshes.fine),
-    rough: joinedBodies(input, meshes.rough),
+    coarse: joinedBodies(input, meshes.coarse),
     stiffer: { along: stiffer("along"), across: stiffer("across") },
   };
 }
@@ -145,7 +146,7 @@ function sectionsOf(system: JoinedBodies): readonly SectionStiffness[] {
 export interface MeshedValue {
   /** On the finer mesh, in its own SI unit. */
   readonly value: number;
-  /** Change from the rougher mesh, as a share. */
+  /** Change from the coarser mesh, as a share. */
   readonly meshError: Ratio;
 }
 
@@ -154,17 +155,24 @@ export interface MeshedValue {
  *
  * @param of reads it from one run
  */
-export function onBothMeshes({ fine, rough }: CaseRuns, of: (run: CaseRun) => number): MeshedValue {
-  const [value, rougher] = [of(fine), of(rough)];
-  return { value, meshError: meshChange(value, rougher) };
+export function onBothMeshes({ fine, coarse }: CaseRuns, of: (run: CaseRun) => number): MeshedValue {
+  const value = of(fine);
+  return { value, meshError: meshChange(value, of(coarse)) };
 }
 
-/** The powers with which what a section racks, pushed along x (0) or y (1), follows the moduli of its sheets. */
-export function rackingPowers({ rough, stiffer }: CaseRuns, section: string, way: 0 | 1): ModuliShares {
-  const of = (sections: readonly SectionStiffness[]): number =>
-    sections.find((one) => one.section === section)!.racking[way];
+/**
+ * The powers with which what a section racks, pushed along x (0) or y (1), follows the moduli of its sheets.
+ *
+ * @throws RangeError when there is no such section
+ */
+export function rackingPowers({ coarse, stiffer }: CaseRuns, section: string, way: 0 | 1): ModuliShares {
+  const of = (sections: readonly SectionStiffness[]): number => {
+    const found = sections.find((one) => one.section === section);
+    if (!found) throw new RangeError(`box: no section "${section}"`);
+    return found.racking[way];
+  };
   const power = (sections: readonly SectionStiffness[]): number =>
-    -Math.log(of(sections) / of(rough.sections)) / Math.log(larger);
+    -Math.log(of(sections) / of(coarse.sections)) / Math.log(larger);
   return { along: power(stiffer.along), across: power(stiffer.across) };
 }
 
@@ -215,36 +223,38 @@ function moduliUncertainties({
 export interface LockedSag {
   /** On the finer mesh. */
   readonly sag: Length;
-  /** Change from a rougher mesh. */
+  /** Change from the coarser mesh, as a share. */
   readonly meshError: Ratio;
 }
 
 /**
- * Sag of a face under a pressure on its material, measured from its own corners, its section standing on its four
- * lower corners.
+ * Sag of a face under a pressure on its material, measured from its own corners, while its neighbours hold its edges
+ * and its section stands on its four lower corners.
  *
  * @param runs of the case
  * @param panel one of its sections' faces
  * @param pressure on what is left of it
+ * @throws RangeError for a panel that is no face
  */
-export function lockedSag({ fine, rough }: CaseRuns, panel: PanelPart, pressure: Pressure): LockedSag {
-  const [sag, rougher] = [fine, rough].map((run) => sagOn(run, panel, pressure)) as [number, number];
-  return { sag: Length.si(sag), meshError: meshChange(sag, rougher) };
+export function lockedSag(runs: CaseRuns, panel: PanelPart, pressure: Pressure): LockedSag {
+  if (!panel.face) throw new RangeError(`box: ${panel.id} is no face`);
+  const [name] = boxFaces[panel.face];
+  const { value, meshError } = onBothMeshes(runs, (run) => sagOn(run, panel, name, pressure));
+  return { sag: Length.si(value), meshError };
 }
 
 const everywhere = { left: -1, bottom: -1, width: 1e3, height: 1e3 };
 
-function sagOn({ system }: CaseRun, panel: PanelPart, pressure: Pressure): number {
-  const [name] = boxFaces[panel.face as Face];
+function sagOn({ system }: CaseRun, panel: PanelPart, name: FaceName, pressure: Pressure): number {
   const number = system.model.bodies.findIndex((body) => body.name === panel.section);
   const section = subsystem(system, [number], ({ kind }) => kind === "stand");
-  const { structure } = section.parts[0]!;
+  const { structure } = at(section.parts, 0);
   const force = pressure * (panel.clearWidth * panel.clearHeight - (panel.grossArea - panel.netArea));
   const load = new Float64Array(boxFreedoms * structure.nodes.length);
   const { nodes, shares } = overPatch(structure, name, everywhere);
   nodes.forEach((node, i) => {
-    load[boxFreedoms * node + frames[name].axes[2]]! += force * shares[i]!;
+    add(load, boxFreedoms * node + frames[name].axes[2], force * at(shares, i));
   });
-  const [displacement] = movedJoined(section, [load]).displacements;
-  return sagBetweenCorners({ structure, displacement: displacement! }, name);
+  const displacement = at(movedJoined(section, [load]).displacements, 0);
+  return sagBetweenCorners({ structure, displacement }, name);
 }

@@ -1,4 +1,5 @@
 /** What the bodies of the case weigh, with what rides in them, in any field of acceleration. */
+import { at } from "../../algebra/lists.js";
 import type { ContentPart, ShelfPart } from "../../design/index.js";
 import {
   type BoxSpot,
@@ -15,8 +16,8 @@ import {
 } from "../../fem/index.js";
 import { bareShelfMass, type MassItem, massItems } from "../mass/masses.js";
 import type { ReviewInput } from "../review-input.js";
-import { boxFaces } from "./box-faces.js";
-import { type BoxModel, fitted, inBody, spotOf } from "./box-model.js";
+import { type BoxModel, fitted, inBody } from "./box-model.js";
+import { boxFaces, perAxis, plus, spotOf } from "./places.js";
 
 /** Something heavy that rides in a body. */
 interface Rider {
@@ -58,16 +59,16 @@ export function caseMasses(input: ReviewInput, model: BoxModel): CaseMasses {
       .filter((item) => item.section === section && item.group !== "contents" && !shelves.has(item.name))
       .reduce((sum, { mass }) => sum + mass, 0);
     const leaves = model.bodies.reduce(
-      (sum, body, k) => sum + (body.section === section && body.name !== section ? own[k]! : 0),
+      (sum, body, k) => sum + (body.section === section && body.name !== section ? at(own, k) : 0),
       0,
     );
-    return (fixed - leaves) / own[i]!;
+    return (fixed - leaves) / at(own, i);
   });
   const riders = [
     ...input.parts.contents.map((content) => contentRider(input, model, content)),
     ...input.parts.shelves.map((shelf) => shelfRider(model, shelf)),
   ];
-  const spread = sheets.map((masses, i) => masses.map((mass) => shares[i]! * mass));
+  const spread = sheets.map((masses, i) => masses.map((mass) => at(shares, i) * mass));
   return { model, riders, fixed: spread, items };
 }
 
@@ -78,14 +79,16 @@ export function caseMasses(input: ReviewInput, model: BoxModel): CaseMasses {
  * @param field acceleration that pulls at each place
  */
 export function massLoads({ model, riders, fixed }: CaseMasses, field: Field): readonly Float64Array[] {
-  return model.parts.map(({ structure, at }, body) => {
-    const load = weightLoad(structure, fixed[body]!, ([x, y, z]) => field([x + at[0], y + at[1], z + at[2]]));
-    for (const rider of riders)
-      if (rider.body === body) {
-        const [x, y, z] = rider.fitting.at;
-        const pull = field([x + at[0], y + at[1], z + at[2]]);
-        pullAt(load, rider.fitting, pull.map((each) => rider.mass * each) as unknown as BoxSpot);
-      }
+  return model.parts.map(({ structure, at: origin }, body) => {
+    const load = weightLoad(structure, at(fixed, body), (spot) => field(plus(spot, origin)));
+    for (const { fitting, mass } of riders.filter((rider) => rider.body === body)) {
+      const pull = field(plus(fitting.at, origin));
+      pullAt(
+        load,
+        fitting,
+        perAxis((axis) => mass * pull[axis]),
+      );
+    }
     return load;
   });
 }
@@ -94,34 +97,34 @@ function contentRider(input: ReviewInput, model: BoxModel, part: ContentPart): R
   const { content, centre, box } = part;
   const { held } = content;
   const shelf = input.parts.shelves.find(({ carries }) => carries.includes(part));
-  if (shelf)
-    return rider(model, content.name, content.section, content.mass, spotOf(centre), shelfEnds(model, shelf));
+  if (shelf) return rider(model, { ...content, centre }, shelfEnds(model, shelf));
   const face: FaceName =
     held.by === "hung"
       ? "top"
       : held.by === "screws" || held.by === "rivets"
         ? boxFaces[held.to][0]
         : "bottom";
-  const on = (section: number): readonly FaceSpots[] => [{ face, spots: shadow(model, section, face, box) }];
-  return rider(model, content.name, content.section, content.mass, spotOf(centre), on);
+  return rider(model, { ...content, centre }, (section) => [
+    { face, spots: shadow(model, section, face, box) },
+  ]);
 }
+
+/** Something heavy with its place in the stacked case. */
+type Heavy = Pick<MassItem, "name" | "section" | "mass" | "centre">;
 
 function rider(
   model: BoxModel,
-  name: string,
-  section: string,
-  mass: number,
-  centre: BoxSpot,
+  { name, section, mass, centre }: Heavy,
   on: (section: number) => readonly FaceSpots[],
 ): Rider {
   const body = model.bodies.findIndex((one) => one.name === section);
   const rests = on(body).map((spots) => onMaterial(model, body, spots));
-  return { body, fitting: fitted(model, body, name, rests, centre), mass };
+  return { body, fitting: fitted(model, body, name, rests, spotOf(centre)), mass };
 }
 
 /** Those of a thing's places that no opening takes. */
 function onMaterial({ bodies }: BoxModel, body: number, { face, spots }: FaceSpots): FaceSpots {
-  const { problem } = bodies[body]!;
+  const { problem } = at(bodies, body);
   const size = extents(problem);
   const [along, across] = frames[face].axes;
   const outline = { length: size[along], width: size[across], cutouts: problem.faces[face]?.cutouts ?? [] };
@@ -139,21 +142,21 @@ function shadow(
   { low, size }: ContentPart["box"],
 ): readonly Spot[] {
   const [along, across] = frames[face].axes;
-  const [from, extent] = [inBody(model.bodies[body]!, spotOf(low)), spotOf(size)];
+  const [from, extent] = [inBody(at(model.bodies, body), spotOf(low)), spotOf(size)];
   return restsAt.flatMap((right) =>
     restsAt.map((back): Spot => [from[along] + right * extent[along], from[across] + back * extent[across]]),
   );
 }
 
 function shelfRider(model: BoxModel, shelf: ShelfPart): Rider {
-  const { id, section, centroid } = shelf.panel;
-  return rider(model, id, section, bareShelfMass(shelf), spotOf(centroid), shelfEnds(model, shelf));
+  const { id: name, section, centroid: centre } = shelf.panel;
+  return rider(model, { name, section, mass: bareShelfMass(shelf), centre }, shelfEnds(model, shelf));
 }
 
 /** What bears a shelf: its rails, three places on each. */
 function shelfEnds(model: BoxModel, { shelf, panel }: ShelfPart): (body: number) => readonly FaceSpots[] {
   return (body) => {
-    const from = inBody(model.bodies[body]!, spotOf(panel.box.low));
+    const from = inBody(at(model.bodies, body), spotOf(panel.box.low));
     const extent = spotOf(panel.box.size);
     const along = (axis: 0 | 1): readonly Spot[] =>
       restsAt.map((share): Spot => [from[axis] + share * extent[axis], from[2]]);

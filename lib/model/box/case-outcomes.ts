@@ -1,9 +1,9 @@
-/** What each load case comes to: movement, openings out of square, seams, hardware. */
+/** What each load case comes to: movement, openings out of square, gaps of doors, seams, hardware. */
+import { at } from "../../algebra/lists.js";
 import {
   addRigid,
-  type BoxSeam,
   type BoxSpot,
-  boxFreedoms,
+  type BoxStructure,
   extents,
   type FaceName,
   fittingMotion,
@@ -17,10 +17,12 @@ import {
   seamLoad,
 } from "../../fem/index.js";
 import { Refusal } from "../../refusal.js";
+import type { BoxBody } from "./box-body.js";
 import { linkOf } from "./case-system.js";
 import { edgePitch } from "./edge-joints.js";
 import type { LinkKind } from "./hardware-links.js";
 import type { LoadedCase } from "./load-cases.js";
+import { atNode, minus, perAxis, plus, seamName } from "./places.js";
 
 /** A value with the part it belongs to. */
 export interface NamedValue {
@@ -48,48 +50,67 @@ export interface CaseOutcome {
   readonly hardware: Readonly<Partial<Record<LinkKind, readonly NamedValue[]>>>;
 }
 
+/** One body of a load case as it moved. */
+interface MovedBody {
+  /** Which body it is. */
+  readonly body: BoxBody;
+  /** Its mesh. */
+  readonly structure: BoxStructure;
+  /** Where its 0, 0, 0 lies in the stacked case, m. */
+  readonly origin: BoxSpot;
+  /** Six freedoms of each of its nodes. */
+  readonly moved: Float64Array;
+}
+
+function movedBodies(
+  { bodies, system }: LoadedCase,
+  movements: readonly Float64Array[],
+): readonly MovedBody[] {
+  return bodies.parts.map(({ structure, at: origin }, i) => ({
+    body: at(system.model.bodies, at(bodies.numbers, i)),
+    structure,
+    origin,
+    moved: at(movements, i),
+  }));
+}
+
 /** Sums up a load case. */
 export function caseOutcome(loaded: LoadedCase): CaseOutcome {
-  const moved = movedAgainstCorners(loaded);
+  const own = movedBodies(loaded, movementsOf(loaded));
   return {
     id: loaded.id,
     title: loaded.title,
-    movement: farthest(loaded, moved),
-    openings: openingsOf(loaded),
-    doors: doorRoom(loaded),
+    movement: farthest(againstCorners(own)),
+    openings: openingsOf(own),
+    doors: doorsOf(own),
     seams: seamsOf(loaded),
     hardware: hardwareOf(loaded),
   };
 }
 
 /** Movements of the load case, less those it counts from. */
-export function movementsOf({ answer, from }: LoadedCase): readonly Float64Array[] {
-  return answer.displacements.map((own, i) =>
-    from ? own.map((value, k) => value - from.displacements[i]![k]!) : own,
-  );
+function movementsOf({ answer, from }: LoadedCase): readonly Float64Array[] {
+  return answer.displacements.map((own, i) => {
+    const before = from?.displacements[i];
+    return before ? own.map((value, k) => value - at(before, k)) : own;
+  });
 }
 
 /** How far in from its corners the lowest section is looked at, m. */
 const inside = 0.03;
 
-/** Movements as seen by somebody who stands with the four lower corners of the lowest section. */
-export function movedAgainstCorners(loaded: LoadedCase): readonly Float64Array[] {
-  const { bodies } = loaded;
-  const moved = movementsOf(loaded).map((own) => own.slice());
-  const lowest = bodies.parts.reduce(
-    (best, part, i) => (part.at[2] < bodies.parts[best]!.at[2] ? i : best),
-    0,
-  );
-  const { structure, at } = bodies.parts[lowest]!;
-  const [length, width] = extents(structure.problem);
+/** Bodies as seen by somebody who stands with the four lower corners of the lowest section. */
+function againstCorners(bodies: readonly MovedBody[]): readonly MovedBody[] {
+  const lowest = bodies.reduce((best, body) => (body.origin[2] < best.origin[2] ? body : best));
+  const [length, width] = extents(lowest.structure.problem);
   const spots = [inside, length - inside].flatMap((x) => [inside, width - inside].map((y): Spot => [x, y]));
-  const base = fittingOn(structure, "lower corners", [{ face: "bottom", spots }], [0, 0, 0]);
-  const rigid = fittingMotion(base, moved[lowest]!).map((value) => -value);
-  bodies.parts.forEach((part, i) => {
-    const off = part.at.map((own, axis) => own - at[axis]!) as unknown as BoxSpot;
-    addRigid(moved[i]!, part.structure.nodes, carried(rigid, off));
+  const base = fittingOn(lowest.structure, "lower corners", [{ face: "bottom", spots }], [0, 0, 0]);
+  const rigid = fittingMotion(base, lowest.moved).map((value) => -value);
+  return bodies.map((body) => {
+    const moved = body.moved.slice();
+    addRigid(moved, body.structure.nodes, carried(rigid, minus(body.origin, lowest.origin)));
+    return { ...body, moved };
   });
-  return moved;
 }
 
 /** A rigid movement as told at another place. */
@@ -100,140 +121,126 @@ function carried(
   return [tx + ry * z - rz * y, ty + rz * x - rx * z, tz + rx * y - ry * x, rx, ry, rz];
 }
 
-function farthest({ bodies }: LoadedCase, moved: readonly Float64Array[]): number {
+function farthest(bodies: readonly MovedBody[]): number {
   let most = 0;
-  bodies.parts.forEach(({ structure }, i) => {
-    structure.nodes.forEach((_, node) => {
-      const [x = 0, y = 0, z = 0] = moved[i]!.subarray(boxFreedoms * node, boxFreedoms * node + 3);
-      most = Math.max(most, Math.hypot(x, y, z));
-    });
-  });
+  for (const { structure, moved } of bodies)
+    for (const node of structure.nodes.keys()) most = Math.max(most, Math.hypot(...atNode(moved, node)));
   return most;
 }
 
 /** The largest first. */
-export function byValue<Value extends NamedValue>(values: readonly Value[]): readonly Value[] {
+function byValue<Value extends NamedValue>(values: readonly Value[]): readonly Value[] {
   return [...values].sort((a, b) => b.value - a.value);
 }
 
-function openingsOf(loaded: LoadedCase): readonly NamedValue[] {
-  const moved = movementsOf(loaded);
+function openingsOf(bodies: readonly MovedBody[]): readonly NamedValue[] {
   return byValue(
-    loaded.bodies.parts.flatMap(({ structure }, i) =>
+    bodies.flatMap(({ structure, moved }) =>
       structure.faces.flatMap(({ name }) =>
         (structure.problem.faces[name]?.cutouts ?? []).map((cutout) => ({
           name: cutout.name,
-          value: outOfSquare(structure, moved[i]!, name, cutout).diagonals,
+          value: outOfSquare(structure, moved, name, cutout).diagonals,
         })),
       ),
     ),
   );
 }
 
-function seamsOf({ bodies, answer, system }: LoadedCase): readonly (NamedValue & { mean: number })[] {
+function seamsOf(loaded: LoadedCase): CaseOutcome["seams"] {
+  const { input } = loaded.system;
   return byValue(
-    bodies.parts.flatMap(({ structure }, i) => {
-      const { name } = system.model.bodies[bodies.numbers[i]!]!;
-      return (structure.problem.seams ?? []).map((seam) => {
-        const pitch = edgePitch(system.input, name, seam);
-        const { mean, peak } = seamLoad(seamFlows(structure, answer.displacements[i]!, seam), pitch);
+    movedBodies(loaded, loaded.answer.displacements).flatMap(({ body: { name }, structure, moved }) =>
+      (structure.problem.seams ?? []).map((seam) => {
+        const { mean, peak } = seamLoad(seamFlows(structure, moved, seam), edgePitch(input, name, seam));
         return { name: seamName(name, seam), value: peak, mean };
-      });
-    }),
+      }),
+    ),
   );
-}
-
-const faceWords: Readonly<Record<string, string>> = {
-  y0: "front",
-  y1: "back",
-  x0: "left",
-  x1: "right",
-};
-
-/** A seam in the builder's words: "lower, bottom to front". */
-export function seamName(section: string, { faces }: Pick<BoxSeam, "faces">): string {
-  const [one, other] = faces.map((face) => faceWords[face] ?? face);
-  return `${section}, ${one} to ${other}`;
 }
 
 /** The springs of one piece of hardware added up as a force. */
 function hardwareOf({ bodies, answer }: LoadedCase): CaseOutcome["hardware"] {
-  const sums = new Map<string, { kind: LinkKind; name: string; force: [number, number, number] }>();
+  const sums = new Map<LinkKind, Map<string, BoxSpot>>();
   bodies.links.forEach((prepared, i) => {
     const { kind, name, along } = linkOf(prepared);
-    const sum = sums.get(`${kind} ${name}`) ?? { kind, name, force: [0, 0, 0] };
-    sums.set(`${kind} ${name}`, sum);
-    along.forEach((share, axis) => {
-      sum.force[axis]! += share * answer.forces[i]!;
-    });
+    if (kind === "stand") return;
+    const own = sums.get(kind) ?? new Map<string, BoxSpot>();
+    sums.set(kind, own);
+    const force = own.get(name) ?? [0, 0, 0];
+    own.set(
+      name,
+      perAxis((axis) => force[axis] + along[axis] * at(answer.forces, i)),
+    );
   });
-  const hardware: Partial<Record<LinkKind, NamedValue[]>> = {};
-  for (const { kind, name, force } of sums.values()) {
-    if (kind === "stand") continue;
-    const own = hardware[kind] ?? [];
-    hardware[kind] = own;
-    own.push({ name, value: Math.hypot(...force) });
-  }
-  return Object.fromEntries(Object.entries(hardware).map(([kind, values]) => [kind, byValue(values)]));
+  return Object.fromEntries(
+    [...sums].map(([kind, forces]) => [
+      kind,
+      byValue([...forces].map(([name, force]) => ({ name, value: Math.hypot(...force) }))),
+    ]),
+  );
 }
 
-/** Shares of a side at which its gap is looked at: where its corners are not yet round, and in the middle. */
+/** Shares of a side at which a door's gap is looked at: where its corners are not yet round, and in the middle. */
 const lookedAt = [0.1, 0.5, 0.9];
 
 /** The gap that each door of a load case loses at its tightest place, m, the largest first. */
-export function doorRoom(loaded: LoadedCase): readonly NamedValue[] {
-  const { bodies, system } = loaded;
+function doorsOf(bodies: readonly MovedBody[]): readonly NamedValue[] {
   return byValue(
-    bodies.numbers.flatMap((number, i) => {
-      const body = system.model.bodies[number]!;
-      const frame = bodies.numbers.findIndex((other) => system.model.bodies[other]!.name === body.section);
-      return body.name === body.section || frame < 0
-        ? []
-        : [{ name: body.name, value: lost(loaded, i, frame) }];
+    bodies.flatMap((leaf) => {
+      const { name, section } = leaf.body;
+      const frame = name === section ? undefined : bodies.find(({ body }) => body.name === section);
+      return frame ? [{ name, value: lostGap(leaf, frame) }] : [];
     }),
   );
 }
 
-function lost(loaded: LoadedCase, leaf: number, frame: number): number {
-  const moved = movementsOf(loaded);
-  const [own, around] = [loaded.bodies.parts[leaf]!, loaded.bodies.parts[frame]!];
-  const [face] = own.structure.faces;
-  const { name } = face!;
-  const [along, across] = frames[name].axes;
-  const opening = around.structure.problem.faces[name]?.cutouts.find((cutout) =>
-    own.structure.problem.name.endsWith(cutout.name),
+/** A node of a rim in the frame's axes, with its movement along them. */
+interface RimPlace {
+  /** Along the face's first axis, m. */
+  readonly x: number;
+  /** Along the face's second axis, m. */
+  readonly y: number;
+  /** How far it moved, in the axes of the box, m. */
+  readonly moved: BoxSpot;
+}
+
+/** @throws Refusal where the frame's mesh has no opening for the leaf */
+function lostGap(leaf: MovedBody, frame: MovedBody): number {
+  const face = at(leaf.structure.faces, 0);
+  const { x, y } = face.mesh;
+  const [along, across] = frames[face.name].axes;
+  const { name } = leaf.structure.problem;
+  const opening = frame.structure.problem.faces[face.name]?.cutouts.find((cutout) =>
+    name.endsWith(cutout.name),
   );
-  if (!opening) throw new Refusal(`box: no opening is left for ${own.structure.problem.name}`);
-  const offset = ([along, across] as const).map((axis) => own.at[axis] - around.at[axis]);
-  const size = [Math.max(...face!.mesh.x), Math.max(...face!.mesh.y)] as const;
-  const ownRim = [...new Set(face!.mesh.rim.flat())].map((node) => ({
-    x: face!.mesh.x[node]! + offset[0]!,
-    y: face!.mesh.y[node]! + offset[1]!,
-    node: face!.numbers[node]!,
+  if (!opening) throw new Refusal(`box: no opening is left for ${name}`);
+  const off = minus(leaf.origin, frame.origin);
+  const own = [...new Set(face.mesh.rim.flat())].map((node) => ({
+    x: at(x, node) + off[along],
+    y: at(y, node) + off[across],
+    moved: atNode(leaf.moved, at(face.numbers, node)),
   }));
-  const rim = rimOf(around.structure, name, opening);
-  const losses = ([0, 1] as const).flatMap((side) =>
-    [-1, 1].flatMap((out) =>
-      lookedAt.map((share) => {
-        const place: [number, number] = [0, 0];
-        place[side] = offset[side]! + (out > 0 ? size[side] : 0);
-        place[1 - side] = offset[1 - side]! + share * size[1 - side]!;
-        const axis = side === 0 ? along : across;
-        const of = (nodes: typeof rim, displacement: Float64Array): number =>
-          displacement[boxFreedoms * nearest(nodes, place) + axis]!;
-        return -out * (of(rim, moved[frame]!) - of(ownRim, moved[leaf]!));
-      }),
-    ),
+  const around = rimOf(frame.structure, face.name, opening).map(({ node, ...place }) => ({
+    ...place,
+    moved: atNode(frame.moved, node),
+  }));
+  const size = { along: Math.max(...x), across: Math.max(...y) };
+  const losses = [-1, 1].flatMap((out) =>
+    lookedAt.flatMap((share) => {
+      const far = out > 0 ? 1 : 0;
+      const beside: Spot = [off[along] + far * size.along, off[across] + share * size.across];
+      const above: Spot = [off[along] + share * size.along, off[across] + far * size.across];
+      const lost = (place: Spot, axis: 0 | 1 | 2): number =>
+        -out * (nearest(around, place).moved[axis] - nearest(own, place).moved[axis]);
+      return [lost(beside, along), lost(above, across)];
+    }),
   );
   return Math.max(0, ...losses);
 }
 
-function nearest(
-  nodes: readonly { readonly x: number; readonly y: number; readonly node: number }[],
-  [x, y]: readonly [number, number],
-): number {
-  const away = (one: (typeof nodes)[number]): number => Math.hypot(one.x - x, one.y - y);
-  return nodes.reduce((best, one) => (away(one) < away(best) ? one : best)).node;
+function nearest(places: readonly RimPlace[], [x, y]: Spot): RimPlace {
+  const away = (one: RimPlace): number => Math.hypot(one.x - x, one.y - y);
+  return places.reduce((best, one) => (away(one) < away(best) ? one : best));
 }
 
 /** A place of the stacked case and its movement, m. */
@@ -261,53 +268,53 @@ export interface MovedOutline {
  * @param names of the faces to show
  */
 export function movedOutlines(loaded: LoadedCase, names: readonly FaceName[]): readonly MovedOutline[] {
-  const { bodies, system } = loaded;
-  const moved = movedAgainstCorners(loaded);
-  const outlines = bodies.parts.flatMap(({ structure, at }, i) => {
-    const leaf = system.model.bodies[bodies.numbers[i]!]!;
-    const isLeaf = leaf.name !== leaf.section;
-    return structure.faces
-      .filter(({ name }) => names.includes(name))
-      .flatMap(({ name, mesh, numbers }): MovedOutline[] => {
-        const place = (node: number, spot: Spot): MovedPlace => ({
-          at: onFace(structure.problem, name, spot).map((own, axis) => own + at[axis]!) as unknown as BoxSpot,
-          by: Array.from(
-            moved[i]!.subarray(boxFreedoms * node, boxFreedoms * node + 3),
-          ) as unknown as BoxSpot,
-        });
-        const sides = Array.from(numbers, (node, k) => ({ node, x: mesh.x[k]!, y: mesh.y[k]! }));
-        const size: Spot = [Math.max(...mesh.x), Math.max(...mesh.y)];
-        const rim = sides.filter(({ x, y }) => isEnd(x, size[0]) || isEnd(y, size[1]));
-        const ring = (nodes: typeof sides): readonly MovedPlace[] =>
-          aroundMiddle(nodes).map(({ node, x, y }) => place(node, [x, y]));
-        const face: MovedOutline = { what: isLeaf ? "leaf" : "face", name: leaf.name, places: ring(rim) };
-        const openings = (structure.problem.faces[name]?.cutouts ?? []).map(
-          (cutout): MovedOutline => ({
-            what: "opening",
-            name: cutout.name,
-            places: ring([...rimOf(structure, name, cutout)]),
-          }),
-        );
-        return [face, ...openings];
-      });
-  });
+  const outlines = againstCorners(movedBodies(loaded, movementsOf(loaded))).flatMap((body) =>
+    body.structure.faces.filter(({ name }) => names.includes(name)).flatMap((face) => outlinesOf(body, face)),
+  );
   return [
     ...outlines.filter(({ what }) => what !== "leaf"),
     ...outlines.filter(({ what }) => what === "leaf"),
   ];
 }
 
-function isEnd(at: number, extent: number): boolean {
-  return at < 1e-9 || at > extent - 1e-9;
+/** A face's own sides, and the rims of its openings. */
+function outlinesOf(
+  { body, structure, origin, moved }: MovedBody,
+  { name, mesh, numbers }: BoxStructure["faces"][number],
+): readonly MovedOutline[] {
+  const ring = (nodes: readonly FaceNode[]): readonly MovedPlace[] =>
+    aroundMiddle(nodes).map(({ node, x, y }) => ({
+      at: plus(onFace(structure.problem, name, [x, y]), origin),
+      by: atNode(moved, node),
+    }));
+  const size: Spot = [Math.max(...mesh.x), Math.max(...mesh.y)];
+  const sides = Array.from(numbers, (node, k) => ({ node, x: at(mesh.x, k), y: at(mesh.y, k) }));
+  const rim = sides.filter(({ x, y }) => isEnd(x, size[0]) || isEnd(y, size[1]));
+  const openings = structure.problem.faces[name]?.cutouts ?? [];
+  return [
+    { what: body.name === body.section ? "face" : "leaf", name: body.name, places: ring(rim) },
+    ...openings.map(
+      (cutout): MovedOutline => ({
+        what: "opening",
+        name: cutout.name,
+        places: ring(rimOf(structure, name, cutout)),
+      }),
+    ),
+  ];
+}
+
+/** A node of a face: its place in the face's axes, m, and its number in the box. */
+type FaceNode = ReturnType<typeof rimOf>[number];
+
+function isEnd(place: number, extent: number): boolean {
+  return place < 1e-9 || place > extent - 1e-9;
 }
 
 /** In the order of their angle about their middle. */
-function aroundMiddle<Place extends { readonly x: number; readonly y: number }>(
-  places: readonly Place[],
-): readonly Place[] {
-  const mean = (of: (place: Place) => number): number =>
+function aroundMiddle(places: readonly FaceNode[]): readonly FaceNode[] {
+  const mean = (of: (place: FaceNode) => number): number =>
     places.reduce((sum, place) => sum + of(place), 0) / places.length;
-  const [x, y] = [(axis: Place) => axis.x, (axis: Place) => axis.y].map(mean) as [number, number];
-  const angle = (place: Place): number => Math.atan2(place.y - y, place.x - x);
+  const [middleX, middleY] = [mean(({ x }) => x), mean(({ y }) => y)];
+  const angle = ({ x, y }: FaceNode): number => Math.atan2(y - middleY, x - middleX);
   return [...places].sort((a, b) => angle(a) - angle(b));
 }

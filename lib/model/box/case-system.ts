@@ -1,4 +1,5 @@
 /** The bodies of the case with every spring that any load case uses. */
+import { at, under } from "../../algebra/lists.js";
 import { type JoinedParts, joinedParts, type PreparedLink } from "../../fem/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { ModuliShares } from "../stiffness/panel-stiffness.js";
@@ -74,16 +75,16 @@ export function subsystem(
   uses: (link: CaseLink) => boolean,
 ): Subsystem {
   const place = new Map(numbers.map((number, i) => [number, i]));
-  const kept = [...joined.links.keys()].filter((i) => {
-    const link = joined.links[i]!;
-    return uses(linkOf(link)) && link.ends.every(({ part }) => place.has(part));
-  });
-  const links = kept.map((i) => {
-    const { link, ends } = joined.links[i]!;
-    return { link, ends: ends.map((end) => ({ ...end, part: place.get(end.part)! })) };
-  });
-  const give = (i: number, j: number): number => joined.give(kept[i]!, kept[j]!);
-  return { parts: numbers.map((number) => joined.parts[number]!), links, give, numbers };
+  const kept = [...joined.links.entries()].filter(
+    ([, link]) => uses(linkOf(link)) && link.ends.every(({ part }) => place.has(part)),
+  );
+  const links = kept.map(([, { link, ends }]) => ({
+    link,
+    ends: ends.map((end) => ({ ...end, part: under(place, end.part) })),
+  }));
+  const of = kept.map(([i]) => i);
+  const give = (i: number, j: number): number => joined.give(at(of, i), at(of, j));
+  return { parts: numbers.map((number) => at(joined.parts, number)), links, give, numbers };
 }
 
 /** A section with the leaves that close its openings, by number. */

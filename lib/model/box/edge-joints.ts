@@ -1,5 +1,5 @@
 /** How the edges of a section hold: extrusions as beams, and the give of their rivets. */
-import { type BarPart, type Face, type Fastening, facesAt } from "../../design/index.js";
+import { type BarPart, type Fastening, facesAt } from "../../design/index.js";
 import { slipStiffness } from "../../fastening/index.js";
 import type { BeamSection, BoxBeam, BoxProblem, BoxSeam, BoxSpot, FaceName } from "../../fem/index.js";
 import { edgeBetween, frames, reachesEdge } from "../../fem/index.js";
@@ -7,7 +7,7 @@ import { sheetMaterials, walledSection } from "../../material/index.js";
 import { Density, Length } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
-import { boxFaces } from "./box-faces.js";
+import { type Axis, boxFaces } from "./places.js";
 
 /** What joins the faces of a box. */
 export type EdgeJoints = Required<Pick<BoxProblem, "seams" | "beams">>;
@@ -29,8 +29,8 @@ function joins({ edge }: BarPart, { faces }: BoxProblem): boolean {
 }
 
 function boxPair({ edge }: BarPart): readonly [FaceName, FaceName] {
-  const [one, other] = facesAt(edge).map((face) => boxFaces[face][0]) as [FaceName, FaceName];
-  return [one, other];
+  const [one, other] = facesAt(edge);
+  return [boxFaces[one][0], boxFaces[other][0]];
 }
 
 /**
@@ -45,7 +45,11 @@ function seamOf(input: ReviewInput, bar: BarPart): BoxSeam {
   return { faces: boxPair(bar), slip, parting: slip, turning: plate / (2 * rivetArm(leg, wall)) };
 }
 
-/** The wider pitch of the two rows of rivets along a seam. */
+/**
+ * The wider pitch of the two rows of rivets along a seam.
+ *
+ * @throws Refusal where the edge has no rivets
+ */
 export function edgePitch(
   { parts }: ReviewInput,
   section: string,
@@ -70,7 +74,11 @@ function rivetArm(leg: number, wall: number): number {
 /** Metal on one side holds a fastener twice as stiffly as wood on both. */
 const metalSide = 2;
 
-/** Stiffness of one fastener of a row against slip, N/m. */
+/**
+ * Stiffness of one fastener of a row against slip, N/m.
+ *
+ * @throws Refusal when there is no such panel
+ */
 export function fastenerSlip(input: ReviewInput, { panel, fastener }: Fastening): number {
   const sheet = input.parts.panels.find(({ id }) => id === panel)?.sheet;
   if (!sheet) throw new Refusal(`box: no panel "${panel}"`);
@@ -96,36 +104,43 @@ function isWhole(box: BoxProblem, face: FaceName, from: BoxSpot, to: BoxSpot): b
 }
 
 /** An angle with its legs outside on two panels, about the line where their middle planes meet. */
-function angleSection(input: ReviewInput, bar: BarPart, axis: 0 | 1 | 2): BeamSection {
-  const across = [(axis + 1) % 3, (axis + 2) % 3] as const;
+function angleSection(input: ReviewInput, bar: BarPart, axis: Axis): BeamSection {
+  const [wayA, wayB] = nextAxes[axis];
   const { leg, wall } = bar.stock;
-  const heel = across.map((way) => heelOf(input, bar, way)) as [number, number];
-  const inwards = heel.map((at) => -Math.sign(at));
+  const [a, b] = [heelOf(input, bar, wayA), heelOf(input, bar, wayB)];
   const reach = leg - wall / 2;
-  const point = (a: number, b: number, end: "from" | "to") => ({
-    [`${end}X`]: Length.si(a),
-    [`${end}Y`]: Length.si(b),
+  const legTo = (toX: number, toY: number) => ({
+    fromX: Length.si(a),
+    fromY: Length.si(b),
+    toX: Length.si(toX),
+    toY: Length.si(toY),
+    thickness: wall,
   });
-  const legs = [
-    { ...point(...heel, "from"), ...point(heel[0] + inwards[0]! * reach, heel[1], "to") },
-    { ...point(...heel, "from"), ...point(heel[0], heel[1] + inwards[1]! * reach, "to") },
-  ] as unknown as Parameters<typeof walledSection>[0]["walls"];
   const { area, centroidX, centroidY, secondX, secondY, product, torsion } = walledSection({
-    walls: legs.map((line) => ({ ...line, thickness: wall })),
+    walls: [legTo(a - Math.sign(a) * reach, b), legTo(a, b - Math.sign(b) * reach)],
   });
+  const shear = (5 / 6) * shearModulus * leg * wall;
   return {
     axial: modulus * area,
     bending: { aa: modulus * secondX, bb: modulus * secondY, ab: modulus * product },
     torsion: shearModulus * torsion,
-    shear: { a: (5 / 6) * shearModulus * leg * wall, b: (5 / 6) * shearModulus * leg * wall },
+    shear: { a: shear, b: shear },
     centroid: { a: centroidX, b: centroidY },
-    shearCentre: { a: heel[0], b: heel[1] },
+    shearCentre: { a, b },
   };
 }
 
-/** How far outside the seam's line, along an axis of the box, the middle of the leg on that side's panel lies. */
-function heelOf({ parts }: ReviewInput, { edge, section, stock }: BarPart, way: number): number {
-  const face = facesAt(edge).find((one) => frames[boxFaces[one][0]].axes[2] === way) as Face;
+/** The two axes that follow each, in turn. */
+const nextAxes: Readonly<Record<Axis, readonly [Axis, Axis]>> = { 0: [1, 2], 1: [2, 0], 2: [0, 1] };
+
+/**
+ * How far outside the seam's line, along an axis of the box, the middle of the leg on that side's panel lies.
+ *
+ * @throws RangeError where neither face of the bar lies across that axis
+ */
+function heelOf({ parts }: ReviewInput, { id, edge, section, stock }: BarPart, way: Axis): number {
+  const face = facesAt(edge).find((one) => frames[boxFaces[one][0]].axes[2] === way);
+  if (!face) throw new RangeError(`box: no face of ${id} lies across axis ${way}`);
   const panel = parts.panels.find(
     (one) => one.section === section && one.role === "face" && one.face === face,
   );

@@ -1,12 +1,15 @@
 /** Casters, handles, latches and hinges as springs between the bodies of the case and to the floor and the hands. */
-import type { Fastening, HardwarePart } from "../../design/index.js";
+import { at } from "../../algebra/lists.js";
+import type { Fastening, HardwarePart, PanelPoint } from "../../design/index.js";
 import type { BoxSpot, FaceSpots, Link, LinkEnd, Spot } from "../../fem/index.js";
-import { distance, frames } from "../../fem/index.js";
+import { distance, extents, frames } from "../../fem/index.js";
+import { Length } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 import type { BoxBody } from "./box-body.js";
-import { type BoxModel, bodyOf, faceSpots, fitted, spotOf } from "./box-model.js";
+import { type BoxModel, bodyOf, faceSpots, fitted } from "./box-model.js";
 import { fastenerSlip } from "./edge-joints.js";
+import { type Axis, perAxis, placed, spotOf } from "./places.js";
 
 /** What a spring stands for. */
 export type LinkKind = "caster" | "handle" | "latch" | "hinge" | "door latch" | "bearing" | "stand";
@@ -17,13 +20,11 @@ export interface CaseLink extends Link {
   readonly kind: LinkKind;
 }
 
-const axes: readonly BoxSpot[] = [
-  [1, 0, 0],
-  [0, 1, 0],
-  [0, 0, 1],
-];
-const down: BoxSpot = [0, 0, -1];
+const alongX: BoxSpot = [1, 0, 0];
+const alongY: BoxSpot = [0, 1, 0];
 const up: BoxSpot = [0, 0, 1];
+const down: BoxSpot = [0, 0, -1];
+const everyWay: readonly BoxSpot[] = [alongX, alongY, up];
 
 /** Springs of casters, N/m: a hard tyre gives about 1 mm under 400 N, its swivel more. Common practice, no source. */
 const casterStiffness = { upright: 4e5, sideways: 4e4 };
@@ -34,9 +35,7 @@ const halfGrip = 0.04;
 /** Every spring that hardware makes. */
 export function hardwareLinks(input: ReviewInput, model: BoxModel): readonly CaseLink[] {
   const of = (duty: HardwarePart["item"]["duty"]): readonly HardwarePart[] =>
-    input.parts.hardware.filter(
-      ({ item, panels }) => item.duty === duty && bodyOf(model, panels[0] ?? "") >= 0,
-    );
+    input.parts.hardware.filter((part) => part.item.duty === duty && ownBody(model, part) >= 0);
   return [
     ...of("roll").flatMap((part) => casterLinks(input, model, part)),
     ...of("lift").flatMap((part) => handleLinks(input, model, part)),
@@ -46,6 +45,12 @@ export function hardwareLinks(input: ReviewInput, model: BoxModel): readonly Cas
   ];
 }
 
+/** The number of the body that a piece of hardware is fixed to first; -1 when it is none of them. */
+function ownBody(model: BoxModel, { panels: [first = ""] }: HardwarePart): number {
+  return bodyOf(model, first);
+}
+
+/** @throws Refusal where nothing holds it */
 function groupsOf({ parts }: ReviewInput, { id }: HardwarePart): readonly Fastening[] {
   const groups = parts.fastenings.filter(({ holds, at }) => holds === id && at.length > 0);
   if (groups.length === 0) throw new Refusal(`box: ${id} has no fasteners that hold it`);
@@ -58,9 +63,9 @@ function endOf(
   model: BoxModel,
   part: HardwarePart,
   place: BoxSpot,
-  body: number = bodyOf(model, part.panels[0] ?? ""),
+  body: number = ownBody(model, part),
 ): LinkEnd {
-  const on = faceSpots(model.bodies[body]!, groupsOf(input, part));
+  const on = faceSpots(at(model.bodies, body), groupsOf(input, part));
   return { part: body, fitting: fitted(model, body, part.id, on, place) };
 }
 
@@ -79,43 +84,45 @@ function casterLinks(input: ReviewInput, model: BoxModel, part: HardwarePart): C
   const held = { kind: "caster", name: part.id, from } as const;
   return [
     { ...held, along: down, stiffness: upright, only: "push" },
-    { ...held, along: axes[0]!, stiffness: sideways },
-    { ...held, along: axes[1]!, stiffness: sideways },
+    { ...held, along: alongX, stiffness: sideways },
+    { ...held, along: alongY, stiffness: sideways },
   ];
 }
 
 /** A hand holds the grip at both its sides, so that the case does not tip about the handles. */
 function handleLinks(input: ReviewInput, model: BoxModel, part: HardwarePart): CaseLink[] {
-  const body = model.bodies[bodyOf(model, part.panels[0]!)]!;
-  const grip = gripAxis(body, part);
+  const grip = gripAxis(at(model.bodies, ownBody(model, part)), part);
   const middle = spotOf(part.centre);
   const held = { kind: "handle", name: part.id, stiffness: handStiffness } as const;
   const sides = [-halfGrip, halfGrip].map((aside) =>
-    endOf(
-      input,
-      model,
-      part,
-      middle.map((at, axis) => at + (axis === grip ? aside : 0)) as unknown as BoxSpot,
-    ),
+    endOf(input, model, part, placed(middle, [grip, middle[grip] + aside])),
   );
   const from = endOf(input, model, part, middle);
   return [
     ...sides.map((side): CaseLink => ({ ...held, from: side, along: up })),
-    { ...held, from, along: axes[0]! },
-    { ...held, from, along: axes[1]! },
+    { ...held, from, along: alongX },
+    { ...held, from, along: alongY },
   ];
 }
 
-/** The axis of the box along which the longer side of a handle lies. */
-function gripAxis({ panels }: BoxBody, { panels: [id = ""], on, item, stock }: HardwarePart): number {
-  const place = panels.get(id)!;
+/**
+ * The axis of the box along which the longer side of a handle lies.
+ *
+ * @throws Refusal when it lies on none of the body's panels
+ */
+function gripAxis(body: BoxBody, { id, panels: [panel = ""], on, item, stock }: HardwarePart): Axis {
+  const placeOn = body.panels.get(panel);
+  if (!placeOn || !on) throw new Refusal(`box: ${id} lies on no panel of ${body.name}`);
   const turned = Array.isArray(item.places) && item.places[0]?.turned === true;
   const across = stock.width >= stock.height !== turned;
-  const { face } = place(on!);
-  return frames[face].axes[across ? 0 : 1];
+  return frames[placeOn(on).face].axes[across ? 0 : 1];
 }
 
-/** A latch and the keeper it pulls on: the nearest of another section, within twice their heights. */
+/**
+ * A latch and the keeper it pulls on: the nearest of another section, within twice their heights.
+ *
+ * @throws Refusal for a latch without a keeper, or one out of its reach
+ */
 function latchPairs(parts: readonly HardwarePart[]): readonly (readonly [HardwarePart, HardwarePart])[] {
   return parts
     .filter(({ stock }) => stock.kind === "latch")
@@ -141,25 +148,17 @@ function latchLinks(
   latch: HardwarePart,
   keeper: HardwarePart,
 ): CaseLink[] {
-  const [lower, upper] = [latch, keeper].sort((a, b) => a.centre.z - b.centre.z) as [
-    HardwarePart,
-    HardwarePart,
-  ];
+  const [lower, upper] = latch.centre.z <= keeper.centre.z ? [latch, keeper] : [keeper, latch];
   const [a, b] = [spotOf(lower.centre), spotOf(upper.centre)];
-  const place = a.map((at, axis) => (at + b[axis]!) / 2) as unknown as BoxSpot;
+  const place = perAxis((axis) => (a[axis] + b[axis]) / 2);
   const [from, to] = [endOf(input, model, lower, place), endOf(input, model, upper, place)];
-  const stiffness = inRow(
-    [lower, upper].map((part) => heldBy(input, model, part, bodyOf(model, part.panels[0]!))),
-  );
-  return axes.map((along, axis) => ({
-    kind: "latch",
-    name: latch.id,
-    from,
-    to,
-    along,
-    stiffness,
-    ...(axis === 2 ? { only: "pull" as const } : {}),
-  }));
+  const stiffness = inRow([lower, upper].map((part) => heldBy(input, model, part, ownBody(model, part))));
+  const held = { kind: "latch", name: latch.id, from, to, stiffness } as const;
+  return [
+    { ...held, along: alongX },
+    { ...held, along: alongY },
+    { ...held, along: up, only: "pull" },
+  ];
 }
 
 /** Springs one after the other. */
@@ -167,7 +166,11 @@ function inRow(stiffness: readonly number[]): number {
   return 1 / stiffness.reduce((sum, each) => sum + 1 / each, 0);
 }
 
-/** It holds every way and turns: two of them leave a door free about their line. */
+/**
+ * It holds every way and turns: two of them leave a door free about their line.
+ *
+ * @throws Refusal when it does not join a panel and a leaf
+ */
 function hingeLinks(input: ReviewInput, model: BoxModel, part: HardwarePart): CaseLink[] {
   const bodies = [...new Set(part.panels.map((panel) => bodyOf(model, panel)))].filter((body) => body >= 0);
   const [one, other] = bodies;
@@ -176,7 +179,7 @@ function hingeLinks(input: ReviewInput, model: BoxModel, part: HardwarePart): Ca
   const place = spotOf(part.centre);
   const [from, to] = [endOf(input, model, part, place, one), endOf(input, model, part, place, other)];
   const stiffness = inRow([one, other].map((body) => heldBy(input, model, part, body)));
-  return axes.map((along) => ({ kind: "hinge", name: part.id, from, to, along, stiffness }));
+  return everyWay.map((along) => ({ kind: "hinge", name: part.id, from, to, along, stiffness }));
 }
 
 /** How far beside an opening a latch catches, and half of how long, m. */
@@ -185,58 +188,58 @@ const halfCatch = 0.015;
 
 /** A latch of a leaf catches behind the nearest side of the opening: it keeps the leaf in the face's plane. */
 function doorLatchLinks(input: ReviewInput, model: BoxModel, part: HardwarePart): CaseLink[] {
-  const leaf = bodyOf(model, part.panels[0]!);
-  const { section, problem } = model.bodies[leaf]!;
-  const own = input.parts.panels.find(({ id, role }) => id === part.panels[0] && role === "leaf");
-  if (!own) return [];
-  const frame = model.bodies.findIndex(({ name }) => name === section);
-  const [face] = Object.keys(problem.faces) as [FaceSpots["face"]];
-  const [along, across, through] = frames[face].axes;
-  const { spots, place } = nearestSide(model.bodies[leaf]!, model.bodies[frame]!, part, face);
-  const direction = axes[through]!;
-  const at: [number, number, number] = [0, 0, 0];
-  [at[along], at[across], at[through]] = [place[0], place[1], spotOf(part.centre)[through]!];
-  const to: LinkEnd = { part: frame, fitting: fitted(model, frame, part.id, [{ face, spots }], at) };
-  const stiffness = heldBy(input, model, part, leaf);
+  const number = ownBody(model, part);
+  const leaf = at(model.bodies, number);
+  if (leaf.name === leaf.section) return [];
+  const frame = model.bodies.findIndex(({ name }) => name === leaf.section);
+  const { face, spots, place } = nearestSide(leaf, at(model.bodies, frame), part);
+  const to: LinkEnd = { part: frame, fitting: fitted(model, frame, part.id, [{ face, spots }], place) };
   return [
     {
       kind: "door latch",
       name: part.id,
-      from: endOf(input, model, part, at, leaf),
+      from: endOf(input, model, part, place, number),
       to,
-      along: direction,
-      stiffness,
+      along: at(everyWay, frames[face].axes[2]),
+      stiffness: heldBy(input, model, part, number),
     },
   ];
 }
 
-/** The side of a leaf nearest to its latch: where it catches on the frame, in the frame's axes, and where that is in the case. */
-function nearestSide(
-  leaf: BoxBody,
-  frame: BoxBody,
-  { centre }: HardwarePart,
-  face: FaceSpots["face"],
-): { readonly spots: readonly Spot[]; readonly place: Spot } {
-  const [along, across] = frames[face].axes;
-  const size = [leaf.problem.length, leaf.problem.width, leaf.problem.height];
-  const middle: Spot = [spotOf(centre)[along]!, spotOf(centre)[across]!];
-  const low: Spot = [leaf.at[along], leaf.at[across]];
-  const sides = ([0, 1] as const).flatMap((axis) =>
-    [0, 1].map((high) => {
-      const at = low[axis] + high * size[axis === 0 ? along : across]!;
-      return { axis, out: high === 1 ? 1 : -1, at, away: Math.abs(middle[axis] - at) };
-    }),
-  );
-  const { axis, out, at } = sides.sort((a, b) => a.away - b.away)[0]!;
-  const placed = (aside: number, beyond: number): Spot => {
-    const moved: [number, number] = [...middle];
-    moved[axis] = at + out * beyond;
-    moved[1 - axis]! += aside;
-    return moved;
-  };
-  const inFrame = ([u, v]: Spot): Spot => [u - frame.at[along]!, v - frame.at[across]!];
-  return {
-    spots: [-halfCatch, halfCatch].map((aside) => inFrame(placed(aside, catchBeside))),
-    place: placed(0, 0),
-  };
+/** Where a latch catches on the frame of its leaf. */
+interface Caught extends FaceSpots {
+  /** The middle of it in the stacked case. */
+  readonly place: BoxSpot;
 }
+
+/**
+ * The side of a leaf nearest to its latch: where it catches on the frame, in the frame's axes, and where that is in
+ * the case.
+ *
+ * @throws RangeError for a leaf without a face
+ */
+function nearestSide(leaf: BoxBody, frame: BoxBody, { centre }: HardwarePart): Caught {
+  const [face] = [...leaf.panels.values()].map((placeOn) => placeOn(origin).face);
+  if (!face) throw new RangeError(`box: ${leaf.name} has no face`);
+  const [along, across] = frames[face].axes;
+  const [size, middle] = [extents(leaf.problem), spotOf(centre)];
+  const [nearest] = [along, across]
+    .flatMap((axis) =>
+      [0, 1].map((high) => {
+        const side = leaf.at[axis] + high * size[axis];
+        return { axis, out: high === 1 ? 1 : -1, side, away: Math.abs(middle[axis] - side) };
+      }),
+    )
+    .sort((a, b) => a.away - b.away);
+  if (!nearest) throw new RangeError(`box: ${leaf.name} has no sides`);
+  const { axis, out, side } = nearest;
+  const other = axis === along ? across : along;
+  const spots = [-halfCatch, halfCatch].map((aside): Spot => {
+    const caught = placed(middle, [axis, side + out * catchBeside], [other, middle[other] + aside]);
+    return [caught[along] - frame.at[along], caught[across] - frame.at[across]];
+  });
+  return { face, spots, place: placed(middle, [axis, side]) };
+}
+
+/** Any place of a panel tells the face it lies in. */
+const origin: PanelPoint = { u: Length.si(0), v: Length.si(0) };

@@ -1,9 +1,11 @@
 /** What a case goes through: stacked, on three casters, pushed, carried, lifted, dropped on a corner. */
+import { add, at } from "../../algebra/lists.js";
 import {
   alongLine,
   type BoxForce,
   type BoxSpot,
   boxFreedoms,
+  cross,
   type JoinedAnswer,
   movedJoined,
   placeOfEnd,
@@ -15,6 +17,7 @@ import { heaviestByHand } from "../travel/drops.js";
 import { massLoads } from "./case-loads.js";
 import { type CaseSystem, linkOf, type Subsystem, sectionWithLeaves, subsystem } from "./case-system.js";
 import type { CaseLink, LinkKind } from "./hardware-links.js";
+import { atNode, minus, perAxis, plus, turnsAtNode } from "./places.js";
 import { corners, footEnd, sectionNumbers } from "./standing-links.js";
 
 /** What one load case did to some bodies. */
@@ -81,8 +84,8 @@ function holeCases(system: CaseSystem, weight: Loads): readonly LoadedCase[] {
   const centre = centreOf(system, () => true);
   return casters
     .filter((hanging) => {
-      const others = casters.filter((other) => other !== hanging).map(place);
-      return others.length === 3 && isInside(centre, others);
+      const [a, b, c, ...more] = casters.filter((other) => other !== hanging).map(place);
+      return a && b && c && more.length === 0 && isInside(centre, [a, b, c]);
     })
     .map(({ name }): LoadedCase => {
       const bodies = subsystem(system, every(system), (link) => uses("caster")(link) && link.name !== name);
@@ -100,26 +103,27 @@ function centreOf({ masses }: CaseSystem, belongs: (section: string) => boolean)
   return [mean("x"), mean("y"), mean("z")];
 }
 
-function isInside([x, y]: BoxSpot, [a, b, c]: readonly BoxSpot[]): boolean {
+/** Whether a place lies within the triangle of three others, seen from above. */
+function isInside([x, y]: BoxSpot, [a, b, c]: readonly [BoxSpot, BoxSpot, BoxSpot]): boolean {
   const side = (from: BoxSpot, to: BoxSpot): number =>
     (to[0] - from[0]) * (y - from[1]) - (to[1] - from[1]) * (x - from[0]);
-  const sides = [side(a!, b!), side(b!, c!), side(c!, a!)];
+  const sides = [side(a, b), side(b, c), side(c, a)];
   return sides.every((each) => each > 0) || sides.every((each) => each < 0);
 }
 
 /** Pushed sideways at its top edge while it stands, from the left and from the front. */
 function pushedCases(system: CaseSystem, weight: Loads, standing: LoadedCase): readonly LoadedCase[] {
   const top = topSection(system);
-  const { length, width, height } = system.model.bodies[top]!.problem;
+  const { length, width, height } = at(system.model.bodies, top).problem;
   const { push } = system.input.case.demands;
   const ways = [
     { id: "x", words: "from the left", to: [0, width, height], force: [push, 0, 0] },
     { id: "y", words: "from the front", to: [length, 0, height], force: [0, push, 0] },
   ] as const;
   return ways.map(({ id, words, to, force }): LoadedCase => {
-    const on = alongLine(system.model.parts[top]!.structure, [0, 0, height], to);
+    const on = alongLine(at(system.model.parts, top).structure, [0, 0, height], to);
     const loads = weight.map((load, number) => (number === top ? load.slice() : load));
-    addForce(loads[top]!, { on, force });
+    addForce(at(loads, top), { on, force });
     const answer = movedJoined(standing.bodies, loads);
     const title = `pushed at its top edge ${words}`;
     return { id: `pushed.${id}`, title, system, bodies: standing.bodies, answer, from: standing.answer };
@@ -129,14 +133,14 @@ function pushedCases(system: CaseSystem, weight: Loads, standing: LoadedCase): r
 /** The number of the highest section. */
 function topSection({ model }: CaseSystem): number {
   return sectionNumbers(model).reduce((best, number) =>
-    model.bodies[number]!.at[2] > model.bodies[best]!.at[2] ? number : best,
+    at(model.bodies, number).at[2] > at(model.bodies, best).at[2] ? number : best,
   );
 }
 
 function addForce(load: Float64Array, { on, force }: BoxForce): void {
   on.nodes.forEach((node, i) => {
     force.forEach((each, axis) => {
-      load[boxFreedoms * node + axis]! += on.shares[i]! * each;
+      add(load, boxFreedoms * node + axis, at(on.shares, i) * each);
     });
   });
 }
@@ -159,7 +163,7 @@ function handlesOf({ links }: Subsystem): number {
 }
 
 function picked(loads: Loads, numbers: readonly number[]): Loads {
-  return numbers.map((number) => loads[number]!);
+  return numbers.map((number) => at(loads, number));
 }
 
 /** Joined, lifted by the handles of its highest section: the latches carry the rest. */
@@ -172,7 +176,7 @@ function liftedCases(system: CaseSystem, jerked: Loads): readonly LoadedCase[] {
   );
   if (handlesOf(whole) < 2) return [];
   const answer = movedJoined(whole, jerked);
-  const title = `joined, lifted by the handles of ${system.model.bodies[top]!.name}, with a jerk`;
+  const title = `joined, lifted by the handles of ${at(system.model.bodies, top).name}, with a jerk`;
   return [{ id: "lifted", title, system, bodies: whole, answer }];
 }
 
@@ -200,25 +204,20 @@ function droppedCases(system: CaseSystem): readonly LoadedCase[] {
 
 function dropped(system: CaseSystem, name: string, deceleration: number): LoadedCase {
   const numbers = sectionWithLeaves(system, name);
-  const own = numbers.find((number) => system.model.bodies[number]!.name === name)!;
+  // The section comes before its leaves.
+  const own = at(numbers, 0);
   const centre = centreOf(system, (section) => section === name);
-  const feet = corners.map((corner) => footEnd(system.model, own, corner));
-  const placeOf = (foot: (typeof feet)[number]): BoxSpot => placeOfEnd(system.model.parts, foot);
-  const away = (foot: (typeof feet)[number]): number =>
-    Math.hypot(placeOf(foot)[0] - centre[0], placeOf(foot)[1] - centre[1]);
-  const struck = feet.reduce((best, foot) => (away(foot) < away(best) ? foot : best));
+  const feet = corners.map((corner) => {
+    const foot = footEnd(system.model, own, corner);
+    const place = placeOfEnd(system.model.parts, foot);
+    return { foot, place, away: Math.hypot(place[0] - centre[0], place[1] - centre[1]) };
+  });
+  const struck = feet.reduce((best, one) => (one.away < best.away ? one : best));
   const bodies = kept(subsystem(system, numbers, uses("stand")));
-  const loads = stoppedAt(system, numbers, deceleration, placeOf(struck));
-  const [x, y, z, , , twist] = loads.total.map((each) => -each) as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
-  pullAt(loads.loads[numbers.indexOf(own)]!, struck.fitting, [x, y, z], [0, 0, twist]);
-  const answer = movedJoined(bodies, loads.loads);
+  const { loads, total } = stoppedAt(system, numbers, deceleration, struck.place);
+  const against = perAxis((axis) => -total.force[axis]);
+  pullAt(at(loads, numbers.indexOf(own)), struck.foot.fitting, against, [0, 0, -total.moment[2]]);
+  const answer = movedJoined(bodies, loads);
   return { id: `dropped.${name}`, title: `${name} dropped on a corner`, system, bodies, answer };
 }
 
@@ -227,6 +226,22 @@ function kept(bodies: Subsystem): Subsystem {
     linkOf(link).kind === "stand" ? { ...link, link: { ...link.link, stiffness: keepingStiffness } } : link,
   );
   return { ...bodies, links };
+}
+
+/** What forces come to about a place of the case. */
+interface Wrench {
+  /** Along x, y, z, N. */
+  readonly force: BoxSpot;
+  /** About x, y, z through the place, N m. */
+  readonly moment: BoxSpot;
+}
+
+/** Forces on some bodies, and what they come to. */
+interface WrenchedLoads {
+  /** By body. */
+  readonly loads: Loads;
+  /** All of them about the corner that is struck. */
+  readonly total: Wrench;
 }
 
 /**
@@ -238,30 +253,34 @@ function stoppedAt(
   numbers: readonly number[],
   deceleration: number,
   corner: BoxSpot,
-): { readonly loads: Loads; readonly total: readonly number[] } {
-  const of = (field: (place: BoxSpot) => BoxSpot): Loads => picked(massLoads(system.masses, field), numbers);
-  const wrench = (loads: Loads): readonly number[] => wrenchAbout(system, numbers, loads, corner);
+): WrenchedLoads {
+  const wrenched = (loads: Loads): WrenchedLoads => ({
+    loads,
+    total: wrenchAbout(system, numbers, loads, corner),
+  });
+  const of = (field: (place: BoxSpot) => BoxSpot): WrenchedLoads =>
+    wrenched(picked(massLoads(system.masses, field), numbers));
   const straight = of(() => [0, 0, -deceleration]);
   // Turning by 1 rad/s2 about x and about y through the corner; masses pull against it.
   const aboutX = of(([, y, z]) => [0, z - corner[2], -(y - corner[1])]);
   const aboutY = of(([x, , z]) => [-(z - corner[2]), 0, x - corner[0]]);
-  return balancedTurn(straight, aboutX, aboutY, wrench);
+  const [turnX, turnY] = balancingTurns(straight.total, aboutX.total, aboutY.total);
+  return wrenched(
+    straight.loads.map((load, i) => {
+      const [x, y] = [at(aboutX.loads, i), at(aboutY.loads, i)];
+      return load.map((value, k) => value + turnX * at(x, k) + turnY * at(y, k));
+    }),
+  );
 }
 
-function balancedTurn(
-  straight: Loads,
-  aboutX: Loads,
-  aboutY: Loads,
-  wrench: (loads: Loads) => readonly number[],
-): { readonly loads: Loads; readonly total: readonly number[] } {
-  const [own, x, y] = [wrench(straight), wrench(aboutX), wrench(aboutY)];
-  const determinant = x[3]! * y[4]! - y[3]! * x[4]!;
-  const turnX = (-own[3]! * y[4]! + own[4]! * y[3]!) / determinant;
-  const turnY = (-own[4]! * x[3]! + own[3]! * x[4]!) / determinant;
-  const loads = straight.map((load, i) =>
-    load.map((value, k) => value + turnX * aboutX[i]![k]! + turnY * aboutY[i]![k]!),
-  );
-  return { loads, total: wrench(loads) };
+/** How fast it must turn about x and about y, rad/s2, so that no moment is left about either. */
+function balancingTurns(
+  { moment: own }: Wrench,
+  { moment: x }: Wrench,
+  { moment: y }: Wrench,
+): readonly [number, number] {
+  const determinant = x[0] * y[1] - y[0] * x[1];
+  return [(-own[0] * y[1] + own[1] * y[0]) / determinant, (-own[1] * x[0] + own[0] * x[1]) / determinant];
 }
 
 /** Force and moment of loads about a place of the case. */
@@ -270,20 +289,19 @@ function wrenchAbout(
   numbers: readonly number[],
   loads: Loads,
   place: BoxSpot,
-): readonly number[] {
-  const sum = [0, 0, 0, 0, 0, 0];
+): Wrench {
+  let [force, moment]: [BoxSpot, BoxSpot] = [
+    [0, 0, 0],
+    [0, 0, 0],
+  ];
   numbers.forEach((number, i) => {
-    const { structure, at } = model.parts[number]!;
+    const [{ structure, at: origin }, load] = [at(model.parts, number), at(loads, i)];
+    const off = minus(origin, place);
     structure.nodes.forEach((spot, node) => {
-      const [fx = 0, fy = 0, fz = 0, mx = 0, my = 0, mz = 0] = loads[i]!.subarray(
-        boxFreedoms * node,
-        boxFreedoms * node + boxFreedoms,
-      );
-      const [x, y, z] = spot.map((own, axis) => own + at[axis]! - place[axis]!) as [number, number, number];
-      [fx, fy, fz, mx + y * fz - z * fy, my + z * fx - x * fz, mz + x * fy - y * fx].forEach((value, k) => {
-        sum[k]! += value;
-      });
+      const own = atNode(load, node);
+      force = plus(force, own);
+      moment = plus(moment, plus(turnsAtNode(load, node), cross(plus(spot, off), own)));
     });
   });
-  return sum;
+  return { force, moment };
 }

@@ -1,11 +1,12 @@
 /** How stiffly a section by itself keeps its shape: pushed at its top edge, and twisted over three corners. */
+import { add, at } from "../../algebra/lists.js";
 import {
   alongLine,
   type BoxSpot,
+  type BoxStructure,
   boxFreedoms,
   faceShear,
   fittingMotion,
-  type JoinedAnswer,
   movedJoined,
   pullAt,
   type SeamLoad,
@@ -13,9 +14,9 @@ import {
   seamLoad,
 } from "../../fem/index.js";
 import { Refusal } from "../../refusal.js";
-import { seamName } from "./case-outcomes.js";
 import { type JoinedBodies, type Subsystem, subsystem } from "./case-system.js";
 import { edgePitch } from "./edge-joints.js";
+import { seamName } from "./places.js";
 import { corners, footEnd } from "./standing-links.js";
 
 /** A section's stiffness and what its seams carry. */
@@ -32,55 +33,55 @@ export interface SectionStiffness {
 
 /** A section held by the feet at its lower corners; a push of 1 N spread along its top edge. */
 export function sectionStiffness(system: JoinedBodies, number: number): SectionStiffness {
-  const { name } = system.model.bodies[number]!;
+  const { name, problem } = at(system.model.bodies, number);
+  const { structure } = at(system.model.parts, number);
   const whole = subsystem(system, [number], ({ kind }) => kind === "stand");
-  const pushes = (["x", "y"] as const).map((way) => pushed(system, whole, number, way));
-  const seams = system.model.bodies[number]!.problem.seams ?? [];
-  const { structure } = whole.parts[0]!;
+  const [x, y] = [pushed(structure, whole, 0), pushed(structure, whole, 1)];
   return {
     section: name,
-    racking: [1 / pushes[0]!.way, 1 / pushes[1]!.way],
+    racking: [1 / x.way, 1 / y.way],
     twist: twistStiffness(system, whole, number),
-    seams: seams.map((seam) => {
+    seams: (problem.seams ?? []).map((seam) => {
       const pitch = edgePitch(system.input, name, seam);
-      const [x, y] = pushes.map(({ answer }) =>
-        seamLoad(seamFlows(structure, answer.displacements[0]!, seam), pitch),
-      );
-      return { name: seamName(name, seam), ...(x!.peak > y!.peak ? x! : y!) };
+      const carried = ({ moved }: typeof x) => seamLoad(seamFlows(structure, moved, seam), pitch);
+      const [one, other] = [carried(x), carried(y)];
+      return { name: seamName(name, seam), ...(one.peak > other.peak ? one : other) };
     }),
   };
 }
 
+/**
+ * Its movements under a push of 1 N along its top edge, along x (0) or y (1), and how far its top racks, m.
+ *
+ * @throws Refusal where no wall stands along the push
+ */
 function pushed(
-  { model }: JoinedBodies,
+  structure: BoxStructure,
   whole: Subsystem,
-  number: number,
-  way: "x" | "y",
-): { readonly answer: JoinedAnswer; readonly way: number } {
-  const { structure } = model.parts[number]!;
-  const { length, width, height } = structure.problem;
-  const axis = way === "x" ? 0 : 1;
+  axis: 0 | 1,
+): { readonly moved: Float64Array; readonly way: number } {
+  const { name, length, width, height, faces } = structure.problem;
   const on = alongLine(structure, [0, 0, height], axis === 0 ? [0, width, height] : [length, 0, height]);
   const load = new Float64Array(boxFreedoms * structure.nodes.length);
   on.nodes.forEach((node, i) => {
-    load[boxFreedoms * node + axis]! += on.shares[i]!;
+    add(load, boxFreedoms * node + axis, at(on.shares, i));
   });
-  const answer = movedJoined(whole, [load]);
-  const walls = (axis === 0 ? (["y0", "y1"] as const) : (["x0", "x1"] as const)).filter(
-    (wall) => structure.problem.faces[wall],
-  );
-  if (walls.length === 0) throw new Refusal(`${structure.problem.name}: no wall stands along ${way}`);
-  const shear = walls.reduce((sum, wall) => sum + faceShear(structure, answer.displacements[0]!, wall), 0);
-  return { answer, way: (Math.abs(shear) / walls.length) * height };
+  const moved = at(movedJoined(whole, [load]).displacements, 0);
+  const along = axis === 0 ? (["y0", "y1"] as const) : (["x0", "x1"] as const);
+  const walls = along.filter((wall) => faces[wall]);
+  if (walls.length === 0) throw new Refusal(`${name}: no wall stands along ${axis === 0 ? "x" : "y"}`);
+  const shear = walls.reduce((sum, wall) => sum + faceShear(structure, moved, wall), 0);
+  return { moved, way: (Math.abs(shear) / walls.length) * height };
 }
 
 function twistStiffness({ model }: JoinedBodies, whole: Subsystem, number: number): number {
-  const { fitting } = footEnd(model, number, corners[3]!);
-  const { structure } = model.parts[number]!;
+  const corner = at(corners, 3);
+  const { fitting } = footEnd(model, number, corner);
+  const { structure } = at(model.parts, number);
   const load = new Float64Array(boxFreedoms * structure.nodes.length);
   const up: BoxSpot = [0, 0, 1];
   pullAt(load, fitting, up);
-  const hanging = `corner ${corners[3]!.join(" ")} of ${model.bodies[number]!.name}`;
+  const hanging = `corner ${corner.join(" ")} of ${at(model.bodies, number).name}`;
   const answer = movedJoined(whole, [load], (link) => link.name !== hanging);
-  return 1 / fittingMotion(fitting, answer.displacements[0]!)[2]!;
+  return 1 / at(fittingMotion(fitting, at(answer.displacements, 0)), 2);
 }

@@ -1,10 +1,12 @@
 /** Where bodies of the case bear on each other, and the feet a section stands on when it is tried by itself. */
+import { at } from "../../algebra/lists.js";
 import type { BoxSpot, FaceName, FaceSpots, LinkEnd, Spot } from "../../fem/index.js";
-import { extents, frames, placeOfEnd } from "../../fem/index.js";
+import { extents, frames } from "../../fem/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { BoxBody } from "./box-body.js";
 import { type BoxModel, fitted } from "./box-model.js";
 import type { CaseLink } from "./hardware-links.js";
+import { placed, plus } from "./places.js";
 
 /** Where a wall bears, along it, as shares of its length. */
 const bearingAt = [0.15, 0.85];
@@ -19,19 +21,20 @@ const walls: readonly FaceName[] = ["x0", "x1", "y0", "y1"];
 /** Section on section: every wall bears on the wall below it at two places, and lifts off where it would pull. */
 export function bearingLinks({ parts }: ReviewInput, model: BoxModel): readonly CaseLink[] {
   const ordered = [...parts.sections].sort((a, b) => a.outside.low.z - b.outside.low.z);
+  const numberOf = (section: string): number => model.bodies.findIndex(({ name }) => name === section);
   return ordered.slice(1).flatMap(({ name, outside }, i) => {
-    const [below, above] = [ordered[i]!.name, name].map((own) =>
-      model.bodies.findIndex((body) => body.name === own),
-    );
+    const below = at(ordered, i).name;
     return walls.flatMap((wall) =>
       bearingAt.flatMap((share): CaseLink[] => {
-        const from = wallEnd(model, below!, wall, share, "top", outside.low.z);
-        const to = wallEnd(model, above!, wall, share, "bottom", outside.low.z, from);
+        const [lower, upper] = [numberOf(below), numberOf(name)];
+        const place = bearingPlace(at(model.bodies, lower), wall, share, outside.low.z);
+        const from = wallEnd(model, lower, { wall, share, place }, "top");
+        const to = wallEnd(model, upper, { wall, share, place }, "bottom");
         if (!from || !to) return [];
         return [
           {
             kind: "bearing",
-            name: `${name} on ${below === undefined ? "" : ordered[i]!.name}, ${wall} ${share}`,
+            name: `${name} on ${below}, ${wall} ${share}`,
             from,
             to,
             along: [0, 0, 1],
@@ -44,31 +47,42 @@ export function bearingLinks({ parts }: ReviewInput, model: BoxModel): readonly 
   });
 }
 
+/** Where a wall bears. */
+interface Bearing {
+  /** The wall. */
+  readonly wall: FaceName;
+  /** Along it, as a share of its length. */
+  readonly share: number;
+  /** In the stacked case. */
+  readonly place: BoxSpot;
+}
+
+function bearingPlace(below: BoxBody, wall: FaceName, share: number, height: number): BoxSpot {
+  const { axes, far } = frames[wall];
+  const [along, , through] = axes;
+  const size = extents(below.problem);
+  return placed(
+    [0, 0, height],
+    [along, below.at[along] + share * size[along]],
+    [through, below.at[through] + (far ? size[through] : 0)],
+  );
+}
+
 /** Two places of a wall near its upper or lower rim, as one end; none where the section has no such wall. */
 function wallEnd(
   model: BoxModel,
   number: number,
-  wall: FaceName,
-  share: number,
+  { wall, share, place }: Bearing,
   rim: "top" | "bottom",
-  height: number,
-  below?: LinkEnd,
 ): LinkEnd | undefined {
-  const { problem, at, name } = model.bodies[number]!;
+  const { problem, name } = at(model.bodies, number);
   if (!problem.faces[wall]) return undefined;
-  const [along, , through] = frames[wall].axes;
   const size = extents(problem);
-  const middle = share * size[along];
+  const middle = share * size[frames[wall].axes[0]];
   const level = rim === "top" ? size[2] - inFromRim : inFromRim;
   const spots = [-halfBearing, halfBearing].map((aside): Spot => [middle + aside, level]);
-  const place: [number, number, number] = [0, 0, height];
-  place[along] = at[along] + middle;
-  place[through] = at[through] + (frames[wall].far ? size[through] : 0);
-  const meeting = below ? placeOfEnd(model.parts, below) : place;
-  return {
-    part: number,
-    fitting: fitted(model, number, `${name}, ${rim} of ${wall}`, [{ face: wall, spots }], meeting),
-  };
+  const on = [{ face: wall, spots }];
+  return { part: number, fitting: fitted(model, number, `${name}, ${rim} of ${wall}`, on, place) };
 }
 
 /** A foot holds the walls so far from a section's corner, and so far above its bottom, m. */
@@ -85,18 +99,20 @@ export const corners: readonly (readonly [0 | 1, 0 | 1])[] = [
   [1, 1],
 ];
 
+/** Sideways, and down. */
+const footWays: readonly BoxSpot[] = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, -1],
+];
+
 /** Four feet at the lower corners of a section, held every way. */
 export function standLinks(model: BoxModel, number: number): readonly CaseLink[] {
-  const body = model.bodies[number]!;
+  const { name } = at(model.bodies, number);
   return corners.flatMap((corner): CaseLink[] => {
     const from = footEnd(model, number, corner);
-    return ([0, 1, 2] as const).map((axis) => ({
-      kind: "stand",
-      name: `corner ${corner.join(" ")} of ${body.name}`,
-      from,
-      along: [axis === 0 ? 1 : 0, axis === 1 ? 1 : 0, axis === 2 ? -1 : 0],
-      stiffness: floorStiffness,
-    }));
+    const held = { kind: "stand", name: `corner ${corner.join(" ")} of ${name}`, from } as const;
+    return footWays.map((along) => ({ ...held, along, stiffness: floorStiffness }));
   });
 }
 
@@ -106,7 +122,7 @@ export function standLinks(model: BoxModel, number: number): readonly CaseLink[]
  * @throws Refusal when the section has neither wall
  */
 export function footEnd(model: BoxModel, number: number, [far, back]: readonly [0 | 1, 0 | 1]): LinkEnd {
-  const { problem, at, name } = model.bodies[number]!;
+  const { problem, at: origin, name } = at(model.bodies, number);
   const [length, width] = extents(problem);
   const along = (extent: number, end: 0 | 1): readonly Spot[] =>
     fromCorner.map((place): Spot => [end ? extent - place : place, aboveBottom]);
@@ -115,7 +131,7 @@ export function footEnd(model: BoxModel, number: number, [far, back]: readonly [
     { face: back ? "y1" : "y0", spots: along(length, far) },
   ];
   const there = on.filter(({ face }) => problem.faces[face]);
-  const place: BoxSpot = [at[0] + (far ? length : 0), at[1] + (back ? width : 0), at[2]];
+  const place = plus(origin, [far ? length : 0, back ? width : 0, 0]);
   return { part: number, fitting: fitted(model, number, `foot of ${name}`, there, place) };
 }
 

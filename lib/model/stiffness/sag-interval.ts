@@ -27,7 +27,7 @@ export type TestedModulus = keyof typeof words;
 
 type Moduli = Readonly<Record<TestedModulus, Pressure>>;
 
-/** Shares of a sag hardly change with the mesh, so a rough one tells them. */
+/** Shares of a sag hardly change with the mesh, so a coarse one tells them. */
 const slopeFineness = 20;
 /** Step to either side of a modulus, as a share of it. */
 const step = 0.01;

@@ -24,7 +24,7 @@ import { Force, Length, LineLoad, type ShowStyle } from "../../quantity/index.js
 /** A load case on both meshes. */
 interface CaseRow {
   readonly fine: CaseOutcome;
-  readonly rough: CaseOutcome;
+  readonly coarse: CaseOutcome;
 }
 
 /** Reads a value of a load case; undefined where the case has none. */
@@ -32,9 +32,9 @@ type Read = (outcome: CaseOutcome) => NamedValue | undefined;
 
 /** What each load case comes to, each value with what the mesh leaves open about it. Throws RangeError that says why there is none. */
 export function loadCaseTable({ review, case: description }: Job): TableView {
-  const { fine, rough }: CaseRuns = runsOf(review.box);
+  const { fine, coarse }: CaseRuns = runsOf(review.box);
   const style = styleOf(description);
-  const rows = fine.outcomes.map((outcome, i): CaseRow => ({ fine: outcome, rough: rough.outcomes[i]! }));
+  const rows = fine.outcomes.map((outcome, i): CaseRow => ({ fine: outcome, coarse: coarse.outcomes[i]! }));
   const length = (value: number): string => showFine(Length.si(value), style);
   const force = (value: number): string => Force.show(Force.si(value), style);
   const flow = (value: number): string => LineLoad.show(LineLoad.si(value), style);
@@ -53,11 +53,11 @@ export function loadCaseTable({ review, case: description }: Job): TableView {
 }
 
 function cellOf(read: Read, show: (value: number) => string): (row: CaseRow) => string {
-  return ({ fine, rough }) => {
+  return ({ fine, coarse }) => {
     const found = read(fine);
     if (!found) return "";
-    const rougher = read(rough)?.value ?? 0;
-    const open = showMeshError(meshChange(found.value, rougher));
+    const coarser = read(coarse)?.value ?? 0;
+    const open = showMeshError(meshChange(found.value, coarser));
     const where = found.name === "" ? "" : `${found.name}: `;
     return `${where}${show(found.value)} (${open})`;
   };
