@@ -55,7 +55,7 @@ export interface Declaration<In extends object, Out> {
 }
 
 /** A result of several named values. */
-export type Result = { readonly [Field in string]: unknown } & { readonly amount?: never };
+type Result = { readonly [Field in string]: unknown } & { readonly amount?: never };
 
 /** One symbol with its value, ready to show. */
 export interface WorkedValue {

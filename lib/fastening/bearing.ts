@@ -1,11 +1,26 @@
-/** How hard a fastener's shank may press on the side of its hole in wood. */
-import { type Formula, formula } from "../formula.js";
-import { choice, type Density, Length, Pressure, Ratio } from "../quantity/index.js";
+/** How hard a fastener's shank may press on the side of its hole, and where the shank yields. */
+import { type Formula, type FormulaSymbol, formula } from "../formula.js";
+import { choice, Density, Force, Length, Moment, Pressure, Ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
-import { densityOf, shankDiameter } from "./fastener-symbols.js";
+
+/** Diameter of a shank, up to the largest that a rule knows. */
+export function shankDiameter(max: number): FormulaSymbol<Length> {
+  return { symbol: "d", kind: Length, meaning: "diameter of the shank", above: 0, max, unit: "mm" };
+}
+
+/** Density of something a shank presses on. */
+export function densitySymbol(what: string): FormulaSymbol<Density> {
+  return {
+    symbol: String.raw`\rho`,
+    kind: Density,
+    meaning: `density of the ${what}`,
+    above: 0,
+    unit: "kg/m3",
+  };
+}
 
 /** A thin fastener through a panel. */
-export interface EmbedmentInputs {
+interface EmbedmentInputs {
   /** Density at 12 % moisture; the low one of a batch for a characteristic strength. */
   readonly density: Density;
   readonly diameter: Length;
@@ -23,7 +38,7 @@ export const plywoodEmbedment: Formula<EmbedmentInputs, Pressure> = formula({
   title: "Embedment strength of plywood",
   equation: String.raw`f_h = 0.11\,\rho\,d^{-0.3}`,
   inputs: {
-    density: densityOf("plywood"),
+    density: densitySymbol("plywood"),
     diameter: shankDiameter(0.008),
   },
   result: { symbol: "f_h", kind: Pressure, meaning: "embedment strength, characteristic", unit: "MPa" },
@@ -45,7 +60,7 @@ export const timberEmbedment: Formula<EmbedmentInputs & { readonly hole: "drille
     title: "Embedment strength of solid timber",
     equation: String.raw`f_h = 0.082\,\rho\,d^{-0.3}\ \text{(driven)},\quad f_h = 0.082\,(1 - 0.01\,d)\,\rho\ \text{(drilled)}`,
     inputs: {
-      density: densityOf("timber"),
+      density: densitySymbol("timber"),
       diameter: shankDiameter(0.008),
       hole: { symbol: String.raw`\text{hole}`, kind: choice("hole", ["drilled", "driven"]), meaning: "hole" },
     },
@@ -59,7 +74,7 @@ export const timberEmbedment: Formula<EmbedmentInputs & { readonly hole: "drille
   });
 
 /** A dowel in wood, after the American code. */
-export interface DowelBearingInputs {
+interface DowelBearingInputs {
   /** Oven-dry mass over volume, relative to water. */
   readonly specificGravity: Ratio;
   readonly diameter: Length;
@@ -106,4 +121,77 @@ export const woodDowelBearing: Formula<DowelBearingInputs, Pressure> = formula({
     if (grain === "along") return 11_200 * specificGravity * psi;
     return ((6100 * specificGravity ** 1.45) / Math.sqrt(Length.in(diameter, "in"))) * psi;
   },
+});
+
+/** A fastener in a hole in sheet metal. */
+interface MetalBearingInputs {
+  readonly diameter: Length;
+  readonly thickness: Length;
+  /** Tensile strength of the metal. */
+  readonly tensileStrength: Pressure;
+  /** Centre of the hole to the edge towards which it is pulled. */
+  readonly edgeDistance: Length;
+}
+
+/**
+ * Bearing strength of one hole in aluminium: R = min(e, 2 d) t F_tu. Near the edge the metal in front
+ * of the fastener shears out, further in it crushes.
+ *
+ * @throws RangeError when the hole's centre is nearer to the edge than one diameter
+ * @example metalBearing(metalBearing.read({ diameter: "4.8 mm", thickness: "1.5 mm", tensileStrength: "200 MPa", edgeDistance: "15 mm" })) // 2.88 kN
+ */
+export const metalBearing: Formula<MetalBearingInputs, Force> = formula({
+  id: "metal.bearing",
+  title: "Bearing strength of a hole in aluminium",
+  equation: String.raw`R = \min(e,\,2d)\;t\,F_{tu}`,
+  inputs: {
+    diameter: { symbol: "d", kind: Length, meaning: "diameter of the fastener", above: 0 },
+    thickness: { symbol: "t", kind: Length, meaning: "thickness of the metal", above: 0 },
+    tensileStrength: { symbol: "F_{tu}", kind: Pressure, meaning: "tensile strength of the metal", above: 0 },
+    edgeDistance: { symbol: "e", kind: Length, meaning: "centre of the hole to the edge", above: 0 },
+  },
+  result: { symbol: "R", kind: Force, meaning: "bearing strength, ultimate" },
+  source: [cite("aluminum-design", "J.3.6 and J.4.6, bearing at holes")],
+  validity: "Sheet and extrusions; heat beside a weld would lower the tensile strength.",
+  refuse: ({ diameter, edgeDistance }) =>
+    edgeDistance >= diameter * (1 - 1e-9)
+      ? []
+      : [
+          `edgeDistance must be at least one diameter (${Length.show(diameter)}), got ${Length.show(edgeDistance)}`,
+        ],
+  compute: ({ diameter, thickness, tensileStrength, edgeDistance }) =>
+    Math.min(edgeDistance, 2 * diameter) * thickness * tensileStrength,
+});
+
+/** A round shank. */
+interface YieldMomentInputs {
+  /** Of the wire. */
+  readonly tensileStrength: Pressure;
+  /** Of a nail; of a screw 1.1 times the diameter under the thread. */
+  readonly diameter: Length;
+}
+
+/**
+ * Bending moment at which a round nail or screw yields: M = 0.3 f_u d^2.6 (N mm, MPa, mm).
+ *
+ * @example dowelYieldMoment(dowelYieldMoment.read({ tensileStrength: "650 MPa", diameter: "3 mm" })) // 3.393 N·m
+ */
+export const dowelYieldMoment: Formula<YieldMomentInputs, Moment> = formula({
+  id: "dowel.yield.moment",
+  title: "Yield moment of a nail or screw",
+  equation: String.raw`M_y = 0.3\,f_u\,d^{2.6}`,
+  inputs: {
+    tensileStrength: {
+      symbol: "f_u",
+      kind: Pressure,
+      meaning: "tensile strength of the wire",
+      above: 0,
+      unit: "MPa",
+    },
+    diameter: shankDiameter(0.03),
+  },
+  result: { symbol: "M_y", kind: Moment, meaning: "yield moment, characteristic", unit: "Nmm" },
+  source: [cite("en-1995", "eq. 8.14 and 8.30")],
+  validity: "Round steel wire.",
+  compute: ({ tensileStrength, diameter }) => 0.3 * (tensileStrength / 1e6) * (diameter * 1000) ** 2.6 * 1e-3,
 });

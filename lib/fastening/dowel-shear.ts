@@ -1,10 +1,11 @@
-/** Screws and nails that join two pieces of wood, loaded sideways: the European yield theory. */
+/** Screws and nails that join two pieces of wood, loaded sideways: their strength and their slip. */
 import { type Formula, formula } from "../formula.js";
-import { choice, Force, Length, Moment, Pressure, Ratio } from "../quantity/index.js";
+import { choice, Density, Force, Length, Moment, Pressure, Ratio, SpringRate } from "../quantity/index.js";
 import { cite } from "../source.js";
+import { shankDiameter } from "./bearing.js";
 
 /** One shank through an outer piece into an inner one. */
-export interface DowelShearInputs {
+interface DowelShearInputs {
   /** Thickness of the outer piece, under the head. */
   readonly outerThickness: Length;
   /** Penetration in the inner piece. */
@@ -21,7 +22,7 @@ export interface DowelShearInputs {
 }
 
 /** How a joint of two pieces may give. */
-export type DowelMode =
+type DowelMode =
   | "outer bearing"
   | "inner bearing"
   | "shank tilts"
@@ -30,7 +31,7 @@ export type DowelMode =
   | "two hinges";
 
 /** The six ways and the first. */
-export type DowelShear = {
+type DowelShear = {
   readonly strength: Force;
   readonly governs: DowelMode;
   readonly outerBearing: Force;
@@ -124,3 +125,39 @@ function yieldModes(
     twoHinges: helped(1.15 * Math.sqrt((2 * b) / (1 + b)) * Math.sqrt(2 * yieldMoment * f1 * d)),
   };
 }
+
+/** A fastener between two pieces of wood or panel. */
+interface SlipInputs {
+  /** Mean density; of two pieces the root of their product. */
+  readonly density: Density;
+  readonly diameter: Length;
+  readonly shank: "driven nail" | "screw, bolt or drilled";
+}
+
+/**
+ * Stiffness of one fastener against slip: K = rho^1.5 d / 23, of a driven nail rho^1.5 d^0.8 / 30 (N/mm, kg/m3, mm).
+ *
+ * @example slipStiffness(slipStiffness.read({ density: "400 kg/m3", diameter: "4 mm", shank: "driven nail" })) // 808.4 N/mm
+ */
+export const slipStiffness: Formula<SlipInputs, SpringRate> = formula({
+  id: "fastener.slip",
+  title: "Stiffness of a fastener against slip",
+  equation: String.raw`K_{ser} = \frac{\rho^{1.5} d}{23}\ \text{(drilled)},\quad K_{ser} = \frac{\rho^{1.5} d^{0.8}}{30}\ \text{(driven nail)}`,
+  inputs: {
+    density: { symbol: String.raw`\rho`, kind: Density, meaning: "mean density", above: 0, unit: "kg/m3" },
+    diameter: shankDiameter(0.03),
+    shank: {
+      symbol: String.raw`\text{shank}`,
+      kind: choice("shank", ["driven nail", "screw, bolt or drilled"]),
+      meaning: "how it sits",
+    },
+  },
+  result: { symbol: "K_{ser}", kind: SpringRate, meaning: "force over slip in use", unit: "N/mm" },
+  source: [cite("en-1995", "7.1, table 7.1")],
+  validity:
+    "One shear plane, wood on wood; with metal on one side twice as stiff. A rivet in ply: an estimate.",
+  compute: ({ density, diameter, shank }) => {
+    const size = diameter * 1000;
+    return 1000 * density ** 1.5 * (shank === "driven nail" ? size ** 0.8 / 30 : size / 23);
+  },
+});

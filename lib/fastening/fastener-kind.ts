@@ -1,6 +1,6 @@
 /** Kinds of fasteners, and all that follows from the kind alone. */
 import { choice, type Kind, Length } from "../quantity/index.js";
-import { type RivetHole, rivetHole } from "./rivet-hole.js";
+import { type RivetHole, rivetHole } from "./rivet.js";
 
 /** What a fastener is. */
 export type FastenerKind = "rivet" | "screw" | "bolt" | "insert";

@@ -2,7 +2,7 @@
 import { type Formula, formula } from "../formula.js";
 import { choice, type Density, Force, type Kind, Length, Pressure } from "../quantity/index.js";
 import { cite } from "../source.js";
-import { densityOf } from "./fastener-symbols.js";
+import { densitySymbol } from "./bearing.js";
 import { threadStrip } from "./machine-screw.js";
 
 /** An insert in its sheet. */
@@ -40,7 +40,7 @@ function longerThanPly({ insertLength: length, plyThickness: ply }: InsertInPly)
 const untested = "no code value for inserts in ply: pull and shear a few of your own to be sure";
 
 /** An insert whose screw is pulled. */
-export interface InsertPullInputs extends InsertInPly {
+interface InsertPullInputs extends InsertInPly {
   /** Tensile strength of the machine screw. */
   readonly screwTension: Force;
   /** Along the grain of the ply's wood. */
@@ -48,7 +48,7 @@ export interface InsertPullInputs extends InsertInPly {
 }
 
 /** Both ways it may be pulled out, and the first. */
-export type InsertPull = {
+type InsertPull = {
   readonly strength: Force;
   readonly governs: InsertLimit;
   readonly screw: Force;
@@ -99,14 +99,14 @@ export const insertJointPull: Formula<InsertPullInputs, InsertPull> = formula<In
 });
 
 /** An insert whose screw is pushed sideways by a thin part. */
-export interface InsertShearInputs extends InsertInPly {
+interface InsertShearInputs extends InsertInPly {
   /** Shear strength of the machine screw. */
   readonly screwShear: Force;
   readonly plyDensity: Density;
 }
 
 /** Both ways it may give, and the first. */
-export type InsertShear = InsertPull;
+type InsertShear = InsertPull;
 
 /** Share of full bearing when a thin part lets the shank tilt: EN 1995-1-1 eq. 8.9a. */
 const tiltShare = 0.4;
@@ -132,7 +132,7 @@ export const insertJointShear: Formula<InsertShearInputs, InsertShear> = formula
     insertDiameter: { ...insertDiameter, max: 0.03, unit: "mm" },
     insertLength: { ...insertLength, unit: "mm" },
     plyThickness,
-    plyDensity: densityOf("ply"),
+    plyDensity: densitySymbol("ply"),
   },
   result: {
     strength: { symbol: "F", kind: Force, meaning: "strength of the joint" },

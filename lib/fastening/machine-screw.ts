@@ -4,7 +4,7 @@ import { Area, Force, Length, Moment, Pressure, Ratio } from "../quantity/index.
 import { cite } from "../source.js";
 
 /** A metric thread. */
-export interface ThreadInputs {
+interface ThreadInputs {
   readonly diameter: Length;
   readonly pitch: Length;
 }
@@ -30,7 +30,7 @@ export const threadArea: Formula<ThreadInputs, Area> = formula({
 });
 
 /** A thread in a softer part: an insert's outer thread in wood, a screw in aluminium. */
-export interface ThreadStripInputs {
+interface ThreadStripInputs {
   /** Over the thread that strips. */
   readonly diameter: Length;
   /** Of the thread in the part. */
@@ -66,7 +66,7 @@ export const threadStrip: Formula<ThreadStripInputs, Force> = formula({
 });
 
 /** A bolt drawn up with a wrench. */
-export interface BoltClampInputs {
+interface BoltClampInputs {
   readonly torque: Moment;
   readonly diameter: Length;
   /** 0.2 dry, 0.15 oiled. */
@@ -94,7 +94,7 @@ export const boltClamp: Formula<BoltClampInputs, Force> = formula({
 });
 
 /** A clamp held by friction in a track. */
-export interface TrackClampInputs {
+interface TrackClampInputs {
   readonly clampForce: Force;
   /** From a tilted board, of these very surfaces. */
   readonly friction: Ratio;

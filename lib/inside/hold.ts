@@ -1,10 +1,21 @@
-/** What holds a thing in place on the road: screws, brackets, straps. */
+/** What holds a thing inside the case: hook-and-loop, straps, glue under a platform. */
 import { type Formula, formula } from "../formula.js";
-import { Angle, Count, degree, Force, Length, Mass, Ratio, standardGravity } from "../quantity/index.js";
+import {
+  Angle,
+  Count,
+  degree,
+  Force,
+  Length,
+  Mass,
+  Moment,
+  Pressure,
+  Ratio,
+  standardGravity,
+} from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** A thing on a row of fasteners or a bracket. */
-export interface HeldThing {
+interface HeldThing {
   /** Of the thing. */
   readonly mass: Mass;
   /** Push of the road as a share of the weight. */
@@ -36,7 +47,7 @@ export const heldShear: Formula<HeldThing, Force> = formula({
 });
 
 /** A thing that wants to tip off its feet. */
-export interface TippingThing {
+interface TippingThing {
   /** Of the thing. */
   readonly mass: Mass;
   /** Push of the road as a share of the weight. */
@@ -73,7 +84,7 @@ export const heldPull: Formula<TippingThing, Force> = formula({
 });
 
 /** A strap over a thing inside. */
-export interface StrappedThing {
+interface StrappedThing {
   /** Of the thing. */
   readonly mass: Mass;
   /** Push of the road as a share of the weight. */
@@ -116,4 +127,71 @@ export const strapTension: Formula<StrappedThing, Force> = formula({
     "Straps round the thing to two anchors; the lift of a slanting strap is left out, to the safe side.",
   compute: ({ mass, share, straps, strapAngle, friction }) =>
     Math.max(0, ((share - friction) * mass * standardGravity) / (straps * Math.cos(strapAngle))),
+});
+
+/** A platform that stands out from a wall. */
+export interface Platform {
+  /** Thing on it with a jolt. */
+  readonly load: Force;
+  /** From the wall to the load. */
+  readonly reach: Length;
+  /** Between the pulled screws and the edge it bears on. */
+  readonly lever: Length;
+  /** Pulled screws. */
+  readonly screws: number;
+}
+
+/**
+ * Pull on each screw of a platform that is held at its back only: P a / (z n).
+ *
+ * @source moments about the bearing edge
+ * @throws RangeError unless all are positive
+ * @example platformPull(platformPull.read({ load: "50 lbf", reach: "12 in", lever: "3 in", screws: 2 })) // 444.8 N
+ */
+export const platformPull: Formula<Platform, Force> = formula({
+  id: "platform.pull",
+  title: "Pull on each screw of a platform",
+  equation: String.raw`N=\frac{P a}{z\,n}`,
+  inputs: {
+    load: { symbol: "P", kind: Force, meaning: "load with a jolt", min: 0 },
+    reach: { symbol: "a", kind: Length, meaning: "wall to load", min: 0 },
+    lever: { symbol: "z", kind: Length, meaning: "screws to the bearing edge", above: 0 },
+    screws: { symbol: "n", kind: Count, meaning: "pulled screws", min: 1 },
+  },
+  result: { symbol: "N", kind: Force, meaning: "pull, each" },
+  source: [cite("statics", "moments about the bearing edge")],
+  validity: "A stiff bracket that bears on its lower edge.",
+  compute: ({ load, reach, lever, screws }) => (load * reach) / (lever * screws),
+});
+
+/** A glued back edge. */
+interface GluedEdge {
+  /** At the joint. */
+  readonly moment: Moment;
+  /** Along the joint. */
+  readonly length: Length;
+  /** Of the glued face, the way it bends: the bracket's height or the board's thickness. */
+  readonly depth: Length;
+}
+
+/**
+ * Greatest pull of a bent glue line: 6 M / (l d2).
+ *
+ * @source flexure formula on the glued face
+ * @throws RangeError unless length and depth are positive
+ * @example gluePull(gluePull.read({ moment: "30 Nm", length: "600 mm", depth: "10 mm" })) // 3 MPa
+ */
+export const gluePull: Formula<GluedEdge, Pressure> = formula({
+  id: "platform.glue",
+  title: "Pull of a bent glue line",
+  equation: String.raw`\sigma=\frac{6M}{l\,d^2}`,
+  inputs: {
+    moment: { symbol: "M", kind: Moment, meaning: "moment at the joint", min: 0 },
+    length: { symbol: "l", kind: Length, meaning: "length of the joint", above: 0 },
+    depth: { symbol: "d", kind: Length, meaning: "depth of the glued face", above: 0 },
+  },
+  result: { symbol: String.raw`\sigma`, kind: Pressure, meaning: "pull at the edge" },
+  source: [cite("strength-of-materials", "flexure formula")],
+  validity: "A thin stiff glue line; across the grain of the face veneer plywood gives at about 1 to 2 MPa.",
+  compute: ({ moment, length, depth }) => (6 * moment) / (length * depth ** 2),
 });

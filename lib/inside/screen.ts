@@ -4,7 +4,7 @@ import { Area, Force, Length, Pressure, Ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** A foam strip squeezed between a clamp and a pane. */
-export interface FoamStrip {
+interface FoamStrip {
   /** Before it is squeezed. */
   readonly thickness: Length;
   /** As a share of the thickness. */
@@ -72,7 +72,7 @@ export const compressionSet: Formula<SetTest, Ratio> = formula({
 });
 
 /** A pane's edge under a clamp. */
-export interface ClampedEdge {
+interface ClampedEdge {
   /** Of one clamp. */
   readonly force: Force;
   /** Of strip under the clamp. */

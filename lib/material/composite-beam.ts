@@ -4,20 +4,20 @@ import { type Kind, Length, listOf, PlateStiffness, Pressure, recordOf } from ".
 import { cite } from "../source.js";
 
 /** One layer of a strip. */
-export interface BeamLayer {
+interface BeamLayer {
   readonly thickness: Length;
   /** Along the strip; zero for a layer that adds nothing, such as a crossband. */
   readonly modulus: Pressure;
 }
 
 /** A bonded strip. */
-export interface BeamStack {
+interface BeamStack {
   /** From the bottom face up. */
   readonly layers: readonly BeamLayer[];
 }
 
 /** The strip as one piece. */
-export type CompositeBeam = {
+type CompositeBeam = {
   /** EI per width. */
   readonly stiffness: PlateStiffness;
   readonly thickness: Length;

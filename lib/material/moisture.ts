@@ -2,11 +2,9 @@
 import { type Formula, formula } from "../formula.js";
 import { Length, Pressure, Ratio, Temperature } from "../quantity/index.js";
 import { cite } from "../source.js";
-import { recalled, type Sourced } from "./sourced.js";
-import type { SpeciesName } from "./species.js";
 
 /** Air around a piece of wood. */
-export interface AirClimate {
+interface AirClimate {
   readonly temperature: Temperature;
   readonly humidity: Ratio;
 }
@@ -40,7 +38,7 @@ export const equilibriumMoisture: Formula<AirClimate, Ratio> = formula({
 });
 
 /** A property known green and at 12 %. */
-export interface MoistureProperty {
+interface MoistureProperty {
   readonly dry: Pressure;
   readonly green: Pressure;
   readonly moisture: Ratio;
@@ -83,7 +81,7 @@ export const propertyAtMoisture: Formula<MoistureProperty, Pressure> = formula({
 });
 
 /** A piece of wood that dries or takes up water. */
-export interface SwellingPiece {
+interface SwellingPiece {
   /** Across the grain. */
   readonly size: Length;
   /** Change of size for each percent of moisture, as a share. */
@@ -112,27 +110,3 @@ export const swelling: Formula<SwellingPiece, Length> = formula({
   validity: "Solid wood between 6 and 14 % moisture; plywood moves ten times less in its plane.",
   compute: ({ size, coefficient, from, to }) => size * coefficient * 100 * (to - from),
 });
-
-/** Change of size for each percent of moisture, across the rings and along them. */
-export interface SwellingCoefficients {
-  readonly radial: Sourced<Ratio>;
-  readonly tangential: Sourced<Ratio>;
-}
-
-function row(radial: number, tangential: number): SwellingCoefficients {
-  return { radial: recalled(Ratio.si(radial)), tangential: recalled(Ratio.si(tangential)) };
-}
-
-/** Wood Handbook table 13-5, recalled. */
-export const swellingCoefficients: Readonly<
-  Record<
-    Extract<SpeciesName, "yellow birch" | "red maple" | "yellow-poplar" | "douglas-fir" | "northern red oak">,
-    SwellingCoefficients
-  >
-> = {
-  "yellow birch": row(0.00256, 0.00338),
-  "red maple": row(0.00137, 0.00289),
-  "yellow-poplar": row(0.00158, 0.00289),
-  "douglas-fir": row(0.00165, 0.00267),
-  "northern red oak": row(0.00158, 0.00369),
-};

@@ -45,7 +45,7 @@ export function turnedQuarter(stiffness: OrthotropicStiffness): OrthotropicStiff
 }
 
 /** What bend tests along and across the face grain tell, with two moduli that rarely are measured. */
-export interface BendTestedPanel {
+interface BendTestedPanel {
   readonly thickness: Length;
   /** Modulus from bending strips cut along x. */
   readonly modulusX: Pressure;
@@ -108,7 +108,7 @@ export const orthotropicStiffness: Formula<BendTestedPanel, OrthotropicStiffness
 });
 
 /** A sheet that is alike in every direction, such as metal. */
-export interface PlainSheet {
+interface PlainSheet {
   readonly thickness: Length;
   readonly modulus: Pressure;
   /** 0.33 for aluminium, 0.3 for steel. */

@@ -8,7 +8,7 @@ interface Cell {
 }
 
 /** Twisting resistance of the closed cells, and the lengths of wall that belong to none. */
-export interface ClosedCells {
+interface ClosedCells {
   /** Torsion constant by Bredt's shear flow, m4. */
   readonly torsion: number;
   readonly cells: number;

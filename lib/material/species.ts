@@ -1,12 +1,32 @@
-/**
- * Clear wood at 12 % moisture. USDA Wood Handbook, tables 5-3a and 5-3b: specific gravity, modulus of
- * rupture (MPa), bending modulus (GPa), shear strength along the grain (MPa).
- */
-import { Pressure, Ratio } from "../quantity/index.js";
-import { recalled, type Sourced, seen } from "./sourced.js";
+/** Solid wood: the table of species, and what follows from its figures. */
+
+import { type Formula, formula } from "../formula.js";
+import { Density, Pressure, Ratio } from "../quantity/index.js";
+import { cite, type Known } from "../source.js";
+
+/** A value with how it is known. */
+export interface Sourced<T> {
+  readonly value: T;
+  readonly known: Known;
+}
+
+/** Read in a copy of the source. */
+export function seen<T>(value: T): Sourced<T> {
+  return { value, known: "seen" };
+}
+
+/** Recalled; measure it where it matters. */
+export function recalled<T>(value: T): Sourced<T> {
+  return { value, known: "memory" };
+}
+
+/** A rule of the trade. */
+export function customary<T>(value: T): Sourced<T> {
+  return { value, known: "common practice" };
+}
 
 /** Small clear specimens, mean values: a board is weaker, and one board differs from the next by a fifth. */
-export interface Species {
+interface Species {
   /** Oven-dry mass over volume at 12 % moisture, against water. */
   readonly specificGravity: Sourced<Ratio>;
   /** Modulus of rupture in bending. */
@@ -83,3 +103,117 @@ export const species: Readonly<Record<SpeciesName, Species>> = {
   "loblolly pine": row(seen(0.51), recalled(88), recalled(12.3), recalled(9.6)),
   "sitka spruce": row(seen(0.4), recalled(70), recalled(10.8), recalled(7.9)),
 };
+
+/** Moduli as shares of the modulus along the grain: T across the rings' radius, R along it, L along the grain. */
+interface ElasticRatios {
+  /** E_T / E_L: in the face of a peeled veneer, across the grain. */
+  readonly tangential: Sourced<Ratio>;
+  /** E_R / E_L: in the face of a quarter-sliced veneer, across the grain. */
+  readonly radial: Sourced<Ratio>;
+  /** G_LR / E_L: shear in the face of a quarter-sliced veneer. */
+  readonly shearRadial: Sourced<Ratio>;
+  /** G_LT / E_L: shear in the face of a peeled veneer. */
+  readonly shearTangential: Sourced<Ratio>;
+  /** Poisson's ratio LT: pulled along the grain, narrowing along the rings. */
+  readonly poisson: Sourced<Ratio>;
+}
+
+function ratioRow(
+  tangential: number,
+  radial: number,
+  shearRadial: number,
+  shearTangential: number,
+  poisson: Sourced<number> = customary(0.4),
+): ElasticRatios {
+  return {
+    tangential: recalled(Ratio.si(tangential)),
+    radial: recalled(Ratio.si(radial)),
+    shearRadial: recalled(Ratio.si(shearRadial)),
+    shearTangential: recalled(Ratio.si(shearTangential)),
+    poisson: { ...poisson, value: Ratio.si(poisson.value) },
+  };
+}
+
+/** A species whose ratios are tabulated. */
+export type VeneerSpecies = Extract<
+  SpeciesName,
+  | "yellow birch"
+  | "douglas-fir"
+  | "yellow-poplar"
+  | "red maple"
+  | "sugar maple"
+  | "loblolly pine"
+  | "longleaf pine"
+  | "sitka spruce"
+  | "basswood"
+>;
+
+/** The ratios, by species. */
+export const elasticRatios: Readonly<Record<VeneerSpecies, ElasticRatios>> = {
+  "yellow birch": ratioRow(0.05, 0.078, 0.074, 0.068, recalled(0.451)),
+  "douglas-fir": ratioRow(0.05, 0.068, 0.064, 0.078, recalled(0.449)),
+  "yellow-poplar": ratioRow(0.043, 0.092, 0.075, 0.069),
+  "red maple": ratioRow(0.067, 0.14, 0.133, 0.074),
+  "sugar maple": ratioRow(0.065, 0.132, 0.111, 0.063),
+  "loblolly pine": ratioRow(0.078, 0.113, 0.082, 0.081),
+  "longleaf pine": ratioRow(0.055, 0.102, 0.071, 0.06),
+  "sitka spruce": ratioRow(0.043, 0.078, 0.064, 0.061),
+  basswood: ratioRow(0.027, 0.066, 0.056, 0.046),
+};
+
+/** What the handbook tabulates. */
+interface TabulatedModulus {
+  /** Bending modulus of small clear specimens. */
+  readonly bendingModulus: Pressure;
+}
+
+/**
+ * Modulus along the grain without the sag from shear that the bending test contains.
+ *
+ * @example modulusAlong(modulusAlong.read({ bendingModulus: "13.9 GPa" })) // 15.29 GPa
+ */
+export const modulusAlong: Formula<TabulatedModulus, Pressure> = formula<TabulatedModulus, Pressure>({
+  id: "wood.modulus.along",
+  title: "Modulus along the grain from the tabulated bending modulus",
+  equation: String.raw`E_L = 1.10\,\mathrm{MOE}`,
+  inputs: {
+    bendingModulus: {
+      symbol: String.raw`\mathrm{MOE}`,
+      kind: Pressure,
+      meaning: "bending modulus",
+      above: 0,
+    },
+  },
+  result: { symbol: "E_L", kind: Pressure, meaning: "modulus along the grain" },
+  source: [cite("wood-handbook", "ch. 5, note to table 5-1")],
+  validity:
+    "Clear wood tested as a simply supported beam with a span of about 14 depths. Recalled, not read.",
+  compute: ({ bendingModulus }) => 1.1 * bendingModulus,
+});
+
+/** A piece of wood and how wet it is. */
+interface WoodMoisture {
+  /** Oven-dry mass over volume at this moisture, against water. */
+  readonly specificGravity: Ratio;
+  /** Mass of water over oven-dry mass. */
+  readonly moisture: Ratio;
+}
+
+/**
+ * Density of wood with the water in it.
+ *
+ * @example woodDensity(woodDensity.read({ specificGravity: 0.62, moisture: "12 %" })) // 694.4 kg/m3
+ */
+export const woodDensity: Formula<WoodMoisture, Density> = formula<WoodMoisture, Density>({
+  id: "wood.density",
+  title: "Density of wood with the water in it",
+  equation: String.raw`\rho = 1000\,G\,(1+M)`,
+  inputs: {
+    specificGravity: { symbol: "G", kind: Ratio, meaning: "specific gravity", above: 0, max: 1.5 },
+    moisture: { symbol: "M", kind: Ratio, meaning: "moisture content", min: 0, max: 2 },
+  },
+  result: { symbol: String.raw`\rho`, kind: Density, meaning: "density" },
+  source: [cite("wood-handbook", "ch. 4, density of wood; table 4-6a")],
+  validity: "Specific gravity must be on the volume at the same moisture; the tables are for 12 %.",
+  compute: ({ specificGravity, moisture }) => 1000 * specificGravity * (1 + moisture),
+});

@@ -1,3 +1,4 @@
+/** Where a case balances, and what moves that place. */
 import { type Formula, formula } from "../formula.js";
 import { type Kind, Length, listOf, Mass, Name, recordOf } from "../quantity/index.js";
 import { cite } from "../source.js";
@@ -21,7 +22,7 @@ export interface PlacedMass extends Place {
 }
 
 /** Things and the point from which their common centre is measured. */
-export interface MassesAbout {
+interface MassesAbout {
   /** At least one with mass. */
   readonly masses: readonly PlacedMass[];
   /** Seen from the same corner as the masses. */
@@ -90,4 +91,37 @@ export const centreOfMass: Formula<MassesAbout, Balance> = formula<MassesAbout, 
       masses.reduce((sum, one) => sum + one.mass * one[axis], 0) / mass - origin[axis];
     return { mass, x: mean("x"), y: mean("y"), z: mean("z") };
   },
+});
+
+/** A thing to be moved so that all balances elsewhere. */
+interface ThingToMove {
+  /** Of everything, this thing included. */
+  readonly total: Mass;
+  /** Of the thing. */
+  readonly mass: Mass;
+  /** How far the common centre should go; the sign is its direction. */
+  readonly wanted: Length;
+}
+
+/**
+ * How far one thing must go for the common centre to go a wanted way: M s / m.
+ *
+ * @source statics, first moments
+ * @throws Refusal unless both masses are positive and the thing is at most the whole
+ * @example balanceMove({ total: kg(60), mass: kg(15), wanted: mm(20) }) // 80 mm
+ */
+export const balanceMove: Formula<ThingToMove, Length> = formula({
+  id: "balance.move",
+  title: "How far one thing must go",
+  equation: String.raw`d=\frac{M\,s}{m}`,
+  inputs: {
+    total: { symbol: "M", kind: Mass, meaning: "everything", above: 0 },
+    mass: { symbol: "m", kind: Mass, meaning: "the thing", above: 0 },
+    wanted: { symbol: "s", kind: Length, meaning: "wanted way of the common centre" },
+  },
+  result: { symbol: "d", kind: Length, meaning: "way of the thing" },
+  source: [cite("statics", "first moments of mass")],
+  validity: "All else stays where it is.",
+  refuse: ({ total, mass }) => (mass <= total ? [] : ["the thing must not weigh more than everything"]),
+  compute: ({ total, mass, wanted }) => (total * wanted) / mass,
 });

@@ -1,10 +1,19 @@
-/** Foam under a fragile thing: how thick and how large. */
+/** A pad of cushion: its thickness, its size, and what age and edges take from it. */
 import { type Formula, formula } from "../formula.js";
-import { Area, Length, Mass, Pressure, Ratio, standardGravity } from "../quantity/index.js";
+import {
+  Area,
+  Length,
+  Mass,
+  Pressure,
+  Ratio,
+  recordOf,
+  SpringRate,
+  standardGravity,
+} from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** A thing, its fall and what it stands. */
-export interface CushionNeed {
+interface CushionNeed {
   /** Of the fall. */
   readonly drop: Length;
   /** Deceleration it stands, in gravities. */
@@ -37,7 +46,7 @@ export const cushionThickness: Formula<CushionNeed, Length> = formula({
 });
 
 /** The best point of a cushion curve. */
-export interface BestOfCurve {
+interface BestOfCurve {
   /** Least deceleration of the curve, in gravities. */
   readonly deceleration: Ratio;
   /** Of the foam that the curve was measured with. */
@@ -69,7 +78,7 @@ export const cushionFactor: Formula<BestOfCurve, Ratio> = formula({
 });
 
 /** A thing on a piece of foam. */
-export interface CushionLoad {
+interface CushionLoad {
   /** Of the thing. */
   readonly mass: Mass;
   /** Of foam under it. */
@@ -95,4 +104,102 @@ export const staticStress: Formula<CushionLoad, Pressure> = formula({
   source: [cite("cushion-design", "static stress")],
   validity: "The whole weight on the foam.",
   compute: ({ mass, area }) => (mass * standardGravity) / area,
+});
+
+/** Foam that is fallen on, and stays loaded for months. */
+interface WorkingThickness {
+  /** Needed while it works. */
+  readonly needed: Length;
+  /** Share of its thickness lost by then under the load at rest: 5 to 15 %. */
+  readonly creep: Ratio;
+  /** Share lost to the falls before: 0 for a foam that springs back, up to 10 %. */
+  readonly crush: Ratio;
+}
+
+/**
+ * Thickness to buy, so that enough is left after creep and crushing: T / ((1 - creep)(1 - crush)).
+ *
+ * @source MIL-HDBK-304, creep allowance; both shares by common practice
+ * @throws Refusal unless the thickness is positive and the shares from 0 to below 1
+ * @example creepAllowance({ needed: mm(45), creep: ratio(0.1), crush: ratio(0) }) // 50 mm
+ */
+export const creepAllowance: Formula<WorkingThickness, Length> = formula({
+  id: "cushion.creep",
+  title: "Thickness of foam to buy",
+  equation: String.raw`T_0=\frac{T}{(1-\varepsilon)(1-\kappa)}`,
+  inputs: {
+    needed: { symbol: "T", kind: Length, meaning: "working thickness", above: 0 },
+    creep: { symbol: String.raw`\varepsilon`, kind: Ratio, meaning: "share lost by creep", min: 0, below: 1 },
+    crush: { symbol: String.raw`\kappa`, kind: Ratio, meaning: "share lost by crushing", min: 0, below: 1 },
+  },
+  result: { symbol: "T_0", kind: Length, meaning: "thickness when new" },
+  source: [cite("package-handbook", "creep"), cite("common-practice", "shares lost by creep and crushing")],
+  validity: "Foam kept below its maker's static limit; hot vans take more. Measure it again every season.",
+  compute: ({ needed, creep, crush }) => needed / ((1 - creep) * (1 - crush)),
+});
+
+/**
+ * Least area of a foam pad that does not fold sideways: (1.33 T)2.
+ *
+ * @source MIL-HDBK-304, buckling of cushion pads
+ * @throws Refusal unless the thickness is positive
+ * @example leastPad(leastPad.read({ thickness: "2 in" })) // 45.65 cm2
+ */
+export const leastPad: Formula<{ readonly thickness: Length }, Area> = formula({
+  id: "cushion.pad",
+  title: "Least area of a foam pad",
+  equation: String.raw`A\ge(1.33\,T)^2`,
+  inputs: { thickness: { symbol: "T", kind: Length, meaning: "thickness", above: 0 } },
+  result: { symbol: "A", kind: Area, meaning: "area of one pad, at least" },
+  source: [cite("package-handbook", "buckling of pads")],
+  validity: "A pad that stands free; one held in a pocket may be smaller.",
+  compute: ({ thickness }) => (1.33 * thickness) ** 2,
+});
+
+/** Cushions on three faces and the way a case lands on them. */
+interface CushionedFaces {
+  /** Across the left and right faces. */
+  readonly sides: SpringRate;
+  /** Across front and back. */
+  readonly ends: SpringRate;
+  /** Across top and bottom. */
+  readonly flats: SpringRate;
+  /** Direction of the fall against the three: parts of a direction, which need not have length one. */
+  readonly towards: { readonly sides: Ratio; readonly ends: Ratio; readonly flats: Ratio };
+}
+
+/**
+ * Stiffness of cushions on three faces when a case lands on an edge or a corner: each face counts by the
+ * square of its share of the direction. With three like faces an edge or a corner lands no harder than a flat.
+ *
+ * @source springs at right angles, energy
+ * @throws Refusal for a stiffness that is not positive, or no direction
+ * @example tiltedCushion(tiltedCushion.read({ sides: "10 N/mm", ends: "10 N/mm", flats: "10 N/mm", towards: { sides: 1, ends: 1, flats: 1 } })) // 10 N/mm
+ */
+export const tiltedCushion: Formula<CushionedFaces, SpringRate> = formula({
+  id: "cushion.tilted",
+  title: "Stiffness on an edge or a corner",
+  equation: String.raw`k=\frac{\sum k_i n_i^2}{\sum n_i^2}`,
+  inputs: {
+    sides: { symbol: "k_x", kind: SpringRate, meaning: "sides", above: 0 },
+    ends: { symbol: "k_y", kind: SpringRate, meaning: "ends", above: 0 },
+    flats: { symbol: "k_z", kind: SpringRate, meaning: "flats", above: 0 },
+    towards: {
+      symbol: "n",
+      kind: recordOf("direction", { sides: Ratio, ends: Ratio, flats: Ratio }),
+      meaning: "direction of the fall",
+    },
+  },
+  result: { symbol: "k", kind: SpringRate, meaning: "stiffness that way" },
+  source: [
+    cite("strength-of-materials", "springs at right angles"),
+    cite("statics", "components of a force"),
+  ],
+  validity: "Foam that slides past the thing it holds; glued foam adds its shear.",
+  refuse: ({ towards }) =>
+    towards.sides ** 2 + towards.ends ** 2 + towards.flats ** 2 > 0 ? [] : ["a fall has a direction"],
+  compute: ({ sides, ends, flats, towards }) => {
+    const [x, y, z] = [towards.sides ** 2, towards.ends ** 2, towards.flats ** 2];
+    return (sides * x + ends * y + flats * z) / (x + y + z);
+  },
 });

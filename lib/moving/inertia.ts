@@ -25,7 +25,7 @@ export const Inertia: QuantityKind<"moment of inertia"> = quantityKind({
 });
 
 /** A box of even density. */
-export interface EvenBox {
+interface EvenBox {
   /** Of the box. */
   readonly mass: Mass;
   /** Left to right. */
@@ -102,7 +102,7 @@ const placedBoxes: Kind<readonly PlacedBox[]> = listOf(
 );
 
 /** Things that make one body. */
-export interface BodyOfBoxes {
+interface BodyOfBoxes {
   /** At least one with mass. */
   readonly boxes: readonly PlacedBox[];
 }

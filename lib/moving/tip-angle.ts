@@ -1,5 +1,7 @@
-import { type Formula, formula } from "../formula.js";
+/** The lean at which a case tips: one way, the four ways, and every direction. */
+import { type Formula, formula, type WorkedLine } from "../formula.js";
 import { Angle, degree, Length } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import { type Citation, cite } from "../source.js";
 
 /** A case on its feet or casters, seen from the side. */
@@ -11,7 +13,7 @@ export interface Stance {
 }
 
 /** What a free-standing case should bear before it tips. */
-export interface TiltCriterion {
+interface TiltCriterion {
   /** Without tipping, in every direction. */
   readonly angle: Angle;
   /** Who asks for it. */
@@ -44,7 +46,7 @@ export const tipAngle: Formula<Stance, Angle> = formula({
 });
 
 /** A height and a lean to bear. */
-export interface LeanToBear {
+interface LeanToBear {
   /** Of the centre of gravity above the floor. */
   readonly height: Length;
   /** To be borne without tipping. */
@@ -71,3 +73,83 @@ export const halfBaseNeeded: Formula<LeanToBear, Length> = formula({
   validity: "As the tip angle.",
   compute: ({ height, angle }) => height * Math.tan(angle),
 });
+
+/** The base a case stands on and where it balances, from the base's front left corner at floor level. */
+export interface StandingCase {
+  /** Left to right, between the outermost points that touch the floor. */
+  readonly baseWidth: Length;
+  /** Front to back, between the same. */
+  readonly baseDepth: Length;
+  /** From the left edge of the base to the centre of gravity. */
+  readonly fromLeft: Length;
+  /** From the front edge of the base to the centre of gravity. */
+  readonly fromFront: Length;
+  /** Of the centre of gravity above the floor. */
+  readonly height: Length;
+}
+
+/** The four ways a case can fall. */
+export type TipWay = "left" | "right" | "front" | "back";
+
+/** One way with its worked line. */
+export interface TipOver {
+  /** The side it falls to. */
+  readonly way: TipWay;
+  /** The tip angle that way. */
+  readonly worked: WorkedLine & { readonly value: Angle };
+}
+
+/**
+ * The tip angle each way, the least first.
+ *
+ * @throws Refusal where the centre of gravity does not stand over the base
+ * @example tipWays({ baseWidth: mm(600), baseDepth: mm(500), fromLeft: mm(300), fromFront: mm(200), height: mm(700) })[0]?.way // front
+ */
+export function tipWays({ baseWidth, baseDepth, fromLeft, fromFront, height }: StandingCase): TipOver[] {
+  const halves: readonly (readonly [TipWay, number])[] = [
+    ["left", fromLeft],
+    ["right", baseWidth - fromLeft],
+    ["front", fromFront],
+    ["back", baseDepth - fromFront],
+  ];
+  const outside = halves.find(([, half]) => !(half > 0));
+  if (outside)
+    throw new Refusal(
+      `tip angle: the centre of gravity does not stand over the base, it falls to the ${outside[0]}`,
+    );
+  return halves
+    .map(([way, half]) => ({ way, worked: tipAngle.worked({ halfBase: Length.si(half), height }) }))
+    .sort((a, b) => a.worked.value - b.worked.value);
+}
+
+/** Lean in one direction. */
+interface ToppleDirection {
+  /** From the right, anticlockwise seen from above: 90 degrees is the back. */
+  readonly heading: Angle;
+  /** Lean at which it tips that way. */
+  readonly lean: Angle;
+}
+
+/**
+ * The tip angle in every direction: how far the centre of gravity is from the edge of the base that way.
+ *
+ * @param steps directions, evenly round
+ * @throws Refusal where the centre of gravity does not stand over the base
+ */
+export function toppleDirections(standing: StandingCase, steps: number): readonly ToppleDirection[] {
+  const { baseWidth, baseDepth, fromLeft, fromFront, height } = standing;
+  if (!(fromLeft > 0 && fromFront > 0 && fromLeft < baseWidth && fromFront < baseDepth))
+    throw new Refusal("tip directions: the centre of gravity does not stand over the base");
+  return Array.from({ length: steps }, (_, i) => {
+    const heading = Angle.si((2 * Math.PI * i) / steps);
+    const across = roomTo(Math.cos(heading), fromLeft, baseWidth);
+    const deep = roomTo(Math.sin(heading), fromFront, baseDepth);
+    return { heading, lean: Angle.si(Math.atan2(Math.min(across, deep), height)) };
+  });
+}
+
+/** Distance along a direction until one pair of edges is reached; endless along them. */
+function roomTo(part: number, fromLow: Length, size: Length): number {
+  if (Math.abs(part) < 1e-12) return Number.POSITIVE_INFINITY;
+  return (part > 0 ? size - fromLow : fromLow) / Math.abs(part);
+}

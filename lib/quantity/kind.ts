@@ -1,3 +1,6 @@
+/** What a value may be, and kinds that are no single quantity: choices, counts, lists and records. */
+import { showNumber } from "./number-text.js";
+
 /**
  * What a value may be: the contract every quantity, choice and list keeps, so that a formula, a CSV
  * column and a page can read, guard and show it without knowing which it is.
@@ -48,4 +51,106 @@ export interface Kind<T> {
   items?(value: T): readonly (readonly Part[])[];
   /** Turns a bound of a range guard into text. */
   showMeasure?(value: number, style?: ShowStyle): string;
+}
+
+/** A whole number from 0 up, for rivets, sheets, people. */
+export const Count: Kind<number> & { measure(value: number): number; showMeasure(value: number): string } = {
+  name: "count",
+  expected: "a whole number from 0 up",
+  read: (text) => {
+    const value = typeof text === "string" && /^\s*\d+\s*$/.test(text) ? Number(text) : text;
+    if (typeof value !== "number" || !Number.isSafeInteger(value) || value < 0) {
+      throw new RangeError(`expected a whole number from 0 up, got ${JSON.stringify(text)}`);
+    }
+    return value;
+  },
+  show: (value) => showNumber(value, 12),
+  measure: (value) => value,
+  showMeasure: (value) => String(value),
+};
+
+/** One word out of a few. */
+export function choice<const Word extends string>(name: string, words: readonly Word[]): Kind<Word> {
+  const expected = `one of ${words.join(", ")}`;
+  return {
+    name,
+    expected,
+    read: (text) => {
+      const word = words.find((candidate) => candidate === text);
+      if (word === undefined) throw new RangeError(`expected ${expected}, got ${JSON.stringify(text)}`);
+      return word;
+    },
+    show: (value) => value,
+  };
+}
+
+/** Any text that is not blank, such as a name. */
+export const Name: Kind<string> = {
+  name: "name",
+  expected: "a name",
+  read: (text) => {
+    if (typeof text !== "string" || text.trim() === "")
+      throw new TypeError(`expected a name, got ${JSON.stringify(text)}`);
+    return text.trim();
+  },
+  show: (value) => value,
+};
+
+/** A list of values of one kind. */
+export function listOf<T>(kind: Kind<T>): Kind<readonly T[]> {
+  return {
+    name: `list of ${kind.name}`,
+    expected: `a list, each ${kind.expected}`,
+    read: (values) => {
+      if (!Array.isArray(values))
+        throw new TypeError(`expected a list, each ${kind.expected}, got ${JSON.stringify(values)}`);
+      return values.map((value) => kind.read(value));
+    },
+    show: (values, style) => values.map((value) => kind.show(value, style)).join("; "),
+    items: (values) => values.map((value) => kind.fields?.(value) ?? numberOf(kind, value)),
+  };
+}
+
+/** A value as a part, where it is a number. */
+function numberOf<T>(kind: Kind<T>, value: T): readonly Part[] {
+  return kind.measure ? [{ kind: kind as Kind<unknown>, value }] : [];
+}
+
+/** A record whose every field has a kind. */
+export function recordOf<T extends object>(
+  name: string,
+  fields: { readonly [Field in keyof T]: Kind<T[Field]> },
+): Kind<T> {
+  const names = Object.keys(fields) as (keyof T & string)[];
+  const expected = `${name} with ${names.join(", ")}`;
+  return {
+    name,
+    expected,
+    read: (value) => {
+      if (typeof value !== "object" || value === null)
+        throw new TypeError(`expected ${expected}, got ${JSON.stringify(value)}`);
+      const stranger = Object.keys(value).find((field) => !(field in fields));
+      if (stranger) throw new RangeError(`expected ${expected}, got a field "${stranger}"`);
+      const given = value as Record<string, unknown>;
+      return Object.fromEntries(
+        names.map((field) => [field, readField(fields[field], given[field], field)]),
+      ) as T;
+    },
+    show: (value, style) =>
+      names.map((field) => `${inWords(field)} ${fields[field].show(value[field], style)}`).join(", "),
+    fields: (value) => names.flatMap((field) => numberOf(fields[field], value[field])),
+  };
+}
+
+/** A field's name as a reader would write it: "gripMin" is "grip min". */
+function inWords(field: string): string {
+  return field.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
+}
+
+function readField<T>(kind: Kind<T>, value: unknown, field: string): T {
+  try {
+    return kind.read(value);
+  } catch (error) {
+    throw new RangeError(`${field}: ${(error as Error).message}`);
+  }
 }

@@ -1,3 +1,5 @@
+/** Numbers as a workshop writes them, decimals and inch fractions. */
+
 /**
  * Reads one number as a workshop writes it: 12, 0.5, .5, 1e-3, 3/8, 2-1/2, 2 1/2, -3.
  *
@@ -47,4 +49,36 @@ function groupThousands(value: number): string {
   if (digits.length < 5) return String(value);
   const grouped = whole.replace(/\B(?=(\d{3})+$)/g, "\u202f");
   return fraction ? `${grouped}.${fraction}` : grouped;
+}
+
+/**
+ * Shows inches as a rule reads: 14-1/2 in, 3/8 in, 0 in.
+ *
+ * @param inches length in inches
+ * @param denominator finest division of the rule, a power of two from 1 to 128
+ * @throws RangeError when the denominator is not such a power
+ */
+export function showInches(inches: number, denominator = 16): string {
+  if (![1, 2, 4, 8, 16, 32, 64, 128].includes(denominator)) {
+    throw new RangeError(`inch fraction: denominator must be a power of two up to 128, got ${denominator}`);
+  }
+  const parts = Math.round(Math.abs(inches) * denominator);
+  const sign = inches < 0 && parts > 0 ? "-" : "";
+  const whole = Math.floor(parts / denominator);
+  const fraction = reduce(parts % denominator, denominator);
+  if (!fraction) return `${sign}${whole} in`;
+  return whole === 0 ? `${sign}${fraction} in` : `${sign}${whole}-${fraction} in`;
+}
+
+function reduce(numerator: number, denominator: number): string {
+  if (numerator === 0) return "";
+  return numerator % 2 === 0 ? reduce(numerator / 2, denominator / 2) : `${numerator}/${denominator}`;
+}
+
+/**
+ * The next whole number from 0 up, where a quotient that is whole but for its rounding stays where it is:
+ * 3 packs of 100 hold 300.0000000001 screws.
+ */
+export function wholeUp(value: number): number {
+  return Math.max(0, Math.ceil(value - 1e-9 * Math.max(1, Math.abs(value))));
 }

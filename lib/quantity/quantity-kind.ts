@@ -1,6 +1,5 @@
-import { showInches } from "./inch-fraction.js";
 import type { Kind, Quantity, ShowStyle } from "./kind.js";
-import { readNumber, showNumber } from "./number-text.js";
+import { readNumber, showInches, showNumber } from "./number-text.js";
 
 /** One unit of a kind: SI value = (number + zero) x scale. */
 export interface Unit {
@@ -10,7 +9,7 @@ export interface Unit {
 }
 
 /** What a kind is made of. */
-export interface QuantityDeclaration {
+interface QuantityDeclaration {
   readonly name: string;
   /** Unit names as written, with their size in SI. The unit "" is a bare number. */
   readonly units: Readonly<Record<string, number | Unit>>;
