@@ -4,15 +4,12 @@
  * for every load case (the force method of structural mechanics), so that supports and latches can be exchanged, and
  * those that only push or only pull left out where they would do the other.
  */
-import {
-  displacementsUnder,
-  displacementsUnderMany,
-  type Factors,
-  factorPieces,
-  LooseFreedom,
-} from "../solve/index.js";
-import type { BoxSpot } from "./box-problem.js";
+import { keptByContent } from "../../kept/index.js";
+import { type Factors, factorPieces, LooseFreedom } from "../solve/index.js";
+import type { BoxProblem, BoxSpot } from "./box-problem.js";
+import { boxStructure } from "./box-structure.js";
 import { cross, type Fitting, fittingMotion, pullAt } from "./fitting.js";
+import { movedByPulls, movedOnce } from "./kept-movements.js";
 import { type BoxStructure, boxFreedoms, distance, looseWords, piecesOf } from "./meshed-box.js";
 
 /** One end of a spring: a fitting of a part. */
@@ -75,7 +72,7 @@ export function joinedParts(parts: readonly FreePart[], links: readonly Link[]):
     const pulls = links.flatMap((link, i) =>
       ends[i]!.filter((end) => end.part === number).map((end) => pullOf(part, end, link.along)),
     );
-    return displacementsUnderMany(part.factors, pulls).values();
+    return movedByPulls(part.factors, pulls).values();
   });
   const prepared = links.map((link, i) => ({
     link,
@@ -169,9 +166,21 @@ export function freePart(structure: BoxStructure, at: BoxSpot): FreePart {
   }
 }
 
+/** The boxes asked for last: a case has some ten on each of its meshes, and an edit leaves most as they were. */
+const mostParts = 24;
+
+/**
+ * A box that nothing holds, meshed and factored; the same again for a box that says the same.
+ *
+ * @param box the box, and the size of its elements, m
+ * @throws RangeError when a part of it is loose in itself, naming where and how
+ */
+export const freeBox: (box: { readonly problem: BoxProblem; readonly size: number }) => FreePart =
+  keptByContent(mostParts, ({ problem, size }) => freePart(boxStructure(problem, size), [0, 0, 0]));
+
 /** Movement under forces, up to a rigid movement of the part. */
 export function movedFree({ factors }: FreePart, load: Float64Array): Float64Array {
-  return displacementsUnder(factors, load);
+  return movedOnce(factors, load);
 }
 
 /** How a place moves along an axis when its body moves by 1 along x, y, z or turns by 1 about them at 0, 0, 0. */

@@ -3,12 +3,11 @@ import { at } from "../../algebra/lists.js";
 import type { PanelPoint } from "../../design/index.js";
 import {
   type BoxSpot,
-  boxStructure,
   type FaceSpots,
   type Fitting,
   type FreePart,
   fittingOn,
-  freePart,
+  freeBox,
 } from "../../fem/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { ModuliShares } from "../stiffness/panel-stiffness.js";
@@ -42,7 +41,7 @@ export function boxModel(input: ReviewInput, fineness: Fineness, shares?: Moduli
   const bodies = [...sections, ...leaves];
   const parts = bodies.map(({ problem, at: origin }, i) => {
     const size = i < sections.length ? sectionSize(problem, fineness) : leafSize(problem);
-    return freePart(boxStructure(problem, size), origin);
+    return { ...freeBox({ problem, size }), at: origin };
   });
   return { bodies, parts };
 }
