@@ -1,5 +1,6 @@
 /** A panel with openings by finite elements, as a formula: shear through the thickness included. */
 import { type Formula, formula } from "../formula.js";
+import { keptByContent } from "../kept/index.js";
 import { OrthotropicStiffness, stiffnessFaults } from "../material/index.js";
 import {
   choice,
@@ -14,7 +15,12 @@ import {
 import { cite } from "../source.js";
 import type { Sheet } from "./element/index.js";
 import { type CutRectangle, outlineFaults } from "./mesh/index.js";
-import { type HeldLine, type PanelProblem, trustedDeflection } from "./panel/index.js";
+import {
+  type HeldLine,
+  type PanelProblem,
+  type TrustedDeflection,
+  trustedDeflection,
+} from "./panel/index.js";
 
 /** An opening or notch as a rectangle with rounded corners; a round one has a radius of half its sides. */
 export interface CutOpening {
@@ -140,10 +146,21 @@ export const meshedPanelUniform: Formula<MeshedPanel, MeshedPanelAnswer> = formu
     ...edgeFaults(inputs),
   ],
   compute: (inputs) => {
-    const { value, at, meshError } = trustedDeflection(meshedPanelProblem(inputs), formulaFineness);
+    const { value, at, meshError } = keptDeflection(meshedPanelProblem(inputs));
     return { largestDeflection: value, atX: at[0], atY: at[1], meshError };
   },
 });
+
+/** Panels kept: those of a large case, and of some edits before. */
+const mostPanels = 120;
+
+const keptDeflection: (problem: PanelProblem) => Omit<TrustedDeflection, "panel"> = keptByContent(
+  mostPanels,
+  (problem) => {
+    const { value, at, meshError } = trustedDeflection(problem, formulaFineness);
+    return { value, at, meshError };
+  },
+);
 
 function edgeFaults({ left, right, bottom, top }: MeshedPanel): string[] {
   const edges = [left, right, bottom, top];

@@ -15,13 +15,18 @@ export function keptByContent<Inputs, Answer>(
 ): (inputs: Inputs) => Answer {
   const kept = new Map<string, { readonly answer: Answer }>();
   return (inputs) => {
-    const key = JSON.stringify(inputs);
+    const key = JSON.stringify(inputs, unambiguous);
     const found = kept.get(key) ?? { answer: work(inputs) };
     kept.delete(key);
     kept.set(key, found);
     if (kept.size > most) kept.delete(firstOf(kept.keys()));
     return found.answer;
   };
+}
+
+/** What JSON would write as null says what it is. */
+function unambiguous(_: string, value: unknown): unknown {
+  return typeof value === "number" && !Number.isFinite(value) ? String(value) : value;
 }
 
 function firstOf(keys: IterableIterator<string>): string {

@@ -6,8 +6,10 @@ import {
   factoredPanel,
   largestDeflection,
   meshedPanelProblem,
+  type PanelProblem,
   type Sheet,
 } from "../../fem/index.js";
+import { keptByContent } from "../../kept/index.js";
 import { spread, type Uncertainties } from "../../measure/index.js";
 import { Pressure, Ratio } from "../../quantity/index.js";
 import type { RatioInterval } from "../ratio-interval.js";
@@ -66,11 +68,21 @@ export function sagInterval(sagCase: SagCase, ratio: number): RatioInterval | un
  * the modulus grows.
  */
 export function sagSlopes(sagCase: SagCase, names: readonly TestedModulus[]): readonly number[] {
-  const solved = bent(factoredPanel(meshedPanelProblem(sagInputs(sagCase)), slopeFineness));
-  const { value, at } = largestDeflection(solved);
   const changes = names.map((name) => sheetSlope(sagCase, name));
-  return deflectionSlopes(solved, at, changes).map((slope) => slope / value);
+  return keptSlopes({ problem: meshedPanelProblem(sagInputs(sagCase)), changes });
 }
+
+/** Panels kept: those of a large case, and of some edits before. */
+const mostPanels = 120;
+
+const keptSlopes: (bending: {
+  readonly problem: PanelProblem;
+  readonly changes: readonly Sheet[];
+}) => readonly number[] = keptByContent(mostPanels, ({ problem, changes }) => {
+  const solved = bent(factoredPanel(problem, slopeFineness));
+  const { value, at } = largestDeflection(solved);
+  return deflectionSlopes(solved, at, changes).map((slope) => slope / value);
+});
 
 /** How the panel's make-up changes for each share of a modulus. */
 function sheetSlope(sagCase: SagCase, name: TestedModulus): Sheet {
