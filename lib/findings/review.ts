@@ -1,4 +1,13 @@
-import { type CaseBox, caseBox, type MassItem, massItems, type ReviewInput } from "../model/index.js";
+import { keptLast } from "../kept/index.js";
+import {
+  type BusinessInput,
+  type CaseBox,
+  caseBox,
+  type MassItem,
+  massItems,
+  physicalInput,
+  type ReviewInput,
+} from "../model/index.js";
 import {
   type Bill,
   type BusinessReview,
@@ -45,11 +54,63 @@ export interface Review {
   readonly business: BusinessReview;
 }
 
-/** Reviews a case. */
-export function reviewCase(input: ReviewInput): Review {
+/** Reviews a case. What no change of money touches stands from review to review. */
+export function reviewCase(input: BusinessInput): Review {
+  const once = lazily();
+  const physical = (): PhysicalReview => once("physical", () => physicalReview(physicalInput(input)));
+  const review: Review = {
+    get stiffness() {
+      return physical().stiffness;
+    },
+    get joints() {
+      return physical().joints;
+    },
+    get travel() {
+      return physical().travel;
+    },
+    get fitOut() {
+      return physical().fitOut;
+    },
+    get money() {
+      return once("money", () => moneyFindings(input, review.business));
+    },
+    get findings() {
+      return [...review.stiffness, ...review.joints, ...review.travel, ...review.fitOut, ...review.money];
+    },
+    get box() {
+      return physical().box;
+    },
+    get purchases() {
+      return once("purchases", () => keptPurchases(input));
+    },
+    get bill() {
+      return once("bill", () => billOf(input, review.purchases));
+    },
+    get masses() {
+      return physical().masses;
+    },
+    get business() {
+      return once("business", () => businessReview(input, review.purchases, review.bill.total));
+    },
+  };
+  return review;
+}
+
+/** What a review says whatever things cost. */
+type PhysicalReview = Pick<Review, "stiffness" | "joints" | "travel" | "fitOut" | "box" | "masses">;
+
+const physicalReviews = new WeakMap<ReviewInput, PhysicalReview>();
+
+function physicalReview(input: ReviewInput): PhysicalReview {
+  const known = physicalReviews.get(input) ?? newPhysicalReview(input);
+  physicalReviews.set(input, known);
+  return known;
+}
+
+function newPhysicalReview(input: ReviewInput): PhysicalReview {
   const once = lazily();
   const box = (): CaseBox => review.box;
-  const review: Review = {
+  const review: PhysicalReview = {
     get stiffness() {
       return once("stiffness", () =>
         [...panelSagFindings(input, box), ...boxFindings(input, box), ...shelfSagFindings(input)].map(
@@ -66,29 +127,35 @@ export function reviewCase(input: ReviewInput): Review {
     get fitOut() {
       return once("fit-out", () => fitOutFindings(input));
     },
-    get money() {
-      return once("money", () => moneyFindings(input, review.business));
-    },
-    get findings() {
-      return [...review.stiffness, ...review.joints, ...review.travel, ...review.fitOut, ...review.money];
-    },
     get box() {
       return once("box", () => caseBox(input));
-    },
-    get purchases() {
-      return once("purchases", () => purchaseList(input));
-    },
-    get bill() {
-      return once("bill", () => billOf(input, review.purchases));
     },
     get masses() {
       return once("masses", () => massItems(input));
     },
-    get business() {
-      return once("business", () => businessReview(input, review.purchases, review.bill.total));
-    },
   };
   return review;
+}
+
+/** Purchases rest on everything but what the case earns. */
+const purchasesOf = keptLast(
+  (
+    build: ReviewInput["case"],
+    stock: ReviewInput["stock"],
+    offers: ReviewInput["offers"],
+    measurements: ReviewInput["measurements"],
+    parts: ReviewInput["parts"],
+  ): PurchaseList => purchaseList({ case: build, stock, ...(offers ? { offers } : {}), measurements, parts }),
+);
+
+function keptPurchases({ stock, offers, measurements, parts, ...input }: BusinessInput): PurchaseList {
+  return purchasesOf(
+    physicalInput({ stock, measurements, parts, ...input }).case,
+    stock,
+    offers,
+    measurements,
+    parts,
+  );
 }
 
 /** Every question about what is riveted, screwed, hinged and hung. */

@@ -18,6 +18,7 @@ export * from "./mass/balance.js";
 export * from "./mass/masses.js";
 export * from "./mass/weighings.js";
 export * from "./memoize.js";
+export * from "./physical.js";
 export * from "./ratio-interval.js";
 export * from "./review-input.js";
 export * from "./stiffness/batten-places.js";

@@ -1,15 +1,21 @@
-import type { Case, Measurements, Offers, Parts, Stock } from "../design/index.js";
+import type { Case, CaseBuild, Measurements, Offers, Parts, Stock } from "../design/index.js";
 
-/** Everything a review looks at: the case taken apart, what can be bought, what was measured. */
+/** Everything a review looks at but what the case earns: taken apart, what can be bought, what was measured. */
 export interface ReviewInput {
-  /** What the case file says. */
-  readonly case: Case;
+  /** What there is to build. */
+  readonly case: CaseBuild;
   /** What can be bought. */
   readonly stock: Stock;
   /** How it is sold; prices stay and nothing is added when absent. */
   readonly offers?: Offers;
   /** What the builder measured. */
   readonly measurements: Measurements;
-  /** The case taken apart. */
+  /** Every piece of the case. */
   readonly parts: Parts;
+}
+
+/** The same with what the case earns. */
+export interface BusinessInput extends ReviewInput {
+  /** What there is to build, and what it is to earn. */
+  readonly case: Case;
 }

@@ -1,4 +1,4 @@
-import type { ReviewInput } from "../../model/index.js";
+import type { BusinessInput } from "../../model/index.js";
 import { type BusinessReview, hourInWords, jobsInWords } from "../../plan/index.js";
 import { Money, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -11,7 +11,7 @@ import { guarded } from "../guarded.js";
 const patience = 24;
 
 /** Whether building beats buying, and whether the case pays for itself. */
-export function moneyFindings(input: ReviewInput, review: BusinessReview): readonly Finding[] {
+export function moneyFindings(input: BusinessInput, review: BusinessReview): readonly Finding[] {
   const about = (id: string, question: string) => ({
     id: `money.${id}`,
     topic: "money",

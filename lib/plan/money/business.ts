@@ -3,7 +3,7 @@
 import { type Business, type Fastener, sheetPieces, type Timing } from "../../design/index.js";
 import { fastenerTraits } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
-import type { ReviewInput } from "../../model/index.js";
+import type { BusinessInput } from "../../model/index.js";
 import {
   breakEvenHour,
   type HourAllowed,
@@ -56,7 +56,11 @@ export interface Payback {
  *
  * @param material what the bill comes to
  */
-export function businessReview(input: ReviewInput, purchases: PurchaseList, material: Money): BusinessReview {
+export function businessReview(
+  input: BusinessInput,
+  purchases: PurchaseList,
+  material: Money,
+): BusinessReview {
   const { business, currency } = input.case;
   const { time, from } = buildingTime(input, purchases);
   const tools = addMoney(
@@ -77,7 +81,7 @@ export function businessReview(input: ReviewInput, purchases: PurchaseList, mate
 }
 
 /** When an outlay is paid at the case file's income, costs, jobs a month and interest. */
-export function payback(input: ReviewInput, outlay: Money, jobsPerMonth?: Ratio): Payback {
+export function payback(input: BusinessInput, outlay: Money, jobsPerMonth?: Ratio): Payback {
   const { incomePerJob, runningCostPerJob, interest, jobsPerMonth: usual } = input.case.business;
   const inputs: JobMoneyByMonth = {
     outlay,
@@ -93,7 +97,7 @@ export function payback(input: ReviewInput, outlay: Money, jobsPerMonth?: Ratio)
 
 /** Money in hand at the end of each month, the outlay paid at the start; for a chart. */
 export function cashOverTime(
-  input: ReviewInput,
+  input: BusinessInput,
   outlay: Money,
   jobsPerMonth: number,
   months: number,
@@ -142,7 +146,7 @@ export interface WorkTime {
  * Bench time by kind of work, from the builder's own timings; of one work timed with two tools the quicker
  * counts. Empty without timings.
  */
-export function workTimes(input: ReviewInput, purchases: PurchaseList): readonly WorkTime[] {
+export function workTimes(input: BusinessInput, purchases: PurchaseList): readonly WorkTime[] {
   const works = [...new Set(input.measurements.timings.map(({ work }) => work))];
   return works.map((work) => {
     const rows = input.measurements.timings.filter((row) => row.work === work);
@@ -156,7 +160,7 @@ export function workTimes(input: ReviewInput, purchases: PurchaseList): readonly
 
 /** Whole bench time, and whether it comes from timings or from the case file's own guess. */
 export function buildingTime(
-  input: ReviewInput,
+  input: BusinessInput,
   purchases: PurchaseList,
 ): { readonly time: Time; readonly from: "timings" | "case file" } {
   const works = workTimes(input, purchases);
@@ -164,7 +168,7 @@ export function buildingTime(
   return { time: Time.si(works.reduce((sum, { time }) => sum + time, 0)), from: "timings" };
 }
 
-function unitsInCase(unit: Timing["unit"], input: ReviewInput, purchases: PurchaseList): number {
+function unitsInCase(unit: Timing["unit"], input: BusinessInput, purchases: PurchaseList): number {
   const { fastenings, bars, hardware, facings } = input.parts;
   const fasteners = (counts: (fastener: Fastener) => boolean): number =>
     fastenings.reduce((sum, { fastener, count }) => (counts(fastener) ? sum + count : sum), 0);

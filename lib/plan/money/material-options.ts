@@ -1,6 +1,6 @@
 /** What the material costs with other ply, laminate, adhesive and edges, the sizes kept as they are. */
 import { type BarStock, type FacingStock, type SheetStock, sheetPieces } from "../../design/index.js";
-import { knownRate, type ReviewInput, rateRange } from "../../model/index.js";
+import { type BusinessInput, knownRate, rateRange } from "../../model/index.js";
 import { Area, type AreaDensity, addMoney, type Money, money, timesMoney } from "../../quantity/index.js";
 import { barNeeds, facingNeeds, kerfRange, sheetNeeds } from "../buying/cut-plans.js";
 import { adhesiveLine } from "../buying/purchases.js";
@@ -51,7 +51,7 @@ const sameThickness = 0.0005;
  * itself, and what the builder's trials leave open: plies and laminates cut with the thinnest and the thickest
  * kerf measured, adhesive at both ends of its measured spread rate.
  */
-export function materialOptions(input: ReviewInput): readonly MaterialOption[] {
+export function materialOptions(input: BusinessInput): readonly MaterialOption[] {
   const facings = facingChoices(input);
   const glues = adhesiveChoices(input);
   const bars = barChoices(input);
@@ -65,7 +65,7 @@ export function materialOptions(input: ReviewInput): readonly MaterialOption[] {
     .sort((a, b) => a.cost.amount - b.cost.amount);
 }
 
-function combinerOf({ case: { business, currency } }: ReviewInput) {
+function combinerOf({ case: { business, currency } }: BusinessInput) {
   const doubt = doubtsOf(business).prices.share;
   return (sheet: Choice, facing: Choice, glue: Choice, bar: Choice): MaterialOption => {
     const parts = [sheet, facing, glue, bar];
@@ -110,7 +110,7 @@ function choices<Stock extends { readonly name: string }>(
  * The cost as planned, and with the thinnest and the thickest kerf that was measured. A plan for a thick kerf
  * serves a thin one too, so where both ends cost the same, so does what lies between.
  */
-function withKerfs(input: ReviewInput, costAt: (cutting: ReviewInput) => number): Costs {
+function withKerfs(input: BusinessInput, costAt: (cutting: BusinessInput) => number): Costs {
   const ends = kerfRange("sheets", input);
   if (!ends) {
     const cost = costAt(input);
@@ -129,7 +129,7 @@ function costOf(needs: readonly { readonly plan: { readonly cost: Money } }[], c
   ).amount;
 }
 
-function sheetChoices(input: ReviewInput): Choice[] {
+function sheetChoices(input: BusinessInput): Choice[] {
   const { parts, stock } = input;
   const main = mostUsed(sheetPieces(input.parts).map(({ sheet }) => sheet));
   const offers = stock.sheets.filter(
@@ -147,7 +147,7 @@ function sheetChoices(input: ReviewInput): Choice[] {
   );
 }
 
-function facingChoices(input: ReviewInput): Choice[] {
+function facingChoices(input: BusinessInput): Choice[] {
   const { parts, stock } = input;
   const main = mostUsed(parts.facings.map((facing) => facing.stock));
   const swap = (to: FacingStock) => ({
@@ -159,7 +159,7 @@ function facingChoices(input: ReviewInput): Choice[] {
   );
 }
 
-function adhesiveChoices(input: ReviewInput): Choice[] {
+function adhesiveChoices(input: BusinessInput): Choice[] {
   const { facings } = input.parts;
   const main = mostUsed(facings.map(({ adhesive }) => adhesive));
   const area = Area.si(facings.reduce((sum, { gluedArea }) => sum + gluedArea, 0));
@@ -171,7 +171,7 @@ function adhesiveChoices(input: ReviewInput): Choice[] {
   });
 }
 
-function barChoices(input: ReviewInput): Choice[] {
+function barChoices(input: BusinessInput): Choice[] {
   const { parts, stock } = input;
   const main = mostUsed(parts.bars.map((bar) => bar.stock));
   const swap = (to: BarStock) => ({

@@ -1,6 +1,6 @@
 /** When the case is paid if no two jobs are alike, and which figure decides it. */
 
-import type { ReviewInput } from "../../model/index.js";
+import type { BusinessInput } from "../../model/index.js";
 import { groupBill, type OrNever, paybackChance, type ScatteredJobs } from "../../money/index.js";
 import { type Money, money, Ratio, ratio } from "../../quantity/index.js";
 import type { Bill } from "./bill.js";
@@ -22,7 +22,7 @@ export interface Outlay {
  * Source: GUM 4.3.7 and 5.1.2.
  */
 export function outlays(
-  input: ReviewInput,
+  input: BusinessInput,
   bill: Bill,
   { own, built, bought }: BusinessReview,
 ): readonly Outlay[] {
@@ -42,7 +42,7 @@ export function outlays(
 }
 
 /** The jobs of a case as they scatter: income by its spread, running cost as it is. */
-function scatteredJobs({ case: { business } }: ReviewInput, outlay: Outlay): Omit<ScatteredJobs, "jobs"> {
+function scatteredJobs({ case: { business } }: BusinessInput, outlay: Outlay): Omit<ScatteredJobs, "jobs"> {
   const { incomePerJob, runningCostPerJob } = business;
   const { currency } = outlay.cost;
   return {
@@ -63,7 +63,7 @@ export interface ChanceRow {
 
 /** The chance of having paid an outlay, month by month; whole jobs only count. */
 export function paybackChances(
-  input: ReviewInput,
+  input: BusinessInput,
   outlay: Outlay,
   jobsPerMonth: number,
   months: number,
@@ -79,7 +79,7 @@ export function paybackChances(
 const mostJobs = 2000;
 
 /** The fewest jobs after which an outlay is paid with a given chance; never where a job leaves nothing. */
-export function jobsForChance(input: ReviewInput, outlay: Outlay, chance: Ratio): OrNever<number> {
+export function jobsForChance(input: BusinessInput, outlay: Outlay, chance: Ratio): OrNever<number> {
   const asked = scatteredJobs(input, outlay);
   if (asked.margin.amount <= 0) return "never";
   for (let jobs = 1; jobs <= mostJobs; jobs++) {
@@ -106,7 +106,7 @@ export interface Swing {
  * figure that may make payback impossible stands before all others.
  */
 export function paybackSwings(
-  input: ReviewInput,
+  input: BusinessInput,
   { material, own, built }: BusinessReview,
 ): readonly Swing[] {
   const { business } = input.case;
