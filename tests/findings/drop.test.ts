@@ -3,12 +3,12 @@ import { expect, test } from "vitest";
 import type { FoamBed } from "../../lib/design/index.js";
 import { type Finding, reviewCase } from "../../lib/findings/index.js";
 import { openJob } from "../../lib/job/index.js";
-import { dropOf, handlingsOf, type ReviewInput } from "../../lib/model/index.js";
+import { type BusinessInput, dropOf, handlingsOf } from "../../lib/model/index.js";
 import { Area, Length, pound } from "../../lib/quantity/index.js";
 
-const demo: ReviewInput = openJob("soil-lab");
+const demo: BusinessInput = openJob("soil-lab");
 
-function withFoam(change: (foam: FoamBed) => FoamBed, handling = demo.case.journey.handling): ReviewInput {
+function withFoam(change: (foam: FoamBed) => FoamBed, handling = demo.case.journey.handling): BusinessInput {
   const contents = demo.case.contents.map((one) =>
     one.needs.foam ? { ...one, needs: { ...one.needs, foam: change(one.needs.foam) } } : one,
   );
@@ -16,7 +16,7 @@ function withFoam(change: (foam: FoamBed) => FoamBed, handling = demo.case.journ
   return { ...demo, case: { ...demo.case, contents, journey } };
 }
 
-function travelOf(input: ReviewInput, id: string): Finding {
+function travelOf(input: BusinessInput, id: string): Finding {
   const found = reviewCase(input).travel.find((finding) => finding.id === id);
   if (!found) throw new Error(`no finding ${id}`);
   return found;

@@ -3,17 +3,17 @@ import { describe, expect, test } from "vitest";
 import type { Journey } from "../../lib/design/index.js";
 import { type Finding, reviewCase } from "../../lib/findings/index.js";
 import { openJob } from "../../lib/job/index.js";
-import { enoughPeople, type ReviewInput, sectionBalance, teamLoad } from "../../lib/model/index.js";
+import { type BusinessInput, enoughPeople, sectionBalance, teamLoad } from "../../lib/model/index.js";
 import { teamShares } from "../../lib/moving/index.js";
 import { mm, pound } from "../../lib/quantity/index.js";
 
-const demo: ReviewInput = openJob("soil-lab");
+const demo: BusinessInput = openJob("soil-lab");
 
-function withJourney(change: Partial<Journey>): ReviewInput {
+function withJourney(change: Partial<Journey>): BusinessInput {
   return { ...demo, case: { ...demo.case, journey: { ...demo.case.journey, ...change } } };
 }
 
-function travelOf(input: ReviewInput, id: string): Finding {
+function travelOf(input: BusinessInput, id: string): Finding {
   const found = reviewCase(input).travel.find((finding) => finding.id === id);
   if (!found) throw new Error(`no finding ${id}`);
   return found;
@@ -113,7 +113,7 @@ describe("hands on the handles", () => {
   });
 
   test("a narrow handle fails with a glove, one without a cut-out is unknown", () => {
-    const withCut = (width: number): ReviewInput => ({
+    const withCut = (width: number): BusinessInput => ({
       ...demo,
       parts: {
         ...demo.parts,

@@ -3,13 +3,13 @@ import { describe, expect, test } from "vitest";
 import type { Holding } from "../../lib/design/index.js";
 import { type Finding, lashingWays, reviewCase } from "../../lib/findings/index.js";
 import { openJob } from "../../lib/job/index.js";
-import type { ReviewInput } from "../../lib/model/index.js";
+import type { BusinessInput } from "../../lib/model/index.js";
 import { Force, Length } from "../../lib/quantity/index.js";
 
-const demo: ReviewInput = openJob("soil-lab");
+const demo: BusinessInput = openJob("soil-lab");
 type Cradle = Extract<Holding, { by: "cradle" }>;
 
-function withCradle(change: (cradle: Cradle) => Cradle): ReviewInput {
+function withCradle(change: (cradle: Cradle) => Cradle): BusinessInput {
   const contents = demo.parts.contents.map((part) => {
     const { held } = part.content;
     return held.by === "cradle" ? { ...part, content: { ...part.content, held: change(held) } } : part;
@@ -17,7 +17,7 @@ function withCradle(change: (cradle: Cradle) => Cradle): ReviewInput {
   return { ...demo, parts: { ...demo.parts, contents } };
 }
 
-function cradled(input: ReviewInput): Finding {
+function cradled(input: BusinessInput): Finding {
   const found = reviewCase(input).fitOut.find(({ id }) => id === "fit-out.hold.field spectrometer");
   if (!found) throw new Error("no finding of the cradle");
   return found;

@@ -5,20 +5,20 @@ import { type Finding, movesFor, reviewCase } from "../../lib/findings/index.js"
 import { Force, Length, mm, Power, ratio, type TemperatureRise } from "../../lib/index.js";
 import { openJob } from "../../lib/job/index.js";
 import {
+  type BusinessInput,
   protectedOrRemoved,
-  type ReviewInput,
   sectionBalance,
   sectionHeat,
   statesOfMass,
 } from "../../lib/model/index.js";
 import { designOf, smallJob } from "../design/small-job.js";
 
-const demo: ReviewInput = openJob("soil-lab");
+const demo: BusinessInput = openJob("soil-lab");
 const small = reviewCase(designOf(smallJob));
 const find = (findings: readonly Finding[], id: string): Finding | undefined =>
   findings.find((one) => one.id === id);
 
-function withCase(change: Partial<Case>): ReviewInput {
+function withCase(change: Partial<Case>): BusinessInput {
   return { ...demo, case: { ...demo.case, ...change } };
 }
 
