@@ -1,4 +1,13 @@
 export * from "./case.js";
+export {
+  add,
+  applyChange,
+  type Change,
+  type Changed,
+  remove,
+  rename,
+  set,
+} from "./change.js";
 export { facesAt } from "./derive/axes.js";
 export * from "./derive/derive-parts.js";
 export { secondHoldOf } from "./derive/fastenings.js";

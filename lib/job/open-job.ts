@@ -1,6 +1,14 @@
 /** From a job's folder to its design and review: the only place where its files are read. */
 import { host } from "#host";
-import { caseFile, type Design, designReader, readDesign, tableFiles } from "../design/index.js";
+import {
+  applyChange,
+  type Change,
+  caseFile,
+  type Design,
+  designReader,
+  readDesign,
+  tableFiles,
+} from "../design/index.js";
 import { type Review, reviewCase } from "../findings/index.js";
 import type { FolderContents } from "../host/contract.js";
 import { type Problem, ProblemsError } from "../problem.js";
@@ -13,6 +21,14 @@ export interface Job extends Design {
   readonly folder: string;
   /** Worked out part by part, when first asked for. */
   readonly review: Review;
+  /**
+   * The job with its files changed one change after another, in memory: nothing is written.
+   *
+   * @throws RangeError for a place that is not there or not only one
+   * @throws ProblemsError with every problem that the changed files have
+   * @example job.with(set("upper.front.display window.width", "16")).review
+   */
+  with(...changes: readonly Change[]): Job;
 }
 
 /** The job that is opened when none is named. */
@@ -71,7 +87,20 @@ function jobOf(folder: string, files: FolderContents | undefined, read: typeof r
   if ("problems" in given) return { problems: [...given.problems, ...strangers] };
   if (strangers.length > 0) return { problems: strangers };
   const { design } = given;
-  return { job: { name: host.files.nameOf(folder), folder, ...design, review: reviewCase(design) } };
+  const changed = (...changes: readonly Change[]): Job => {
+    const { texts } = applyChange(files.texts, ...changes);
+    const again = jobOf(folder, { ...files, texts }, read);
+    if ("problems" in again) throw new ProblemsError(again.problems);
+    return again.job;
+  };
+  const job = {
+    name: host.files.nameOf(folder),
+    folder,
+    ...design,
+    review: reviewCase(design),
+    with: changed,
+  };
+  return { job };
 }
 
 /** A table under a name that nothing reads is most likely misspelt. */

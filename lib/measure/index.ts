@@ -21,7 +21,9 @@ export {
 export * from "./strength.js";
 export {
   type ColumnsOf,
+  type CsvLine,
   type ReadTable,
+  readCsv,
   readTable,
   type TableRow,
   type TableSchema,

@@ -1,7 +1,17 @@
-import { appendFileSync, cpSync, mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import {
+  appendFileSync,
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { set } from "../../lib/design/index.js";
 import { dataFolder, demoJob, isJobName, jobFolder, openJob, readJob } from "../../lib/job/index.js";
 import { ProblemsError } from "../../lib/problem.js";
 
@@ -23,6 +33,29 @@ function problemsThrownBy(open: () => unknown): ProblemsError["problems"] {
   }
   throw new Error("nothing was thrown");
 }
+
+describe("a job with changes", () => {
+  test("is the job that its files would be, and nothing is written", () => {
+    cpSync(join(dataFolder(), demoJob), join(scratch, "mine"), { recursive: true });
+    const file = join(scratch, "mine", "case.yaml");
+    const before = readFileSync(file, "utf8");
+    const job = openJob(join(scratch, "mine"));
+    const changed = job.with(set("business.own hour", "30"), set("upper.front.display window.width", "16"));
+    expect(readFileSync(file, "utf8")).toBe(before);
+    expect(job.case.business.ownHour.amount).toBe(22);
+    writeFileSync(
+      file,
+      before.replace("own hour: 22", "own hour: 30").replace("{ width: 18, ", "{ width: 16, "),
+    );
+    const { review: _, with: _again, ...byHand } = openJob(join(scratch, "mine"));
+    expect(changed).toMatchObject(byHand);
+    expect(changed.review.bill).toEqual(openJob(join(scratch, "mine")).review.bill);
+  });
+
+  test("throws every problem that the change makes", () => {
+    expect(() => openJob(demoJob).with(set("upper.front.display window.width", "99"))).toThrow(ProblemsError);
+  });
+});
 
 describe("opening a job", () => {
   test("opens the demo when none is named", () => {

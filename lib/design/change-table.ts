@@ -1,0 +1,165 @@
+/** A change of a table as one piece of its text in place of another. */
+import { type CsvLine, readCsv } from "../measure/index.js";
+import type { TextEdit } from "./change-case.js";
+
+/** A row of a table. */
+export interface RowPlace {
+  /** The file, such as "sheet-stock.csv". */
+  readonly file: string;
+  /** What stands in the first column of the row, or its line, counted from 1. */
+  readonly row: string | number;
+}
+
+/** A cell of a table. */
+export interface CellPlace extends RowPlace {
+  /** The header of its column, with or without the unit. */
+  readonly column: string;
+}
+
+/** Cells of a new row by the header of their column, with or without the unit; a column left out stays blank. */
+export type NewRow = Readonly<Record<string, string>>;
+
+/** A change of a table. Values are written as in the file, without the unit of their header. */
+export type TableChange =
+  | { readonly kind: "set"; readonly at: CellPlace; readonly to: string }
+  | { readonly kind: "add"; readonly at: { readonly file: string }; readonly what: NewRow }
+  | { readonly kind: "remove"; readonly at: RowPlace }
+  | { readonly kind: "rename"; readonly at: RowPlace; readonly to: string };
+
+/** A line of the text. */
+interface TextLine {
+  /** Counted from 1. */
+  readonly line: number;
+  /** Where it begins, in characters from the start of the file. */
+  readonly start: number;
+  /** Without its end. */
+  readonly text: string;
+  /** What ends it; empty for the last line of a file that ends without. */
+  readonly end: string;
+}
+
+/** A line that holds data: its text and its cells. */
+interface DataLine extends TextLine {
+  /** The cells as they are read. */
+  readonly cells: readonly string[];
+}
+
+/** A table as it is written. */
+interface Written {
+  readonly file: string;
+  readonly header: DataLine;
+  readonly rows: readonly DataLine[];
+}
+
+/**
+ * The edit that makes a change.
+ *
+ * @throws RangeError for a row or a column that is not there or not only one
+ */
+export function tableEdit(text: string, change: TableChange): TextEdit {
+  const table = writtenTable(text, change.at.file);
+  switch (change.kind) {
+    case "set":
+      return setting(table, change.at, change.to);
+    case "rename": {
+      const [first = ""] = table.header.cells;
+      return setting(table, { ...change.at, column: first }, change.to);
+    }
+    case "add":
+      return adding(table, change.what);
+    case "remove":
+      return removing(text, rowOf(table, change.at));
+  }
+}
+
+function writtenTable(text: string, file: string): Written {
+  const read = new Map(readCsv(text, file).lines.map(({ line, cells }: CsvLine) => [line, cells]));
+  const lines = textLines(text).flatMap((one): DataLine[] => {
+    const cells = read.get(one.line);
+    return cells ? [{ ...one, cells }] : [];
+  });
+  const [header, ...rows] = lines;
+  if (!header) throw new RangeError(`${file}: expected a header line`);
+  return { file, header, rows };
+}
+
+function textLines(text: string): TextLine[] {
+  const skipped = text.startsWith("\ufeff") ? 1 : 0;
+  const found = text.slice(skipped).matchAll(/([^\r\n]*)(\r\n|\n|\r|$)/g);
+  return [...found].map(({ index, 1: content = "", 2: end = "" }, i) => ({
+    line: i + 1,
+    start: index + skipped,
+    text: content,
+    end,
+  }));
+}
+
+function rowOf({ file, rows }: Written, { row }: RowPlace): DataLine {
+  const found = rows.filter(({ line, cells }) => (typeof row === "number" ? line === row : cells[0] === row));
+  const [only, second] = found;
+  if (!only) throw new RangeError(`${file}: no row "${row}"`);
+  if (second) {
+    const lines = found.map(({ line }) => line).join(", ");
+    throw new RangeError(`${file}: expected one row "${row}", lines ${lines} are such: name the line`);
+  }
+  return only;
+}
+
+/** Position of a column, by its header with or without the unit. */
+function columnOf({ file, header }: Written, name: string): number {
+  const plain = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, " ");
+  const bare = (text: string): string => plain(text.replace(/\([^()]*\)\s*$/, ""));
+  const whole = header.cells.findIndex((cell) => plain(cell) === plain(name));
+  const position = whole >= 0 ? whole : header.cells.findIndex((cell) => bare(cell) === plain(name));
+  if (position < 0)
+    throw new RangeError(`${file}: no column "${name}", expected one of ${header.cells.join(", ")}`);
+  return position;
+}
+
+function setting(table: Written, at: CellPlace, to: string): TextEdit {
+  const { start, text } = rowOf(table, at);
+  const position = columnOf(table, at.column);
+  const cell = cellRanges(text)[position];
+  if (cell) return { at: start + cell[0], old: text.slice(...cell), now: cellText(to, position) };
+  const missing = position - cellRanges(text).length + 1;
+  return { at: start + text.length, old: "", now: `${",".repeat(missing)}${cellText(to, position)}` };
+}
+
+function adding(table: Written, what: NewRow): TextEdit {
+  const cells: string[] = table.header.cells.map(() => "");
+  for (const [column, value] of Object.entries(what)) {
+    const position = columnOf(table, column);
+    cells[position] = cellText(value, position);
+  }
+  const last = table.rows.at(-1) ?? table.header;
+  const row = cells.join(",");
+  if (last.end !== "")
+    return { at: last.start + last.text.length + last.end.length, old: "", now: row + last.end };
+  return { at: last.start + last.text.length, old: "", now: (table.header.end || "\n") + row };
+}
+
+function removing(text: string, { start, text: content, end }: DataLine): TextEdit {
+  if (end !== "") return { at: start, old: content + end, now: "" };
+  const before = /(\r\n|\n|\r)$/.exec(text.slice(0, start))?.[0] ?? "";
+  return { at: start - before.length, old: before + content, now: "" };
+}
+
+/** A cell as it must be written to be read as the text; a first cell with a # would make its row a remark. */
+function cellText(value: string, position: number): string {
+  if (/[\r\n]/.test(value)) throw new RangeError(`a cell: expected one line, got ${JSON.stringify(value)}`);
+  const isPlain = !/[",]|^\s|\s$/.test(value) && !(position === 0 && value.startsWith("#"));
+  return isPlain ? value : `"${value.replaceAll('"', '""')}"`;
+}
+
+/** Where the cells of a line stand in it, quotes counted in, blanks around them not. */
+function cellRanges(line: string): (readonly [number, number])[] {
+  const pattern = /[ \t]*("(?:[^"]|"")*"|[^,]*?)[ \t]*(,|$)/gy;
+  const ranges: (readonly [number, number])[] = [];
+  for (const match of line.matchAll(pattern)) {
+    const [whole, cell = "", comma] = match;
+    const start = match.index + whole.indexOf(cell, whole.length - whole.trimStart().length);
+    ranges.push([start, start + cell.length]);
+    if (comma === "") break;
+  }
+  return ranges;
+}
