@@ -20,6 +20,8 @@ export interface FormulaSymbol<T> {
   readonly below?: number;
   /** Unit of the number that the equation takes, for a rule in units of its own ("in"); SI unless said. */
   readonly unit?: string;
+  /** What a text that leaves the input out means, for an input that a formula got later. */
+  readonly absent?: T;
 }
 
 /** The symbols of a record, one a field. */
@@ -247,7 +249,11 @@ function readInputs<In extends object, Out>(
   if (stranger) throw new Refusal(`${declaration.id}: no input "${stranger}", expected ${names}`);
   const read = entries(declaration.inputs).map(([name, symbol]) => {
     try {
-      return [name, symbol.kind.read(given[name])];
+      const text = given[name];
+      return [
+        name,
+        text === undefined && symbol.absent !== undefined ? symbol.absent : symbol.kind.read(text),
+      ];
     } catch (error) {
       throw new Refusal(`${declaration.id}: ${name}: ${(error as Error).message}`);
     }

@@ -38,6 +38,7 @@ export type SourceKey =
   | "en-636"
   | "en-310"
   | "aluminum-design"
+  | "asme-b1.1"
   | "iso-15981"
   | "iso-15977"
   | "niosh-lifting"
@@ -147,6 +148,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   "en-315": { title: "EN 315 Plywood - Tolerances for dimensions", author: "CEN", year: 2000 },
   "en-636": { title: "EN 636 Plywood - Specifications", author: "CEN", year: 2015 },
   "aluminum-design": { title: "Aluminum Design Manual", author: "The Aluminum Association", year: 2015 },
+  "asme-b1.1": { title: "ASME B1.1 Unified inch screw threads", author: "ASME", year: 2003 },
   "iso-15981": { title: "ISO 15981 Open end blind rivets - AlA/AlA", author: "ISO", year: 2002 },
   "iso-15977": { title: "ISO 15977 Open end blind rivets - AlA/St", author: "ISO", year: 2002 },
   "niosh-lifting": {

@@ -65,7 +65,7 @@ type GroupShear = {
 export const groupShear: Formula<GroupShearInputs, GroupShear> = formula<GroupShearInputs, GroupShear>({
   id: "group.eccentric",
   title: "Fastener group under a load off its middle",
-  equation: String.raw`\vec F_i = \frac{\vec V}{n} + \frac{M}{\sum r_j^2}\,\hat z \times \vec r_i`,
+  equation: String.raw`\vec F_i = \frac{\vec V}{n} + \frac{M}{\sum |\vec r_j - \bar r|^2}\,\hat z \times (\vec r_i - \bar r)`,
   inputs: {
     positions: { symbol: String.raw`\vec r_i`, kind: listOf(Position), meaning: "places of the fasteners" },
     load: { symbol: String.raw`\vec V`, kind: PlaneForce, meaning: "load in the plane" },
@@ -132,7 +132,8 @@ type GroupPull = {
 
 /**
  * Pull on each fastener of a group: N / n plus what prying adds in proportion to the arm from the
- * group's middle, solved for groups of any shape. That the pressed side bears on the panel is left out,
+ * group's middle, solved for groups of any shape. Positions may start from any one point: the middle of the
+ * group, the mean of the positions, is taken from them, and the straight pull acts there. That the pressed side bears on the panel is left out,
  * which is on the safe side.
  *
  * @throws RangeError for an empty group, or when the fasteners stand in line with the axis of the prying
@@ -142,9 +143,13 @@ type GroupPull = {
 export const groupPull: Formula<GroupPullInputs, GroupPull> = formula<GroupPullInputs, GroupPull>({
   id: "group.pull",
   title: "Fastener group pulled and pried",
-  equation: String.raw`T_i = \frac{N}{n} + a x_i + b y_i,\quad \sum x_i T_i = M_x,\ \sum y_i T_i = M_y`,
+  equation: String.raw`T_i = \frac{N}{n} + a (x_i - \bar x) + b (y_i - \bar y),\quad \sum (x_i - \bar x) T_i = M_x,\ \sum (y_i - \bar y) T_i = M_y`,
   inputs: {
-    positions: { symbol: "x_i, y_i", kind: listOf(Position), meaning: "places of the fasteners" },
+    positions: {
+      symbol: "x_i, y_i",
+      kind: listOf(Position),
+      meaning: "places of the fasteners, from any one point",
+    },
     pull: { symbol: "N", kind: Force, meaning: "pull straight off the panel" },
     pryingX: { symbol: "M_x", kind: Moment, meaning: "prying towards larger x" },
     pryingY: { symbol: "M_y", kind: Moment, meaning: "prying towards larger y" },
@@ -155,7 +160,8 @@ export const groupPull: Formula<GroupPullInputs, GroupPull> = formula<GroupPullI
     smallest: { symbol: "T_{min}", kind: Force, meaning: "smallest pull on a fastener" },
   },
   source: [cite("statics", "equilibrium of a stiff plate on like springs")],
-  validity: "A stiff flange; a thin one bends and loads the nearest fasteners more.",
+  validity:
+    "Positions from any one point; arms, straight pull and prying count from the middle of the group. A stiff flange; a thin one bends and loads the nearest fasteners more.",
   refuse: (inputs) =>
     inputs.positions.length === 0
       ? ["at least one fastener, got none"]

@@ -1,32 +1,45 @@
 /** Machine screws, the inserts they go into, and what they clamp. */
 import { type Formula, formula } from "../formula.js";
-import { Area, Force, Length, Moment, Pressure, Ratio } from "../quantity/index.js";
+import { Area, choice, Force, Length, Moment, Pressure, Ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
 
-/** A metric thread. */
+/** Height that a thread takes off its nominal diameter for its tensile stress area, in pitches. */
+const threadHeights = { metric: 0.9382, unified: 0.9743 };
+
+/** A thread of 60 degrees. */
 interface ThreadInputs {
+  /** Nominal diameter. */
   readonly diameter: Length;
+  /** From one turn to the next: an inch over the threads an inch of a unified thread. */
   readonly pitch: Length;
+  /** Metric (ISO) or unified (UNC, UNF). */
+  readonly form: keyof typeof threadHeights;
 }
 
 /**
- * Area of a thread against tension: A = pi/4 (d - 0.9382 p)^2.
+ * Area of a thread against tension: A = pi/4 (d - 0.9382 p)^2 of a metric one, pi/4 (d - 0.9743 p)^2 of a unified one.
  *
  * @example threadArea(threadArea.read({ diameter: "6 mm", pitch: "1 mm" })) // 20.12 mm2
  */
 export const threadArea: Formula<ThreadInputs, Area> = formula({
   id: "thread.area",
   title: "Tensile stress area of a thread",
-  equation: String.raw`A_t = \frac{\pi}{4}\,(d - 0.9382\,p)^2`,
+  equation: String.raw`A_t = \frac{\pi}{4}\,(d - 0.9382\,p)^2\ \text{(metric)},\quad A_t = \frac{\pi}{4}\,(d - 0.9743\,p)^2\ \text{(unified)}`,
   inputs: {
     diameter: { symbol: "d", kind: Length, meaning: "nominal diameter", above: 0 },
     pitch: { symbol: "p", kind: Length, meaning: "pitch", above: 0 },
+    form: {
+      symbol: String.raw`\text{form}`,
+      kind: choice("form of thread", ["metric", "unified"]),
+      meaning: "metric (ISO) or unified (UNC, UNF)",
+      absent: "metric",
+    },
   },
   result: { symbol: "A_t", kind: Area, meaning: "tensile stress area" },
-  source: [cite("machine-design", "8-1, table 8-1")],
-  validity: "Metric and unified threads.",
+  source: [cite("machine-design", "8-1, table 8-1"), cite("asme-b1.1", "appendix B, tensile stress area")],
+  validity: "Threads of 60 degrees; the pitch of a unified thread is an inch over its threads an inch.",
   refuse: ({ diameter, pitch }) => (pitch < diameter / 2 ? [] : ["pitch must be below half the diameter"]),
-  compute: ({ diameter, pitch }) => (Math.PI / 4) * (diameter - 0.9382 * pitch) ** 2,
+  compute: ({ diameter, pitch, form }) => (Math.PI / 4) * (diameter - threadHeights[form] * pitch) ** 2,
 });
 
 /** A thread in a softer part: an insert's outer thread in wood, a screw in aluminium. */

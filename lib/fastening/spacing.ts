@@ -63,6 +63,13 @@ export const nailSpacing: Formula<NailSpacingInputs, NailSpacing> = formula<Nail
   }),
 });
 
+/**
+ * Least and wanted distance from a hole's centre to an edge, in diameters of the fastener.
+ *
+ * @source common practice for rivets in thin sheet
+ */
+export const edgeDiameters = { least: 1.5, wanted: 2 };
+
 /** A rivet among its neighbours. */
 interface RivetSpacingInputs {
   readonly diameter: Length;
@@ -75,16 +82,16 @@ interface RivetSpacingInputs {
 type RivetSpacing = {
   readonly edge: "good" | "tight" | "too near";
   readonly spacing: "close" | "usual" | "open";
-  /** Edge distance to aim at: two diameters. */
+  /** Edge distance to aim at. */
   readonly wantedEdge: Length;
-  /** Never nearer than one and a half diameters. */
+  /** Edge distance that no hole may fall below. */
   readonly leastEdge: Length;
   /** Pitch to aim at: four diameters or more. */
   readonly wantedPitch: Length;
 };
 
 /**
- * Edge distance and pitch of a rivet against the rules of the trade: edge 2 d, never below 1.5 d; pitch
+ * Edge distance and pitch of a rivet against the rules of the trade: edge 2 d, never below 1.5 d (`edgeDiameters`); pitch
  * about 4 d, and up to 8 d where thin laps must not gape.
  *
  * @example rivetSpacing(rivetSpacing.read({ diameter: "3.2 mm", edgeDistance: "5 mm", pitch: "10 mm" })) // edge tight, spacing close, wantedEdge 6.4 mm, leastEdge 4.8 mm, wantedPitch 12.8 mm
@@ -95,7 +102,7 @@ export const rivetSpacing: Formula<RivetSpacingInputs, RivetSpacing> = formula<
 >({
   id: "rivet.spacing",
   title: "Edge distance and pitch of a rivet",
-  equation: String.raw`e \ge 2d\ (1.5d \text{ at least}),\quad p \approx 4d \ldots 8d`,
+  equation: String.raw`e \ge ${edgeDiameters.wanted}d\ (${edgeDiameters.least}d \text{ at least}),\quad p \approx 4d \ldots 8d`,
   inputs: {
     diameter: { symbol: "d", kind: Length, meaning: "diameter of the rivet", above: 0 },
     edgeDistance: { symbol: "e", kind: Length, meaning: "centre of the hole to the edge", above: 0 },
@@ -112,11 +119,16 @@ export const rivetSpacing: Formula<RivetSpacingInputs, RivetSpacing> = formula<
       kind: choice("spacing", ["close", "usual", "open"]),
       meaning: "verdict on the pitch",
     },
-    wantedEdge: { symbol: "2d", kind: Length, meaning: "edge distance to aim at" },
-    leastEdge: { symbol: "1.5d", kind: Length, meaning: "least edge distance" },
+    wantedEdge: { symbol: `${edgeDiameters.wanted}d`, kind: Length, meaning: "edge distance to aim at" },
+    leastEdge: { symbol: `${edgeDiameters.least}d`, kind: Length, meaning: "least edge distance" },
     wantedPitch: { symbol: "4d", kind: Length, meaning: "pitch to aim at" },
   },
-  source: [cite("common-practice", "edge 2 d, least 1.5 d; pitch about 4 d, up to 8 d in clamped laps")],
+  source: [
+    cite(
+      "common-practice",
+      `edge ${edgeDiameters.wanted} d, least ${edgeDiameters.least} d; pitch about 4 d, up to 8 d in clamped laps`,
+    ),
+  ],
   validity: "Thin sheet. A stiff extrusion holds a lap shut over a far wider pitch.",
   warn: (_inputs, { edge, spacing }) => [
     ...(edge === "good" ? [] : [`edge distance is ${edge}: the sheet may tear out to the edge`]),
@@ -125,12 +137,13 @@ export const rivetSpacing: Formula<RivetSpacingInputs, RivetSpacing> = formula<
   ],
   compute: ({ diameter, edgeDistance, pitch }) => {
     const edges = (edgeDistance / diameter) * (1 + 1e-9);
+    const { least, wanted } = edgeDiameters;
     const pitches = pitch / diameter;
     return {
-      edge: edges >= 2 ? "good" : edges >= 1.5 ? "tight" : "too near",
+      edge: edges >= wanted ? "good" : edges >= least ? "tight" : "too near",
       spacing: pitches * (1 + 1e-9) < 4 ? "close" : pitches * (1 - 1e-9) > 8 ? "open" : "usual",
-      wantedEdge: 2 * diameter,
-      leastEdge: 1.5 * diameter,
+      wantedEdge: wanted * diameter,
+      leastEdge: least * diameter,
       wantedPitch: 4 * diameter,
     };
   },

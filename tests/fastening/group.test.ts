@@ -117,6 +117,18 @@ describe("a group pulled and pried", () => {
     );
   });
 
+  test("says that positions start from any one point, and moving them all changes no pull", () => {
+    const load = { pull: newton(300), pryingX: Moment.si(3), pryingY: Moment.si(0) };
+    const [near, far] = [0, 1000].map((away) =>
+      groupPull({ ...load, positions: [at(away, away), at(away + 60, away), at(away, away + 80)] }),
+    );
+    expect(groupPull.declaration.validity).toMatch(/^Positions from any one point/);
+    expect(groupPull.declaration.equation).toContain(String.raw`(x_i - \bar x) T_i = M_x`);
+    far?.pulls.forEach((pull, i) => {
+      expect(pull).toBeCloseTo(near?.pulls[i] ?? Number.NaN, 6);
+    });
+  });
+
   test("in one line holds prying along the line and refuses prying across it", () => {
     const line = { positions: [at(0, 0), at(30, 40), at(60, 80)], pull: newton(0) };
     const along = groupPull({ ...line, pryingX: Moment.si(3), pryingY: Moment.si(4) });

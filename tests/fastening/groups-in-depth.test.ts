@@ -147,7 +147,7 @@ test("a hole that reaches the edge and a thread without a core are refused", () 
   expect(() =>
     edgeTearOut({ edgeDistance: mm(2), hole: mm(5), thickness: mm(9), shearStrength: megapascal(4) }),
   ).toThrow("edge.tearout: edgeDistance must be more than half the hole (2.5 mm), got 2 mm");
-  expect(() => threadArea({ diameter: mm(4), pitch: mm(3) })).toThrow(
+  expect(() => threadArea({ diameter: mm(4), pitch: mm(3), form: "metric" })).toThrow(
     "thread.area: pitch must be below half the diameter",
   );
 });

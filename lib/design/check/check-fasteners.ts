@@ -1,4 +1,5 @@
-/** Fasteners: none nearer than one and a half diameters to an edge of the sheet (common practice). */
+/** Fasteners: none nearer to an edge of the sheet than the trade allows. */
+import { edgeDiameters } from "../../fastening/index.js";
 import { type EdgeBar, hasRoomForRivets } from "../derive/bars.js";
 import { cornerFastenings, edgeFastenings, hardwareFastenings } from "../derive/fastenings.js";
 import type { HardwareSpot } from "../derive/hardware-spots.js";
@@ -11,9 +12,6 @@ import { placePath } from "./check-hardware.js";
 import { openingPath } from "./check-openings.js";
 import type { Fault } from "./fault.js";
 import type { Ruler } from "./ruler.js";
-
-/** Least distance from a hole's centre to an edge, in diameters of the fastener (common practice). */
-export const leastEdgeDiameters = 1.5;
 
 /** Every group of fasteners that comes too near an edge or an opening. */
 export function checkFasteners(plan: CasePlan, stock: Stock, ruler: Ruler): Fault[] {
@@ -58,7 +56,7 @@ interface NearGroup {
 
 function tooNear(group: Fastening, plan: CasePlan): NearGroup[] {
   const piece = pieceNamed(plan, group.panel);
-  const least = leastEdgeDiameters * bodyDiameter(group.fastener);
+  const least = edgeDiameters.least * bodyDiameter(group.fastener);
   const nearest = group.at
     .map((hole) => nearestEdge(piece, hole))
     .reduce((a, b) => (b.distance < a.distance ? b : a));
@@ -71,7 +69,7 @@ function faultOf(
   ruler: Ruler,
 ): Fault {
   const edge = opening ? `the opening "${opening.name}" of ${panel}` : `the edge of ${panel}`;
-  const expected = `the fasteners of ${holds} at least ${ruler(least)} (1.5 diameters) from ${edge}`;
+  const expected = `the fasteners of ${holds} at least ${ruler(least)} (${edgeDiameters.least} diameters) from ${edge}`;
   const value = distance < 0 ? `${ruler(-distance)} off the sheet` : ruler(distance);
   return { ...where, value, expected };
 }

@@ -1,5 +1,11 @@
 import { bodyDiameter, type Fastening } from "../../design/index.js";
-import { coversGrip, fastenerTraits, rivetChoice, rivetSpacing } from "../../fastening/index.js";
+import {
+  coversGrip,
+  edgeDiameters,
+  fastenerTraits,
+  rivetChoice,
+  rivetSpacing,
+} from "../../fastening/index.js";
 import { type GripCase, gripCases, type ReviewInput } from "../../model/index.js";
 import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -72,7 +78,7 @@ export function edgeDistanceFinding(input: ReviewInput): Finding {
       const total = holes.reduce((sum, { count }) => sum + count, 0);
       return {
         verdict: verdictOf(used),
-        answer: `Of ${Count.show(total)} holes the nearest to an edge is ${showFine(nearest.edgeDistance ?? Length.si(0), style)} from it, ${Ratio.show(ratio(diametersToEdge(nearest)), { digits: 2 })} diameters (${nearest.id}); 1.5 is the least, 2 is better. The widest pitch is ${Length.show(widestPitch(holes), style)}.`,
+        answer: `Of ${Count.show(total)} holes the nearest to an edge is ${showFine(nearest.edgeDistance ?? Length.si(0), style)} from it, ${Ratio.show(ratio(diametersToEdge(nearest)), { digits: 2 })} diameters (${nearest.id}); ${edgeDiameters.least} is the least, ${edgeDiameters.wanted} is better. The widest pitch is ${Length.show(widestPitch(holes), style)}.`,
         demand: fineAmount("least edge distance", line.value.leastEdge),
         capacity: fineAmount("nearest hole to an edge", nearest.edgeDistance ?? Length.si(0)),
         ratio: used,
