@@ -34,7 +34,7 @@ import { moneyFindings } from "./money/money-findings.js";
 import { saidInFull } from "./said-in-full.js";
 import { panelSagFindings } from "./stiffness/panel-sag-findings.js";
 import { shelfSagFindings } from "./stiffness/shelf-sag-findings.js";
-import { travelFindings } from "./travel/travel-findings.js";
+import { travelQuestions } from "./travel/index.js";
 
 /** Everything a review says of a case. Each part is worked out when first asked for, and kept. */
 export interface Review {
@@ -122,7 +122,7 @@ function newPhysicalReview(input: ReviewInput): PhysicalReview {
       return once("joints", () => jointFindings(input, box).map(saidInFull));
     },
     get travel() {
-      return once("travel", () => travelFindings(input));
+      return once("travel", () => travelQuestions.flatMap((ask) => ask(input)));
     },
     get fitOut() {
       return once("fit-out", () => fitOutFindings(input));

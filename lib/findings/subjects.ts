@@ -1,7 +1,7 @@
 /** What questions are asked of, and how what they need is found. */
-import type { ContentPart, Journey, ShelfPart } from "../design/index.js";
-import type { ReviewInput } from "../model/index.js";
-import type { MissingMeasurement } from "../refusal.js";
+import type { Content, ContentPart, Fastening, Journey, ShelfPart } from "../design/index.js";
+import { type FastenerStrength, fastenerStrength, type ReviewInput } from "../model/index.js";
+import { type MissingMeasurement, Refusal } from "../refusal.js";
 import type { Need, Said, Subjects } from "./question.js";
 
 /**
@@ -36,10 +36,16 @@ export const eachShelf: Subjects<ShelfPart> = each(
   ({ shelf }) => shelf.name,
 );
 
-/** Everything inside that a rule chooses. */
-export function eachContent(
-  chosen: (content: ContentPart["content"]) => boolean = () => true,
-): Subjects<ContentPart> {
+/** Everything inside that a rule chooses, as the case file has it. */
+export function eachContent(chosen: (content: Content) => boolean): Subjects<Content> {
+  return each(
+    (input) => input.case.contents.filter(chosen),
+    ({ name }) => name,
+  );
+}
+
+/** Everything inside that a rule chooses, in its place. */
+export function eachContentPart(chosen: (content: Content) => boolean): Subjects<ContentPart> {
   return each(
     ({ parts }) => parts.contents.filter(({ content }) => chosen(content)),
     ({ content }) => content.name,
@@ -86,7 +92,38 @@ export function ofJourney<T>(
 }
 
 /** What fastens a thing that nobody fastened. */
-export const noFasteners: MissingMeasurement = {
+const noFasteners: MissingMeasurement = {
   measure: "its fasteners",
   how: "name them in the case file",
 };
+
+/** The fasteners that hold a shelf, a content, a piece of hardware or a second hold, by its name or id. */
+export function groupsHolding({ parts }: ReviewInput, name: string): readonly Fastening[] {
+  return parts.fastenings.filter(({ holds }) => holds === name);
+}
+
+/** How many fasteners there are in some groups. */
+export function countOf(groups: readonly Fastening[]): number {
+  return groups.reduce((sum, { count }) => sum + count, 0);
+}
+
+/** What one fastener that holds a thing stands, or what is missing to know it. */
+export function strengthOf(
+  input: ReviewInput,
+  name: string,
+  direction: "pull" | "shear",
+): FastenerStrength | MissingMeasurement {
+  const [first] = groupsHolding(input, name);
+  return first ? fastenerStrength(first, direction, input) : noFasteners;
+}
+
+/**
+ * The one of a list that has most of something; of equals the first.
+ *
+ * @throws Refusal for an empty list, with what there is none of
+ */
+export function mostOf<T>(list: readonly T[], of: (one: T) => number, none: string): T {
+  const [first, ...rest] = list;
+  if (first === undefined) throw new Refusal(none);
+  return rest.reduce((most, one) => (of(one) > of(most) ? one : most), first);
+}

@@ -74,6 +74,20 @@ export interface LiftVerdict {
 export const liftCaution: string =
   "The equation holds for one healthy adult lifting with both hands, standing, on a sound floor; it protects most people, not everyone. Follow the rules that apply where you work, and get help or a machine when in doubt.";
 
+/** The limits at both ends of a lift, whatever is lifted; nothing at all where nobody may lift so. */
+export function liftLimits({
+  start,
+  end,
+  rate,
+  duration,
+  grip,
+}: Lift): Pick<LiftVerdict, "atStart" | "atEnd"> {
+  const travel = Length.si(Math.abs(end.height - start.height));
+  const limitAt = (hands: HandsAt): LiftVerdict["atStart"] =>
+    liftLimit.worked({ ...hands, startHeight: start.height, travel, rate, duration, grip });
+  return { atStart: limitAt(start), atEnd: limitAt(end) };
+}
+
 /**
  * Judges a lift at both ends, since a case is set down with care, and compares the load with the lower
  * limit.
@@ -83,11 +97,8 @@ export const liftCaution: string =
  * allows nothing
  * @example judgeLift(kg(18), { start: { reach: mm(350), height: mm(400), twist: degree(0) }, end: { reach: mm(350), height: mm(900), twist: degree(0) }, rate: LiftRate.of(0.2, "lifts/min"), duration: "up to 1 h", grip: "good" }).index.value // 1.345
  */
-export function judgeLift(load: Mass, { start, end, rate, duration, grip }: Lift): LiftVerdict {
-  const travel = Length.si(Math.abs(end.height - start.height));
-  const limitAt = (hands: HandsAt): LiftVerdict["atStart"] =>
-    liftLimit.worked({ ...hands, startHeight: start.height, travel, rate, duration, grip });
-  const [atStart, atEnd] = [limitAt(start), limitAt(end)];
+export function judgeLift(load: Mass, lift: Lift): LiftVerdict {
+  const { atStart, atEnd } = liftLimits(lift);
   const limit = Mass.si(Math.min(atStart.value.limit, atEnd.value.limit));
   return { atStart, atEnd, index: liftIndex.worked({ load, limit }), caution: liftCaution };
 }

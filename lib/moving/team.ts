@@ -34,6 +34,11 @@ function endShares({ mass, span, toCentre, rise, incline }: LoadBetweenTwo): {
   return { first: mass - second, second };
 }
 
+/** Whether one of two people would have to hold the load down: it tips over between them. */
+export function tipsOver(load: LoadBetweenTwo): boolean {
+  return Object.values(endShares(load)).some((share) => share < 0);
+}
+
 /**
  * How two people share a load: by moments, the nearer one carries more; on stairs or a ramp the lower one
  * carries more still, the higher the load balances over the handles.
@@ -134,6 +139,12 @@ function leanOf(places: readonly Flat[], off: Flat): Flat {
   return { x: (xx * off.x + xy * off.y) / spread ** 2, y: (xy * off.x + yy * off.y) / spread ** 2 };
 }
 
+/** Who of a team would have to hold the load down: it tips over between them. */
+export function holdingDown(load: TeamLoad): readonly Lifter[] {
+  const shares = sharesOf(load);
+  return load.people.filter((_, i) => (shares[i] ?? 0) < -1e-9 * load.mass);
+}
+
 /**
  * How a team shares a load m, hands at the places p_i round their middle: s_i = m (1/n + p_i . k), with k such that
  * the shares balance at the centre of gravity. Two and three people share by moments alone; from four on statics does
@@ -163,10 +174,7 @@ export const teamShares: Formula<TeamLoad, TeamShares> = formula<TeamLoad, TeamS
     "A stiff load held level, everybody lifting straight up at the same moment; people differ, and so do their arms.",
   refuse: (load) => {
     if (load.people.length === 0) return ["nobody lifts: at least one person is needed"];
-    const shares = sharesOf(load);
-    return load.people
-      .filter((_, i) => (shares[i] ?? 0) < -1e-9 * load.mass)
-      .map(({ name }) => `the load tips over: ${name} would have to hold it down`);
+    return holdingDown(load).map(({ name }) => `the load tips over: ${name} would have to hold it down`);
   },
   warn: ({ people }) =>
     people.length > 3

@@ -1,9 +1,9 @@
 /** The ride: cradles, shelves on the road, and straps over a section. */
 import { describe, expect, test } from "vitest";
 import type { Holding } from "../../lib/design/index.js";
-import { type Finding, lashingWays, reviewCase } from "../../lib/findings/index.js";
+import { type Finding, reviewCase } from "../../lib/findings/index.js";
 import { openJob } from "../../lib/job/index.js";
-import type { BusinessInput } from "../../lib/model/index.js";
+import { type BusinessInput, lashingWays } from "../../lib/model/index.js";
 import { Force, Length } from "../../lib/quantity/index.js";
 
 const demo: BusinessInput = openJob("soil-lab");

@@ -1,11 +1,12 @@
 /** The review of a case on the way and of what rides inside: criteria, margins, cautions, and what is missing. */
 import { describe, expect, test } from "vitest";
 import type { Case } from "../../lib/design/index.js";
-import { type Finding, movesFor, reviewCase } from "../../lib/findings/index.js";
+import { type Finding, reviewCase } from "../../lib/findings/index.js";
 import { Force, Length, mm, Power, ratio, type TemperatureRise } from "../../lib/index.js";
 import { openJob } from "../../lib/job/index.js";
 import {
   type BusinessInput,
+  movesFor,
   protectedOrRemoved,
   sectionBalance,
   sectionHeat,

@@ -57,7 +57,7 @@ const tippingEdge = cite("statics", "moments about the tipping edge");
 const sides: readonly TipWay[] = ["left", "right", "front", "back"];
 
 /** A case whose centre of gravity is not above its base falls as it stands; no other figure matters then. */
-function onItsFeet(input: ReviewInput, answer: (standing: Footprint) => Answer): Answer {
+export function onItsFeet(input: ReviewInput, answer: (standing: Footprint) => Answer): Answer {
   const standing = footprint(input);
   const side = sides.find((one) => !(tippingArm(standing, one) > 0));
   if (side === undefined) return answer(standing);

@@ -199,6 +199,6 @@ export function judgeShare(input: ReviewInput, share: Mass): LiftVerdict {
 }
 
 /** The lower of the limits at the two ends of a judged lift. */
-export function limitOf({ atStart, atEnd }: LiftVerdict): Mass {
+export function limitOf({ atStart, atEnd }: Pick<LiftVerdict, "atStart" | "atEnd">): Mass {
   return Mass.si(Math.min(atStart.value.limit, atEnd.value.limit));
 }

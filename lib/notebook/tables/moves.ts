@@ -1,7 +1,8 @@
 /** Which things to move so that each section balances in the middle between its handles. */
 
-import { type Balancing, balancing, type ContentMove, sideOf, styleOf } from "../../findings/index.js";
+import { styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
+import { type Balancing, balancing, type ContentMove, sideOf } from "../../model/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Length } from "../../quantity/index.js";
 

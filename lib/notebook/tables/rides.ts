@@ -1,7 +1,8 @@
 /** What the road asks of the straps over each section: forward, rearward, sideways, sliding and tipping. */
 
-import { type LashingWay, lashingWays, styleOf } from "../../findings/index.js";
+import { styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
+import { type LashingWay, lashingWays } from "../../model/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Angle, Force, Ratio, standardGravity } from "../../quantity/index.js";
 
