@@ -71,7 +71,7 @@ export interface MeshedPanel {
   readonly pressure: Pressure;
 }
 
-/** Where the panel sags most, and how far the mesh may have it wrong. */
+/** Where the panel sags most, and the estimated mesh error. */
 export type MeshedPanelAnswer = {
   readonly largestDeflection: Length;
   /** Where, from the left edge. */
@@ -85,7 +85,7 @@ export type MeshedPanelAnswer = {
 const edge = choice("edge support", ["free", "hinged", "clamped"]);
 
 /** Elements of the formula's mesh: a third of the usual, still within 1 %, so that many panels take little time. */
-const formulaFineness = 45;
+const formulaElementTarget = 45;
 
 /**
  * A panel with openings under a pressure, by finite elements.
@@ -157,7 +157,7 @@ const mostPanels = 120;
 const keptDeflection: (problem: PanelProblem) => Omit<TrustedDeflection, "panel"> = keptByContent(
   mostPanels,
   (problem) => {
-    const { value, at, meshError } = trustedDeflection(problem, formulaFineness);
+    const { value, at, meshError } = trustedDeflection(problem, formulaElementTarget);
     return { value, at, meshError };
   },
 );

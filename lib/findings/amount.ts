@@ -30,7 +30,7 @@ export function showFine(length: Length, { system }: ShowStyle = {}): string {
   return system === "inch" ? `${showNumber(Length.in(length, "in"), 3)} in (${millimetres})` : millimetres;
 }
 
-/** How far the mesh may have a result wrong: one digit is all it is worth. */
+/** The estimated mesh error: one digit is all it is worth. */
 export function showMeshError(share: Ratio): string {
   return Ratio.show(share, { unit: "%", digits: 1 });
 }

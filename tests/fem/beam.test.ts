@@ -5,7 +5,6 @@ import {
   type BoxProblem,
   beamMatrix,
   beamRows,
-  boxFreedoms,
   boxStructure,
   displacementsUnder,
   factoredBox,
@@ -14,6 +13,7 @@ import {
   movementAt,
   type Piece,
   sheetOfLayers,
+  spaceDofs,
 } from "../../lib/fem/index.js";
 import { plainLayer } from "./sheets.js";
 
@@ -39,19 +39,18 @@ function tip(
   beams = 3,
 ): Float64Array {
   const pieces = Array.from({ length: beams }, (_, i): Piece => {
-    const first = 2 * i * boxFreedoms;
+    const first = 2 * i * spaceDofs;
     return {
-      freedoms: Int32Array.from({ length: beamRows }, (_unused, k) => first + k),
+      dofs: Int32Array.from({ length: beamRows }, (_unused, k) => first + k),
       matrix: beamMatrix(axis, length / beams, section),
       middle: [i, 0, 0],
     };
   });
-  const size = (2 * beams + 1) * boxFreedoms;
-  const held = Uint8Array.from({ length: size }, (_, freedom) => (freedom < boxFreedoms ? 1 : 0));
+  const size = (2 * beams + 1) * spaceDofs;
+  const held = Uint8Array.from({ length: size }, (_, dof) => (dof < spaceDofs ? 1 : 0));
   const forces = new Float64Array(size);
-  for (const [freedom, value] of Object.entries(load))
-    forces[size - boxFreedoms + Number(freedom)] = value ?? 0;
-  return displacementsUnder(factorPieces(pieces, held), forces).subarray(size - boxFreedoms);
+  for (const [dof, value] of Object.entries(load)) forces[size - spaceDofs + Number(dof)] = value ?? 0;
+  return displacementsUnder(factorPieces(pieces, held), forces).subarray(size - spaceDofs);
 }
 
 describe("a cantilever of beams", () => {
@@ -77,15 +76,15 @@ describe("a cantilever of beams", () => {
     ["twisted: T L / G J", 3, 2, 3, (2 * length) / torsion],
     ["bent by a moment about b: M L2 / 2 E I", 5, 10, 1, (10 * length ** 2) / (2 * bending.bb)],
     ["bent by a moment about b, its turn: M L / E I", 5, 10, 5, (10 * length) / bending.bb],
-  ])("%s", (_, freedom, load, result, exact) => {
-    expect(tip(plain, { [freedom]: load })[result]! / exact).toBeCloseTo(1, 9);
+  ])("%s", (_, dof, load, result, exact) => {
+    expect(tip(plain, { [dof]: load })[result]! / exact).toBeCloseTo(1, 9);
   });
 
   test("is the same along every axis", () => {
     const along = ([0, 1, 2] as const).map((axis) => {
       const turned = (kind: number): number => (((kind % 3) + axis) % 3) + 3 * Math.floor(kind / 3);
       const found = tip(odd, { [turned(1)]: 100, [turned(3)]: 2 }, axis);
-      return Array.from({ length: boxFreedoms }, (_, kind) => found[turned(kind)]!);
+      return Array.from({ length: spaceDofs }, (_, kind) => found[turned(kind)]!);
     });
     for (const other of along.slice(1))
       other.forEach((value, i) => {
@@ -162,7 +161,7 @@ describe("a beam under a strip of plate", () => {
 
   test("bends as the transformed section says, P L3 / 3 E I", () => {
     const structure = boxStructure(problem, 0.05);
-    const box = factoredBox(structure, [{ where: ([x]) => x < 1e-9, freedoms: [0, 1, 2, 3, 4, 5] }]);
+    const box = factoredBox(structure, [{ where: ([x]) => x < 1e-9, dofs: [0, 1, 2, 3, 4, 5] }]);
     const end = structure.nodes.flatMap(([x], node) => (x > 1 - 1e-9 ? [node] : []));
     const share = end.map(() => 1 / end.length);
     const found = movementAt(moved(box, [{ on: { nodes: end, shares: share }, force: [0, 0, 10] }]), [

@@ -7,7 +7,6 @@ import {
   type BoxProblem,
   type BoxSpot,
   type BoxStructure,
-  boxFreedoms,
   boxStructure,
   type FactoredBox,
   factoredBox,
@@ -21,6 +20,7 @@ import {
   type Sheet,
   seamFlows,
   seamLoad,
+  spaceDofs,
   storedEnergy,
   wayOfForce,
 } from "../../lib/fem/index.js";
@@ -28,7 +28,7 @@ import { allSeams, angle, plyBox, size } from "./boxes.js";
 import { ply } from "./sheets.js";
 
 const coarse = 0.2;
-const riveted = { slip: 2e7, parting: 2e7, turning: 500 };
+const riveted = { slip: 2e7, opening: 2e7, rotational: 500 };
 const [length, width, height] = size;
 const soft = plyBox(ply, {
   seams: allSeams(riveted),
@@ -40,7 +40,7 @@ function standing(problem: BoxProblem): FactoredBox {
   const within = (at: number, extent: number): boolean =>
     (at > 1e-9 && at < 0.13) || (at > extent - 0.13 && at < extent - 1e-9);
   const where = ([x, y, z]: BoxSpot): boolean => z < 1e-9 && within(x, length) && within(y, width);
-  return factoredBox(boxStructure(problem, coarse), [{ where, freedoms: [0, 1, 2] }]);
+  return factoredBox(boxStructure(problem, coarse), [{ where, dofs: [0, 1, 2] }]);
 }
 
 function topEdge({ structure }: FactoredBox): NodeShares {
@@ -151,7 +151,7 @@ describe("limits", () => {
   const rigid = rackWay(plyBox());
 
   test("seams far stiffer than the sheets are rigid seams", () => {
-    const stiff = { slip: 1e13, parting: 1e13, turning: 1e8 };
+    const stiff = { slip: 1e13, opening: 1e13, rotational: 1e8 };
     expect(rackWay(plyBox(ply, { seams: allSeams(stiff) })) / rigid).toBeCloseTo(1, 4);
   });
 
@@ -161,7 +161,7 @@ describe("limits", () => {
       fc.property(stiffness, fc.double({ min: 1, max: 3, noNaN: true }), (power, more) => {
         const seams = (by: number): BoxProblem =>
           plyBox(ply, {
-            seams: allSeams({ slip: by * 10 ** power, parting: by * 10 ** power, turning: by * 100 }),
+            seams: allSeams({ slip: by * 10 ** power, opening: by * 10 ** power, rotational: by * 100 }),
           });
         const [before, after] = [rackWay(seams(1)), rackWay(seams(more))];
         expect(after).toBeLessThanOrEqual(before * (1 + 1e-9));
@@ -188,7 +188,7 @@ describe("limits", () => {
       faces: ply.faces.map((at) => at * by) as unknown as Sheet["faces"],
     };
     const metres = plyBox(ply, { seams: allSeams(riveted) });
-    const seams = allSeams({ slip: 2e7 / by ** 2, parting: 2e7 / by ** 2, turning: 500 });
+    const seams = allSeams({ slip: 2e7 / by ** 2, opening: 2e7 / by ** 2, rotational: 500 });
     const plain = plyBox(sheet, { seams, length: by * length, width: by * width, height: by * height });
     const faces = Object.fromEntries(
       Object.entries(plain.faces).map(([name, face]) => [
@@ -216,7 +216,7 @@ describe("limits", () => {
     const within = (at: number, extent: number): boolean =>
       (at > 1e-6 && at < 130) || (at > extent - 130 && at < extent - 1e-6);
     const where = ([x, y, z]: BoxSpot): boolean => z < 1e-6 && within(x, far[0]) && within(y, far[1]);
-    const solved = moved(factoredBox(structure, [{ where, freedoms: [0, 1, 2] }]), [
+    const solved = moved(factoredBox(structure, [{ where, dofs: [0, 1, 2] }]), [
       { on: alongLine(structure, [0, 0, far[2]], [0, far[1], far[2]]), force: [100, 0, 0] },
     ]);
     expect(wayOfForce(solved, solved.forces[0]!) / by / rackWay(metres)).toBeCloseTo(1, 6);
@@ -276,7 +276,7 @@ describe("seams", () => {
   test("without any stiffness leave a face loose, which is named", () => {
     const loose = plyBox(ply, {
       seams: allSeams(riveted).map((seam) =>
-        seam.faces.includes("top") ? { ...seam, slip: 0, parting: 0, turning: 0 } : seam,
+        seam.faces.includes("top") ? { ...seam, slip: 0, opening: 0, rotational: 0 } : seam,
       ),
     });
     expect(() => standing(loose)).toThrow(
@@ -291,6 +291,6 @@ describe("seams", () => {
     );
     const corners = 8;
     expect(apart.nodes.length).toBe(shared.nodes.length + seamNodes.length + 2 * corners);
-    expect(boxFreedoms).toBe(6);
+    expect(spaceDofs).toBe(6);
   });
 });

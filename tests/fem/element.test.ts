@@ -143,7 +143,7 @@ describe("patch of five elements, MacNeal and Harder 1985", () => {
       const { x, y } = nodes(quad.map((corner) => corners[corner]!));
       const own = Array.from(x, (at, i) => number(at, y[i]!));
       return {
-        freedoms: Int32Array.from(own.flatMap((node) => [0, 1, 2, 3, 4].map((kind) => 5 * node + kind))),
+        dofs: Int32Array.from(own.flatMap((node) => [0, 1, 2, 3, 4].map((kind) => 5 * node + kind))),
         matrix: elementStiffness(x, y, sheet),
         middle: [x[8]!, y[8]!, 0],
       };
@@ -154,9 +154,9 @@ describe("patch of five elements, MacNeal and Harder 1985", () => {
     const held = Uint8Array.from(places.flatMap((place) => Array(5).fill(onRim(place) ? 1 : 0)));
     const moved = Float64Array.from(wanted, (value, i) => (held[i] ? value : 0));
     const pull = new Float64Array(wanted.length);
-    for (const { freedoms, matrix } of pieces)
-      freedoms.forEach((row, i) => {
-        freedoms.forEach((column, j) => {
+    for (const { dofs, matrix } of pieces)
+      dofs.forEach((row, i) => {
+        dofs.forEach((column, j) => {
           pull[row]! -= matrix[i * elementRows + j]! * moved[column]!;
         });
       });

@@ -4,7 +4,6 @@ import {
   type BoxFace,
   type BoxSpot,
   type BoxStructure,
-  boxFreedoms,
   boxStructure,
   displacementsUnder,
   type FaceSpots,
@@ -20,6 +19,7 @@ import {
   movedJoined,
   piecesOf,
   pullAt,
+  spaceDofs,
   timesPieces,
 } from "../../lib/fem/index.js";
 import { allSeams, plyBox, size } from "./boxes.js";
@@ -27,7 +27,7 @@ import { ply } from "./sheets.js";
 
 const coarse = 0.25;
 const [length, width, height] = size;
-const problem = plyBox(ply, { seams: allSeams({ slip: 2e7, parting: 2e7, turning: 500 }) });
+const problem = plyBox(ply, { seams: allSeams({ slip: 2e7, opening: 2e7, rotational: 500 }) });
 const structure = boxStructure(problem, coarse);
 const box = freePart(structure, [0, 0, 0]);
 const axes: readonly BoxSpot[] = [
@@ -65,7 +65,7 @@ function standing(part: number, fittings: readonly Fitting[], liftsOff = false):
 }
 
 function empty(of: BoxStructure): Float64Array {
-  return new Float64Array(boxFreedoms * of.nodes.length);
+  return new Float64Array(spaceDofs * of.nodes.length);
 }
 
 function pulled(fitting: Fitting, force: BoxSpot, of: BoxStructure = structure): Float64Array {
@@ -85,7 +85,7 @@ describe("a fitting", () => {
       const [tx, ty, tz, rx, ry, rz] = moves as [number, number, number, number, number, number];
       rigid.set(
         [tx + ry * z - rz * y, ty + rz * x - rx * z, tz + rx * y - ry * x, rx, ry, rz],
-        boxFreedoms * node,
+        spaceDofs * node,
       );
     });
     const [x, y, z] = casters[1]!.at;
@@ -101,8 +101,8 @@ describe("a fitting", () => {
     const sum = [0, 0, 0, 0, 0, 0];
     structure.nodes.forEach(([x, y, z], node) => {
       const [fx = 0, fy = 0, fz = 0, mx = 0, my = 0, mz = 0] = load.subarray(
-        boxFreedoms * node,
-        boxFreedoms * node + 6,
+        spaceDofs * node,
+        spaceDofs * node + 6,
       );
       [fx, fy, fz, mx + y * fz - z * fy, my + z * fx - x * fz, mz + x * fy - y * fx].forEach((value, i) => {
         sum[i]! += value;
@@ -142,14 +142,14 @@ describe("a box on casters", () => {
   const answer = movedJoined(joined, [push]);
 
   test("stands as it does when the same springs are part of it", () => {
-    // The springs as pieces of the box: one matrix a spring, k m m^T over the fitting's freedoms.
+    // The springs as pieces of the box: one matrix a spring, k m m^T over the fitting's degrees of freedom.
     const springs = standing(0, casters).map(({ from: { fitting }, along, stiffness }) => {
-      const columns = fitting.freedoms.length;
+      const columns = fitting.dofs.length;
       const row = Array.from({ length: columns }, (_, i) =>
         along.reduce((sum, share, axis) => sum + share * fitting.motion[axis * columns + i]!, 0),
       );
       return {
-        freedoms: fitting.freedoms,
+        dofs: fitting.dofs,
         matrix: Float64Array.from(row.flatMap((a) => row.map((b) => stiffness * a * b))),
         middle: fitting.at,
       };

@@ -185,7 +185,7 @@ describe("energy", () => {
     fc.double({ min: 0.02, max: 0.38, noNaN: true }),
     fc.double({ min: -50, max: 50, noNaN: true }),
   );
-  const holds: readonly Hold[] = [hinged, { kind: "clamped" }, { kind: "elastic", turning: 300 }];
+  const holds: readonly Hold[] = [hinged, { kind: "clamped" }, { kind: "elastic", rotational: 300 }];
 
   test.each(holds)("what a $kind panel stores is half of force times way", (hold) => {
     fc.assert(

@@ -26,8 +26,8 @@ const clamped: Hold = { kind: "clamped" };
 const pressure: PanelLoad = { kind: "pressure", pressure: 1000 };
 const coarse = 60;
 
-function deflection(problem: PanelProblem, at: Spot, fineness?: number): number {
-  return deflectionAt(bent(factoredPanel(problem, fineness)), at);
+function deflection(problem: PanelProblem, at: Spot, elementTarget?: number): number {
+  return deflectionAt(bent(factoredPanel(problem, elementTarget)), at);
 }
 
 describe("plates of the handbooks, thin", () => {
@@ -77,9 +77,9 @@ describe("plates of the handbooks, thin", () => {
   test("an edge that turns against a stiffness lies between hinged and clamped", () => {
     const at = (hold: Hold): number => deflection(panel(1, 1, sheet, hold, [pressure]), [0.5, 0.5], coarse);
     const [free, firm] = [at(hinged), at(clamped)];
-    expect(at({ kind: "elastic", turning: 1e-6 * stiffness }) / free).toBeCloseTo(1, 4);
-    expect(at({ kind: "elastic", turning: 1e6 * stiffness }) / firm).toBeCloseTo(1, 2);
-    expect(at({ kind: "elastic", turning: 5 * stiffness })).toBeLessThan(0.8 * free);
+    expect(at({ kind: "elastic", rotational: 1e-6 * stiffness }) / free).toBeCloseTo(1, 4);
+    expect(at({ kind: "elastic", rotational: 1e6 * stiffness }) / firm).toBeCloseTo(1, 2);
+    expect(at({ kind: "elastic", rotational: 5 * stiffness })).toBeLessThan(0.8 * free);
   });
 });
 
@@ -161,7 +161,7 @@ describe("laws", () => {
 
   test("supports push back with all that is loaded", () => {
     const solved = bent(factoredPanel(withHole(ply, [pressure]), coarse));
-    const up = reactions(solved).reduce((sum, force, freedom) => sum + (freedom % 5 === 2 ? force : 0), 0);
+    const up = reactions(solved).reduce((sum, force, dof) => sum + (dof % 5 === 2 ? force : 0), 0);
     expect(up / (-1000 * (0.24 - Math.PI * 0.08 ** 2))).toBeCloseTo(1, 3);
   });
 

@@ -68,8 +68,8 @@ test.each([
   (_, cutouts) => {
     const problem = { ...pressed, outline: { ...pressed.outline, cutouts }, places: [] };
     const truth = largestDeflection(bent(factoredPanel(problem, 1200))).value;
-    for (const fineness of [16, 30, 100]) {
-      const { value, meshError } = trustedDeflection(problem, fineness);
+    for (const elementTarget of [16, 30, 100]) {
+      const { value, meshError } = trustedDeflection(problem, elementTarget);
       expect(Math.abs(value / truth - 1)).toBeLessThan(meshError);
     }
   },

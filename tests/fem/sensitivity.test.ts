@@ -64,12 +64,12 @@ test.each<[string, Sheet, Sheet, number]>([
   ["bending along x, faced on one side", faced, entry(0, 0), 1],
   ["stretch along x, faced on one side", faced, membrane, 1e5],
 ])("a change of %s moves the deflection as its slope says", (_, sheet, change, size) => {
-  const fineness = 30;
-  const solved = bent(factoredPanel(windowed(sheet), fineness));
+  const elementTarget = 30;
+  const solved = bent(factoredPanel(windowed(sheet), elementTarget));
   const { at } = largestDeflection(solved);
   const [slope = 0] = deflectionSlopes(solved, at, [change]);
   const [more, less] = [size, -size].map((by) =>
-    deflectionAt(bent(factoredPanel(windowed(plus(sheet, change, by)), fineness)), at),
+    deflectionAt(bent(factoredPanel(windowed(plus(sheet, change, by)), elementTarget)), at),
   ) as [number, number];
   expect(slope).not.toBe(0);
   expect((more - less) / (2 * size) / slope).toBeCloseTo(1, 3);

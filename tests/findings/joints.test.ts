@@ -79,13 +79,13 @@ describe("findings about joints", () => {
   });
 
   test("grow with the jerk, but for a handle alone, which is not jerked", () => {
-    const rougher = changed({
+    const coarser = changed({
       case: { ...job.case, demands: { ...job.case.demands, jerk: ratio(3 * job.case.demands.jerk) } },
     });
     for (const ask of [handleFindings, cornerFindings, hingeFindings, hungFindings]) {
-      expect(ask(rougher)[0]?.ratio).toBeCloseTo(3 * (ask(job)[0]?.ratio ?? 0), 6);
+      expect(ask(coarser)[0]?.ratio).toBeCloseTo(3 * (ask(job)[0]?.ratio ?? 0), 6);
     }
-    expect(loneHandleFindings(rougher)[0]?.ratio).toBe(loneHandleFindings(job)[0]?.ratio);
+    expect(loneHandleFindings(coarser)[0]?.ratio).toBe(loneHandleFindings(job)[0]?.ratio);
   });
 
   test("carry the scatter of own tests as an interval about the ratio, and are close where it straddles the limit", () => {

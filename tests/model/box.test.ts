@@ -1,6 +1,6 @@
 /** The case as joined boxes: what must balance, and what the demo's hardware makes of it. */
 import { describe, expect, test } from "vitest";
-import { boxFreedoms } from "../../lib/fem/index.js";
+import { spaceDofs } from "../../lib/fem/index.js";
 import { boxFindings } from "../../lib/findings/box/box-findings.js";
 import { openJob } from "../../lib/job/index.js";
 import { caseBox } from "../../lib/model/box/case-box.js";
@@ -12,9 +12,9 @@ import { massItems, type ReviewInput } from "../../lib/model/index.js";
 import { Length, standardGravity } from "../../lib/quantity/index.js";
 
 const job = openJob("soil-lab");
-/** A rough mesh: laws hold on any. */
-const rough = 11;
-const system = caseSystem(job, joinedBodies(job, rough));
+/** A coarse mesh: laws hold on any. */
+const coarse = 11;
+const system = caseSystem(job, joinedBodies(job, coarse));
 const cases = loadedCases(system);
 
 function caseOf(id: string): LoadedCase {
@@ -74,7 +74,7 @@ describe("load cases of the demo", () => {
     const cradled = shelf!.carries.find(({ content }) => content.held.by === "cradle")!.content.name;
     const { body, fitting } = system.masses.riders.find((rider) => rider.fitting.name === cradled)!;
     const { nodes } = system.model.parts[body]!.structure;
-    const heights = Array.from(fitting.freedoms, (freedom) => nodes[Math.floor(freedom / boxFreedoms)]![2]);
+    const heights = Array.from(fitting.dofs, (dof) => nodes[Math.floor(dof / spaceDofs)]![2]);
     expect(Math.min(...heights)).toBeGreaterThan(0);
   });
 
@@ -132,7 +132,7 @@ describe("a section by itself", () => {
         })),
       },
     };
-    const thicker = sectionStiffness(joinedBodies(thick, rough), 0);
+    const thicker = sectionStiffness(joinedBodies(thick, coarse), 0);
     expect(thicker.racking[0]).toBeGreaterThan(lower!.racking[0]);
     expect(thicker.racking[1]).toBeGreaterThan(lower!.racking[1]);
     expect(thicker.twist).toBeGreaterThan(lower!.twist);
@@ -143,7 +143,7 @@ describe("what cannot be solved is named", () => {
   const changed = (changes: Partial<ReviewInput["parts"]>): (() => CaseSystem) => {
     const input = { ...job, parts: { ...job.parts, ...changes } };
     return () => {
-      const tried = caseSystem(input, joinedBodies(input, rough));
+      const tried = caseSystem(input, joinedBodies(input, coarse));
       loadedCases(tried);
       return tried;
     };

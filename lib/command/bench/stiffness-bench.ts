@@ -13,7 +13,7 @@ import {
   moved,
   type PanelProblem,
   usualBoxSize,
-  usualFineness,
+  usualElementTarget,
   wayOfForce,
 } from "../../fem/index.js";
 import { Length, MembraneStiffness, PlateStiffness, Pressure, showNumber } from "../../quantity/index.js";
@@ -62,20 +62,20 @@ const box: BoxProblem = {
   ),
 };
 
-/** Finenesses of the panel from the usual mesh to some 150 000 unknowns. */
-const finenesses = [usualFineness, 900, 4000, 11_500];
+/** Element targets of the panel from the usual mesh to some 150 000 unknowns. */
+const elementTargets = [usualElementTarget, 900, 4000, 11_500];
 /** Sizes of the box's elements in usual ones, to some 150 000 unknowns. */
 const boxSizes = [1, 0.5, 0.3, 0.2];
 
 /** Times the finite-element core after a warm-up: the usual panel and box. */
 export function stiffnessBench(): readonly Timed[] {
-  const [panelRun, boxRun] = [timedPanel(usualFineness), timedBox(1)];
+  const [panelRun, boxRun] = [timedPanel(usualElementTarget), timedBox(1)];
   return [panelRun, boxRun].map(({ time }) => time);
 }
 
 /** How the time grows with the unknowns, as text. */
 export function costGrowth(): string {
-  const rows = [...finenesses.map(timedPanel), ...boxSizes.map(timedBox)];
+  const rows = [...elementTargets.map(timedPanel), ...boxSizes.map(timedBox)];
   const power = (kind: string): string =>
     showNumber(
       growthPower(
@@ -105,21 +105,21 @@ interface Sized {
   readonly unknowns: number;
 }
 
-function timedPanel(fineness: number): Sized {
+function timedPanel(elementTarget: number): Sized {
   let unknowns = 0;
   const run = (): string => {
-    const solved = bent(factoredPanel(panel, fineness));
+    const solved = bent(factoredPanel(panel, elementTarget));
     unknowns = unknownsOf(solved.factors.held);
     return `${unknowns} unknowns, ${(1e3 * largestDeflection(solved).value).toFixed(4)} mm`;
   };
-  const work = `panel by finite elements, fineness ${fineness}`;
-  return { time: timed(work, run, fineness > 1000 ? 2 : 9), unknowns };
+  const work = `panel by finite elements, fineness ${elementTarget}`;
+  return { time: timed(work, run, elementTarget > 1000 ? 2 : 9), unknowns };
 }
 
 function timedBox(size: number): Sized {
   let unknowns = 0;
   const run = (): string => {
-    const standing: BoxHold = { where: ([, , z]) => z < 1e-9, freedoms: [0, 1, 2] };
+    const standing: BoxHold = { where: ([, , z]) => z < 1e-9, dofs: [0, 1, 2] };
     const factored = factoredBox(boxStructure(box, size * usualBoxSize(box)), [standing]);
     const push: BoxForce = {
       on: alongLine(factored.structure, [0, 0, 0.4], [0, 0.5, 0.4]),

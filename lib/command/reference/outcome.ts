@@ -11,7 +11,7 @@ export interface ReferenceOutcome {
   /** As the kind measures it: relative, digits, sheets. */
   readonly error: string;
   readonly tolerance: string;
-  /** How far the mesh may have ours wrong, in the same measure as the error; only where there is a mesh. */
+  /** The estimated mesh error, in the same measure as the error; only where there is a mesh. */
   readonly meshError?: string;
   readonly holds: boolean;
   /** How the expected value is known. */

@@ -17,7 +17,10 @@ import {
   onFace,
 } from "./box-problem.js";
 
-/** Places of the lines across each axis of the box: at the sides of cutouts, strips and patches, and between, in pairs. */
+/**
+ * Places of the lines across each axis of the box: at the sides of cutouts, strips and patches, and between, in
+ * pairs.
+ */
 export function boxLines(
   problem: BoxProblem,
   size: number,

@@ -28,9 +28,9 @@ export interface BoxSeam {
   /** Force on each metre over the slip along the seam, N/m2. */
   readonly slip: number;
   /** Force on each metre over the gap, either way across the seam, N/m2. */
-  readonly parting: number;
+  readonly opening: number;
   /** Moment on each metre over the change of the angle, N m a radian on each metre; 0 turns freely. */
-  readonly turning: number;
+  readonly rotational: number;
 }
 
 /** A beam along a straight line of a face: an edge extrusion, a batten. */

@@ -1,24 +1,27 @@
-/** What a moved box shows: movements, energy, sag of its faces, and how far they and their openings go out of square. */
+/**
+ * What a moved box shows: movements, energy, sag of its faces, and how far they and their openings go out of square.
+ */
 
 import { inverse } from "../../algebra/matrix3.js";
+import { spaceDofs } from "../element/index.js";
 import { type Cutout, type QuadMesh, ringOf } from "../mesh/index.js";
 import { timesPieces } from "../solve/index.js";
 import { type BoxProblem, type BoxSpot, extents, type FaceName, frames } from "./box-problem.js";
-import { type BoxStructure, boxFreedoms, piecesOf } from "./meshed-box.js";
+import { type BoxStructure, piecesOf } from "./meshed-box.js";
 import type { BoxForce, MovedBox } from "./solve-box.js";
 
 /** How a place has moved, m. */
 export function movementAt({ structure: { nodes }, displacement }: MovedBox, spot: BoxSpot): BoxSpot {
   const away = (node: BoxSpot): number => Math.hypot(...node.map((at, axis) => at - spot[axis]!));
   const nearest = nodes.reduce((best, node, i) => (away(node) < away(nodes[best]!) ? i : best), 0);
-  const [x = 0, y = 0, z = 0] = displacement.subarray(boxFreedoms * nearest, boxFreedoms * nearest + 3);
+  const [x = 0, y = 0, z = 0] = displacement.subarray(spaceDofs * nearest, spaceDofs * nearest + 3);
   return [x, y, z];
 }
 
 /** The farthest any place has moved, m. */
 export function farthestMovement({ structure: { nodes }, displacement }: MovedBox): number {
   return nodes.reduce((most, _, node) => {
-    const from = boxFreedoms * node;
+    const from = spaceDofs * node;
     return Math.max(most, Math.hypot(displacement[from]!, displacement[from + 1]!, displacement[from + 2]!));
   }, 0);
 }
@@ -29,7 +32,7 @@ export function wayOfForce({ displacement }: MovedBox, { on, force }: BoxForce):
     (sum, node, i) =>
       sum +
       force.reduce(
-        (part, each, axis) => part + on.shares[i]! * each * displacement[boxFreedoms * node + axis]!,
+        (part, each, axis) => part + on.shares[i]! * each * displacement[spaceDofs * node + axis]!,
         0,
       ),
     0,
@@ -51,13 +54,11 @@ export function heldUp({ structure, displacement, forces, factors }: MovedBox): 
   const carried = timesPieces(piecesOf(structure), displacement);
   for (const { on, force } of forces)
     on.nodes.forEach((node, i) => {
-      for (const axis of [0, 1, 2] as const)
-        carried[boxFreedoms * node + axis]! -= on.shares[i]! * force[axis];
+      for (const axis of [0, 1, 2] as const) carried[spaceDofs * node + axis]! -= on.shares[i]! * force[axis];
     });
   const sum = (axis: number): number =>
     carried.reduce(
-      (total, value, freedom) =>
-        total + (factors.held[freedom] && freedom % boxFreedoms === axis ? value : 0),
+      (total, value, dof) => total + (factors.held[dof] && dof % spaceDofs === axis ? value : 0),
       0,
     );
   return [sum(0), sum(1), sum(2)];
@@ -76,7 +77,7 @@ export function sagBetweenCorners(
   const face = structure.faces.find((one) => one.name === name);
   if (!face) throw new RangeError(`${structure.problem.name}: there is no face ${name}`);
   const { axes } = frames[name];
-  const across = (node: number): number => displacement[boxFreedoms * face.numbers[node]! + axes[2]]!;
+  const across = (node: number): number => displacement[spaceDofs * face.numbers[node]! + axes[2]]!;
   const { x, y } = face.mesh;
   const [length, width] = [Math.max(...x), Math.max(...y)];
   const corners = [0, 1].map((high) =>
@@ -114,7 +115,7 @@ export interface OutOfSquare {
  * How far an opening has gone out of square: the straight-line movement that fits all of its rim best.
  *
  * @param structure of the box
- * @param displacement of all its freedoms
+ * @param displacement of all its degrees of freedom
  * @param name of the face the opening is in
  * @param cutout the opening
  * @throws RangeError when the face has no such rim
@@ -156,7 +157,7 @@ export function faceShear(
 function shearOf(nodes: readonly RimNode[], name: FaceName, displacement: Float64Array): number {
   const [along, across] = frames[name].axes;
   const slopes = ([along, across] as const).map((axis) =>
-    slopeOf(nodes.map(({ x, y, node }) => ({ x, y, value: displacement[boxFreedoms * node + axis]! }))),
+    slopeOf(nodes.map(({ x, y, node }) => ({ x, y, value: displacement[spaceDofs * node + axis]! }))),
   );
   return slopes[0]![1] + slopes[1]![0];
 }

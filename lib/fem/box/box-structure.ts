@@ -1,12 +1,12 @@
 /** A box as pieces: the elements of its faces, joined where they meet, with seams that give and beams. */
 import {
   beamMatrix,
+  dofsPerNode,
   type ElementMatrix,
   elementRows,
   elementStiffness,
-  freedomsPerNode,
   sharedMatrices,
-  spaceFreedoms,
+  spaceDofs,
 } from "../element/index.js";
 import {
   elementCount,
@@ -32,7 +32,8 @@ import {
   frames,
   onFace,
 } from "./box-problem.js";
-import { type BoxStructure, boxFreedoms, distance, type MeshedFace, sidesAlong } from "./meshed-box.js";
+import { type BoxStructure, distance, type MeshedFace, sidesAlong } from "./meshed-box.js";
+
 import { laidSeam, seamSprings } from "./seam.js";
 
 /**
@@ -115,28 +116,28 @@ function facePiece(
 ): Piece {
   const places = placesOf(frames[name]);
   const nodes = elementNodes(mesh, element);
-  const freedoms = new Int32Array(elementRows);
+  const dofs = new Int32Array(elementRows);
   for (let i = 0; i < elementRows; i++) {
-    const node = numbers[nodes[Math.floor(i / freedomsPerNode)]!]!;
-    freedoms[i] = boxFreedoms * node + places[i % freedomsPerNode]!;
+    const node = numbers[nodes[Math.floor(i / dofsPerNode)]!]!;
+    dofs[i] = spaceDofs * node + places[i % dofsPerNode]!;
   }
-  return { freedoms, matrix, middle: onFace(problem, name, elementMiddle(mesh, element)) };
+  return { dofs, matrix, middle: onFace(problem, name, elementMiddle(mesh, element)) };
 }
 
-/** An element's stiffness with the signs of the box's freedoms. */
+/** An element's stiffness with the signs of the box's degrees of freedom. */
 function signedStiffness(sense: Frame["sense"]): ElementMatrix {
   const signs = signsOf(sense);
   return (x, y, sheet) => {
     const matrix = elementStiffness(x, y, sheet);
     for (let i = 0; i < elementRows; i++) {
       for (let j = 0; j < elementRows; j++)
-        matrix[i * elementRows + j]! *= signs[i % freedomsPerNode]! * signs[j % freedomsPerNode]!;
+        matrix[i * elementRows + j]! *= signs[i % dofsPerNode]! * signs[j % dofsPerNode]!;
     }
     return matrix;
   };
 }
 
-/** Where u, v, w, bx, by of a face lie among a node's freedoms in the box. */
+/** Where u, v, w, bx, by of a face lie among a node's degrees of freedom in the box. */
 function placesOf({ axes: [a, b, c] }: Frame): readonly number[] {
   return [a, b, c, 3 + b, 3 + a];
 }
@@ -241,8 +242,8 @@ export function beamPieces(
   if (missing > 1e-6 * covered)
     throw new RangeError(`${words}: ${(1000 * missing).toFixed(0)} mm of it touch no material of ${on}`);
   return sides.map(({ nodes: own, length }) => ({
-    freedoms: Int32Array.from(
-      own.flatMap((node) => Array.from({ length: spaceFreedoms }, (_, kind) => spaceFreedoms * node + kind)),
+    dofs: Int32Array.from(
+      own.flatMap((node) => Array.from({ length: spaceDofs }, (_, kind) => spaceDofs * node + kind)),
     ),
     matrix: beamMatrix(axis, length, section),
     middle: nodes[own[1]]!,

@@ -6,7 +6,7 @@
  */
 
 import { inverse, type Matrix3 } from "../../algebra/matrix3.js";
-import { spaceFreedoms } from "../element/index.js";
+import { spaceDofs } from "../element/index.js";
 import type { Spot } from "../mesh/index.js";
 import { locate } from "../panel/index.js";
 import type { BoxSpot, FaceName } from "./box-problem.js";
@@ -24,13 +24,13 @@ export interface Fitting {
   readonly name: string;
   /** Where its movement is told and forces act, in the box. */
   readonly at: BoxSpot;
-  /** Freedoms of the box it moves with. */
-  readonly freedoms: Int32Array;
-  /** Its movement along x, y, z and turns about them from those freedoms: six rows, one after another. */
+  /** Degrees of freedom of the box it moves with. */
+  readonly dofs: Int32Array;
+  /** Its movement along x, y, z and turns about them from those degrees of freedom: six rows, one after another. */
   readonly motion: Float64Array;
 }
 
-/** How a fastener's place moves with the freedoms of its element. */
+/** How a fastener's place moves with the degrees of freedom of its element. */
 interface Fastener {
   readonly spot: BoxSpot;
   readonly nodes: Int32Array;
@@ -64,11 +64,11 @@ export function fittingOn(
     throw new RangeError(
       `${structure.problem.name}, ${name}: two fasteners apart from each other are needed`,
     );
-  const freedoms = freedomsOf(fasteners);
-  const columns = new Map([...freedoms].map((freedom, column) => [freedom, column]));
-  const motion = new Float64Array(spaceFreedoms * freedoms.length);
+  const dofs = dofsOf(fasteners);
+  const columns = new Map([...dofs].map((dof, column) => [dof, column]));
+  const motion = new Float64Array(spaceDofs * dofs.length);
   const add = (row: number, node: number, kind: number, value: number): void => {
-    motion[row * freedoms.length + columns.get(spaceFreedoms * node + kind)!]! += value;
+    motion[row * dofs.length + columns.get(spaceDofs * node + kind)!]! += value;
   };
   const turnFrom = inverse(turnWeights(fasteners, arms, lever));
   fasteners.forEach(({ nodes, weights, across }, i) => {
@@ -86,8 +86,8 @@ export function fittingOn(
       }
     });
   });
-  carryTo(motion, freedoms.length, at.map((to, axis) => to - middle[axis]!) as unknown as BoxSpot);
-  return { name, at, freedoms, motion };
+  carryTo(motion, dofs.length, at.map((to, axis) => to - middle[axis]!) as unknown as BoxSpot);
+  return { name, at, dofs, motion };
 }
 
 function fastenersOn(
@@ -115,12 +115,12 @@ function fastenersOn(
 }
 
 /** Movements of the fasteners' nodes, and the turns that their sheets have. */
-function freedomsOf(fasteners: readonly Fastener[]): Int32Array {
+function dofsOf(fasteners: readonly Fastener[]): Int32Array {
   const found = new Set<number>();
   for (const { nodes, across } of fasteners)
     for (const node of nodes)
-      for (let kind = 0; kind < spaceFreedoms; kind++)
-        if (kind !== 3 + across) found.add(spaceFreedoms * node + kind);
+      for (let kind = 0; kind < spaceDofs; kind++)
+        if (kind !== 3 + across) found.add(spaceDofs * node + kind);
   return Int32Array.from(found);
 }
 
@@ -164,11 +164,11 @@ export function cross([ax, ay, az]: BoxSpot, [bx, by, bz]: BoxSpot): BoxSpot {
 }
 
 /** How a fitting moves: along x, y, z, m, and turns about them, rad. */
-export function fittingMotion({ freedoms, motion }: Fitting, displacement: Float64Array): Float64Array {
-  const result = new Float64Array(spaceFreedoms);
-  for (let row = 0; row < spaceFreedoms; row++)
-    freedoms.forEach((freedom, i) => {
-      result[row]! += motion[row * freedoms.length + i]! * displacement[freedom]!;
+export function fittingMotion({ dofs, motion }: Fitting, displacement: Float64Array): Float64Array {
+  const result = new Float64Array(spaceDofs);
+  for (let row = 0; row < spaceDofs; row++)
+    dofs.forEach((dof, i) => {
+      result[row]! += motion[row * dofs.length + i]! * displacement[dof]!;
     });
   return result;
 }
@@ -176,20 +176,19 @@ export function fittingMotion({ freedoms, motion }: Fitting, displacement: Float
 /**
  * Adds to the forces on a box what a force on a fitting shares out to its fasteners.
  *
- * @param load on all freedoms of the box
+ * @param load on all degrees of freedom of the box
  * @param fitting pulled at
  * @param force along x, y, z, N
  * @param moment about x, y, z, N m
  */
 export function pullAt(
   load: Float64Array,
-  { freedoms, motion }: Fitting,
+  { dofs, motion }: Fitting,
   force: BoxSpot,
   moment: BoxSpot = [0, 0, 0],
 ): void {
   const wrench = [...force, ...moment];
-  freedoms.forEach((freedom, i) => {
-    for (let row = 0; row < spaceFreedoms; row++)
-      load[freedom]! += wrench[row]! * motion[row * freedoms.length + i]!;
+  dofs.forEach((dof, i) => {
+    for (let row = 0; row < spaceDofs; row++) load[dof]! += wrench[row]! * motion[row * dofs.length + i]!;
   });
 }

@@ -5,12 +5,13 @@
  * those that only push or only pull left out where they would do the other.
  */
 import { keptByContent } from "../../kept/index.js";
-import { type Factors, factorPieces, LooseFreedom } from "../solve/index.js";
+import { spaceDofs } from "../element/index.js";
+import { type Factors, factorPieces, UnconstrainedDof } from "../solve/index.js";
 import type { BoxProblem, BoxSpot } from "./box-problem.js";
 import { boxStructure } from "./box-structure.js";
 import { cross, type Fitting, fittingMotion, pullAt } from "./fitting.js";
 import { movedByPulls, movedOnce } from "./kept-movements.js";
-import { type BoxStructure, boxFreedoms, distance, looseWords, piecesOf } from "./meshed-box.js";
+import { type BoxStructure, distance, piecesOf, unconstrainedMessage } from "./meshed-box.js";
 
 /** One end of a spring: a fitting of a part. */
 export interface LinkEnd {
@@ -117,7 +118,7 @@ function endsOf(parts: readonly FreePart[], { name, from, to, stiffness }: Link)
 }
 
 function pullOf({ structure }: FreePart, { fitting, sign }: SignedEnd, along: BoxSpot): Float64Array {
-  const load = new Float64Array(boxFreedoms * structure.nodes.length);
+  const load = new Float64Array(spaceDofs * structure.nodes.length);
   pullAt(load, fitting, [sign * along[0], sign * along[1], sign * along[2]]);
   return load;
 }
@@ -155,13 +156,13 @@ export interface FreePart {
  */
 export function freePart(structure: BoxStructure, at: BoxSpot): FreePart {
   const pieces = piecesOf(structure);
-  const held = new Uint8Array(boxFreedoms * structure.nodes.length).fill(1);
-  for (const { freedoms } of pieces) for (const freedom of freedoms) held[freedom] = 0;
-  for (const freedom of sixHolds(structure.nodes)) held[freedom] = 1;
+  const held = new Uint8Array(spaceDofs * structure.nodes.length).fill(1);
+  for (const { dofs } of pieces) for (const dof of dofs) held[dof] = 0;
+  for (const dof of sixHolds(structure.nodes)) held[dof] = 1;
   try {
     return { structure, at, factors: factorPieces(pieces, held) };
   } catch (error) {
-    if (error instanceof LooseFreedom) throw new RangeError(looseWords(structure, error.freedom));
+    if (error instanceof UnconstrainedDof) throw new RangeError(unconstrainedMessage(structure, error.dof));
     throw error;
   }
 }
@@ -188,7 +189,7 @@ export function rigidRow(spot: BoxSpot, along: BoxSpot): readonly number[] {
   return [...along, ...cross(spot, along)];
 }
 
-/** Six freedoms of three nodes far apart that leave no rigid movement. */
+/** Six degrees of freedom of three nodes far apart that leave no rigid movement. */
 function sixHolds(nodes: readonly BoxSpot[]): readonly number[] {
   const first = 0;
   const second = farthest(nodes, (spot) => distance(spot, nodes[first]!));
@@ -207,7 +208,7 @@ function sixHolds(nodes: readonly BoxSpot[]): readonly number[] {
       // Far enough from what the holds before it stop already.
       if (kept.length === 6 || size < 0.2) return [];
       kept.push(row.map((value) => value / size));
-      return [boxFreedoms * node + axis];
+      return [spaceDofs * node + axis];
     }),
   );
 }

@@ -16,9 +16,9 @@ interface KeptMovements {
 
 /** A load and what it does. */
 interface KeptMovement {
-  /** Forces on the freedoms of the box. */
+  /** Forces on the degrees of freedom of the box. */
   readonly load: Float64Array;
-  /** Its freedoms under them. */
+  /** Its degrees of freedom under them. */
   readonly moved: Float64Array;
 }
 

@@ -1,11 +1,8 @@
 /** A box, meshed: what its faces are made of, sides of its elements along a straight line, what is loose in it. */
-import { nodesPerElement, type Sheet } from "../element/index.js";
+import { nodesPerElement, type Sheet, spaceDofs } from "../element/index.js";
 import type { QuadMesh } from "../mesh/index.js";
 import type { Piece } from "../solve/index.js";
 import type { BoxProblem, BoxSpot, FaceName } from "./box-problem.js";
-
-/** Freedoms of a node of a box: along x, y, z and the turns about them. */
-export const boxFreedoms = 6;
 
 /** One face, meshed. */
 export interface MeshedFace {
@@ -98,7 +95,7 @@ export function distance(a: BoxSpot, b: BoxSpot): number {
   return Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 }
 
-/** How a body moves, by freedom. */
+/** How a body moves, by degree of freedom. */
 export const waysToMove: readonly string[] = [
   "slides along x",
   "slides along y",
@@ -108,10 +105,10 @@ export const waysToMove: readonly string[] = [
   "turns about z",
 ];
 
-/** Names the face, the place and the way of a freedom that nothing resists. */
-export function looseWords({ problem, nodes, faces }: BoxStructure, freedom: number): string {
-  const node = Math.floor(freedom / boxFreedoms);
+/** Names the face, the place and the way of a degree of freedom that nothing resists. */
+export function unconstrainedMessage({ problem, nodes, faces }: BoxStructure, dof: number): string {
+  const node = Math.floor(dof / spaceDofs);
   const spot = nodes[node]!.map((at) => (1000 * at).toFixed(0)).join(", ");
   const face = faces.find(({ numbers }) => numbers.includes(node))?.name ?? "a spring";
-  return `${problem.name} is loose: ${face} at ${spot} mm ${waysToMove[freedom % boxFreedoms]} without resistance; hold it better`;
+  return `${problem.name} is loose: ${face} at ${spot} mm ${waysToMove[dof % spaceDofs]} without resistance; hold it better`;
 }

@@ -1,5 +1,7 @@
-/** Edges that give: springs between the two faces that meet, spread along the edge, and what their fasteners carry. */
-import { lineThree, sideShapes, spaceFreedoms } from "../element/index.js";
+/**
+ * Edges that give: springs between the two faces that meet, spread along the edge, and what their fasteners carry.
+ */
+import { lineThree, sideShapes, spaceDofs } from "../element/index.js";
 import type { Piece } from "../solve/index.js";
 import {
   type BoxProblem,
@@ -88,19 +90,19 @@ const rows = 6 * kinds;
  * @throws RangeError for a stiffness that is negative or no number
  */
 export function seamSprings(nodes: readonly BoxSpot[], { seam, axis, sides }: LaidSeam): readonly Piece[] {
-  for (const field of ["slip", "parting", "turning"] as const)
+  for (const field of ["slip", "opening", "rotational"] as const)
     if (!(seam[field] >= 0 && seam[field] < Infinity))
       throw new RangeError(
         `seam of ${seam.faces.join(" and ")}: ${field} must not be negative, got ${seam[field]}`,
       );
-  const across = ([0, 1, 2] as const).map((way) => (way === axis ? seam.slip : seam.parting));
+  const across = ([0, 1, 2] as const).map((way) => (way === axis ? seam.slip : seam.opening));
   return sides.map((side) => ({
-    freedoms: Int32Array.from(
+    dofs: Int32Array.from(
       [...side.nodes, ...side.others].flatMap((node) =>
-        [0, 1, 2, 3 + axis].map((freedom) => spaceFreedoms * node + freedom),
+        [0, 1, 2, 3 + axis].map((dof) => spaceDofs * node + dof),
       ),
     ),
-    matrix: sideMatrix(side.length, [...across, seam.turning]),
+    matrix: sideMatrix(side.length, [...across, seam.rotational]),
     middle: nodes[side.nodes[1]]!,
   }));
 }
@@ -129,7 +131,9 @@ export interface SeamFlow {
   readonly length: number;
   /** Along x, y, z of the box, N/m. */
   readonly force: BoxSpot;
-  /** What fasteners carry of it, N/m: slip and parting. Where the edges press on each other they bear by themselves. */
+  /**
+   * What fasteners carry of it, N/m: slip and opening. Where the edges press on each other they bear by themselves.
+   */
   readonly carried: number;
 }
 
@@ -140,7 +144,7 @@ const samples = 6;
  * Forces along a seam, place by place from its low end.
  *
  * @param structure of the box
- * @param displacement of all its freedoms
+ * @param displacement of all its degrees of freedom
  * @param seam one of the box's own
  */
 export function seamFlows(
@@ -154,7 +158,7 @@ export function seamFlows(
       const shapes = meanShapes((2 * i) / samples - 1, (2 * i + 2) / samples - 1);
       const at = placeOn(structure.nodes, side, shapes);
       const force = gapAt(displacement, side, shapes).map(
-        (gap, way) => (way === axis ? seam.slip : seam.parting) * gap,
+        (gap, way) => (way === axis ? seam.slip : seam.opening) * gap,
       ) as unknown as BoxSpot;
       return { at, length: side.length / samples, force, carried: carriedOf(seam, axis, force) };
     }),
@@ -177,7 +181,7 @@ function placeOn(nodes: readonly BoxSpot[], side: SeamSide, shapes: readonly num
 function gapAt(displacement: Float64Array, { nodes, others }: SeamSide, shapes: readonly number[]): BoxSpot {
   const way = (axis: 0 | 1 | 2): number =>
     shapes.reduce((sum, shape, k) => {
-      const [own, other] = [nodes[k]!, others[k]!].map((node) => displacement[spaceFreedoms * node + axis]!);
+      const [own, other] = [nodes[k]!, others[k]!].map((node) => displacement[spaceDofs * node + axis]!);
       return sum + shape * (own! - other!);
     }, 0);
   return [way(0), way(1), way(2)];
@@ -185,8 +189,8 @@ function gapAt(displacement: Float64Array, { nodes, others }: SeamSide, shapes: 
 
 function carriedOf({ faces: [one, other] }: BoxSeam, axis: 0 | 1 | 2, force: BoxSpot): number {
   // The first face pulls the second outwards only where that has moved in; the second the first likewise.
-  const parting = [Math.max(0, outwards(one, force)), Math.max(0, -outwards(other, force))];
-  return Math.hypot(force[axis], ...parting);
+  const opening = [Math.max(0, outwards(one, force)), Math.max(0, -outwards(other, force))];
+  return Math.hypot(force[axis], ...opening);
 }
 
 /** The part of a force that points out of the box through a face. */

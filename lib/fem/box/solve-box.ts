@@ -1,21 +1,26 @@
 /** A box held, factored and moved under forces. */
-import { nodeAreas } from "../element/index.js";
+import { nodeAreas, spaceDofs } from "../element/index.js";
 import { elementCount, elementMiddle, elementNodes, elementPlaces, type MeshBox } from "../mesh/index.js";
-import { displacementsUnder, type Factors, factorPieces, LooseFreedom, type Piece } from "../solve/index.js";
+import {
+  displacementsUnder,
+  type Factors,
+  factorPieces,
+  type Piece,
+  UnconstrainedDof,
+} from "../solve/index.js";
 import type { BoxSpot, FaceName } from "./box-problem.js";
 import {
   type BoxStructure,
-  boxFreedoms,
   type LineSide,
-  looseWords,
   piecesOf,
   sidesAlong,
+  unconstrainedMessage,
 } from "./meshed-box.js";
 
-/** Freedoms held at the nodes for which `where` is true: 0 to 2 along x, y, z, 3 to 5 turns about them. */
+/** Degrees of freedom held at the nodes for which `where` is true: 0 to 2 along x, y, z, 3 to 5 turns about them. */
 export interface BoxHold {
   readonly where: (spot: BoxSpot) => boolean;
-  readonly freedoms: readonly number[];
+  readonly dofs: readonly number[];
 }
 
 /** A force on the nodes of a box, and which part of it each takes. */
@@ -58,26 +63,26 @@ export function factoredBox(
   springs: readonly Piece[] = [],
 ): FactoredBox {
   const pieces = [...piecesOf(structure), ...springs];
-  const held = new Uint8Array(boxFreedoms * structure.nodes.length).fill(1);
-  for (const { freedoms } of pieces) for (const freedom of freedoms) held[freedom] = 0;
+  const held = new Uint8Array(spaceDofs * structure.nodes.length).fill(1);
+  for (const { dofs } of pieces) for (const dof of dofs) held[dof] = 0;
   structure.nodes.forEach((spot, node) => {
-    for (const { where, freedoms } of holds)
-      if (where(spot)) for (const freedom of freedoms) held[boxFreedoms * node + freedom] = 1;
+    for (const { where, dofs } of holds)
+      if (where(spot)) for (const dof of dofs) held[spaceDofs * node + dof] = 1;
   });
   try {
     return { structure, factors: factorPieces(pieces, held) };
   } catch (error) {
-    if (error instanceof LooseFreedom) throw new RangeError(looseWords(structure, error.freedom));
+    if (error instanceof UnconstrainedDof) throw new RangeError(unconstrainedMessage(structure, error.dof));
     throw error;
   }
 }
 
 /** Moves a factored box under forces. */
 export function moved(box: FactoredBox, forces: readonly BoxForce[]): MovedBox {
-  const load = new Float64Array(boxFreedoms * box.structure.nodes.length);
+  const load = new Float64Array(spaceDofs * box.structure.nodes.length);
   for (const { on, force } of forces)
     on.nodes.forEach((node, i) => {
-      for (const axis of [0, 1, 2] as const) load[boxFreedoms * node + axis]! += on.shares[i]! * force[axis];
+      for (const axis of [0, 1, 2] as const) load[spaceDofs * node + axis]! += on.shares[i]! * force[axis];
     });
   return { ...box, forces, displacement: displacementsUnder(box.factors, load) };
 }
@@ -153,17 +158,17 @@ export function nodeMasses({ faces, nodes }: BoxStructure): Float64Array {
  * @param structure of the box
  * @param masses at its nodes, kg
  * @param pull acceleration that pulls at a place of the box, m/s2
- * @returns one value a freedom
+ * @returns one value a degree of freedom
  */
 export function weightLoad(
   { nodes }: BoxStructure,
   masses: Float64Array,
   pull: (spot: BoxSpot) => BoxSpot,
 ): Float64Array {
-  const load = new Float64Array(boxFreedoms * nodes.length);
+  const load = new Float64Array(spaceDofs * nodes.length);
   nodes.forEach((spot, node) => {
     const [x, y, z] = pull(spot);
-    const from = boxFreedoms * node;
+    const from = spaceDofs * node;
     load[from] = masses[node]! * x;
     load[from + 1] = masses[node]! * y;
     load[from + 2] = masses[node]! * z;

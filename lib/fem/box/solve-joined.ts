@@ -1,12 +1,13 @@
 import { symmetricEigen } from "../../algebra/eigenvalues.js";
 import { solveSquare } from "../../algebra/linear-systems.js";
+import { spaceDofs } from "../element/index.js";
 import type { BoxSpot } from "./box-problem.js";
 import { type JoinedParts, movedFree, type PreparedLink, rigidRow, stretchOf } from "./joined-parts.js";
-import { boxFreedoms, waysToMove } from "./meshed-box.js";
+import { waysToMove } from "./meshed-box.js";
 
 /** Parts under one load case. */
 export interface JoinedAnswer {
-  /** Of each part, its freedoms in order. */
+  /** Of each part, its degrees of freedom in order. */
   readonly displacements: readonly Float64Array[];
   /** Force of each spring of the system, N: positive where it pulls its ends together; zero where it is left out. */
   readonly forces: readonly number[];
@@ -19,7 +20,7 @@ const mostRounds = 40;
  * Moves joined parts under forces.
  *
  * @param joined the parts with all springs
- * @param loads forces on the freedoms of each part
+ * @param loads forces on the degrees of freedom of each part
  * @param inUse which springs this load case has; all when left out
  * @throws RangeError that names a part that nothing holds, or when springs that only push or pull come to no rest
  */
@@ -34,7 +35,7 @@ export function movedJoined(
   const gaps = joined.links.map((link) => stretchOf(link, (part) => free[part]!));
   let active = candidates;
   for (let round = 0; round < mostRounds; round++) {
-    refuseLoose(joined, active);
+    refuseUnconstrained(joined, active);
     const { forces, rigid } = balanced(joined, active, gaps, wrenches);
     const stretches = candidates.map((i) => stretchUnder(joined, i, active, gaps, forces, rigid));
     const next = candidates.filter((i, k) => works(joined.links[i]!.link.only, stretches[k]!));
@@ -55,7 +56,7 @@ function works(only: "push" | "pull" | undefined, stretch: number): boolean {
 function wrenchOf(nodes: readonly BoxSpot[], load: Float64Array): Float64Array {
   const wrench = new Float64Array(6);
   nodes.forEach((spot, node) => {
-    const from = boxFreedoms * node;
+    const from = spaceDofs * node;
     for (const axis of [0, 1, 2] as const) {
       const force = load[from + axis]!;
       wrench[3 + axis]! += load[from + 3 + axis]!;
@@ -152,7 +153,7 @@ export function addRigid(
   rigid: ArrayLike<number>,
 ): void {
   nodes.forEach(([x, y, z], node) => {
-    const from = boxFreedoms * node;
+    const from = spaceDofs * node;
     const [tx, ty, tz, rx, ry, rz] = Array.from(rigid) as [number, number, number, number, number, number];
     [tx + ry * z - rz * y, ty + rz * x - rx * z, tz + rx * y - ry * x, rx, ry, rz].forEach((value, k) => {
       displacement[from + k]! += value;
@@ -164,7 +165,7 @@ export function addRigid(
 const looseShare = 1e-12;
 
 /** Names the part that moves most in the rigid movement that no spring resists. */
-function refuseLoose({ parts, links }: JoinedParts, active: readonly number[]): void {
+function refuseUnconstrained({ parts, links }: JoinedParts, active: readonly number[]): void {
   const size = 6 * parts.length;
   const matrix = new Float64Array(size * size);
   for (const i of active) {

@@ -8,10 +8,10 @@ import { nearHalf, sideShapes } from "./shape.js";
 
 /** Nodes of a beam: both ends and the middle. */
 export const nodesPerBeam = 3;
-/** Freedoms of a node in space: along x, y, z and the turns about them. */
-export const spaceFreedoms = 6;
+/** Degrees of freedom of a node in space: along x, y, z and the turns about them. */
+export const spaceDofs = 6;
 /** Rows of a beam's matrix: node by node. */
-export const beamRows: number = nodesPerBeam * spaceFreedoms;
+export const beamRows: number = nodesPerBeam * spaceDofs;
 
 /** How far a point of the section lies from the line of nodes, along the section's axes, m. */
 export interface BeamOffset {
@@ -109,12 +109,12 @@ function beamStrains(
   const values = sideShapes(at);
   const slopes = [at - 1 / 2, -2 * at, at + 1 / 2].map((slope) => (2 * slope) / length);
   const row = (
-    terms: readonly (readonly [freedom: number, weights: readonly number[], by: number])[],
+    terms: readonly (readonly [dof: number, weights: readonly number[], by: number])[],
   ): Float64Array => {
     const result = new Float64Array(beamRows);
-    for (const [freedom, weights, by] of terms)
+    for (const [dof, weights, by] of terms)
       weights.forEach((weight, node) => {
-        result[spaceFreedoms * node + freedom]! += by * weight;
+        result[spaceDofs * node + dof]! += by * weight;
       });
     return result;
   };

@@ -3,19 +3,20 @@
  * Higher-order MITC general shell elements, Int. J. Numer. Methods Eng. 36, 1993). Membrane and bending take the
  * nine-node shape functions as they are.
  *
- * Freedoms of a node on its own plane: u, v, w, and bx, by, the stretch along x and y per height above the plane.
+ * Degrees of freedom of a node on its own plane: u, v, w, and bx, by, the stretch along x and y per height above the
+ * plane.
  */
 import { productMatrix, slopeProducts, stretches } from "./integrals.js";
 import { nodesPerElement } from "./shape.js";
 import { isCoupled, type Sheet } from "./sheet.js";
 import { shearStiffness } from "./tied-shear.js";
 
-/** Freedoms of a node on the plane of its element. */
-export const freedomsPerNode = 5;
+/** Degrees of freedom of a node on the plane of its element. */
+export const dofsPerNode = 5;
 /** Rows of an element's matrix. */
-export const elementRows: number = freedomsPerNode * nodesPerElement;
+export const elementRows: number = dofsPerNode * nodesPerElement;
 
-/** Freedoms of a node of a sheet that only bends: w, bx, by. */
+/** Degrees of freedom of a node of a sheet that only bends: w, bx, by. */
 export const bendingPerNode = 3;
 
 /**
@@ -29,13 +30,13 @@ export function elementStiffness(x: Float64Array, y: Float64Array, sheet: Sheet)
   const matrix = new Float64Array(elementRows ** 2);
   const at = stretches(x, y);
   const products = slopeProducts(at);
-  addPlane(matrix, products, sheet.membrane, { perNode: freedomsPerNode, row: 0, column: 0 });
-  addPlane(matrix, products, sheet.bending, { perNode: freedomsPerNode, row: 3, column: 3 });
+  addPlane(matrix, products, sheet.membrane, { perNode: dofsPerNode, row: 0, column: 0 });
+  addPlane(matrix, products, sheet.bending, { perNode: dofsPerNode, row: 3, column: 3 });
   if (isCoupled(sheet)) {
-    addPlane(matrix, products, sheet.coupling, { perNode: freedomsPerNode, row: 0, column: 3 });
-    addPlane(matrix, products, sheet.coupling, { perNode: freedomsPerNode, row: 3, column: 0 });
+    addPlane(matrix, products, sheet.coupling, { perNode: dofsPerNode, row: 0, column: 3 });
+    addPlane(matrix, products, sheet.coupling, { perNode: dofsPerNode, row: 3, column: 0 });
   }
-  addShear(matrix, shearStiffness(x, y, at, sheet.shear), freedomsPerNode, 2);
+  addShear(matrix, shearStiffness(x, y, at, sheet.shear), dofsPerNode, 2);
   return matrix;
 }
 
@@ -62,7 +63,7 @@ export function elementMass(x: Float64Array, y: Float64Array, { mass }: Sheet): 
   const spread = (weight: number, from: number, to: number): void => {
     for (let a = 0; a < nodesPerElement; a++) {
       for (let b = 0; b < nodesPerElement; b++)
-        matrix[(freedomsPerNode * a + from) * elementRows + freedomsPerNode * b + to]! +=
+        matrix[(dofsPerNode * a + from) * elementRows + dofsPerNode * b + to]! +=
           weight * products[a * nodesPerElement + b]!;
     }
   };
@@ -78,7 +79,9 @@ export function elementMass(x: Float64Array, y: Float64Array, { mass }: Sheet): 
   return matrix;
 }
 
-/** Where a part goes in the element's matrix: how many freedoms a node has there, and the part's first ones. */
+/**
+ * Where a part goes in the element's matrix: how many degrees of freedom a node has there, and the part's first ones.
+ */
 interface Into {
   readonly perNode: number;
   readonly row: number;
@@ -109,7 +112,7 @@ function addPlane(
   }
 }
 
-/** Adds the stiffness of w, bx, by, the first of which is a node's freedom `first`. */
+/** Adds the stiffness of w, bx, by, the first of which is a node's degree of freedom `first`. */
 function addShear(matrix: Float64Array, part: Float64Array, perNode: number, first: number): void {
   const size = perNode * nodesPerElement;
   const own = bendingPerNode * nodesPerElement;

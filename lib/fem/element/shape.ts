@@ -31,14 +31,14 @@ export function shapesAt(xi: number, eta: number): Shapes {
   const each = (of: (x: number, y: number) => number): Float64Array =>
     Float64Array.from(nodePlaces, ([x, y]) => of(x, y));
   return {
-    value: each((x, y) => bump(x, xi) * bump(y, eta)),
-    alongXi: each((x, y) => slope(x, xi) * bump(y, eta)),
-    alongEta: each((x, y) => bump(x, xi) * slope(y, eta)),
+    value: each((x, y) => lagrange(x, xi) * lagrange(y, eta)),
+    alongXi: each((x, y) => slope(x, xi) * lagrange(y, eta)),
+    alongEta: each((x, y) => lagrange(x, xi) * slope(y, eta)),
   };
 }
 
 /** The parabola that is 1 at its node and 0 at the two others of -1, 0, 1. */
-function bump(node: number, at: number): number {
+function lagrange(node: number, at: number): number {
   return node === 0 ? 1 - at * at : (at * (at + node)) / 2;
 }
 

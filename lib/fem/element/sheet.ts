@@ -1,6 +1,6 @@
 /**
- * What a sheet resists and weighs, per unit of its area, about its own reference plane: by itself, from its layers (Jones,
- * Mechanics of Composite Materials, ch. 4), or with a batten glued on.
+ * What a sheet resists and weighs, per unit of its area, about its own reference plane: by itself, from its layers
+ * (Jones, Mechanics of Composite Materials, ch. 4), or with a batten glued on.
  */
 import { type Laminate, type Layer, laminate, layerFaults } from "../../material/index.js";
 import type { Pressure } from "../../quantity/index.js";

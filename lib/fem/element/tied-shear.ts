@@ -39,7 +39,9 @@ function parabola(own: number, at: number): number {
   return (scaled * (scaled + Math.sign(own))) / 2;
 }
 
-/** Room that every element uses anew: strains along xi and eta at the tied places, and at one place of integration. */
+/**
+ * Room that every element uses anew: strains along xi and eta at the tied places, and at one place of integration.
+ */
 const scratch = {
   tiedXi: tied.map(() => new Float64Array(shearColumns)),
   tiedEta: tied.map(() => new Float64Array(shearColumns)),

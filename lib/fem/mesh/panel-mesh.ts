@@ -17,10 +17,10 @@ import { gradedSize, type MeshBox, type MeshGuides, type SizeAt } from "./size.j
 import { splitCorners } from "./split-corners.js";
 
 /** How fine a mesh is: about so many elements if none were needed for corners. */
-export type Fineness = number;
+export type ElementTarget = number;
 
-/** Finenesses tried one after another, in parts of the one asked for, where outlines lie awkwardly. */
-const finenessTries = [1, 1.3, 0.8, 1.7];
+/** Element targets tried one after another, in parts of the one asked for, where outlines lie awkwardly. */
+const targetTries = [1, 1.3, 0.8, 1.7];
 /** How often the row along the rim is narrowed where it folds an element. */
 const narrowings = 5;
 
@@ -29,10 +29,10 @@ const narrowings = 5;
  *
  * @param drawn the panel
  * @param guides lines of patches and battens, and places to look at
- * @param fineness about how many elements
+ * @param element target about how many elements
  * @throws RangeError that names the cutout when the outline cannot be meshed
  */
-export function panelMesh(drawn: Outline, guides: MeshGuides, fineness: Fineness): QuadMesh {
+export function panelMesh(drawn: Outline, guides: MeshGuides, elementTarget: ElementTarget): QuadMesh {
   const faults = outlineFaults(drawn);
   if (faults.length > 0) throw new RangeError(`panel mesh: ${faults.join("; ")}`);
   const outline = seated(drawn);
@@ -40,8 +40,8 @@ export function panelMesh(drawn: Outline, guides: MeshGuides, fineness: Fineness
   if (!(area > 0)) throw new RangeError("panel mesh: the openings leave nothing of the panel");
   const straight = outline.cutouts.every((cutout) => cutout.kind === "rectangle" && cutout.radius === 0);
   const cornersOf = straight ? gridCorners : splitCorners;
-  for (const share of finenessTries) {
-    const size = gradedSize(outline, guides.corners, Math.sqrt(area / (share * fineness)));
+  for (const share of targetTries) {
+    const size = gradedSize(outline, guides.corners, Math.sqrt(area / (share * elementTarget)));
     const corners = withCornerRings(cornersOf(outline, guides, size), guides.corners);
     const mesh = rimmed(corners, guides.rim, outline.cutouts.flatMap(arcsOf));
     if (mesh) return mesh;
@@ -51,7 +51,9 @@ export function panelMesh(drawn: Outline, guides: MeshGuides, fineness: Fineness
   );
 }
 
-/** The mesh with its row along the rims, narrower where it would fold an element; undefined where that does not do. */
+/**
+ * The mesh with its row along the rims, narrower where it would fold an element; undefined where that does not do.
+ */
 export function rimmed(corners: CornerMesh, rim: number, arcs: readonly Arc[]): QuadMesh | undefined {
   const shares = new Map<number, number>();
   for (let round = 0; round < narrowings; round++) {
@@ -143,8 +145,9 @@ function rimPlaces(
 const touching = 1e-6;
 
 /**
- * The outline with every rectangle that touches a side of the panel run out to it: exactly, where drawn sizes add up to
- * a hair less or more, and past it by its corner radius, so that a rounded notch is as wide at its mouth as inside.
+ * The outline with every rectangle that touches a side of the panel run out to it: exactly, where drawn sizes add up
+ * to a hair less or more, and past it by its corner radius, so that a rounded notch is as wide at its mouth as
+ * inside.
  *
  * @param outline as drawn
  */

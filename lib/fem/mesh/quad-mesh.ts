@@ -147,7 +147,9 @@ export function onArc(a: Spot, b: Spot, arcs: readonly Arc[], share = 0.5): Spot
 /** Smallest over largest stretch of an element that is still good. */
 export const worstAllowed = 0.02;
 
-/** How badly an element is bent: smallest over largest stretch at its nodes, 1 for a rectangle, negative when folded. */
+/**
+ * How badly an element is bent: smallest over largest stretch at its nodes, 1 for a rectangle, negative when folded.
+ */
 export function shapeOf(mesh: QuadMesh, element: number): number {
   const { x, y } = elementPlaces(mesh, element);
   let [least, most] = [Infinity, 0];

@@ -1,10 +1,10 @@
 /**
- * Smaller elements where they are needed. A thin row along the rim, pushed in between the rim and the rest of the mesh: a
- * sheet that shears turns within a thickness of its rim (B. Häggblad, K. J. Bathe, Specifications of boundary conditions
- * for Reissner/Mindlin plate bending finite elements, Int. J. Numer. Methods Eng. 30, 1990). And rings around corners
- * where strains pile up, each a fixed share of the one outside it (I. Babuska, B. Guo, The h-p version of the finite
- * element method, Comput. Mech. 1, 1986: the geometric mesh): only the elements that touch the corner are divided, so no
- * line of small elements runs through the rest of the panel.
+ * Smaller elements where they are needed. A thin row along the rim, pushed in between the rim and the rest of the
+ * mesh: a sheet that shears turns within a thickness of its rim (B. Häggblad, K. J. Bathe, Specifications of boundary
+ * conditions for Reissner/Mindlin plate bending finite elements, Int. J. Numer. Methods Eng. 30, 1990). And rings
+ * around corners where strains pile up, each a fixed share of the one outside it (I. Babuska, B. Guo, The h-p version
+ * of the finite element method, Comput. Mech. 1, 1986: the geometric mesh): only the elements that touch the corner
+ * are divided, so no line of small elements runs through the rest of the panel.
  */
 import { apart, type Spot } from "./outline.js";
 import { type Quad, sidesOf } from "./quad-mesh.js";

@@ -9,7 +9,7 @@ import type { MeshGuides, SizeAt } from "./size.js";
 import { triangulate } from "./triangles.js";
 
 /** Splitting halves every side, so triangles are made twice as large as the elements wanted. */
-const coarser = 1.6;
+const triangleScale = 1.6;
 
 /**
  * Meshes by triangles.
@@ -20,7 +20,7 @@ const coarser = 1.6;
  */
 export function splitCorners(outline: Outline, guides: MeshGuides, size: SizeAt): CornerMesh {
   const arcs = outline.cutouts.flatMap(arcsOf);
-  const triangleSize: SizeAt = (place) => coarser * size(place);
+  const triangleSize: SizeAt = (place) => triangleScale * size(place);
   const planar = planarSides(outline, guides, triangleSize);
   const { places, corners } = triangulate({
     places: planar.places,

@@ -227,7 +227,9 @@ function withHalved(
   return { places: all, sides: kept };
 }
 
-/** The middle of a side; beside a sharp corner a half, quarter or so of the unit from it, so that its sides end alike. */
+/**
+ * The middle of a side; beside a sharp corner a half, quarter or so of the unit from it, so that its sides end alike.
+ */
 function halfWay(places: readonly Spot[], [a, b]: PlanarSide, { arcs, sharp, unit }: Halving): Spot {
   const [from, to] = [places[a]!, places[b]!];
   if (sharp.has(a) === sharp.has(b)) return onArc(from, to, arcs);
@@ -258,7 +260,9 @@ function finished(
   return { places: best, corners };
 }
 
-/** Each free place in the middle of its neighbours, unless a triangle around it gets flatter than the flattest was. */
+/**
+ * Each free place in the middle of its neighbours, unless a triangle around it gets flatter than the flattest was.
+ */
 function smoothed(
   places: readonly Spot[],
   corners: readonly (readonly [number, number, number])[],

@@ -1,66 +1,68 @@
-/** A panel solved on two meshes, whose difference is the estimated mesh error; also as plain data for another thread. */
+/**
+ * A panel solved on two meshes, whose difference is the estimated mesh error; also as plain data for another thread.
+ */
 import { Ratio } from "../../quantity/index.js";
-import type { Fineness } from "../mesh/index.js";
+import type { ElementTarget } from "../mesh/index.js";
 import type { PanelProblem } from "./panel-problem.js";
 import { largestDeflection, type PlacedValue } from "./panel-results.js";
 import { bent, type DeflectedPanel, type FactoredPanel, factoredPanel } from "./solve-panel.js";
 
 /**
- * How far the mesh may have a value wrong: its change from a rougher mesh, as a share; nothing of nothing.
+ * The estimated mesh error: its change from a coarser mesh, as a share; nothing of nothing.
  *
  * @param value on the finer mesh
- * @param rougher the same on the rougher one
+ * @param coarser the same on the coarser one
  */
-export function meshChange(value: number, rougher: number): Ratio {
-  return Ratio.si(value === 0 ? 0 : Math.abs(1 - rougher / value));
+export function meshChange(value: number, coarser: number): Ratio {
+  return Ratio.si(value === 0 ? 0 : Math.abs(1 - coarser / value));
 }
 
-/** The largest deflection, and how far the mesh may have it wrong. */
+/** The largest deflection, and the estimated mesh error. */
 export interface TrustedDeflection extends PlacedValue {
-  /** Change from the rough mesh, as a share: at least what is still missing. */
+  /** Change from the coarse mesh, as a share: at least what is still missing. */
   readonly meshError: number;
   /** The panel on the finer mesh. */
   readonly panel: DeflectedPanel;
 }
 
-/** The rough mesh is asked for so many times fewer elements. */
+/** The coarse mesh is asked for so many times fewer elements. */
 const coarsening = 3;
 
 /**
- * The panel on the rough mesh that tells how far a mesh may be wrong. Openings keep even a rough mesh fine, so it goes
- * without the row along the rims too: else both meshes would be nearly one, and agree for no reason.
+ * The panel on the coarse mesh that tells how far a mesh may be wrong. Openings keep even a coarse mesh fine, so it
+ * goes without the row along the rims too: else both meshes would be nearly one, and agree for no reason.
  *
  * @param problem the panel
- * @param fineness of the mesh that is judged
+ * @param element target of the mesh that is judged
  */
-export function roughPanel(problem: PanelProblem, fineness: Fineness): FactoredPanel {
-  return factoredPanel(problem, fineness / coarsening, 0);
+export function coarsePanel(problem: PanelProblem, elementTarget: ElementTarget): FactoredPanel {
+  return factoredPanel(problem, elementTarget / coarsening, 0);
 }
 
 /**
  * The largest deflection on two meshes.
  *
  * @param problem the panel
- * @param fineness of the finer mesh
+ * @param element target of the finer mesh
  */
-export function trustedDeflection(problem: PanelProblem, fineness: Fineness): TrustedDeflection {
-  const panel = bent(factoredPanel(problem, fineness));
+export function trustedDeflection(problem: PanelProblem, elementTarget: ElementTarget): TrustedDeflection {
+  const panel = bent(factoredPanel(problem, elementTarget));
   const { value, at } = largestDeflection(panel);
-  const rough = largestDeflection(bent(roughPanel(problem, fineness))).value;
-  return { value, at, meshError: meshChange(value, rough), panel };
+  const coarse = largestDeflection(bent(coarsePanel(problem, elementTarget))).value;
+  return { value, at, meshError: meshChange(value, coarse), panel };
 }
 
 /** One panel of a sweep. */
 export interface PanelTask {
   readonly problem: PanelProblem;
-  readonly fineness: Fineness;
+  readonly elementTarget: ElementTarget;
 }
 
 /** What it comes to. */
 export interface PanelAnswer {
   /** Largest deflection as a size, m. */
   readonly sag: number;
-  /** How far the mesh may have it wrong, as a share. */
+  /** The estimated mesh error, as a share. */
   readonly meshError: number;
 }
 
@@ -69,7 +71,7 @@ export interface PanelAnswer {
  *
  * @throws RangeError as `trustedDeflection` does
  */
-export function solvedTask({ problem, fineness }: PanelTask): PanelAnswer {
-  const { value, meshError } = trustedDeflection(problem, fineness);
+export function solvedTask({ problem, elementTarget }: PanelTask): PanelAnswer {
+  const { value, meshError } = trustedDeflection(problem, elementTarget);
   return { sag: Math.abs(value), meshError };
 }

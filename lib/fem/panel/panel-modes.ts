@@ -1,7 +1,7 @@
 /** The frequencies at which a panel swings, and the load at which it buckles when pressed in its own plane. */
 import {
+  dofsPerNode,
   elementMass,
-  freedomsPerNode,
   isCoupled,
   membraneStiffness,
   type Sheet,
@@ -12,7 +12,7 @@ import {
 import { elementMiddle, elementNodes, elementPlaces, type Spot } from "../mesh/index.js";
 import { displacementsUnder, factorPieces, lowestModes, type Mode, type Piece } from "../solve/index.js";
 import { locate } from "./locate.js";
-import { elementFreedoms, type PanelStructure, piecesOf } from "./panel-structure.js";
+import { elementDofs, type PanelStructure, piecesOf } from "./panel-structure.js";
 import { across, heldFlat, sideShares, sidesOnLine } from "./panel-supports.js";
 import type { FactoredPanel } from "./solve-panel.js";
 import { elementStrainsAt } from "./strain-field.js";
@@ -51,7 +51,7 @@ function massPieces({ mesh, sheets }: PanelStructure): Piece[] {
   return sheets.map((sheet, element) => {
     const { x, y } = elementPlaces(mesh, element);
     return {
-      freedoms: elementFreedoms(mesh, element),
+      dofs: elementDofs(mesh, element),
       matrix: elementMass(x, y, sheet),
       middle: [...elementMiddle(mesh, element), 0],
     };
@@ -62,7 +62,7 @@ function mountedPieces({ problem, mesh }: PanelStructure): Piece[] {
   return problem.masses.map(({ at, mass }) => {
     const { nodes, weights } = locate(mesh, at);
     return {
-      freedoms: Int32Array.from(nodes, (node) => freedomsPerNode * node + across.w),
+      dofs: Int32Array.from(nodes, (node) => dofsPerNode * node + across.w),
       matrix: Float64Array.from([...weights].flatMap((a) => [...weights].map((b) => mass * a * b))),
       middle: [...at, 0],
     };
@@ -100,8 +100,8 @@ function flatDisplacement(structure: PanelStructure, pushes: readonly EdgePush[]
   for (const { from, to, x, y } of pushes) {
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
     for (const [node, share] of sideShares(mesh, sidesOnLine(mesh, from, to))) {
-      forces[freedomsPerNode * node + across.u]! += share * length * x;
-      forces[freedomsPerNode * node + across.v]! += share * length * y;
+      forces[dofsPerNode * node + across.u]! += share * length * x;
+      forces[dofsPerNode * node + across.v]! += share * length * y;
     }
   }
   return displacementsUnder(
@@ -127,7 +127,7 @@ function slopePiece(
     return [row(0), row(1), row(2)] as const;
   });
   return {
-    freedoms: Int32Array.from(elementNodes(mesh, element), (node) => freedomsPerNode * node + across.w),
+    dofs: Int32Array.from(elementNodes(mesh, element), (node) => dofsPerNode * node + across.w),
     matrix: slopeMatrix(x, y, forces).map((value) => -value),
     middle: [...elementMiddle(mesh, element), 0],
   };

@@ -12,7 +12,7 @@ export type Hold =
   | { readonly kind: "hinged" }
   | { readonly kind: "clamped" }
   /** Held down, and turning against so many N m a radian on each metre: a riveted extrusion. */
-  | { readonly kind: "elastic"; readonly turning: number };
+  | { readonly kind: "elastic"; readonly rotational: number };
 
 /** A straight line of the rim that is held. */
 export interface HeldLine {

@@ -1,5 +1,5 @@
 /** What a bent panel shows: deflections, moments, strains, reactions. */
-import { freedomsPerNode, type Sheet, shapesAt } from "../element/index.js";
+import { dofsPerNode, type Sheet, shapesAt } from "../element/index.js";
 import { elementCount, elementNodes, type QuadMesh, type Spot } from "../mesh/index.js";
 import { timesPieces } from "../solve/index.js";
 import { locate } from "./locate.js";
@@ -26,7 +26,7 @@ export interface PlacedValue {
 export function largestDeflection({ structure: { mesh }, displacement }: DeflectedPanel): PlacedValue {
   const { x, y } = mesh;
   let highest = 0;
-  const size = (node: number): number => Math.abs(displacement[freedomsPerNode * node + across.w]!);
+  const size = (node: number): number => Math.abs(displacement[dofsPerNode * node + across.w]!);
   for (let node = 0; node < x.length; node++) if (size(node) > size(highest)) highest = node;
   let most: PlacedValue = { value: 0, at: [x[highest]!, y[highest]!] };
   for (let element = 0; element < elementCount(mesh); element++) {
@@ -35,7 +35,7 @@ export function largestDeflection({ structure: { mesh }, displacement }: Deflect
     for (const weights of peakWeights) {
       const sum = (of: (node: number) => number): number =>
         weights.reduce((total, weight, i) => total + weight * of(nodes[i]!), 0);
-      const value = sum((node) => displacement[freedomsPerNode * node + across.w]!);
+      const value = sum((node) => displacement[dofsPerNode * node + across.w]!);
       if (Math.abs(value) > Math.abs(most.value))
         most = { value, at: [sum((node) => x[node]!), sum((node) => y[node]!)] };
     }
@@ -54,7 +54,7 @@ const peakWeights = Array.from({ length: (peakSteps + 1) ** 2 }, (_, i) => {
 export function deflectionAt({ structure: { mesh }, displacement }: DeflectedPanel, place: Spot): number {
   const { nodes, weights } = locate(mesh, place);
   return weights.reduce(
-    (sum, weight, i) => sum + weight * displacement[freedomsPerNode * nodes[i]! + across.w]!,
+    (sum, weight, i) => sum + weight * displacement[dofsPerNode * nodes[i]! + across.w]!,
     0,
   );
 }
@@ -109,14 +109,14 @@ export function largestMoment(
   return most;
 }
 
-/** Forces with which the supports push back, one value a freedom, zero where nothing is held. */
+/** Forces with which the supports push back, one value a degree of freedom, zero where nothing is held. */
 export function reactions(
   { structure, displacement }: DeflectedPanel,
   loads: readonly PanelLoad[] = structure.problem.loads,
 ): Float64Array {
   const forces = timesPieces([...structure.elements, ...structure.springs], displacement);
   const loaded = panelForces(structure, loads);
-  return forces.map((force, freedom) => (structure.held[freedom] ? force - loaded[freedom]! : 0));
+  return forces.map((force, dof) => (structure.held[dof] ? force - loaded[dof]! : 0));
 }
 
 /** Nine nodes as eight triangles: each quarter of the element cut once. */
@@ -141,7 +141,7 @@ export function contourPieces(
   { structure: { mesh }, displacement }: DeflectedPanel,
   level: number,
 ): readonly (readonly [Spot, Spot])[] {
-  const above = (node: number): number => displacement[freedomsPerNode * node + across.w]! - level;
+  const above = (node: number): number => displacement[dofsPerNode * node + across.w]! - level;
   const cut = (a: number, b: number): Spot[] => {
     const [low, high] = [above(a), above(b)];
     if (low < 0 === high < 0) return [];

@@ -1,19 +1,19 @@
 /** A panel as pieces: its elements, springs and supports. */
 import {
   bendingStiffness,
+  dofsPerNode,
   type ElementMatrix,
   elementStiffness,
-  freedomsPerNode,
   isCoupled,
   type Sheet,
   sharedMatrices,
 } from "../element/index.js";
 import {
+  type ElementTarget,
   elementCount,
   elementMiddle,
   elementNodes,
   elementPlaces,
-  type Fineness,
   type MeshBox,
   panelMesh,
   type QuadMesh,
@@ -22,7 +22,7 @@ import {
 } from "../mesh/index.js";
 import type { Piece } from "../solve/index.js";
 import type { HeldLine, HeldPoint, PanelProblem } from "./panel-problem.js";
-import { across, heldFreedoms, nodeNear, sidesOnLine, turningSprings } from "./panel-supports.js";
+import { across, heldDofs, nodeNear, rotationalSprings, sidesOnLine } from "./panel-supports.js";
 
 /** A panel ready to be factored. */
 export interface PanelStructure {
@@ -34,7 +34,7 @@ export interface PanelStructure {
   readonly elements: readonly Piece[];
   /** Springs at elastic edges and points. */
   readonly springs: readonly Piece[];
-  /** 1 for each freedom that cannot move. */
+  /** 1 for each degree of freedom that cannot move. */
   readonly held: Uint8Array;
 }
 
@@ -42,13 +42,13 @@ export interface PanelStructure {
  * Meshes the panel and adds up its pieces.
  *
  * @param problem the panel
- * @param fineness of the mesh
+ * @param element target of the mesh
  * @param rim width of the row of elements along the rims, m; 0 for none
  * @throws RangeError that names the cutout or the support when it cannot be meshed or held
  */
 export function panelStructure(
   problem: PanelProblem,
-  fineness: Fineness,
+  elementTarget: ElementTarget,
   rim: number = rimWidth(problem.sheet),
 ): PanelStructure {
   const { outline, regions, loads, places, heldPoints, masses } = problem;
@@ -63,7 +63,7 @@ export function panelStructure(
       shared: false,
       places: [...points, ...places, ...heldPoints.map(({ at }) => at), ...masses.map(({ at }) => at)],
     },
-    fineness,
+    elementTarget,
   );
   const sheets = Array.from({ length: elementCount(mesh) }, (_, i) =>
     sheetAt(problem, elementMiddle(mesh, i)),
@@ -78,24 +78,24 @@ export function panelStructure(
       ...problem.heldLines.flatMap((line) => springsAlong(mesh, line)),
       ...heldPoints.flatMap((point) => springAt(mesh, point)),
     ],
-    held: heldFreedoms(problem, mesh, coupled),
+    held: heldDofs(problem, mesh, coupled),
   };
 }
 
-/** All freedoms of a node on the plane of its element. */
+/** All degrees of freedom of a node on the plane of its element. */
 const allKinds: readonly number[] = [0, 1, 2, 3, 4];
 
-/** Freedoms of an element's nodes in its own order. */
-export function elementFreedoms(
+/** Degrees of freedom of an element's nodes in its own order. */
+export function elementDofs(
   mesh: QuadMesh,
   element: number,
   kinds: readonly number[] = allKinds,
 ): Int32Array {
   const nodes = elementNodes(mesh, element);
-  const freedoms = new Int32Array(kinds.length * nodes.length);
-  for (let i = 0; i < freedoms.length; i++)
-    freedoms[i] = freedomsPerNode * nodes[Math.floor(i / kinds.length)]! + kinds[i % kinds.length]!;
-  return freedoms;
+  const dofs = new Int32Array(kinds.length * nodes.length);
+  for (let i = 0; i < dofs.length; i++)
+    dofs[i] = dofsPerNode * nodes[Math.floor(i / kinds.length)]! + kinds[i % kinds.length]!;
+  return dofs;
 }
 
 /** The make-up at a place: that of the last region that covers it. */
@@ -110,7 +110,7 @@ function elementPieces(mesh: QuadMesh, sheets: readonly Sheet[], coupled: boolea
   return piecesOf(mesh, sheets, kinds, coupled ? elementStiffness : bendingStiffness);
 }
 
-/** A piece for each element: its matrix in some of its nodes' freedoms. */
+/** A piece for each element: its matrix in some of its nodes' degrees of freedom. */
 export function piecesOf(
   mesh: QuadMesh,
   sheets: readonly Sheet[],
@@ -121,7 +121,7 @@ export function piecesOf(
   return sheets.map((sheet, element) => {
     const { x, y } = elementPlaces(mesh, element);
     return {
-      freedoms: elementFreedoms(mesh, element, kinds),
+      dofs: elementDofs(mesh, element, kinds),
       matrix: shared(x, y, sheet),
       middle: [...elementMiddle(mesh, element), 0],
     };
@@ -129,13 +129,13 @@ export function piecesOf(
 }
 
 function springsAlong(mesh: QuadMesh, { from, to, hold }: HeldLine): readonly Piece[] {
-  return hold.kind === "elastic" ? turningSprings(mesh, sidesOnLine(mesh, from, to), hold.turning) : [];
+  return hold.kind === "elastic" ? rotationalSprings(mesh, sidesOnLine(mesh, from, to), hold.rotational) : [];
 }
 
 function springAt(mesh: QuadMesh, { at, spring }: HeldPoint): readonly Piece[] {
   if (spring === undefined) return [];
-  const freedoms = Int32Array.of(freedomsPerNode * nodeNear(mesh, at) + across.w);
-  return [{ freedoms, matrix: Float64Array.of(spring), middle: [...at, 0] }];
+  const dofs = Int32Array.of(dofsPerNode * nodeNear(mesh, at) + across.w);
+  return [{ dofs, matrix: Float64Array.of(spring), middle: [...at, 0] }];
 }
 
 /** Width of the row of elements along the rim, in thicknesses. */

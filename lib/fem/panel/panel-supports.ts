@@ -1,23 +1,23 @@
 /** How a panel is held: nodes and sides by place, what cannot move, edges that turn against a stiffness. */
-import { freedomsPerNode, lineThree, sideShapes } from "../element/index.js";
+import { dofsPerNode, lineThree, sideShapes } from "../element/index.js";
 import type { QuadMesh, Side, Spot } from "../mesh/index.js";
 import type { Piece } from "../solve/index.js";
 import type { PanelProblem } from "./panel-problem.js";
 
-/** Freedoms of a node, in their order. */
+/** Degrees of freedom of a node, in their order. */
 export const across = { u: 0, v: 1, w: 2, turnX: 3, turnY: 4 } as const;
 
 const inPlane: readonly number[] = [across.u, across.v];
 const outOfPlane: readonly number[] = [across.w, across.turnX, across.turnY];
 
 /**
- * Freedoms held when the panel bends.
+ * Degrees of freedom held when the panel bends.
  *
  * @param coupled whether bending stretches it too; otherwise nothing moves in its plane
  * @throws RangeError when a held line meets no rim
  */
-export function heldFreedoms(problem: PanelProblem, mesh: QuadMesh, coupled: boolean): Uint8Array {
-  const held = new Uint8Array(freedomsPerNode * mesh.x.length);
+export function heldDofs(problem: PanelProblem, mesh: QuadMesh, coupled: boolean): Uint8Array {
+  const held = new Uint8Array(dofsPerNode * mesh.x.length);
   if (coupled) holdInPlane(problem, mesh, held);
   else holdAll(mesh, held, inPlane);
   for (const { from, to, hold } of problem.heldLines) {
@@ -31,9 +31,9 @@ export function heldFreedoms(problem: PanelProblem, mesh: QuadMesh, coupled: boo
   return held;
 }
 
-/** Freedoms held when the panel is only pulled and pushed in its own plane. */
+/** Degrees of freedom held when the panel is only pulled and pushed in its own plane. */
 export function heldFlat(problem: PanelProblem, mesh: QuadMesh): Uint8Array {
-  const held = new Uint8Array(freedomsPerNode * mesh.x.length);
+  const held = new Uint8Array(dofsPerNode * mesh.x.length);
   holdAll(mesh, held, outOfPlane);
   holdInPlane(problem, mesh, held);
   return held;
@@ -60,7 +60,7 @@ function holdAll(mesh: QuadMesh, held: Uint8Array, kinds: readonly number[]): vo
 }
 
 function holdNode(held: Uint8Array, node: number, kinds: readonly number[]): void {
-  for (const kind of kinds) held[freedomsPerNode * node + kind] = 1;
+  for (const kind of kinds) held[dofsPerNode * node + kind] = 1;
 }
 
 /** Share of a line's length within which a node lies on it. */
@@ -108,7 +108,11 @@ export function nodeNear({ x, y }: QuadMesh, [atX, atY]: Spot): number {
  * @param sides straight sides of the rim
  * @param turning N m a radian on each metre
  */
-export function turningSprings(mesh: QuadMesh, sides: readonly Side[], turning: number): readonly Piece[] {
+export function rotationalSprings(
+  mesh: QuadMesh,
+  sides: readonly Side[],
+  rotational: number,
+): readonly Piece[] {
   return sides.map((side) => {
     const [first, , last] = side;
     const [dx, dy] = [mesh.x[last]! - mesh.x[first]!, mesh.y[last]! - mesh.y[first]!];
@@ -121,14 +125,12 @@ export function turningSprings(mesh: QuadMesh, sides: readonly Side[], turning: 
       const values = row(at);
       values.forEach((a, i) => {
         values.forEach((b, j) => {
-          matrix[6 * i + j]! += (turning * weight * length * a * b) / 2;
+          matrix[6 * i + j]! += (rotational * weight * length * a * b) / 2;
         });
       });
     }
     return {
-      freedoms: Int32Array.from(
-        side.flatMap((node) => [freedomsPerNode * node + 3, freedomsPerNode * node + 4]),
-      ),
+      dofs: Int32Array.from(side.flatMap((node) => [dofsPerNode * node + 3, dofsPerNode * node + 4])),
       matrix,
       middle: [mesh.x[side[1]]!, mesh.y[side[1]]!, 0],
     };

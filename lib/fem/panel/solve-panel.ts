@@ -1,22 +1,28 @@
 /** A panel factored and bent, and how its deflection answers to its make-up. */
 import {
   bendingStiffness,
+  dofsPerNode,
   elementStiffness,
-  freedomsPerNode,
   isCoupled,
   nodeAreas,
   type Sheet,
 } from "../element/index.js";
 import {
+  type ElementTarget,
   elementCount,
   elementMiddle,
   elementNodes,
   elementPlaces,
-  type Fineness,
   type MeshBox,
   type Spot,
 } from "../mesh/index.js";
-import { displacementsUnder, type Factors, factorPieces, LooseFreedom, timesPieces } from "../solve/index.js";
+import {
+  displacementsUnder,
+  type Factors,
+  factorPieces,
+  timesPieces,
+  UnconstrainedDof,
+} from "../solve/index.js";
 import { locate } from "./locate.js";
 import type { PanelLoad, PanelProblem } from "./panel-problem.js";
 import { type PanelStructure, panelStructure, piecesOf, rimWidth } from "./panel-structure.js";
@@ -35,7 +41,7 @@ export interface DeflectedPanel extends FactoredPanel {
 }
 
 /** With the rows along the rims this gives some 5000 unknowns. */
-export const usualFineness: Fineness = 100;
+export const usualElementTarget: ElementTarget = 100;
 
 /**
  * Meshes and factors a panel.
@@ -45,25 +51,25 @@ export const usualFineness: Fineness = 100;
  */
 export function factoredPanel(
   problem: PanelProblem,
-  fineness: Fineness = usualFineness,
+  elementTarget: ElementTarget = usualElementTarget,
   rim: number = rimWidth(problem.sheet),
 ): FactoredPanel {
-  const structure = panelStructure(problem, fineness, rim);
+  const structure = panelStructure(problem, elementTarget, rim);
   const { elements, springs, held } = structure;
   try {
     return { structure, factors: factorPieces([...elements, ...springs], held) };
   } catch (error) {
-    if (error instanceof LooseFreedom) throw new RangeError(looseWords(structure, error.freedom));
+    if (error instanceof UnconstrainedDof) throw new RangeError(unconstrainedMessage(structure, error.dof));
     throw error;
   }
 }
 
 const ways = ["slides along x", "slides along y", "lifts off", "tips along x", "tips along y"];
 
-function looseWords({ problem, mesh }: PanelStructure, freedom: number): string {
-  const node = Math.floor(freedom / freedomsPerNode);
+function unconstrainedMessage({ problem, mesh }: PanelStructure, dof: number): string {
+  const node = Math.floor(dof / dofsPerNode);
   const [x, y] = [mesh.x[node]!, mesh.y[node]!].map((at) => `${(1000 * at).toFixed(0)} mm`);
-  return `${problem.name} is loose: at ${x}, ${y} it ${ways[freedom % freedomsPerNode]} without resistance; hold it better`;
+  return `${problem.name} is loose: at ${x}, ${y} it ${ways[dof % dofsPerNode]} without resistance; hold it better`;
 }
 
 /**
@@ -78,7 +84,7 @@ export function bent(panel: FactoredPanel, loads?: readonly PanelLoad[]): Deflec
 }
 
 /**
- * Forces on the freedoms of a panel.
+ * Forces on the degrees of freedom of a panel.
  *
  * @param structure the panel
  * @param loads what presses on it
@@ -87,7 +93,7 @@ export function bent(panel: FactoredPanel, loads?: readonly PanelLoad[]): Deflec
 export function panelForces(structure: PanelStructure, loads: readonly PanelLoad[]): Float64Array {
   const forces = new Float64Array(structure.held.length);
   for (const [node, force] of loads.flatMap((load) => nodeForces(structure, load)))
-    forces[freedomsPerNode * node + across.w]! += force;
+    forces[dofsPerNode * node + across.w]! += force;
   return forces;
 }
 
@@ -150,9 +156,9 @@ function pressed({ mesh }: PanelStructure, pressure: (element: number) => number
 }
 
 /**
- * Slopes of a deflection: how much it changes when the panel's own make-up changes, dw = -l^T dK u, where u is how the
- * panel bends and l how a force of 1 at the place bends it (the adjoint method, any text on design sensitivity). Exact
- * for small changes; strips of another make-up stay as they are.
+ * Slopes of a deflection: how much it changes when the panel's own make-up changes, dw = -l^T dK u, where u is how
+ * the panel bends and l how a force of 1 at the place bends it (the adjoint method, any text on design sensitivity).
+ * Exact for small changes; strips of another make-up stay as they are.
  *
  * @param panel bent
  * @param at where it is looked at
@@ -181,6 +187,6 @@ export function deflectionSlopes(
       pieces.filter((_, element) => own[element]),
       displacement,
     );
-    return -pull.reduce((sum, force, freedom) => sum + force * answer[freedom]!, 0);
+    return -pull.reduce((sum, force, dof) => sum + force * answer[dof]!, 0);
   });
 }

@@ -1,6 +1,6 @@
 /** Strains of a bent panel, taken where they are most exact and averaged at the nodes. */
 import {
-  freedomsPerNode,
+  dofsPerNode,
   nodePlaces,
   nodesPerElement,
   type Shapes,
@@ -110,7 +110,10 @@ export function strainSamples(panel: BentMesh, element: number, [atX, atY]: Spot
   });
 }
 
-/** Strains ex, ey, gxy of the pair of freedoms that move along x and along y: 0 and 1, or 3 and 4 for turning. */
+/**
+ * Strains ex, ey, gxy of the pair of degrees of freedom that move along x and along y: 0 and 1, or 3 and 4 for
+ * turning.
+ */
 export type PairStrains = (first: number, second: number) => [number, number, number];
 
 /**
@@ -128,10 +131,9 @@ export function elementStrainsAt(
   const { x, y } = elementPlaces(mesh, element);
   const nodes = elementNodes(mesh, element);
   const { alongX, alongY } = slopesOf(shapes, stretchAt(shapes, x, y));
-  const slope = (along: Float64Array, freedom: number): number => {
+  const slope = (along: Float64Array, dof: number): number => {
     let sum = 0;
-    for (let i = 0; i < nodesPerElement; i++)
-      sum += along[i]! * displacement[freedomsPerNode * nodes[i]! + freedom]!;
+    for (let i = 0; i < nodesPerElement; i++) sum += along[i]! * displacement[dofsPerNode * nodes[i]! + dof]!;
     return sum;
   };
   return (first, second) => [

@@ -1,9 +1,9 @@
 /**
- * The dense part of the solver. A front of `size` freedoms is added up and eliminated in the kernel's memory, in two
- * parts: its leading columns, one row a freedom, which become Cholesky's factors where they stand; and the square of
- * what is left, one row a freedom that is passed on, of which only the lower half counts.
+ * The dense part of the solver. A front of `size` degrees of freedom is added up and eliminated in the kernel's memory, in two
+ * parts: its leading columns, one row a degree of freedom, which become Cholesky's factors where they stand; and the
+ * square of what is left, one row a degree of freedom that is passed on, of which only the lower half counts.
  */
-import { noughts, rowsBeyond, rowUnit, subtractProducts } from "./product-kernel.js";
+import { rowsBeyond, rowUnit, subtractProducts, zeros } from "./product-kernel.js";
 
 /** Columns factored together, a multiple of the kernel's row unit. */
 const panel = 8;
@@ -24,12 +24,12 @@ export interface DenseFront {
   readonly left: Float64Array;
 }
 
-/** A front of noughts. */
+/** A front of zeros. */
 export function denseFront(size: number, columns: number): DenseFront {
   const stride = rowUnit * Math.ceil(columns / rowUnit);
   const width = size - columns;
   const leading = (size + rowsBeyond) * stride;
-  const all = noughts(leading + (width + rowsBeyond) * width);
+  const all = zeros(leading + (width + rowsBeyond) * width);
   return { size, columns, stride, rows: all.subarray(0, leading), left: all.subarray(leading) };
 }
 
@@ -39,12 +39,12 @@ export function denseFront(size: number, columns: number): DenseFront {
  * @param isLoose called with each pivot; true stops
  * @returns the column whose pivot was loose, or -1
  */
-export function eliminate(front: DenseFront, isLoose: (pivot: number) => boolean): number {
+export function eliminate(front: DenseFront, isUnconstrained: (pivot: number) => boolean): number {
   const { size, columns, stride, rows, left } = front;
   for (let from = 0; from < columns; from += panel) {
     const to = Math.min(from + panel, columns);
     subtract(rows, stride, 0, front, from, to, size, from);
-    const loose = factorPanel(front, from, to, isLoose);
+    const loose = factorPanel(front, from, to, isUnconstrained);
     if (loose >= 0) return loose;
   }
   const width = size - columns;
@@ -57,7 +57,7 @@ function factorPanel(
   { rows: a, stride, size }: DenseFront,
   from: number,
   to: number,
-  isLoose: (pivot: number) => boolean,
+  isUnconstrained: (pivot: number) => boolean,
 ): number {
   for (let row = from; row < size; row++) {
     const start = row * stride;
@@ -71,7 +71,7 @@ function factorPanel(
     if (row >= to) continue;
     let pivot = a[start + row]!;
     for (let k = from; k < row; k++) pivot -= a[start + k]! ** 2;
-    if (isLoose(pivot)) return row;
+    if (isUnconstrained(pivot)) return row;
     // The reciprocal is kept, so that rows below multiply.
     a[start + row] = 1 / Math.sqrt(pivot);
   }

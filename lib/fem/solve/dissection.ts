@@ -11,8 +11,8 @@ export interface Front {
   readonly halves: readonly Front[];
   /** Pieces added here, at a leaf. */
   readonly pieces: Int32Array;
-  /** Freedoms: first those eliminated here, then those shared with the rest. */
-  readonly freedoms: Int32Array;
+  /** Degrees of freedom: first those eliminated here, then those shared with the rest. */
+  readonly dofs: Int32Array;
   /** How many are eliminated here. */
   readonly eliminated: number;
 }
@@ -28,13 +28,13 @@ const sameRow = 1e-6;
 interface Whole {
   readonly pieces: readonly Piece[];
   readonly held: Uint8Array;
-  /** Pieces that touch each freedom. */
+  /** Pieces that touch each degree of freedom. */
   readonly touching: Int32Array;
-  /** 1 more than where a freedom stands in the list being made; 0 when it is not in it. */
+  /** 1 more than where a degree of freedom stands in the list being made; 0 when it is not in it. */
   readonly listed: Int32Array;
 }
 
-/** A front, and how many pieces of each freedom it passes on came before. */
+/** A front, and how many pieces of each degree of freedom it passes on came before. */
 interface Divided {
   readonly front: Front;
   readonly times: readonly number[];
@@ -44,11 +44,11 @@ interface Divided {
  * Orders the elimination.
  *
  * @param pieces of the structure
- * @param held 1 for each freedom that cannot move and is left out
+ * @param held 1 for each degree of freedom that cannot move and is left out
  */
 export function dissect(pieces: readonly Piece[], held: Uint8Array): Front {
   const touching = new Int32Array(held.length);
-  for (const { freedoms } of pieces) for (let i = 0; i < freedoms.length; i++) touching[freedoms[i]!]! += 1;
+  for (const { dofs } of pieces) for (let i = 0; i < dofs.length; i++) touching[dofs[i]!]! += 1;
   const whole = { pieces, held, touching, listed: new Int32Array(held.length) };
   return divide(
     whole,
@@ -57,15 +57,15 @@ export function dissect(pieces: readonly Piece[], held: Uint8Array): Front {
 }
 
 function divide(whole: Whole, members: Int32Array): Divided {
-  const list = { freedoms: [] as number[], times: [] as number[] };
+  const list = { dofs: [] as number[], times: [] as number[] };
   if (members.length <= leafSize) {
-    for (const member of members) listPiece(whole, whole.pieces[member]!.freedoms, list);
+    for (const member of members) listPiece(whole, whole.pieces[member]!.dofs, list);
     return divided(whole, [], members, list);
   }
   const halves = halved(whole.pieces, members).map((half) => divide(whole, half));
   for (const { front, times } of halves)
     for (let i = 0; i < times.length; i++)
-      listFreedom(whole.listed, front.freedoms[front.eliminated + i]!, times[i]!, list);
+      listDof(whole.listed, front.dofs[front.eliminated + i]!, times[i]!, list);
   return divided(
     whole,
     halves.map(({ front }) => front),
@@ -74,50 +74,49 @@ function divide(whole: Whole, members: Int32Array): Divided {
   );
 }
 
-/** Freedoms met in a front, and how many of their pieces came so far. */
-interface FreedomList {
-  readonly freedoms: number[];
+/** Degrees of freedom met in a front, and how many of their pieces came so far. */
+interface DofList {
+  readonly dofs: number[];
   readonly times: number[];
 }
 
-function listPiece({ held, listed }: Whole, freedoms: Int32Array, list: FreedomList): void {
-  for (let i = 0; i < freedoms.length; i++)
-    if (held[freedoms[i]!] === 0) listFreedom(listed, freedoms[i]!, 1, list);
+function listPiece({ held, listed }: Whole, dofs: Int32Array, list: DofList): void {
+  for (let i = 0; i < dofs.length; i++) if (held[dofs[i]!] === 0) listDof(listed, dofs[i]!, 1, list);
 }
 
-function listFreedom(listed: Int32Array, freedom: number, by: number, list: FreedomList): void {
-  const at = listed[freedom]!;
+function listDof(listed: Int32Array, dof: number, by: number, list: DofList): void {
+  const at = listed[dof]!;
   if (at > 0) {
     list.times[at - 1]! += by;
     return;
   }
   list.times.push(by);
-  listed[freedom] = list.freedoms.push(freedom);
+  listed[dof] = list.dofs.push(dof);
 }
 
-/** Eliminates the freedoms all of whose pieces came before, and passes the others on. */
+/** Eliminates the degrees of freedom all of whose pieces came before, and passes the others on. */
 function divided(
   { touching, listed }: Whole,
   halves: readonly Front[],
   pieces: Int32Array,
-  { freedoms, times }: FreedomList,
+  { dofs, times }: DofList,
 ): Divided {
   const complete: number[] = [];
   const passed: number[] = [];
   const timesPassed: number[] = [];
-  for (let i = 0; i < freedoms.length; i++) {
-    const freedom = freedoms[i]!;
-    listed[freedom] = 0;
-    if (times[i] === touching[freedom]) complete.push(freedom);
+  for (let i = 0; i < dofs.length; i++) {
+    const dof = dofs[i]!;
+    listed[dof] = 0;
+    if (times[i] === touching[dof]) complete.push(dof);
     else {
-      passed.push(freedom);
+      passed.push(dof);
       timesPassed.push(times[i]!);
     }
   }
-  const ordered = new Int32Array(freedoms.length);
+  const ordered = new Int32Array(dofs.length);
   ordered.set(complete);
   ordered.set(passed, complete.length);
-  return { front: { halves, pieces, freedoms: ordered, eliminated: complete.length }, times: timesPassed };
+  return { front: { halves, pieces, dofs: ordered, eliminated: complete.length }, times: timesPassed };
 }
 
 /** Two halves by the place of the middles along the longest extent. */
@@ -180,11 +179,11 @@ export interface FrontRoom {
 /** Works out the room. */
 export function frontRoom(front: Front): FrontRoom {
   let [fill, used, waiting] = [0, 0, 0];
-  const visit = ({ halves, freedoms, eliminated }: Front): void => {
+  const visit = ({ halves, dofs, eliminated }: Front): void => {
     for (const half of halves) visit(half);
-    fill += freedoms.length * eliminated;
+    fill += dofs.length * eliminated;
     for (const half of halves) used -= squareOf(half);
-    used += (freedoms.length - eliminated) ** 2;
+    used += (dofs.length - eliminated) ** 2;
     waiting = Math.max(waiting, used);
   };
   visit(front);
@@ -192,6 +191,6 @@ export function frontRoom(front: Front): FrontRoom {
 }
 
 /** Numbers in the square that a front passes on. */
-export function squareOf({ freedoms, eliminated }: Front): number {
-  return (freedoms.length - eliminated) ** 2;
+export function squareOf({ dofs, eliminated }: Front): number {
+  return (dofs.length - eliminated) ** 2;
 }

@@ -11,7 +11,7 @@ import { displacementsUnder } from "./substitute.js";
 /** A shape in which K x = value B x. */
 export interface Mode {
   readonly value: number;
-  /** One value a freedom, largest 1. */
+  /** One value a degree of freedom, largest 1. */
   readonly shape: Float64Array;
 }
 
@@ -100,7 +100,7 @@ function startVector(size: number): Float64Array {
 }
 
 function heldOut({ held }: Factors, vector: Float64Array): Float64Array {
-  return vector.map((value, freedom) => (held[freedom] ? 0 : value));
+  return vector.map((value, dof) => (held[dof] ? 0 : value));
 }
 
 function dot(a: Float64Array, b: Float64Array): number {

@@ -7,20 +7,20 @@ import { dissect, type Front, frontRoom, squareOf } from "./dissection.js";
 import type { Piece } from "./piece.js";
 import { displacementsUnder, type FactoredFront, type Factors } from "./substitute.js";
 
-/** A freedom that nothing resists. */
-export class LooseFreedom extends RangeError {
-  /** Number of the freedom in the structure. */
-  readonly freedom: number;
+/** A degree of freedom that nothing resists. */
+export class UnconstrainedDof extends RangeError {
+  /** Number of the degree of freedom in the structure. */
+  readonly dof: number;
 
-  constructor(freedom: number) {
-    super(`solver: freedom ${freedom} moves without resistance`);
-    this.freedom = freedom;
+  constructor(dof: number) {
+    super(`solver: degree of freedom ${dof} moves without resistance`);
+    this.dof = dof;
   }
 }
 
 /**
- * Resistance to the softest motion, as a share of what its freedoms resist one by one, below which it is round-off.
- * A sheet a ten-thousandth of its span thick and clamped on one side has 1e-13, a loose one 1e-17.
+ * Resistance to the softest motion, as a share of what its degrees of freedom resist one by one, below which it is
+ * round-off. A sheet a ten-thousandth of its span thick and clamped on one side has 1e-13, a loose one 1e-17.
  */
 const looseShare = 1e-15;
 
@@ -28,8 +28,8 @@ const looseShare = 1e-15;
  * Factors the structure.
  *
  * @param pieces everything that resists
- * @param held 1 for each freedom that cannot move
- * @throws LooseFreedom when a freedom moves without resistance
+ * @param held 1 for each degree of freedom that cannot move
+ * @throws UnconstrainedDof when a degree of freedom moves without resistance
  */
 export function factorPieces(pieces: readonly Piece[], held: Uint8Array): Factors {
   const first = dissect(pieces, held);
@@ -43,9 +43,9 @@ export function factorPieces(pieces: readonly Piece[], held: Uint8Array): Factor
   const pass = (front: Front): void => {
     const bottom = top;
     for (const half of front.halves) pass(half);
-    const { freedoms, eliminated } = front;
-    for (let i = 0; i < freedoms.length; i++) place[freedoms[i]!] = i;
-    const dense = denseFront(freedoms.length, eliminated);
+    const { dofs, eliminated } = front;
+    for (let i = 0; i < dofs.length; i++) place[dofs[i]!] = i;
+    const dense = denseFront(dofs.length, eliminated);
     top = bottom;
     for (const half of front.halves) {
       addLeft(dense, half, stack.subarray(top, top + squareOf(half)), place);
@@ -53,17 +53,17 @@ export function factorPieces(pieces: readonly Piece[], held: Uint8Array): Factor
     }
     for (const piece of front.pieces) addPiece(dense, pieces[piece]!, held, place);
     const loose = eliminate(dense, (pivot) => !(pivot > 0));
-    if (loose >= 0) throw new LooseFreedom(freedoms[loose]!);
-    const rows = store.subarray(stored, stored + freedoms.length * eliminated);
+    if (loose >= 0) throw new UnconstrainedDof(dofs[loose]!);
+    const rows = store.subarray(stored, stored + dofs.length * eliminated);
     keepRows(dense, rows);
     stored += rows.length;
-    fronts.push({ freedoms, eliminated, rows });
+    fronts.push({ dofs, eliminated, rows });
     stack.set(dense.left.subarray(0, squareOf(front)), bottom);
     top = bottom + squareOf(front);
   };
   pass(first);
   const factors = { fronts, held, fill };
-  refuseLoose(factors, diagonalOf(pieces, held.length));
+  refuseUnconstrained(factors, diagonalOf(pieces, held.length));
   return factors;
 }
 
@@ -74,47 +74,46 @@ function keepRows({ rows, stride, columns, size }: DenseFront, kept: Float64Arra
 }
 
 /** Pushes everything a little: what is loose moves without end, almost free of resistance. */
-function refuseLoose(factors: Factors, stiffness: Float64Array): void {
-  const push = stiffness.map((value, freedom) =>
-    factors.held[freedom] ? 0 : Math.sin(1 + 12.9 * freedom) * Math.sqrt(value),
+function refuseUnconstrained(factors: Factors, stiffness: Float64Array): void {
+  const push = stiffness.map((value, dof) =>
+    factors.held[dof] ? 0 : Math.sin(1 + 12.9 * dof) * Math.sqrt(value),
   );
   const moved = displacementsUnder(factors, push);
   let [work, apart, farthest] = [0, 0, 0];
-  const reach = (freedom: number): number => stiffness[freedom]! * moved[freedom]! ** 2;
-  for (let freedom = 0; freedom < moved.length; freedom++) {
-    work += push[freedom]! * moved[freedom]!;
-    apart += reach(freedom);
-    if (reach(freedom) > reach(farthest)) farthest = freedom;
+  const reach = (dof: number): number => stiffness[dof]! * moved[dof]! ** 2;
+  for (let dof = 0; dof < moved.length; dof++) {
+    work += push[dof]! * moved[dof]!;
+    apart += reach(dof);
+    if (reach(dof) > reach(farthest)) farthest = dof;
   }
-  if (!(work > looseShare * apart)) throw new LooseFreedom(farthest);
+  if (!(work > looseShare * apart)) throw new UnconstrainedDof(farthest);
 }
 
 function diagonalOf(pieces: readonly Piece[], size: number): Float64Array {
   const diagonal = new Float64Array(size);
-  for (const { freedoms, matrix } of pieces) {
-    for (let i = 0; i < freedoms.length; i++)
-      diagonal[freedoms[i]!]! += Math.abs(matrix[i * (freedoms.length + 1)]!);
+  for (const { dofs, matrix } of pieces) {
+    for (let i = 0; i < dofs.length; i++) diagonal[dofs[i]!]! += Math.abs(matrix[i * (dofs.length + 1)]!);
   }
   return diagonal;
 }
 
-function addPiece(front: DenseFront, { freedoms, matrix }: Piece, held: Uint8Array, place: Int32Array): void {
-  const count = freedoms.length;
+function addPiece(front: DenseFront, { dofs, matrix }: Piece, held: Uint8Array, place: Int32Array): void {
+  const count = dofs.length;
   const places = new Int32Array(count);
-  for (let i = 0; i < count; i++) places[i] = held[freedoms[i]!] ? -1 : place[freedoms[i]!]!;
+  for (let i = 0; i < count; i++) places[i] = held[dofs[i]!] ? -1 : place[dofs[i]!]!;
   for (let i = 0; i < count; i++)
     if (places[i]! >= 0) addRow(front, places[i]!, places, i + 1, matrix, i * count);
 }
 
 function addLeft(
   front: DenseFront,
-  { freedoms, eliminated }: Front,
+  { dofs, eliminated }: Front,
   left: Float64Array,
   place: Int32Array,
 ): void {
-  const count = freedoms.length - eliminated;
+  const count = dofs.length - eliminated;
   const places = new Int32Array(count);
-  for (let i = 0; i < count; i++) places[i] = place[freedoms[eliminated + i]!]!;
+  for (let i = 0; i < count; i++) places[i] = place[dofs[eliminated + i]!]!;
   for (let i = 0; i < count; i++) addRow(front, places[i]!, places, i + 1, left, i * count);
 }
 

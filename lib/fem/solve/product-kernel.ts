@@ -23,9 +23,9 @@ import {
 
 /** Rows and columns of products that are added up at once, which the processor keeps at hand. */
 const tile = { rows: 4, columns: 2 } as const;
-/** Rows are as long as a multiple of this, filled up with noughts. */
+/** Rows are as long as a multiple of this, filled up with zeros. */
 export const rowUnit = 4;
-/** Rows of noughts that follow the last one. */
+/** Rows of zeros that follow the last one. */
 export const rowsBeyond: number = tile.rows - 1;
 
 /** What the machine keeps, whose typing Node's own leaves out. */
@@ -35,8 +35,8 @@ declare const WebAssembly: {
 };
 
 /**
- * Takes from a matrix the products of rows: row i, column j loses the product of rows i and j. Addresses and strides in
- * bytes; columns first..last, from the diagonal down to the last of `count` rows; depth of a product in bytes, a
+ * Takes from a matrix the products of rows: row i, column j loses the product of rows i and j. Addresses and strides
+ * in bytes; columns first..last, from the diagonal down to the last of `count` rows; depth of a product in bytes, a
  * multiple of four numbers.
  */
 type SubtractProducts = (
@@ -145,8 +145,8 @@ export const subtractProducts: SubtractProducts = kernel.subtractProducts;
 /** Bytes of a page of the kernel's memory. */
 const page = 65_536;
 
-/** The first numbers of the kernel's memory, all noughts; what was there before is gone. */
-export function noughts(numbers: number): Float64Array {
+/** The first numbers of the kernel's memory, all zeros; what was there before is gone. */
+export function zeros(numbers: number): Float64Array {
   const missing = Math.ceil((8 * numbers - kernel.memory.buffer.byteLength) / page);
   if (missing > 0) kernel.memory.grow(missing);
   return new Float64Array(kernel.memory.buffer, 0, numbers).fill(0);

@@ -4,7 +4,7 @@
 export interface Factors {
   /** In the order of elimination. */
   readonly fronts: readonly FactoredFront[];
-  /** 1 for each freedom that cannot move. */
+  /** 1 for each degree of freedom that cannot move. */
   readonly held: Uint8Array;
   /** Numbers kept. */
   readonly fill: number;
@@ -12,9 +12,9 @@ export interface Factors {
 
 /** One step of elimination, done. */
 export interface FactoredFront {
-  readonly freedoms: Int32Array;
+  readonly dofs: Int32Array;
   readonly eliminated: number;
-  /** A row a freedom, a column for each eliminated one; reciprocals on the diagonal. */
+  /** A row a degree of freedom, a column for each eliminated one; reciprocals on the diagonal. */
   readonly rows: Float64Array;
 }
 
@@ -22,47 +22,47 @@ export interface FactoredFront {
  * Displacements under a load.
  *
  * @param factors of the structure
- * @param load one value a freedom; what lies on held freedoms goes into the supports
- * @returns one value a freedom, 0 where held
+ * @param load one value a degree of freedom; what lies on held degrees of freedom goes into the supports
+ * @returns one value a degree of freedom, 0 where held
  */
 export function displacementsUnder({ fronts, held }: Factors, load: Float64Array): Float64Array {
   const x = new Float64Array(load.length);
-  for (let freedom = 0; freedom < load.length; freedom++) if (!held[freedom]) x[freedom] = load[freedom]!;
+  for (let dof = 0; dof < load.length; dof++) if (!held[dof]) x[dof] = load[dof]!;
   const own = new Float64Array(fronts.reduce((most, { eliminated }) => Math.max(most, eliminated), 0));
   for (const front of fronts) forwards(front, x, own);
   for (let i = fronts.length - 1; i >= 0; i--) backwards(fronts[i]!, x, own);
   return x;
 }
 
-/** Frees the freedoms of a front from the load of those eliminated in it. */
-function forwards({ freedoms, eliminated, rows }: FactoredFront, x: Float64Array, own: Float64Array): void {
-  for (let i = 0; i < freedoms.length; i++) {
+/** Frees the degrees of freedom of a front from the load of those eliminated in it. */
+function forwards({ dofs, eliminated, rows }: FactoredFront, x: Float64Array, own: Float64Array): void {
+  for (let i = 0; i < dofs.length; i++) {
     const start = i * eliminated;
     const end = i < eliminated ? i : eliminated;
-    let rest = x[freedoms[i]!]!;
+    let rest = x[dofs[i]!]!;
     for (let k = 0; k < end; k++) rest -= rows[start + k]! * own[k]!;
     if (i < eliminated) {
       rest *= rows[start + i]!;
       own[i] = rest;
     }
-    x[freedoms[i]!] = rest;
+    x[dofs[i]!] = rest;
   }
 }
 
-/** The freedoms eliminated in a front, from those that came after. */
-function backwards({ freedoms, eliminated, rows }: FactoredFront, x: Float64Array, own: Float64Array): void {
-  for (let k = 0; k < eliminated; k++) own[k] = x[freedoms[k]!]!;
-  for (let i = freedoms.length - 1; i >= 0; i--) {
+/** The degrees of freedom eliminated in a front, from those that came after. */
+function backwards({ dofs, eliminated, rows }: FactoredFront, x: Float64Array, own: Float64Array): void {
+  for (let k = 0; k < eliminated; k++) own[k] = x[dofs[k]!]!;
+  for (let i = dofs.length - 1; i >= 0; i--) {
     const start = i * eliminated;
     const end = i < eliminated ? i : eliminated;
     let known = 0;
     if (i < eliminated) {
       known = own[i]! * rows[start + i]!;
       own[i] = known;
-    } else known = x[freedoms[i]!]!;
+    } else known = x[dofs[i]!]!;
     for (let k = 0; k < end; k++) own[k]! -= rows[start + k]! * known;
   }
-  for (let k = 0; k < eliminated; k++) x[freedoms[k]!] = own[k]!;
+  for (let k = 0; k < eliminated; k++) x[dofs[k]!] = own[k]!;
 }
 
 /** Loads taken together. */
@@ -72,7 +72,7 @@ const together = 4;
  * Displacements under many loads.
  *
  * @param factors of the structure
- * @param loads one value a freedom each
+ * @param loads one value a degree of freedom each
  * @returns one a load, in order, as `displacementsUnder` gives them
  */
 export function displacementsUnderMany(
@@ -90,27 +90,22 @@ export function displacementsUnderMany(
 
 function underFour({ fronts, held }: Factors, loads: readonly Float64Array[]): readonly Float64Array[] {
   const x = new Float64Array(together * held.length);
-  held.forEach((stands, freedom) => {
-    if (!stands)
-      for (let load = 0; load < together; load++) x[together * freedom + load] = loads[load]![freedom]!;
+  held.forEach((stands, dof) => {
+    if (!stands) for (let load = 0; load < together; load++) x[together * dof + load] = loads[load]![dof]!;
   });
   const most = fronts.reduce((size, { eliminated }) => Math.max(size, eliminated), 0);
   const own = new Float64Array(together * most);
   for (const front of fronts) forwardsFour(front, x, own);
   for (let i = fronts.length - 1; i >= 0; i--) backwardsFour(fronts[i]!, x, own);
-  return loads.map((_, load) => Float64Array.from(held, (_held, freedom) => x[together * freedom + load]!));
+  return loads.map((_, load) => Float64Array.from(held, (_held, dof) => x[together * dof + load]!));
 }
 
 /** As for one load, four sums at a time. */
-function forwardsFour(
-  { freedoms, eliminated, rows }: FactoredFront,
-  x: Float64Array,
-  own: Float64Array,
-): void {
-  for (let i = 0; i < freedoms.length; i++) {
+function forwardsFour({ dofs, eliminated, rows }: FactoredFront, x: Float64Array, own: Float64Array): void {
+  for (let i = 0; i < dofs.length; i++) {
     const start = i * eliminated;
     const end = i < eliminated ? i : eliminated;
-    const at = together * freedoms[i]!;
+    const at = together * dofs[i]!;
     let [a, b, c, d] = [x[at]!, x[at + 1]!, x[at + 2]!, x[at + 3]!];
     for (let k = 0; k < end; k++) {
       const factor = rows[start + k]!;
@@ -130,17 +125,13 @@ function forwardsFour(
 }
 
 /** As for one load, four at a time. */
-function backwardsFour(
-  { freedoms, eliminated, rows }: FactoredFront,
-  x: Float64Array,
-  own: Float64Array,
-): void {
+function backwardsFour({ dofs, eliminated, rows }: FactoredFront, x: Float64Array, own: Float64Array): void {
   for (let k = 0; k < eliminated; k++)
-    for (let load = 0; load < together; load++) own[together * k + load] = x[together * freedoms[k]! + load]!;
-  for (let i = freedoms.length - 1; i >= 0; i--) {
+    for (let load = 0; load < together; load++) own[together * k + load] = x[together * dofs[k]! + load]!;
+  for (let i = dofs.length - 1; i >= 0; i--) {
     const start = i * eliminated;
     const end = i < eliminated ? i : eliminated;
-    const at = together * freedoms[i]!;
+    const at = together * dofs[i]!;
     if (i < eliminated)
       for (let load = 0; load < together; load++) x[at + load] = own[together * i + load]! * rows[start + i]!;
     const [a, b, c, d] = [x[at]!, x[at + 1]!, x[at + 2]!, x[at + 3]!];

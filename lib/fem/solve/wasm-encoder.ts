@@ -63,7 +63,7 @@ export const repeat = (program: Code, condition: Code): Code => [
 
 /** The pair of numbers at an address, so many bytes on. */
 export const pairAt = (address: Code, on: number): Code => [...address, 0xfd, 0, 3, on];
-/** Two noughts. */
+/** Two zeros. */
 export const noPair: Code = [0xfd, 12, ...Array<number>(16).fill(0)];
 /** The sums of two pairs. */
 export const plusPair = (a: Code, b: Code): Code => [...a, ...b, 0xfd, ...unsigned(0xf0)];

@@ -17,7 +17,7 @@ import type { Remedy } from "../finding.js";
 export interface PanelRemedy extends Remedy {
   /** Sag alone on the bench. */
   readonly sag: Length;
-  /** How far the mesh may have the sag wrong, as a share. */
+  /** The estimated mesh error, as a share. */
   readonly meshError: Ratio;
   /** Sag over the sag as drawn. */
   readonly share: Ratio;
@@ -30,7 +30,7 @@ export interface PanelRemedy extends Remedy {
 /** How much thicker a sheet is tried. */
 const thicker = 0.003;
 /** Elements for each try: within 1 or 2 %. */
-const remedyFineness = 30;
+const remedyElementTarget = 30;
 
 /**
  * Everything that could be done for a panel, the stiffest first.
@@ -75,7 +75,7 @@ export function panelRemedies(input: ReviewInput, id: string): readonly PanelRem
 type MakeRemedy = (what: string, problem: PanelProblem, mass: number, sheetArea: number) => PanelRemedy;
 
 function bentAt(problem: PanelProblem): TrustedDeflection {
-  const found = trustedDeflection(problem, remedyFineness);
+  const found = trustedDeflection(problem, remedyElementTarget);
   return { ...found, value: Math.abs(found.value) };
 }
 

@@ -5,7 +5,6 @@ import { type Citation, cite } from "../../source.js";
 import {
   cutAwayShare,
   edgeMoments,
-  type Fineness,
   inMaterial,
   largestDeflection,
   narrowestBar,
@@ -14,6 +13,7 @@ import {
   type PlateSeries,
   plateAt,
   type SeriesLoad,
+  type SeriesOrder,
   type SeriesPlate,
   shareArea,
   solvePlate,
@@ -47,7 +47,7 @@ import {
   plateEnergy,
   responseOf,
   responseSymbols,
-  seriesFineness,
+  seriesOrder,
   thinPlateLimits,
 } from "./plate-results.js";
 
@@ -156,7 +156,7 @@ export const openPlateUniform: Formula<OpenPlateUniform, OpenPlateAnswer> = form
   warn: openPlateWarnings,
   compute: (inputs) => {
     const load = { pressure: inputs.pressure };
-    return answer(solvePlate(openPlate(inputs), load, seriesFineness), load);
+    return answer(solvePlate(openPlate(inputs), load, seriesOrder), load);
   },
 });
 
@@ -186,7 +186,7 @@ export const openPlateUniformAt: Formula<OpenPlateUniformAt, PlateResponse> = fo
     ...(inMaterial(inputs, [inputs.x, inputs.y]) ? [] : ["the place lies in an opening"]),
   ],
   compute: (inputs) => {
-    const series = solvePlate(openPlate(inputs), { pressure: inputs.pressure }, seriesFineness);
+    const series = solvePlate(openPlate(inputs), { pressure: inputs.pressure }, seriesOrder);
     return responseOf(plateAt(series, inputs.x, inputs.y));
   },
 });
@@ -215,7 +215,7 @@ export const openPlatePatch: Formula<OpenPlatePatch, OpenPlateAnswer> = formula<
   warn: openPlateWarnings,
   compute: (inputs) => {
     const load = patchLoad(inputs);
-    return answer(solvePlate(openPlate(inputs), load, seriesFineness), load);
+    return answer(solvePlate(openPlate(inputs), load, seriesOrder), load);
   },
 });
 
@@ -235,7 +235,7 @@ function openPlate(inputs: OpenPlate): SeriesPlate {
 }
 
 /** The coarser series that tells how far the finer has settled. */
-const coarseFineness: Fineness = { shapes: 17, leastDegree: 3 };
+const coarseOrder: SeriesOrder = { shapes: 17, leastDegree: 3 };
 
 function answer(
   series: PlateSeries,
@@ -243,7 +243,7 @@ function answer(
 ): { readonly [Field in keyof OpenPlateAnswer]: number } {
   const { plate } = series;
   const largest = largestDeflection(series);
-  const coarse = plateAt(solvePlate(plate, load, coarseFineness), largest.x, largest.y);
+  const coarse = plateAt(solvePlate(plate, load, coarseOrder), largest.x, largest.y);
   return {
     ...largestOf(largest),
     clampedMoment: edgeMoments(series).clamped,

@@ -1,7 +1,7 @@
 /** Results that the plate formulas share, with their symbols. */
 import type { FormulaSymbols } from "../../formula.js";
 import { Length, PlateMoment } from "../../quantity/index.js";
-import type { Fineness, PlatePoint } from "../series/index.js";
+import type { PlatePoint, SeriesOrder } from "../series/index.js";
 
 /** Deflection and moments at one place. */
 export type PlateResponse = {
@@ -72,7 +72,7 @@ export const plateEnergy: string = String.raw`\min_w\;\tfrac12\!\int\!\left(D_x 
  * Degree 22 without openings, 8 between the sides of one. Moments in the classical tables then hold within
  * 1 %, and a solution takes about a tenth of a second.
  */
-export const seriesFineness: Fineness = { shapes: 23, leastDegree: 4 };
+export const seriesOrder: SeriesOrder = { shapes: 23, leastDegree: 4 };
 
 /** What thin-plate theory leaves out, for every formula's validity. */
 export const thinPlateLimits: string =

@@ -37,7 +37,7 @@ import {
   plateEnergy,
   responseOf,
   responseSymbols,
-  seriesFineness,
+  seriesOrder,
   thinPlateLimits,
 } from "./plate-results.js";
 
@@ -120,11 +120,11 @@ export const edgePlatePatch: Formula<EdgePlatePatch, PlateAnswer> = formula<Edge
 });
 
 function uniform(inputs: EdgePlateUniform): PlateSeries {
-  return solvePlate(solidPlate(inputs), { pressure: inputs.pressure }, seriesFineness);
+  return solvePlate(solidPlate(inputs), { pressure: inputs.pressure }, seriesOrder);
 }
 
 function patched(inputs: EdgePlatePatch): PlateSeries {
-  return solvePlate(solidPlate(inputs), patchLoad(inputs), seriesFineness);
+  return solvePlate(solidPlate(inputs), patchLoad(inputs), seriesOrder);
 }
 
 /** A panel on its corners under a uniform load. */
@@ -186,7 +186,7 @@ function onCorners({ length, width, stiffness }: PlateShape, load: SeriesLoad): 
   return solvePlate(
     { length, width, stiffness, ...free, cornersHeld: true, openings: [] },
     load,
-    seriesFineness,
+    seriesOrder,
   );
 }
 

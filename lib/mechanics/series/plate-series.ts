@@ -18,7 +18,7 @@ import {
   stiffnessMatrix,
   stripProducts,
 } from "./stiffness-matrix.js";
-import { type EdgeSupport, type Fineness, stripFunctions } from "./strip-functions.js";
+import { type EdgeSupport, type SeriesOrder, stripFunctions } from "./strip-functions.js";
 
 /** The plate with its supports, SI, plain numbers. */
 export interface SeriesPlate extends PlateSides {
@@ -60,11 +60,11 @@ const openingRemainder = 1e-5;
  *
  * @param plate geometry, stiffness and supports
  * @param load pressure
- * @param fineness how many shapes along each side, about
+ * @param order how many shapes along each side, about
  * @throws RangeError when the supports leave the plate free to move
  */
-export function solvePlate(plate: SeriesPlate, load: SeriesLoad, fineness: Fineness): PlateSeries {
-  const strips = plateStrips(plate, load, fineness);
+export function solvePlate(plate: SeriesPlate, load: SeriesLoad, order: SeriesOrder): PlateSeries {
+  const strips = plateStrips(plate, load, order);
   const terms = seriesTerms(plate, strips);
   const matrix = stiffnessMatrix(plate.stiffness, terms, integrate(strips, materialBands(plate, strips)));
   const right = loadTerms(terms, integrate(strips, loadBands(plate, load, strips)));
@@ -73,12 +73,12 @@ export function solvePlate(plate: SeriesPlate, load: SeriesLoad, fineness: Finen
   return { plate, ...strips, terms: terms.map((term, n) => ({ ...term, factor: factors[n] as number })) };
 }
 
-function plateStrips(plate: SeriesPlate, { over }: SeriesLoad, fineness: Fineness): PlateStrips {
+function plateStrips(plate: SeriesPlate, { over }: SeriesLoad, order: SeriesOrder): PlateStrips {
   const { length, width, left, right, bottom, top, openings } = plate;
   const knots = plateKnots(plate, openings, over);
   return {
-    along: stripFunctions({ length, start: left, end: right, knots: knots.x }, fineness),
-    across: stripFunctions({ length: width, start: bottom, end: top, knots: knots.y }, fineness),
+    along: stripFunctions({ length, start: left, end: right, knots: knots.x }, order),
+    across: stripFunctions({ length: width, start: bottom, end: top, knots: knots.y }, order),
   };
 }
 

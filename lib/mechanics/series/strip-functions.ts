@@ -50,7 +50,7 @@ export interface StripFunctions {
 }
 
 /** How much work goes into a strip. */
-export interface Fineness {
+export interface SeriesOrder {
   /** About how many shapes a free strip shall have; many knots leave a lower degree between them. */
   readonly shapes: number;
   /** Degree between knots that is kept in any case, from 3 up. */
@@ -61,9 +61,9 @@ export interface Fineness {
  * The shapes of a strip.
  *
  * @param strip length, supports and knots
- * @param fineness how many shapes, about
+ * @param order how many shapes, about
  */
-export function stripFunctions(strip: Strip, { shapes, leastDegree }: Fineness): StripFunctions {
+export function stripFunctions(strip: Strip, { shapes, leastDegree }: SeriesOrder): StripFunctions {
   const nodes = [0, ...strip.knots, strip.length];
   const intervals = nodes.length - 1;
   const degree = Math.max(leastDegree, 1 + Math.floor((shapes - 2) / intervals));

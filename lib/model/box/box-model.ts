@@ -23,31 +23,31 @@ export interface BoxModel {
 }
 
 /** About how many elements a section would have if none were needed for seams and openings. */
-export type Fineness = number;
+export type ElementTarget = number;
 
 /**
  * Meshes and factors every section and leaf.
  *
  * @param input the case
- * @param fineness of the sections' meshes
+ * @param element target of the sections' meshes
  * @param shares of the measured moduli; as measured when left out
  * @throws Refusal that names what cannot be meshed or is loose in itself
  */
-export function boxModel(input: ReviewInput, fineness: Fineness, shares?: ModuliShares): BoxModel {
+export function boxModel(input: ReviewInput, elementTarget: ElementTarget, shares?: ModuliShares): BoxModel {
   const sections = input.parts.sections.map(({ name }) => sectionBody(input, name, shares));
   const leaves = sections.flatMap((section) =>
     facePanels(input, section.name, "leaf").map((leaf) => leafBody(input, leaf, section, shares)),
   );
   const bodies = [...sections, ...leaves];
   const parts = bodies.map(({ problem, at: origin }, i) => {
-    const size = i < sections.length ? sectionSize(problem, fineness) : leafSize(problem);
+    const size = i < sections.length ? sectionSize(problem, elementTarget) : leafSize(problem);
     return { ...freeBox({ problem, size }), at: origin };
   });
   return { bodies, parts };
 }
 
-function sectionSize({ length, width, height }: BoxBody["problem"], fineness: Fineness): number {
-  return Math.sqrt((2 * (length * width + length * height + width * height)) / fineness);
+function sectionSize({ length, width, height }: BoxBody["problem"], elementTarget: ElementTarget): number {
+  return Math.sqrt((2 * (length * width + length * height + width * height)) / elementTarget);
 }
 
 /** A few elements each way are enough for a leaf, which hardly bends. */

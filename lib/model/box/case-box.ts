@@ -2,13 +2,13 @@
 import { add, at } from "../../algebra/lists.js";
 import type { PanelPart } from "../../design/index.js";
 import {
-  boxFreedoms,
   type FaceName,
   frames,
   meshChange,
   movedJoined,
   overPatch,
   sagBetweenCorners,
+  spaceDofs,
 } from "../../fem/index.js";
 import { spread, type Uncertainties } from "../../measure/index.js";
 import { Length, type Pressure, Ratio } from "../../quantity/index.js";
@@ -250,10 +250,10 @@ function sagOn({ system }: CaseRun, panel: PanelPart, name: FaceName, pressure: 
   const section = subsystem(system, [number], ({ kind }) => kind === "stand");
   const { structure } = at(section.parts, 0);
   const force = pressure * (panel.clearWidth * panel.clearHeight - (panel.grossArea - panel.netArea));
-  const load = new Float64Array(boxFreedoms * structure.nodes.length);
+  const load = new Float64Array(spaceDofs * structure.nodes.length);
   const { nodes, shares } = overPatch(structure, name, everywhere);
   nodes.forEach((node, i) => {
-    add(load, boxFreedoms * node + frames[name].axes[2], force * at(shares, i));
+    add(load, spaceDofs * node + frames[name].axes[2], force * at(shares, i));
   });
   const displacement = at(movedJoined(section, [load]).displacements, 0);
   return sagBetweenCorners({ structure, displacement }, name);

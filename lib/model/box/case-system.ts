@@ -3,7 +3,7 @@ import { at, under } from "../../algebra/lists.js";
 import { type JoinedParts, joinedParts, type PreparedLink } from "../../fem/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { ModuliShares } from "../stiffness/panel-stiffness.js";
-import { type BoxModel, boxModel, type Fineness } from "./box-model.js";
+import { type BoxModel, boxModel, type ElementTarget } from "./box-model.js";
 import { type CaseMasses, caseMasses } from "./case-loads.js";
 import { type CaseLink, hardwareLinks } from "./hardware-links.js";
 import { bearingLinks, sectionNumbers, standLinks } from "./standing-links.js";
@@ -28,11 +28,11 @@ export interface CaseSystem extends JoinedBodies {
  * Sections, doors and all that joins them, on one mesh.
  *
  * @param input the case
- * @param fineness of the mesh
+ * @param element target of the mesh
  * @throws Refusal that names what is loose, does not touch or lies on no material
  */
-export function joinedBodies(input: ReviewInput, fineness: Fineness): JoinedBodies {
-  const model = boxModel(input, fineness);
+export function joinedBodies(input: ReviewInput, elementTarget: ElementTarget): JoinedBodies {
+  const model = boxModel(input, elementTarget);
   const links = [...hardwareLinks(input, model), ...bearingLinks(input, model), ...feetOf(model)];
   return { input, model, joined: joinedParts(model.parts, links) };
 }
@@ -48,8 +48,12 @@ export function caseSystem(input: ReviewInput, bodies: JoinedBodies): CaseSystem
 }
 
 /** Its sections by themselves, on their feet, their sheets stiffer than measured. */
-export function sectionSystem(input: ReviewInput, fineness: Fineness, shares: ModuliShares): JoinedBodies {
-  const model = boxModel(input, fineness, shares);
+export function sectionSystem(
+  input: ReviewInput,
+  elementTarget: ElementTarget,
+  shares: ModuliShares,
+): JoinedBodies {
+  const model = boxModel(input, elementTarget, shares);
   return { input, model, joined: joinedParts(model.parts, feetOf(model)) };
 }
 

@@ -42,7 +42,7 @@ function seamOf(input: ReviewInput, bar: BarPart): BoxSeam {
   const slip = 1 / rows.reduce((sum, row) => sum + 1 / rowStiffness(input, row, bar), 0);
   const { leg, wall } = bar.stock;
   const plate = (modulus * wall ** 3) / (12 * (1 - poissonRatio ** 2));
-  return { faces: boxPair(bar), slip, parting: slip, turning: plate / (2 * rivetArm(leg, wall)) };
+  return { faces: boxPair(bar), slip, opening: slip, rotational: plate / (2 * rivetArm(leg, wall)) };
 }
 
 /**

@@ -4,12 +4,12 @@ import {
   alongLine,
   type BoxForce,
   type BoxSpot,
-  boxFreedoms,
   cross,
   type JoinedAnswer,
   movedJoined,
   placeOfEnd,
   pullAt,
+  spaceDofs,
 } from "../../fem/index.js";
 import { dropHeight } from "../../moving/index.js";
 import { Mass, standardGravity } from "../../quantity/index.js";
@@ -140,7 +140,7 @@ function topSection({ model }: CaseSystem): number {
 function addForce(load: Float64Array, { on, force }: BoxForce): void {
   on.nodes.forEach((node, i) => {
     force.forEach((each, axis) => {
-      add(load, boxFreedoms * node + axis, at(on.shares, i) * each);
+      add(load, spaceDofs * node + axis, at(on.shares, i) * each);
     });
   });
 }

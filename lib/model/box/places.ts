@@ -1,7 +1,7 @@
 /** Faces, axes and places of a box, as the case names them. */
 import { at } from "../../algebra/lists.js";
 import type { Face, Point } from "../../design/index.js";
-import { type BoxSeam, type BoxSpot, boxFreedoms, type FaceName } from "../../fem/index.js";
+import { type BoxSeam, type BoxSpot, type FaceName, spaceDofs } from "../../fem/index.js";
 
 /** Which face of the box each face is, and whether its u runs against the box's axis. */
 export const boxFaces: Readonly<Record<Face, readonly [FaceName, boolean]>> = {
@@ -58,10 +58,10 @@ export function spotOf({ x, y, z }: Point): BoxSpot {
 
 /** The first three freedoms of a node: its movement along x, y and z, or the force on it. */
 export function atNode(values: Float64Array, node: number): BoxSpot {
-  return perAxis((axis) => at(values, boxFreedoms * node + axis));
+  return perAxis((axis) => at(values, spaceDofs * node + axis));
 }
 
 /** The last three freedoms of a node: its turns about x, y and z, or the moment on it. */
 export function turnsAtNode(values: Float64Array, node: number): BoxSpot {
-  return perAxis((axis) => at(values, boxFreedoms * node + 3 + axis));
+  return perAxis((axis) => at(values, spaceDofs * node + 3 + axis));
 }

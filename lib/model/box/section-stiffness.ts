@@ -4,7 +4,6 @@ import {
   alongLine,
   type BoxSpot,
   type BoxStructure,
-  boxFreedoms,
   faceShear,
   fittingMotion,
   movedJoined,
@@ -12,6 +11,7 @@ import {
   type SeamLoad,
   seamFlows,
   seamLoad,
+  spaceDofs,
 } from "../../fem/index.js";
 import { Refusal } from "../../refusal.js";
 import { type JoinedBodies, type Subsystem, subsystem } from "./case-system.js";
@@ -62,9 +62,9 @@ function pushed(
 ): { readonly moved: Float64Array; readonly way: number } {
   const { name, length, width, height, faces } = structure.problem;
   const on = alongLine(structure, [0, 0, height], axis === 0 ? [0, width, height] : [length, 0, height]);
-  const load = new Float64Array(boxFreedoms * structure.nodes.length);
+  const load = new Float64Array(spaceDofs * structure.nodes.length);
   on.nodes.forEach((node, i) => {
-    add(load, boxFreedoms * node + axis, at(on.shares, i));
+    add(load, spaceDofs * node + axis, at(on.shares, i));
   });
   const moved = at(movedJoined(whole, [load]).displacements, 0);
   const along = axis === 0 ? (["y0", "y1"] as const) : (["x0", "x1"] as const);
@@ -78,7 +78,7 @@ function twistStiffness({ model }: JoinedBodies, whole: Subsystem, number: numbe
   const corner = at(corners, 3);
   const { fitting } = footEnd(model, number, corner);
   const { structure } = at(model.parts, number);
-  const load = new Float64Array(boxFreedoms * structure.nodes.length);
+  const load = new Float64Array(spaceDofs * structure.nodes.length);
   const up: BoxSpot = [0, 0, 1];
   pullAt(load, fitting, up);
   const hanging = `corner ${corner.join(" ")} of ${at(model.bodies, number).name}`;

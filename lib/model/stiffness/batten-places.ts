@@ -68,7 +68,7 @@ export interface BattenTrial {
 }
 
 /** Elements for each try: within a few percent. */
-const trialFineness = 16;
+const trialElementTarget = 16;
 /** A shorter batten than this share of the panel is not worth its glue. */
 const shortest = 1 / 2;
 
@@ -92,11 +92,11 @@ export function battenTrials(
       const strip = longestStretch(battenStrip(panel, problem, along, middle, input), along, problem);
       const length = along === "x" ? strip.width : strip.height;
       if (length < shortest * run) return [];
-      const task = { problem: { ...problem, regions: [strip] }, fineness: trialFineness };
+      const task = { problem: { ...problem, regions: [strip] }, elementTarget: trialElementTarget };
       return [{ runs: along === "x" ? "across" : "upright", place: Length.si(middle), task }];
     });
   });
-  return { drawn: { problem, fineness: trialFineness }, trials };
+  return { drawn: { problem, elementTarget: trialElementTarget }, trials };
 }
 
 /** The strip cut to the longest stretch between openings. */

@@ -32,7 +32,7 @@ export interface SagCase {
 export interface PanelSag {
   /** The farthest that any place of it moves. */
   readonly sag: Length;
-  /** How far the mesh may have it wrong, as a share. */
+  /** The estimated mesh error, as a share. */
   readonly meshError: Ratio;
   /** On what is left of the face. */
   readonly pressure: Pressure;
@@ -63,11 +63,11 @@ export function sagInputs(sagCase: SagCase): MeshedPanel {
 }
 
 /** Elements of a mesh for one point of a chart: within a few percent. */
-const chartFineness = 16;
+const chartElementTarget = 16;
 
 /** The panel to be solved where many cases are laid side by side and the eye sees no percent. */
 export function sagTask(sagCase: SagCase): PanelTask {
-  return { problem: meshedPanelProblem(sagInputs(sagCase)), fineness: chartFineness };
+  return { problem: meshedPanelProblem(sagInputs(sagCase)), elementTarget: chartElementTarget };
 }
 
 function passedOnPressure({ panel, pressure }: SagCase): WorkedLine & { readonly value: Pressure } {

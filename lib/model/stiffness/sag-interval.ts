@@ -30,7 +30,7 @@ export type TestedModulus = keyof typeof words;
 type Moduli = Readonly<Record<TestedModulus, Pressure>>;
 
 /** Shares of a sag hardly change with the mesh, so a coarse one tells them. */
-const slopeFineness = 20;
+const slopeElementTarget = 20;
 /** Step to either side of a modulus, as a share of it. */
 const step = 0.01;
 
@@ -79,7 +79,7 @@ const keptSlopes: (bending: {
   readonly problem: PanelProblem;
   readonly changes: readonly Sheet[];
 }) => readonly number[] = keptByContent(mostPanels, ({ problem, changes }) => {
-  const solved = bent(factoredPanel(problem, slopeFineness));
+  const solved = bent(factoredPanel(problem, slopeElementTarget));
   const { value, at } = largestDeflection(solved);
   return deflectionSlopes(solved, at, changes).map((slope) => slope / value);
 });

@@ -1,5 +1,5 @@
 /** How a panel bends, drawn, and what would make it stiffer, for the notebook on stiffness. */
-import { contourPieces, trustedDeflection, usualFineness } from "../../fem/index.js";
+import { contourPieces, trustedDeflection, usualElementTarget } from "../../fem/index.js";
 import { panelRemedies, showFine, showMeshError, styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { hingedProblem, panelNamed } from "../../model/index.js";
@@ -14,7 +14,7 @@ const contourShares = [0.2, 0.4, 0.6, 0.8, 0.95];
 export function bendingDrawing(job: Job, id: string): DrawingView {
   const panel = panelNamed(job, id);
   const style = styleOf(job.case);
-  const most = trustedDeflection(hingedProblem(panel, job), usualFineness);
+  const most = trustedDeflection(hingedProblem(panel, job), usualElementTarget);
   const onPanel = ([x, y]: readonly [number, number]): { x: number; y: number } => ({
     x: 1e3 * (x + panel.clearLow.u),
     y: 1e3 * (y + panel.clearLow.v),

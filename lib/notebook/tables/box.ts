@@ -48,7 +48,7 @@ export function loadCaseTable({ review, case: description }: Job): TableView {
       { heading: "Latch", cell: cellOf(({ hardware }) => hardware.latch?.[0], force) },
       { heading: "Caster", cell: cellOf(({ hardware }) => hardware.caster?.[0], force) },
     ],
-    "Load cases of the joined boxes: the largest of each, in brackets how far the mesh may have it wrong",
+    "Load cases of the joined boxes: the largest of each, in brackets the estimated mesh error",
   );
 }
 

@@ -17,7 +17,7 @@ export interface SagPoint {
   readonly edges: string;
   /** Sag over allowed sag. */
   readonly use: number;
-  /** How far the mesh may have it wrong, % */
+  /** The estimated mesh error, % */
   readonly meshError: number;
 }
 
@@ -55,7 +55,7 @@ export interface BattenPoint {
   readonly place: number;
   /** Sag with it over the sag as drawn, % */
   readonly share: number;
-  /** How far the mesh may have it wrong, % */
+  /** The estimated mesh error, % */
   readonly meshError: number;
 }
 
@@ -79,10 +79,10 @@ export async function battenPoints(
   }));
 }
 
-/** How far the mesh may have the least certain point of a sweep wrong. */
+/** The estimated mesh error. */
 export function meshNote(points: readonly { readonly meshError: number }[]): string {
   const worst = Math.max(...points.map(({ meshError }) => meshError));
-  return `The mesh may have the least certain of these ${points.length} points wrong by ${Ratio.show(Ratio.of(worst, "%"), { unit: "%", digits: 2 })}.`;
+  return `The mesh adds at most ${Ratio.show(Ratio.of(worst, "%"), { unit: "%", digits: 2 })} error to any of these ${points.length} points.`;
 }
 
 /** The panel with its openings, to scale. */

@@ -3,12 +3,12 @@ import { describe, expect, test } from "vitest";
 import { turnedQuarter } from "../../../lib/material/index.js";
 import {
   edgeMoments,
-  type Fineness,
   largestDeflection,
   navierSeries,
   type PlateSeries,
   plateAt,
   type Rectangle,
+  type SeriesOrder,
   type SeriesPlate,
   solvePlate,
 } from "../../../lib/mechanics/series/index.js";
@@ -16,7 +16,7 @@ import { gaussPoints } from "../../../lib/mechanics/series/legendre.js";
 import { anyEdges, anySide, anyStiffness, close, edges, few, plywood, stiffnessOf } from "../plate/plates.js";
 
 /** Coarse enough for many plates in a test; laws hold at any. */
-const fineness: Fineness = { shapes: 13, leastDegree: 3 };
+const order: SeriesOrder = { shapes: 13, leastDegree: 3 };
 const plate: SeriesPlate = {
   length: 0.62,
   width: 0.41,
@@ -35,7 +35,7 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 
 describe("the plate series", () => {
   test("adds loads up: two parts of a load deflect and bend together what the whole does", () => {
-    const at = (over: Rectangle) => plateAt(solvePlate(plate, { pressure: 900, over }, fineness), 0.4, 0.3);
+    const at = (over: Rectangle) => plateAt(solvePlate(plate, { pressure: 900, over }, order), 0.4, 0.3);
     const [one, parts] = [at(whole), halves.map(at)];
     expect(sum(parts.map(({ deflection }) => deflection))).toBeCloseTo(one.deflection, 12);
     expect(sum(parts.map(({ momentX }) => momentX))).toBeCloseTo(one.momentX, 8);
@@ -47,7 +47,7 @@ describe("the plate series", () => {
       { left: 0.05, bottom: 0.3, width: 0.04, height: 0.04 },
     ];
     const mean = (loaded: Rectangle, read: Rectangle): number => {
-      const series = solvePlate(plate, { pressure: 1000, over: loaded }, fineness);
+      const series = solvePlate(plate, { pressure: 1000, over: loaded }, order);
       const gauss = [-1, 1].map((side) => side / Math.sqrt(3));
       const samples = gauss.flatMap((u) =>
         gauss.map((v) => {
@@ -85,7 +85,7 @@ describe("the plate series", () => {
         const upright = { ...plate, length, width, stiffness, ...held, openings: [] };
         const turned = { length: width, width: length, stiffness: turnedQuarter(stiffness) };
         const lying = { ...upright, ...turned, ...edges(bottom, top, left, right) };
-        const [one, other] = [upright, lying].map((panel) => solvePlate(panel, { pressure: 500 }, fineness));
+        const [one, other] = [upright, lying].map((panel) => solvePlate(panel, { pressure: 500 }, order));
         const a = plateAt(one as PlateSeries, length / 3, width / 5);
         const b = plateAt(other as PlateSeries, width / 5, length / 3);
         return (
@@ -102,8 +102,8 @@ describe("the plate series", () => {
       fc.property(anyStiffness, anyEdges, (stiffness, held) => {
         const small = { ...plate, stiffness, ...held, openings: [] };
         const large = { ...small, length: 1.24, width: 0.82 };
-        const a = plateAt(solvePlate(small, { pressure: 500 }, fineness), 0.2, 0.1);
-        const b = plateAt(solvePlate(large, { pressure: 500 }, fineness), 0.4, 0.2);
+        const a = plateAt(solvePlate(small, { pressure: 500 }, order), 0.2, 0.1);
+        const b = plateAt(solvePlate(large, { pressure: 500 }, order), 0.4, 0.2);
         return (
           close(16 * a.deflection, b.deflection, 1e-8) && Math.abs(4 * a.momentX - b.momentX) < 1e-6 * 500
         );
@@ -115,7 +115,7 @@ describe("the plate series", () => {
   /** Mean deflection under a load over a rectangle, which energy theorems speak of. */
   const workOf = (panel: SeriesPlate): number => {
     const over = { left: 0.45, bottom: 0.22, width: 1e-3, height: 1e-3 };
-    const series = solvePlate(panel, { pressure: 1e6, over }, fineness);
+    const series = solvePlate(panel, { pressure: 1e6, over }, order);
     return plateAt(series, 0.4505, 0.2205).deflection;
   };
 
@@ -161,19 +161,19 @@ describe("the plate series", () => {
   });
 
   test("keeps held edges in place and reads nothing along edges that are not there", () => {
-    const series = solvePlate({ ...plate, openings: [] }, { pressure: 1000 }, fineness);
+    const series = solvePlate({ ...plate, openings: [] }, { pressure: 1000 }, order);
     for (const y of [0, 0.1, 0.33, 0.41]) {
       expect(plateAt(series, 0, y).deflection).toBeCloseTo(0, 12);
       expect(plateAt(series, 0.62, y).deflection).toBeCloseTo(0, 12);
     }
     const hinged = { ...plate, openings: [], ...edges("hinged", "hinged", "hinged", "hinged") };
-    expect(edgeMoments(solvePlate(hinged, { pressure: 1000 }, fineness))).toEqual({ clamped: 0, free: 0 });
+    expect(edgeMoments(solvePlate(hinged, { pressure: 1000 }, order))).toEqual({ clamped: 0, free: 0 });
   });
 
   test("held corners stay down and the rest moves", () => {
     const free = edges("free", "free", "free", "free");
     const floor = { ...plate, ...free, cornersHeld: true, openings: [] };
-    const series = solvePlate(floor, { pressure: 1000 }, fineness);
+    const series = solvePlate(floor, { pressure: 1000 }, order);
     for (const [x, y] of [
       [0, 0],
       [0.62, 0],
@@ -189,7 +189,7 @@ describe("the plate series", () => {
     const window = { left: 0.1, bottom: 0.1, width: 0.2, height: 0.1, cornerRadius: 0 };
     const cut = { ...plate, openings: [window] };
     const load = (over?: Rectangle): number =>
-      plateAt(solvePlate(cut, over ? { pressure: 500, over } : { pressure: 500 }, fineness), 0.5, 0.2)
+      plateAt(solvePlate(cut, over ? { pressure: 500, over } : { pressure: 500 }, order), 0.5, 0.2)
         .deflection;
     const everywhere = load({ left: 0, bottom: 0, width: cut.length, height: cut.width });
     expect(load()).toBeCloseTo(everywhere - load(window), 12);
@@ -198,7 +198,7 @@ describe("the plate series", () => {
 
   test("a plate that nothing holds is refused", () => {
     const loose = { ...plate, ...edges("free", "free", "free", "free") };
-    expect(() => solvePlate(loose, { pressure: 1 }, fineness)).toThrow(/^plate series: the plate can move/);
+    expect(() => solvePlate(loose, { pressure: 1 }, order)).toThrow(/^plate series: the plate can move/);
   });
 });
 
@@ -213,6 +213,6 @@ test("Navier's plate sags most under the middle of a uniform load", () => {
 
 test("the largest deflection is found upwards too", () => {
   const over = { left: 0.5, bottom: 0.1, width: 0.1, height: 0.1 };
-  const sag = largestDeflection(solvePlate({ ...plate, openings: [] }, { pressure: -1000, over }, fineness));
+  const sag = largestDeflection(solvePlate({ ...plate, openings: [] }, { pressure: -1000, over }, order));
   expect(sag.deflection).toBeLessThan(0);
 });

@@ -83,7 +83,7 @@ function expectedOf(value: unknown): Pick<Contest, "expected" | "unsure"> {
 /** Our own script that solves one case, as one file; made once. */
 let script: Promise<string> | undefined;
 
-/** Ours in a process of its own; mesh multiplies the usual fineness of a panel, or the usual size in a box. */
+/** Ours in a process of its own; mesh multiplies the usual element target of a panel, or the usual size in a box. */
 export async function ourAnswer({ found, loading }: Contest, mesh: number): Promise<Answer> {
   script ??= oneFile(join(import.meta.dirname, "solve-case.js"));
   const folder = mkdtempSync(join(tmpdir(), "casewright-bench-"));

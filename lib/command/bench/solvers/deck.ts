@@ -16,7 +16,7 @@ export interface Deck {
   readonly sheets: readonly DeckSheet[];
   readonly material: CaseMaterial;
   readonly thickness: number;
-  /** Nodes that stand still from one freedom to another: 1 to 3 along x, y, z, 4 to 6 turns. */
+  /** Nodes that stand still from one degree of freedom to another: 1 to 3 along x, y, z, 4 to 6 turns. */
   readonly held: readonly (readonly [node: number, first: number, last: number])[];
   /** Forces on nodes along x, y, z: 1 to 3. */
   readonly forces: readonly (readonly [node: number, way: number, force: number])[];

@@ -7,14 +7,14 @@ const [file = "", loading = "", mesh = "1"] = process.argv.slice(2);
 // The case was checked by the process that wrote it, so no schema is loaded here.
 const found: unknown = JSON.parse(readFileSync(file, "utf8"));
 
-/** The largest deflection of a panel; mesh multiplies the usual fineness. */
+/** The largest deflection of a panel; mesh multiplies the usual element target. */
 async function panel(): Promise<number> {
   const [{ panelProblem }, fem] = await Promise.all([
     import("../../reference/fe/panel-case.js"),
     import("../../../fem/panel/index.js"),
   ]);
   const problem = panelProblem(found as PanelCase);
-  const solved = fem.bent(fem.factoredPanel(problem, Number(mesh) * fem.usualFineness));
+  const solved = fem.bent(fem.factoredPanel(problem, Number(mesh) * fem.usualElementTarget));
   return 1e3 * fem.largestDeflection(solved).value;
 }
 

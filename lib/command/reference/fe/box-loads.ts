@@ -21,7 +21,7 @@ export function racked(found: BoxCase, structure: BoxStructure): MovedBox {
   const within = (at: number, extent: number): boolean => at < side + 1e-6 || at > extent - side - 1e-6;
   const held: BoxHold = {
     where: ([x, y, z]) => z < 1e-9 && within(1e3 * x, L) && within(1e3 * y, W),
-    freedoms: [0, 1, 2],
+    dofs: [0, 1, 2],
   };
   const edge = alongLine(structure, boxMetres([0, 0, H]), boxMetres([0, W, H]));
   return moved(factoredBox(structure, [held]), [{ on: edge, force: [500, 0, 0] }]);
@@ -30,9 +30,9 @@ export function racked(found: BoxCase, structure: BoxStructure): MovedBox {
 /** 200 N on each corner patch, two up and two down; held only against drifting. */
 export function twisted(found: BoxCase, structure: BoxStructure): MovedBox {
   const { L, W } = found.geometry;
-  const at = (spot: BoxSpot, freedoms: readonly number[]): BoxHold => ({
+  const at = (spot: BoxSpot, dofs: readonly number[]): BoxHold => ({
     where: (node) => Math.hypot(...boxMetres(spot).map((place, axis) => place - node[axis]!)) < 1e-7,
-    freedoms,
+    dofs,
   });
   const box = factoredBox(structure, [at([0, 0, 0], [0, 1, 2]), at([L, 0, 0], [1, 2]), at([0, W, 0], [2])]);
   const down = [-1, 1, 1, -1];

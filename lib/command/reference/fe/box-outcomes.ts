@@ -13,19 +13,19 @@ import type { BoxCase } from "./box-file.js";
 import { racked, twisted, workWay } from "./box-loads.js";
 import { compared, type ValueNamed } from "./compared.js";
 
-/** Sides of elements of the rougher mesh, which tells the mesh error, over the usual ones. */
-const rougher = 1.7;
+/** Sides of elements of the coarser mesh, which tells the mesh error, over the usual ones. */
+const coarser = 1.7;
 
-/** Runs one box at the usual mesh, and at a rougher one for the mesh error. */
+/** Runs one box at the usual mesh, and at a coarser one for the mesh error. */
 export function boxOutcomes(found: BoxCase): readonly ReferenceOutcome[] {
   const problem = boxProblem(found);
-  const [fine, rough] = [1, rougher].map((times) =>
+  const [fine, coarse] = [1, coarser].map((times) =>
     boxStructure(problem, times * usualBoxSize(problem), cornerPatches(found)),
   ) as [BoxStructure, BoxStructure];
   return Object.entries(found.expected.mindlin).flatMap(([name, expected]) => {
     const run = loadCases[name];
     if (!run) throw new RangeError(`${found.id}: no load case "${name}", expected racking or twist`);
-    const [ours, other] = [fine, rough].map((structure) => valuesOf(found, run(found, structure)));
+    const [ours, other] = [fine, coarse].map((structure) => valuesOf(found, run(found, structure)));
     return compared(`${found.id} ${name}`, expected, ours!, other!);
   });
 }

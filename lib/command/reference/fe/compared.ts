@@ -15,16 +15,16 @@ export type ValueNamed = (name: string) => number | undefined;
  * @param item the case
  * @param expected values by name; plain notes among them are passed over
  * @param ours ours by the same name
- * @param rough ours on a rougher mesh
+ * @param coarse ours on a coarser mesh
  */
 export function compared(
   item: string,
   expected: Readonly<Record<string, unknown>>,
   ours: ValueNamed,
-  rough: ValueNamed,
+  coarse: ValueNamed,
 ): readonly ReferenceOutcome[] {
   return Object.entries(expected).flatMap(([result, wanted]) =>
-    isBanded(wanted) ? [outcome(item, result, wanted, ours(result), rough(result))] : [],
+    isBanded(wanted) ? [outcome(item, result, wanted, ours(result), coarse(result))] : [],
   );
 }
 
@@ -38,7 +38,7 @@ function outcome(
   result: string,
   { value, tol }: Banded,
   ours: number | undefined,
-  rough: number | undefined,
+  coarse: number | undefined,
 ): ReferenceOutcome {
   const off = ours === undefined ? Infinity : ours - value;
   return {
@@ -47,9 +47,9 @@ function outcome(
     expected: shown(value),
     ours: ours === undefined ? "none" : shown(ours),
     error: errorShown(off, value, tol),
-    ...(ours === undefined || rough === undefined
+    ...(ours === undefined || coarse === undefined
       ? {}
-      : { meshError: errorShown(Math.abs(ours - rough), Math.abs(value), tol) }),
+      : { meshError: errorShown(Math.abs(ours - coarse), Math.abs(value), tol) }),
     tolerance: `+-${shown(tol)}`,
     holds: Math.abs(off) <= tol,
     known: "derived",

@@ -2,6 +2,7 @@
 import {
   bent,
   bucklingFactor,
+  coarsePanel,
   type DeflectedPanel,
   deflectionAt,
   factoredPanel,
@@ -10,25 +11,24 @@ import {
   momentsOf,
   naturalFrequencies,
   type PanelProblem,
-  roughPanel,
   type Spot,
   sharpCorners,
   strainsAtHeight,
   strainsNear,
   swayFrequencies,
-  usualFineness,
+  usualElementTarget,
 } from "../../../fem/index.js";
 import type { ReferenceOutcome } from "../outcome.js";
 import type { PanelCase } from "./case-file.js";
 import { compared, type ValueNamed } from "./compared.js";
 import { metres, panelProblem } from "./panel-case.js";
 
-/** Runs one panel at the usual mesh, and at a rougher one for the mesh error. */
+/** Runs one panel at the usual mesh, and at a coarser one for the mesh error. */
 export function panelOutcomes(found: PanelCase): readonly ReferenceOutcome[] {
   const problem = panelProblem(found);
   const ours = valuesOf(found, bent(factoredPanel(problem)));
-  const rough = valuesOf(found, bent(roughPanel(problem, usualFineness)));
-  return compared(found.id, found.expected.mindlin, ours, rough);
+  const coarse = valuesOf(found, bent(coarsePanel(problem, usualElementTarget)));
+  return compared(found.id, found.expected.mindlin, ours, coarse);
 }
 
 /** Ours by the names of the file, worked out only when asked for. */

@@ -1,7 +1,9 @@
 import { type Sheet, type SheetLayer, sheetOfLayers } from "../../../fem/element/index.js";
 import { Angle, Density, Length, Pressure, Ratio } from "../../../quantity/index.js";
 
-/** A layer alike in every direction, in the units of its problem; five sixths of its shear modulus count through it. */
+/**
+ * A layer alike in every direction, in the units of its problem; five sixths of its shear modulus count through it.
+ */
 export function plainLayer(thickness: number, modulus: number, poisson: number): SheetLayer {
   const shear = modulus / (2 * (1 + poisson));
   return {

@@ -1,9 +1,9 @@
 /**
- * The published problems, each by its name: geometry, supports and load as its source has them. What a source leaves to
- * symmetry is a quarter or an eighth here too.
+ * The published problems, each by its name: geometry, supports and load as its source has them. What a source leaves
+ * to symmetry is a quarter or an eighth here too.
  *
- * Our element is flat, as panels are. Shells curved one way come out well as facets; those curved both ways (the pinched
- * hemisphere) or warped (the twisted bar) do not, and are left out.
+ * Our element is flat, as panels are. Shells curved one way come out well as facets; those curved both ways (the
+ * pinched hemisphere) or warped (the twisted bar) do not, and are left out.
  */
 import type { Sheet } from "../../../fem/element/index.js";
 import { plainSheet, planeStrain } from "./plain-sheets.js";
@@ -164,7 +164,9 @@ const skewStress: PublishedShell = (along, across) => {
   return { free: solved.free, value: ((x + y) / 2 + Math.hypot((x - y) / 2, shear)) / 1e6 };
 };
 
-/** LE1: an elliptic membrane, a quarter, pulled outwards along its outer side; stress along y at its inner end, MPa. */
+/**
+ * LE1: an elliptic membrane, a quarter, pulled outwards along its outer side; stress along y at its inner end, MPa.
+ */
 const ellipticMembrane: PublishedShell = (along, across) => {
   const sheet = plainSheet(0.1, 210e9, 0.3);
   const solved = solvedShell({
@@ -237,7 +239,9 @@ function inside(mesh: ShellMesh, along: number): readonly { node: number; force:
   return outwards(mirrored, 1, 1);
 }
 
-/** A straight bar 6 x 0.2 x 0.1 held at one end, a force of 1 on the other; how far that end moves along the force. */
+/**
+ * A straight bar 6 x 0.2 x 0.1 held at one end, a force of 1 on the other; how far that end moves along the force.
+ */
 const straightBar =
   (force: Vector): PublishedShell =>
   (along, across) =>

@@ -44,7 +44,7 @@ function outcome({ problem, mesh, expect, tolerance, known }: ShellRow): Referen
       `no problem "${problem}", expected one of ${Object.keys(publishedShells).join(", ")}`,
     );
   const { free, value } = run(...mesh);
-  const rough = run(Math.ceil(mesh[0] / 2), Math.ceil(mesh[1] / 2)).value;
+  const coarse = run(Math.ceil(mesh[0] / 2), Math.ceil(mesh[1] / 2)).value;
   const error = value / expect - 1;
   return {
     item: problem,
@@ -52,7 +52,7 @@ function outcome({ problem, mesh, expect, tolerance, known }: ShellRow): Referen
     expected: String(expect),
     ours: String(Number(value.toPrecision(5))),
     error: percent(error),
-    meshError: percent(meshChange(value, rough)),
+    meshError: percent(meshChange(value, coarse)),
     tolerance: percent(tolerance),
     holds: Math.abs(error) <= tolerance,
     known,

@@ -1,15 +1,18 @@
-/** A shell of facets held and loaded: six freedoms a node, three ways and turns about the node's own tangents. */
+/**
+ * A shell of facets held and loaded: six degrees of freedom a node, three ways and turns about the node's own
+ * tangents.
+ */
 import {
+  dofsPerNode,
   elementRows,
   elementStiffness,
-  freedomsPerNode,
   nodeAreas,
   type Sheet,
 } from "../../../fem/element/index.js";
 import { displacementsUnder, factorPieces, type Piece } from "../../../fem/solve/index.js";
 import { cross, dot, plus, type ShellMesh, scaled, unit, type Vector } from "./shell-mesh.js";
 
-/** Freedoms of a node: three ways, the turns about its two tangents, and about its normal. */
+/** Degrees of freedom of a node: three ways, the turns about its two tangents, and about its normal. */
 const perNode = 6;
 
 /** A shell and what acts on it. */
@@ -18,7 +21,7 @@ export interface ShellProblem {
   readonly sheet: Sheet;
   /** The first tangent at each node, about which turns are measured: one that no support needs turned. */
   readonly tangent: (place: Vector, parameters: readonly [number, number]) => Vector;
-  /** Freedoms held at a node: 0 to 2 along x, y, z; 3 and 4 turns about its first and second tangent. */
+  /** Degrees of freedom held at a node: 0 to 2 along x, y, z; 3 and 4 turns about its first and second tangent. */
   readonly held: (place: Vector, parameters: readonly [number, number]) => readonly number[];
   /** Force on each area. */
   readonly pressure?: Vector;
@@ -41,11 +44,14 @@ export interface SolvedShell {
   readonly turned: () => Float64Array;
 }
 
-/** An element's own axes, its nodes in them, and what each of its freedoms is of its nodes' freedoms. */
+/**
+ * An element's own axes, its nodes in them, and what each of its degrees of freedom is of its nodes' degrees of
+ * degree of freedom.
+ */
 interface Facet {
   readonly x: Float64Array;
   readonly y: Float64Array;
-  /** Rows u, v, w, bx, by; columns the node's six freedoms. */
+  /** Rows u, v, w, bx, by; columns the node's six degrees of freedom. */
   readonly turns: readonly (readonly (readonly number[])[])[];
 }
 
@@ -57,8 +63,7 @@ export function solvedShell(problem: ShellProblem): SolvedShell {
   const pieces = facets.map((facet, e) => pieceOf(facet, mesh, e, sheet));
   const held = new Uint8Array(perNode * mesh.nodes.length);
   mesh.nodes.forEach((place, node) => {
-    for (const freedom of [5, ...problem.held(place, mesh.parameters[node]!)])
-      held[perNode * node + freedom] = 1;
+    for (const dof of [5, ...problem.held(place, mesh.parameters[node]!)]) held[perNode * node + dof] = 1;
   });
   const load = loads(problem, facets);
   const moved = displacementsUnder(factorPieces(pieces, held), load);
@@ -143,9 +148,9 @@ function pieceOf({ x, y, turns }: Facet, mesh: ShellMesh, element: number, sheet
   const matrix = new Float64Array(size * size);
   nodes.forEach((_, a) => {
     nodes.forEach((__, b) => {
-      for (let i = 0; i < freedomsPerNode; i++)
-        for (let j = 0; j < freedomsPerNode; j++) {
-          const value = own[(freedomsPerNode * a + i) * elementRows + freedomsPerNode * b + j]!;
+      for (let i = 0; i < dofsPerNode; i++)
+        for (let j = 0; j < dofsPerNode; j++) {
+          const value = own[(dofsPerNode * a + i) * elementRows + dofsPerNode * b + j]!;
           if (value === 0) continue;
           for (let p = 0; p < perNode; p++)
             for (let q = 0; q < perNode; q++)
@@ -155,7 +160,7 @@ function pieceOf({ x, y, turns }: Facet, mesh: ShellMesh, element: number, sheet
     });
   });
   return {
-    freedoms: Int32Array.from(
+    dofs: Int32Array.from(
       nodes.flatMap((node) => Array.from({ length: perNode }, (_, i) => perNode * node + i)),
     ),
     matrix,
