@@ -4,7 +4,7 @@
  */
 import { type CaseChange, type CasePlace, caseEdit, type TextEdit } from "./change-case.js";
 import { type CellPlace, type NewRow, type RowPlace, type TableChange, tableEdit } from "./change-table.js";
-import { caseFile } from "./read/read-design.js";
+import { caseFile } from "./read-design.js";
 
 /** One piece of the text of a file in place of another. */
 export interface Edit extends TextEdit {

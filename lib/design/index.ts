@@ -15,7 +15,7 @@ export * from "./measured.js";
 export * from "./offers.js";
 export * from "./parts.js";
 export * from "./place.js";
-export * from "./read/read-design.js";
+export * from "./read-design.js";
 export * from "./services.js";
 export * from "./sheet-pieces.js";
 export * from "./stock.js";

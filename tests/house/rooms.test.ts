@@ -123,6 +123,62 @@ test("no import climbs, and none goes sideways", () => {
   expect(climbing).toEqual([]);
 });
 
+/** Every place that can be reached from itself, by names and what each imports. */
+function inCircles(imports: ReadonlyMap<string, ReadonlySet<string>>): string[] {
+  const reachable = (from: string): ReadonlySet<string> => {
+    const seen = new Set<string>();
+    const open = [...(imports.get(from) ?? [])];
+    for (let next = open.pop(); next !== undefined; next = open.pop()) {
+      if (seen.has(next)) continue;
+      seen.add(next);
+      open.push(...(imports.get(next) ?? []));
+    }
+    return seen;
+  };
+  return [...imports.keys()].filter((name) => reachable(name).has(name));
+}
+
+/** What each place imports, a place being a file or the folder it stands in. */
+function importsBetween(placeOf: (file: string) => string | undefined): Map<string, Set<string>> {
+  const imports = new Map<string, Set<string>>();
+  for (const file of files) {
+    const from = placeOf(file);
+    if (from === undefined) continue;
+    const own = imports.get(from) ?? new Set<string>();
+    imports.set(from, own);
+    for (const imported of importsOf(file)) {
+      const to = placeOf(imported.replace(/\.js$/, ".ts"));
+      if (to !== undefined && to !== from) own.add(to);
+    }
+  }
+  return imports;
+}
+
+/** The folder of a room that a file stands in; none for a file of the room itself. */
+function folderOf(file: string): string | undefined {
+  const [room, folder, ...rest] = relative(lib, file).split(sep);
+  return rest.length > 0 ? `${room}/${folder}` : undefined;
+}
+
+describe("no imports go in a circle", () => {
+  test("from file to file", () => {
+    expect(inCircles(importsBetween((file) => relative(lib, file)))).toEqual([]);
+  });
+
+  test("from folder to folder inside a room", () => {
+    expect(inCircles(importsBetween(folderOf))).toEqual([]);
+  });
+
+  test("a circle over three is seen, a diamond is none", () => {
+    const of = (...pairs: readonly (readonly [string, string])[]) =>
+      new Map(
+        pairs.map(([from]) => [from, new Set(pairs.flatMap(([one, to]) => (one === from ? [to] : [])))]),
+      );
+    expect(inCircles(of(["a", "b"], ["b", "c"], ["c", "a"], ["d", "a"]))).toEqual(["a", "b", "c"]);
+    expect(inCircles(of(["a", "b"], ["a", "c"], ["b", "d"], ["c", "d"]))).toEqual([]);
+  });
+});
+
 describe("only the edges touch the machine", () => {
   test("no module or global of Node.js stands in any other room", () => {
     const touching = files.flatMap((file) => {

@@ -22,7 +22,11 @@ const sides: Readonly<Record<Face, { readonly axis: "x" | "y" | "z"; readonly hi
   top: { axis: "z", high: true },
 };
 
-/** Free way from a face of a content to the wall or to the next thing in front of it. */
+/**
+ * Free way from a face of a content to the wall or to the next thing in front of it.
+ *
+ * @throws Refusal when there is no such section
+ */
 export function roomAt(input: ReviewInput, { section: where, name, box }: Body, face: Face): Length {
   const { axis, high } = sides[face];
   const section = input.case.sections.find((one) => one.name === where);

@@ -49,6 +49,7 @@ export function ventsOf(input: ReviewInput, cooling: Cooling): Vents {
   return { low: whole, high: whole, apart: Length.si(low.height / 2), only: true };
 }
 
+/** @throws Refusal for a name that is no opening */
 function ventNamed({ parts }: ReviewInput, { section }: Cooling, name: string): PlacedOpening {
   const [face = "", ...rest] = name.split(".");
   const panel = parts.panels.find(({ id }) => id === `${section}.${face}`);

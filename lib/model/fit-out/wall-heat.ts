@@ -99,7 +99,11 @@ export function sunOnSection(
   return { heat: gain.value, face: air.value, because: [air, area, wall, gain] };
 }
 
-/** The wall that lets most through. */
+/**
+ * The wall that lets most through.
+ *
+ * @throws Refusal where there is no wall
+ */
 function thinnest(faces: readonly PanelPart[]): PanelPart {
   const [first] = [...faces].sort((a, b) => transmittanceOf(b).value - transmittanceOf(a).value);
   if (!first) throw new Refusal("sun: the section has no walls");

@@ -37,7 +37,11 @@ export function fastenerStrength(
   );
 }
 
-/** The sheet that a group of fasteners goes through. */
+/**
+ * The sheet that a group of fasteners goes through.
+ *
+ * @throws Refusal when there is no such panel
+ */
 export function sheetUnder({ panel: id }: Fastening, { parts }: ReviewInput): SheetStock {
   const panel = sheetPieces(parts).find((one) => one.id === id);
   if (!panel) throw new Refusal(`joints: no panel ${id}`);

@@ -86,7 +86,11 @@ export function useAlongPanel(
   };
 }
 
-/** Hand and hook pull in the middle of the part. */
+/**
+ * Hand and hook pull in the middle of the part.
+ *
+ * @throws Refusal where it lies on no one panel
+ */
 function middleOf({ id, on }: HardwarePart): Position {
   if (!on) throw new Refusal(`${id} must be placed on one panel to be pulled along it`);
   return { x: on.u, y: on.v };

@@ -28,7 +28,11 @@ export function standingHeight({ parts }: ReviewInput): Length {
   return Length.si(Math.max(0, ...parts.hardware.map(({ stock }) => stock.standing)));
 }
 
-/** The section that stands on the floor. */
+/**
+ * The section that stands on the floor.
+ *
+ * @throws Refusal for a case without sections
+ */
 export function lowestSection({ parts }: ReviewInput): SectionPart {
   const [lowest] = [...parts.sections].sort((a, b) => a.outside.low.z - b.outside.low.z);
   if (!lowest) throw new Refusal("balance: a case needs at least one section");

@@ -147,12 +147,9 @@ function placesOf({ parts }: ReviewInput, panels: readonly PanelPart[]): Readonl
 function fastenerItem(fastening: Fastening, places: ReadonlyMap<string, Place>): MassItem[] {
   const place = places.get(fastening.holds) ?? places.get(fastening.panel);
   if (!place) return [];
+  const { section, centre } = place;
   const mass = Mass.si(fastening.count * fastening.fastener.mass);
-  return [{ name: `fasteners of ${fastening.id}`, ...pick(place), group: "fasteners", mass }];
-}
-
-function pick({ section, centre }: Place): Place {
-  return { section, centre };
+  return [{ name: `fasteners of ${fastening.id}`, section, centre, group: "fasteners", mass }];
 }
 
 /** A shelf by itself. */

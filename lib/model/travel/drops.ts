@@ -47,7 +47,11 @@ export function cushionPoints(
   );
 }
 
-/** The points of a foam's curve for the least drop that is at least as high. */
+/**
+ * The points of a foam's curve for the least drop that is at least as high.
+ *
+ * @throws Refusal where no curve is of a drop as high
+ */
 export function curveFor(input: ReviewInput, foam: FoamBed, drop: Length): readonly CushionPoint[] {
   const { kind, thickness } = foam;
   const mine = cushionPoints(input, foam);
@@ -165,7 +169,7 @@ function dropOn(input: ReviewInput, { mass, needs: { foam } }: Content, height: 
     const stress = staticStress({ mass, area: Area.si(foam.padWidth * foam.padDepth) });
     return { height, deceleration: readCushionCurve({ points: curveFor(input, foam, height), stress }) };
   } catch (error) {
-    if (error instanceof RangeError) return { height };
+    if (error instanceof Refusal) return { height };
     throw error;
   }
 }

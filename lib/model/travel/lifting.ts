@@ -166,7 +166,7 @@ export function enoughPeople(
     try {
       return teamShares(teamLoad(input, section, balance, people)).greatest <= limit;
     } catch (error) {
-      if (error instanceof RangeError) return false;
+      if (error instanceof Refusal) return false;
       throw error;
     }
   });

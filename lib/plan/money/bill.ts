@@ -136,6 +136,7 @@ function factorsOf(changes: Readonly<Record<string, number>>): PriceFactors {
   return Object.fromEntries(Object.entries(changes).map(([item, change]) => [item, 1 + change]));
 }
 
+/** @throws RangeError for an item that is not on the bill, or a price below nothing */
 function refuseChanges(items: readonly string[], changes: Readonly<Record<string, number>>): void {
   for (const [item, change] of Object.entries(changes)) {
     if (!items.includes(item)) {

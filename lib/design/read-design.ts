@@ -1,15 +1,17 @@
-import { keptLast, share } from "../../kept/index.js";
-import { type ReadTable, readTable, type TableRow, type TableSchema } from "../../measure/index.js";
-import type { Problem } from "../../problem.js";
-import type { Case, CaseBuild } from "../case.js";
-import { checkCase } from "../check/check-case.js";
-import { checkStockSizes } from "../check/check-stock-sizes.js";
-import type { Fault } from "../check/fault.js";
-import { deriveParts } from "../derive/derive-parts.js";
-import type { Measurements } from "../measured.js";
-import type { Offers } from "../offers.js";
-import type { Parts } from "../parts.js";
-import type { Stock } from "../stock.js";
+import { keptLast, share } from "../kept/index.js";
+import { type ReadTable, readTable, type TableRow, type TableSchema } from "../measure/index.js";
+import type { Problem } from "../problem.js";
+import type { Case, CaseBuild } from "./case.js";
+import { checkCase } from "./check/check-case.js";
+import { checkStockSizes } from "./check/check-stock-sizes.js";
+import type { Fault } from "./check/fault.js";
+import { deriveParts } from "./derive/derive-parts.js";
+import type { Measurements } from "./measured.js";
+import type { Offers } from "./offers.js";
+import type { Parts } from "./parts.js";
+import type { CaseText } from "./read/case-text.js";
+import { readCase } from "./read/read-case.js";
+import type { Stock } from "./stock.js";
 import {
   checkTables,
   type ReadOne,
@@ -17,9 +19,7 @@ import {
   readTables,
   stockIsSound,
   type TableTexts,
-} from "../tables.js";
-import type { CaseText } from "./case-text.js";
-import { readCase } from "./read-case.js";
+} from "./tables.js";
 
 /** A case with everything that belongs to it, read and checked. */
 export interface Design {
