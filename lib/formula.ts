@@ -8,15 +8,19 @@ import type { Citation } from "./source.js";
 
 /** One symbol of an equation, with the range in which the formula holds (SI). */
 export interface FormulaSymbol<T> {
-  /** As TeX writes it: "w_{c}", "E_x". */
+  /** The symbol as TeX writes it: "w_{c}", "E_x". */
   readonly symbol: string;
+  /** The kind of its value, which reads and shows it. */
   readonly kind: Kind<T>;
+  /** What it stands for, in a few words. */
   readonly meaning: string;
-  /** Smallest and largest value allowed. */
+  /** The smallest value allowed, in SI. */
   readonly min?: number;
+  /** The largest value allowed, in SI. */
   readonly max?: number;
-  /** Bounds that are themselves not allowed. */
+  /** A lower bound that is itself not allowed, in SI. */
   readonly above?: number;
+  /** An upper bound that is itself not allowed, in SI. */
   readonly below?: number;
   /** Unit of the number that the equation takes, for a rule in units of its own ("in"); SI unless said. */
   readonly unit?: string;
@@ -40,12 +44,15 @@ export type Bare<T> = T extends number
 export interface Declaration<In extends object, Out> {
   /** Dotted path of plain words, unique: "beam.simple.uniform.sag". */
   readonly id: string;
+  /** The title, as a heading says it. */
   readonly title: string;
   /** TeX. For work of many steps, the governing equation. */
   readonly equation: string;
+  /** The symbol of each input. */
   readonly inputs: FormulaSymbols<In>;
   /** One symbol for a single result, or a record of them. */
   readonly result: Out extends Result ? FormulaSymbols<Out> : FormulaSymbol<Out>;
+  /** Where the equation comes from. */
   readonly source: readonly Citation[];
   /** Where it holds and what it leaves out, in a sentence a builder can read. */
   readonly validity: string;
@@ -53,6 +60,7 @@ export interface Declaration<In extends object, Out> {
   readonly refuse?: (inputs: In) => readonly string[];
   /** Allowed, but beyond what was tested. */
   readonly warn?: (inputs: In, result: Out) => readonly string[];
+  /** The computation, in SI. */
   readonly compute: (inputs: In) => Bare<Out>;
 }
 
@@ -61,8 +69,11 @@ type Result = { readonly [Field in string]: unknown } & { readonly amount?: neve
 
 /** One symbol with its value, ready to show. */
 export interface WorkedValue {
+  /** The name of the input or result; "value" of a single result. */
   readonly name: string;
+  /** The symbol as TeX writes it. */
   readonly symbol: string;
+  /** What it stands for. */
   readonly meaning: string;
   /** The number that the equation takes, in SI or the symbol's own unit; absent where the value is no number. */
   readonly number?: number;
@@ -78,19 +89,28 @@ export interface WorkedValue {
 
 /** A formula with numbers in it, as a textbook would print it. */
 export interface WorkedLine {
+  /** The id of the formula. */
   readonly id: string;
+  /** The title of the formula. */
   readonly title: string;
+  /** The equation in TeX. */
   readonly equation: string;
+  /** The inputs with their values. */
   readonly inputs: readonly WorkedValue[];
+  /** The results with their values. */
   readonly results: readonly WorkedValue[];
+  /** Where the equation comes from. */
   readonly source: readonly Citation[];
+  /** Where it holds and what it leaves out. */
   readonly validity: string;
+  /** What these inputs or results go beyond. */
   readonly warnings: readonly string[];
 }
 
 /** A typed function that can also show its work. */
 export interface Formula<In extends object, Out> {
   (inputs: In): Out;
+  /** All that was said of it. */
   readonly declaration: Declaration<In, Out>;
   /** The same computation with its equation, numbers, source and warnings. */
   worked(inputs: In): WorkedLine & { readonly value: Out };

@@ -5,38 +5,51 @@ import type { Known } from "./source.js";
 
 /** A table as it stands in a file. */
 export interface CheckTable {
+  /** What the table checks. */
   readonly kind: "formula";
   /** The work the values come from. */
   readonly source: string;
+  /** The published values, one a row. */
   readonly rows: readonly CheckRow[];
 }
 
 /** One published value. */
 export interface CheckRow {
+  /** The id of the formula. */
   readonly formula: string;
   /** Text with a unit, or bare numbers for what has none. */
   readonly inputs: Readonly<Record<string, unknown>>;
   /** One value, or values by result name. */
   readonly expect: string | number | Readonly<Record<string, string | number>>;
-  /** Relative. */
+  /** The error allowed, as a share of the expected value. */
   readonly tolerance: number;
   /** Table, equation, page; why the tolerance is as wide as it is. */
   readonly where: string;
+  /** How the expected value is known. */
   readonly known: Known;
 }
 
 /** One value compared. */
 export interface CheckOutcome {
+  /** The id of the formula. */
   readonly formula: string;
+  /** The name of the result that is compared. */
   readonly result: string;
+  /** The published value, as the table writes it. */
   readonly expected: string;
+  /** Our value, in the unit of the published one. */
   readonly ours: string;
-  /** Relative; absolute where zero is expected. */
+  /** The error as a share of the expected value; absolute where zero is expected. */
   readonly error: number;
+  /** The largest error that is allowed. */
   readonly tolerance: number;
+  /** Whether the error is within the tolerance. */
   readonly holds: boolean;
+  /** The work the value comes from. */
   readonly source: string;
+  /** The place in that work. */
   readonly where: string;
+  /** How the published value is known. */
   readonly known: Known;
 }
 

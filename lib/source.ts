@@ -6,13 +6,17 @@
 
 /** One work, or the two honest non-works: our own derivation, and the rule of the trade. */
 export interface Source {
+  /** The title of the work. */
   readonly title: string;
+  /** Who wrote or issued it. */
   readonly author?: string;
+  /** The year of the edition. */
   readonly year?: number;
 }
 
 /** A place in a source. */
 export interface Citation {
+  /** The key of the work. */
   readonly source: SourceKey;
   /** Section, equation, table or page. */
   readonly where: string;

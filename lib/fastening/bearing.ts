@@ -23,6 +23,7 @@ export function densitySymbol(what: string): FormulaSymbol<Density> {
 interface EmbedmentInputs {
   /** Density at 12 % moisture; the low one of a batch for a characteristic strength. */
   readonly density: Density;
+  /** The diameter of the dowel. */
   readonly diameter: Length;
 }
 
@@ -77,6 +78,7 @@ export const timberEmbedment: Formula<EmbedmentInputs & { readonly hole: "drille
 interface DowelBearingInputs {
   /** Oven-dry mass over volume, relative to water. */
   readonly specificGravity: Ratio;
+  /** The diameter of the dowel. */
   readonly diameter: Length;
   /** Direction of the load to the grain; makes a difference from 1/4 in up. */
   readonly grain: "along" | "across";
@@ -125,7 +127,9 @@ export const woodDowelBearing: Formula<DowelBearingInputs, Pressure> = formula({
 
 /** A fastener in a hole in sheet metal. */
 interface MetalBearingInputs {
+  /** The diameter of the fastener. */
   readonly diameter: Length;
+  /** The thickness of the metal. */
   readonly thickness: Length;
   /** Tensile strength of the metal. */
   readonly tensileStrength: Pressure;
@@ -165,9 +169,9 @@ export const metalBearing: Formula<MetalBearingInputs, Force> = formula({
 
 /** A round shank. */
 interface YieldMomentInputs {
-  /** Of the wire. */
+  /** The tensile strength of the wire. */
   readonly tensileStrength: Pressure;
-  /** Of a nail; of a screw 1.1 times the diameter under the thread. */
+  /** The diameter of a nail; of a screw 1.1 times the diameter under the thread. */
   readonly diameter: Length;
 }
 

@@ -12,8 +12,11 @@ interface DowelShearInputs {
   readonly innerThickness: Length;
   /** Embedment strength of either piece. */
   readonly outerEmbedment: Pressure;
+  /** The embedment of the inner piece. */
   readonly innerEmbedment: Pressure;
+  /** The diameter of the shank. */
   readonly diameter: Length;
+  /** The bending moment at which the shank yields. */
   readonly yieldMoment: Moment;
   /** Withdrawal strength, a quarter of which helps; zero leaves it out. */
   readonly withdrawal: Force;
@@ -32,13 +35,21 @@ type DowelMode =
 
 /** The six ways and the first. */
 type DowelShear = {
+  /** The characteristic shear strength, the least of the six below. */
   readonly strength: Force;
+  /** What gives first. */
   readonly governs: DowelMode;
+  /** The strength in bearing in the outer piece. */
   readonly outerBearing: Force;
+  /** The strength in bearing in the inner piece. */
   readonly innerBearing: Force;
+  /** The strength where the shank tilts in both pieces. */
   readonly tilts: Force;
+  /** The strength where the shank bends in the inner piece. */
   readonly innerHinge: Force;
+  /** The strength where the shank bends in the outer piece. */
   readonly outerHinge: Force;
+  /** The strength where the shank bends in both pieces. */
   readonly twoHinges: Force;
 };
 
@@ -130,7 +141,9 @@ function yieldModes(
 interface SlipInputs {
   /** Mean density; of two pieces the root of their product. */
   readonly density: Density;
+  /** The diameter of the shank. */
   readonly diameter: Length;
+  /** How the shank sits in the wood. */
   readonly shank: "driven nail" | "screw, bolt or drilled";
 }
 

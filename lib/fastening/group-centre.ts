@@ -9,8 +9,9 @@ import { groupShape, PlaneForce, Position } from "./group.js";
 export interface SlipLaw {
   /** Slip at which the curve bends over. */
   readonly bend: Length;
+  /** The power of the curve, m in the equation above. */
   readonly power: Ratio;
-  /** At which the most slipped fastener gives way. */
+  /** The slip at which the most slipped fastener gives way. */
   readonly largest: Length;
 }
 
@@ -30,16 +31,20 @@ export const SlipLaw: Kind<SlipLaw> = recordOf<SlipLaw>("slip law", {
 
 /** A group and the line of its load. */
 interface TurnedGroup {
+  /** The places of the fasteners. */
   readonly positions: readonly Position[];
   /** Direction of the load. */
   readonly direction: PlaneForce;
   /** A point on its line. */
   readonly at: Position;
+  /** How force grows with slip. */
   readonly law: SlipLaw;
 }
 
 interface Vector {
+  /** The part along x, in the unit of the whole. */
   readonly x: number;
+  /** The part along y, in the unit of the whole. */
   readonly y: number;
 }
 
@@ -117,6 +122,7 @@ function improved(centre: Vector, miss: Vector, inputs: TurnedGroup, scale: numb
 
 /** A group loaded off its middle until it gives way. */
 interface GroupCentreInputs {
+  /** The places of the fasteners. */
   readonly positions: readonly Position[];
   /** Direction of the load; its size does not matter. */
   readonly direction: PlaneForce;
@@ -124,11 +130,13 @@ interface GroupCentreInputs {
   readonly at: Position;
   /** Strength of one fastener. */
   readonly each: Force;
+  /** How force grows with slip. */
   readonly law: SlipLaw;
 }
 
 /** What the whole group holds. */
 type GroupCentre = {
+  /** The load the group holds. */
   readonly strength: Force;
   /** Strength of the group over that of one: how many fasteners it is worth. */
   readonly worth: Ratio;
@@ -195,6 +203,7 @@ export const groupCentre: Formula<GroupCentreInputs, GroupCentre> = formula<Grou
 interface GroupStrengthInputs {
   /** Strength of one. */
   readonly each: Force;
+  /** How many fasteners there are. */
   readonly count: number;
   /** Wanted strength over load. */
   readonly safetyFactor: Ratio;

@@ -6,13 +6,17 @@ import { cite } from "../source.js";
 
 /** A place in the plane of a joint, from any fixed point. */
 export interface Position {
+  /** The distance along x. */
   readonly x: Length;
+  /** The distance along y. */
   readonly y: Length;
 }
 
 /** A force in the plane of a joint. */
 export interface PlaneForce {
+  /** The force along x. */
   readonly x: Force;
+  /** The force along y. */
   readonly y: Force;
 }
 
@@ -24,7 +28,9 @@ export const PlaneForce: Kind<PlaneForce> = recordOf<PlaneForce>("force", { x: F
 
 /** The middle of a group of fasteners and where each stands from it, in metres. */
 interface GroupShape {
+  /** The mean of the positions, in metres from where they start. */
   readonly middle: { readonly x: number; readonly y: number };
+  /** The way from the middle to each fastener, in metres. */
   readonly arms: readonly { readonly x: number; readonly y: number }[];
 }
 
@@ -38,7 +44,9 @@ export function groupShape(positions: readonly Position[]): GroupShape {
 
 /** A group of like fasteners with a load in their plane. */
 interface GroupShearInputs {
+  /** The places of the fasteners. */
   readonly positions: readonly Position[];
+  /** The load in the plane. */
   readonly load: PlaneForce;
   /** Any point on the load's line. */
   readonly at: Position;
@@ -48,9 +56,11 @@ interface GroupShearInputs {
 type GroupShear = {
   /** Load about the middle of the group, anticlockwise positive. */
   readonly moment: Moment;
-  /** In the order of the positions; they add up to the load. */
+  /** The forces in the order of the positions; they add up to the load. */
   readonly forces: readonly PlaneForce[];
+  /** The largest force on a fastener. */
   readonly largest: Force;
+  /** The smallest force on a fastener. */
   readonly smallest: Force;
 };
 
@@ -96,9 +106,11 @@ export const groupShear: Formula<GroupShearInputs, GroupShear> = formula<GroupSh
 });
 
 interface Turned {
+  /** The moment of the load about the middle, in newton metres. */
   readonly moment: number;
   /** Sum of squared arms. */
   readonly polar: number;
+  /** The way from the middle to each fastener, in metres. */
   readonly arms: readonly { readonly x: number; readonly y: number }[];
 }
 
@@ -113,6 +125,7 @@ function turned({ positions, load, at }: GroupShearInputs): Turned {
 
 /** A group of like fasteners that is pulled off its panel and pried. */
 interface GroupPullInputs {
+  /** The places of the fasteners, from any one point. */
   readonly positions: readonly Position[];
   /** Straight off the panel. */
   readonly pull: Force;
@@ -124,9 +137,11 @@ interface GroupPullInputs {
 
 /** What each fastener is pulled with. */
 type GroupPull = {
-  /** In the order of the positions; negative where the part is pressed on. */
+  /** The pulls in the order of the positions; negative where the part is pressed on. */
   readonly pulls: readonly Force[];
+  /** The largest pull on a fastener. */
   readonly largest: Force;
+  /** The smallest pull on a fastener. */
   readonly smallest: Force;
 };
 
@@ -179,7 +194,9 @@ export const groupPull: Formula<GroupPullInputs, GroupPull> = formula<GroupPullI
 
 /** Change of the pull for each metre along x and along y. */
 interface Tilt {
+  /** The change of the pull along x, in newtons a metre. */
   readonly a: number;
+  /** The change of the pull along y, in newtons a metre. */
   readonly b: number;
 }
 

@@ -7,8 +7,9 @@ import { threadStrip } from "./machine-screw.js";
 
 /** An insert in its sheet. */
 interface InsertInPly {
-  /** Over its outer thread. */
+  /** The insert diameter over its outer thread. */
   readonly insertDiameter: Length;
+  /** The length of the insert. */
   readonly insertLength: Length;
   /** Without the facing. */
   readonly plyThickness: Length;
@@ -43,15 +44,19 @@ const untested = "no code value for inserts in ply: pull and shear a few of your
 interface InsertPullInputs extends InsertInPly {
   /** Tensile strength of the machine screw. */
   readonly screwTension: Force;
-  /** Along the grain of the ply's wood. */
+  /** The shear strength along the grain of the ply's wood. */
   readonly shearStrength: Pressure;
 }
 
 /** Both ways it may be pulled out, and the first. */
 type InsertPull = {
+  /** The strength of the joint. */
   readonly strength: Force;
+  /** What gives first. */
   readonly governs: InsertLimit;
+  /** The tension of the screw. */
   readonly screw: Force;
+  /** The shear strength of the ply round the insert. */
   readonly ply: Force;
 };
 
@@ -102,6 +107,7 @@ export const insertJointPull: Formula<InsertPullInputs, InsertPull> = formula<In
 interface InsertShearInputs extends InsertInPly {
   /** Shear strength of the machine screw. */
   readonly screwShear: Force;
+  /** The density of the ply. */
   readonly plyDensity: Density;
 }
 

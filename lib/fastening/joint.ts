@@ -9,9 +9,11 @@ import { headPullThrough } from "./withdrawal.js";
 interface TearOutInputs {
   /** Centre of the hole to the edge. */
   readonly edgeDistance: Length;
+  /** The diameter of the hole. */
   readonly hole: Length;
+  /** The thickness of the sheet. */
   readonly thickness: Length;
-  /** Through the thickness, in the planes from the hole's sides to the edge. */
+  /** The shear strength through the thickness, in the planes from the hole's sides to the edge. */
   readonly shearStrength: Pressure;
 }
 
@@ -49,6 +51,7 @@ export const edgeTearOut: Formula<TearOutInputs, Force> = formula({
 interface JointShearInputs {
   /** Shear strength of one rivet as its maker states it. */
   readonly rivetShear: Force;
+  /** The diameter of the rivet. */
   readonly diameter: Length;
   /** The thinner metal part: flange or extrusion leg. */
   readonly metalThickness: Length;
@@ -58,15 +61,21 @@ interface JointShearInputs {
   readonly metalEdge: Length;
   /** Without the facing. */
   readonly plyThickness: Length;
+  /** The density of the ply. */
   readonly plyDensity: Density;
 }
 
 /** Every way one rivet's joint may give, and the first. */
 type JointShear = {
+  /** The strength of the joint. */
   readonly strength: Force;
+  /** What gives first. */
   readonly governs: "rivet shear" | "ply bearing" | "metal bearing";
+  /** The shear strength of the rivet. */
   readonly rivet: Force;
+  /** The strength in bearing in the ply. */
   readonly ply: Force;
+  /** The strength in bearing in the metal. */
   readonly metal: Force;
 };
 
@@ -150,15 +159,19 @@ interface JointPullInputs {
   readonly rivetTension: Force;
   /** What bears on the ply: the washer, or the bare head or tail. */
   readonly bearingDiameter: Length;
+  /** The thickness of the ply. */
   readonly plyThickness: Length;
-  /** Of the ply, on oven-dry mass. */
+  /** The specific gravity of the ply, on oven-dry mass. */
   readonly plyGravity: Ratio;
 }
 
 /** Both ways one rivet may be pulled out, and the first. */
 type JointPull = {
+  /** The strength of the joint. */
   readonly strength: Force;
+  /** What gives first. */
   readonly governs: "rivet tension" | "pull through ply";
+  /** The tensile strength of the rivet. */
   readonly rivet: Force;
   /** An allowable value that carries its own margin. */
   readonly ply: Force;
@@ -217,9 +230,13 @@ export const rivetJointPull: Formula<JointPullInputs, JointPull> = formula<Joint
 
 /** One fastener pushed sideways and pulled out at once. */
 export interface CombinedInputs {
+  /** The shear force. */
   readonly shear: Force;
+  /** The pull. */
   readonly pull: Force;
+  /** The shear strength. */
   readonly shearStrength: Force;
+  /** The pull-out strength. */
   readonly pullStrength: Force;
   /** Rivets and smooth nails add straight; threaded screws as the sides of a right angle. */
   readonly shank: "smooth" | "threaded";

@@ -10,7 +10,7 @@ const threadHeights = { metric: 0.9382, unified: 0.9743 };
 interface ThreadInputs {
   /** Nominal diameter. */
   readonly diameter: Length;
-  /** From one turn to the next: an inch over the threads an inch of a unified thread. */
+  /** The pitch from one turn to the next: an inch over the threads an inch of a unified thread. */
   readonly pitch: Length;
   /** Metric (ISO) or unified (UNC, UNF). */
   readonly form: keyof typeof threadHeights;
@@ -44,11 +44,11 @@ export const threadArea: Formula<ThreadInputs, Area> = formula({
 
 /** A thread in a softer part: an insert's outer thread in wood, a screw in aluminium. */
 interface ThreadStripInputs {
-  /** Over the thread that strips. */
+  /** The diameter over the thread that strips. */
   readonly diameter: Length;
-  /** Of the thread in the part. */
+  /** The length of thread in the part. */
   readonly engaged: Length;
-  /** Of the softer part. */
+  /** The shear strength of the softer part. */
   readonly shearStrength: Pressure;
 }
 
@@ -80,9 +80,11 @@ export const threadStrip: Formula<ThreadStripInputs, Force> = formula({
 
 /** A bolt drawn up with a wrench. */
 interface BoltClampInputs {
+  /** The tightening torque. */
   readonly torque: Moment;
+  /** The nominal diameter. */
   readonly diameter: Length;
-  /** 0.2 dry, 0.15 oiled. */
+  /** The nut factor: 0.2 dry, 0.15 oiled. */
   readonly nutFactor: Ratio;
 }
 
@@ -108,8 +110,9 @@ export const boltClamp: Formula<BoltClampInputs, Force> = formula({
 
 /** A clamp held by friction in a track. */
 interface TrackClampInputs {
+  /** The clamping force. */
   readonly clampForce: Force;
-  /** From a tilted board, of these very surfaces. */
+  /** The friction at rest, from a tilted board of these very surfaces. */
   readonly friction: Ratio;
   /** Faces that rub: 2 for a clamp that grips a track on both sides. */
   readonly faces: Ratio;

@@ -37,21 +37,27 @@ export const gripNeeded: Formula<StackInputs, Length> = formula({
 
 /** A rivet that can be had, with the stacks it closes. */
 interface RivetRange {
+  /** The name of the rivet. */
   readonly name: string;
+  /** The thinnest stack it closes. */
   readonly gripMin: Length;
+  /** The thickest stack it closes. */
   readonly gripMax: Length;
 }
 
 /** A stack and the rivets to choose from. */
 interface RivetChoiceInputs {
+  /** The grip needed. */
   readonly grip: Length;
+  /** The rivets to be had, with their grip ranges. */
   readonly rivets: readonly RivetRange[];
 }
 
 /** The rivet to take. */
 type ChosenRivet = {
+  /** The rivet to take. */
   readonly name: string;
-  /** From the stack to the nearer end of the rivet's range. */
+  /** The margin from the stack to the nearer end of the rivet's range. */
   readonly margin: Length;
 };
 
@@ -124,14 +130,17 @@ function showRange({ name, gripMin, gripMax }: RivetRange): string {
 
 /** Like parts that take like rivets. */
 interface RivetedPart {
+  /** The name of the part. */
   readonly part: string;
   /** Rivets in one. */
   readonly each: number;
+  /** How many such parts there are. */
   readonly parts: number;
 }
 
 /** All riveted parts of one rivet. */
 interface RivetCountInputs {
+  /** The parts, with the rivets of each. */
   readonly riveted: readonly RivetedPart[];
 }
 
@@ -193,11 +202,14 @@ export const rivetHole: Formula<{ readonly body: Length }, RivetHole> = formula<
 
 /** What the tail of a rivet sits on. */
 interface WasherInputs {
+  /** What the tail sits on. */
   readonly back: "bare wood" | "facing" | "metal";
 }
 
 /** Whether a washer goes under the tail. */
-type WasherNeed = { readonly washer: "yes" | "no" };
+type WasherNeed = {
+  /** Whether a washer goes under the tail. */ readonly washer: "yes" | "no";
+};
 
 /**
  * Whether a washer goes under the tail of a rivet: on bare wood yes, since the tail crushes into the wood

@@ -8,6 +8,7 @@ import { codeScrew, squareWithdrawal, thinnerThanCode } from "./withdrawal.js";
 interface SeamInputs {
   /** Shear along the seam, a metre. */
   readonly flow: LineLoad;
+  /** The distance from one fastener to the next. */
   readonly pitch: Length;
   /** Rows that share it. */
   readonly rows: Ratio;
@@ -37,6 +38,7 @@ export const seamForce: Formula<SeamInputs, Force> = formula({
 interface RivetLengthInputs {
   /** Washer counted. */
   readonly grip: Length;
+  /** The diameter of the rivet. */
   readonly diameter: Length;
 }
 
@@ -61,9 +63,11 @@ export const rivetLength: Formula<RivetLengthInputs, Length> = formula({
 
 /** A glued seam that screws pulled together while it set. */
 interface GlueLineInputs {
+  /** The length of the seam. */
   readonly length: Length;
+  /** The width of the seam. */
   readonly width: Length;
-  /** Of the weaker of glue and wood. */
+  /** The shear strength of the weaker of glue and wood. */
   readonly shearStrength: Pressure;
   /** Share of the seam that is wetted: 0.5 for screws without clamps, 0.9 clamped. */
   readonly bonded: Ratio;
@@ -97,11 +101,13 @@ export const glueLineShear: Formula<GlueLineInputs, Force> = formula({
 
 /** A screw at an angle to the grain, such as one in a pocket hole. */
 interface PocketScrewInputs {
+  /** The density of the wood. */
   readonly density: Density;
+  /** The diameter over the thread. */
   readonly diameter: Length;
   /** Thread in the wood that holds. */
   readonly penetration: Length;
-  /** Between screw and grain: 90 degrees is straight in; a pocket into an end leaves about 15. */
+  /** The angle between screw and grain: 90 degrees is straight in; a pocket into an end leaves about 15. */
   readonly angle: Angle;
   /** Screws of the joint that pull together. */
   readonly count: Ratio;

@@ -5,20 +5,25 @@ import { cite } from "../source.js";
 
 /** Nails driven without drilling. */
 interface NailSpacingInputs {
+  /** The diameter of the nail. */
   readonly diameter: Length;
-  /** Between load and grain. */
+  /** The angle between load and grain. */
   readonly angle: Angle;
 }
 
 /** How near each other and to ends and edges nails may be. */
 type NailSpacing = {
-  /** Along the grain. */
+  /** The distance from nail to nail along the grain. */
   readonly along: Length;
-  /** Across the grain. */
+  /** The distance from nail to nail across the grain. */
   readonly across: Length;
+  /** The distance to a loaded end. */
   readonly loadedEnd: Length;
+  /** The distance to a free end. */
   readonly freeEnd: Length;
+  /** The distance to a loaded edge. */
   readonly loadedEdge: Length;
+  /** The distance to a free edge. */
   readonly freeEdge: Length;
 };
 
@@ -72,15 +77,19 @@ export const edgeDiameters = { least: 1.5, wanted: 2 };
 
 /** A rivet among its neighbours. */
 interface RivetSpacingInputs {
+  /** The diameter of the rivet. */
   readonly diameter: Length;
-  /** From the hole's centre to the nearest edge. */
+  /** The distance from the hole's centre to the nearest edge. */
   readonly edgeDistance: Length;
+  /** The distance from one rivet to the next. */
   readonly pitch: Length;
 }
 
 /** What the distances come to. */
 type RivetSpacing = {
+  /** The verdict on the edge distance. */
   readonly edge: "good" | "tight" | "too near";
+  /** The verdict on the pitch. */
   readonly spacing: "close" | "usual" | "open";
   /** Edge distance to aim at. */
   readonly wantedEdge: Length;
@@ -151,9 +160,9 @@ export const rivetSpacing: Formula<RivetSpacingInputs, RivetSpacing> = formula<
 
 /** A straight row of rivets along an edge. */
 interface RivetRowInputs {
-  /** Of the bar or edge. */
+  /** The length of the bar or edge. */
   readonly length: Length;
-  /** From each end to the first rivet. */
+  /** The distance from each end to the first rivet. */
   readonly endDistance: Length;
   /** Rivets stand no further apart than this. */
   readonly largestPitch: Length;
@@ -161,6 +170,7 @@ interface RivetRowInputs {
 
 /** The row as it is drilled. */
 type RivetRow = {
+  /** How many rivets the row has. */
   readonly count: number;
   /** Equal all along. */
   readonly pitch: Length;

@@ -5,10 +5,11 @@ import { cite } from "../source.js";
 
 /** A nail or lag screw in side grain of dry wood. */
 interface ShankInputs {
+  /** The specific gravity, oven-dry. */
   readonly specificGravity: Ratio;
-  /** Of a nail its wire, of a lag screw its shank. */
+  /** The diameter: of a nail its wire, of a lag screw its shank. */
   readonly diameter: Length;
-  /** In the wood that holds; of a lag screw its thread without the point. */
+  /** The length in the wood that holds; of a lag screw its thread without the point. */
   readonly penetration: Length;
 }
 
@@ -101,8 +102,11 @@ function lagSize({ specificGravity, diameter, penetration }: ShankInputs): numbe
 
 /** A screw in wood, as the code sees it. */
 interface CodeScrew {
+  /** The density of the wood, a low one of the batch. */
   readonly density: Density;
+  /** The diameter over the thread. */
   readonly diameter: Length;
+  /** The length of thread in the wood. */
   readonly penetration: Length;
 }
 
@@ -144,11 +148,13 @@ const screwBase: Kind<ScrewBase> = choice("what it is driven into", ["solid wood
 
 /** A wood screw driven into side grain. */
 interface ScrewInputs {
+  /** The specific gravity, oven-dry. */
   readonly specificGravity: Ratio;
   /** Nominal diameter, over the thread. */
   readonly diameter: Length;
   /** Thread in the wood, without the point. */
   readonly penetration: Length;
+  /** What the screw is driven into. */
   readonly base: ScrewBase;
 }
 
@@ -213,9 +219,13 @@ export const screwWithdrawalUltimate: Formula<ScrewInputs, Force> = formula({
 
 /** A screw after the European code. */
 interface CharacteristicScrewInputs {
+  /** The density of the wood as it stands. */
   readonly density: Density;
+  /** The diameter of the screw. */
   readonly diameter: Length;
+  /** The length of thread in the wood. */
   readonly penetration: Length;
+  /** What the screw is driven into. */
   readonly base: ScrewBase;
 }
 
@@ -246,7 +256,7 @@ export const screwWithdrawalCharacteristic: Formula<CharacteristicScrewInputs, F
 
 /** Wood weighed at some moisture. */
 interface SpecificGravityInputs {
-  /** As it stands. */
+  /** The density of the wood as it stands. */
   readonly density: Density;
   /** Moisture content as a share of the dry mass. */
   readonly moisture: Ratio;
@@ -274,9 +284,11 @@ export const specificGravity: Formula<SpecificGravityInputs, Ratio> = formula({
 
 /** A round head or washer on the face of a board. */
 interface PullThroughInputs {
+  /** The specific gravity, oven-dry. */
   readonly specificGravity: Ratio;
-  /** Of the head, tail or washer that bears on the wood. */
+  /** The diameter of the head, tail or washer that bears on the wood. */
   readonly headDiameter: Length;
+  /** The thickness of the board. */
   readonly thickness: Length;
 }
 

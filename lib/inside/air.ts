@@ -83,7 +83,7 @@ interface FanInCase {
   readonly discharge: Ratio;
   /** The openings it blows through, as one. */
   readonly area: Area;
-  /** 1.2 kg/m3 near sea level. */
+  /** The density of the air: 1.2 kg/m3 near sea level. */
   readonly airDensity: Density;
 }
 
@@ -152,11 +152,14 @@ export interface Stack {
   readonly discharge: Ratio;
   /** One opening. */
   readonly area: Area;
-  /** From the level where inside and outside press alike to the middle of the opening: half the way between like vents. */
+  /**
+   * The rise from the level where inside and outside press alike to the middle of the opening: half the way
+   * between like vents.
+   */
   readonly rise: Length;
-  /** Inside. */
+  /** The temperature inside. */
   readonly inside: Temperature;
-  /** Outside. */
+  /** The temperature outside. */
   readonly outside: Temperature;
 }
 
@@ -215,9 +218,9 @@ export const onlyVentDischarge: Formula<{ readonly rise: TemperatureRise }, Rati
 
 /** Vents of unlike size. */
 interface NeutralLevel extends VentPair {
-  /** Between the middles of the two. */
+  /** The distance between the middles of the two. */
   readonly apart: Length;
-  /** Inside over outside, absolute: near 1. */
+  /** The absolute temperature inside over that outside, near 1. */
   readonly warmth: Ratio;
 }
 

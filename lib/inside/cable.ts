@@ -33,11 +33,11 @@ export const wireSize: Formula<
 
 /** A copper wire. */
 interface CopperWire {
-  /** Of copper. */
+  /** The area of copper. */
   readonly area: Area;
   /** One way. */
   readonly length: Length;
-  /** Of the copper: 75 °C when loaded. */
+  /** The temperature of the copper: 75 °C when loaded. */
   readonly temperature: Temperature;
   /** How much longer strands are than the wire: 1 solid, about 1.02 stranded, 1.2 for flexible cord. */
   readonly stranding: Ratio;
@@ -80,11 +80,11 @@ export const wireResistance: Formula<CopperWire, Resistance> = formula({
 
 /** A cable that turns a corner. */
 interface BentCable {
-  /** Outside. */
+  /** The outside diameter of the cable. */
   readonly diameter: Length;
   /** Least inner radius over diameter: 4 for data, 6 to 8 for power, from its maker. */
   readonly factor: Ratio;
-  /** Of plug and strain relief, straight. */
+  /** The straight length of plug and strain relief. */
   readonly plug: Length;
 }
 
@@ -92,7 +92,7 @@ interface BentCable {
 type CableRoom = {
   /** Inner radius of the bend. */
   readonly radius: Length;
-  /** From the socket to the far side of the bent cable. */
+  /** The room from the socket to the far side of the bent cable. */
   readonly room: Length;
 };
 
@@ -129,7 +129,7 @@ export const cableRoom: Formula<BentCable, CableRoom> = formula<BentCable, Cable
 
 /** Cables through one hole. */
 interface CablesInHole {
-  /** Outside diameter of each. */
+  /** The outside diameter of each cable. */
   readonly cables: readonly Length[];
   /** Free area of the hole. */
   readonly opening: Area;

@@ -16,7 +16,7 @@ import { cite } from "../source.js";
 
 /** A thing on a row of fasteners or a bracket. */
 interface HeldThing {
-  /** Of the thing. */
+  /** The mass of the thing. */
   readonly mass: Mass;
   /** Push of the road as a share of the weight. */
   readonly share: Ratio;
@@ -48,13 +48,13 @@ export const heldShear: Formula<HeldThing, Force> = formula({
 
 /** A thing that wants to tip off its feet. */
 interface TippingThing {
-  /** Of the thing. */
+  /** The mass of the thing. */
   readonly mass: Mass;
   /** Push of the road as a share of the weight. */
   readonly share: Ratio;
-  /** Of its centre above its feet. */
+  /** The height of its centre above its feet. */
   readonly height: Length;
-  /** Between the two rows of fasteners, the way it tips. */
+  /** The distance between the two rows of fasteners, the way it tips. */
   readonly base: Length;
 }
 
@@ -85,7 +85,7 @@ export const heldPull: Formula<TippingThing, Force> = formula({
 
 /** A strap over a thing inside. */
 interface StrappedThing {
-  /** Of the thing. */
+  /** The mass of the thing. */
   readonly mass: Mass;
   /** Push of the road as a share of the weight. */
   readonly share: Ratio;
@@ -93,7 +93,7 @@ interface StrappedThing {
   readonly straps: number;
   /** Strap against the way of the push: 0 when it lies along it. */
   readonly strapAngle: Angle;
-  /** Under the thing; 0 where nobody measured it. */
+  /** The friction under the thing; 0 where nobody measured it. */
   readonly friction: Ratio;
 }
 
@@ -133,9 +133,9 @@ export const strapTension: Formula<StrappedThing, Force> = formula({
 export interface Platform {
   /** Thing on it with a jolt. */
   readonly load: Force;
-  /** From the wall to the load. */
+  /** The distance from the wall to the load. */
   readonly reach: Length;
-  /** Between the pulled screws and the edge it bears on. */
+  /** The distance between the pulled screws and the edge it bears on. */
   readonly lever: Length;
   /** Pulled screws. */
   readonly screws: number;
@@ -166,11 +166,11 @@ export const platformPull: Formula<Platform, Force> = formula({
 
 /** A glued back edge. */
 interface GluedEdge {
-  /** At the joint. */
+  /** The moment at the joint. */
   readonly moment: Moment;
-  /** Along the joint. */
+  /** The length along the joint. */
   readonly length: Length;
-  /** Of the glued face, the way it bends: the bracket's height or the board's thickness. */
+  /** The depth of the glued face, the way it bends: the bracket's height or the board's thickness. */
   readonly depth: Length;
 }
 

@@ -21,19 +21,19 @@ export const mainsCaution =
 
 /** A load at the end of a cable. */
 interface CableRun {
-  /** Drawn. */
+  /** The current drawn. */
   readonly current: Current;
-  /** Of one conductor, one way. */
+  /** The resistance of one conductor, one way. */
   readonly oneWay: Resistance;
-  /** At the plug. */
+  /** The voltage at the plug. */
   readonly supply: Voltage;
 }
 
 /** What a cable takes. */
 type CableDrop = {
-  /** Lost there and back. */
+  /** The voltage lost there and back. */
   readonly drop: Voltage;
-  /** Of the supply. */
+  /** The voltage lost, as a share of the supply. */
   readonly share: Ratio;
 };
 
@@ -87,11 +87,11 @@ export const continuousCurrent: Formula<{ readonly breaker: Current }, Current> 
 
 /** A load on a supply. */
 interface PlugLoad {
-  /** Drawn. */
+  /** The power drawn. */
   readonly power: Power;
-  /** Of the supply. */
+  /** The voltage of the supply. */
   readonly supply: Voltage;
-  /** 1 for lamps and heaters, 0.6 to 0.9 for small power supplies. */
+  /** The power factor: 1 for lamps and heaters, 0.6 to 0.9 for small power supplies. */
   readonly powerFactor: Ratio;
 }
 
@@ -148,9 +148,9 @@ export const inrushCurrent: Formula<ColdStart, Current> = formula({
 
 /** One load with its duty. */
 interface DutyLoad {
-  /** As a table names it. */
+  /** The name in a table. */
   readonly name: string;
-  /** While on. */
+  /** The power while on. */
   readonly power: Power;
   /** Share of the time it is on. */
   readonly duty: Ratio;
@@ -195,17 +195,17 @@ export const meanLoad: Formula<
 
 /** A battery under a steady load. */
 interface LoadedBattery {
-  /** At its rated time. */
+  /** The capacity at its rated time. */
   readonly capacity: Charge;
   /** Time its capacity is rated for, 20 h as a rule. */
   readonly ratedTime: Time;
-  /** 1 for an ideal one, 1.1 to 1.3 for lead, 1.05 for lithium. */
+  /** The exponent of the battery: 1 for an ideal one, 1.1 to 1.3 for lead, 1.05 for lithium. */
   readonly peukert: Ratio;
-  /** Of the battery. */
+  /** The voltage of the battery. */
   readonly voltage: Voltage;
-  /** Drawn by the loads. */
+  /** The power drawn by the loads. */
   readonly load: Power;
-  /** Of the inverter between: 0.85 to 0.92; 1 without one. */
+  /** The efficiency of the inverter between: 0.85 to 0.92; 1 without one. */
   readonly efficiency: Ratio;
   /** Share that may be taken out: 0.5 for lead, 0.8 to 0.9 for lithium. */
   readonly usable: Ratio;
@@ -213,9 +213,9 @@ interface LoadedBattery {
 
 /** How long it lasts. */
 type RunTime = {
-  /** Drawn from the battery. */
+  /** The current drawn from the battery. */
   readonly current: Current;
-  /** Until the usable share is out. */
+  /** The time until the usable share is out. */
   readonly time: Time;
 };
 

@@ -5,9 +5,9 @@ import { cite } from "../source.js";
 
 /** A foam strip squeezed between a clamp and a pane. */
 interface FoamStrip {
-  /** Before it is squeezed. */
+  /** The thickness before the strip is squeezed. */
   readonly thickness: Length;
-  /** As a share of the thickness. */
+  /** The squeeze, as a share of the thickness. */
   readonly squeeze: Ratio;
   /** Share of the squeeze that does not come back: ASTM D395, from its maker. */
   readonly set: Ratio;
@@ -37,9 +37,9 @@ export const stripGrip: Formula<FoamStrip, Length> = formula({
 
 /** Compression set of a test piece. */
 export interface SetTest {
-  /** Before. */
+  /** The thickness before the test. */
   readonly before: Length;
-  /** While squeezed. */
+  /** The thickness while squeezed. */
   readonly squeezed: Length;
   /** Half an hour after it was let go. */
   readonly after: Length;
@@ -73,9 +73,9 @@ export const compressionSet: Formula<SetTest, Ratio> = formula({
 
 /** A pane's edge under a clamp. */
 interface ClampedEdge {
-  /** Of one clamp. */
+  /** The force of one clamp. */
   readonly force: Force;
-  /** Of strip under the clamp. */
+  /** The area of the strip under one clamp. */
   readonly area: Area;
 }
 

@@ -23,19 +23,19 @@ import {
 
 /** One layer of a wall. */
 interface WallLayer {
-  /** Of the layer. */
+  /** The thickness of the layer. */
   readonly thickness: Length;
-  /** Of its stuff: plywood 0.13, laminate 0.25. */
+  /** The conductivity of the layer's stuff: plywood 0.13, laminate 0.25. */
   readonly conductivity: HeatConductivity;
 }
 
 /** A wall with still air on both sides. */
 interface FacedWall {
-  /** From inside to outside. */
+  /** The layers from inside to outside. */
   readonly layers: readonly WallLayer[];
-  /** Of the air inside. */
+  /** The heat passed on by the air inside, for each square metre and kelvin. */
   readonly insideFilm: HeatResistance;
-  /** Of the air outside. */
+  /** The heat passed on by the air outside, for each square metre and kelvin. */
   readonly outsideFilm: HeatResistance;
 }
 
@@ -113,9 +113,9 @@ const thinness = {
 interface SteadyHeat {
   /** All that turns to heat inside. */
   readonly power: Power;
-  /** Through the walls. */
+  /** The conductance through the walls. */
   readonly conductance: HeatConductance;
-  /** Through vents or a fan; 0 for a shut case. */
+  /** The flow through vents or a fan; 0 for a shut case. */
   readonly flow: AirFlow;
   /** Density of the air over that at sea level, the result of heat.altitude. */
   readonly thinness: Ratio;
@@ -148,15 +148,15 @@ export const steadyRise: Formula<SteadyHeat, TemperatureRise> = formula({
 interface VentedHeat {
   /** All that turns to heat inside. */
   readonly power: Power;
-  /** Through the walls. */
+  /** The conductance through the walls. */
   readonly conductance: HeatConductance;
   /** Both vents as one opening. */
   readonly area: Area;
   /** Share of the free area that a jet fills. */
   readonly discharge: Ratio;
-  /** Between the vents. */
+  /** The height between the vents. */
   readonly apart: Length;
-  /** Of the air. */
+  /** The temperature of the air outside. */
   readonly outside: Temperature;
   /** Density of the air over that at sea level, the result of heat.altitude. */
   readonly thinness: Ratio;
@@ -164,9 +164,9 @@ interface VentedHeat {
 
 /** Warmth of a vented case. */
 type VentedWarmth = {
-  /** Over the outside. */
+  /** The warmth inside over outside. */
   readonly rise: TemperatureRise;
-  /** Through the vents. */
+  /** The flow through the vents. */
   readonly flow: AirFlow;
 };
 

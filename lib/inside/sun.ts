@@ -15,7 +15,7 @@ export const sunTaken: Readonly<Record<"light" | "dark", HeatResistance>> = {
 
 /** A face in the sun. */
 interface SunlitFace {
-  /** Of the air. */
+  /** The temperature of the air outside. */
   readonly outside: Temperature;
   /** Absorptance over the outside film: sunTaken. */
   readonly taken: HeatResistance;
@@ -62,7 +62,7 @@ export const solAir: Formula<SunlitFace, Temperature> = formula({
 
 /** Three faces that meet at a corner. */
 interface CornerFaces {
-  /** 0 where another section stands on it. */
+  /** The area of the top, 0 where another section stands on it. */
   readonly top: Area;
   /** Front or back, the larger. */
   readonly front: Area;
@@ -94,7 +94,7 @@ export const shadowArea: Formula<CornerFaces, Area> = formula({
 
 /** Sun on walls. */
 interface SunOnWalls {
-  /** Of the walls. */
+  /** The transmittance of the walls. */
   readonly transmittance: Transmittance;
   /** The largest shadow. */
   readonly area: Area;

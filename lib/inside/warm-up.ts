@@ -7,9 +7,9 @@ import { HeatCapacity, HeatConductance, TemperatureRise } from "./kinds.js";
 
 /** A case that has just been switched on. */
 interface WarmUp {
-  /** In the end. */
+  /** The rise in the end. */
   readonly finalRise: TemperatureRise;
-  /** Of air, things and walls together. */
+  /** The heat capacity of air, things and walls together. */
   readonly capacity: HeatCapacity;
   /** All heat out for each degree, walls and air. */
   readonly conductance: HeatConductance;
@@ -48,11 +48,11 @@ export const warmUp: Formula<WarmUp, TemperatureRise> = formula({
 
 /** When a case that warms up gets too warm. */
 interface WarmWait {
-  /** In the end. */
+  /** The rise in the end. */
   readonly finalRise: TemperatureRise;
   /** That must not be passed. */
   readonly allowed: TemperatureRise;
-  /** Of air, things and walls together. */
+  /** The heat capacity of air, things and walls together. */
   readonly capacity: HeatCapacity;
   /** All heat out for each degree, walls and air. */
   readonly conductance: HeatConductance;
@@ -88,17 +88,17 @@ export const warmWait: Formula<WarmWait, Time> = formula<WarmWait, Time>({
 interface WarmReading {
   /** Since it was switched on. */
   readonly time: Time;
-  /** Inside over outside. */
+  /** The warmth inside over outside. */
   readonly rise: TemperatureRise;
 }
 
 /** A curve through the readings. */
 type WarmFit = {
-  /** In the end. */
+  /** The rise in the end. */
   readonly finalRise: TemperatureRise;
   /** Half the width of its interval at 95 %. */
   readonly riseWithin: TemperatureRise;
-  /** To 63 % of it. */
+  /** The time to 63 % of the final rise. */
   readonly timeConstant: Time;
   /** Half the width of its interval at 95 %. */
   readonly constantWithin: Time;
@@ -173,7 +173,9 @@ export const fitWarmUp: Formula<{ readonly readings: readonly WarmReading[] }, W
 
 /** A reading as plain numbers. */
 interface Point {
+  /** The time since the start, in seconds. */
   readonly time: number;
+  /** The rise at that time, in kelvins. */
   readonly rise: number;
 }
 

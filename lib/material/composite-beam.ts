@@ -5,14 +5,15 @@ import { cite } from "../source.js";
 
 /** One layer of a strip. */
 interface BeamLayer {
+  /** The thickness of the layer. */
   readonly thickness: Length;
-  /** Along the strip; zero for a layer that adds nothing, such as a crossband. */
+  /** The modulus along the strip; zero for a layer that adds nothing, such as a crossband. */
   readonly modulus: Pressure;
 }
 
 /** A bonded strip. */
 interface BeamStack {
-  /** From the bottom face up. */
+  /** The layers from the bottom face up. */
   readonly layers: readonly BeamLayer[];
 }
 
@@ -20,6 +21,7 @@ interface BeamStack {
 type CompositeBeam = {
   /** EI per width. */
   readonly stiffness: PlateStiffness;
+  /** The total thickness of the strip. */
   readonly thickness: Length;
   /** Height of the neutral line above the bottom face. */
   readonly neutral: Length;
@@ -81,8 +83,9 @@ export const compositeBeam: Formula<BeamStack, CompositeBeam> = formula<BeamStac
 });
 
 interface Slice {
+  /** The thickness of the layer, m. */
   readonly thickness: number;
-  /** Of its middle above the bottom face, m. */
+  /** The height of its middle above the bottom face, m. */
   readonly height: number;
   /** E t, N/m */
   readonly stretch: number;

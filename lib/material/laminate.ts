@@ -7,6 +7,7 @@ import { elasticRatios, modulusAlong, species, type VeneerSpecies, woodDensity }
 
 /** One layer, with its elastic constants along and across its own grain. */
 export interface Layer {
+  /** The thickness of the layer. */
   readonly thickness: Length;
   /** Grain from the panel's x axis: 0 along the face grain, 90 degrees for a crossband. */
   readonly grain: Angle;
@@ -18,6 +19,7 @@ export interface Layer {
   readonly shearModulus: Pressure;
   /** nu12, narrowing across when pulled along the grain. */
   readonly poissonRatio: Ratio;
+  /** The density of the layer. */
   readonly density: Density;
 }
 

@@ -5,7 +5,9 @@ import { cite } from "../source.js";
 
 /** Air around a piece of wood. */
 interface AirClimate {
+  /** The temperature of the air. */
   readonly temperature: Temperature;
+  /** The relative humidity of the air. */
   readonly humidity: Ratio;
 }
 
@@ -39,8 +41,11 @@ export const equilibriumMoisture: Formula<AirClimate, Ratio> = formula({
 
 /** A property known green and at 12 %. */
 interface MoistureProperty {
+  /** The property at 12 % moisture. */
   readonly dry: Pressure;
+  /** The property of green wood. */
   readonly green: Pressure;
+  /** The moisture content asked about. */
   readonly moisture: Ratio;
   /** Where drying begins to tell: 25 % for most woods. */
   readonly turningPoint: Ratio;
@@ -82,11 +87,13 @@ export const propertyAtMoisture: Formula<MoistureProperty, Pressure> = formula({
 
 /** A piece of wood that dries or takes up water. */
 interface SwellingPiece {
-  /** Across the grain. */
+  /** The size across the grain. */
   readonly size: Length;
   /** Change of size for each percent of moisture, as a share. */
   readonly coefficient: Ratio;
+  /** The moisture content before. */
   readonly from: Ratio;
+  /** The moisture content after. */
   readonly to: Ratio;
 }
 

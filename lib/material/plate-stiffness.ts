@@ -46,6 +46,7 @@ export function turnedQuarter(stiffness: OrthotropicStiffness): OrthotropicStiff
 
 /** What bend tests along and across the face grain tell, with two moduli that rarely are measured. */
 interface BendTestedPanel {
+  /** The panel thickness. */
   readonly thickness: Length;
   /** Modulus from bending strips cut along x. */
   readonly modulusX: Pressure;
@@ -109,9 +110,11 @@ export const orthotropicStiffness: Formula<BendTestedPanel, OrthotropicStiffness
 
 /** A sheet that is alike in every direction, such as metal. */
 interface PlainSheet {
+  /** The sheet thickness. */
   readonly thickness: Length;
+  /** The modulus of elasticity. */
   readonly modulus: Pressure;
-  /** 0.33 for aluminium, 0.3 for steel. */
+  /** The Poisson's ratio: 0.33 for aluminium, 0.3 for steel. */
   readonly poissonRatio: Ratio;
 }
 

@@ -16,7 +16,7 @@ import { type OrthotropicStiffness, orthotropicStiffness } from "./plate-stiffne
 
 /** A bonded stack. */
 interface LayerStack {
-  /** From the bottom face up; a facing is a layer like any other. */
+  /** The layers from the bottom face up; a facing is a layer like any other. */
   readonly layers: readonly Layer[];
 }
 

@@ -3,7 +3,9 @@ import { type GraphPoint, type GraphWall, type WallGraph, type WallPiece, wallGr
 
 /** One cell: what its middle lines enclose, and the pieces of wall round it. */
 interface Cell {
+  /** The area that the walls enclose, in square metres. */
   readonly enclosed: number;
+  /** The walls round it, in order. */
   readonly round: readonly WallPiece[];
 }
 
@@ -11,8 +13,9 @@ interface Cell {
 interface ClosedCells {
   /** Torsion constant by Bredt's shear flow, m4. */
   readonly torsion: number;
+  /** How many cells there are. */
   readonly cells: number;
-  /** Of each wall, how much of its length lies outside all cells, m. */
+  /** How much of each wall's length lies outside all cells, m. */
   readonly open: readonly number[];
 }
 
@@ -43,8 +46,11 @@ function bounds(piece: WallPiece, cells: readonly Cell[]): boolean {
 
 /** A piece walked one way. */
 interface Step {
+  /** The wall that is walked along. */
   readonly piece: WallPiece;
+  /** The number of the joint where it begins. */
   readonly from: number;
+  /** The number of the joint where it ends. */
   readonly to: number;
 }
 

@@ -7,6 +7,7 @@ import { torsion } from "./section-walls.js";
 
 /** A profile without hollows. */
 interface SolidProfile {
+  /** The corners of the outline. */
   readonly outline: readonly OutlinePoint[];
 }
 
@@ -69,6 +70,7 @@ function crossings(
 
 /** A grid point inside, with its four arms as neighbour (or -1, the outline) and length. */
 interface Node {
+  /** The neighbours by their numbers, with the length of the way to each in metres. */
   readonly arms: readonly { readonly to: number; readonly length: number }[];
   /** Length of the row that counts for it. */
   readonly reach: number;
@@ -148,6 +150,7 @@ interface TubeInputs {
   readonly enclosed: Area;
   /** Length of the middle line. */
   readonly round: Length;
+  /** The thickness of the wall. */
   readonly thickness: Length;
 }
 
@@ -175,7 +178,9 @@ export const tubeTorsion: Formula<TubeInputs, SecondMoment> = formula({
 
 /** A solid bar. */
 interface SolidBar {
+  /** The length of one side. */
   readonly width: Length;
+  /** The length of the other side. */
   readonly height: Length;
 }
 

@@ -7,9 +7,13 @@ import { customary, recalled, type Sourced, seen } from "./species.js";
 
 /** One material. */
 export interface SheetMaterial {
+  /** What the material is, in words. */
   readonly title: string;
+  /** The modulus of elasticity. */
   readonly modulus: Pressure;
+  /** The Poisson's ratio. */
   readonly poissonRatio: Ratio;
+  /** The density. */
   readonly density: Density;
   /** How all three are known. */
   readonly known: Known;
@@ -46,10 +50,11 @@ export const sheetMaterials: Readonly<Record<SheetMaterialName, SheetMaterial>> 
 
 /** One material's growth, free to move. */
 interface Expansion {
+  /** What the sheet is, in words. */
   readonly title: string;
   /** A kelvin, as a share. */
   readonly heat: Sourced<Ratio>;
-  /** From 0 to 100 % relative humidity, as a share. */
+  /** The growth from 0 to 100 % relative humidity, as a share. */
   readonly humidity: Sourced<Ratio>;
 }
 
@@ -82,13 +87,17 @@ const SheetSurface: Kind<SheetSurface> = choice("surface", ["sanded", "unsanded"
 
 /** A sheet as sold. */
 interface NominalSheet {
+  /** The nominal thickness. */
   readonly nominal: Length;
+  /** Whether the sheet is sanded. */
   readonly surface: SheetSurface;
 }
 
 /** Thickness limits. */
 type ThicknessRange = {
+  /** The least thickness. */
   readonly least: Length;
+  /** The greatest thickness. */
   readonly greatest: Length;
 };
 

@@ -6,7 +6,9 @@ import { cite, type Known } from "../source.js";
 
 /** A value with how it is known. */
 export interface Sourced<T> {
+  /** The value itself. */
   readonly value: T;
+  /** How the value is known. */
   readonly known: Known;
 }
 

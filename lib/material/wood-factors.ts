@@ -27,6 +27,7 @@ const LoadDuration: Kind<LoadDuration> = choice("load duration", [
 
 /** A load by how long it stays. */
 interface LastingLoad {
+  /** How long the load stays in all. */
   readonly duration: LoadDuration;
 }
 
@@ -99,10 +100,13 @@ export const creepFactor: Formula<CreepingPart, Ratio> = formula<CreepingPart, R
 
 /** A property along and across the grain, wanted in between. */
 interface GrainAngleInputs {
+  /** The strength along the grain. */
   readonly along: Pressure;
+  /** The strength across the grain. */
   readonly across: Pressure;
+  /** The angle between load and grain. */
   readonly angle: Angle;
-  /** 2 for compression and bearing, 1.5 to 2 for tension and bending. */
+  /** The power: 2 for compression and bearing, 1.5 to 2 for tension and bending. */
   readonly power: Ratio;
 }
 
@@ -138,7 +142,9 @@ export const atGrainAngle: Formula<GrainAngleInputs, Pressure> = formula({
 
 /** Wood kept warm while it bears a load. */
 interface WarmWood {
+  /** What is asked for. */
   readonly property: "stiffness" | "strength";
+  /** The temperature of the wood. */
   readonly temperature: Temperature;
 }
 
@@ -175,10 +181,13 @@ export const temperatureFactor: Formula<WarmWood, Ratio> = formula({
 
 /** A part that warms up. */
 interface HeatedPart {
+  /** The length of the part. */
   readonly length: Length;
   /** Growth a kelvin, as a share: 23.1e-6 for aluminium. */
   readonly expansion: Ratio;
+  /** The temperature before. */
   readonly from: Temperature;
+  /** The temperature after. */
   readonly to: Temperature;
 }
 
@@ -205,10 +214,13 @@ export const heatGrowth: Formula<HeatedPart, Length> = formula({
 
 /** A panel in air whose humidity changes. */
 interface MoistPanel {
+  /** The length of the panel. */
   readonly length: Length;
   /** Growth from a whole change of relative humidity, 0 to 100 %, as a share: 0.002 for plywood. */
   readonly expansion: Ratio;
+  /** The relative humidity before. */
   readonly from: Ratio;
+  /** The relative humidity after. */
   readonly to: Ratio;
 }
 

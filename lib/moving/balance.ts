@@ -5,25 +5,25 @@ import { cite } from "../source.js";
 
 /** A point: x, y and z from whatever corner was chosen. */
 export interface Place {
-  /** To the right. */
+  /** The distance to the right. */
   readonly x: Length;
-  /** To the back. */
+  /** The distance to the back. */
   readonly y: Length;
-  /** Upwards. */
+  /** The distance upwards. */
   readonly z: Length;
 }
 
 /** A thing with its own centre of gravity. */
 export interface PlacedMass extends Place {
-  /** As an error or a table names it. */
+  /** The name in an error or a table. */
   readonly name: string;
-  /** At least 0. */
+  /** The mass of the thing, at least 0. */
   readonly mass: Mass;
 }
 
 /** Things and the point from which their common centre is measured. */
 interface MassesAbout {
-  /** At least one with mass. */
+  /** The things, at least one of them with mass. */
   readonly masses: readonly PlacedMass[];
   /** Seen from the same corner as the masses. */
   readonly origin: Place;
@@ -31,13 +31,13 @@ interface MassesAbout {
 
 /** All mass, and where it balances, from the chosen origin. */
 export type Balance = {
-  /** Of all things. */
+  /** The mass of all things. */
   readonly mass: Mass;
-  /** From the origin, to the right. */
+  /** The distance from the origin, to the right. */
   readonly x: Length;
-  /** From the origin, to the back. */
+  /** The distance from the origin, to the back. */
   readonly y: Length;
-  /** From the origin, upwards. */
+  /** The distance from the origin, upwards. */
   readonly z: Length;
 };
 
@@ -95,9 +95,9 @@ export const centreOfMass: Formula<MassesAbout, Balance> = formula<MassesAbout, 
 
 /** A thing to be moved so that all balances elsewhere. */
 interface ThingToMove {
-  /** Of everything, this thing included. */
+  /** The mass of everything, this thing included. */
   readonly total: Mass;
-  /** Of the thing. */
+  /** The mass of the thing. */
   readonly mass: Mass;
   /** How far the common centre should go; the sign is its direction. */
   readonly wanted: Length;

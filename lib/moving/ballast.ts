@@ -9,13 +9,13 @@ interface BallastNeed {
   readonly mass: Mass;
   /** Centre of gravity to the edge it would tip over. */
   readonly halfBase: Length;
-  /** Of the centre of gravity. */
+  /** The height of the centre of gravity. */
   readonly height: Length;
   /** Lean to be borne. */
   readonly angle: Angle;
   /** Ballast to the same edge. */
   readonly ballastFromEdge: Length;
-  /** Of the ballast above the floor. */
+  /** The height of the ballast above the floor. */
   readonly ballastHeight: Length;
 }
 
@@ -56,7 +56,7 @@ export const ballastNeeded: Formula<BallastNeed, Mass> = formula({
 interface OutriggerNeed {
   /** Centre of gravity to the edge it would tip over now. */
   readonly halfBase: Length;
-  /** Of the centre of gravity. */
+  /** The height of the centre of gravity. */
   readonly height: Length;
   /** Lean to be borne. */
   readonly angle: Angle;

@@ -12,21 +12,21 @@ export interface CaseOnCasters {
   readonly across: Length;
   /** Front to back, caster to caster. */
   readonly deep: Length;
-  /** From the left casters to the centre of gravity. */
+  /** The distance from the left casters to the centre of gravity. */
   readonly fromLeft: Length;
-  /** From the front casters to the centre of gravity. */
+  /** The distance from the front casters to the centre of gravity. */
   readonly fromFront: Length;
 }
 
 /** The force on each caster. */
 export type CasterLoads = {
-  /** Upwards, at the front left. */
+  /** The upward force at the front left. */
   readonly frontLeft: Force;
-  /** Upwards, at the front right. */
+  /** The upward force at the front right. */
   readonly frontRight: Force;
-  /** Upwards, at the back left. */
+  /** The upward force at the back left. */
   readonly backLeft: Force;
-  /** Upwards, at the back right. */
+  /** The upward force at the back right. */
   readonly backRight: Force;
 };
 
@@ -172,7 +172,7 @@ export const loadsOnThree: Formula<CaseOnThreeCasters, CasterLoads> = formula<
 interface CasterStand {
   /** How many touch the floor. */
   readonly on: "four casters" | "three casters";
-  /** On the caster that carries most. */
+  /** The force on the caster that carries most. */
   readonly greatest: Force;
   /** The force on every caster. */
   readonly worked: WorkedLine & { readonly value: CasterLoads };
@@ -204,7 +204,7 @@ function stand(on: CasterStand["on"], worked: CasterStand["worked"]): CasterStan
 interface CasterDuty {
   /** Case and all that is in it. */
   readonly mass: Mass;
-  /** 1 for a smooth indoor floor, up to 1.5 for thresholds, yards and ramps. */
+  /** The service factor: 1 for a smooth indoor floor, up to 1.5 for thresholds, yards and ramps. */
   readonly serviceFactor: Ratio;
 }
 

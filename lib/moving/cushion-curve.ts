@@ -22,7 +22,7 @@ interface CurvePoint {
 
 /** A measured curve and the pressure to read it at. */
 interface CurveReading {
-  /** At least two, at rising pressures. */
+  /** The points of the curve, at least two, at rising pressures. */
   readonly points: readonly CurvePoint[];
   /** Within the curve. */
   readonly stress: Pressure;
@@ -78,9 +78,9 @@ export const readCushionCurve: Formula<CurveReading, Ratio> = formula<CurveReadi
 
 /** A thing that falls on a spring. */
 interface SpringLanding {
-  /** Of the thing. */
+  /** The mass of the thing. */
   readonly mass: Mass;
-  /** Of the cushion. */
+  /** The spring rate of the cushion. */
   readonly stiffness: SpringRate;
   /** Fall before it touches. */
   readonly drop: Length;
@@ -128,7 +128,7 @@ export const springLanding: Formula<SpringLanding, Landing> = formula<SpringLand
 
 /** A landing that a cushion curve foretells. */
 interface KnownLanding {
-  /** Of the thing. */
+  /** The mass of the thing. */
   readonly mass: Mass;
   /** Greatest deceleration, in gravities. */
   readonly deceleration: Ratio;

@@ -14,11 +14,11 @@ import { cite } from "../source.js";
 
 /** A thing, its fall and what it stands. */
 interface CushionNeed {
-  /** Of the fall. */
+  /** The height of the fall. */
   readonly drop: Length;
   /** Deceleration it stands, in gravities. */
   readonly fragility: Ratio;
-  /** Of the foam at its best stress: 2.5 to 4, from its maker. */
+  /** The cushion factor of the foam at its best stress: 2.5 to 4, from its maker. */
   readonly cushionFactor: Ratio;
 }
 
@@ -49,7 +49,7 @@ export const cushionThickness: Formula<CushionNeed, Length> = formula({
 interface BestOfCurve {
   /** Least deceleration of the curve, in gravities. */
   readonly deceleration: Ratio;
-  /** Of the foam that the curve was measured with. */
+  /** The thickness of the foam that the curve was measured with. */
   readonly thickness: Length;
   /** The same. */
   readonly drop: Length;
@@ -79,9 +79,9 @@ export const cushionFactor: Formula<BestOfCurve, Ratio> = formula({
 
 /** A thing on a piece of foam. */
 interface CushionLoad {
-  /** Of the thing. */
+  /** The mass of the thing. */
   readonly mass: Mass;
-  /** Of foam under it. */
+  /** The area of foam under it. */
   readonly area: Area;
 }
 
@@ -158,11 +158,11 @@ export const leastPad: Formula<{ readonly thickness: Length }, Area> = formula({
 
 /** Cushions on three faces and the way a case lands on them. */
 interface CushionedFaces {
-  /** Across the left and right faces. */
+  /** The spring rate across the left and right faces. */
   readonly sides: SpringRate;
-  /** Across front and back. */
+  /** The spring rate across front and back. */
   readonly ends: SpringRate;
-  /** Across top and bottom. */
+  /** The spring rate across top and bottom. */
   readonly flats: SpringRate;
   /** Direction of the fall against the three: parts of a direction, which need not have length one. */
   readonly towards: { readonly sides: Ratio; readonly ends: Ratio; readonly flats: Ratio };

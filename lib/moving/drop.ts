@@ -45,7 +45,7 @@ export const heaviestParcel: Mass = pound(150);
 
 /** A case that people handle. */
 interface HandledCase {
-  /** As it is handled. */
+  /** The mass of the case as it is handled. */
   readonly mass: Mass;
   /** How rough, or by whom. */
   readonly handling: Handling;
@@ -135,7 +135,7 @@ export const dropEnergy: Formula<{ readonly mass: Mass; readonly height: Length 
 
 /** A case that a machine handles or that tips over its lower edge. */
 interface HandledByMachine {
-  /** As it is handled. */
+  /** The mass of the case as it is handled. */
   readonly mass: Mass;
   /** How rough. */
   readonly handling: OwnHandling;
@@ -208,7 +208,7 @@ interface EdgeLoad {
   readonly mass: Mass;
   /** Centre of gravity to the edge it would tip over. */
   readonly halfBase: Length;
-  /** From that edge out to where the load hangs. */
+  /** The distance from that edge out to where the load hangs. */
   readonly overhang: Length;
 }
 

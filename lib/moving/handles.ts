@@ -9,9 +9,9 @@ export const Hand: Kind<Hand> = choice("hand", ["bare", "gloved"]);
 
 /** Room that one hand needs in a handle. */
 type HandRoom = {
-  /** Across the knuckles, along the handle. */
+  /** The length along the handle, across the knuckles. */
   readonly length: Length;
-  /** Between the grip and what is next to it. */
+  /** The clearance between the grip and what is next to it. */
   readonly clearance: Length;
 };
 

@@ -26,7 +26,7 @@ export const Inertia: QuantityKind<"moment of inertia"> = quantityKind({
 
 /** A box of even density. */
 interface EvenBox {
-  /** Of the box. */
+  /** The mass of the box. */
   readonly mass: Mass;
   /** Left to right. */
   readonly width: Length;
@@ -103,7 +103,7 @@ const placedBoxes: Kind<readonly PlacedBox[]> = listOf(
 
 /** Things that make one body. */
 interface BodyOfBoxes {
-  /** At least one with mass. */
+  /** The boxes, at least one of them with mass. */
   readonly boxes: readonly PlacedBox[];
 }
 

@@ -8,9 +8,9 @@ import { lashingSafety, RideWay, slidingShares, tiltingShares } from "./ride.js"
 interface TieDown {
   /** Case and all that is in it. */
   readonly mass: Mass;
-  /** Between case and floor: 0.3 to 0.45 for wood on wood, 0.6 with an anti-slip mat. */
+  /** The friction between case and floor: 0.3 to 0.45 for wood on wood, 0.6 with an anti-slip mat. */
   readonly friction: Ratio;
-  /** Between strap and floor, at its steepest 90 degrees. */
+  /** The strap angle between strap and floor, at its steepest 90 degrees. */
   readonly strapAngle: Angle;
   /** Which way the road pushes. */
   readonly way: RideWay;
@@ -63,13 +63,13 @@ export const tieDownTension: Formula<TieDown, Force> = formula({
 interface TieDownTilt {
   /** Case and all that is in it. */
   readonly mass: Mass;
-  /** Of the centre of gravity. */
+  /** The height of the centre of gravity. */
   readonly height: Length;
   /** Centre of gravity to the edge it would tip over. */
   readonly toEdge: Length;
-  /** Of the case, the way it would tip: from one strap corner to the other. */
+  /** The width of the case, the way it would tip: from one strap corner to the other. */
   readonly width: Length;
-  /** Between strap and floor. */
+  /** The strap angle between strap and floor. */
   readonly strapAngle: Angle;
   /** Which way the road pushes. */
   readonly way: RideWay;
@@ -107,9 +107,9 @@ export const tieDownTilt: Formula<TieDownTilt, Force> = formula({
 
 /** A load against a bulkhead. */
 interface BlockedLoad {
-  /** Of the load. */
+  /** The mass of the load. */
   readonly mass: Mass;
-  /** Under it. */
+  /** The friction under the load. */
   readonly friction: Ratio;
   /** Which way the road pushes. */
   readonly way: RideWay;
@@ -139,7 +139,7 @@ export const blockingForce: Formula<BlockedLoad, Force> = formula({
 
 /** Straps to share a tension. */
 interface StrapSet {
-  /** Of all straps together. */
+  /** The tension of all straps together. */
   readonly tension: Force;
   /** Standard tension of one, STF on its label. */
   readonly each: Force;

@@ -64,7 +64,7 @@ const table: Readonly<
 interface LiftFrequency {
   /** Averaged over a quarter of an hour. */
   readonly rate: LiftRate;
-  /** Of the lifting in a day. */
+  /** The duration of the lifting in a day. */
   readonly duration: LiftDuration;
   /** Height of the hands above the floor where the lift begins. */
   readonly startHeight: Length;
@@ -126,11 +126,11 @@ export const Grip: Kind<Grip> = choice("grip", ["good", "fair", "poor"]);
 
 /** One end of a lift, and the lift it belongs to. */
 export interface LiftAt {
-  /** From the middle between the ankles to the middle between the hands, along the floor. */
+  /** The distance from the middle between the ankles to the middle between the hands, along the floor. */
   readonly reach: Length;
-  /** Of the hands above the floor, at this end of the lift. */
+  /** The height of the hands above the floor, at this end of the lift. */
   readonly height: Length;
-  /** Of the hands above the floor, where the lift begins. */
+  /** The height of the hands above the floor where the lift begins. */
   readonly startHeight: Length;
   /** Up or down, between the two ends. */
   readonly travel: Length;
@@ -138,9 +138,9 @@ export interface LiftAt {
   readonly twist: Angle;
   /** Averaged over a quarter of an hour. */
   readonly rate: LiftRate;
-  /** Of the lifting in a day. */
+  /** The duration of the lifting in a day. */
   readonly duration: LiftDuration;
-  /** At this end of the lift. */
+  /** The grip at this end of the lift. */
   readonly grip: Grip;
 }
 

@@ -36,9 +36,9 @@ export const liftIndex: Formula<LoadAndLimit, Ratio> = formula({
 
 /** Where the hands are at one end of a lift. */
 interface HandsAt {
-  /** From the middle between the ankles to the middle between the hands, along the floor. */
+  /** The distance from the middle between the ankles to the middle between the hands, along the floor. */
   readonly reach: Length;
-  /** Above the floor. */
+  /** The height of the hands above the floor. */
   readonly height: Length;
   /** How far to the side of straight ahead. */
   readonly twist: Angle;
@@ -52,7 +52,7 @@ export interface Lift {
   readonly end: HandsAt;
   /** Averaged over a quarter of an hour. */
   readonly rate: LiftRate;
-  /** Of the lifting in a day. */
+  /** The duration of the lifting in a day. */
   readonly duration: LiftDuration;
   /** How well the hands hold on. */
   readonly grip: Grip;
@@ -64,9 +64,9 @@ export interface LiftVerdict {
   readonly atStart: WorkedLine & { readonly value: LiftLimit };
   /** The limit where it is set down. */
   readonly atEnd: WorkedLine & { readonly value: LiftLimit };
-  /** Against the lower of the two limits. */
+  /** The load as a share of the lower of the two limits. */
   readonly index: WorkedLine & { readonly value: Ratio };
-  /** To be shown with any of these figures. */
+  /** The caution to be shown with any of these figures. */
   readonly caution: string;
 }
 

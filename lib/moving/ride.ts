@@ -66,7 +66,7 @@ export const rideShare: Formula<{ readonly way: RideWay; readonly movement: "sli
 
 /** A shelf or a platform with all that is on it, and the fasteners that hold it. */
 interface RidingShelf {
-  /** With what it carries. */
+  /** The mass of the shelf with what it carries. */
   readonly mass: Mass;
   /** Fasteners that share the load. */
   readonly count: number;
@@ -99,9 +99,9 @@ export const shelfRide: Formula<RidingShelf, Force> = formula({
 
 /** A thing in a cradle that the road pushes one way. */
 interface CradledThing {
-  /** Of its centre of gravity above what it stands on. */
+  /** The height of its centre of gravity above what it stands on. */
   readonly height: Length;
-  /** Of the thing, the way it is pushed. */
+  /** The size of the thing, the way it is pushed. */
   readonly base: Length;
   /** Which way the road pushes. */
   readonly way: RideWay;
@@ -132,11 +132,11 @@ export const cradleRim: Formula<CradledThing, Length> = formula({
 
 /** A thing pushed against the foam of a wall. */
 interface PressedLining {
-  /** Of the thing. */
+  /** The mass of the thing. */
   readonly mass: Mass;
-  /** Of the foam that bears the push: along the wall. */
+  /** The width of the foam that bears the push, along the wall. */
   readonly width: Length;
-  /** Of the same, up the wall. */
+  /** The height of the foam that bears the push, up the wall. */
   readonly rim: Length;
   /** Which way the road pushes. */
   readonly way: RideWay;

@@ -32,7 +32,7 @@ const levers: Readonly<Record<Tread, number>> = {
 interface WheelOnFloor {
   /** What it runs on. */
   readonly tread: Tread;
-  /** Of the wheel. */
+  /** The diameter of the wheel. */
   readonly diameter: Length;
 }
 
@@ -84,9 +84,9 @@ export const rollingShares: { readonly good: RollingShare; readonly uneven: Roll
 
 /** Pushes up to which no closer look is asked for. */
 interface PushGuide {
-  /** To start or stop a load. */
+  /** The force to start or stop a load. */
   readonly startOrStop: Force;
-  /** To keep it moving. */
+  /** The force to keep it moving. */
   readonly keepMoving: Force;
   /** Who says so, and for what kind of push. */
   readonly source: Citation;
@@ -109,7 +109,7 @@ interface RollingCase {
   readonly mass: Mass;
   /** Push on the level as a share of the weight; see `rollingShares`. */
   readonly resistance: Ratio;
-  /** Of the ramp; 0 on the level. */
+  /** The slope of the ramp; 0 on the level. */
   readonly slope: Angle;
 }
 
@@ -164,9 +164,9 @@ export const rampHold: Formula<RollingCase, Force> = formula({
 
 /** A ramp. */
 export interface RampSize {
-  /** From the lower floor to the upper. */
+  /** The height from the lower floor to the upper. */
   readonly rise: Length;
-  /** Along the ramp. */
+  /** The length along the ramp. */
   readonly length: Length;
 }
 
@@ -194,9 +194,9 @@ export const rampSlope: Formula<RampSize, Angle> = formula({
 
 /** Brakes on some casters. */
 interface BrakedCase {
-  /** Of the weight, on braked casters. */
+  /** The share of the weight that rests on braked casters. */
   readonly share: Ratio;
-  /** Of a braked tread on the floor. */
+  /** The friction of a braked tread on the floor. */
   readonly friction: Ratio;
 }
 
@@ -224,11 +224,11 @@ export const brakedSlope: Formula<BrakedCase, Angle> = formula({
 
 /** A wheel against a step. */
 interface WheelAtStep {
-  /** On the wheels that climb, together. */
+  /** The load on the wheels that climb, together. */
   readonly load: Force;
-  /** Of the wheel. */
+  /** The diameter of the wheel. */
   readonly diameter: Length;
-  /** Of the step; a gap counts by how deep the wheel sinks. */
+  /** The height of the step; a gap counts by how deep the wheel sinks. */
   readonly step: Length;
 }
 
@@ -284,9 +284,9 @@ export const gapDepth: Formula<{ readonly diameter: Length; readonly gap: Length
 
 /** A caster on a floor. */
 interface CasterOnFloor {
-  /** On the caster. */
+  /** The load on the caster. */
   readonly load: Force;
-  /** Of tread that touches: press it on carbon paper. */
+  /** The area of tread that touches: press it on carbon paper. */
   readonly contact: Area;
 }
 

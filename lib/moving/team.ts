@@ -10,7 +10,7 @@ export interface LoadBetweenTwo {
   readonly mass: Mass;
   /** Handle to handle. */
   readonly span: Length;
-  /** From the first handle to the centre of gravity, along the line of the handles. */
+  /** The distance from the first handle to the centre of gravity, along the line of the handles. */
   readonly toCentre: Length;
   /** Height of the centre of gravity over the line of the handles; negative where it hangs below. */
   readonly rise: Length;
@@ -20,9 +20,9 @@ export interface LoadBetweenTwo {
 
 /** What each person carries. */
 type PairShares = {
-  /** By the first person, who walks lower on a slope. */
+  /** The mass carried by the first person, who walks lower on a slope. */
   readonly first: Mass;
-  /** By the second person. */
+  /** The mass carried by the second person. */
   readonly second: Mass;
 };
 
@@ -81,9 +81,9 @@ export const pairShares: Formula<LoadBetweenTwo, PairShares> = formula<LoadBetwe
 export interface Lifter {
   /** Where the person stands, as a table names it. */
   readonly name: string;
-  /** Of the hands, to the right. */
+  /** The distance to the hands, to the right. */
   readonly x: Length;
-  /** Of the hands, to the back. */
+  /** The distance to the hands, to the back. */
   readonly y: Length;
 }
 
@@ -91,19 +91,19 @@ export interface Lifter {
 export interface TeamLoad {
   /** The whole load. */
   readonly mass: Mass;
-  /** At least one. */
+  /** The people, at least one. */
   readonly people: readonly Lifter[];
-  /** From the same corner as the hands to the centre of gravity, to the right. */
+  /** The distance from the same corner as the hands to the centre of gravity, to the right. */
   readonly x: Length;
-  /** To the back. */
+  /** The distance from that corner to the centre of gravity, to the back. */
   readonly y: Length;
 }
 
 /** What each person of a team carries. */
 type TeamShares = {
-  /** By the one who carries most. */
+  /** The mass carried by the one who carries most. */
   readonly greatest: Mass;
-  /** By the one who carries least. */
+  /** The mass carried by the one who carries least. */
   readonly least: Mass;
   /** One a person, in the order of the people. */
   readonly shares: readonly Mass[];
@@ -122,7 +122,9 @@ function sharesOf({ mass, people, x, y }: TeamLoad): number[] {
 }
 
 interface Flat {
+  /** The distance to the right, in metres. */
   readonly x: number;
+  /** The distance to the back, in metres. */
   readonly y: number;
 }
 
@@ -193,7 +195,7 @@ const teamShare: readonly number[] = [1, 2 / 3, 1 / 2, 1 / 2];
 interface TeamOfLifters {
   /** What one of them may lift alone. */
   readonly each: Mass;
-  /** At most four: more seldom works. */
+  /** How many lift, at most four: more seldom works. */
   readonly people: number;
 }
 
@@ -229,7 +231,7 @@ interface TeamVerdict {
   readonly who: string;
   /** The lift of that person. */
   readonly worst: LiftVerdict;
-  /** To be shown with any of these figures. */
+  /** The caution to be shown with any of these figures. */
   readonly caution: string;
 }
 

@@ -6,9 +6,9 @@ import { type Citation, cite } from "../source.js";
 
 /** A case on its feet or casters, seen from the side. */
 export interface Stance {
-  /** Along the floor, from below the centre of gravity to the edge it would tip over. */
+  /** The distance along the floor from below the centre of gravity to the edge it would tip over. */
   readonly halfBase: Length;
-  /** Of the centre of gravity above the floor. */
+  /** The height of the centre of gravity above the floor. */
   readonly height: Length;
 }
 
@@ -47,9 +47,9 @@ export const tipAngle: Formula<Stance, Angle> = formula({
 
 /** A height and a lean to bear. */
 interface LeanToBear {
-  /** Of the centre of gravity above the floor. */
+  /** The height of the centre of gravity above the floor. */
   readonly height: Length;
-  /** To be borne without tipping. */
+  /** The lean to be borne without tipping. */
   readonly angle: Angle;
 }
 
@@ -80,11 +80,11 @@ export interface StandingCase {
   readonly baseWidth: Length;
   /** Front to back, between the same. */
   readonly baseDepth: Length;
-  /** From the left edge of the base to the centre of gravity. */
+  /** The distance from the left edge of the base to the centre of gravity. */
   readonly fromLeft: Length;
-  /** From the front edge of the base to the centre of gravity. */
+  /** The distance from the front edge of the base to the centre of gravity. */
   readonly fromFront: Length;
-  /** Of the centre of gravity above the floor. */
+  /** The height of the centre of gravity above the floor. */
   readonly height: Length;
 }
 
@@ -124,7 +124,7 @@ export function tipWays({ baseWidth, baseDepth, fromLeft, fromFront, height }: S
 
 /** Lean in one direction. */
 interface ToppleDirection {
-  /** From the right, anticlockwise seen from above: 90 degrees is the back. */
+  /** The angle from the right, anticlockwise seen from above: 90 degrees is the back. */
   readonly heading: Angle;
   /** Lean at which it tips that way. */
   readonly lean: Angle;

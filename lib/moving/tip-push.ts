@@ -19,11 +19,11 @@ import type { Stance } from "./tip-angle.js";
 interface PushAtHeight {
   /** Case and all that is in it. */
   readonly mass: Mass;
-  /** Along the floor, from below the centre of gravity to the edge it would tip over. */
+  /** The distance along the floor from below the centre of gravity to the edge it would tip over. */
   readonly halfBase: Length;
-  /** Of the hands above the floor. */
+  /** The height of the hands above the floor. */
   readonly pushHeight: Length;
-  /** Of the feet on the floor, casters blocked. */
+  /** The friction of the feet on the floor, casters blocked. */
   readonly friction: Ratio;
 }
 
@@ -109,19 +109,19 @@ export const steadinessPush: Formula<{ readonly mass: Mass }, Force> = formula({
 interface WindOnSide {
   /** Gust, not mean. */
   readonly speed: Speed;
-  /** Of the side. */
+  /** The area of the side. */
   readonly area: Area;
-  /** 1.2 to 1.3 for a box on the ground. */
+  /** The drag factor: 1.2 to 1.3 for a box on the ground. */
   readonly dragFactor: Ratio;
-  /** 1.2 kg/m3 near sea level. */
+  /** The density of the air: 1.2 kg/m3 near sea level. */
   readonly airDensity: Density;
 }
 
 /** Push of the wind. */
 type WindPush = {
-  /** Of the air coming to rest. */
+  /** The pressure of the air coming to rest. */
   readonly pressure: Pressure;
-  /** On the side. */
+  /** The force on the side. */
   readonly force: Force;
 };
 
@@ -160,13 +160,13 @@ interface WindTip {
   readonly mass: Mass;
   /** Centre of gravity to the edge it would tip over. */
   readonly halfBase: Length;
-  /** Of the side. */
+  /** The area of the side. */
   readonly area: Area;
   /** Middle of the side above the floor. */
   readonly middle: Length;
-  /** 1.2 to 1.3 for a box on the ground. */
+  /** The drag factor: 1.2 to 1.3 for a box on the ground. */
   readonly dragFactor: Ratio;
-  /** 1.2 kg/m3 near sea level. */
+  /** The density of the air: 1.2 kg/m3 near sea level. */
   readonly airDensity: Density;
 }
 

@@ -27,13 +27,15 @@ export interface ShowStyle {
 
 /** A number inside a record or a list, with its own kind. */
 export interface Part {
+  /** The kind of the number. */
   readonly kind: Kind<unknown>;
+  /** The number itself. */
   readonly value: unknown;
 }
 
 /** One kind of value, with its text form. */
 export interface Kind<T> {
-  /** In words, as an error names it: "length", "edge support". */
+  /** The name as an error says it: "length", "edge support". */
   readonly name: string;
   /** What a text of this kind may look like, for an error: `a length such as "12 mm"`. */
   readonly expected: string;

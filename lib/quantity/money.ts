@@ -3,7 +3,9 @@ import { readNumber } from "./number-text.js";
 
 /** An amount of one currency (ISO 4217 code). */
 export interface Money {
+  /** The amount, in units of the currency. */
   readonly amount: number;
+  /** The code of the currency: "USD". */
   readonly currency: string;
 }
 

@@ -3,6 +3,7 @@ import { readNumber, showInches, showNumber } from "./number-text.js";
 
 /** One unit of a kind: SI value = (number + zero) x scale. */
 export interface Unit {
+  /** The size of the unit in SI. */
   readonly scale: number;
   /** Only temperatures have one. */
   readonly zero?: number;
@@ -10,12 +11,15 @@ export interface Unit {
 
 /** What a kind is made of. */
 interface QuantityDeclaration {
+  /** The name as an error says it: "length". */
   readonly name: string;
   /** Unit names as written, with their size in SI. The unit "" is a bare number. */
   readonly units: Readonly<Record<string, number | Unit>>;
-  /** Units to show in, smallest first; the largest that leaves a number of at least 1 is taken. */
+  /** The metric units to show in, smallest first; the largest that leaves a number of at least 1 is taken. */
   readonly metric: readonly string[];
+  /** The units of the inch system to show in, chosen the same way. */
   readonly inch: readonly string[];
+  /** A text that an error gives as an example. */
   readonly example: string;
 }
 
@@ -27,6 +31,7 @@ export interface QuantityKind<Name extends string> extends Kind<Quantity<Name>> 
   of(value: number, unit: string): Quantity<Name>;
   /** The number of the given unit that a value is. */
   in(value: Quantity<Name>, unit: string): number;
+  /** The names of all its units. */
   readonly units: readonly string[];
   measure(value: Quantity<Name>): number;
   showMeasure(value: number, style?: ShowStyle): string;
@@ -124,7 +129,9 @@ function readTerms(
 }
 
 interface Term {
+  /** The number, as written. */
   readonly number: string;
+  /** The name of the unit, empty for a bare number. */
   readonly unit: string;
 }
 
