@@ -349,7 +349,7 @@ export interface Demands {
   /** Allowed sag as a share of the shorter span. */
   readonly allowedSag: Ratio;
   /** Handles and latches: how much a jerk multiplies the load. */
-  readonly jerk: Ratio;
+  readonly dynamicFactor: Ratio;
   /** Wanted strength over load of anything riveted, screwed or glued. */
   readonly safetyFactor: Ratio;
   /** Years a shelf stays loaded are answered by the creep factor of its class. */

@@ -80,7 +80,10 @@ describe("findings about joints", () => {
 
   test("grow with the jerk, but for a handle alone, which is not jerked", () => {
     const coarser = changed({
-      case: { ...job.case, demands: { ...job.case.demands, jerk: ratio(3 * job.case.demands.jerk) } },
+      case: {
+        ...job.case,
+        demands: { ...job.case.demands, dynamicFactor: ratio(3 * job.case.demands.dynamicFactor) },
+      },
     });
     for (const ask of [handleFindings, cornerFindings, hingeFindings, hungFindings]) {
       expect(ask(coarser)[0]?.ratio).toBeCloseTo(3 * (ask(job)[0]?.ratio ?? 0), 6);

@@ -33,7 +33,7 @@ export const demandsField: z.ZodType<Demands> = block({
   sidePressure: written["side pressure"],
   topPressure: written["top pressure"],
   allowedSag: written["allowed sag"],
-  jerk: written.jerk,
+  dynamicFactor: written.jerk,
   safetyFactor: written["safety factor"],
   climate: written.climate,
   push: written.push,

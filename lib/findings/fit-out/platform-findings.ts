@@ -33,7 +33,7 @@ function about(part: ShelfPart, by: "screws" | "glue"): Question {
 /** Everything on the platform and itself, with a jolt, at the middle of its depth. */
 function loadOf(input: ReviewInput, part: ShelfPart): { readonly load: Force; readonly reach: Length } {
   return {
-    load: Force.si(shelfMass(part) * standardGravity * input.case.demands.jerk),
+    load: Force.si(shelfMass(part) * standardGravity * input.case.demands.dynamicFactor),
     reach: Length.si(part.panel.height / 2),
   };
 }

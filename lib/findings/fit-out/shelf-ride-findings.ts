@@ -35,7 +35,7 @@ function joltFinding(input: ReviewInput, part: ShelfPart): Finding {
 function joltReply(input: ReviewInput, part: ShelfPart): Reply {
   const { sag, because } = firstSag(part, input);
   const hum = sagFrequency.worked({ sag });
-  const jolted = Length.si(input.case.demands.jerk * sag);
+  const jolted = Length.si(input.case.demands.dynamicFactor * sag);
   const room = roomAt(
     input,
     { section: part.shelf.section, name: part.shelf.name, box: part.panel.box },
@@ -51,7 +51,7 @@ function joltReply(input: ReviewInput, part: ShelfPart): Reply {
       kind: Length,
       asked: ["sag with a jolt", jolted],
       there: ["free under it", room],
-      facts: `A jolt bends it ${showFine(jolted, style)} with ${showFine(room, style)} free under it; it swings at about ${Frequency.show(hum.value, { digits: 2 })}, ${shakes}. The published road figure is its weight alone, 1.0 downwards; the jerk of the case file, ${input.case.demands.jerk}, covers bumps.`,
+      facts: `A jolt bends it ${showFine(jolted, style)} with ${showFine(room, style)} free under it; it swings at about ${Frequency.show(hum.value, { digits: 2 })}, ${shakes}. The published road figure is its weight alone, 1.0 downwards; the jerk of the case file, ${input.case.demands.dynamicFactor}, covers bumps.`,
       remedy: "A lip or a batten under its front edge stiffens it.",
       because: [...because, hum],
       cautions: [shelfCaution],

@@ -34,7 +34,7 @@ function slideReply(input: ReviewInput, part: ShelfPart, rated: Force): Reply {
   const line = handleForce.worked({
     mass: shelfMass(part),
     handles: 1,
-    dynamicFactor: ratio(input.case.demands.jerk),
+    dynamicFactor: ratio(input.case.demands.dynamicFactor),
   });
   const style = styleOf(input.case);
   return compared({

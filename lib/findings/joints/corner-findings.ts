@@ -40,9 +40,9 @@ export function cornerFindings(input: ReviewInput): readonly Finding[] {
 }
 
 function cornerReply(input: ReviewInput, section: string, count: number, known: KnownStrength): Reply {
-  const { jerk, safetyFactor } = input.case.demands;
+  const { dynamicFactor, safetyFactor } = input.case.demands;
   const balance = sectionBalance(input, section);
-  const load = handleForce.worked({ mass: balance.value.mass, handles: 1, dynamicFactor: jerk });
+  const load = handleForce.worked({ mass: balance.value.mass, handles: 1, dynamicFactor });
   const allowed = groupStrength.worked({ each: known.strength, count, safetyFactor });
   const interval = useInterval(load.value, known, count / safetyFactor);
   const used = ratio(load.value / allowed.value);

@@ -64,7 +64,7 @@ function jerkedPull(input: ReviewInput, section: string): HandlePull {
   const line = handleForce.worked({
     mass: Mass.si(Math.max(shares.value.first, shares.value.second)),
     handles: handlesAtEnd(input, section),
-    dynamicFactor: input.case.demands.jerk,
+    dynamicFactor: input.case.demands.dynamicFactor,
   });
   return { force: line.value, because: [balance, shares, line] };
 }

@@ -51,10 +51,10 @@ function hingeReply(
   shear: KnownStrength,
   pull: KnownStrength,
 ): Reply {
-  const { jerk, safetyFactor } = input.case.demands;
+  const { dynamicFactor, safetyFactor } = input.case.demands;
   const apart = spacingOf(hinges);
   if (apart <= 0) throw new RangeError("two hinges apart from each other are needed to hold a door");
-  const weight = leafMass(input, leaf) * standardGravity * jerk;
+  const weight = leafMass(input, leaf) * standardGravity * dynamicFactor;
   const arm = Math.min(leaf.width, leaf.height) / 2;
   const each = { shear: weight / hinges.length / fasteners, pull: (weight * arm) / apart / fasteners };
   const useOf = (strengths: { readonly shear: Force; readonly pull: Force }): CombinedInputs => ({

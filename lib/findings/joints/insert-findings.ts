@@ -67,8 +67,8 @@ function insertReply(
   count: number,
   known: Readonly<Record<"pull" | "shear", FastenerStrength>>,
 ): Reply {
-  const { jerk, safetyFactor } = input.case.demands;
-  const load = handleForce.worked({ mass: content.mass, handles: 1, dynamicFactor: jerk });
+  const { dynamicFactor, safetyFactor } = input.case.demands;
+  const load = handleForce.worked({ mass: content.mass, handles: 1, dynamicFactor });
   const ways = loadsOn(content, to, load.value, count);
   const inputs = (
     { pull, shear }: OnEach,

@@ -14,7 +14,7 @@ export interface JerkRow {
 /** What a rougher lift does to the handles of each section; sections whose handles are not known are left out. */
 export function jerkSweep(input: ReviewInput, jerks: readonly Ratio[]): readonly JerkRow[] {
   return jerks.flatMap((jerk) => {
-    const demands = { ...input.case.demands, jerk };
+    const demands = { ...input.case.demands, dynamicFactor: jerk };
     return handleFindings({ ...input, case: { ...input.case, demands } }).flatMap(({ subject, ratio }) =>
       ratio === undefined
         ? []

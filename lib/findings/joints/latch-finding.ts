@@ -60,9 +60,9 @@ function latchFinding(input: ReviewInput, name: string, parts: readonly Hardware
 const underIt = "Lift the sections apart where you can; never stand under a joined case.";
 
 function latchReply(input: ReviewInput, latches: number, latch: FastenedHardware): Reply {
-  const { jerk, safetyFactor } = input.case.demands;
+  const { dynamicFactor, safetyFactor } = input.case.demands;
   const balance = sectionBalance(input, lowestSection(input).name);
-  const hung = handleForce.worked({ mass: balance.value.mass, handles: latches, dynamicFactor: jerk });
+  const hung = handleForce.worked({ mass: balance.value.mass, handles: latches, dynamicFactor });
   const { used, limit, interval, because } = useAlongPanel(latch, hung.value, safetyFactor);
   const style = styleOf(input.case);
   const itself = limit === "itself";

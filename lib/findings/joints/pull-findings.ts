@@ -69,8 +69,8 @@ function jointReply(
   known: FastenerStrength,
 ): Omit<Reply, "cautions"> {
   const { strength, because, from } = known;
-  const { jerk, safetyFactor } = input.case.demands;
-  const load = handleForce.worked({ mass, handles: 1, dynamicFactor: jerk });
+  const { dynamicFactor, safetyFactor } = input.case.demands;
+  const load = handleForce.worked({ mass, handles: 1, dynamicFactor });
   const allowed = groupStrength.worked({ each: strength, count, safetyFactor });
   const used = ratio(load.value / allowed.value);
   const interval = useInterval(load.value, known, count / safetyFactor);

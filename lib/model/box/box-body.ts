@@ -18,7 +18,7 @@ import { edgeJoints } from "./edge-joints.js";
 import { boxFaces, minus, perAxis, placed, spotOf } from "./places.js";
 
 /** Where a place of a panel lies. */
-export interface FacePlace {
+interface FacePlace {
   /** The face of the box. */
   readonly face: FaceName;
   /** The place on that face, in its own two axes, m. */

@@ -78,7 +78,7 @@ export const caseBox: (input: ReviewInput) => CaseBox = memoizeLast(
   ({ parts }) => parts,
   ({ case: { demands, journey }, measurements: { bends, twists, weights, spreads } }) => [
     demands.push,
-    demands.jerk,
+    demands.dynamicFactor,
     journey.handling,
     bends,
     twists,

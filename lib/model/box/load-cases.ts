@@ -54,7 +54,11 @@ export function loadedCases(system: CaseSystem): readonly LoadedCase[] {
   const { joined } = system;
   const has = (kind: LinkKind): boolean => joined.links.some((link) => linkOf(link).kind === kind);
   const weight = massLoads(system.masses, () => [0, 0, -standardGravity]);
-  const jerked = massLoads(system.masses, () => [0, 0, -standardGravity * system.input.case.demands.jerk]);
+  const jerked = massLoads(system.masses, () => [
+    0,
+    0,
+    -standardGravity * system.input.case.demands.dynamicFactor,
+  ]);
   const standing = has("caster") ? standingCase(system, weight) : undefined;
   return [
     ...(standing ? [standing, ...holeCases(system, weight), ...pushedCases(system, weight, standing)] : []),
@@ -186,7 +190,7 @@ const stoppingWay = 0.025;
 const keepingStiffness = 1e3;
 
 /** Deceleration of a section dropped from where hands let it fall, in gravities; undefined when nobody said how it is handled. */
-export function stoppedWith({ input }: CaseSystem, mass: number): number | undefined {
+function stoppedWith({ input }: CaseSystem, mass: number): number | undefined {
   const { handling } = input.case.journey;
   if (handling === undefined || mass > heaviestByHand) return undefined;
   return dropHeight({ mass: Mass.si(mass), handling }) / stoppingWay;

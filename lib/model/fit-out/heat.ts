@@ -101,7 +101,7 @@ function capacityOf({ parts, case: { sections } }: ReviewInput, section: string)
 }
 
 /** One way that heat takes out of a section. */
-export interface HeatPath {
+interface HeatPath {
   /** As a table names it. */
   readonly way: string;
   /** Heat that goes that way for each degree. */
@@ -139,7 +139,7 @@ function airPath(input: ReviewInput, section: string, { rise }: SectionHeat): re
 }
 
 /** When things are switched on, and what the air outside does. */
-export interface DayOutside {
+interface DayOutside {
   /** Switched on, since midnight. */
   readonly from: Time;
   /** Switched off, since midnight. */
@@ -151,7 +151,7 @@ export interface DayOutside {
 }
 
 /** One quarter of an hour of that day. */
-export interface DayReading {
+interface DayReading {
   /** Since midnight. */
   readonly time: Time;
   /** Air inside, in the shade. */

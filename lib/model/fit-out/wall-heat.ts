@@ -30,7 +30,7 @@ export function freeFaces({ parts, case: { sections } }: ReviewInput, section: s
 }
 
 /** Heat through a square metre of one face. */
-export function transmittanceOf({ sheet, facing }: PanelPart): ReturnType<typeof wallTransmittance.worked> {
+function transmittanceOf({ sheet, facing }: PanelPart): ReturnType<typeof wallTransmittance.worked> {
   const skins = facing ? (facing.sides === "both" ? 2 : 1) : 0;
   return wallTransmittance.worked({
     layers: [
@@ -56,7 +56,7 @@ export function wallOf(panel: PanelPart): ReturnType<typeof wallConductance.work
 }
 
 /** What the sun does to a section. */
-export interface SunOnSection {
+interface SunOnSection {
   /** Through the walls. */
   readonly heat: Power;
   /** As warm as the sunlit facing gets at the most. */

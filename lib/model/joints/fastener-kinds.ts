@@ -32,7 +32,7 @@ import {
 } from "../../quantity/index.js";
 
 /** Load of one fastener of a kind. */
-export interface KindLoad {
+interface KindLoad {
   /** The fastener and where it sits, in words. */
   readonly kind: string;
   /** What one of them bears. */
@@ -136,7 +136,7 @@ const battenDensity = Density.of(350, "kg/m3");
 const wireStrength = megapascal(600);
 
 /** One nail or screw through a sheet into a batten, without the help of its head. */
-export function sidewaysLine(
+function sidewaysLine(
   sheet: SheetStock,
   diameter: Length,
   hole: "drilled" | "driven",

@@ -18,7 +18,7 @@ import type { ReviewInput } from "../review-input.js";
 import { type FastenerStrength, testedStrength } from "./known-strength.js";
 
 /** A strength, or the test that is still to be made. */
-export type StrengthOrTest = FastenerStrength | MissingMeasurement;
+type StrengthOrTest = FastenerStrength | MissingMeasurement;
 
 /**
  * Strength of one fastener of a group: what 95 of 100 hold by the builder's own tests of that fastener in that sheet
@@ -92,7 +92,7 @@ export const indoorMoisture: Ratio = ratio(0.08);
 type Computed = (fastening: Fastening, sheet: SheetStock, input: ReviewInput) => FastenerStrength | undefined;
 
 /** By formula; undefined for a screw in ply, for which none is trusted, and where the maker states no strength. */
-export function computedStrength(
+function computedStrength(
   fastening: Fastening,
   sheet: SheetStock,
   direction: PullTest["direction"],

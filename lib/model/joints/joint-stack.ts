@@ -12,7 +12,7 @@ export function takesWasher({ fastener, backIsBareWood }: Fastening): boolean {
 }
 
 /** Thickness that the fastener closes, washer counted, worked out. */
-export function gripLine(fastening: Fastening): WorkedLine & { readonly value: Length } {
+function gripLine(fastening: Fastening): WorkedLine & { readonly value: Length } {
   return gripNeeded.worked({
     layers: fastening.stack.map(({ thickness }) => thickness),
     washer: takesWasher(fastening) ? fastening.fastener.washerThickness : Length.si(0),

@@ -47,9 +47,9 @@ function balanceOf(input: ReviewInput, belongs: (section: string) => boolean): B
 }
 
 /** How a section or the stack is met. */
-export type MassState = "loaded" | "empty" | "loaded, lids and doors off";
+type MassState = "loaded" | "empty" | "loaded, lids and doors off";
 /** All of them. */
-export const massStates: readonly MassState[] = ["loaded", "empty", "loaded, lids and doors off"];
+const massStates: readonly MassState[] = ["loaded", "empty", "loaded, lids and doors off"];
 
 /** One section, or the stack, in one state. */
 export interface StateOfMass {

@@ -14,7 +14,7 @@ import { Length, Pressure } from "../../quantity/index.js";
 import { bareStrips } from "./sheet-moduli.js";
 
 /** Modulus of a facing, from strips of one sheet bent bare and faced. */
-export interface MeasuredFacing {
+interface MeasuredFacing {
   /** The sheet whose strips were bent. */
   readonly sheet: string;
   /** Of the strips, against the face grain. */

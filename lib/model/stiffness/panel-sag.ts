@@ -91,7 +91,7 @@ function spanOf(panel: PanelPart, edges: HeldEdge): Span {
 }
 
 /** Openings of a panel seen from where its clear span begins; a part beyond the span is cut off. */
-export function openingsInSpan(panel: PanelPart): readonly Opening[] {
+function openingsInSpan(panel: PanelPart): readonly Opening[] {
   const { clearLow, clearWidth, clearHeight } = panel;
   return panel.openings.flatMap(({ low, width, height, outline }) => {
     const left = Math.max(0, low.u - clearLow.u);

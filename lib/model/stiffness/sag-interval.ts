@@ -1,4 +1,5 @@
 /** What the scatter of the builder's own tests of a sheet does to the sag of a panel. */
+import { at } from "../../algebra/lists.js";
 import {
   bent,
   bentSheet,
@@ -10,11 +11,10 @@ import {
   type Sheet,
 } from "../../fem/index.js";
 import { keptByContent } from "../../kept/index.js";
-import { spread, type Uncertainties } from "../../measure/index.js";
+import { spread } from "../../measure/index.js";
 import { Pressure, Ratio } from "../../quantity/index.js";
 import type { RatioInterval } from "../ratio-interval.js";
 import { type SagCase, sagInputs } from "./panel-sag.js";
-import type { KnownModulus } from "./sheet-moduli.js";
 
 /** The moduli of a sheet that tests give, and what each is called. */
 const words = {
@@ -27,7 +27,7 @@ const words = {
 /** One of them. */
 export type TestedModulus = keyof typeof words;
 
-type Moduli = Readonly<Record<TestedModulus, Pressure>>;
+const testedNames: readonly TestedModulus[] = ["along", "across", "shear", "throughShear"];
 
 /** Shares of a sag hardly change with the mesh, so a coarse one tells them. */
 const slopeElementTarget = 20;
@@ -42,25 +42,28 @@ const step = 0.01;
  * @returns undefined without a test of one's own
  */
 export function sagInterval(sagCase: SagCase, ratio: number): RatioInterval | undefined {
-  const tested = (Object.keys(words) as TestedModulus[]).filter((name) => sagCase.moduli[name]?.uncertainty);
+  const tested = testedNames.flatMap((name) => {
+    const { modulus, uncertainty } = sagCase.moduli[name] ?? {};
+    return modulus !== undefined && uncertainty ? [{ name, modulus, uncertainty }] : [];
+  });
   if (tested.length === 0) return undefined;
-  const slopes = sagSlopes(sagCase, tested);
-  const known = (name: TestedModulus): KnownModulus => sagCase.moduli[name]!;
-  const measured = Object.fromEntries(tested.map((name) => [name, known(name).modulus])) as Moduli;
-  const uncertainties: Uncertainties<Moduli> = Object.fromEntries(
-    tested.map((name) => [name, known(name).uncertainty!]),
+  const slopes = sagSlopes(
+    sagCase,
+    tested.map(({ name }) => name),
   );
-  const changed = (moduli: Moduli): number =>
-    tested.reduce((sum, name, i) => sum + slopes[i]! * (moduli[name] / measured[name] - 1), 1);
+  const of = <Value>(value: (one: (typeof tested)[number]) => Value): Readonly<Record<string, Value>> =>
+    Object.fromEntries(tested.map((one) => [words[one.name], value(one)]));
+  const changed = (moduli: Readonly<Record<string, Pressure>>): number =>
+    tested.reduce((sum, { name, modulus }, i) => {
+      const now = moduli[words[name]] ?? modulus;
+      return sum + at(slopes, i) * (now / modulus - 1);
+    }, 1);
   const { interval, shares } = spread(
-    (moduli: Moduli) => Ratio.si(ratio * changed(moduli)),
-    measured,
-    uncertainties,
+    (moduli: Readonly<Record<string, Pressure>>) => Ratio.si(ratio * changed(moduli)),
+    of(({ modulus }) => modulus),
+    of(({ uncertainty }) => uncertainty),
   );
-  return {
-    ...interval,
-    shares: shares.map(({ input, share }) => ({ input: words[input as TestedModulus], share })),
-  };
+  return { ...interval, shares };
 }
 
 /**
@@ -80,30 +83,36 @@ const keptSlopes: (bending: {
   readonly changes: readonly Sheet[];
 }) => readonly number[] = keptByContent(mostPanels, ({ problem, changes }) => {
   const solved = bent(factoredPanel(problem, slopeElementTarget));
-  const { value, at } = largestDeflection(solved);
-  return deflectionSlopes(solved, at, changes).map((slope) => slope / value);
+  const { value, at: place } = largestDeflection(solved);
+  return deflectionSlopes(solved, place, changes).map((slope) => slope / value);
 });
 
-/** How the panel's make-up changes for each share of a modulus. */
+/**
+ * How the panel's make-up changes for each share of a modulus.
+ *
+ * @throws RangeError for a modulus that is not known
+ */
 function sheetSlope(sagCase: SagCase, name: TestedModulus): Sheet {
-  const [more, less] = [1 + step, 1 - step].map((share) => {
-    const known = sagCase.moduli[name]!;
+  const known = sagCase.moduli[name];
+  if (!known) throw new RangeError(`sag: ${words[name]} is not known`);
+  const sheetAt = (share: number): Sheet => {
     const moduli = { ...sagCase.moduli, [name]: { ...known, modulus: Pressure.si(share * known.modulus) } };
     return bentSheet(sagInputs({ ...sagCase, moduli }));
-  }) as [Sheet, Sheet];
-  const slope = (a: number, b: number): number => (a - b) / (2 * step);
+  };
+  const [more, less] = [sheetAt(1 + step), sheetAt(1 - step)];
+  const row = (a: Sheet["shear"], b: Sheet["shear"]): Sheet["shear"] => {
+    const slope = (i: 0 | 1 | 2): number => (a[i] - b[i]) / (2 * step);
+    return [slope(0), slope(1), slope(2)];
+  };
   const rows = (part: "membrane" | "coupling" | "bending"): Sheet["bending"] => {
-    const row = (i: 0 | 1 | 2): [number, number, number] => {
-      const each = (j: 0 | 1 | 2): number => slope(more[part][i][j], less[part][i][j]);
-      return [each(0), each(1), each(2)];
-    };
-    return [row(0), row(1), row(2)];
+    const [a, b] = [more[part], less[part]];
+    return [row(a[0], b[0]), row(a[1], b[1]), row(a[2], b[2])];
   };
   return {
     ...more,
     membrane: rows("membrane"),
     coupling: rows("coupling"),
     bending: rows("bending"),
-    shear: [0, 1, 2].map((i) => slope(more.shear[i]!, less.shear[i]!)) as unknown as Sheet["shear"],
+    shear: row(more.shear, less.shear),
   };
 }

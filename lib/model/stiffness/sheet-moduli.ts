@@ -152,7 +152,7 @@ export interface KnownModulus {
 }
 
 /** One test of a modulus. */
-export interface ModulusTest {
+interface ModulusTest {
   /** The modulus with its scatter. */
   readonly modulus: SpreadResult<Pressure>;
   /** The worked line. */
@@ -165,7 +165,7 @@ export interface ModulusTest {
  *
  * @returns undefined without a test
  */
-export function testedModulus(tests: readonly ModulusTest[]): KnownModulus | undefined {
+function testedModulus(tests: readonly ModulusTest[]): KnownModulus | undefined {
   const [first, ...others] = tests;
   if (!first) return undefined;
   const { mean, standardUncertainty, degreesOfFreedom } =

@@ -26,7 +26,7 @@ export function firstSag(
 }
 
 /** How far a shelf sags, new and in the end, and what is allowed. */
-export interface ShelfSag {
+interface ShelfSag {
   /** When what it carries is put on it. */
   readonly first: Length;
   /** After years under it. */

@@ -18,7 +18,7 @@ import type { ReviewInput } from "../review-input.js";
 export const heaviestByHand: Mass = pound(200);
 
 /** A drop with its worked line. */
-export type DropLine = ReturnType<typeof dropHeight.worked> | ReturnType<typeof rotationalDrop.worked>;
+type DropLine = ReturnType<typeof dropHeight.worked> | ReturnType<typeof rotationalDrop.worked>;
 
 /**
  * The drop that a mass is likely to have.

@@ -45,7 +45,7 @@ export function boughtOf({
 }
 
 /** One stock of sheets with all that is cut from it. */
-export interface SheetStockJob {
+interface SheetStockJob {
   /** What is cut. */
   readonly stock: SheetStock;
   /** The pieces, the blade and what is at hand. */
@@ -53,7 +53,7 @@ export interface SheetStockJob {
 }
 
 /** One stock of bars with all that is cut from it. */
-export interface BarStockJob {
+interface BarStockJob {
   /** What is cut. */
   readonly stock: BarStock;
   /** The pieces, the blade and what is at hand. */

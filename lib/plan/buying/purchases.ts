@@ -57,7 +57,7 @@ export interface PurchaseList {
 }
 
 /** Adhesive by the container. */
-export interface AdhesiveNeed {
+interface AdhesiveNeed {
   /** The adhesive. */
   readonly stock: Adhesive;
   /** Panel area to be faced, one face. */
@@ -89,7 +89,7 @@ export interface FastenerNeed {
 }
 
 /** Hardware by the piece. */
-export interface HardwareNeed {
+interface HardwareNeed {
   /** The piece of hardware. */
   readonly stock: Hardware;
   /** How many to buy. */
@@ -99,7 +99,7 @@ export interface HardwareNeed {
 }
 
 /** Adhesives to buy for the facings of the case. */
-export function adhesiveNeeds(input: ReviewInput): readonly AdhesiveNeed[] {
+function adhesiveNeeds(input: ReviewInput): readonly AdhesiveNeed[] {
   const used = new Map(input.parts.facings.map(({ adhesive }) => [adhesive.name, adhesive]));
   return [...used.values()].map((stock) => needFor(stock, gluedArea(stock, input), input));
 }
@@ -143,7 +143,7 @@ function needFor(stock: Adhesive, area: Area, input: ReviewInput): AdhesiveNeed 
 }
 
 /** Fasteners by the pack, spares and washers included. */
-export function fastenerNeeds({ parts }: ReviewInput): readonly FastenerNeed[] {
+function fastenerNeeds({ parts }: ReviewInput): readonly FastenerNeed[] {
   const used = new Map(parts.fastenings.map(({ fastener }) => [fastener.name, fastener]));
   return [...used.values()].map((stock) => {
     const groups = parts.fastenings.filter(({ fastener }) => fastener.name === stock.name);
@@ -163,7 +163,7 @@ export function fastenerNeeds({ parts }: ReviewInput): readonly FastenerNeed[] {
 }
 
 /** Hardware by the piece. */
-export function hardwareNeeds({ parts }: ReviewInput): readonly HardwareNeed[] {
+function hardwareNeeds({ parts }: ReviewInput): readonly HardwareNeed[] {
   const used = new Map(parts.hardware.map(({ stock }) => [stock.name, stock]));
   return [...used.values()].map((stock) => {
     const count = parts.hardware.filter((part) => part.stock.name === stock.name).length;

@@ -15,7 +15,7 @@ export interface Offcut {
 }
 
 /** What comes out of an offcut. */
-export interface OffcutUse {
+interface OffcutUse {
   /** Ids of the panels. */
   readonly panels: readonly string[];
   /** Of those panels. */
@@ -55,7 +55,7 @@ export function offcutUse(input: ReviewInput, { sheet, length, width }: Offcut):
 }
 
 /** How much of one roll the facings take. */
-export interface RollLength {
+interface RollLength {
   /** The roll. */
   readonly stock: FacingStock;
   /** To pull off it, all facings of the case cut by straight cuts. */
@@ -83,7 +83,7 @@ export function rollLengths(input: ReviewInput): readonly RollLength[] {
 }
 
 /** Sheets bought of one stock at one kerf. */
-export interface KerfRow {
+interface KerfRow {
   /** The name of the sheet. */
   readonly stock: string;
   /** Width of the cut. */

@@ -149,7 +149,7 @@ export const sharingRule =
   "What more than one section needs is shared: sheets and laminate by the area of each section's pieces, bars by their length, adhesive by the area glued, fasteners and hardware by their number, shipping and tax by the cost of the goods they come with.";
 
 /** The shares of each stock, by its name. */
-export interface StockShares {
+interface StockShares {
   sheet(name: string): readonly SectionShare[];
   facing(name: string): readonly SectionShare[];
   bar(name: string): readonly SectionShare[];
@@ -169,7 +169,7 @@ interface Use {
 }
 
 /** The shares of every stock that a case is made of, by `sharingRule`. */
-export function stockShares(parts: Parts): StockShares {
+function stockShares(parts: Parts): StockShares {
   const panels = sheetPieces(parts);
   const sectionOf = new Map(panels.map(({ id, section }) => [id, section]));
   const at = (panel: string): string => sectionOf.get(panel) ?? "whole case";

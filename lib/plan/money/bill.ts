@@ -22,7 +22,7 @@ export type Bill = BillTotal & {
 };
 
 /** Prices to be tried: by how much the price of an item is multiplied, its breaks with it. */
-export type PriceFactors = Readonly<Record<string, number>>;
+type PriceFactors = Readonly<Record<string, number>>;
 
 const nothingOffered: Offers = { priceBreaks: [], suppliers: [], leftovers: [] };
 
@@ -51,7 +51,7 @@ function atItsQuantity(line: BillLine, { priceBreaks }: Offers, factor: number):
 }
 
 /** The lines that the orders add, supplier by supplier. */
-export function addedBySuppliers(goods: readonly BillLine[], { suppliers }: Offers): BillLine[] {
+function addedBySuppliers(goods: readonly BillLine[], { suppliers }: Offers): BillLine[] {
   return groupBill(goods, "supplier").flatMap((order) => {
     const supplier = suppliers.find(({ name }) => name === order.name);
     return supplier && order.total.amount > 0 ? linesOf(order, supplier) : [];
@@ -89,7 +89,7 @@ function costBySection({ shares, quantity, unitPrice }: BillLine) {
 }
 
 /** One item at another price. */
-export interface PriceEffect {
+interface PriceEffect {
   /** The name of the item. */
   readonly item: string;
   /** Of one, as the tables have it, breaks counted. */

@@ -190,7 +190,7 @@ function unitsInCase(unit: Timing["unit"], input: BusinessInput, purchases: Purc
 }
 
 /** A doubt as a share, and who says so. */
-export interface Doubt {
+interface Doubt {
   /** The doubt as a share of the figure. */
   readonly share: Ratio;
   /** Who says so. */
@@ -198,7 +198,7 @@ export interface Doubt {
 }
 
 /** The doubts that money is reckoned with. */
-export interface Doubts {
+interface Doubts {
   /** Prices, either way. */
   readonly prices: Doubt;
   /** Hours at the bench, either way. */
