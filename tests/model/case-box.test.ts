@@ -141,6 +141,16 @@ describe("a section by itself", () => {
   });
 });
 
+test("a mistake of the program is not taken for a refusal of the case", () => {
+  const parts = {
+    ...job.parts,
+    get bars(): never {
+      throw new RangeError("Invalid array length");
+    },
+  };
+  expect(() => caseBox({ ...job, parts })).toThrow("Invalid array length");
+});
+
 describe("what cannot be solved is named", () => {
   const changed = (changes: Partial<ReviewInput["parts"]>): (() => CaseSystem) => {
     const input = { ...job, parts: { ...job.parts, ...changes } };

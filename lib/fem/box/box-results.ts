@@ -3,6 +3,7 @@
  */
 
 import { inverse } from "../../algebra/matrix3.js";
+import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
 import { type Cutout, type QuadMesh, ringOf } from "../mesh/index.js";
 import { timesPieces } from "../solve/index.js";
@@ -118,7 +119,7 @@ export interface OutOfSquare {
  * @param displacement of all its degrees of freedom
  * @param name of the face the opening is in
  * @param cutout the opening
- * @throws RangeError when the face has no such rim
+ * @throws Refusal when the face has no such rim
  */
 export function outOfSquare(
   structure: BoxStructure,
@@ -183,7 +184,7 @@ export function rimOf({ problem, faces }: BoxStructure, name: FaceName, cutout: 
     const [x, y] = [mesh.x[node]!, mesh.y[node]!];
     return within(x, left, width) && within(y, bottom, height) ? [{ x, y, node: numbers[node]! }] : [];
   });
-  if (rim.length < 4) throw new RangeError(`${problem.name}: ${name} has no rim around ${cutout.name}`);
+  if (rim.length < 4) throw new Refusal(`${problem.name}: ${name} has no rim around ${cutout.name}`);
   return rim;
 }
 

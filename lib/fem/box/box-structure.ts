@@ -1,4 +1,5 @@
 /** A box as pieces: the elements of its faces, joined where they meet, with seams that give and beams. */
+import { Refusal } from "../../refusal.js";
 import {
   beamMatrix,
   dofsPerNode,
@@ -42,7 +43,7 @@ import { laidSeam, seamSprings } from "./seam.js";
  * @param problem the box
  * @param size of elements far from seams and corners, m
  * @param patches rectangles of the bottom whose sides must be mesh lines, of the top too
- * @throws RangeError that names the face and the cutout when an outline cannot be meshed, the faces of a seam that
+ * @throws Refusal that names the face and the cutout when an outline cannot be meshed, the faces of a seam that
  * do not touch, the beam that lies on no material
  */
 export function boxStructure(
@@ -223,7 +224,7 @@ function joinedTo({ seams = [] }: BoxProblem, name: FaceName, meeting: readonly 
 /**
  * The pieces of a beam, one a side of the face's elements.
  *
- * @throws RangeError that names the beam when it runs along no axis, or where there is no material
+ * @throws Refusal that names the beam when it runs along no axis, or where there is no material
  */
 export function beamPieces(
   { problem, nodes, faces }: Pick<BoxStructure, "problem" | "nodes" | "faces">,
@@ -233,14 +234,14 @@ export function beamPieces(
   const words = `${problem.name}, ${name}`;
   const runs = ([0, 1, 2] as const).filter((axis) => Math.abs(to[axis] - from[axis]) > 1e-9);
   const [axis] = runs;
-  if (axis === undefined || runs.length > 1) throw new RangeError(`${words}: a beam must run along an axis`);
+  if (axis === undefined || runs.length > 1) throw new Refusal(`${words}: a beam must run along an axis`);
   const face = faces.find((one) => one.name === on);
-  if (!face) throw new RangeError(`${words}: its face ${on} is open`);
+  if (!face) throw new Refusal(`${words}: its face ${on} is open`);
   const sides = sidesAlong(nodes, face, from, to);
   const covered = sides.reduce((sum, { length }) => sum + length, 0);
   const missing = distance(from, to) - covered;
   if (missing > 1e-6 * covered)
-    throw new RangeError(`${words}: ${(1000 * missing).toFixed(0)} mm of it touch no material of ${on}`);
+    throw new Refusal(`${words}: ${(1000 * missing).toFixed(0)} mm of it touch no material of ${on}`);
   return sides.map(({ nodes: own, length }) => ({
     dofs: Int32Array.from(
       own.flatMap((node) => Array.from({ length: spaceDofs }, (_, kind) => spaceDofs * node + kind)),

@@ -6,6 +6,7 @@
  */
 
 import { inverse, type Matrix3 } from "../../algebra/matrix3.js";
+import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
 import type { Spot } from "../mesh/index.js";
 import { locate } from "../panel/index.js";
@@ -46,7 +47,7 @@ interface Fastener {
  * @param name what messages call it
  * @param on its fasteners
  * @param at where forces act on it, in the box; it need not touch a face
- * @throws RangeError that names the fitting when a fastener is on no material, or they do not hold it every way
+ * @throws Refusal that names the fitting when a fastener is on no material, or they do not hold it every way
  */
 export function fittingOn(
   structure: BoxStructure,
@@ -61,9 +62,7 @@ export function fittingOn(
   );
   const lever = arms.reduce((sum, arm) => sum + dot(arm, arm), 0) / arms.length;
   if (!(lever > 1e-12))
-    throw new RangeError(
-      `${structure.problem.name}, ${name}: two fasteners apart from each other are needed`,
-    );
+    throw new Refusal(`${structure.problem.name}, ${name}: two fasteners apart from each other are needed`);
   const dofs = dofsOf(fasteners);
   const columns = new Map([...dofs].map((dof, column) => [dof, column]));
   const motion = new Float64Array(spaceDofs * dofs.length);
@@ -96,7 +95,7 @@ function fastenersOn(
   { face, spots }: FaceSpots,
 ): readonly Fastener[] {
   const meshed = faces.find((one) => one.name === face);
-  if (!meshed) throw new RangeError(`${problem.name}, ${name}: its face ${face} is open`);
+  if (!meshed) throw new Refusal(`${problem.name}, ${name}: its face ${face} is open`);
   return spots.map((spot) => {
     try {
       const { nodes, weights } = locate(meshed.mesh, spot);
@@ -107,9 +106,9 @@ function fastenersOn(
         across: frames[face].axes[2],
       };
     } catch (error) {
-      if (!(error instanceof RangeError)) throw error;
+      if (!(error instanceof Refusal)) throw error;
       const place = spot.map((at) => (1000 * at).toFixed(0)).join(", ");
-      throw new RangeError(`${problem.name}, ${name}: ${place} mm of ${face} is no material`);
+      throw new Refusal(`${problem.name}, ${name}: ${place} mm of ${face} is no material`);
     }
   });
 }

@@ -4,7 +4,9 @@
  * for every load case (the force method of structural mechanics), so that supports and latches can be exchanged, and
  * those that only push or only pull left out where they would do the other.
  */
+
 import { keptByContent } from "../../kept/index.js";
+import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
 import { type Factors, factorPieces, UnconstrainedDof } from "../solve/index.js";
 import type { BoxProblem, BoxSpot } from "./box-problem.js";
@@ -65,7 +67,7 @@ const touching = 1e-4;
  *
  * @param parts free
  * @param links springs that any load case may use
- * @throws RangeError that names a spring whose ends do not touch, with their distance, or whose stiffness is nothing
+ * @throws Refusal that names a spring whose ends do not touch, with their distance, or whose stiffness is nothing
  */
 export function joinedParts(parts: readonly FreePart[], links: readonly Link[]): JoinedParts {
   const ends = links.map((link) => endsOf(parts, link));
@@ -106,13 +108,13 @@ type SignedEnd = LinkEnd & Pick<PreparedEnd, "sign">;
 
 function endsOf(parts: readonly FreePart[], { name, from, to, stiffness }: Link): readonly SignedEnd[] {
   if (!(stiffness > 0 && stiffness < Infinity))
-    throw new RangeError(`${name}: its stiffness must be positive, got ${stiffness} N/m`);
+    throw new Refusal(`${name}: its stiffness must be positive, got ${stiffness} N/m`);
   const ends: readonly SignedEnd[] = [{ ...from, sign: -1 }, ...(to ? [{ ...to, sign: 1 as const }] : [])];
   const [one, other] = ends.map((end) => placeOfEnd(parts, end));
   if (one && other && distance(one, other) > touching) {
     const [first, second] = ends.map(({ part }) => parts[part]!.structure.problem.name);
     const apart = (1000 * distance(one, other)).toPrecision(3);
-    throw new RangeError(`${name}: ${first} and ${second} do not touch there, they are ${apart} mm apart`);
+    throw new Refusal(`${name}: ${first} and ${second} do not touch there, they are ${apart} mm apart`);
   }
   return ends;
 }
@@ -152,7 +154,7 @@ export interface FreePart {
  *
  * @param structure the box
  * @param at where its 0, 0, 0 lies among the other parts
- * @throws RangeError when a part of it is loose in itself, naming where and how
+ * @throws Refusal when a part of it is loose in itself, naming where and how
  */
 export function freePart(structure: BoxStructure, at: BoxSpot): FreePart {
   const pieces = piecesOf(structure);
@@ -162,7 +164,7 @@ export function freePart(structure: BoxStructure, at: BoxSpot): FreePart {
   try {
     return { structure, at, factors: factorPieces(pieces, held) };
   } catch (error) {
-    if (error instanceof UnconstrainedDof) throw new RangeError(unconstrainedMessage(structure, error.dof));
+    if (error instanceof UnconstrainedDof) throw new Refusal(unconstrainedMessage(structure, error.dof));
     throw error;
   }
 }
@@ -174,7 +176,7 @@ const mostParts = 24;
  * A box that nothing holds, meshed and factored; the same again for a box that says the same.
  *
  * @param box the box, and the size of its elements, m
- * @throws RangeError when a part of it is loose in itself, naming where and how
+ * @throws Refusal when a part of it is loose in itself, naming where and how
  */
 export const freeBox: (box: { readonly problem: BoxProblem; readonly size: number }) => FreePart =
   keptByContent(mostParts, ({ problem, size }) => freePart(boxStructure(problem, size), [0, 0, 0]));

@@ -1,6 +1,7 @@
 /**
  * Edges that give: springs between the two faces that meet, spread along the edge, and what their fasteners carry.
  */
+import { Refusal } from "../../refusal.js";
 import { lineThree, sideShapes, spaceDofs } from "../element/index.js";
 import type { Piece } from "../solve/index.js";
 import {
@@ -30,7 +31,7 @@ export interface LaidSeam {
 /**
  * Finds the sides of a seam.
  *
- * @throws RangeError that names the faces when they do not touch
+ * @throws Refusal that names the faces when they do not touch
  */
 export function laidSeam(
   { problem, nodes, faces }: Pick<BoxStructure, "problem" | "nodes" | "faces">,
@@ -44,13 +45,13 @@ export function laidSeam(
     return mate ? [{ ...side, others: mate.nodes }] : [];
   });
   if (sides.length === 0)
-    throw new RangeError(`${problem.name}: nothing is left of the seam of ${seam.faces.join(" and ")}`);
+    throw new Refusal(`${problem.name}: nothing is left of the seam of ${seam.faces.join(" and ")}`);
   return { seam, axis, sides };
 }
 
 function faceOf({ name: box }: BoxProblem, faces: readonly MeshedFace[], name: FaceName): MeshedFace {
   const face = faces.find((one) => one.name === name);
-  if (!face) throw new RangeError(`${box}: a seam needs face ${name}, which is open`);
+  if (!face) throw new Refusal(`${box}: a seam needs face ${name}, which is open`);
   return face;
 }
 
@@ -63,7 +64,7 @@ export function edgeBetween(
   const size = extents(problem);
   if (across[0] === across[1]) {
     const apart = one === other ? 0 : size[across[0]!];
-    throw new RangeError(
+    throw new Refusal(
       `${problem.name}: ${one} and ${other} do not touch, they are ${(1000 * apart).toFixed(0)} mm apart`,
     );
   }
@@ -87,12 +88,12 @@ const rows = 6 * kinds;
 /**
  * One spring a side.
  *
- * @throws RangeError for a stiffness that is negative or no number
+ * @throws Refusal for a stiffness that is negative or no number
  */
 export function seamSprings(nodes: readonly BoxSpot[], { seam, axis, sides }: LaidSeam): readonly Piece[] {
   for (const field of ["slip", "opening", "rotational"] as const)
     if (!(seam[field] >= 0 && seam[field] < Infinity))
-      throw new RangeError(
+      throw new Refusal(
         `seam of ${seam.faces.join(" and ")}: ${field} must not be negative, got ${seam[field]}`,
       );
   const across = ([0, 1, 2] as const).map((way) => (way === axis ? seam.slip : seam.opening));

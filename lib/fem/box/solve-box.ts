@@ -1,4 +1,5 @@
 /** A box held, factored and moved under forces. */
+import { Refusal } from "../../refusal.js";
 import { nodeAreas, spaceDofs } from "../element/index.js";
 import { elementCount, elementMiddle, elementNodes, elementPlaces, type MeshBox } from "../mesh/index.js";
 import {
@@ -55,7 +56,7 @@ export interface MovedBox extends FactoredBox {
  * @param structure the box
  * @param holds its supports
  * @param springs further pieces: latches, hinges, elastic feet
- * @throws RangeError when a part is loose, naming where and how
+ * @throws Refusal when a part is loose, naming where and how
  */
 export function factoredBox(
   structure: BoxStructure,
@@ -72,7 +73,7 @@ export function factoredBox(
   try {
     return { structure, factors: factorPieces(pieces, held) };
   } catch (error) {
-    if (error instanceof UnconstrainedDof) throw new RangeError(unconstrainedMessage(structure, error.dof));
+    if (error instanceof UnconstrainedDof) throw new Refusal(unconstrainedMessage(structure, error.dof));
     throw error;
   }
 }
@@ -90,7 +91,7 @@ export function moved(box: FactoredBox, forces: readonly BoxForce[]): MovedBox {
 /**
  * A force spread evenly over a rectangle of a face.
  *
- * @throws RangeError when nothing is there
+ * @throws Refusal when nothing is there
  */
 export function overPatch({ problem, faces }: BoxStructure, name: FaceName, over: MeshBox): NodeShares {
   const face = faces.find((one) => one.name === name);
@@ -106,14 +107,14 @@ export function overPatch({ problem, faces }: BoxStructure, name: FaceName, over
       shares.set(node, (shares.get(node) ?? 0) + area);
     });
   }
-  if (shares.size === 0) throw new RangeError(`${problem.name}: a load on ${name} lies on no material`);
+  if (shares.size === 0) throw new Refusal(`${problem.name}: a load on ${name} lies on no material`);
   return evened(shares);
 }
 
 /**
  * A force spread evenly along a straight seam or rim, from one place to another.
  *
- * @throws RangeError when there are no nodes
+ * @throws Refusal when there are no nodes
  */
 export function alongLine({ problem, nodes, faces }: BoxStructure, from: BoxSpot, to: BoxSpot): NodeShares {
   const sides = new Map<number, LineSide>();
@@ -123,7 +124,7 @@ export function alongLine({ problem, nodes, faces }: BoxStructure, from: BoxSpot
       const place = Math.round(1e8 * side.along);
       if (!sides.has(place)) sides.set(place, side);
     }
-  if (sides.size === 0) throw new RangeError(`${problem.name}: a line load meets no rim or seam`);
+  if (sides.size === 0) throw new Refusal(`${problem.name}: a line load meets no rim or seam`);
   const shares = new Map<number, number>();
   for (const { nodes: own, length } of sides.values())
     [1 / 6, 2 / 3, 1 / 6].forEach((share, k) => {

@@ -1,5 +1,6 @@
 import { symmetricEigen } from "../../algebra/eigenvalues.js";
 import { solveSquare } from "../../algebra/linear-systems.js";
+import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
 import type { BoxSpot } from "./box-problem.js";
 import { type JoinedParts, movedFree, type PreparedLink, rigidRow, stretchOf } from "./joined-parts.js";
@@ -22,7 +23,7 @@ const mostRounds = 40;
  * @param joined the parts with all springs
  * @param loads forces on the degrees of freedom of each part
  * @param inUse which springs this load case has; all when left out
- * @throws RangeError that names a part that nothing holds, or when springs that only push or pull come to no rest
+ * @throws Refusal that names a part that nothing holds, or when springs that only push or pull come to no rest
  */
 export function movedJoined(
   joined: JoinedParts,
@@ -43,7 +44,7 @@ export function movedJoined(
       return answer(joined, free, active, forces, rigid);
     active = next;
   }
-  throw new RangeError(
+  throw new Refusal(
     `${joined.parts.map(({ structure }) => structure.problem.name).join(" and ")}: what only pushes or pulls comes to no rest; is it about to tip?`,
   );
 }
@@ -188,5 +189,5 @@ function refuseUnconstrained({ parts, links }: JoinedParts, active: readonly num
   const shares = Array.from({ length: size }, (_, k) => Math.abs(vectors[k * size + loose]!));
   const most = shares.indexOf(Math.max(...shares));
   const { name } = parts[Math.floor(most / 6)]!.structure.problem;
-  throw new RangeError(`${name} is loose: it ${waysToMove[most % 6]} without resistance; hold it better`);
+  throw new Refusal(`${name} is loose: it ${waysToMove[most % 6]} without resistance; hold it better`);
 }

@@ -4,6 +4,7 @@
  * is the mixed interpolation that does not lock (K. J. Bathe, Finite Element Procedures, 1996, 5.4.1). The section
  * turns with its node, so that what lies aside is carried along stiffly.
  */
+import { Refusal } from "../../refusal.js";
 import { nearHalf, sideShapes } from "./shape.js";
 
 /** Nodes of a beam: both ends and the middle. */
@@ -54,7 +55,7 @@ interface BeamStrains {
  * @param axis it runs along: 0, 1, 2 for x, y, z
  * @param length from end to end, m
  * @param section its stiffness and where it lies
- * @throws RangeError for a length or a stiffness that is not positive, or a bending stiffness that gives way
+ * @throws Refusal for a length or a stiffness that is not positive, or a bending stiffness that gives way
  */
 export function beamMatrix(axis: 0 | 1 | 2, length: number, section: BeamSection): Float64Array {
   refuse(length, section);
@@ -89,10 +90,9 @@ function refuse(length: number, { axial, bending, torsion, shear }: BeamSection)
     "shear.a": shear.a,
   };
   for (const [name, value] of Object.entries({ ...sizes, "shear.b": shear.b }))
-    if (!(value > 0 && value < Infinity))
-      throw new RangeError(`beam: ${name} must be positive, got ${value}`);
+    if (!(value > 0 && value < Infinity)) throw new Refusal(`beam: ${name} must be positive, got ${value}`);
   if (!(bending.ab ** 2 < bending.aa * bending.bb))
-    throw new RangeError(`beam: bending.ab must be smaller than aa and bb allow, got ${bending.ab}`);
+    throw new Refusal(`beam: bending.ab must be smaller than aa and bb allow, got ${bending.ab}`);
 }
 
 /**

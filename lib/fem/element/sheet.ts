@@ -2,8 +2,10 @@
  * What a sheet resists and weighs, per unit of its area, about its own reference plane: by itself, from its layers
  * (Jones, Mechanics of Composite Materials, ch. 4), or with a batten glued on.
  */
+
 import { type Laminate, type Layer, laminate, layerFaults } from "../../material/index.js";
 import type { Pressure } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 
 /** Stiffness and mass of a sheet; rows and columns x, y, shear; +z is one face. */
 export interface Sheet {
@@ -41,11 +43,11 @@ type Rows = Laminate["membrane"];
  *
  * @param layers at least one
  * @param reference height of the reference plane above the bottom face, m; the middle when left out
- * @throws RangeError when a layer is nothing or gives way: thickness, moduli or Poisson's ratio
+ * @throws Refusal when a layer is nothing or gives way: thickness, moduli or Poisson's ratio
  */
 export function sheetOfLayers(layers: readonly SheetLayer[], reference?: number): Sheet {
   const faults = [...layerFaults(layers), ...throughFaults(layers)];
-  if (faults.length > 0) throw new RangeError(`sheet: ${faults.join("; ")}`);
+  if (faults.length > 0) throw new Refusal(`sheet: ${faults.join("; ")}`);
   const { thickness, membrane, coupling, bending } = laminate(layers);
   const bottom = -(reference ?? thickness / 2);
   const middle = bottom + thickness / 2;
@@ -122,12 +124,12 @@ export interface Batten {
  *
  * @param sheet bare
  * @param batten glued on without slip
- * @throws RangeError when the batten is nothing
+ * @throws Refusal when the batten is nothing
  */
 export function withBatten(sheet: Sheet, batten: Batten): Sheet {
   const { height, modulus, shearModulus, density, along } = batten;
   if (!(height > 0 && modulus > 0 && shearModulus > 0))
-    throw new RangeError(
+    throw new Refusal(
       `batten: height and moduli must be positive, got ${height} m, ${modulus} Pa, ${shearModulus} Pa`,
     );
   const low = sheet.faces[0];

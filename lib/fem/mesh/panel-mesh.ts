@@ -1,5 +1,6 @@
 /** Meshes of whole panels: one by itself, or a face of a box that shares its sides with others. */
 
+import { Refusal } from "../../refusal.js";
 import { cornersOnLines, gridCorners } from "./grid-corners.js";
 import {
   type Arc,
@@ -30,14 +31,14 @@ const narrowings = 5;
  * @param drawn the panel
  * @param guides lines of patches and battens, and places to look at
  * @param element target about how many elements
- * @throws RangeError that names the cutout when the outline cannot be meshed
+ * @throws Refusal that names the cutout when the outline cannot be meshed
  */
 export function panelMesh(drawn: Outline, guides: MeshGuides, elementTarget: ElementTarget): QuadMesh {
   const faults = outlineFaults(drawn);
-  if (faults.length > 0) throw new RangeError(`panel mesh: ${faults.join("; ")}`);
+  if (faults.length > 0) throw new Refusal(`panel mesh: ${faults.join("; ")}`);
   const outline = seated(drawn);
   const area = materialArea(outline);
-  if (!(area > 0)) throw new RangeError("panel mesh: the openings leave nothing of the panel");
+  if (!(area > 0)) throw new Refusal("panel mesh: the openings leave nothing of the panel");
   const straight = outline.cutouts.every((cutout) => cutout.kind === "rectangle" && cutout.radius === 0);
   const cornersOf = straight ? gridCorners : splitCorners;
   for (const share of targetTries) {
@@ -46,9 +47,7 @@ export function panelMesh(drawn: Outline, guides: MeshGuides, elementTarget: Ele
     const mesh = rimmed(corners, guides.rim, outline.cutouts.flatMap(arcsOf));
     if (mesh) return mesh;
   }
-  throw new RangeError(
-    "panel mesh: an element is folded; part the outlines that come close, or let them meet",
-  );
+  throw new Refusal("panel mesh: an element is folded; part the outlines that come close, or let them meet");
 }
 
 /**
@@ -98,7 +97,7 @@ export interface FaceGuides {
  * @param guides what else it must follow
  * @param lines along x and y of the face: every second one is the middle of its neighbours
  * @param size of elements
- * @throws RangeError that names the face and the cutout when the outline cannot be meshed
+ * @throws Refusal that names the face and the cutout when the outline cannot be meshed
  */
 export function faceMesh(
   name: string,
@@ -108,7 +107,7 @@ export function faceMesh(
   size: SizeAt,
 ): QuadMesh {
   const faults = outlineFaults(drawn);
-  if (faults.length > 0) throw new RangeError(`${name}: ${faults.join("; ")}`);
+  if (faults.length > 0) throw new Refusal(`${name}: ${faults.join("; ")}`);
   const outline = seated(drawn);
   const straight = outline.cutouts.every((cutout) => cutout.kind === "rectangle" && cutout.radius === 0);
   const plain = straight
@@ -120,7 +119,7 @@ export function faceMesh(
       );
   const mesh = rimmed(withCornerRings(plain, corners), rim, outline.cutouts.flatMap(arcsOf));
   if (mesh) return mesh;
-  throw new RangeError(`${name}: an element is folded; part the outlines that come close, or let them meet`);
+  throw new Refusal(`${name}: an element is folded; part the outlines that come close, or let them meet`);
 }
 
 /** Every second line where it meets the rim: splitting adds the ones between. */

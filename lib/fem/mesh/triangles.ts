@@ -3,7 +3,9 @@
  * halved, poor or large triangles get their circumcentre (J. Ruppert, A Delaunay refinement algorithm for quality
  * 2-dimensional mesh generation, 1995). The triangulation itself is the delaunator package's.
  */
+
 import Delaunator from "delaunator";
+import { Refusal } from "../../refusal.js";
 import { type Arc, apart, type Spot } from "./outline.js";
 import type { PlanarSide } from "./planar-sides.js";
 import { keyOf, onArc } from "./quad-mesh.js";
@@ -44,7 +46,7 @@ const smoothings = 4;
 /**
  * Triangulates.
  *
- * @throws RangeError when the refinement does not come to an end
+ * @throws Refusal when the refinement does not come to an end
  */
 export function triangulate(task: TriangleTask): Triangles {
   let places = [...task.places, ...task.seeds];
@@ -62,7 +64,7 @@ export function triangulate(task: TriangleTask): Triangles {
     if (added.sides.size === 0 && added.places.length === 0) return finished(places, sides, task);
     ({ places, sides } = withHalved([...places, ...added.places], sides, added.sides, halving));
   }
-  throw new RangeError(
+  throw new Refusal(
     "panel mesh: two outlines come so close that the mesh does not end; part them or let them meet",
   );
 }

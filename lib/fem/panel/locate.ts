@@ -1,3 +1,4 @@
+import { Refusal } from "../../refusal.js";
 import { nodesPerElement, shapesAt, stretchAt } from "../element/index.js";
 import { elementCount, elementNodes, elementPlaces, type QuadMesh, type Spot } from "../mesh/index.js";
 
@@ -14,7 +15,7 @@ const slack = 1e-3;
 /**
  * Finds the element of a place.
  *
- * @throws RangeError when the place lies in no element
+ * @throws Refusal when the place lies in no element
  */
 export function locate(mesh: QuadMesh, place: Spot): Location {
   for (let element = 0; element < elementCount(mesh); element++) {
@@ -24,7 +25,7 @@ export function locate(mesh: QuadMesh, place: Spot): Location {
     if (Math.max(Math.abs(xi), Math.abs(eta)) < 1 + slack)
       return { element, nodes: elementNodes(mesh, element), weights: shapesAt(xi, eta).value };
   }
-  throw new RangeError(`panel: the place ${place[0]}, ${place[1]} m lies on no material`);
+  throw new Refusal(`panel: the place ${place[0]}, ${place[1]} m lies on no material`);
 }
 
 function isNear(values: Float64Array, at: number): boolean {

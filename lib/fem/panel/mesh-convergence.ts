@@ -69,7 +69,7 @@ export interface PanelAnswer {
 /**
  * Solves one panel of a sweep.
  *
- * @throws RangeError as `trustedDeflection` does
+ * @throws Refusal as `trustedDeflection` does
  */
 export function solvedTask({ problem, elementTarget }: PanelTask): PanelAnswer {
   const { value, meshError } = trustedDeflection(problem, elementTarget);

@@ -50,7 +50,7 @@ const peakWeights = Array.from({ length: (peakSteps + 1) ** 2 }, (_, i) => {
   return shapesAt(along(i % (peakSteps + 1)), along(Math.floor(i / (peakSteps + 1)))).value;
 });
 
-/** Deflection at a place, m. Throws RangeError in an opening. */
+/** Deflection at a place, m. Throws Refusal in an opening. */
 export function deflectionAt({ structure: { mesh }, displacement }: DeflectedPanel, place: Spot): number {
   const { nodes, weights } = locate(mesh, place);
   return weights.reduce(
@@ -65,7 +65,7 @@ export interface LocalStrains {
   readonly sheet: Sheet;
 }
 
-/** Strains at a place, from the elements around it. Throws RangeError in an opening. */
+/** Strains at a place, from the elements around it. Throws Refusal in an opening. */
 export function strainsNear(panel: BentMesh, place: Spot): LocalStrains {
   const { mesh, sheets } = panel.structure;
   const { element, nodes } = locate(mesh, place);

@@ -44,7 +44,7 @@ export interface PanelStructure {
  * @param problem the panel
  * @param element target of the mesh
  * @param rim width of the row of elements along the rims, m; 0 for none
- * @throws RangeError that names the cutout or the support when it cannot be meshed or held
+ * @throws Refusal that names the cutout or the support when it cannot be meshed or held
  */
 export function panelStructure(
   problem: PanelProblem,

@@ -1,4 +1,5 @@
 /** How a panel is held: nodes and sides by place, what cannot move, edges that turn against a stiffness. */
+import { Refusal } from "../../refusal.js";
 import { dofsPerNode, lineThree, sideShapes } from "../element/index.js";
 import type { QuadMesh, Side, Spot } from "../mesh/index.js";
 import type { Piece } from "../solve/index.js";
@@ -14,7 +15,7 @@ const outOfPlane: readonly number[] = [across.w, across.turnX, across.turnY];
  * Degrees of freedom held when the panel bends.
  *
  * @param coupled whether bending stretches it too; otherwise nothing moves in its plane
- * @throws RangeError when a held line meets no rim
+ * @throws Refusal when a held line meets no rim
  */
 export function heldDofs(problem: PanelProblem, mesh: QuadMesh, coupled: boolean): Uint8Array {
   const held = new Uint8Array(dofsPerNode * mesh.x.length);
@@ -23,7 +24,7 @@ export function heldDofs(problem: PanelProblem, mesh: QuadMesh, coupled: boolean
   for (const { from, to, hold } of problem.heldLines) {
     const nodes = nodesOnLine(mesh, from, to);
     if (nodes.length === 0)
-      throw new RangeError(`${problem.name}: no rim is left where it is held, from ${from} to ${to} m`);
+      throw new Refusal(`${problem.name}: no rim is left where it is held, from ${from} to ${to} m`);
     for (const node of nodes) holdNode(held, node, hold.kind === "clamped" ? outOfPlane : [across.w]);
   }
   for (const { at, spring } of problem.heldPoints)

@@ -1,4 +1,5 @@
 /** A panel factored and bent, and how its deflection answers to its make-up. */
+import { Refusal } from "../../refusal.js";
 import {
   bendingStiffness,
   dofsPerNode,
@@ -47,7 +48,7 @@ export const usualElementTarget: ElementTarget = 100;
  * Meshes and factors a panel.
  *
  * @param rim width of the row of elements along the rims, m; a share of the thickness when left out, 0 for none
- * @throws RangeError when it is loose, naming where and how it moves
+ * @throws Refusal when it is loose, naming where and how it moves
  */
 export function factoredPanel(
   problem: PanelProblem,
@@ -59,7 +60,7 @@ export function factoredPanel(
   try {
     return { structure, factors: factorPieces([...elements, ...springs], held) };
   } catch (error) {
-    if (error instanceof UnconstrainedDof) throw new RangeError(unconstrainedMessage(structure, error.dof));
+    if (error instanceof UnconstrainedDof) throw new Refusal(unconstrainedMessage(structure, error.dof));
     throw error;
   }
 }
@@ -88,7 +89,7 @@ export function bent(panel: FactoredPanel, loads?: readonly PanelLoad[]): Deflec
  *
  * @param structure the panel
  * @param loads what presses on it
- * @throws RangeError when a load lies on no material
+ * @throws Refusal when a load lies on no material
  */
 export function panelForces(structure: PanelStructure, loads: readonly PanelLoad[]): Float64Array {
   const forces = new Float64Array(structure.held.length);
@@ -121,7 +122,7 @@ function lineForces(
   { from, to, force }: Extract<PanelLoad, { kind: "line" }>,
 ): NodeForce[] {
   const sides = sidesOnLine(mesh, from, to);
-  if (sides.length === 0) throw new RangeError(`${problem.name}: no rim is left under a line load`);
+  if (sides.length === 0) throw new Refusal(`${problem.name}: no rim is left under a line load`);
   return [...sideShares(mesh, sides)].map(([node, share]) => [node, share * force]);
 }
 
@@ -133,7 +134,7 @@ function patchForces(
     isOver(over, elementMiddle(structure.mesh, element)) ? 1 : 0,
   );
   const area = unit.reduce((sum, [, share]) => sum + share, 0);
-  if (!(area > 0)) throw new RangeError(`${structure.problem.name}: a patch load lies on no material`);
+  if (!(area > 0)) throw new Refusal(`${structure.problem.name}: a patch load lies on no material`);
   return unit.map(([node, share]) => [node, (share * force) / area]);
 }
 

@@ -2,13 +2,14 @@
  * Sparse Cholesky factors by fronts (I. S. Duff, J. K. Reid, The multifrontal solution of indefinite sparse
  * symmetric linear equations, 1983): pieces are added into small dense matrices, which are eliminated and passed on.
  */
+import { Refusal } from "../../refusal.js";
 import { type DenseFront, denseFront, eliminate } from "./dense.js";
 import { dissect, type Front, frontRoom, squareOf } from "./dissection.js";
 import type { Piece } from "./piece.js";
 import { displacementsUnder, type FactoredFront, type Factors } from "./substitute.js";
 
 /** A degree of freedom that nothing resists. */
-export class UnconstrainedDof extends RangeError {
+export class UnconstrainedDof extends Refusal {
   /** Number of the degree of freedom in the structure. */
   readonly dof: number;
 

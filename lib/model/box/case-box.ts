@@ -107,7 +107,7 @@ function workedOut(input: ReviewInput): CaseBox {
     const { fine, coarse, stiffer } = bodiesOf(input);
     return { runs: { fine: caseRun(input, fine), coarse: caseRun(input, coarse), stiffer } };
   } catch (error) {
-    if (error instanceof RangeError) return { refused: error.message };
+    if (error instanceof Refusal) return { refused: error.message };
     throw error;
   }
 }
