@@ -1,4 +1,5 @@
 /** The cheapest bars by the exact search: pieces to types, bars to fills, and back. */
+import { at } from "../algebra/lists.js";
 import { Time } from "../quantity/index.js";
 import { usableLength } from "./bar-bound.js";
 import { type Cut, cutsOf, type FilledBar, isRack, type Losses, type Rack } from "./bar-packing.js";
@@ -102,7 +103,7 @@ export class BarModel {
       sizes: [...this.types.values()].map(([cut]) => Math.round(((cut as Cut).length + losses.kerf) * fine)),
       stocks: this.sources.map(({ usable, supply }, i) => ({
         room: Math.floor((usable + losses.kerf + hair) * fine),
-        cost: costs[i] as number,
+        cost: at(costs, i),
         supply,
       })),
     };
@@ -127,7 +128,7 @@ export class BarModel {
   barsOf(fills: readonly Fill[]): FilledBar[] {
     const waiting = [...this.types.values()].map((cuts) => [...cuts]);
     return [...fills].sort(compareFills).map(({ stock, counts }): FilledBar => {
-      const { bar, usable } = this.sources[stock] as Source;
+      const { bar, usable } = at(this.sources, stock);
       const pieces = counts.flatMap((count, type) => waiting[type]?.splice(0, count) ?? []);
       const taken = pieces.reduce((sum, { length }) => sum + length + this.losses.kerf, 0);
       return { source: bar, room: usable - taken, pieces };
@@ -167,5 +168,5 @@ function stockSources(stock: readonly StockBar[], endTrim: number, pieces: numbe
 function compareFills(a: Fill, b: Fill): number {
   if (a.stock !== b.stock) return a.stock - b.stock;
   const differs = a.counts.findIndex((count, type) => count !== b.counts[type]);
-  return differs < 0 ? 0 : (b.counts[differs] as number) - (a.counts[differs] as number);
+  return differs < 0 ? 0 : at(b.counts, differs) - at(a.counts, differs);
 }

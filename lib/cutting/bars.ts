@@ -1,4 +1,5 @@
 /** Plans which bars to buy and how to saw them. */
+import { at } from "../algebra/lists.js";
 import { Angle, Length } from "../quantity/index.js";
 import { boundOf, lengthWithKerf, usableLength } from "./bar-bound.js";
 import { type Cut, type FilledBar, isRack, type Losses, packBars, rackOf } from "./bar-packing.js";
@@ -59,7 +60,7 @@ function lossesOf({ pieces, kerf, endTrim = Length.si(0) }: BarJob): Losses {
 }
 
 function soldOut(unplaced: readonly Cut[]): string {
-  const { name, length } = unplaced[0] as Cut;
+  const { name, length } = at(unplaced, 0);
   return `not enough stock: no bar is left for ${name} (${showSizes([Length.si(length)])})`;
 }
 

@@ -1,4 +1,5 @@
 /** Turns a filled sheet into placed pieces, offcuts and straight cuts, one cut at a time as a saw would. */
+import { at } from "../algebra/lists.js";
 import { Area, Length } from "../quantity/index.js";
 import { hair } from "./numbers.js";
 import type { Part } from "./rectangles/cut-tree.js";
@@ -146,7 +147,7 @@ export function freeAreas(
     sheet.width,
   );
   for (const [i, x] of lines.slice(0, -1).entries()) {
-    const length = (lines[i + 1] as number) - x;
+    const length = at(lines, i + 1) - x;
     for (const { y, width } of gaps(laid, x + length / 2, ends)) grow(areas, { x, y, length, width });
   }
   return areas;
@@ -155,15 +156,15 @@ export function freeAreas(
 /** Distinct edges on a sheet, its own included. */
 function edges(all: readonly number[], end: number): number[] {
   const inside = all.filter((one) => one > hair && one < end - hair).sort((a, b) => a - b);
-  return [0, ...inside.filter((one, i) => i === 0 || one - (inside[i - 1] as number) > hair), end];
+  return [0, ...inside.filter((one, i) => i === 0 || one - at(inside, i - 1) > hair), end];
 }
 
 /** Free lengths across the sheet at a place along it. */
-function gaps(laid: readonly Laid[], at: number, ends: readonly number[]): { y: number; width: number }[] {
-  const here = laid.filter(({ x, length }) => x < at && at < x + length);
+function gaps(laid: readonly Laid[], along: number, ends: readonly number[]): { y: number; width: number }[] {
+  const here = laid.filter(({ x, length }) => x < along && along < x + length);
   const found: { y: number; width: number }[] = [];
   for (const [i, y] of ends.slice(0, -1).entries()) {
-    const width = (ends[i + 1] as number) - y;
+    const width = at(ends, i + 1) - y;
     const middle = y + width / 2;
     if (here.some((piece) => piece.y < middle && middle < piece.y + piece.width)) continue;
     const before = found.at(-1);
@@ -175,12 +176,15 @@ function gaps(laid: readonly Laid[], at: number, ends: readonly number[]): { y: 
 
 /** Lengthens the rectangle that ends where this one begins, or adds it. */
 function grow(areas: FreeArea[], area: FreeArea): void {
-  const at = areas.findIndex(
+  const touching = areas.findIndex(
     ({ x, y, length, width }) =>
       Math.abs(x + length - area.x) <= hair &&
       Math.abs(y - area.y) <= hair &&
       Math.abs(width - area.width) <= hair,
   );
-  if (at < 0) areas.push(area);
-  else areas[at] = { ...(areas[at] as FreeArea), length: (areas[at] as FreeArea).length + area.length };
+  if (touching < 0) areas.push(area);
+  else {
+    const before = at(areas, touching);
+    areas[touching] = { ...before, length: before.length + area.length };
+  }
 }

@@ -1,4 +1,5 @@
 /** Between sheets with pieces on them and the exact search: pieces to types, sheets to fills, and back. */
+import { at } from "../algebra/lists.js";
 import type { Fill, Remaining } from "./exact/cover.js";
 import { hair } from "./numbers.js";
 import { wholePrices } from "./purchase.js";
@@ -55,8 +56,8 @@ export class SheetModel {
       const size = { length: wholeRoom(board.length), width: wholeRoom(board.width) };
       return {
         ...size,
-        cost: costs[i] as number,
-        supply: supply[i] as number,
+        cost: at(costs, i),
+        supply: at(supply, i),
         scales: scalesOn(size, ways, demand),
       };
     });
@@ -71,7 +72,7 @@ export class SheetModel {
   fillsOf(used: readonly UsedBoard[]): Fill[] {
     return used.map(({ board, laid, root }) => {
       const counts = this.types.map(() => 0);
-      for (const { item } of laid) counts[this.type(item)] = (counts[this.type(item)] as number) + 1;
+      for (const { item } of laid) counts[this.type(item)] = at(counts, this.type(item)) + 1;
       const box = root && boxOf(root, ({ item, way }) => ({ type: this.type(item), way: wholeWay(way) }));
       const fill = { stock: board.stock, counts };
       return box ? this.fills.learn(fill, box) : fill;
@@ -86,7 +87,7 @@ export class SheetModel {
   boardsOf(fills: readonly Fill[]): UsedBoard[] {
     const waiting = this.types.map((items) => [...items]);
     return fills.map((fill) => {
-      const { length, width } = this.boards[fill.stock] as BoardStock;
+      const { length, width } = at(this.boards, fill.stock);
       const board = { stock: fill.stock, length, width };
       const root = cutOut({
         box: this.fills.boxOf(fill) as Box,
@@ -128,13 +129,11 @@ function scalesOn(
     width: way.width / sheet.width,
   });
   const pieces = lying.flatMap(([first, second], type) =>
-    first
-      ? [{ ...share(first), ...(second ? { turned: share(second) } : {}), count: demand[type] as number }]
-      : [],
+    first ? [{ ...share(first), ...(second ? { turned: share(second) } : {}), count: at(demand, type) }] : [],
   );
   return heaviestScales(pieces, scales).map((scale) => {
     let next = 0;
-    return lying.map((ways) => (ways.length > 0 ? (scale[next++] as number) : 2));
+    return lying.map((ways) => (ways.length > 0 ? at(scale, next++) : 2));
   });
 }
 

@@ -1,4 +1,5 @@
 /** Plans which sheets to buy and how to saw them. */
+import { at } from "../algebra/lists.js";
 import { Length, type Money, Time } from "../quantity/index.js";
 import { fits } from "./numbers.js";
 import {
@@ -99,7 +100,7 @@ function planOf(
   bound: PurchaseBound,
   losses: SheetLosses,
 ): SheetPlan {
-  const source = (index: number): StockSheet => stock[index] as StockSheet;
+  const source = (index: number): StockSheet => at(stock, index);
   const lines = purchases(
     stock,
     used.map(({ board }) => source(board.stock)),

@@ -1,5 +1,6 @@
 /** The shortest length of a roll or a wide strip that holds all pieces. */
 
+import { at } from "../algebra/lists.js";
 import { pick, seededRandom } from "../algebra/random.js";
 import { Length, Time } from "../quantity/index.js";
 import { fits, hair } from "./numbers.js";
@@ -113,7 +114,7 @@ export function shortestFreeStrip(items: readonly Item[], width: number, until: 
   const bound = stripBound(items, width);
   const next = seededRandom(1).uniform;
   const starts = sensibleOrders(lying);
-  let order = starts[0] as Item[];
+  let order = at(starts, 0);
   let best = fillSkyline(order, width, Number.POSITIVE_INFINITY).reach;
   let current = best;
   for (let round = 1; best > bound + hair && performance.now() < until; round++) {
@@ -136,7 +137,7 @@ export function shortestCutStrip(items: readonly Item[], width: number, until: n
   const starts = sensibleOrders(items).flatMap((order) => fillRules.map((rules) => ({ order, rules })));
   const next = seededRandom(1).uniform;
   let best = items.reduce((sum, { ways }) => sum + Math.max(...ways.map(({ length }) => length)), 0);
-  let current = { ...(starts[0] as Attempt), left: Number.POSITIVE_INFINITY };
+  let current = { ...at(starts, 0), left: Number.POSITIVE_INFINITY };
   for (let round = 0; best + step > bound + hair && performance.now() < until; round++) {
     const tried = starts[round] ?? varied(current, next);
     const { filled, unplaced } = fillBoards(tried.order, tried.rules, anyStage, once(best, width));
@@ -172,7 +173,7 @@ function once(length: number, width: number): () => Board | undefined {
 function varied({ order, rules }: Attempt, next: () => number): Attempt {
   return {
     order: shuffled(next() < 0.3 ? shuffled(order, next) : order, next),
-    rules: next() < 0.1 ? (fillRules[pick(next, fillRules.length)] as FillRules) : rules,
+    rules: next() < 0.1 ? at(fillRules, pick(next, fillRules.length)) : rules,
   };
 }
 

@@ -1,6 +1,6 @@
 /**
  * What the builder's measurements leave open about any answer of a review. Each measured thing is moved by a share in
- * its own table and the review run again, so that nothing in the review has to know about scatter; `spread` and
+ * its own table and the review run again, so that nothing in the review has to know about scatter; `propagate` and
  * `monteCarlo` then carry it, correlations included.
  */
 import type { Uncertainties } from "../measure/index.js";
@@ -20,14 +20,14 @@ export interface MeasuredReview<Answer extends number> {
 export type MeasuredShares = Readonly<Record<string, Ratio>>;
 
 /**
- * Readies an answer of a review for `spread` or `monteCarlo`.
+ * Readies an answer of a review for `propagate` or `monteCarlo`.
  *
  * @param ask runs the review, or the part of it that is asked about
  * @param things to move, all that were measured more than once unless said
  * @example
  * const job = openJob("soil-lab");
  * const { compute, at, uncertainties } = measuredReview(job, (input) => sectionBalance(input, "upper").value.mass);
- * spread(compute, at, uncertainties).interval
+ * propagate(compute, at, uncertainties).interval
  */
 export function measuredReview<Answer extends number>(
   input: ReviewInput,

@@ -1,12 +1,14 @@
 /** The rows of bend-tests.csv: what they say of a strip, and why they cannot be used. */
 
+import { at } from "../algebra/lists.js";
 import type { Problem } from "../problem.js";
 import { Force, Length, type Ratio, ratio } from "../quantity/index.js";
 import { leastSpan } from "./bend-modulus.js";
 import { type LineFit, type LinePoints, lineFit, outliers, residuals } from "./line-fit.js";
+import { problemAt, type Reading } from "./readings.js";
 
 /** One load on one strip; a row of bend-tests.csv. */
-export interface BendReading {
+export interface BendReading extends Reading {
   /** Rows of one strip share its name. */
   readonly strip: string;
   readonly span: Length;
@@ -19,8 +21,6 @@ export interface BendReading {
   readonly rests?: Length | undefined;
   /** Two strips of one piece are that piece bent over a long and a short span. */
   readonly piece?: string | undefined;
-  /** Line of the file. */
-  readonly line?: number;
 }
 
 /** What the strip itself sags: the rests' giving way taken off. */
@@ -75,19 +75,8 @@ export function refusal(readings: readonly BendReading[], file: string): Problem
   );
 }
 
-/** A problem at one reading's row. */
-export function problemAt(
-  { line }: BendReading,
-  file: string,
-  column: string,
-  value: string,
-  expected: string,
-): Problem {
-  return { file, ...(line === undefined ? {} : { row: line }), column, value, expected };
-}
-
 function unlikeSizes(readings: readonly BendReading[], file: string): Problem | undefined {
-  const [first] = readings as [BendReading];
+  const first = at(readings, 0);
   const other = readings.find((one) => sizes.some((size) => one[size] !== first[size]));
   if (!other) return undefined;
   const expected = `the size of strip ${first.strip} as in its first row, ${showSize(first)}`;
@@ -99,7 +88,7 @@ function showSize(reading: BendReading): string {
 }
 
 function fewLoads(readings: readonly BendReading[], file: string): Problem | undefined {
-  const [first] = readings as [BendReading];
+  const first = at(readings, 0);
   const loads = new Set(readings.map(({ load }) => load)).size;
   if (loads >= 3) return undefined;
   const expected = `at least 3 different loads on a strip, got ${loads}: hang more weights on it`;
@@ -107,7 +96,7 @@ function fewLoads(readings: readonly BendReading[], file: string): Problem | und
 }
 
 function shortSpan(readings: readonly BendReading[], file: string): Problem | undefined {
-  const [first] = readings as [BendReading];
+  const first = at(readings, 0);
   const least = leastSpan(first.thickness);
   if (first.span >= least) return undefined;
   const expected = `a span of at least 10 thicknesses (${Length.show(least)}), better 20: move the rests apart`;
@@ -138,12 +127,13 @@ export function oddLines(readings: readonly BendReading[], fit: LineFit): readon
 
 /** Refuses a strip whose readings disagree, at the one that is furthest off when it stands out. */
 export function scattered(readings: readonly BendReading[], fit: LineFit, file: string): Problem {
-  const [{ strip }] = readings as [BendReading];
+  const first = at(readings, 0);
+  const { strip } = first;
   const points = sagOverLoad(readings);
   const off = residuals(points, fit).map(Math.abs);
   const furthest = off.indexOf(Math.max(...off));
   const others = readings.filter((_, i) => i !== furthest);
-  const odd = readings[furthest] as BendReading;
+  const odd = at(readings, furthest);
   if (others.length >= 3 && new Set(others.map(({ load }) => load)).size >= 2) {
     const alone = lineFit(sagOverLoad(others));
     const wanted = Length.si(alone.intercept + alone.slope * odd.load);
@@ -154,5 +144,5 @@ export function scattered(readings: readonly BendReading[], fit: LineFit, file: 
   }
   const expected =
     "readings that agree better, the scatter is as large as the modulus: more loads, heavier loads, a finer sag gauge";
-  return problemAt(readings[0] as BendReading, file, "strip", strip, expected);
+  return problemAt(first, file, "strip", strip, expected);
 }

@@ -1,4 +1,5 @@
 /** From a table of bend tests to the modulus of each strip, and to modulus and shear of each piece bent over two spans. */
+import { at } from "../algebra/lists.js";
 import type { WorkedLine } from "../formula.js";
 import type { Problem } from "../problem.js";
 import { Length, Pressure, type Ratio, SpringRate } from "../quantity/index.js";
@@ -9,17 +10,10 @@ import {
   bendOverTwoSpans,
   type TwoSpanInputs,
 } from "./bend-modulus.js";
-import {
-  type BendReading,
-  hysteresis,
-  oddLines,
-  problemAt,
-  refusal,
-  sagOverLoad,
-  scattered,
-} from "./bend-reading.js";
+import { type BendReading, hysteresis, oddLines, refusal, sagOverLoad, scattered } from "./bend-reading.js";
 import { type LineFit, lineFit } from "./line-fit.js";
-import { type SpreadResult, spread, type Uncertainties, type Uncertainty } from "./propagate.js";
+import { propagate, type SpreadResult, type Uncertainties, type Uncertainty } from "./propagate.js";
+import { calipersUncertainty, eachNamed, problemAt, ruleUncertainty } from "./readings.js";
 
 /** Standard uncertainties of the rule and the calipers. */
 export interface GaugeUncertainty {
@@ -52,14 +46,14 @@ export interface BentStrips {
   readonly problems: readonly Problem[];
 }
 
-/**
- * Calipers read to 0.1 mm and a rule read to 1 mm: a division evenly likely anywhere within itself, so
- * division / sqrt(12). Source: GUM 4.3.7.
- */
-export const plainGauges: GaugeUncertainty = {
-  span: Length.of(1 / Math.sqrt(12), "mm"),
-  width: Length.of(0.1 / Math.sqrt(12), "mm"),
-  thickness: Length.of(0.1 / Math.sqrt(12), "mm"),
+/** The table that bend tests are written to. */
+const bendTestsFile = "bend-tests.csv";
+
+/** A rule read to 1 mm for the span, calipers read to 0.1 mm for the strip. */
+const plainGauges: GaugeUncertainty = {
+  span: Length.si(ruleUncertainty),
+  width: Length.si(calipersUncertainty),
+  thickness: Length.si(calipersUncertainty),
 };
 
 /**
@@ -68,25 +62,19 @@ export const plainGauges: GaugeUncertainty = {
  * thicknesses, rows that disagree about its size, or scatter as large as the modulus. Never throws on
  * what a builder wrote.
  *
- * @param file name to show in problems
+ * @param file name to show in problems, that of the table unless said
  */
 export function bentStrips(
   readings: readonly BendReading[],
-  file: string,
+  file: string = bendTestsFile,
   gauges: GaugeUncertainty = plainGauges,
 ): BentStrips {
-  const names = [...new Set(readings.map(({ strip }) => strip))];
-  const results = names.map((strip) =>
-    bendOne(
-      readings.filter((reading) => reading.strip === strip),
-      file,
-      gauges,
-    ),
+  const { results, problems } = eachNamed(
+    readings,
+    ({ strip }) => strip,
+    (own) => bendOne(own, file, gauges),
   );
-  return {
-    strips: results.flatMap((result) => ("expected" in result ? [] : [result])),
-    problems: results.flatMap((result) => ("expected" in result ? [result] : [])),
-  };
+  return { strips: results, problems };
 }
 
 function bendOne(
@@ -101,7 +89,7 @@ function bendOne(
 }
 
 function measured(readings: readonly BendReading[], gauges: GaugeUncertainty): BentStrip {
-  const [first] = readings as [BendReading];
+  const first = at(readings, 0);
   const points = sagOverLoad(readings);
   const fit = lineFit(points);
   const slope = SpringRate.si(1 / fit.slope);
@@ -114,7 +102,7 @@ function measured(readings: readonly BendReading[], gauges: GaugeUncertainty): B
   };
   return {
     strip: first.strip,
-    modulus: spread(unguarded, inputs, uncertainties),
+    modulus: propagate(unguarded, inputs, uncertainties),
     inputs,
     uncertainties,
     fit,
@@ -152,25 +140,19 @@ export interface SpannedPieces {
  * row and remedy: a piece without two good strips, spans too much alike, a shear that drowns in the scatter. Strips
  * that `bentStrips` refuses are told there. Never throws on what a builder wrote.
  *
- * @param file name to show in problems
+ * @param file name to show in problems, that of the table unless said
  */
-export function spannedPieces(readings: readonly BendReading[], file: string): SpannedPieces {
-  const names = [...new Set(readings.flatMap(({ piece }) => piece ?? []))];
-  const results = names.map((name) =>
-    pieceOf(
-      readings.filter(({ piece }) => piece === name),
-      name,
-      file,
-    ),
+export function spannedPieces(readings: readonly BendReading[], file: string = bendTestsFile): SpannedPieces {
+  const { results, problems } = eachNamed(
+    readings,
+    ({ piece }) => piece,
+    (own, piece) => pieceOf(own, piece, file),
   );
-  return {
-    pieces: results.flatMap((result) => ("expected" in result ? [] : [result])),
-    problems: results.flatMap((result) => ("expected" in result ? [result] : [])),
-  };
+  return { pieces: results, problems };
 }
 
 function pieceOf(readings: readonly BendReading[], piece: string, file: string): SpannedPiece | Problem {
-  const [first] = readings as [BendReading];
+  const first = at(readings, 0);
   const { strips } = bentStrips(readings, file);
   const [long, short, ...more] = [...strips].sort((a, b) => b.inputs.span - a.inputs.span);
   if (!long || !short || more.length > 0) {
@@ -234,7 +216,7 @@ function moduliOf(
   uncertainties: Uncertainties<TwoSpanInputs>,
 ): Pick<SpannedPiece, "modulus" | "shearModulus"> {
   const of = (which: "modulus" | "shearModulus"): SpreadResult<Pressure> =>
-    spread((moved: TwoSpanInputs) => bendOverTwoSpans(moved)[which], inputs, uncertainties);
+    propagate((moved: TwoSpanInputs) => bendOverTwoSpans(moved)[which], inputs, uncertainties);
   const [modulus, shearModulus] = [of("modulus"), of("shearModulus")];
   if (shearModulus.interval.low <= 0) throw new RangeError("a shear that stands clear of the scatter");
   return { modulus, shearModulus };
@@ -249,7 +231,7 @@ export function withoutShear(
   { inputs, uncertainties }: BentStrip,
   shearModulus: { readonly value: Pressure; readonly uncertainty: Uncertainty },
 ): SpreadResult<Pressure> {
-  return spread(
+  return propagate(
     bendModulusWithoutShear,
     { ...inputs, shearModulus: shearModulus.value },
     { ...uncertainties, shearModulus: shearModulus.uncertainty },

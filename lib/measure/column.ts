@@ -148,8 +148,8 @@ function boundsInWords<T>(
   ].filter(Boolean);
 }
 
-function isMoney<T>(kind: Kind<T>): boolean {
-  return (kind as unknown) === Money;
+function isMoney(kind: object): boolean {
+  return kind === Money;
 }
 
 function isQuantity<T>(kind: Kind<T>): kind is Kind<T> & QuantityKind<string> & Kind<T & Quantity<string>> {

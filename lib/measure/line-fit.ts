@@ -1,4 +1,5 @@
 import { mean, sum } from "simple-statistics";
+import { at } from "../algebra/lists.js";
 import { type Formula, formula } from "../formula.js";
 import { listOf, Ratio, ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
@@ -58,10 +59,15 @@ export const lineFit: Formula<LinePoints, LineFit> = formula<LinePoints, LineFit
   ],
   compute: ({ x, y }) => {
     const fit = linearRegression({ columns: [x], y, degree: 1, intercept: "yes" });
-    const [intercept, slope] = fit.coefficients as [Ratio, Ratio];
-    const [interceptError, slopeError] = fit.standardErrors as [Ratio, Ratio];
-    const { residualDeviation, rSquared } = fit;
-    return { slope, intercept, slopeError, interceptError, residualDeviation, rSquared };
+    const { coefficients, standardErrors, residualDeviation, rSquared } = fit;
+    return {
+      slope: at(coefficients, 1),
+      intercept: at(coefficients, 0),
+      slopeError: at(standardErrors, 1),
+      interceptError: at(standardErrors, 0),
+      residualDeviation,
+      rSquared,
+    };
   },
 });
 

@@ -1,4 +1,5 @@
 import { type LeastSquares, leastSquares } from "../algebra/least-squares.js";
+import { at } from "../algebra/lists.js";
 import {
   asWritten,
   type LongNumber,
@@ -82,12 +83,12 @@ export const linearRegression: Formula<RegressionInputs, Regression> = formula<R
   validity: "What was set is known well, what was read scatters alike everywhere; look at the residuals.",
   refuse: (inputs) => {
     const reasons = unlikeLists(inputs);
-    return reasons.length > 0 || solved(inputs)
-      ? reasons
-      : ["the columns depend on each other: leave one out"];
+    return reasons.length > 0 || solved(inputs) ? reasons : [dependentColumns];
   },
   compute: (inputs) => {
-    const { basis, fit } = solved(inputs) as Solved;
+    const found = solved(inputs);
+    if (!found) throw new RangeError(`regression: ${dependentColumns}`);
+    const { basis, fit } = found;
     const degreesOfFreedom = inputs.y.length - basis.columns.length;
     const variance = over(fit.unexplained, [degreesOfFreedom, 0]);
     return {
@@ -99,6 +100,8 @@ export const linearRegression: Formula<RegressionInputs, Regression> = formula<R
     };
   },
 });
+
+const dependentColumns = "the columns depend on each other: leave one out";
 
 function unlikeLists({ columns, y, degree, intercept }: RegressionInputs): string[] {
   if (columns.length === 0) return ["at least one column, got none"];
@@ -187,7 +190,7 @@ export function powerBasis(x: readonly number[], degree: number, intercept: bool
 export function columnBasis(columns: readonly (readonly number[])[], intercept: boolean): RegressionBasis {
   const given = columns.map((column) => column.map(asWritten));
   const scales = given.map((column) => scaleOf(column, intercept));
-  const fitted = given.map((column, j) => column.map((value) => scaled(value, scales[j] as Scale)));
+  const fitted = given.map((column, j) => column.map((value) => scaled(value, at(scales, j))));
   const slopes = scales.map(({ reach }, i) => scales.map((_, j) => (i === j ? over(one, reach) : zero)));
   if (!intercept) return { columns: fitted, back: slopes };
   const shift = scales.map(({ middle, reach }) => negated(over(middle, reach)));

@@ -88,7 +88,7 @@ export function measuredMean<Q extends number>(
   };
 }
 
-/** A mean keeps the label of its readings. */
-function relabel<Q extends number>(value: number): Q {
+/** A plain number under the label of what it was worked out from: a mean is of the kind of its readings. */
+export function relabel<Q extends number>(value: number): Q {
   return value as Q;
 }

@@ -1,6 +1,7 @@
+import { at } from "../algebra/lists.js";
 import { type RandomStream, seededRandom } from "../algebra/random.js";
 import { type Ratio, ratio } from "../quantity/index.js";
-import type { Interval } from "./mean.js";
+import { type Interval, relabel } from "./mean.js";
 import {
   type Correlation,
   choleskyTriangle,
@@ -8,6 +9,7 @@ import {
   type KnownInput,
   knownInputs,
   manyFreedoms,
+  moved,
   type ScatterShare,
   sortedShares,
   type Uncertainties,
@@ -91,22 +93,25 @@ function drawAll<In extends object>(
   random: RandomStream,
 ): Drawn {
   const results = new Float64Array(draws);
-  const offsets = known.map(() => new Float64Array(draws));
+  const drawn = known.map(() => new Float64Array(draws));
   const normals = known.map(() => 0);
   let kept = 0;
   for (let draw = 0; draw < draws; draw++) {
     for (let i = 0; i < normals.length; i++) normals[i] = random.normal();
-    const moved = { ...inputs } as Record<string, unknown>;
-    for (const [i, one] of known.entries()) {
-      const offset = offsetOf(one, triangle[i] ?? [], normals, random);
-      (offsets[i] as Float64Array)[kept] = offset;
-      moved[one.input] = (inputs[one.input as keyof In] as number) + offset;
-    }
-    const result = within(() => compute(moved as In));
+    const offsets = known.map((one, i) => offsetOf(one, at(triangle, i), normals, random));
+    const result = within(() =>
+      compute(
+        moved(
+          inputs,
+          known.map(({ input }, i) => [input, at(offsets, i)]),
+        ),
+      ),
+    );
+    for (const [i, list] of drawn.entries()) list[kept] = at(offsets, i);
     if (result !== undefined) results[kept++] = result;
   }
   const whole = (list: Float64Array): Float64Array => list.subarray(0, kept);
-  return { results: whole(results), offsets: offsets.map(whole), left: draws - kept };
+  return { results: whole(results), offsets: drawn.map(whole), left: draws - kept };
 }
 
 /** Correlated normal draws, widened to Student's t where few readings stand behind the input. */
@@ -143,11 +148,14 @@ function summary<Out extends number>(
   const mean = results.reduce((sum, one) => sum + one, 0) / draws;
   const variance = results.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (draws - 1);
   const sorted = Float64Array.from(results).sort();
-  const at = (share: number): number => sorted[Math.round(share * (draws - 1))] ?? mean;
+  const quantile = (share: number): number => sorted[Math.round(share * (draws - 1))] ?? mean;
   return {
-    mean: mean as Out,
-    standardUncertainty: Math.sqrt(variance) as Out,
-    interval: { low: at((1 - confidence) / 2) as Out, high: at((1 + confidence) / 2) as Out },
+    mean: relabel<Out>(mean),
+    standardUncertainty: relabel<Out>(Math.sqrt(variance)),
+    interval: {
+      low: relabel<Out>(quantile((1 - confidence) / 2)),
+      high: relabel<Out>(quantile((1 + confidence) / 2)),
+    },
     shares: sortedShares(names, explainedShares(offsets, results, mean, variance)),
     draws,
   };

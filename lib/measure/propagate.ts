@@ -1,10 +1,11 @@
 /** From the uncertainty of inputs to that of a result, first order, correlations included. */
 
+import { at } from "../algebra/lists.js";
 import { type Formula, formula } from "../formula.js";
 import { Count, listOf, Ratio, ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
 import { studentFactor } from "./distributions.js";
-import type { Interval } from "./mean.js";
+import { type Interval, relabel } from "./mean.js";
 
 /** How well one input is known. */
 export interface Uncertainty {
@@ -48,7 +49,7 @@ export interface SpreadResult<Out extends number> {
  * @throws RangeError when an uncertainty is negative or not finite, or when x +/- u leaves the range of
  * the computation
  */
-export function spread<In extends object, Out extends number>(
+export function propagate<In extends object, Out extends number>(
   compute: (inputs: In) => Out,
   inputs: In,
   uncertainties: Uncertainties<In>,
@@ -56,7 +57,7 @@ export function spread<In extends object, Out extends number>(
   correlations: readonly Correlation[] = [],
 ): SpreadResult<Out> {
   const value = compute(inputs);
-  const known = knownInputs("spread", uncertainties);
+  const known = knownInputs("propagate", uncertainties);
   const names = known.map(({ input }) => input);
   const changes = known.map(({ input, standard }) => changeOf(compute, inputs, input, standard));
   const freedoms = known.map(({ degreesOfFreedom }) => degreesOfFreedom);
@@ -66,9 +67,9 @@ export function spread<In extends object, Out extends number>(
   const reach = studentFactor({ confidence, degreesOfFreedom }) * standard;
   return {
     value,
-    standardUncertainty: standard as number as Out,
+    standardUncertainty: relabel<Out>(standard),
     degreesOfFreedom,
-    interval: { low: (value - reach) as Out, high: (value + reach) as Out },
+    interval: { low: relabel<Out>(value - reach), high: relabel<Out>(value + reach) },
     shares: sortedShares(names, varianceShares(changes, matrix)),
   };
 }
@@ -90,16 +91,13 @@ export function knownInputs<In extends object>(
   caller: string,
   uncertainties: Uncertainties<In>,
 ): readonly KnownInput[] {
-  return Object.entries<Uncertainty>(uncertainties as Record<string, Uncertainty>).map(
-    ([input, { standard, degreesOfFreedom = manyFreedoms }]) => {
-      if (!(standard >= 0 && Number.isFinite(standard))) {
-        throw new RangeError(
-          `${caller}: uncertainty of ${input} must be a number from 0 up, got ${standard}`,
-        );
-      }
-      return { input, standard, degreesOfFreedom };
-    },
-  );
+  const entries: readonly [string, Uncertainty][] = Object.entries(uncertainties);
+  return entries.map(([input, { standard, degreesOfFreedom = manyFreedoms }]) => {
+    if (!(standard >= 0 && Number.isFinite(standard))) {
+      throw new RangeError(`${caller}: uncertainty of ${input} must be a number from 0 up, got ${standard}`);
+    }
+    return { input, standard, degreesOfFreedom };
+  });
 }
 
 /** Shares by name, the largest first. */
@@ -114,9 +112,27 @@ function changeOf<In extends object>(
   input: string,
   standard: number,
 ): number {
-  const at = inputs[input as keyof In] as number;
-  const moved = (by: number): number => compute({ ...inputs, [input]: at + by });
-  return standard === 0 ? 0 : (moved(standard) - moved(-standard)) / 2;
+  const result = (by: number): number => compute(moved(inputs, [[input, by]]));
+  return standard === 0 ? 0 : (result(standard) - result(-standard)) / 2;
+}
+
+/**
+ * The same inputs, some of them moved.
+ *
+ * @throws TypeError for an input that is no number
+ */
+export function moved<In extends object>(
+  inputs: In,
+  offsets: readonly (readonly [input: string, by: number])[],
+): In {
+  const copy = { ...inputs };
+  for (const [input, by] of offsets) {
+    const value: unknown = Reflect.get(inputs, input);
+    if (typeof value !== "number")
+      throw new TypeError(`uncertainty: input ${input} must be a number, got ${value}`);
+    Reflect.set(copy, input, value + by);
+  }
+  return copy;
 }
 
 /** What each uncertain input does to a result. */
@@ -233,9 +249,10 @@ export function correlationMatrix(
   names: readonly string[],
   correlations: readonly Correlation[],
 ): readonly (readonly number[])[] {
-  const matrix = names.map((_, i) => names.map((_, j) => (i === j ? 1 : 0)));
+  const matrix: number[][] = names.map((_, i) => names.map((_, j) => (i === j ? 1 : 0)));
   for (const { between, coefficient } of correlations) {
-    const [i, j] = between.map((name) => names.indexOf(name)) as [number, number];
+    const [one, other] = between;
+    const [i, j] = [names.indexOf(one), names.indexOf(other)];
     if (i < 0 || j < 0 || i === j) {
       throw new RangeError(
         `correlation: expected two different inputs among ${names.join(", ")}, got ${between.join(" and ")}`,
@@ -244,8 +261,8 @@ export function correlationMatrix(
     if (!(Math.abs(coefficient) <= 1)) {
       throw new RangeError(`correlation: ${between.join(" and ")} must be from -1 to 1, got ${coefficient}`);
     }
-    (matrix[i] as number[])[j] = coefficient;
-    (matrix[j] as number[])[i] = coefficient;
+    at(matrix, i)[j] = coefficient;
+    at(matrix, j)[i] = coefficient;
   }
   return matrix;
 }

@@ -1,4 +1,5 @@
 /** What can be counted on from a few tests: the factor for so few, and the strengths it gives. */
+import { mean, sampleStandardDeviation } from "simple-statistics";
 import { type Formula, formula } from "../formula.js";
 import { Count, Force, listOf, Ratio, ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
@@ -121,11 +122,16 @@ export const characteristicStrength: Formula<StrengthTests, CharacteristicStreng
   compute: ({ loads }) => {
     const logs = loads.map((load) => Math.log(load));
     const tests = logs.length;
-    const mean = logs.reduce((sum, one) => sum + one, 0) / tests;
-    const own = Math.sqrt(logs.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (tests - 1));
-    const scatter = Math.max(leastScatter, own);
+    const middle = mean(logs);
+    const scatter = Math.max(leastScatter, sampleStandardDeviation(logs));
     const factor = toleranceFactor({ tests, share, confidence });
-    return { strength: Math.exp(mean - factor * scatter), median: Math.exp(mean), scatter, factor, tests };
+    return {
+      strength: Math.exp(middle - factor * scatter),
+      median: Math.exp(middle),
+      scatter,
+      factor,
+      tests,
+    };
   },
 });
 

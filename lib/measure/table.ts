@@ -3,6 +3,7 @@
 import { parse } from "csv-parse/browser/esm/sync";
 import type { Problem } from "../problem.js";
 import type { CellReader, Column } from "./column.js";
+import { isProblem } from "./readings.js";
 
 /** What every row carries beside its own fields. */
 export interface TableRow {
@@ -60,7 +61,7 @@ export function readTable<Row extends TableRow>(
   const { lines, problems: unreadable } = readCsv(text, file);
   const [first, ...rest] = lines;
   if (!first) return { rows: [], problems: [...unreadable, { file, expected: "a header line and rows" }] };
-  const header = readHeader(first, file, schema.columns as unknown as Columns);
+  const header = readHeader(first, file, Object.entries(schema.columns));
   const none =
     rest.length === 0 && !schema.mayBeEmpty
       ? [{ file, row: first.line, expected: "rows below the header" }]
@@ -146,7 +147,7 @@ export interface PlacedColumn {
 }
 
 /** Columns by field of the row. */
-export type Columns = Readonly<Record<string, Column<unknown>>>;
+type Columns = readonly (readonly [field: string, Column<unknown>])[];
 
 /** What a header line gave. */
 export interface Header {
@@ -161,8 +162,7 @@ export function readHeader({ cells, line }: CsvLine, file: string, columns: Colu
   const placed: PlacedColumn[] = [];
   const problems: Problem[] = [];
   written.forEach((header, position) => {
-    const [field, column] =
-      Object.entries(columns).find(([, one]) => plain(one.header) === header.name) ?? [];
+    const [field, column] = columns.find(([, one]) => plain(one.header) === header.name) ?? [];
     if (field === undefined || column === undefined) {
       problems.push(problemAt(header.text, `one of the columns ${examples(columns)}`));
     } else if (written.findIndex(({ name }) => name === header.name) < position) {
@@ -171,11 +171,13 @@ export function readHeader({ cells, line }: CsvLine, file: string, columns: Colu
       try {
         placed.push({ field, position, written: header.text, column, cells: column.readUnit(header.unit) });
       } catch (error) {
-        problems.push(problemAt(header.text, (error as Error).message));
+        if (!(error instanceof RangeError)) throw error;
+        problems.push(problemAt(header.text, error.message));
       }
     }
   });
-  const missing = Object.values(columns)
+  const missing = columns
+    .map(([, column]) => column)
     .filter(({ required, header }) => required && !written.some(({ name }) => name === plain(header)))
     .map(({ example, header }) => problemAt(header, `a column "${example}"`));
   return { placed, problems: [...problems, ...missing] };
@@ -198,9 +200,7 @@ function plain(header: string): string {
 }
 
 function examples(columns: Columns): string {
-  return Object.values(columns)
-    .map(({ example }) => example)
-    .join(", ");
+  return columns.map(([, { example }]) => example).join(", ");
 }
 
 /** One line of a CSV that holds data. */
@@ -232,8 +232,8 @@ export function readCsv(text: string, file: string): CsvLines {
     )
     .map(({ content, line }) => readLine(content, line, file));
   return {
-    lines: read.flatMap((one) => ("cells" in one ? [one] : [])),
-    problems: read.flatMap((one) => ("expected" in one ? [one] : [])),
+    lines: read.filter((one): one is CsvLine => !isProblem(one)),
+    problems: read.filter(isProblem),
   };
 }
 

@@ -1,10 +1,12 @@
 /** A square offcut on three corners, loaded at the fourth: the shear modulus in its plane. */
+import { at } from "../algebra/lists.js";
 import { type Formula, formula, type WorkedLine } from "../formula.js";
 import type { Problem } from "../problem.js";
 import { Force, Length, Pressure, ratio, SpringRate } from "../quantity/index.js";
 import { cite } from "../source.js";
 import { type LineFit, lineFit } from "./line-fit.js";
-import { type SpreadResult, spread } from "./propagate.js";
+import { propagate, type SpreadResult } from "./propagate.js";
+import { calipersUncertainty, eachNamed, problemAt, type Reading, ruleUncertainty } from "./readings.js";
 
 /** A rectangular offcut under three rests and one load. */
 export interface TwistInputs {
@@ -49,7 +51,7 @@ export const twistModulus: Formula<TwistInputs, Pressure> = formula({
 });
 
 /** One load on one offcut; a row of twist-tests.csv. */
-export interface TwistReading {
+export interface TwistReading extends Reading {
   /** Rows of one offcut share its name. */
   readonly sample: string;
   readonly width: Length;
@@ -58,8 +60,6 @@ export interface TwistReading {
   readonly load: Force;
   /** Of the loaded corner, from any fixed mark. */
   readonly drop: Length;
-  /** Line of the file. */
-  readonly line?: number;
 }
 
 /** One offcut, measured. */
@@ -71,52 +71,44 @@ export interface TwistedSample {
   readonly worked: WorkedLine;
 }
 
-/** A tenth of a millimetre of the calipers and a millimetre of the rule, evenly likely: over sqrt(12). GUM 4.3.7. */
-const gauges = { side: 0.001 / Math.sqrt(12), thickness: 0.0001 / Math.sqrt(12) } as const;
-
 /**
  * Fits each offcut's drop over its loads and gives the shear modulus with its interval. Refused with row and
  * remedy: fewer than three loads, a drop that does not grow, sizes that change. Never throws on what a
  * builder wrote.
  *
- * @param file name to show in problems
+ * @param file name to show in problems, that of the table unless said
  */
 export function twistedSamples(
   readings: readonly TwistReading[],
-  file: string,
+  file: string = "twist-tests.csv",
 ): { readonly samples: readonly TwistedSample[]; readonly problems: readonly Problem[] } {
-  const names = [...new Set(readings.map(({ sample }) => sample))];
-  const results = names.map((name) =>
-    twistOne(
-      readings.filter(({ sample }) => sample === name),
-      file,
-    ),
+  const { results, problems } = eachNamed(
+    readings,
+    ({ sample }) => sample,
+    (own) => twistOne(own, file),
   );
-  return {
-    samples: results.flatMap((result) => ("expected" in result ? [] : [result])),
-    problems: results.flatMap((result) => ("expected" in result ? [result] : [])),
-  };
+  return { samples: results, problems };
 }
 
 function twistOne(readings: readonly TwistReading[], file: string): TwistedSample | Problem {
-  const [first] = readings as [TwistReading];
+  const first = at(readings, 0);
   const wrong = refusal(readings);
-  const row = first.line === undefined ? {} : { row: first.line };
-  if (wrong) return { file, ...row, column: "sample", value: first.sample, expected: wrong };
+  const problem = (expected: string): Problem => problemAt(first, file, "sample", first.sample, expected);
+  if (wrong) return problem(wrong);
   const fit = lineFit(pointsOf(readings));
   const inputs: TwistInputs = { slope: SpringRate.si(1 / fit.slope), ...sizeOf(first) };
   try {
     const worked = twistModulus.worked(inputs);
-    const modulus = spread(twistModulus, inputs, {
+    const modulus = propagate(twistModulus, inputs, {
       slope: { standard: fit.slopeError / fit.slope ** 2, degreesOfFreedom: readings.length - 2 },
-      width: { standard: gauges.side },
-      height: { standard: gauges.side },
-      thickness: { standard: gauges.thickness },
+      width: { standard: ruleUncertainty },
+      height: { standard: ruleUncertainty },
+      thickness: { standard: calipersUncertainty },
     });
     return { sample: first.sample, modulus, fit, worked };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return { file, ...row, column: "sample", value: first.sample, expected: error.message };
+    return problem(error.message);
   }
 }
 
@@ -129,7 +121,7 @@ function pointsOf(readings: readonly TwistReading[]): Parameters<typeof lineFit>
 }
 
 function refusal(readings: readonly TwistReading[]): string | undefined {
-  const [first] = readings as [TwistReading];
+  const first = at(readings, 0);
   const loads = new Set(readings.map(({ load }) => load)).size;
   if (loads < 3) return `at least 3 different loads on an offcut, got ${loads}: hang more weights on it`;
   const size = (one: TwistReading): string => Object.values(sizeOf(one)).join(" ");

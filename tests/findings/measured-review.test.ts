@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { measuredReview, measuredThings } from "../../lib/findings/index.js";
 import { cornerFindings } from "../../lib/findings/joints/corner-findings.js";
 import { openJob } from "../../lib/job/index.js";
-import { type Correlation, monteCarlo, spread } from "../../lib/measure/index.js";
+import { type Correlation, monteCarlo, propagate } from "../../lib/measure/index.js";
 import { type ReviewInput, sectionBalance, sheetModuli } from "../../lib/model/index.js";
 import { faceOptions } from "../../lib/plan/index.js";
 import { ratio } from "../../lib/quantity/index.js";
@@ -42,7 +42,7 @@ describe("an answer of a review", () => {
   const { compute, at, uncertainties } = measuredReview(job, massOf);
 
   test("has the interval that its weights give it, first order and drawn alike", () => {
-    const first = spread(compute, at, uncertainties);
+    const first = propagate(compute, at, uncertainties);
     const drawn = monteCarlo(compute, at, uncertainties, { draws: 1000, seed: 3 });
     expect(first.value).toBe(massOf(job));
     expect(
@@ -60,13 +60,13 @@ describe("an answer of a review", () => {
   test("opens further when all was weighed on one scale", () => {
     const sameScale: Correlation = { between: [ply, laminate], coefficient: 1 };
     const alone = (name: string) =>
-      spread(compute, at, { [name]: uncertainties[name] ?? { standard: 0 } }).standardUncertainty;
+      propagate(compute, at, { [name]: uncertainties[name] ?? { standard: 0 } }).standardUncertainty;
     const both = {
       [ply]: uncertainties[ply] ?? { standard: 0 },
       [laminate]: uncertainties[laminate] ?? { standard: 0 },
     };
-    const apart = spread(compute, at, both).standardUncertainty;
-    const together = spread(compute, at, both, ratio(0.95), [sameScale]).standardUncertainty;
+    const apart = propagate(compute, at, both).standardUncertainty;
+    const together = propagate(compute, at, both, ratio(0.95), [sameScale]).standardUncertainty;
     expect(apart).toBeCloseTo(Math.hypot(alone(ply), alone(laminate)), 9);
     expect(together).toBeCloseTo(alone(ply) + alone(laminate), 9);
     // Drawn normally: with two weights behind the laminate, Student's t would swamp what is compared.

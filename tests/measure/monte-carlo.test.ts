@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { monteCarlo, spread } from "../../lib/measure/index.js";
+import { monteCarlo, propagate } from "../../lib/measure/index.js";
 import { type Ratio, ratio } from "../../lib/quantity/index.js";
 
 interface Two {
@@ -24,7 +24,7 @@ describe("drawn spread", () => {
         const correlations = [{ between: ["a", "b"] as const, coefficient }];
         const known = { a: { standard: 0.3 }, b: { standard: 0.4 } };
         const drawn = monteCarlo(sum, at, known, { correlations, draws: 20_000 });
-        const straight = spread(sum, at, known, ratio(0.95), correlations);
+        const straight = propagate(sum, at, known, ratio(0.95), correlations);
         expect(Math.abs(drawn.standardUncertainty / straight.standardUncertainty - 1)).toBeLessThan(0.03);
         const shares = new Map(straight.shares.map(({ input, share }) => [input, share]));
         for (const { input, share } of drawn.shares)
@@ -145,7 +145,7 @@ describe("the end gauge of GUM H.1", () => {
   };
 
   test("first order: 32 nm, 16 degrees of freedom, 93 nm at 99 %", () => {
-    const found = spread(length, gauge, known, ratio(0.99));
+    const found = propagate(length, gauge, known, ratio(0.99));
     expect(found.value).toBe(50_000_838);
     expect(Math.abs(found.standardUncertainty - 32)).toBeLessThan(0.5);
     expect(found.degreesOfFreedom).toBe(16);

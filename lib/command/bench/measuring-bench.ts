@@ -1,4 +1,4 @@
-import { bendModulus, mm, monteCarlo, SpringRate, spread } from "../../index.js";
+import { bendModulus, mm, monteCarlo, propagate, SpringRate } from "../../index.js";
 import { type Timed, timed } from "./stopwatch.js";
 
 /** Times carrying scatter through a formula: first order, and by draws. */
@@ -12,7 +12,7 @@ export function measuringBench(): readonly Timed[] {
   };
   return [
     timed("scatter of a bend test, first order", () => {
-      return `u ${(spread(bendModulus, strip, known).standardUncertainty / 1e9).toFixed(3)} GPa`;
+      return `u ${(propagate(bendModulus, strip, known).standardUncertainty / 1e9).toFixed(3)} GPa`;
     }),
     timed("the same by 100 000 draws", () => {
       const { standardUncertainty } = monteCarlo(bendModulus, strip, known, { draws: 100_000 });

@@ -1,4 +1,5 @@
 /** Ways to fill bars: lengths added up. */
+import { at } from "../../algebra/lists.js";
 import {
   type BestFill,
   type Completion,
@@ -42,12 +43,18 @@ export class BarFills implements Fills {
 
   fullest({ demand, supply }: Remaining): Fill | undefined {
     const { sizes, stocks } = this.cover;
-    const stock = this.stockFor(supply, sizes[demand.findIndex((count) => count > 0)] as number);
+    const stock = this.stockFor(
+      supply,
+      at(
+        sizes,
+        demand.findIndex((count) => count > 0),
+      ),
+    );
     if (stock < 0) return undefined;
     let room = stocks[stock]?.room ?? 0;
     const counts = demand.map((count, type) => {
-      const taken = Math.min(count, Math.floor(room / (sizes[type] as number)));
-      room -= taken * (sizes[type] as number);
+      const taken = Math.min(count, Math.floor(room / at(sizes, type)));
+      room -= taken * at(sizes, type);
       return taken;
     });
     return { stock, counts };
@@ -57,7 +64,7 @@ export class BarFills implements Fills {
   private stockFor(supply: readonly number[], size: number): number {
     let best = -1;
     for (const [stock, { room, cost }] of this.cover.stocks.entries()) {
-      if ((supply[stock] as number) <= 0 || size > room) continue;
+      if (at(supply, stock) <= 0 || size > room) continue;
       const rival = this.cover.stocks[best];
       if (!rival || cost / room < rival.cost / rival.room) best = stock;
     }
@@ -80,7 +87,7 @@ export function completions(
 ): Completions {
   const listing = new Listing(cover, remaining, values, allowed, most, full);
   for (const [stock, { room }] of cover.stocks.entries()) {
-    if ((remaining.supply[stock] as number) > 0) listing.ofStock(stock, room);
+    if (at(remaining.supply, stock) > 0) listing.ofStock(stock, room);
   }
   return { found: listing.found, complete: !listing.full };
 }
@@ -106,39 +113,34 @@ class Listing {
     this.counts = remaining.demand.map(() => 0);
     const rates: number[] = [0];
     for (const type of this.types.toReversed()) {
-      rates.unshift(Math.max(rates[0] as number, (values[type] as number) / this.size(type)));
+      rates.unshift(Math.max(at(rates, 0), at(values, type) / this.size(type)));
     }
     this.rates = rates;
   }
 
   ofStock(stock: number, room: number): void {
-    const first = this.types[0] as number;
+    const first = at(this.types, 0);
     if (this.size(first) > room) return;
     this.stock = stock;
     this.counts[first] = 1;
-    this.extend(0, room - this.size(first), this.values[first] as number, 1);
+    this.extend(0, room - this.size(first), at(this.values, first), 1);
     this.counts[first] = 0;
   }
 
   /** Adds pieces of the type at a place, as many as go in first, then moves on to the next. */
   private extend(place: number, room: number, worth: number, taken: number): void {
     const cost = this.cover.stocks[this.stock]?.cost as number;
-    if (this.full || cost - worth - room * (this.rates[place] as number) > this.allowed) return;
+    if (this.full || cost - worth - room * at(this.rates, place) > this.allowed) return;
     const type = this.types[place];
     if (type === undefined) {
       if (!this.fullOnly || !(this.hasRoom(room) || this.isExchanged(room))) this.list(cost - worth);
       return;
     }
-    const left = (this.remaining.demand[type] as number) - taken;
+    const left = at(this.remaining.demand, type) - taken;
     const more = Math.min(left, Math.floor(room / this.size(type)));
     for (let extra = more; extra >= 0; extra--) {
       this.counts[type] = taken + extra;
-      this.extend(
-        place + 1,
-        room - extra * this.size(type),
-        worth + extra * (this.values[type] as number),
-        0,
-      );
+      this.extend(place + 1, room - extra * this.size(type), worth + extra * at(this.values, type), 0);
     }
     this.counts[type] = taken;
   }
@@ -157,13 +159,13 @@ class Listing {
       const size = this.size(type);
       if (this.isLeft(type) && size > shorter && size - shorter <= room) return true;
       // The longest of the shorter pieces asks for the least room.
-      if ((this.counts[type] as number) > 0) shorter = size;
+      if (at(this.counts, type) > 0) shorter = size;
     }
     return false;
   }
 
   private isLeft(type: number): boolean {
-    return (this.counts[type] as number) < (this.remaining.demand[type] as number);
+    return at(this.counts, type) < at(this.remaining.demand, type);
   }
 
   private list(loss: number): void {
@@ -172,6 +174,6 @@ class Listing {
   }
 
   private size(type: number): number {
-    return this.cover.sizes[type] as number;
+    return at(this.cover.sizes, type);
   }
 }

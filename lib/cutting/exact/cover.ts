@@ -1,5 +1,6 @@
 /** Stock to be filled with pieces, in plain numbers, and the ways to fill it: what the exact search works on. */
 
+import { at } from "../../algebra/lists.js";
 /** Pieces of several sizes, to be cut from stocks of several lengths. */
 export interface Cover {
   /** Of each type of piece, its kerf included; the largest first. In picometres, so that sums are exact. */
@@ -41,7 +42,7 @@ export interface Remaining {
 /** What remains after some bars are filled alike. */
 export function without({ demand, supply }: Remaining, fill: Fill, times: number): Remaining {
   return {
-    demand: demand.map((count, type) => count - times * (fill.counts[type] as number)),
+    demand: demand.map((count, type) => count - times * at(fill.counts, type)),
     supply: supply.map((count, stock) => (stock === fill.stock ? count - times : count)),
   };
 }
@@ -49,9 +50,8 @@ export function without({ demand, supply }: Remaining, fill: Fill, times: number
 /** How often a fill goes into what remains. */
 export function timesIn({ demand, supply }: Remaining, { stock, counts }: Fill): number {
   return counts.reduce(
-    (times, count, type) =>
-      count === 0 ? times : Math.min(times, Math.floor((demand[type] as number) / count)),
-    supply[stock] as number,
+    (times, count, type) => (count === 0 ? times : Math.min(times, Math.floor(at(demand, type) / count))),
+    at(supply, stock),
   );
 }
 
@@ -65,7 +65,7 @@ export function costOfFills(
 
 /** What a fill is worth. */
 export function worthOf(counts: readonly number[], values: readonly number[]): number {
-  return counts.reduce((sum, count, type) => sum + count * (values[type] as number), 0);
+  return counts.reduce((sum, count, type) => sum + count * at(values, type), 0);
 }
 
 /** A fill, and how much of its bar's cost its pieces are not worth. */

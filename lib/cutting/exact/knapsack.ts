@@ -1,4 +1,5 @@
 /** The most valuable fill of a bar: a bounded knapsack, solved on the list of sums worth keeping. */
+import { at } from "../../algebra/lists.js";
 import type { Cover, Fill, Remaining, Thresholds } from "./cover.js";
 
 /** A type of piece as the knapsack sees it. */
@@ -9,43 +10,39 @@ interface Ware {
   readonly count: number;
 }
 
-/** Sums reached so far: none is both longer and worth less than another. */
-class Sums {
-  readonly size: number[] = [0];
-  readonly value: number[] = [0];
-  readonly type: number[] = [-1];
-  readonly before: number[] = [-1];
-  /** Indices of the sums worth keeping, by size. */
-  kept: number[] = [0];
+/** One sum of pieces. */
+interface Sum {
+  /** Of all its pieces. */
+  readonly size: number;
+  /** Of all its pieces. */
+  readonly value: number;
+  /** The piece added last, and what it was added to; missing of no pieces. */
+  readonly made?: { readonly type: number; readonly before: Sum };
+}
 
-  /** Adds one more piece to every kept sum that `worthwhile` lets pass. */
-  add({ type, size, value }: Ware, worthwhile: (size: number, value: number) => boolean): void {
-    const merged: number[] = [];
-    let dearest = -1;
-    const keep = (index: number): void => {
-      if ((this.value[index] as number) <= dearest) return;
-      dearest = this.value[index] as number;
-      merged.push(index);
-    };
-    const old = this.kept;
-    let next = 0;
-    for (const index of old) {
-      const longer = (this.size[index] as number) + size;
-      const dearer = (this.value[index] as number) + value;
-      while (next < old.length && (this.size[old[next] as number] as number) <= longer)
-        keep(old[next++] as number);
-      if (dearer > dearest && worthwhile(longer, dearer)) keep(this.push(longer, dearer, type, index));
-    }
-    while (next < old.length) keep(old[next++] as number);
-    this.kept = merged;
+/** The sums worth keeping with one more piece added to each that `worthwhile` lets pass: none is both longer and worth less than another. */
+function withOneMore(
+  old: readonly Sum[],
+  { type, size, value }: Ware,
+  worthwhile: (size: number, value: number) => boolean,
+): Sum[] {
+  const merged: Sum[] = [];
+  let dearest = -1;
+  const keep = (sum: Sum): void => {
+    if (sum.value <= dearest) return;
+    dearest = sum.value;
+    merged.push(sum);
+  };
+  let next = 0;
+  for (const before of old) {
+    const longer = before.size + size;
+    const dearer = before.value + value;
+    for (let one = old[next]; one && one.size <= longer; one = old[++next]) keep(one);
+    if (dearer > dearest && worthwhile(longer, dearer))
+      keep({ size: longer, value: dearer, made: { type, before } });
   }
-
-  private push(size: number, value: number, type: number, before: number): number {
-    this.type.push(type);
-    this.before.push(before);
-    this.value.push(value);
-    return this.size.push(size) - 1;
-  }
+  for (let one = old[next]; one; one = old[++next]) keep(one);
+  return merged;
 }
 
 /**
@@ -61,22 +58,20 @@ export function mostValuable(
 ): readonly (Fill | undefined)[] {
   const wares = waresOf(cover, demand, values);
   const open = cover.stocks.flatMap(({ room }, stock) =>
-    (supply[stock] as number) > 0 ? [{ room, above: thresholds[stock] as number }] : [],
+    at(supply, stock) > 0 ? [{ room, above: at(thresholds, stock) }] : [],
   );
-  const sums = new Sums();
+  let sums: readonly Sum[] = [{ size: 0, value: 0 }];
   for (const [i, ware] of wares.entries()) {
     for (let copy = 1; copy <= ware.count; copy++) {
       // The rest of the bar is worth at most its length at the best rate still to come.
       const rate = copy < ware.count ? ware.value / ware.size : rateOf(wares[i + 1]);
-      sums.add(ware, (size, value) =>
+      sums = withOneMore(sums, ware, (size, value) =>
         open.some(({ room, above }) => size <= room && value + (room - size) * rate > above),
       );
     }
   }
   return cover.stocks.map(({ room }, stock) =>
-    (supply[stock] as number) > 0
-      ? bestWithin(sums, stock, room, thresholds[stock] as number, demand.length)
-      : undefined,
+    at(supply, stock) > 0 ? bestWithin(sums, stock, room, at(thresholds, stock), demand.length) : undefined,
   );
 }
 
@@ -84,8 +79,8 @@ function waresOf({ sizes, stocks }: Cover, demand: readonly number[], values: re
   const longest = Math.max(...stocks.map(({ room }) => room));
   return sizes
     .map((size, type): Ware => {
-      const count = Math.min(demand[type] as number, Math.floor(longest / size));
-      return { type, size, value: values[type] as number, count };
+      const count = Math.min(at(demand, type), Math.floor(longest / size));
+      return { type, size, value: at(values, type), count };
     })
     .filter(({ value, count }) => value > 0 && count > 0)
     .sort((a, b) => rateOf(b) - rateOf(a) || b.size - a.size);
@@ -95,14 +90,16 @@ function rateOf(ware: Ware | undefined): number {
   return ware ? ware.value / ware.size : 0;
 }
 
-function bestWithin(sums: Sums, stock: number, room: number, above: number, types: number): Fill | undefined {
-  const fitting = sums.kept.filter((index) => (sums.size[index] as number) <= room);
-  const best = fitting.at(-1) as number;
-  if (!((sums.value[best] as number) > above)) return undefined;
+function bestWithin(
+  sums: readonly Sum[],
+  stock: number,
+  room: number,
+  above: number,
+  types: number,
+): Fill | undefined {
+  const best = sums.findLast(({ size }) => size <= room);
+  if (!best || !(best.value > above)) return undefined;
   const counts: number[] = Array.from({ length: types }, () => 0);
-  for (let index = best; (sums.before[index] as number) >= 0; index = sums.before[index] as number) {
-    const type = sums.type[index] as number;
-    counts[type] = (counts[type] as number) + 1;
-  }
+  for (let { made } = best; made; { made } = made.before) counts[made.type] = at(counts, made.type) + 1;
   return { stock, counts };
 }

@@ -1,4 +1,5 @@
 /** Among covers that cost the same, one with fewer different fills: fewer set-ups at the saw. */
+import { at } from "../../algebra/lists.js";
 import { BarFills, completions } from "./bar-fills.js";
 import { type Cover, costOfFills, type Fill, type Remaining, timesIn, without } from "./cover.js";
 import { roundedCover } from "./dive.js";
@@ -82,7 +83,7 @@ function fewerLayouts(cover: Cover, all: Remaining, hand: readonly Fill[]): read
 function repeatedCover(cover: Cover, all: Remaining, budget: number): Fill[] | undefined {
   const rate = Math.min(...cover.stocks.map(({ cost, room }) => cost / room));
   const values = cover.sizes.map((size) => size * rate);
-  let spare = budget - all.demand.reduce((sum, count, type) => sum + count * (values[type] as number), 0);
+  let spare = budget - all.demand.reduce((sum, count, type) => sum + count * at(values, type), 0);
   const fills: Fill[] = [];
   let rest = all;
   while (rest.demand.some((count) => count > 0)) {
@@ -137,14 +138,14 @@ export class LayoutSearch {
 
   /** A cover of no more than so many different fills and no more than a cost. */
   within(all: Remaining, layouts: number, budget: number): LayoutsFound {
-    const worth = all.demand.reduce((sum, count, type) => sum + count * (this.values[type] as number), 0);
+    const worth = all.demand.reduce((sum, count, type) => sum + count * at(this.values, type), 0);
     const fills = this.search(all, layouts, budget - worth + 1e-9);
     return fills ? { fills, certain: true } : { certain: this.certain };
   }
 
   /** No fewer fills hold one piece of each type. */
   leastFills({ demand }: Remaining): number {
-    const sizes = this.cover.sizes.filter((_, type) => (demand[type] as number) > 0);
+    const sizes = this.cover.sizes.filter((_, type) => at(demand, type) > 0);
     const byLength = Math.ceil(sizes.reduce((sum, size) => sum + size, 0) / this.longest - 1e-9);
     return Math.max(byLength, sizes.filter((size) => size > this.longest / 2).length);
   }

@@ -1,4 +1,5 @@
 /** The cheapest cover, with proof where the effort reaches. */
+import { at } from "../../algebra/lists.js";
 import { possibleTotals } from "../purchase.js";
 import {
   type Completion,
@@ -218,7 +219,7 @@ function firstReaching(ascending: readonly number[], limit: number): number {
   let [low, high] = [0, ascending.length];
   while (low < high) {
     const middle = (low + high) >> 1;
-    if ((ascending[middle] as number) < limit) low = middle + 1;
+    if (at(ascending, middle) < limit) low = middle + 1;
     else high = middle;
   }
   return low;

@@ -1,10 +1,12 @@
 /** Column generation: the cheapest cover when a fill may be used in parts, and a bound that needs no trust in rounding. */
+import { at } from "../../algebra/lists.js";
 import type { BestFill, Fill, FillQuestion, Fills, Remaining } from "./cover.js";
 import { worthOf } from "./cover.js";
 import { CoveringProgram, type LpColumn } from "./simplex.js";
 
 /** A fill as a column of the program. */
 interface FillColumn extends LpColumn {
+  /** The fill. */
   readonly fill: Fill;
 }
 
@@ -111,10 +113,10 @@ export class Relaxation {
   private pricesOf(program: CoveringProgram, { demand }: Remaining): Prices {
     const prices = program.prices();
     return {
-      values: demand.map((_, type) => Math.max(0, prices[type] as number)),
+      values: demand.map((_, type) => Math.max(0, at(prices, type))),
       premiums: this.source.stocks.map((_, stock) => {
         const rank = this.limited.indexOf(stock);
-        return rank < 0 ? 0 : Math.max(0, -(prices[demand.length + rank] as number));
+        return rank < 0 ? 0 : Math.max(0, -at(prices, demand.length + rank));
       }),
     };
   }
@@ -126,9 +128,9 @@ export class Relaxation {
     which: FillQuestion,
     columns: FillColumn[],
   ): Answer {
-    const thresholds = this.source.stocks.map(({ cost }, stock) => cost + (premiums[stock] as number) + 1e-7);
+    const thresholds = this.source.stocks.map(({ cost }, stock) => cost + at(premiums, stock) + 1e-7);
     const best = this.source.mostValuable(remaining, values, thresholds, which);
-    const offers = best.map(({ most }, stock) => Math.max(most, thresholds[stock] as number));
+    const offers = best.map(({ most }, stock) => Math.max(most, at(thresholds, stock)));
     return { found: this.newColumns(best, columns), offers };
   }
 
@@ -136,20 +138,19 @@ export class Relaxation {
     const dearest = Math.max(1, ...this.source.stocks.map(({ cost }) => cost));
     return new CoveringProgram(
       demand,
-      this.limited.map((stock) => supply[stock] as number),
+      this.limited.map((stock) => at(supply, stock)),
       10 * dearest,
     );
   }
 
   private columnOf(fill: Fill): FillColumn {
     const { stock, counts } = fill;
-    const types = counts.flatMap((count, type) => (count > 0 ? [type] : []));
+    const entries = counts.flatMap((factor, row) => (factor > 0 ? [{ row, factor }] : []));
     const rank = this.limited.indexOf(stock);
     return {
       fill,
-      cost: this.source.stocks[stock]?.cost ?? 0,
-      rows: rank < 0 ? types : [...types, counts.length + rank],
-      factors: [...types.map((type) => counts[type] as number), ...(rank < 0 ? [] : [1])],
+      cost: at(this.source.stocks, stock).cost,
+      entries: rank < 0 ? entries : [...entries, { row: counts.length + rank, factor: 1 }],
     };
   }
 
@@ -168,7 +169,8 @@ export class Relaxation {
     for (const [row, price] of program.prices().entries()) {
       const surplus = row < demand.length;
       const reduced = surplus ? price : -price;
-      if (reduced < least) [best, least] = [{ cost: 0, rows: [row], factors: [surplus ? -1 : 1] }, reduced];
+      if (reduced < least)
+        [best, least] = [{ cost: 0, entries: [{ row, factor: surplus ? -1 : 1 }] }, reduced];
     }
     return best;
   }
@@ -199,7 +201,7 @@ export class Relaxation {
         : 0,
     );
     const lost = this.limited.reduce(
-      (sum, stock) => sum + (premiums[stock] as number) * (remaining.supply[stock] as number),
+      (sum, stock) => sum + at(premiums, stock) * at(remaining.supply, stock),
       0,
     );
     return { values, premiums, bound: worthOf(remaining.demand, values) - lost };
@@ -236,7 +238,7 @@ function nextShare(share: number, none: boolean): number {
 
 function between(safe: Prices, outer: Prices, share: number): Prices {
   const mix = (one: readonly number[], other: readonly number[]): number[] =>
-    one.map((value, i) => share * value + (1 - share) * (other[i] as number));
+    one.map((value, i) => share * value + (1 - share) * at(other, i));
   return { values: mix(safe.values, outer.values), premiums: mix(safe.premiums, outer.premiums) };
 }
 
@@ -251,5 +253,5 @@ function usedIn(program: CoveringProgram): Relaxed["used"] {
 }
 
 function goesInto({ stock, counts }: Fill, { demand, supply }: Remaining): boolean {
-  return (supply[stock] as number) > 0 && counts.every((count, type) => count <= (demand[type] as number));
+  return at(supply, stock) > 0 && counts.every((count, type) => count <= at(demand, type));
 }

@@ -4,23 +4,42 @@
 export interface LpColumn {
   /** Of one. */
   readonly cost: number;
-  /** Rows with a coefficient. */
-  readonly rows: readonly number[];
-  /** The coefficients, in the order of the rows. */
-  readonly factors: readonly number[];
+  /** Its coefficients that are not zero. */
+  readonly entries: readonly LpEntry[];
+}
+
+/** One coefficient of a column. */
+export interface LpEntry {
+  /** The row it stands in. */
+  readonly row: number;
+  /** Its value. */
+  readonly factor: number;
 }
 
 const tiny = 1e-9;
 
+/** An entry of a list that this file made long enough: the innermost loops have no time for a check. */
+function read(list: Float64Array, index: number): number {
+  return list[index] as number;
+}
+
+/** One row of a basis. */
+interface BasisRow {
+  /** The column in use. */
+  column: LpColumn;
+  /** Its row of the inverse of the basis. */
+  readonly inverse: Float64Array;
+  /** How much of the column is used. */
+  amount: number;
+}
+
 /**
- * Holds a basis, its inverse and the values of its columns. Rows from 0 on are demands to be met
+ * Holds a basis, its inverse and the amounts of its columns. Rows from 0 on are demands to be met
  * (at least), then supplies not to be exceeded (at most). It starts with every demand met by an artificial
  * column at a cost no plan would pay.
  */
 export class CoveringProgram {
-  private readonly basis: LpColumn[];
-  private readonly inverse: Float64Array[];
-  private readonly values: number[];
+  private readonly basis: readonly BasisRow[];
   private readonly rowPrices: Float64Array;
 
   /**
@@ -30,18 +49,13 @@ export class CoveringProgram {
    */
   constructor(demands: readonly number[], supplies: readonly number[], artificialCost: number) {
     const sides = [...demands, ...supplies];
-    this.values = sides;
-    this.basis = sides.map((_, row) => ({
-      cost: row < demands.length ? artificialCost : 0,
-      rows: [row],
-      factors: [1],
-    }));
-    this.inverse = sides.map((_, row) => {
-      const line = new Float64Array(sides.length);
-      line[row] = 1;
-      return line;
+    this.basis = sides.map((amount, row) => {
+      const inverse = new Float64Array(sides.length);
+      inverse[row] = 1;
+      const cost = row < demands.length ? artificialCost : 0;
+      return { column: { cost, entries: [{ row, factor: 1 }] }, inverse, amount };
     });
-    this.rowPrices = Float64Array.from(this.basis, ({ cost }) => cost);
+    this.rowPrices = Float64Array.from(this.basis, ({ column }) => column.cost);
   }
 
   /** What one more unit of each row would cost. */
@@ -50,75 +64,74 @@ export class CoveringProgram {
   }
 
   /** The columns in use with how much of each. */
-  solution(): { readonly column: LpColumn; readonly amount: number }[] {
-    return this.basis.map((column, i) => ({ column, amount: this.values[i] as number }));
+  solution(): readonly { readonly column: LpColumn; readonly amount: number }[] {
+    return this.basis;
   }
 
   /** What the columns in use cost. */
   cost(): number {
-    return this.basis.reduce((sum, { cost }, i) => sum + cost * (this.values[i] as number), 0);
+    return this.basis.reduce((sum, { column, amount }) => sum + column.cost * amount, 0);
   }
 
   /** What a column costs beyond what its rows are worth. */
-  reducedCost({ cost, rows, factors }: LpColumn): number {
+  reducedCost({ cost, entries }: LpColumn): number {
     let worth = 0;
-    for (let k = 0; k < rows.length; k++) {
-      worth += (factors[k] as number) * (this.rowPrices[rows[k] as number] as number);
-    }
+    for (const { row, factor } of entries) worth += factor * read(this.rowPrices, row);
     return cost - worth;
   }
 
   /** Takes a column into the basis. Returns false where it would have to be used without end. */
   enter(column: LpColumn): boolean {
-    const direction = this.basis.map((_, i) => this.along(i, column));
-    const leaving = this.leaving(direction);
-    if (leaving < 0) return false;
+    const direction = this.basis.map(({ inverse }) => along(inverse, column));
+    const leaving = leavingRow(this.basis, direction);
+    if (!leaving) return false;
     const reduced = this.reducedCost(column);
-    this.scale(leaving, direction[leaving] as number);
+    scale(leaving.row, leaving.pivot);
     for (const [i, factor] of direction.entries()) {
-      if (i !== leaving && factor !== 0) this.subtract(i, leaving, factor);
+      const row = this.basis[i];
+      if (row && row !== leaving.row && factor !== 0) subtract(row, leaving.row, factor);
     }
-    const line = this.inverse[leaving] as Float64Array;
-    for (let row = 0; row < line.length; row++) {
-      this.rowPrices[row] = (this.rowPrices[row] as number) + reduced * (line[row] as number);
+    for (const [i, entry] of leaving.row.inverse.entries()) {
+      this.rowPrices[i] = read(this.rowPrices, i) + reduced * entry;
     }
-    this.basis[leaving] = column;
+    leaving.row.column = column;
     return true;
   }
+}
 
-  private scale(i: number, pivot: number): void {
-    const line = this.inverse[i] as Float64Array;
-    for (let row = 0; row < line.length; row++) line[row] = (line[row] as number) / pivot;
-    this.values[i] = (this.values[i] as number) / pivot;
-  }
+function along(inverse: Float64Array, { entries }: LpColumn): number {
+  let sum = 0;
+  for (const { row, factor } of entries) sum += read(inverse, row) * factor;
+  return sum;
+}
 
-  private along(i: number, { rows, factors }: LpColumn): number {
-    const line = this.inverse[i] as Float64Array;
-    let sum = 0;
-    for (let k = 0; k < rows.length; k++) sum += (line[rows[k] as number] as number) * (factors[k] as number);
-    return sum;
+/** The basic column that reaches zero first; of equals the one with the largest pivot. */
+function leavingRow(
+  basis: readonly BasisRow[],
+  direction: readonly number[],
+): { readonly row: BasisRow; readonly pivot: number } | undefined {
+  let best: { readonly row: BasisRow; readonly pivot: number } | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const [i, pivot] of direction.entries()) {
+    const row = basis[i];
+    if (!row || pivot <= tiny) continue;
+    const ratio = Math.max(0, row.amount) / pivot;
+    const better = ratio < least - tiny || (ratio <= least + tiny && pivot > (best?.pivot ?? 0));
+    if (!better) continue;
+    best = { row, pivot };
+    least = Math.min(least, ratio);
   }
+  return best;
+}
 
-  /** The basic column that reaches zero first; of equals the one with the largest pivot. */
-  private leaving(direction: readonly number[]): number {
-    let best = -1;
-    let least = Number.POSITIVE_INFINITY;
-    for (const [i, factor] of direction.entries()) {
-      if (factor <= tiny) continue;
-      const ratio = Math.max(0, this.values[i] as number) / factor;
-      const better = ratio < least - tiny || (ratio <= least + tiny && factor > (direction[best] as number));
-      if (!better) continue;
-      best = i;
-      least = Math.min(least, ratio);
-    }
-    return best;
-  }
+function scale(row: BasisRow, pivot: number): void {
+  const { inverse } = row;
+  for (let i = 0; i < inverse.length; i++) inverse[i] = read(inverse, i) / pivot;
+  row.amount /= pivot;
+}
 
-  private subtract(i: number, from: number, factor: number): void {
-    const target = this.inverse[i] as Float64Array;
-    const source = this.inverse[from] as Float64Array;
-    for (let row = 0; row < target.length; row++)
-      target[row] = (target[row] as number) - factor * (source[row] as number);
-    this.values[i] = (this.values[i] as number) - factor * (this.values[from] as number);
-  }
+function subtract(row: BasisRow, from: BasisRow, factor: number): void {
+  const { inverse } = row;
+  for (let i = 0; i < inverse.length; i++) inverse[i] = read(inverse, i) - factor * read(from.inverse, i);
+  row.amount -= factor * from.amount;
 }

@@ -1,4 +1,5 @@
 /** Rectangles put together from pieces by straight cuts. */
+import { at } from "../../algebra/lists.js";
 import type { CutDirection } from "./cut-tree.js";
 import type { Way } from "./item.js";
 
@@ -92,12 +93,12 @@ export class BoxGrower {
    * @param boxes of the set; nothing for the first piece
    */
   grown(boxes: Boxes | undefined, type: number, length: number, width: number): Boxes {
-    const added = this.singles[type] as readonly Box[];
+    const added = at(this.singles, type);
     if (!boxes) return this.levels.map(() => added);
     const grown: (readonly Box[])[] = [];
     for (const [level, { directions, below }] of this.levels.entries()) {
-      const front = below === undefined ? [] : [...(grown[below] as readonly Box[])];
-      for (const box of boxes[level] as readonly Box[]) {
+      const front = below === undefined ? [] : [...at(grown, below)];
+      for (const box of at(boxes, level)) {
         for (const piece of added) {
           for (const direction of directions) {
             const larger = joined(box, piece, direction);

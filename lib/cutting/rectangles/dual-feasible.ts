@@ -3,6 +3,7 @@
  * Dual feasible functions of Fekete and Schepers 2004 (after Lueker 1983), applied to both directions.
  */
 
+import { at } from "../../algebra/lists.js";
 /** A piece, the sheet taken as 1 x 1. */
 export interface UnitPiece {
   /** Share of the sheet's length. */
@@ -57,7 +58,7 @@ function weighAll(pieces: readonly UnitPiece[], visit: (total: number, scale: ()
   for (const f of along) {
     for (const g of across) {
       let total = 0;
-      for (let i = 0; i < pieces.length; i++) total += (pieces[i] as UnitPiece).count * weight(f, g, i);
+      for (let i = 0; i < pieces.length; i++) total += at(pieces, i).count * weight(f, g, i);
       visit(total, () => pieces.map((_, i) => weight(f, g, i)));
     }
   }
@@ -65,10 +66,7 @@ function weighAll(pieces: readonly UnitPiece[], visit: (total: number, scale: ()
 
 /** A piece weighs what it weighs lying the lighter way. */
 function weight(f: Changed, g: Changed, i: number): number {
-  return Math.min(
-    (f.straight[i] as number) * (g.straight[i] as number),
-    (f.turned[i] as number) * (g.turned[i] as number),
-  );
+  return Math.min(at(f.straight, i) * at(g.straight, i), at(f.turned, i) * at(g.turned, i));
 }
 
 function changesOf(pieces: readonly UnitPiece[], side: "length" | "width"): Changed[] {

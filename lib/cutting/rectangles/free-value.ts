@@ -1,4 +1,5 @@
 /** The most valuable pieces from one sheet when cuts may have any shape: exact depth-first search. */
+import { at } from "../../algebra/lists.js";
 import { type BestValue, densestFirst, density, type LimitedSize, limitsOf } from "./limited-value.js";
 
 /**
@@ -66,8 +67,8 @@ class CellSearch {
 
   private layAt(size: LimitedSize, x: number, y: number, value: number, cells: number, until: number): void {
     const { piece } = size;
-    if ((this.left[piece] as number) === 0 || !this.isFree(size, x, y)) return;
-    this.left[piece] = (this.left[piece] as number) - 1;
+    if (at(this.left, piece) === 0 || !this.isFree(size, x, y)) return;
+    this.left[piece] = at(this.left, piece) - 1;
     this.mark(size, x, y, 1);
     this.laid.push({ size, x, y });
     this.search(
@@ -78,7 +79,7 @@ class CellSearch {
     );
     this.laid.pop();
     this.mark(size, x, y, 0);
-    this.left[piece] = (this.left[piece] as number) + 1;
+    this.left[piece] = at(this.left, piece) + 1;
   }
 
   /** Rows further down are free wherever the first is, since cells are filled row by row. */
@@ -97,7 +98,7 @@ class CellSearch {
     let room = cells;
     let value = 0;
     for (const size of this.dense) {
-      const used = Math.min((this.left[size.piece] as number) * size.length * size.width, room);
+      const used = Math.min(at(this.left, size.piece) * size.length * size.width, room);
       value += used * density(size);
       room -= used;
       if (room <= 0) break;

@@ -1,4 +1,5 @@
 /** The smallest boxes that a set of pieces can be cut from, remembered from one question to the next. */
+import { at } from "../../algebra/lists.js";
 import { type Box, type CutLevel, joined, single, topLevels } from "./boxes.js";
 import type { Way } from "./item.js";
 
@@ -35,7 +36,7 @@ export class Fronts {
    */
   goOn(set: readonly number[], length: number, width: number): boolean {
     const fronts = this.frontsOf(set, this.numbersOfSubsets(set));
-    return this.top.some((level) => placeWithin(fronts[level] as Front, length, width) >= 0);
+    return this.top.some((level) => placeWithin(at(fronts, level), length, width) >= 0);
   }
 
   /** All boxes of a set, one list a level. */
@@ -50,13 +51,20 @@ export class Fronts {
 
   private frontsOf(set: readonly number[], subsets: Int32Array): readonly Front[] {
     const whole = subsets.length - 1;
-    const number = subsets[whole] as number;
+    const number = at(subsets, whole);
     if (this.known[number] === undefined) {
       for (let mask = 1; mask <= whole; mask++) {
-        this.known[subsets[mask] as number] ??= this.join(set, mask, subsets);
+        this.known[at(subsets, mask)] ??= this.join(set, mask, subsets);
       }
     }
-    return this.known[number] as readonly Front[];
+    return this.frontsNumbered(number);
+  }
+
+  /** @throws RangeError when nothing is known yet of the set with this number */
+  private frontsNumbered(number: number): readonly Front[] {
+    const fronts = this.known[number];
+    if (!fronts) throw new RangeError(`sheets: nothing is known of set ${number}`);
+    return fronts;
   }
 
   /** The number of every subset, by its mask. */
@@ -64,9 +72,8 @@ export class Fronts {
     const subsets = new Int32Array(1 << set.length);
     for (let place = 0; place < set.length; place++) {
       const bit = 1 << place;
-      const type = set[place] as number;
-      for (let mask = 0; mask < bit; mask++)
-        subsets[bit | mask] = this.numberOf(subsets[mask] as number, type);
+      const type = at(set, place);
+      for (let mask = 0; mask < bit; mask++) subsets[bit | mask] = this.numberOf(at(subsets, mask), type);
     }
     return subsets;
   }
@@ -82,16 +89,16 @@ export class Fronts {
 
   private join(set: readonly number[], mask: number, subsets: Int32Array): readonly Front[] {
     const lowest = mask & -mask;
-    if (mask === lowest) return this.singles(set[31 - Math.clz32(mask)] as number);
+    if (mask === lowest) return this.singles(at(set, 31 - Math.clz32(mask)));
     if (this.hopeless(mask, subsets)) return this.levels.map(() => []);
     const fronts: number[][] = [];
     for (let level = 0; level < this.levels.length; level++) {
-      const { directions, below } = this.levels[level] as CutLevel;
-      const front = below === undefined ? [] : [...(fronts[below] as number[])];
+      const { directions, below } = at(this.levels, level);
+      const front = below === undefined ? [] : [...at(fronts, below)];
       for (let part = (mask - 1) & mask; part > 0; part = (part - 1) & mask) {
         if ((part & lowest) === 0) continue;
-        const near = this.known[subsets[part] as number]?.[level] as Front;
-        const far = this.known[subsets[mask ^ part] as number]?.[level] as Front;
+        const near = at(this.frontsNumbered(at(subsets, part)), level);
+        const far = at(this.frontsNumbered(at(subsets, mask ^ part)), level);
         for (const direction of directions) this.joinAll(front, near, far, direction === "along");
       }
       fronts.push(front);
@@ -102,25 +109,25 @@ export class Fronts {
   /** Whether some of the pieces alone already go into no box. */
   private hopeless(mask: number, subsets: Int32Array): boolean {
     for (let rest = mask; rest > 0; rest &= rest - 1) {
-      const without = this.known[subsets[mask ^ (rest & -rest)] as number] as readonly Front[];
-      if (this.top.every((level) => (without[level] as Front).length === 0)) return true;
+      const without = this.frontsNumbered(at(subsets, mask ^ (rest & -rest)));
+      if (this.top.every((level) => at(without, level).length === 0)) return true;
     }
     return false;
   }
 
   private singles(type: number): readonly Front[] {
     const front: number[] = [];
-    for (const { length, width } of this.types[type] as readonly Way[]) this.offer(front, length, width);
+    for (const { length, width } of at(this.types, type)) this.offer(front, length, width);
     return this.levels.map(() => front);
   }
 
   private joinAll(front: number[], near: Front, far: Front, along: boolean): void {
     for (let i = 0; i < near.length; i += 2) {
-      const length = near[i] as number;
-      const width = near[i + 1] as number;
+      const length = at(near, i);
+      const width = at(near, i + 1);
       for (let j = 0; j < far.length; j += 2) {
-        const otherLength = far[j] as number;
-        const otherWidth = far[j + 1] as number;
+        const otherLength = at(far, j);
+        const otherWidth = at(far, j + 1);
         if (along) this.offer(front, Math.max(length, otherLength), width + otherWidth);
         else this.offer(front, length + otherLength, Math.max(width, otherWidth));
       }
@@ -131,13 +138,13 @@ export class Fronts {
   private offer(front: number[], length: number, width: number): void {
     if (length > this.length || width > this.width) return;
     for (let i = 0; i < front.length; i += 2) {
-      if ((front[i] as number) <= length && (front[i + 1] as number) <= width) return;
+      if (at(front, i) <= length && at(front, i + 1) <= width) return;
     }
     let kept = 0;
     for (let i = 0; i < front.length; i += 2) {
-      if ((front[i] as number) >= length && (front[i + 1] as number) >= width) continue;
-      front[kept] = front[i] as number;
-      front[kept + 1] = front[i + 1] as number;
+      if (at(front, i) >= length && at(front, i + 1) >= width) continue;
+      front[kept] = at(front, i);
+      front[kept + 1] = at(front, i + 1);
       kept += 2;
     }
     front.length = kept;
@@ -154,12 +161,12 @@ export class Fronts {
     width: number,
   ): Box {
     if ((mask & (mask - 1)) === 0) {
-      const type = set[31 - Math.clz32(mask)] as number;
-      const ways = this.types[type] as readonly Way[];
+      const type = at(set, 31 - Math.clz32(mask));
+      const ways = at(this.types, type);
       return single(type, ways.find((way) => way.length === length && way.width === width) as Way);
     }
-    const { directions, below } = this.levels[level] as CutLevel;
-    const known = (part: number, at: number): Front => this.known[subsets[part] as number]?.[at] as Front;
+    const { directions, below } = at(this.levels, level);
+    const known = (part: number, one: number): Front => at(this.frontsNumbered(at(subsets, part)), one);
     if (below !== undefined && pairs(known(mask, below)).some(([l, w]) => l === length && w === width)) {
       return this.boxOf(set, subsets, mask, below, length, width);
     }
@@ -182,7 +189,7 @@ export class Fronts {
 
 function placeWithin(front: Front, length: number, width: number): number {
   for (let i = 0; i < front.length; i += 2) {
-    if ((front[i] as number) <= length && (front[i + 1] as number) <= width) return i;
+    if (at(front, i) <= length && at(front, i + 1) <= width) return i;
   }
   return -1;
 }
@@ -190,6 +197,6 @@ function placeWithin(front: Front, length: number, width: number): number {
 function pairs(front: Front): readonly (readonly [number, number])[] {
   return Array.from(
     { length: front.length / 2 },
-    (_, i) => [front[2 * i] as number, front[2 * i + 1] as number] as const,
+    (_, i) => [at(front, 2 * i), at(front, 2 * i + 1)] as const,
   );
 }

@@ -1,5 +1,6 @@
 /** Fills sheets by straight cuts from edge to edge, one piece after the other, in orders and by rules a search may vary. */
 
+import { at } from "../../algebra/lists.js";
 import { pick } from "../../algebra/random.js";
 import { hair } from "../numbers.js";
 import { compareNames } from "../purchase.js";
@@ -66,7 +67,7 @@ export function fillBoards(
 
 function lay(item: Item, free: Part[], rules: FillRules, stages: number): boolean {
   for (const { index, way } of choices(item, free, rules)) {
-    const part = free[index] as Part;
+    const part = at(free, index);
     const first = firstCut(part, way, rules);
     const other = first === "along" ? "across" : "along";
     const rest = place(part, item, way, first, stages) ?? place(part, item, way, other, stages);
@@ -132,7 +133,7 @@ export function shuffled(items: readonly Item[], next: () => number): Item[] {
   if (items.length < 2) return changed;
   const from = pick(next, items.length);
   const to = pick(next, items.length);
-  if (next() < 0.5) [changed[from], changed[to]] = [changed[to] as Item, changed[from] as Item];
+  if (next() < 0.5) [changed[from], changed[to]] = [at(changed, to), at(changed, from)];
   else changed.splice(to, 0, ...changed.splice(from, 1));
   return changed;
 }

@@ -1,4 +1,5 @@
 /** The cheapest sheets found for a list of pieces: many orders, many rules, the best kept. */
+import { at } from "../../algebra/lists.js";
 import { pick, seededRandom } from "../../algebra/random.js";
 import { hair } from "../numbers.js";
 import { laidOn, leftOver, type Part } from "./cut-tree.js";
@@ -99,14 +100,12 @@ class BoardSearch {
     private readonly onBetter?: (worth: Worth) => void,
     private readonly onFilled?: (used: readonly UsedBoard[]) => void,
   ) {
-    this.cheapest = [...stocks.keys()].sort(
-      (a, b) => (stocks[a] as BoardStock).price - (stocks[b] as BoardStock).price || a - b,
-    );
+    this.cheapest = [...stocks.keys()].sort((a, b) => at(stocks, a).price - at(stocks, b).price || a - b);
   }
 
   run(): LeastBoards | undefined {
     const starts = this.starts();
-    let current = starts[0] as Attempt;
+    let current = at(starts, 0);
     let energy = Number.POSITIVE_INFINITY;
     let spare = this.effort.extra;
     for (let round = 0; round < Math.max(starts.length, this.effort.rounds); round++) {
@@ -151,7 +150,7 @@ class BoardSearch {
   private varied({ order, rules, preferred }: Attempt): Attempt {
     return {
       order: shuffled(this.next() < 0.3 ? shuffled(order, this.next) : order, this.next),
-      rules: this.next() < 0.1 ? (fillRules[pick(this.next, fillRules.length)] as FillRules) : rules,
+      rules: this.next() < 0.1 ? at(fillRules, pick(this.next, fillRules.length)) : rules,
       next: this.next,
       preferred: this.next() < 0.1 ? pick(this.next, this.stocks.length) : preferred,
     };
@@ -169,15 +168,15 @@ class BoardSearch {
 
   private open(item: Item, preferred: number, supply: number[]): Board | undefined {
     const stock = [preferred, ...this.cheapest].find(
-      (one) => (supply[one] as number) > 0 && liesOn(item, this.stocks[one] as BoardStock),
+      (one) => at(supply, one) > 0 && liesOn(item, at(this.stocks, one)),
     );
     if (stock === undefined) return undefined;
-    supply[stock] = (supply[stock] as number) - 1;
+    supply[stock] = at(supply, stock) - 1;
     return this.board(stock);
   }
 
   private board(stock: number): Board {
-    const { length, width } = this.stocks[stock] as BoardStock;
+    const { length, width } = at(this.stocks, stock);
     return { stock, length, width };
   }
 
@@ -186,16 +185,16 @@ class BoardSearch {
     const price = this.stocks[used.board.stock]?.price ?? 0;
     const order = used.laid.map(({ item }) => item);
     for (const stock of this.cheapest) {
-      if ((this.stocks[stock] as BoardStock).price >= price) break;
-      if ((supply[stock] as number) <= 0) continue;
+      if (at(this.stocks, stock).price >= price) break;
+      if (at(supply, stock) <= 0) continue;
       const open = once(this.board(stock));
       const again =
         this.rules.cuts === "any shape"
           ? fillFree(order, open, undefined)
           : fillCut(order, rules, this.rules.cuts, open);
       if (!again?.[0]) continue;
-      supply[stock] = (supply[stock] as number) - 1;
-      supply[used.board.stock] = (supply[used.board.stock] as number) + 1;
+      supply[stock] = at(supply, stock) - 1;
+      supply[used.board.stock] = at(supply, used.board.stock) + 1;
       return again[0];
     }
     return used;
@@ -230,7 +229,7 @@ function fillFree(
   const used: UsedBoard[] = [];
   let rest = order;
   while (rest.length > 0) {
-    const board = open(rest[0] as Item);
+    const board = open(at(rest, 0));
     const fill = board && fillSkyline(rest, board.length, board.width, next);
     if (!fill || fill.laid.length === 0) return undefined;
     used.push({ board, laid: fill.laid });

@@ -1,4 +1,5 @@
 /** The most valuable pieces from one sheet by straight cuts, no more of each than asked for: exact best-first search. */
+import { at } from "../../algebra/lists.js";
 import { UnlimitedValues, type ValuedSize } from "./unlimited-value.js";
 
 /** A size of piece with its worth and how many may be cut. */
@@ -101,8 +102,8 @@ class Builder {
     const side = a.length + b.length <= this.length;
     const stacked = a.width + b.width <= this.width;
     if (!side && !stacked) return;
-    const counts = a.counts.map((count, i) => count + (b.counts[i] as number));
-    if (counts.some((count, i) => count > (this.limits[i] as number))) return;
+    const counts = a.counts.map((count, i) => count + at(b.counts, i));
+    if (counts.some((count, i) => count > at(this.limits, i))) return;
     const value = a.value + b.value;
     if (side)
       this.offer(a.length + b.length, Math.max(a.width, b.width), counts, value, {
@@ -150,7 +151,7 @@ class Builder {
     let room = area;
     let value = 0;
     for (const size of this.dense) {
-      const left = size.max - (counts[size.piece] as number);
+      const left = size.max - at(counts, size.piece);
       const used = Math.min(left * size.length * size.width, room);
       value += used * density(size);
       room -= used;
@@ -190,22 +191,21 @@ function surroundings(
 ): (l: number, w: number) => number {
   const most = Array.from({ length: length + 1 }, () => new Float64Array(width + 1));
   for (let l = length; l >= 0; l--) {
-    const line = most[l] as Float64Array;
+    const line = at(most, l);
     for (let w = width; w >= 0; w--) {
       let best = Math.max(most[l + 1]?.[w] ?? 0, line[w + 1] ?? 0);
       for (const more of values.lengths) {
         if (l + more > length) break;
-        if (more > 0)
-          best = Math.max(best, values.valueOf(more, w) + ((most[l + more] as Float64Array)[w] as number));
+        if (more > 0) best = Math.max(best, values.valueOf(more, w) + at(at(most, l + more), w));
       }
       for (const more of values.widths) {
         if (w + more > width) break;
-        if (more > 0) best = Math.max(best, values.valueOf(l, more) + (line[w + more] as number));
+        if (more > 0) best = Math.max(best, values.valueOf(l, more) + at(line, w + more));
       }
       line[w] = best;
     }
   }
-  return (l, w) => (most[l] as Float64Array)[w] as number;
+  return (l, w) => at(at(most, l), w);
 }
 
 /** Hands out the thing with the largest rank first. */
@@ -216,14 +216,14 @@ export class Heap<Thing> {
 
   /** Puts a thing in. */
   push(thing: Thing): void {
-    let at = this.things.push(thing) - 1;
-    while (at > 0) {
-      const above = (at - 1) >> 1;
-      if (this.rank(this.things[above] as Thing) >= this.rank(thing)) break;
-      this.things[at] = this.things[above] as Thing;
-      at = above;
+    let place = this.things.push(thing) - 1;
+    while (place > 0) {
+      const above = (place - 1) >> 1;
+      if (this.rank(at(this.things, above)) >= this.rank(thing)) break;
+      this.things[place] = at(this.things, above);
+      place = above;
     }
-    this.things[at] = thing;
+    this.things[place] = thing;
   }
 
   /** Takes out the thing with the largest rank. */
@@ -235,20 +235,19 @@ export class Heap<Thing> {
   }
 
   private sink(thing: Thing): void {
-    let at = 0;
+    let place = 0;
     for (;;) {
-      const left = 2 * at + 1;
+      const left = 2 * place + 1;
       if (left >= this.things.length) break;
       const right = left + 1;
       const larger =
-        right < this.things.length &&
-        this.rank(this.things[right] as Thing) > this.rank(this.things[left] as Thing)
+        right < this.things.length && this.rank(at(this.things, right)) > this.rank(at(this.things, left))
           ? right
           : left;
-      if (this.rank(this.things[larger] as Thing) <= this.rank(thing)) break;
-      this.things[at] = this.things[larger] as Thing;
-      at = larger;
+      if (this.rank(at(this.things, larger)) <= this.rank(thing)) break;
+      this.things[place] = at(this.things, larger);
+      place = larger;
     }
-    this.things[at] = thing;
+    this.things[place] = thing;
   }
 }

@@ -1,4 +1,5 @@
 /** Goes through sets of pieces that can be cut from one sheet, the promising ones only. */
+import { at } from "../../algebra/lists.js";
 import type { Box, Boxes, BoxGrower } from "./boxes.js";
 import type { Scale } from "./dual-feasible.js";
 import type { Fronts } from "./fronts.js";
@@ -90,24 +91,22 @@ export class SetSearch {
     const { scales } = sheet;
     this.last = effort.sets;
     this.largest = best === "quick" ? largestQuickSet : largestSet;
-    const density = (type: number): number => (values[type] as number) / (scales[0]?.[type] as number);
+    const density = (type: number): number => at(values, type) / (scales[0]?.[type] as number);
     this.order = [...values.keys()]
-      .filter(
-        (type) => (demand[type] as number) > 0 && scales.every((one) => (one[type] as number) <= 1 + slack),
-      )
+      .filter((type) => at(demand, type) > 0 && scales.every((one) => at(one, type) <= 1 + slack))
       .sort((a, b) => density(b) - density(a) || a - b);
-    this.left = Int32Array.from(this.order, (type) => demand[type] as number);
-    this.values = Float64Array.from(this.order, (type) => values[type] as number);
+    this.left = Int32Array.from(this.order, (type) => at(demand, type));
+    this.values = Float64Array.from(this.order, (type) => at(values, type));
     this.better = this.order.map((type, place) =>
       best === undefined
         ? []
         : [...this.order.keys()]
             .slice(0, place)
-            .filter((other) => (this.values[other] as number) >= (this.values[place] as number))
-            .filter((other) => shapes.covers(type, this.order[other] as number)),
+            .filter((other) => at(this.values, other) >= at(this.values, place))
+            .filter((other) => shapes.covers(type, at(this.order, other))),
     );
     this.hopes = scales.map((scale) => {
-      const weights = Float64Array.from(this.order, (type) => scale[type] as number);
+      const weights = Float64Array.from(this.order, (type) => at(scale, type));
       return new ScaleHope(weights, this.values, this.left, 1 + slack);
     });
   }
@@ -135,14 +134,14 @@ export class SetSearch {
 
   /** Adds a piece, and goes on with those from a place in the order on. */
   private add(set: readonly number[], place: number, from: number, value: number, visit: VisitSet): void {
-    for (const other of this.better[place] as readonly number[]) if (this.left[other] !== 0) return;
+    for (const other of at(this.better, place)) if (this.left[other] !== 0) return;
     for (const hope of this.hopes) if (!hope.holds(place)) return;
     this.looked++;
-    const type = this.order[place] as number;
+    const type = at(this.order, place);
     const larger = withPiece(set, type);
     const box = this.boxFor(larger, type);
     if (!box) return;
-    const worth = value + (this.values[place] as number);
+    const worth = value + at(this.values, place);
     this.take(place, 1);
     if (worth > this.above) {
       this.above = visit({ set: larger, value: worth, box });
@@ -170,16 +169,16 @@ export class SetSearch {
   }
 
   private take(place: number, times: 1 | -1): void {
-    this.left[place] = (this.left[place] as number) - times;
+    this.left[place] = at(this.left, place) - times;
     for (const hope of this.hopes) hope.take(place, times);
   }
 
   /** Whether pieces from a place on cannot add enough; the scale that showed it last is asked first. */
   private isHopeless(from: number, value: number): boolean {
     for (let k = 0; k < this.hopes.length; k++) {
-      const hope = this.hopes[k] as ScaleHope;
+      const hope = at(this.hopes, k);
       if (value + hope.most(from) > this.above) continue;
-      if (k > 0) [this.hopes[0], this.hopes[k]] = [hope, this.hopes[0] as ScaleHope];
+      if (k > 0) [this.hopes[0], this.hopes[k]] = [hope, at(this.hopes, 0)];
       return true;
     }
     return false;
@@ -214,19 +213,18 @@ export class ScaleHope {
     private readonly left: Int32Array,
     private readonly room: number,
   ) {
-    const density = (place: number): number =>
-      (values[place] as number) / Math.max(1e-12, weights[place] as number);
+    const density = (place: number): number => at(values, place) / Math.max(1e-12, at(weights, place));
     this.dense = Int32Array.from(weights.keys()).sort((a, b) => density(b) - density(a));
   }
 
   /** Whether one more piece goes on. */
   holds(place: number): boolean {
-    return this.used + (this.weights[place] as number) <= this.room;
+    return this.used + at(this.weights, place) <= this.room;
   }
 
   /** Puts pieces on, or takes them off. */
   take(place: number, times: number): void {
-    this.used += times * (this.weights[place] as number);
+    this.used += times * at(this.weights, place);
   }
 
   /** The most that pieces from a place on can add. */
@@ -234,11 +232,11 @@ export class ScaleHope {
     let room = this.room - this.used;
     let worth = 0;
     for (let i = 0; i < this.dense.length; i++) {
-      const place = this.dense[i] as number;
+      const place = at(this.dense, i);
       if (place < from) continue;
-      const count = this.left[place] as number;
-      const weight = count * (this.weights[place] as number);
-      const value = count * (this.values[place] as number);
+      const count = at(this.left, place);
+      const weight = count * at(this.weights, place);
+      const value = count * at(this.values, place);
       if (weight >= room) return weight > 0 ? worth + value * (room / weight) : worth;
       worth += value;
       room -= weight;

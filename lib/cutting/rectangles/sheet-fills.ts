@@ -1,4 +1,5 @@
 /** Ways to fill sheets: sets of pieces that straight cuts can free. */
+import { at } from "../../algebra/lists.js";
 import type {
   BestFill,
   Completion,
@@ -81,8 +82,8 @@ export class SheetFills implements Fills {
     which: FillQuestion,
   ): BestFill[] {
     return this.stocks.map((_, stock) =>
-      (supply[stock] as number) > 0
-        ? this.best(stock, { values, demand, best: which }, thresholds[stock] as number)
+      at(supply, stock) > 0
+        ? this.best(stock, { values, demand, best: which }, at(thresholds, stock))
         : { fills: [], most: 0 },
     );
   }
@@ -120,15 +121,15 @@ export class SheetFills implements Fills {
 
   /** Values no fill exceeds weigh pieces as well as any scale, for as long as no piece is added. */
   private keepScale(stock: number, { values, demand }: SetQuestion, most: number): void {
-    if (!(most > 0) || demand.some((count, type) => count < (this.demand[type] as number))) return;
-    const kept = this.learnt[stock] as Scale[];
+    if (!(most > 0) || demand.some((count, type) => count < at(this.demand, type))) return;
+    const kept = at(this.learnt, stock);
     kept.unshift(values.map((value) => value / most));
     kept.splice(keptScales);
   }
 
   private weighed(stock: number): SheetSupply {
-    const sheet = this.stocks[stock] as SheetSupply;
-    return { ...sheet, scales: [...sheet.scales, ...(this.learnt[stock] as Scale[])] };
+    const sheet = at(this.stocks, stock);
+    return { ...sheet, scales: [...sheet.scales, ...at(this.learnt, stock)] };
   }
 
   /** Remembers how the pieces of a fill are cut free. */
@@ -141,11 +142,11 @@ export class SheetFills implements Fills {
     const unlimited = this.stocks.filter(({ supply }) => !Number.isFinite(supply));
     const fair = (unlimited.length > 0 ? unlimited : this.stocks).map(({ scales, cost }) => {
       const weigh = (scale: Scale): number =>
-        demand.reduce((sum, count, type) => sum + count * (scale[type] as number), 0);
+        demand.reduce((sum, count, type) => sum + count * at(scale, type), 0);
       const heaviest = scales.reduce((best, scale) => (weigh(scale) > weigh(best) ? scale : best));
       return heaviest.map((weight) => weight * cost);
     });
-    return demand.map((_, type) => Math.min(...fair.map((values) => values[type] as number)));
+    return demand.map((_, type) => Math.min(...fair.map((values) => at(values, type))));
   }
 
   completions(remaining: Remaining, values: readonly number[], allowed: number, most: number): Completions {
@@ -153,7 +154,7 @@ export class SheetFills implements Fills {
     const found: Completion[] = [];
     let complete = true;
     for (const [stock, sheet] of this.stocks.entries()) {
-      if ((remaining.supply[stock] as number) <= 0) continue;
+      if (at(remaining.supply, stock) <= 0) continue;
       const least = sheet.cost - allowed - 1e-9;
       const question = { values, demand: remaining.demand, with: first };
       const missed = this.look(
@@ -185,12 +186,12 @@ export class SheetFills implements Fills {
     let grown: Boxes | undefined;
     let box: Box | undefined;
     for (const [type, count] of demand.entries()) {
-      while ((counts[type] as number) < count) {
+      while (at(counts, type) < count) {
         const larger = this.grower.grown(grown, type, sheet.length, sheet.width);
         const fitting = this.grower.fitting(larger, sheet.length, sheet.width);
         if (!fitting) break;
         [grown, box] = [larger, fitting];
-        counts[type] = (counts[type] as number) + 1;
+        counts[type] = at(counts, type) + 1;
       }
     }
     return box && this.learn({ stock, counts }, box);
@@ -198,7 +199,7 @@ export class SheetFills implements Fills {
 
   /** How the pieces of a fill are cut free. */
   boxOf({ stock, counts }: Fill): Box | undefined {
-    const { length, width } = this.stocks[stock] as SheetSupply;
+    const { length, width } = at(this.stocks, stock);
     const known = this.boxes.get(counts.join());
     if (known && known.length <= length && known.width <= width) return known;
     return this.grower.fitting(this.fronts.boxesOf(setOf(counts)), length, width);
@@ -210,7 +211,7 @@ export class SheetFills implements Fills {
    */
   private isDominated(set: readonly number[], sheet: SheetSupply, { demand }: Remaining): boolean {
     const counts = this.countsOf(set);
-    const left = demand.flatMap((count, type) => (count > (counts[type] as number) ? [type] : []));
+    const left = demand.flatMap((count, type) => (count > at(counts, type) ? [type] : []));
     return left.some(
       (type) =>
         (set.length < largestSet && this.goesOn(withPiece(set, type), sheet)) ||
@@ -225,7 +226,7 @@ export class SheetFills implements Fills {
 
   private goesOn(set: readonly number[], { scales, length, width }: SheetSupply): boolean {
     return (
-      scales.every((scale) => set.reduce((sum, type) => sum + (scale[type] as number), 0) <= 1 + 1e-7) &&
+      scales.every((scale) => set.reduce((sum, type) => sum + at(scale, type), 0) <= 1 + 1e-7) &&
       this.fronts.goOn(set, length, width)
     );
   }
@@ -233,11 +234,11 @@ export class SheetFills implements Fills {
   /** The stock with the lowest cost for its area among those a piece goes on; -1 where there is none. */
   private stockFor(type: number, supply: readonly number[]): number {
     const rate = (stock: number): number => {
-      const { cost, length, width } = this.stocks[stock] as SheetSupply;
+      const { cost, length, width } = at(this.stocks, stock);
       return cost / (length * width);
     };
     return this.stocks.reduce((best, sheet, stock) => {
-      if ((supply[stock] as number) <= 0 || !this.goesOn([type], sheet)) return best;
+      if (at(supply, stock) <= 0 || !this.goesOn([type], sheet)) return best;
       return best < 0 || rate(stock) < rate(best) ? stock : best;
     }, -1);
   }
@@ -248,7 +249,7 @@ export class SheetFills implements Fills {
 
   private countsOf(set: readonly number[]): number[] {
     const counts = this.types.map(() => 0);
-    for (const type of set) counts[type] = (counts[type] as number) + 1;
+    for (const type of set) counts[type] = at(counts, type) + 1;
     return counts;
   }
 }

@@ -1,4 +1,5 @@
 /** Fills one sheet piece by piece without regard to straight cuts: always at the lowest place of its outline. */
+import { at } from "../../algebra/lists.js";
 import { hair } from "../numbers.js";
 import type { Item, Laid, Way } from "./item.js";
 
@@ -32,94 +33,117 @@ export function fillSkyline(
   next?: () => number,
 ): SkylineFill {
   const laid: Laid[] = [];
-  const left = [...items];
+  let left = items;
   let outline: Step[] = [{ x: 0, length, y: 0 }];
   while (left.length > 0) {
-    const at = lowest(outline);
-    const step = outline[at] as Step;
-    if (step.y >= width - hair) break;
-    const best = bestFor(left, outline, at, width, next !== undefined && next() < careless);
-    if (!best) {
-      outline = raised(outline, at, width);
-      continue;
-    }
-    const [item] = left.splice(best.index, 1) as [Item];
-    const x = best.atRight ? step.x + step.length - best.way.length : step.x;
-    laid.push({ item, ...best.way, x, y: step.y });
-    outline = covered(outline, at, x, best.way);
+    const place = placeOn(outline, width);
+    if (place.step.y >= width - hair) break;
+    const best = bestFit(left, place, next !== undefined && next() < randomPickRate);
+    if (best) {
+      const x = best.atRight ? place.step.x + place.step.length - best.way.length : place.step.x;
+      left = left.toSpliced(left.indexOf(best.item), 1);
+      laid.push({ item: best.item, ...best.way, x, y: place.step.y });
+      outline = withSteps(outline, place, covered(place.step, x, best.way));
+    } else outline = withSteps(outline, place, [raised(place)]);
   }
   return { laid, left, reach: Math.max(0, ...laid.map(({ y, width: height }) => y + height)) };
 }
 
-function lowest(outline: readonly Step[]): number {
-  let at = 0;
-  for (const [i, { y }] of outline.entries()) if (y < (outline[at] as Step).y - hair) at = i;
-  return at;
+/** How often a search picks a piece without regard to its fit. */
+const randomPickRate = 0.05;
+
+/** The lowest step, and what stands beside it. */
+interface Place {
+  /** Index in the outline. */
+  readonly index: number;
+  /** The step itself. */
+  readonly step: Step;
+  /** How far its left neighbour rises above it, without end at the edge of the sheet. */
+  readonly leftRise: number;
+  /** The same of its right neighbour. */
+  readonly rightRise: number;
+  /** What is left above the step, across the sheet. */
+  readonly room: number;
 }
 
-/** How often a piece is laid without regard to its fit, in a search. */
-const careless = 0.05;
+function placeOn(outline: readonly Step[], width: number): Place {
+  let index = 0;
+  for (const [i, { y }] of outline.entries()) if (y < at(outline, index).y - hair) index = i;
+  const step = at(outline, index);
+  const riseTo = (neighbour: Step | undefined): number => (neighbour?.y ?? Number.POSITIVE_INFINITY) - step.y;
+  return {
+    index,
+    step,
+    leftRise: riseTo(outline[index - 1]),
+    rightRise: riseTo(outline[index + 1]),
+    room: width - step.y,
+  };
+}
 
+/** A piece for a step, and how it lies there. */
 interface Fit {
-  readonly index: number;
+  /** The piece. */
+  readonly item: Item;
+  /** How it is turned. */
   readonly way: Way;
+  /** Whether it goes to the right end of the step. */
   readonly atRight: boolean;
 }
 
-function bestFor(
-  items: readonly Item[],
-  outline: readonly Step[],
-  at: number,
-  width: number,
-  anyFit: boolean,
-): Fit | undefined {
-  const step = outline[at] as Step;
-  const leftRise = (outline[at - 1]?.y ?? Number.POSITIVE_INFINITY) - step.y;
-  const rightRise = (outline[at + 1]?.y ?? Number.POSITIVE_INFINITY) - step.y;
+/** The piece with the highest score, of equals the first in the list; of all that go on, fit or not, where any will do. */
+function bestFit(items: readonly Item[], place: Place, any: boolean): Fit | undefined {
   let best: Fit | undefined;
   let most = -1;
-  for (const [index, { ways }] of items.entries()) {
-    for (const way of ways) {
-      if (way.length > step.length + hair || step.y + way.width > width + hair) continue;
-      const flush = Number(Math.abs(step.length - way.length) <= hair);
-      const onLeft = Number(Math.abs(leftRise - way.width) <= hair);
-      const onRight = Number(Math.abs(rightRise - way.width) <= hair);
-      const score = anyFit ? 0 : 2 * flush + (flush ? onLeft + onRight : Math.max(onLeft, onRight));
-      if (score <= most) continue;
-      most = score;
-      best = { index, way, atRight: !flush && (onRight > onLeft || (onLeft === 0 && rightRise > leftRise)) };
+  for (const item of items) {
+    for (const way of item.ways) {
+      if (way.length > place.step.length + hair || way.width > place.room + hair) continue;
+      const { score, atRight } = scoreOf(way, place);
+      const own = any ? 0 : score;
+      if (own <= most) continue;
+      most = own;
+      best = { item, way, atRight };
     }
   }
   return best;
 }
 
-/** Fills a step up to its lower neighbour, or to the edge of the sheet. */
-function raised(outline: readonly Step[], at: number, width: number): Step[] {
-  const y = Math.min(outline[at - 1]?.y ?? width, outline[at + 1]?.y ?? width);
-  return merged(outline.map((step, i) => (i === at ? { ...step, y } : step)));
+/** Two for filling the length of the step, one for every side that ends flush with a neighbour's top. */
+function scoreOf(
+  way: Way,
+  { step, leftRise, rightRise }: Place,
+): { readonly score: number; readonly atRight: boolean } {
+  const fillsStep = Math.abs(step.length - way.length) <= hair;
+  const onLeft = Number(Math.abs(leftRise - way.width) <= hair);
+  const onRight = Number(Math.abs(rightRise - way.width) <= hair);
+  if (fillsStep) return { score: 2 + onLeft + onRight, atRight: false };
+  const higherRight = onLeft === 0 && rightRise > leftRise;
+  return { score: Math.max(onLeft, onRight), atRight: onRight > onLeft || higherRight };
 }
 
-function covered(outline: readonly Step[], at: number, x: number, way: Way): Step[] {
-  const step = outline[at] as Step;
+/** A step filled up to its lower neighbour, or to the edge of the sheet. */
+function raised({ step, leftRise, rightRise, room }: Place): Step {
+  const rises = [leftRise, rightRise].map((rise) => (Number.isFinite(rise) ? rise : room));
+  return { ...step, y: step.y + Math.min(...rises) };
+}
+
+/** What a step becomes under a piece. */
+function covered(step: Step, x: number, way: Way): Step[] {
   const parts: Step[] = [
     { x: step.x, length: x - step.x, y: step.y },
     { x, length: way.length, y: step.y + way.width },
     { x: x + way.length, length: step.x + step.length - x - way.length, y: step.y },
   ];
-  return merged([
-    ...outline.slice(0, at),
-    ...parts.filter(({ length }) => length > hair),
-    ...outline.slice(at + 1),
-  ]);
+  return parts.filter(({ length }) => length > hair);
 }
 
-function merged(outline: readonly Step[]): Step[] {
-  const steps: Step[] = [];
-  for (const step of outline) {
-    const before = steps.at(-1);
+/** The outline with other steps in one place; steps of one height become one. */
+function withSteps(outline: readonly Step[], { index }: Place, steps: readonly Step[]): Step[] {
+  const merged: Step[] = [];
+  for (const step of outline.toSpliced(index, 1, ...steps)) {
+    const before = merged.at(-1);
     if (before && Math.abs(before.y - step.y) <= hair)
-      steps[steps.length - 1] = { ...before, length: before.length + step.length };
-    else steps.push(step);
+      merged[merged.length - 1] = { ...before, length: before.length + step.length };
+    else merged.push(step);
   }
-  return steps;
+  return merged;
 }

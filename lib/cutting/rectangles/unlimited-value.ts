@@ -1,4 +1,5 @@
 /** The most valuable pieces from one sheet by straight cuts, as many of each as one likes: an exact dynamic programme. */
+import { at } from "../../algebra/lists.js";
 import type { Laid } from "./item.js";
 
 /** A size of piece with its worth. */
@@ -52,48 +53,48 @@ export class UnlimitedValues {
   /** The best value of a part. */
   valueOf(length: number, width: number): number {
     if (length < 0 || width < 0) return 0;
-    return this.at(this.floorLength[length] as number, this.floorWidth[width] as number);
+    return this.at(at(this.floorLength, length), at(this.floorWidth, width));
   }
 
   /** The pieces of the best use of a part, and where they lie. */
   piecesOf(length: number, width: number, x = 0, y = 0): (ValuedSize & Pick<Laid, "x" | "y">)[] {
-    const i = this.floorLength[length] as number;
-    const j = this.floorWidth[width] as number;
+    const i = at(this.floorLength, length);
+    const j = at(this.floorWidth, width);
     const use = this.useOf(i, j);
     if (!use) return [];
     if ("value" in use) return [{ ...use, x, y }];
-    const [l, w] = [this.lengths[i] as number, this.widths[j] as number];
+    const [l, w] = [at(this.lengths, i), at(this.widths, j)];
     return use.along
       ? [...this.piecesOf(l, use.at, x, y), ...this.piecesOf(l, w - use.at, x, y + use.at)]
       : [...this.piecesOf(use.at, w, x, y), ...this.piecesOf(l - use.at, w, x + use.at, y)];
   }
 
   private at(i: number, j: number): number {
-    return (this.best[i] as Float64Array)[j] as number;
+    return at(at(this.best, i), j);
   }
 
   private fill(i: number, j: number): void {
-    const [length, width] = [this.lengths[i] as number, this.widths[j] as number];
+    const [length, width] = [at(this.lengths, i), at(this.widths, j)];
     let most = 0;
     for (const size of this.sizes) {
       if (size.length <= length && size.width <= width && size.value > most) most = size.value;
     }
-    for (let k = 1; k < i && 2 * (this.lengths[k] as number) <= length; k++) {
-      const rest = this.floorLength[length - (this.lengths[k] as number)] as number;
+    for (let k = 1; k < i && 2 * at(this.lengths, k) <= length; k++) {
+      const rest = at(this.floorLength, length - at(this.lengths, k));
       most = Math.max(most, this.at(k, j) + this.at(rest, j));
     }
-    for (let k = 1; k < j && 2 * (this.widths[k] as number) <= width; k++) {
-      const rest = this.floorWidth[width - (this.widths[k] as number)] as number;
+    for (let k = 1; k < j && 2 * at(this.widths, k) <= width; k++) {
+      const rest = at(this.floorWidth, width - at(this.widths, k));
       most = Math.max(most, this.at(i, k) + this.at(i, rest));
     }
-    (this.best[i] as Float64Array)[j] = most;
+    at(this.best, i)[j] = most;
   }
 
   /** What gave a part its value, found again. */
   private useOf(i: number, j: number): Use {
     const value = this.at(i, j);
     if (value === 0) return undefined;
-    const [length, width] = [this.lengths[i] as number, this.widths[j] as number];
+    const [length, width] = [at(this.lengths, i), at(this.widths, j)];
     const size = this.sizes.find((one) => one.length <= length && one.width <= width && one.value === value);
     if (size) return size;
     for (const at of this.lengths.slice(1, i)) {

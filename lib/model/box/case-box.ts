@@ -10,7 +10,7 @@ import {
   sagBetweenCorners,
   spaceDofs,
 } from "../../fem/index.js";
-import { spread, type Uncertainties } from "../../measure/index.js";
+import { propagate, type Uncertainties } from "../../measure/index.js";
 import { Length, type Pressure, Ratio } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import { memoizeLast } from "../memoize.js";
@@ -192,7 +192,7 @@ export function moduliInterval(
   if (Object.keys(uncertainties).length === 0) return undefined;
   const of = ({ along, across }: Record<keyof ModuliShares, Ratio>): Ratio =>
     Ratio.si(ratio * along ** powers.along * across ** powers.across);
-  const { interval, shares } = spread(of, { along: Ratio.si(1), across: Ratio.si(1) }, uncertainties);
+  const { interval, shares } = propagate(of, { along: Ratio.si(1), across: Ratio.si(1) }, uncertainties);
   return {
     ...interval,
     shares: shares.map(({ input: name, share }) => ({ input: `modulus ${name} the grain`, share })),

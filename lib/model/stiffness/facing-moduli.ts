@@ -53,7 +53,7 @@ function measured(
   const rows = measurements.bends.filter(
     (row) => row.sheet === sheet.name && row.direction === direction && row.faced === faced,
   );
-  const { strips } = bentStrips(rows, "bend-tests.csv");
+  const { strips } = bentStrips(rows);
   const bare = bareStrips(sheet, measurements, direction);
   if (strips.length === 0 || bare.length === 0) return [];
   const bareRows = measurements.bends.filter((row) => bare.some(({ strip }) => strip === row.strip));

@@ -11,7 +11,7 @@ import {
   type Sheet,
 } from "../../fem/index.js";
 import { keptByContent } from "../../kept/index.js";
-import { spread } from "../../measure/index.js";
+import { propagate } from "../../measure/index.js";
 import { Pressure, Ratio } from "../../quantity/index.js";
 import type { RatioInterval } from "../ratio-interval.js";
 import { type SagCase, sagInputs } from "./panel-sag.js";
@@ -58,7 +58,7 @@ export function sagInterval(sagCase: SagCase, ratio: number): RatioInterval | un
       const now = moduli[words[name]] ?? modulus;
       return sum + at(slopes, i) * (now / modulus - 1);
     }, 1);
-  const { interval, shares } = spread(
+  const { interval, shares } = propagate(
     (moduli: Readonly<Record<string, Pressure>>) => Ratio.si(ratio * changed(moduli)),
     of(({ modulus }) => modulus),
     of(({ uncertainty }) => uncertainty),

@@ -72,7 +72,7 @@ const keptModuli = memoize((measurements: Measurements, sheet: SheetStock): Shee
 /** Mean shear modulus of the offcuts of a sheet that were twisted. */
 function twistedShear(sheet: SheetStock, { twists }: Measurements): KnownModulus | undefined {
   const rows = twists.filter((row) => row.sheet === sheet.name);
-  return testedModulus(twistedSamples(rows, "twist-tests.csv").samples);
+  return testedModulus(twistedSamples(rows).samples);
 }
 
 /** A panel bends both ways, so the softer of the two counts. */
@@ -103,7 +103,7 @@ export function sheetPiecesBent(
   measurements: Measurements,
   direction: Direction,
 ): readonly SpannedPiece[] {
-  return spannedPieces(bareRows(sheet, measurements, direction), "bend-tests.csv").pieces;
+  return spannedPieces(bareRows(sheet, measurements, direction)).pieces;
 }
 
 /** The strips of bare sheet that were bent over one span and could be measured. */
@@ -113,7 +113,7 @@ export function bareStrips(
   direction: Direction,
 ): readonly BentStrip[] {
   const rows = bareRows(sheet, measurements, direction).filter(({ piece }) => piece === undefined);
-  return bentStrips(rows, "bend-tests.csv").strips;
+  return bentStrips(rows).strips;
 }
 
 function bareRows(sheet: SheetStock, { bends }: Measurements, direction: Direction): readonly BendTest[] {

@@ -57,7 +57,7 @@ export interface StripModulus {
 /** Modulus of each bare strip of a sheet. */
 export function stripModuli({ measurements }: Job, sheet: string): readonly StripModulus[] {
   const rows = bareRows(measurements.bends, sheet);
-  return bentStrips(rows, "bend-tests.csv").strips.map(({ strip, modulus }) => ({
+  return bentStrips(rows).strips.map(({ strip, modulus }) => ({
     strip: `${strip}, ${rows.find((row) => row.strip === strip)?.direction ?? ""}`,
     modulus: Pressure.in(modulus.value, "GPa"),
     low: Pressure.in(modulus.interval.low, "GPa"),

@@ -2,7 +2,7 @@
 
 import { measuredReview, styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
-import { type Correlation, monteCarlo, type ScatterShare, spread } from "../../measure/index.js";
+import { type Correlation, monteCarlo, propagate, type ScatterShare } from "../../measure/index.js";
 import { type ReviewInput, sectionBalance } from "../../model/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Mass, Ratio, ratio } from "../../quantity/index.js";
@@ -45,7 +45,7 @@ function massIntervals(job: Job, section: string, sameScale: number): readonly W
   const { compute, at, uncertainties } = measuredReview(job, massOf);
   const together = onOneScale(Object.keys(at), sameScale);
   const first = (correlations: readonly Correlation[]) =>
-    spread(compute, at, uncertainties, ratio(0.95), correlations);
+    propagate(compute, at, uncertainties, ratio(0.95), correlations);
   const shared = Ratio.show(ratio(sameScale), { digits: 2 });
   return [
     { way: "first order, each weighing for itself", ...first([]) },

@@ -15,12 +15,8 @@ interface OddReading {
 
 /** Everything odd about the bend and twist tests: rows that do not belong, strips that creep, tests that cannot be used. */
 export function oddReadings({ measurements: { bends, twists } }: Job): readonly OddReading[] {
-  const bent = bentStrips(bends, "bend-tests.csv");
-  const unusable = [
-    ...bent.problems,
-    ...spannedPieces(bends, "bend-tests.csv").problems,
-    ...twistedSamples(twists, "twist-tests.csv").problems,
-  ];
+  const bent = bentStrips(bends);
+  const unusable = [...bent.problems, ...spannedPieces(bends).problems, ...twistedSamples(twists).problems];
   return [
     ...unusable.map(({ file, row, expected }) => ({
       where: `${file}, row ${row ?? ""}`,
@@ -61,7 +57,7 @@ export function oddTable(job: Job): TableView {
 export function scatterShares({ measurements }: Job, strip: string): readonly ScatterShare[] {
   const rows = measurements.bends.filter((row) => row.strip === strip);
   const words: Readonly<Record<string, string>> = { slope: "sag and load" };
-  const shares = bentStrips(rows, "bend-tests.csv").strips[0]?.modulus.shares ?? [];
+  const shares = bentStrips(rows).strips[0]?.modulus.shares ?? [];
   return shares.map(({ input, share }) => ({ input: words[input] ?? input, share }));
 }
 

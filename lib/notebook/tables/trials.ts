@@ -11,7 +11,7 @@ import { type BendResidual, residualsOf, spreadText } from "./bend-strips.js";
 /** Twisted offcuts with the shear modulus each gives. */
 export function twistTable({ measurements }: Job): TableView {
   return tableOf(
-    twistedSamples(measurements.twists, "twist-tests.csv").samples,
+    twistedSamples(measurements.twists).samples,
     [
       { heading: "Offcut", cell: ({ sample }) => sample },
       { heading: "Shear modulus", cell: ({ modulus }) => spreadText(modulus, "GPa") },

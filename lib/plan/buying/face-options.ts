@@ -2,7 +2,7 @@ import { type FaceCostInputs, finishedFaceCost, finishedFaceMass } from "../../b
 import type { Adhesive, FacingStock } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { plywoodLamination } from "../../material/index.js";
-import { type Interval, spread } from "../../measure/index.js";
+import { type Interval, propagate } from "../../measure/index.js";
 import {
   densityOf,
   facingLayer,
@@ -106,7 +106,7 @@ function costScatter(
     return Ratio.si(finishedFaceCost({ ...prices, sheetRate: each, facingRate }).total.amount);
   };
   try {
-    const { interval } = spread(total, { rate }, { rate: uncertainty });
+    const { interval } = propagate(total, { rate }, { rate: uncertainty });
     return interval.low > 0 ? interval : undefined;
   } catch (error) {
     // A rate that may as well be zero has no interval to tell.

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { spread, studentFactor } from "../../lib/measure/index.js";
+import { propagate, studentFactor } from "../../lib/measure/index.js";
 import { mm, type Ratio, ratio } from "../../lib/quantity/index.js";
 
 interface Pair {
@@ -14,7 +14,7 @@ describe("spread of a computed value", () => {
     const sum = ({ a, b }: Pair) => ratio(a + b);
     fc.assert(
       fc.property(positive, positive, (a, b) => {
-        const { standardUncertainty } = spread(
+        const { standardUncertainty } = propagate(
           sum,
           { a: ratio(a), b: ratio(b) },
           { a: { standard: 3 }, b: { standard: 4 } },
@@ -28,7 +28,7 @@ describe("spread of a computed value", () => {
     const product = ({ a, b }: Pair) => ratio(a * b);
     fc.assert(
       fc.property(positive, positive, (a, b) => {
-        const { value, standardUncertainty } = spread(
+        const { value, standardUncertainty } = propagate(
           product,
           { a: ratio(a), b: ratio(b) },
           { a: { standard: 0.03 * a }, b: { standard: 0.04 * b } },
@@ -40,7 +40,7 @@ describe("spread of a computed value", () => {
 
   test("names the input that matters most first, shares summing to 1", () => {
     const cube = ({ a, b }: Pair) => ratio(a * b ** 3);
-    const { shares } = spread(
+    const { shares } = propagate(
       cube,
       { a: ratio(10), b: ratio(10) },
       { a: { standard: 0.01 }, b: { standard: 0.01 } },
@@ -53,7 +53,7 @@ describe("spread of a computed value", () => {
 
   test("takes Student's factor of the readings behind it", () => {
     const same = ({ a }: Pair) => a;
-    const { interval, degreesOfFreedom } = spread(
+    const { interval, degreesOfFreedom } = propagate(
       same,
       { a: ratio(7), b: ratio(1) },
       { a: { standard: 0.5, degreesOfFreedom: 4 } },
@@ -68,12 +68,12 @@ describe("spread of a computed value", () => {
     const sum = ({ a, b }: Pair) => ratio(a + b);
     const twin = { standard: 1, degreesOfFreedom: 5 };
     // Equal parts: (1 + 1)^2 / (1/5 + 1/5) = 10.
-    expect(spread(sum, { a: ratio(1), b: ratio(1) }, { a: twin, b: twin }).degreesOfFreedom).toBe(10);
+    expect(propagate(sum, { a: ratio(1), b: ratio(1) }, { a: twin, b: twin }).degreesOfFreedom).toBe(10);
   });
 
   test("is nothing when every input is exact", () => {
     const sum = ({ a, b }: Pair) => ratio(a + b);
-    const { interval, shares } = spread(sum, { a: ratio(1), b: ratio(2) }, { a: { standard: 0 } });
+    const { interval, shares } = propagate(sum, { a: ratio(1), b: ratio(2) }, { a: { standard: 0 } });
     expect(interval).toEqual({ low: 3, high: 3 });
     expect(shares).toEqual([{ input: "a", share: 0 }]);
   });
@@ -81,7 +81,7 @@ describe("spread of a computed value", () => {
   test("shrinks as readings are added", () => {
     const same = ({ a }: Pair) => a;
     const width = (readings: number): number => {
-      const { interval } = spread(
+      const { interval } = propagate(
         same,
         { a: ratio(7), b: ratio(1) },
         { a: { standard: 1 / Math.sqrt(readings), degreesOfFreedom: readings - 1 } },
@@ -92,16 +92,18 @@ describe("spread of a computed value", () => {
   });
 
   test("refuses a negative uncertainty", () => {
-    expect(() => spread(({ a }: Pair) => a, { a: ratio(1), b: ratio(1) }, { a: { standard: -1 } })).toThrow(
-      "spread: uncertainty of a must be a number from 0 up, got -1",
-    );
+    expect(() =>
+      propagate(({ a }: Pair) => a, { a: ratio(1), b: ratio(1) }, { a: { standard: -1 } }),
+    ).toThrow("propagate: uncertainty of a must be a number from 0 up, got -1");
   });
 
   test("leaves words and lists of an input record alone", () => {
     const inputs = { span: mm(100), support: "clamped", loads: [1, 2] };
-    const result = spread(({ span }: typeof inputs) => span, inputs, { span: { standard: 0.001 } });
+    const result = propagate(({ span }: typeof inputs) => span, inputs, { span: { standard: 0.001 } });
     expect(result.standardUncertainty).toBeCloseTo(0.001, 12);
-    // @ts-expect-error a word has no uncertainty
-    spread(({ span }: typeof inputs) => span, inputs, { support: { standard: 1 } });
+    expect(() =>
+      // @ts-expect-error a word has no uncertainty
+      propagate(({ span }: typeof inputs) => span, inputs, { support: { standard: 1 } }),
+    ).toThrow("uncertainty: input support must be a number, got clamped");
   });
 });
