@@ -55,6 +55,10 @@ export const bookStyles: string = `
 .cw-formula h2 { font-size: 1.1875rem; margin: 0; padding: 0; border: 0; }
 .cw-formula td small { display: block; color: ${soft}; font-size: .9375rem; max-width: 26rem; }
 .cw-formula .cw-id { font: .875rem ui-monospace, "DejaVu Sans Mono", monospace; color: ${soft}; margin: 0 0 .3rem; }
+.cw-trouble { position: sticky; top: 0; z-index: 2; max-height: 45vh; overflow: auto; background: #fdf1ee; color: ${ink}; border-bottom: 4px solid ${accent}; padding: .8rem 1rem; }
+.cw-trouble p { margin: 0 auto .4rem; max-width: 72rem; font-weight: 700; }
+.cw-trouble pre { margin: 0 auto; max-width: 72rem; overflow-x: auto; font: .875rem/1.5 ui-monospace, "DejaVu Sans Mono", monospace; }
+.cw-stale main { filter: grayscale(1); opacity: .6; }
 @media print {
   .cw-head { background: none; color: ${ink}; border-bottom: 2px solid ${ink}; }
   .cw-head a, .cw-head span { color: ${ink}; }

@@ -2,6 +2,7 @@
 import { readFile } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
 import { KernelClient } from "./kernel/client.js";
+import { KernelDied } from "./kernel/kernel-errors.js";
 import type { Notebook } from "./notebook.js";
 import { parseNotebook } from "./notebook-file.js";
 import { runCells } from "./run-cells.js";
@@ -75,50 +76,102 @@ export interface RunsOptions extends RunOptions {
 /** Runs several notebooks; the results are in the order of the files. */
 export async function runNotebooks(
   files: readonly string[],
-  { concurrency = 2, keepKernels = false, ...options }: RunsOptions = {},
+  options: RunsOptions = {},
 ): Promise<NotebookRun[]> {
-  const runs: NotebookRun[] = [];
-  const waiting = files.entries();
-  const worker = async (): Promise<void> => {
-    const lane = new Lane(options);
-    try {
-      for (const [i, file] of waiting) {
-        runs[i] = await lane.run(file);
-        if (!keepKernels || runs[i]?.failure) await lane.close();
+  const runner = new NotebookRunner(options);
+  try {
+    return await runner.run(files);
+  } finally {
+    await runner.close();
+  }
+}
+
+/** Runs notebooks, again and again, in kernels that may be kept from one time to the next. */
+export class NotebookRunner {
+  readonly #lanes: readonly Lane[];
+  readonly #keep: boolean;
+
+  constructor({ concurrency = 2, keepKernels = false, ...options }: RunsOptions) {
+    this.#lanes = Array.from({ length: Math.max(1, concurrency) }, () => new Lane(options));
+    this.#keep = keepKernels;
+  }
+
+  /** Runs several notebooks; the results are in the order of the files. */
+  async run(files: readonly string[]): Promise<NotebookRun[]> {
+    const runs: NotebookRun[] = [];
+    const waiting = [...files.entries()];
+    const work = async (lane: Lane): Promise<void> => {
+      for (let next = this.#next(lane, waiting); next; next = this.#next(lane, waiting)) {
+        const [i, file] = next;
+        const run = await lane.run(file);
+        runs[i] = run;
+        if (!this.#keep || run.failure) await lane.close();
       }
-    } finally {
-      await lane.close();
-    }
-  };
-  await Promise.all(Array.from({ length: Math.max(1, concurrency) }, worker));
-  return runs;
+    };
+    await Promise.all(this.#lanes.map(work));
+    return runs;
+  }
+
+  /** Ends the kernels. */
+  async close(): Promise<void> {
+    await Promise.all(this.#lanes.map((lane) => lane.close()));
+  }
+
+  /** A notebook goes where it was run before, since its kernel has kept answers of it; else to who is free. */
+  #next(lane: Lane, waiting: [number, string][]): [number, string] | undefined {
+    const known = (asked: Lane, [, file]: [number, string]): boolean => asked.known.has(file);
+    const own = waiting.findIndex((one) => known(lane, one));
+    const nobodys = waiting.findIndex((one) => !this.#lanes.some((other) => known(other, one)));
+    const at = [own, nobodys].find((place) => place >= 0) ?? 0;
+    return waiting.splice(at, 1)[0];
+  }
 }
 
 /** Runs one notebook after another in a kernel that it starts when it needs one. */
 class Lane {
-  private kernel: KernelClient | undefined;
+  readonly #options: RunOptions;
+  #kernel: KernelClient | undefined;
+  /** Files run in the kernel that is there now. */
+  readonly known: Set<string> = new Set();
 
-  constructor(private readonly options: RunOptions) {}
+  constructor(options: RunOptions) {
+    this.#options = options;
+  }
 
   async run(file: string): Promise<NotebookRun> {
     const notebook = parseNotebook(await readFile(file, "utf8"), file);
-    const { env = process.env, cwd = dirname(resolve(file)), timeout = 60_000, onProgress } = this.options;
+    const { env = process.env, cwd = dirname(resolve(file)), timeout = 60_000, onProgress } = this.#options;
     try {
-      this.kernel ??= await KernelClient.start({ cwd, env });
+      const kernel = await this.#readyKernel(cwd, env);
+      this.known.add(file);
+      const { cells, failure } = await runCells(kernel, notebook.cells, {
+        timeout,
+        onCell: (progress) => onProgress?.({ notebook: file, ...progress }),
+      });
+      const run = { ...notebook, cells };
+      return failure ? { notebook: run, failure: { notebook: file, ...failure } } : { notebook: run };
     } catch (error) {
-      return { notebook, failure: { notebook: file, message: (error as Error).message } };
+      if (!(error instanceof KernelDied)) throw error;
+      return { notebook, failure: { notebook: file, message: error.message } };
     }
-    const { cells, failure } = await runCells(this.kernel, notebook.cells, {
-      timeout,
-      onCell: (progress) => onProgress?.({ notebook: file, ...progress }),
-    });
-    const run = { ...notebook, cells };
-    return failure ? { notebook: run, failure: { notebook: file, ...failure } } : { notebook: run };
   }
 
   async close(): Promise<void> {
-    const { kernel } = this;
-    this.kernel = undefined;
+    const kernel = this.#kernel;
+    this.#kernel = undefined;
+    this.known.clear();
     await kernel?.shutdown();
+  }
+
+  /** A kernel in which nothing is declared; one that has ended since is replaced. */
+  async #readyKernel(cwd: string, env: NodeJS.ProcessEnv): Promise<KernelClient> {
+    try {
+      await this.#kernel?.fresh();
+    } catch (error) {
+      if (!(error instanceof KernelDied)) throw error;
+      await this.close();
+    }
+    this.#kernel ??= await KernelClient.start({ cwd, env });
+    return this.#kernel;
   }
 }

@@ -3,18 +3,27 @@ import { basename, join, relative } from "node:path";
 import {
   type BookNotebook,
   buildBook,
+  type ExtraFile,
   type Failure,
+  type Notebook,
   type NotebookRun,
+  NotebookRunner,
   type Progress,
   projectFolder,
-  runNotebooks,
 } from "../book/index.js";
-import { type CheckOutcome, formulaIndex, recipeOf } from "../index.js";
+import {
+  type CheckOutcome,
+  formulaIndex,
+  type Recipe,
+  recipeMarkdown,
+  recipeMime,
+  recipeOf,
+  recipePage,
+} from "../index.js";
 import { demoJob, type Job } from "../job/index.js";
 import { problemReport, readNamed } from "./check.js";
-import { checksAside } from "./checks-thread.js";
 import { notebookFiles } from "./notebooks.js";
-import { recipeFiles, recipeShown } from "./recipe-files.js";
+import { checksAside, type RunningChecks } from "./published-checks.js";
 
 /** What to run, and where the book goes; each has its usual place. */
 export interface BookOfJob {
@@ -28,6 +37,19 @@ export interface BookOfJob {
   readonly timeout?: number;
 }
 
+/** A book that was built, or why it was not: the previous one stays then. */
+export type Built = { readonly folder: string } | { readonly trouble: string };
+
+/**
+ * npm run book -- JOB: builds the book of a job.
+ *
+ * @param args name of the job; the demo job when there is none
+ * @returns exit code: 1 when it could not be built
+ */
+export async function book([job]: readonly string[]): Promise<number> {
+  return (await bookOfJob({ job })) === undefined ? 1 : 0;
+}
+
 /**
  * Builds the book of a job, telling of every cell. When a file or a cell is wrong it says where and why,
  * and the previous book stays.
@@ -35,56 +57,84 @@ export interface BookOfJob {
  * @returns the book's folder; undefined when it could not be built
  */
 export async function bookOfJob(request: BookOfJob): Promise<string | undefined> {
-  const job = openedJob(request.job ?? demoJob);
-  if (!job) return undefined;
-  const files = request.files ?? (await notebookFiles());
-  if (files.length === 0) return void console.error("no notebooks to run: notebooks/ is empty");
-  const start = performance.now();
-  const checks = checksAside();
+  const maker = new BookMaker(request, (progress) => console.log(progressLine(progress)));
   try {
-    const runs = await runAll(job, files, request.timeout);
-    const failures = runs.flatMap(({ failure }) => failure ?? []);
-    if (failures.length > 0) return void console.error(failureReport(failures));
-    const outDir = request.outDir ?? join(projectFolder(), "book", job.name);
-    await build(job, files, runs, await checks.outcomes, outDir);
-    console.log(
-      `built ${relative(process.cwd(), outDir) || outDir} in ${seconds(performance.now() - start)}`,
-    );
-    return outDir;
+    return reported(await maker.build());
   } finally {
-    await checks.stop();
+    await maker.close();
   }
 }
 
-function runAll(job: Job, files: readonly string[], timeout: number | undefined): Promise<NotebookRun[]> {
-  return runNotebooks(files, {
-    concurrency: 2,
-    keepKernels: true,
-    cwd: join(projectFolder(), "notebooks"),
-    env: { ...process.env, CASEWRIGHT_JOB: job.folder, CASEWRIGHT_BOOK: "1" },
-    onProgress: (progress) => console.log(progressLine(progress)),
-    ...(timeout === undefined ? {} : { timeout }),
-  });
+/** The folder of what was built; tells why there is none. */
+export function reported(built: Built): string | undefined {
+  return "folder" in built ? built.folder : void console.error(built.trouble);
 }
 
-function openedJob(name: string): Job | undefined {
-  const read = readNamed(name);
-  if ("job" in read) return read.job;
-  console.error(problemReport(name, read.problems));
-  return undefined;
+/** Builds the book of one job, again and again: its kernels stay, and with them what they have worked out. */
+export class BookMaker {
+  readonly #request: BookOfJob;
+  readonly #tell: (progress: Progress) => void;
+  #checks: RunningChecks | undefined;
+  #kernels: NotebookRunner | undefined;
+
+  /** @param tell told of every cell that has run */
+  constructor(request: BookOfJob, tell: (progress: Progress) => void) {
+    this.#request = request;
+    this.#tell = tell;
+  }
+
+  /**
+   * Builds the book as the files are now.
+   *
+   * @throws Error when a published check cannot be run
+   */
+  async build(): Promise<Built> {
+    const start = performance.now();
+    const name = this.#request.job ?? demoJob;
+    const read = readNamed(name);
+    if ("problems" in read) return { trouble: problemReport(name, read.problems) };
+    const files = this.#request.files ?? (await notebookFiles());
+    if (files.length === 0) return { trouble: "no notebooks to run: notebooks/ is empty" };
+    this.#checks ??= checksAside();
+    this.#kernels ??= this.#newKernels(read.job);
+    const runs = await this.#kernels.run(files);
+    const failures = runs.flatMap(({ failure }) => failure ?? []);
+    if (failures.length > 0) return { trouble: failureReport(failures) };
+    const outDir = this.#request.outDir ?? join(projectFolder(), "book", read.job.name);
+    await write(read.job, files, runs, await this.#checks.outcomes, outDir);
+    const place = relative(process.cwd(), outDir) || outDir;
+    console.log(`built ${place} in ${seconds(performance.now() - start)}`);
+    return { folder: outDir };
+  }
+
+  /** Ends what still runs. */
+  async close(): Promise<void> {
+    await Promise.all([this.#kernels?.close(), this.#checks?.stop()]);
+  }
+
+  #newKernels({ folder }: Job): NotebookRunner {
+    const { timeout } = this.#request;
+    return new NotebookRunner({
+      concurrency: 2,
+      keepKernels: true,
+      cwd: join(projectFolder(), "notebooks"),
+      env: { ...process.env, CASEWRIGHT_JOB: folder, CASEWRIGHT_BOOK: "1" },
+      onProgress: this.#tell,
+      ...(timeout === undefined ? {} : { timeout }),
+    });
+  }
 }
 
-async function build(
+async function write(
   job: Job,
   files: readonly string[],
   runs: readonly NotebookRun[],
   checks: readonly CheckOutcome[],
   outDir: string,
 ): Promise<void> {
-  const notebooks = files.flatMap((file, i): BookNotebook[] => {
-    const notebook = runs[i]?.notebook;
-    return notebook ? [{ name: basename(file, ".ipynb"), notebook }] : [];
-  });
+  const notebooks = runs.map(
+    ({ notebook }, i): BookNotebook => ({ name: basename(files[i] ?? "", ".ipynb"), notebook }),
+  );
   await buildBook({
     title: job.case.name,
     job: job.name,
@@ -100,7 +150,25 @@ async function build(
 const inventedNotice =
   "This case, its prices and its measurements are invented, to show what the notebooks do. Put your own in before you cut anything.";
 
-function progressLine({ notebook, cell, of, ms }: Progress): string {
+/** A recipe to print and to edit, as files of the book. */
+function recipeFiles(recipe: Recipe): ExtraFile[] {
+  return [
+    { file: "recipe-to-print.html", title: "The recipe, to print", text: recipePage(recipe) },
+    { file: "recipe.md", title: "The recipe as text, to edit", text: recipeMarkdown(recipe) },
+  ];
+}
+
+/** The recipe that one of the executed notebooks showed; nothing is worked out twice. */
+function recipeShown(notebooks: readonly Notebook[]): Recipe | undefined {
+  const outputs = notebooks.flatMap(({ cells }) =>
+    cells.flatMap((cell) => (cell.cell_type === "code" ? cell.outputs : [])),
+  );
+  const shown = outputs.find((output) => "data" in output && recipeMime in output.data);
+  return shown && "data" in shown ? (shown.data[recipeMime] as Recipe) : undefined;
+}
+
+/** One line for a cell that has run. */
+export function progressLine({ notebook, cell, of, ms }: Progress): string {
   return `${basename(notebook)}: cell ${cell} of ${of}, ${seconds(ms)}`;
 }
 

@@ -1,6 +1,6 @@
 /** The one door for npm scripts: node lib/dist/command/main.js COMMAND [ARGUMENT...] */
 import { bench } from "./bench.js";
-import { book } from "./book.js";
+import { book } from "./book-of-job.js";
 import { check } from "./check.js";
 import { lab } from "./lab.js";
 import { newJob } from "./new.js";

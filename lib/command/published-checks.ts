@@ -1,12 +1,15 @@
+/** Runs the published checks, so that the book can print expected, ours and error. */
+import { once } from "node:events";
 import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
+import { Worker } from "node:worker_threads";
 import { projectFolder } from "../book/index.js";
 import { type CheckOutcome, runChecks } from "../index.js";
 import { asTables } from "./reference/formula-tables.js";
 import { kindOf } from "./reference/kinds.js";
 
 /**
- * Runs every table of formulas in tests/reference/, so that the book can print expected, ours and error.
+ * Runs every table of formulas in tests/reference/.
  *
  * @throws Error naming the file that cannot be run
  */
@@ -23,4 +26,21 @@ export async function publishedChecks(): Promise<CheckOutcome[]> {
     }
   }
   return outcomes;
+}
+
+/** Checks that are being run. */
+export interface RunningChecks {
+  /** Rejects with the error that names the file that cannot be run. */
+  readonly outcomes: Promise<readonly CheckOutcome[]>;
+  /** Ends the thread, done or not. */
+  stop(): Promise<void>;
+}
+
+/** Starts the checks on a thread. On this one they would hold up the answers of kernels, whose cells have a time limit. */
+export function checksAside(): RunningChecks {
+  const worker = new Worker(join(projectFolder(), "lib/dist/command/checks-worker.js"), { execArgv: [] });
+  const outcomes = once(worker, "message").then(([message]) => message as readonly CheckOutcome[]);
+  // Whoever awaits them is told; nobody does when a notebook has failed.
+  outcomes.catch(() => undefined);
+  return { outcomes, stop: async () => void (await worker.terminate()) };
 }

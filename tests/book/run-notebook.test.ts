@@ -2,7 +2,13 @@ import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type Progress, printNotebook, runNotebook, runNotebooks } from "../../lib/book/index.js";
+import {
+  NotebookRunner,
+  type Progress,
+  printNotebook,
+  runNotebook,
+  runNotebooks,
+} from "../../lib/book/index.js";
 import { notebookFolder, printed } from "./kernel/kernel.js";
 
 let folder = "";
@@ -130,4 +136,44 @@ test("several notebooks run at once, at most two, and the results keep their ord
   ]);
   // The third waits until one of the first two has ended.
   expect(finished.at(-1)).toBe(files[2]);
+});
+
+describe("kernels that are kept", () => {
+  const runner = new NotebookRunner({ cwd: notebookFolder, concurrency: 2, keepKernels: true });
+  afterAll(() => runner.close());
+  const shown = async (files: readonly string[]): Promise<unknown[]> =>
+    (await runner.run(files)).map(({ notebook, failure }) => {
+      const cell = notebook.cells.at(-1);
+      if (failure || cell?.cell_type !== "code") return failure?.message;
+      const [output] = cell.outputs;
+      return [cell.execution_count, output && "text" in output ? output.text : output];
+    });
+
+  test("run each notebook where it was run before, with nothing declared and cells counted from 1", async () => {
+    const slow =
+      "const all = globalThis as unknown as { kept?: number }; await new Promise((done) => setTimeout(done, 200));";
+    const count = 'const mine = (all.kept ?? 0) + 1; all.kept = mine; process.pid + " " + mine';
+    const files = [await notebookOf("k1.ipynb", slow, count), await notebookOf("k2.ipynb", slow, count)];
+    const first = await shown(files);
+    expect(first).toEqual([
+      [2, expect.stringMatching(/^\d+ 1\n$/)],
+      [2, expect.stringMatching(/^\d+ 1\n$/)],
+    ]);
+    const again = JSON.parse(JSON.stringify(first).replaceAll(" 1\\n", " 2\\n"));
+    expect(await shown(files.toReversed())).toEqual(again.toReversed());
+    const stranger = await notebookOf("k3.ipynb", "typeof mine");
+    expect(await shown([stranger])).toEqual(["TypeScript: 1:8 - Cannot find name 'mine'."]);
+  });
+
+  test("are replaced after a cell failed in one, and after one ended between two runs", async () => {
+    const pid = await notebookOf("pid.ipynb", "process.pid");
+    const [before] = await shown([pid]);
+    expect(await shown([await notebookOf("bad.ipynb", "setTimeout(() => process.exit(0), 50); 1")])).toEqual([
+      [1, "1\n"],
+    ]);
+    await new Promise((done) => setTimeout(done, 500));
+    const [after] = await shown([pid]);
+    expect(after).toEqual([1, expect.stringMatching(/^\d+\n$/)]);
+    expect(before).toEqual([1, expect.stringMatching(/^\d+\n$/)]);
+  });
 });

@@ -2,7 +2,7 @@ import { mkdir, mkdtemp, rm, symlink, writeFile } from "node:fs/promises";
 import { type IncomingHttpHeaders, request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type BookServer, serveBook } from "../../lib/book/serve-book.js";
 
 let folder = "";
@@ -137,4 +137,63 @@ test("only a request for this machine's own name is answered", async () => {
 test("a taken port is an error", async () => {
   const { port } = new URL(server.url);
   await expect(serveBook(folder, { port: Number(port) })).rejects.toThrow("EADDRINUSE");
+});
+
+describe("a book that is followed", () => {
+  let live: BookServer;
+  beforeAll(async () => {
+    await writeFile(
+      join(folder, "book", "page.html"),
+      '<meta content="default-src &#39;none&#39;; script-src &#39;self&#39;"><script defer src="assets/book.js"></script>',
+    );
+    live = await serveBook(join(folder, "book"), { live: { built: 4 } });
+  });
+  afterAll(() => live.close());
+
+  test("has a script in its pages that may ask this server, with the number of the book", async () => {
+    const page = await (await fetch(`${live.url}page.html`)).text();
+    expect(page).toBe(
+      '<meta content="default-src &#39;none&#39;; connect-src &#39;self&#39;; script-src &#39;self&#39;"><script defer src="assets/live.js" data-built="4"></script>\n<script defer src="assets/book.js"></script>',
+    );
+    const script = await fetch(`${live.url}assets/live.js`);
+    expect(script.headers.get("content-type")).toBe("text/javascript; charset=utf-8");
+    expect(await script.text()).toContain("EventSource");
+    const head = await fetch(`${live.url}page.html`, { method: "HEAD" });
+    expect(Number(head.headers.get("content-length"))).toBe(Buffer.byteLength(page));
+  });
+
+  test("tells how it stands at once, and then of every change", async () => {
+    const events = await fetch(`${live.url}live`);
+    expect(events.headers.get("content-type")).toBe("text/event-stream");
+    const reader = events.body?.getReader();
+    let heard = "";
+    const hear = async (words: string): Promise<void> => {
+      while (!heard.includes(words)) heard += Buffer.from((await reader?.read())?.value ?? []).toString();
+    };
+    await hear('data: {"built":4}\n\n');
+    live.tell({ built: 4, trouble: "two\nlines" });
+    await hear('data: {"built":4,"trouble":"two\\nlines"}\n\n');
+    await reader?.cancel();
+  });
+
+  test("tells nobody but pages of its own", async () => {
+    const { port } = new URL(live.url);
+    const status = await new Promise((resolve, reject) => {
+      const asked = request({
+        hostname: "127.0.0.1",
+        port,
+        path: "/live",
+        headers: { host: "example.invalid" },
+      });
+      asked.on("error", reject).on("response", (answer) => resolve(answer.statusCode));
+      asked.end();
+    });
+    expect(status).toBe(403);
+  });
+
+  test("is not told of where nothing is followed", async () => {
+    expect((await ask("/live")).status).toBe(404);
+    expect((await ask("/assets/live.js")).status).toBe(404);
+    expect((await ask("/page.html")).body).not.toContain("live.js");
+  });
 });

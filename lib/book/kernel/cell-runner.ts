@@ -2,7 +2,8 @@
 import { setImmediate as nextTurn } from "node:timers/promises";
 import { type CellError, strayError, thrownError, typeError } from "./cell-error.js";
 import type { CellOutput } from "./cell-output.js";
-import type { Completeness, Completion, Executor, TslabInternals } from "./tslab-internals.js";
+import { keptConverter, keptFolder } from "./kept-cells.js";
+import type { Completeness, Completion, Converter, Executor, TslabInternals } from "./tslab-internals.js";
 
 /** A value with this method shows itself when it is the last expression of a cell. */
 const displayMethod = Symbol.for("Jupyter.display");
@@ -20,7 +21,8 @@ export class CellRunner {
    * @param reportLate called with an error that comes up while no cell runs
    */
   constructor(tslab: TslabInternals, folder: string, reportLate: (error: CellError) => void) {
-    const node = tslab.createConverter({ isJS: false, isBrowser: false });
+    const create = (): Converter => tslab.createConverter({ isJS: false, isBrowser: false });
+    const node = keptConverter(create, keptFolder());
     const converters = {
       node,
       get browser(): never {
@@ -75,6 +77,11 @@ export class CellRunner {
   /** Whether code is a whole statement. */
   isComplete(code: string): Completeness {
     return this.#tslab.isCompleteCode(code);
+  }
+
+  /** Begins a new session, in which nothing is declared. */
+  forget(): void {
+    this.#executor.reset();
   }
 
   /** Ends the session. */

@@ -75,6 +75,12 @@ export class KernelClient {
     }
   }
 
+  /** Begins a new session in the same process: nothing is declared, cells count from 1. */
+  async fresh(): Promise<void> {
+    await this.#request("shell", "fresh_request", {}).done;
+    this.#records.clear();
+  }
+
   /** Waits until everything is here that the kernel has sent so far, also for cells that have ended. */
   async settle(): Promise<void> {
     await this.#request("shell", "kernel_info_request", {}).done;

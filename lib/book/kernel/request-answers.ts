@@ -36,6 +36,11 @@ export function requestAnswers(cells: CellRunner): Answers {
       const data = text === undefined ? {} : { "text/plain": text };
       return { status: "ok", found: text !== undefined, data, metadata: {} };
     },
+    // Not in the protocol: our own client asks it between two notebooks.
+    fresh_request: () => {
+      cells.forget();
+      return { status: "ok" };
+    },
     interrupt_request: () => {
       cells.interrupt();
       return { status: "ok" };

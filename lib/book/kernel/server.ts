@@ -67,6 +67,7 @@ export class KernelServer {
 
   #answer(request: Message, asker: Asker): void {
     const { msg_type } = request.header;
+    if (msg_type === "fresh_request") this.#count = 0;
     const answer = this.#answers[msg_type];
     if (answer) this.#sockets.reply(asker, request, answer(request.content));
     else console.warn(`kernel: no answer to ${msg_type}`);

@@ -5,8 +5,33 @@ import { dirname } from "node:path";
 const wantedVersion = "1.0.22";
 const load = createRequire(import.meta.url);
 
+/** A cell in JavaScript, or why there is none. */
+export interface Converted {
+  /** Complaints of the compiler; what follows is there only without any. */
+  readonly diagnostics: readonly unknown[];
+  /** What to run; absent for a cell that only declares types. */
+  readonly output?: string;
+  /** Declarations of the session so far, this cell included. */
+  readonly declOutput?: string;
+  /** Whether the cell awaits. */
+  readonly hasToplevelAwait?: boolean;
+  /** Name under which the value of the last expression is left. */
+  readonly lastExpressionVar?: string;
+  /** Files beside the notebook that the cell imports, compiled. */
+  readonly sideOutputs?: readonly unknown[];
+}
+
 /** Turns TypeScript cells into JavaScript, with one program for the whole session. */
 export interface Converter {
+  /** Checks and compiles a cell after the declarations of those before it. */
+  convert(declared: string, code: string): Converted;
+  /** Adds a cell that other cells can import. */
+  addModule(...request: unknown[]): unknown;
+  /** What stands at a position. */
+  inspect(...request: unknown[]): unknown;
+  /** What fits at a position. */
+  complete(...request: unknown[]): unknown;
+  /** Lets the program go. */
   close(): void;
 }
 
@@ -27,6 +52,8 @@ export interface Executor {
   inspect(code: string, position: number): object | undefined;
   /** Ends the wait of a cell that awaits. */
   interrupt(): void;
+  /** Forgets all that cells declared. */
+  reset(): void;
   close(): void;
 }
 
