@@ -146,14 +146,17 @@ export const meshedPanelUniform: Formula<MeshedPanel, MeshedPanelAnswer> = formu
     ...edgeFaults(inputs),
   ],
   compute: (inputs) => {
-    const { value, at, meshError } = keptDeflection(meshedPanelProblem(inputs));
-    return { largestDeflection: value, atX: at[0], atY: at[1], meshError };
+    const { value, at, meshError } = keptDeflection(
+      meshedPanelProblem({ ...inputs, pressure: Pressure.si(1) }),
+    );
+    return { largestDeflection: inputs.pressure * value, atX: at[0], atY: at[1], meshError };
   },
 });
 
 /** Panels kept: those of a large case, and of some edits before. */
 const mostPanels = 120;
 
+/** Under a pressure of 1 Pa, for the deflection grows with it. */
 const keptDeflection: (problem: PanelProblem) => Omit<TrustedDeflection, "panel"> = keptByContent(
   mostPanels,
   (problem) => {

@@ -1,3 +1,4 @@
 export * from "./by-content.js";
 export * from "./last.js";
+export * from "./memoize.js";
 export * from "./share.js";

@@ -1,3 +1,4 @@
+export * from "../kept/memoize.js";
 export * from "./box/case-box.js";
 export * from "./box/case-outcomes.js";
 export * from "./box/hardware-links.js";
@@ -17,7 +18,6 @@ export * from "./mass/adhesive-rates.js";
 export * from "./mass/balance.js";
 export * from "./mass/masses.js";
 export * from "./mass/weighings.js";
-export * from "./memoize.js";
 export * from "./physical.js";
 export * from "./ratio-interval.js";
 export * from "./review-input.js";

@@ -1,6 +1,7 @@
 /**
  * Edges that give: springs between the two faces that meet, spread along the edge, and what their fasteners carry.
  */
+import { memoize } from "../../kept/index.js";
 import { Refusal } from "../../refusal.js";
 import { lineThree, sideShapes, spaceDofs } from "../element/index.js";
 import type { Piece } from "../solve/index.js";
@@ -48,6 +49,9 @@ export function laidSeam(
     throw new Refusal(`${problem.name}: nothing is left of the seam of ${seam.faces.join(" and ")}`);
   return { seam, axis, sides };
 }
+
+/** A seam of a box as it was laid, once for all load cases. */
+const keptSeam = memoize((structure: BoxStructure, seam: BoxSeam) => laidSeam(structure, seam));
 
 function faceOf({ name: box }: BoxProblem, faces: readonly MeshedFace[], name: FaceName): MeshedFace {
   const face = faces.find((one) => one.name === name);
@@ -153,7 +157,7 @@ export function seamFlows(
   displacement: Float64Array,
   seam: BoxSeam,
 ): readonly SeamFlow[] {
-  const { axis, sides } = laidSeam(structure, seam);
+  const { axis, sides } = keptSeam(structure, seam);
   return sides.flatMap((side) =>
     Array.from({ length: samples }, (_, i): SeamFlow => {
       const shapes = meanShapes((2 * i) / samples - 1, (2 * i + 2) / samples - 1);

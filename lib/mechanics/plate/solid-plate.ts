@@ -1,5 +1,6 @@
 /** A panel without openings by a Ritz series: its four edges each free, hinged or clamped, or resting on its corners. */
-import { type Formula, type FormulaSymbols, formula } from "../../formula.js";
+import { type Bare, type Formula, type FormulaSymbols, formula } from "../../formula.js";
+import { keptByContent } from "../../kept/index.js";
 import { type Citation, cite } from "../../source.js";
 import {
   edgeMoments,
@@ -74,8 +75,16 @@ export const edgePlateUniform: Formula<EdgePlateUniform, PlateAnswer> = formula<
   source,
   validity: `${thinPlateLimits} Moments in a corner between a clamped and a free edge are not settled.`,
   refuse: (inputs) => [...shapeFaults(inputs), ...edgeFaults(inputs)],
-  compute: (inputs) => answerAt(uniform(inputs), inputs.length / 2, inputs.width / 2),
+  compute: (inputs) => keptMiddle(inputs),
 });
+
+/** Panels kept: the shelves of a case, and of some edits before. */
+const mostPanels = 40;
+
+const keptMiddle: (inputs: EdgePlateUniform) => Bare<PlateAnswer> = keptByContent(
+  mostPanels,
+  (inputs) => answerAt(uniform(inputs), inputs.length / 2, inputs.width / 2),
+);
 
 /**
  * One place of a panel under a uniform load with any mix of edges.

@@ -2,6 +2,7 @@
 import { add, at } from "../../algebra/lists.js";
 import type { PanelPart } from "../../design/index.js";
 import {
+  type BoxStructure,
   type FaceName,
   frames,
   meshChange,
@@ -10,10 +11,10 @@ import {
   sagBetweenCorners,
   spaceDofs,
 } from "../../fem/index.js";
+import { memoizeLast } from "../../kept/memoize.js";
 import { propagate, type Uncertainties } from "../../measure/index.js";
 import { Length, type Pressure, Ratio } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
-import { memoizeLast } from "../memoize.js";
 import type { RatioInterval } from "../ratio-interval.js";
 import type { ReviewInput } from "../review-input.js";
 import type { ModuliShares } from "../stiffness/panel-stiffness.js";
@@ -24,6 +25,7 @@ import {
   caseSystem,
   type JoinedBodies,
   joinedBodies,
+  type Subsystem,
   sectionSystem,
   subsystem,
 } from "./case-system.js";
@@ -66,11 +68,19 @@ export const larger = 1.1;
 /** All of a case's boxes but what rides in them. */
 interface CaseBodies {
   /** On the finer mesh. */
-  readonly fine: JoinedBodies;
+  readonly fine: MeshedBodies;
   /** On the coarser mesh. */
-  readonly coarse: JoinedBodies;
+  readonly coarse: MeshedBodies;
   /** Each section by itself, with one modulus multiplied by `larger`. */
   readonly stiffer: CaseRuns["stiffer"];
+}
+
+/** All of a case's boxes on one mesh, and each section by itself. */
+interface MeshedBodies {
+  /** Joined by every spring that a load case may use. */
+  readonly bodies: JoinedBodies;
+  /** Each section by itself. */
+  readonly sections: readonly SectionStiffness[];
 }
 
 /** Works the case out, once for all reviews that differ in nothing it looks at; a refusal is kept too. */
@@ -116,8 +126,8 @@ function madeBodies(input: ReviewInput): CaseBodies {
   const stiffer = (way: keyof ModuliShares): readonly SectionStiffness[] =>
     sectionsOf(sectionSystem(input, meshes.coarse, { along: 1, across: 1, [way]: larger }));
   return {
-    fine: joinedBodies(input, meshes.fine),
-    coarse: joinedBodies(input, meshes.coarse),
+    fine: meshedBodies(input, meshes.fine),
+    coarse: meshedBodies(input, meshes.coarse),
     stiffer: { along: stiffer("along"), across: stiffer("across") },
   };
 }
@@ -132,10 +142,15 @@ export function runsOf(box: CaseBox): CaseRuns {
   return box.runs;
 }
 
-function caseRun(input: ReviewInput, bodies: JoinedBodies): CaseRun {
+function meshedBodies(input: ReviewInput, elements: number): MeshedBodies {
+  const bodies = joinedBodies(input, elements);
+  return { bodies, sections: sectionsOf(bodies) };
+}
+
+function caseRun(input: ReviewInput, { bodies, sections }: MeshedBodies): CaseRun {
   const system = caseSystem(input, bodies);
   const cases = loadedCases(system);
-  return { system, cases, outcomes: cases.map(caseOutcome), sections: sectionsOf(system) };
+  return { system, cases, outcomes: cases.map(caseOutcome), sections };
 }
 
 function sectionsOf(system: JoinedBodies): readonly SectionStiffness[] {
@@ -248,12 +263,27 @@ const everywhere = { left: -1, bottom: -1, width: 1e3, height: 1e3 };
 function sagOn({ system }: CaseRun, panel: PanelPart, name: FaceName, pressure: Pressure): number {
   const number = system.model.bodies.findIndex((body) => body.name === panel.section);
   const section = subsystem(system, [number], ({ kind }) => kind === "stand");
-  const { structure } = at(section.parts, 0);
   const force = pressure * (panel.clearWidth * panel.clearHeight - (panel.grossArea - panel.netArea));
+  return force * sagOfOne(section, name);
+}
+
+/** Sag of a face of a section on its feet under 1 N spread over it: its feet push and pull, so all sags are in proportion. */
+function sagOfOne(section: Subsystem, name: FaceName): number {
+  const { structure } = at(section.parts, 0);
+  const known = unitSags.get(structure) ?? new Map<FaceName, number>();
+  unitSags.set(structure, known);
+  const found = known.get(name) ?? unitSag(section, structure, name);
+  known.set(name, found);
+  return found;
+}
+
+const unitSags = new WeakMap<BoxStructure, Map<FaceName, number>>();
+
+function unitSag(section: Subsystem, structure: BoxStructure, name: FaceName): number {
   const load = new Float64Array(spaceDofs * structure.nodes.length);
   const { nodes, shares } = overPatch(structure, name, everywhere);
   nodes.forEach((node, i) => {
-    add(load, spaceDofs * node + frames[name].axes[2], force * at(shares, i));
+    add(load, spaceDofs * node + frames[name].axes[2], at(shares, i));
   });
   const displacement = at(movedJoined(section, [load]).displacements, 0);
   return sagBetweenCorners({ structure, displacement }, name);

@@ -1,5 +1,6 @@
 /** Strengths and where they are known from. */
 import type { WorkedLine } from "../../formula.js";
+import { keptByContent } from "../../kept/index.js";
 import {
   characteristicStrength,
   type DrawnSpread,
@@ -45,7 +46,21 @@ const leastTests = 3;
  * @returns undefined for fewer than three tests
  */
 export function testedStrength(loads: readonly Force[], tests: string): KnownStrength | undefined {
-  if (loads.length < leastTests) return undefined;
+  return loads.length < leastTests ? undefined : keptStrength({ loads, tests });
+}
+
+/** Groups of tests kept: more than a builder makes. */
+const mostGroups = 60;
+
+const keptStrength = keptByContent(mostGroups, strengthByTests);
+
+function strengthByTests({
+  loads,
+  tests,
+}: {
+  readonly loads: readonly Force[];
+  readonly tests: string;
+}): KnownStrength {
   const line = characteristicStrength.worked({ loads });
   const { strength, scatter, factor, tests: count } = line.value;
   // Of mean less factor times deviation, both from n readings.
@@ -61,8 +76,22 @@ export function testedStrength(loads: readonly Force[], tests: string): KnownStr
  * @returns undefined for a strength from a formula
  */
 export function useInterval(load: Force, known: KnownStrength, share: number): RatioInterval | undefined {
-  return strengthInterval({ each: known }, ({ each }) => load / (each * share));
+  const { strength, uncertainty, tests } = known;
+  const inverse = inverseInterval({
+    strength,
+    because: [],
+    ...(uncertainty ? { uncertainty } : {}),
+    ...(tests ? { tests } : {}),
+  });
+  const scale = load / (strength * share);
+  return inverse && { ...inverse, low: scale * inverse.low, high: scale * inverse.high };
 }
+
+/** What scatter leaves open about one over a strength, as a share of it. */
+const inverseInterval: (known: KnownStrength) => RatioInterval | undefined = keptByContent(
+  mostGroups,
+  (known) => strengthInterval({ each: known }, ({ each }) => known.strength / each),
+);
 
 /**
  * What the scatter of several strengths leaves open about the use of a joint, with the share of each. Drawn, and by

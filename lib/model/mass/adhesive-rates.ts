@@ -2,6 +2,7 @@
 import type { AdhesiveNeedInputs } from "../../bonding/index.js";
 import type { Adhesive, SpreadTrial } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
+import { memoize } from "../../kept/memoize.js";
 import {
   type Interval,
   measuredMean,
@@ -11,7 +12,6 @@ import {
   type Uncertainty,
 } from "../../measure/index.js";
 import { AreaDensity, Mass, Ratio } from "../../quantity/index.js";
-import { memoize } from "../memoize.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** Wet spread on one face, and where the figure comes from. */

@@ -8,9 +8,9 @@ import {
   type ShelfPart,
   sheetPieces,
 } from "../../design/index.js";
+import { memoize } from "../../kept/memoize.js";
 import { measuredMean, sheetDensity } from "../../measure/index.js";
 import { Density, Length, Mass } from "../../quantity/index.js";
-import { memoize } from "../memoize.js";
 import type { ReviewInput } from "../review-input.js";
 import { ratesOf } from "./adhesive-rates.js";
 

@@ -1,6 +1,7 @@
 /** A modulus of a sheet, and how well it is known. */
 import type { BendTest, Measurements, SheetStock } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
+import { memoize } from "../../kept/memoize.js";
 import { plywoodLamination, veneerLayer } from "../../material/index.js";
 import {
   type BentStrip,
@@ -15,7 +16,6 @@ import {
   withoutShear,
 } from "../../measure/index.js";
 import { Angle, Pressure, Ratio, ratio } from "../../quantity/index.js";
-import { memoize } from "../memoize.js";
 
 /** All that a bare sheet's bending needs. */
 export interface SheetModuli {
