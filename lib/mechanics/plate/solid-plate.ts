@@ -81,9 +81,8 @@ export const edgePlateUniform: Formula<EdgePlateUniform, PlateAnswer> = formula<
 /** Panels kept: the shelves of a case, and of some edits before. */
 const mostPanels = 40;
 
-const keptMiddle: (inputs: EdgePlateUniform) => Bare<PlateAnswer> = keptByContent(
-  mostPanels,
-  (inputs) => answerAt(uniform(inputs), inputs.length / 2, inputs.width / 2),
+const keptMiddle: (inputs: EdgePlateUniform) => Bare<PlateAnswer> = keptByContent(mostPanels, (inputs) =>
+  answerAt(uniform(inputs), inputs.length / 2, inputs.width / 2),
 );
 
 /**
