@@ -1,9 +1,7 @@
 export * from "./amount.js";
-export * from "./compared.js";
 export * from "./finding.js";
 export * from "./fit-out/platform-findings.js";
-export * from "./joints/grip-findings.js";
-export * from "./joints/jerk-sweep.js";
+export { type JerkRow, jerkSweep } from "./joints/handles.js";
 export * from "./measured-review.js";
 export * from "./measured-things.js";
 export * from "./review.js";

@@ -16,24 +16,11 @@ import {
   type PurchaseList,
   purchaseList,
 } from "../plan/index.js";
-import { boxFindings } from "./box/box-findings.js";
-import { hardwareForceFindings } from "./box/hardware-findings.js";
 import type { Finding } from "./finding.js";
 import { fitOutFindings } from "./fit-out/fit-out-findings.js";
-import { casterFindings } from "./joints/caster-findings.js";
-import { cornerFindings } from "./joints/corner-findings.js";
-import { edgeDistanceFinding, gripFindings } from "./joints/grip-findings.js";
-import { handleFindings, loneHandleFindings } from "./joints/handle-findings.js";
-import { hingeFindings } from "./joints/hinge-findings.js";
-import { hungFindings } from "./joints/hung-findings.js";
-import { insertFindings } from "./joints/insert-findings.js";
-import { latchFindings } from "./joints/latch-finding.js";
-import { shelfJointFindings } from "./joints/pull-findings.js";
-import { seamFindings } from "./joints/seam-findings.js";
-import { moneyFindings } from "./money/money-findings.js";
-import { saidInFull } from "./said-in-full.js";
-import { panelSagFindings } from "./stiffness/panel-sag-findings.js";
-import { shelfSagFindings } from "./stiffness/shelf-sag-findings.js";
+import { jointQuestions } from "./joints/index.js";
+import { moneyQuestions } from "./money.js";
+import { stiffnessQuestions } from "./stiffness/index.js";
 import { travelQuestions } from "./travel/index.js";
 
 /** Everything a review says of a case. Each part is worked out when first asked for, and kept. */
@@ -72,7 +59,9 @@ export function reviewCase(input: BusinessInput): Review {
       return physical().fitOut;
     },
     get money() {
-      return once("money", () => moneyFindings(input, review.business));
+      return once("money", () =>
+        moneyQuestions.flatMap((ask) => ask({ ...input, business: () => review.business })),
+      );
     },
     get findings() {
       return [...review.stiffness, ...review.joints, ...review.travel, ...review.fitOut, ...review.money];
@@ -109,17 +98,13 @@ function physicalReview(input: ReviewInput): PhysicalReview {
 
 function newPhysicalReview(input: ReviewInput): PhysicalReview {
   const once = lazily();
-  const box = (): CaseBox => review.box;
+  const boxed = { ...input, box: () => review.box };
   const review: PhysicalReview = {
     get stiffness() {
-      return once("stiffness", () =>
-        [...panelSagFindings(input, box), ...boxFindings(input, box), ...shelfSagFindings(input)].map(
-          saidInFull,
-        ),
-      );
+      return once("stiffness", () => stiffnessQuestions.flatMap((ask) => ask(boxed)));
     },
     get joints() {
-      return once("joints", () => jointFindings(input, box).map(saidInFull));
+      return once("joints", () => jointQuestions.flatMap((ask) => ask(boxed)));
     },
     get travel() {
       return once("travel", () => travelQuestions.flatMap((ask) => ask(input)));
@@ -156,25 +141,6 @@ function keptPurchases({ stock, offers, measurements, parts, ...input }: Busines
     measurements,
     parts,
   );
-}
-
-/** Every question about what is riveted, screwed, hinged and hung. */
-function jointFindings(input: ReviewInput, box: () => CaseBox): readonly Finding[] {
-  return [
-    ...gripFindings(input),
-    edgeDistanceFinding(input),
-    ...handleFindings(input),
-    ...loneHandleFindings(input),
-    ...cornerFindings(input),
-    ...casterFindings(input),
-    ...hingeFindings(input),
-    ...seamFindings(input, box),
-    ...latchFindings(input),
-    ...insertFindings(input),
-    ...shelfJointFindings(input),
-    ...hungFindings(input),
-    ...hardwareForceFindings(input, box),
-  ];
 }
 
 /** Remembers the first answer under each name. */

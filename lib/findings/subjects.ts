@@ -1,8 +1,19 @@
 /** What questions are asked of, and how what they need is found. */
 import type { Content, ContentPart, Fastening, Journey, ShelfPart } from "../design/index.js";
-import { type FastenerStrength, fastenerStrength, type ReviewInput } from "../model/index.js";
+import { type CaseBox, type FastenerStrength, fastenerStrength, type ReviewInput } from "../model/index.js";
 import { type MissingMeasurement, Refusal } from "../refusal.js";
 import type { Need, Said, Subjects } from "./question.js";
+
+/** A case and the joined boxes that it is, worked out once for all who ask. */
+export interface BoxedInput extends ReviewInput {
+  /** The case as joined boxes, or why it cannot be worked out. */
+  readonly box: () => CaseBox;
+}
+
+/** What the joined boxes take for granted, said with every finding made from them. */
+export const boxAssumptions: readonly string[] = [
+  "The boxes: panels meet at their middle planes; rivets slip as EN 1995 has it for metal on wood; extrusions run from corner to corner; edges without an extrusion are glued; what cuts less than 5 % of a face away, panes and inner fittings are left out. Sections bear on each other along their walls, and only latches hold them sideways and up.",
+];
 
 /**
  * The things of a case that a question is asked of.
@@ -55,6 +66,13 @@ export function eachContentPart(chosen: (content: Content) => boolean): Subjects
 /** The names of the sections. */
 export function sectionNames({ parts }: ReviewInput): readonly string[] {
   return parts.sections.map(({ name }) => name);
+}
+
+/** What can be found out of a case, or else the measurement that would tell it. */
+export function known<Subject, T>(
+  find: (input: ReviewInput, subject: Subject) => T | MissingMeasurement,
+): Need<Subject, T> {
+  return { find };
 }
 
 /**
@@ -126,4 +144,15 @@ export function mostOf<T>(list: readonly T[], of: (one: T) => number, none: stri
   const [first, ...rest] = list;
   if (first === undefined) throw new Refusal(none);
   return rest.reduce((most, one) => (of(one) > of(most) ? one : most), first);
+}
+
+/**
+ * The one of a list that a rule chooses.
+ *
+ * @throws Refusal where there is none, with what it is
+ */
+export function theOne<T>(list: readonly T[], chosen: (one: T) => boolean, what: string): T {
+  const found = list.find(chosen);
+  if (found === undefined) throw new Refusal(`there is no ${what}`);
+  return found;
 }

@@ -21,6 +21,7 @@ export * from "./mass/weighings.js";
 export * from "./physical.js";
 export * from "./ratio-interval.js";
 export * from "./review-input.js";
+export * from "./stiffness/allowed-sag.js";
 export * from "./stiffness/batten-places.js";
 export * from "./stiffness/facing-moduli.js";
 export * from "./stiffness/panel-sag.js";

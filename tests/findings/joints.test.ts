@@ -1,11 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { SecondHold } from "../../lib/design/index.js";
-import { cornerFindings } from "../../lib/findings/joints/corner-findings.js";
-import { handleFindings, loneHandleFindings } from "../../lib/findings/joints/handle-findings.js";
-import { hingeFindings } from "../../lib/findings/joints/hinge-findings.js";
-import { hungFindings } from "../../lib/findings/joints/hung-findings.js";
-import { insertFindings } from "../../lib/findings/joints/insert-findings.js";
-import { latchFindings } from "../../lib/findings/joints/latch-finding.js";
+import { handles, latches, loneHandles } from "../../lib/findings/joints/handles.js";
+import { corners, hinges } from "../../lib/findings/joints/hardware.js";
+import { inserts as askInserts, hung, secondHolds } from "../../lib/findings/joints/held.js";
 import { openJob } from "../../lib/job/index.js";
 import {
   facingModuli,
@@ -85,10 +82,10 @@ describe("findings about joints", () => {
         demands: { ...job.case.demands, dynamicFactor: ratio(3 * job.case.demands.dynamicFactor) },
       },
     });
-    for (const ask of [handleFindings, cornerFindings, hingeFindings, hungFindings]) {
+    for (const ask of [handles, corners, hinges, hung]) {
       expect(ask(coarser)[0]?.ratio).toBeCloseTo(3 * (ask(job)[0]?.ratio ?? 0), 6);
     }
-    expect(loneHandleFindings(coarser)[0]?.ratio).toBe(loneHandleFindings(job)[0]?.ratio);
+    expect(loneHandles(coarser)[0]?.ratio).toBe(loneHandles(job)[0]?.ratio);
   });
 
   test("carry the scatter of own tests as an interval about the ratio, and are close where it straddles the limit", () => {
@@ -102,9 +99,9 @@ describe("findings about joints", () => {
   });
 
   test.each([
-    ["handles", handleFindings, ["shear tests of rivet 3/16 long"]],
-    ["hinges", hingeFindings, ["pull tests of rivet 3/16 short", "shear tests of rivet 3/16 short"]],
-    ["latches", latchFindings, ["shear tests of rivet 3/16 short"]],
+    ["handles", handles, ["shear tests of rivet 3/16 long"]],
+    ["hinges", hinges, ["pull tests of rivet 3/16 short", "shear tests of rivet 3/16 short"]],
+    ["latches", latches, ["shear tests of rivet 3/16 short"]],
   ])("about %s carry the scatter of the tests their fasteners had", (_, ask, tests) => {
     const [found] = ask(changed({ parts: rated(9000) }));
     expect(found?.interval?.low).toBeLessThan(found?.ratio ?? 0);
@@ -115,7 +112,7 @@ describe("findings about joints", () => {
   });
 
   test("have no interval where a maker's word sets the limit", () => {
-    const [found] = handleFindings(changed({ parts: rated(1) }));
+    const [found] = handles(changed({ parts: rated(1) }));
     expect(found?.answer).toContain("the handle itself sets the limit");
     expect(found?.interval).toBeUndefined();
   });
@@ -123,7 +120,7 @@ describe("findings about joints", () => {
   test("count pulls of a whole latch for want of a maker's word, over the safety factor", () => {
     const of = (loads: readonly number[]) => {
       const pulls = [...job.measurements.pulls, ...shearsOf("draw latch", loads)];
-      return latchFindings(changed({ measurements: { ...job.measurements, pulls } }))[0];
+      return latches(changed({ measurements: { ...job.measurements, pulls } }))[0];
     };
     expect(of([700, 720])?.missing?.measure).toBe("the load rating of draw latch");
     expect(of([700, 720, 690])?.answer).toContain("the latch itself sets the limit");
@@ -141,7 +138,7 @@ describe("findings about joints", () => {
           : part,
       ),
     };
-    const found = hungFindings(changed({ parts }));
+    const found = [hung, secondHolds].flatMap((ask) => ask(changed({ parts })));
     return (kind: string) => found.find(({ id }) => id.startsWith(`joints.${kind}.`));
   };
   const cord: SecondHold = {
@@ -206,7 +203,7 @@ describe("strength of a fastener", () => {
 });
 
 describe("inserts", () => {
-  const inserts = (changes: Partial<ReviewInput> = {}) => insertFindings(changed(changes))[0];
+  const inserts = (changes: Partial<ReviewInput> = {}) => askInserts(changed(changes))[0];
   const withPulls = (keep: (row: (typeof job.measurements.pulls)[number]) => boolean) => ({
     measurements: { ...job.measurements, pulls: job.measurements.pulls.filter(keep) },
   });

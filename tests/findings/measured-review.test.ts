@@ -1,7 +1,7 @@
 /** Any answer of a review, with the interval that the builder's own measurements give it. */
 import { describe, expect, test } from "vitest";
 import { measuredReview, measuredThings } from "../../lib/findings/index.js";
-import { cornerFindings } from "../../lib/findings/joints/corner-findings.js";
+import { corners } from "../../lib/findings/joints/hardware.js";
 import { openJob } from "../../lib/job/index.js";
 import { type Correlation, monteCarlo, propagate } from "../../lib/measure/index.js";
 import { type ReviewInput, sectionBalance, sheetModuli } from "../../lib/model/index.js";
@@ -30,7 +30,7 @@ describe("what was measured more than once", () => {
     expect(
       ratioOf(({ measurements }) => sheetModuli(sheet, measurements).shear.modulus, "twisted"),
     ).toBeCloseTo(1.1, 9);
-    const corner = (input: ReviewInput) => cornerFindings(input)[0]?.ratio ?? 0;
+    const corner = (input: ReviewInput) => corners(input)[0]?.ratio ?? 0;
     expect(ratioOf(corner, "shear tests of rivet 3/16 short")).toBeCloseTo(1 / 1.1, 9);
     const glue = (input: ReviewInput) =>
       faceOptions(input).find(({ adhesive }) => adhesive.kind === "spray contact")?.cost.adhesive.amount ?? 0;

@@ -1,7 +1,7 @@
 /** One rule for whether a rivet closes its stack, whoever asks. */
 import { expect, test } from "vitest";
 import type { Fastening } from "../../lib/design/index.js";
-import { gripFindings } from "../../lib/findings/joints/grip-findings.js";
+import { rivetGrips } from "../../lib/findings/joints/rivets.js";
 import { closesStack, gripCases, type ReviewInput } from "../../lib/model/index.js";
 import { Length, mm } from "../../lib/quantity/index.js";
 import { designOf, smallJob } from "../design/small-job.js";
@@ -31,7 +31,7 @@ function said(input: ReviewInput) {
   return {
     list: input.parts.fastenings.map(closesStack),
     table: gripCases(input).map(({ fits }) => fits),
-    finding: gripFindings(input).map(({ verdict }) => verdict),
+    finding: rivetGrips(input).map(({ verdict }) => verdict),
   };
 }
 

@@ -12,7 +12,7 @@ import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
-import { each } from "../subjects.js";
+import { each, known } from "../subjects.js";
 
 const gripCaution =
   "A hand that does not fit closes on the knuckles: no finger between handle and door frame. Try every handle with the glove that will be worn, the case propped up.";
@@ -34,18 +34,16 @@ export const handRoomFindings: Question = question({
   tier: "handling",
   cautions: [gripCaution],
   needs: {
-    cutOuts: {
-      find: (input: ReviewInput, section: string) => {
-        const handles = liftHandles(input, section);
-        const blind = handles.find(({ stock }) => !(stock.cutWidth > 0 && stock.cutHeight > 0));
-        return blind
-          ? {
-              measure: `the grip of ${blind.stock.name}, which has no cut-out`,
-              how: "measure length and clearance with the hand that will use it, gloves on",
-            }
-          : handles.map(({ stock }) => ({ width: stock.cutWidth, height: stock.cutHeight }));
-      },
-    },
+    cutOuts: known((input, section: string) => {
+      const handles = liftHandles(input, section);
+      const blind = handles.find(({ stock }) => !(stock.cutWidth > 0 && stock.cutHeight > 0));
+      return blind
+        ? {
+            measure: `the grip of ${blind.stock.name}, which has no cut-out`,
+            how: "measure length and clearance with the hand that will use it, gloves on",
+          }
+        : handles.map(({ stock }) => ({ width: stock.cutWidth, height: stock.cutHeight }));
+    }),
   },
   answer: (input, { cutOuts }, section) => {
     const glove = handRoom.worked({ hand: "gloved" });

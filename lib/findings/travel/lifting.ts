@@ -32,7 +32,7 @@ import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Remedy } from "../finding.js";
 import { type Answer, type Question, question } from "../question.js";
-import { each, eachSection, measured, mostOf, sectionNames } from "../subjects.js";
+import { each, eachSection, known, measured, mostOf, sectionNames } from "../subjects.js";
 
 const liftingGuide = cite("niosh-lifting", "recommended weight limit and lifting index");
 
@@ -196,15 +196,14 @@ export const team: Question = question({
   tier: "handling",
   cautions: [teamCaution],
   needs: {
-    people: {
-      find: ({ case: { journey } }: ReviewInput) =>
-        journey.people <= largestTeam
-          ? journey.people
-          : {
-              measure: `a way to lift it with ${largestTeam} people at most`,
-              how: "larger teams seldom lift together: take the load out, or use a ramp, a lift gate or a hoist",
-            },
-    },
+    people: known(({ case: { journey } }) =>
+      journey.people <= largestTeam
+        ? journey.people
+        : {
+            measure: `a way to lift it with ${largestTeam} people at most`,
+            how: "larger teams seldom lift together: take the load out, or use a ramp, a lift gate or a hoist",
+          },
+    ),
   },
   answer: (input, { people }, section) => allowedAtAll(input, () => liftedAsTeam(input, section, people)),
 });

@@ -13,7 +13,16 @@ import { Count, Force, Ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Answer, type Question, question } from "../question.js";
-import { countOf, eachSection, eachShelf, groupsHolding, measured, mostOf, strengthOf } from "../subjects.js";
+import {
+  countOf,
+  eachSection,
+  eachShelf,
+  groupsHolding,
+  known,
+  measured,
+  mostOf,
+  strengthOf,
+} from "../subjects.js";
 
 const roadWords: Readonly<Record<RideWay, string>> = {
   forward: "Braking",
@@ -85,10 +94,9 @@ export const shelfRoad: Question = question({
   ],
   needs: {
     // Out of the wall it stands out from, along the walls it lies between.
-    strength: {
-      find: (input: ReviewInput, { shelf }: ShelfPart) =>
-        strengthOf(input, shelf.name, shelf.support === "back only" ? "pull" : "shear"),
-    },
+    strength: known((input, { shelf }: ShelfPart) =>
+      strengthOf(input, shelf.name, shelf.support === "back only" ? "pull" : "shear"),
+    ),
   },
   answer: (input, { strength }, part) => ridden(input, part, groupsHolding(input, part.shelf.name), strength),
 });

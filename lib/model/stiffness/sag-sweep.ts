@@ -2,6 +2,7 @@ import type { PanelPart, PlacedOpening } from "../../design/index.js";
 import type { PanelTask } from "../../fem/index.js";
 import { Area, Length, Ratio } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
+import { allowedSag, sagSpan } from "./allowed-sag.js";
 import { panelNamed, sagTask } from "./panel-sag.js";
 import { sheetModuli } from "./sheet-moduli.js";
 
@@ -36,8 +37,8 @@ export function sagTrials(
 ): readonly SagTrial[] {
   const panel = panelNamed(input, id);
   const moduli = sheetModuli(panel.sheet, input.measurements);
-  const { sidePressure: pressure, allowedSag } = input.case.demands;
-  const allowed = Length.si(allowedSag * Math.min(panel.clearWidth, panel.clearHeight));
+  const { sidePressure: pressure } = input.case.demands;
+  const allowed = allowedSag(input, sagSpan(panel));
   return thicknesses.flatMap((thickness) =>
     scales.flatMap((scale) => {
       const changed = withScale({ ...panel, sheet: { ...panel.sheet, thickness } }, scale);

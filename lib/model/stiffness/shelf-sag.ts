@@ -5,6 +5,7 @@ import { edgePlateUniform, longTermSag, type PlateEdges } from "../../mechanics/
 import { Length, Pressure, standardGravity } from "../../quantity/index.js";
 import { shelfMass } from "../mass/masses.js";
 import type { ReviewInput } from "../review-input.js";
+import { allowedSag } from "./allowed-sag.js";
 import { panelStiffness } from "./panel-stiffness.js";
 import { sheetModuli } from "./sheet-moduli.js";
 
@@ -49,7 +50,7 @@ export function shelfSag(part: ShelfPart, input: ReviewInput): ShelfSag {
   const creep = creepFactor.worked({ material: creepCase(demands.climate) });
   const later = longTermSag.worked({ lasting: first, passing: Length.si(0), creepFactor: creep.value });
   const span = shelf.support === "back only" ? panel.height : panel.width;
-  const allowed = Length.si(demands.allowedSag * span);
+  const allowed = allowedSag(input, span);
   return { first, later: later.value, allowed, because: [...because, creep, later] };
 }
 

@@ -1,0 +1,138 @@
+/** What the joined boxes put on casters, latches, hinges and handles, beside what each of them allows. */
+import type { HardwarePart } from "../../design/index.js";
+import {
+  type CaseRun,
+  hardwareStrength,
+  type KnownStrength,
+  type LinkKind,
+  onBothMeshes,
+  runsOf,
+  stackedBalance,
+  useInterval,
+} from "../../model/index.js";
+import { Force, Ratio } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
+import { cite } from "../../source.js";
+import { amount, styleOf, withinMesh } from "../amount.js";
+import { type Answer, type Question, question } from "../question.js";
+import { type BoxedInput, boxAssumptions, each, known, mostOf } from "../subjects.js";
+
+/** Hardware that the boxes load, and what goes wrong when it gives. */
+interface LoadedKind {
+  /** As the boxes name it. */
+  readonly kind: LinkKind;
+  /** What the case file has it for. */
+  readonly duty: HardwarePart["item"]["duty"];
+  /** All of it, in words. */
+  readonly plural: string;
+  /** What somebody must be told. */
+  readonly caution: string;
+}
+
+const loadedKinds: readonly LoadedKind[] = [
+  {
+    kind: "caster",
+    duty: "roll",
+    plural: "casters",
+    caution: "A caster that gives way tips the case: lift it over holes and kerbs.",
+  },
+  {
+    kind: "latch",
+    duty: "join-sections",
+    plural: "section latches",
+    caution: "Lift the sections apart where you can; never stand under a joined case.",
+  },
+  {
+    kind: "hinge",
+    duty: "hinge",
+    plural: "door hinges",
+    caution: "A door that comes off its hinges falls on feet: look at its rivets before every trip.",
+  },
+  {
+    kind: "handle",
+    duty: "lift",
+    plural: "handles",
+    caution: "A handle that lets go drops the case on a foot: look at its rivets before every lift.",
+  },
+];
+
+/** A kind with one piece of it. */
+interface LoadedPart extends LoadedKind {
+  /** One of them. */
+  readonly part: HardwarePart;
+}
+
+/** Whether a kind of hardware allows what some load case puts on it. */
+export const boxForces: Question<BoxedInput> = question({
+  id: "joints.box",
+  about: each(
+    ({ parts }): readonly LoadedPart[] =>
+      loadedKinds.flatMap((kind) => {
+        const part = parts.hardware.find(
+          ({ item, stock }) => item.duty === kind.duty && stock.kind !== "keeper",
+        );
+        return part ? [{ ...kind, part }] : [];
+      }),
+    ({ kind }) => kind,
+    ({ plural }) => plural,
+  ),
+  ask: ({ plural }) =>
+    `What do the ${plural} carry while the case stands, rolls, is pushed and lifted, and do they allow it?`,
+  tier: "safety",
+  cautions: ({ caution }) => [caution],
+  assumes: boxAssumptions,
+  needs: { own: known((input, { part }: LoadedPart) => hardwareStrength(part, input)) },
+  answer: (input: BoxedInput, { own }, { kind }) => carried(input, kind, own),
+});
+
+/** The most loaded of a kind in one load case. */
+interface OnKind {
+  /** The load case. */
+  readonly id: string;
+  /** The load case in words. */
+  readonly title: string;
+  /** The piece that carries most. */
+  readonly name: string;
+  /** What it carries, in newtons. */
+  readonly value: number;
+}
+
+/**
+ * What the boxes put on one kind of hardware.
+ *
+ * @throws Refusal where no load case loads it
+ */
+function carried(input: BoxedInput, kind: LinkKind, own: KnownStrength): Answer {
+  const runs = runsOf(input.box());
+  const told = runs.fine.outcomes.filter(({ id }) => !id.startsWith("dropped"));
+  const loaded = told.flatMap(({ id, title, hardware }): OnKind[] => {
+    const most = hardware[kind]?.[0];
+    return most ? [{ id, title, name: most.name, value: most.value }] : [];
+  });
+  if (loaded.length === 0)
+    throw new Refusal(`no load case loads a ${kind}: give the case casters, handles or a door`);
+  const worst = mostOf(loaded, ({ value }) => value, kind);
+  const force = onBothMeshes(runs, (run: CaseRun) => forceOn(run, kind, worst));
+  const demand = Force.si(force.value);
+  const style = styleOf(input.case);
+  const others = loaded
+    .filter((one) => one !== worst)
+    .map(({ title, value }) => `${title} ${Force.show(Force.si(value), style)}`);
+  const rest = others.length > 0 ? ` Others: ${others.join("; ")}.` : "";
+  const used = Ratio.show(Ratio.si(demand / own.strength), { unit: "%", digits: 2 });
+  return {
+    demand: amount(Force, `on ${worst.name}`, demand),
+    capacity: amount(Force, "it allows", own.strength),
+    facts: `Most is on ${worst.name}, ${worst.title}: ${Force.show(demand, style)} (${withinMesh(force.meshError)} by the mesh) of ${Force.show(own.strength, style)} (${used}).${rest}`,
+    // The moduli of the sheets hardly move these forces; what is open is what the hardware itself holds.
+    interval: useInterval(demand, own, 1),
+    because: [stackedBalance(input), ...own.because],
+    limit: cite("common-practice", "the maker's rating, or own tests over the safety factor"),
+    sources: [cite("statics", "bodies on springs, force method")],
+  };
+}
+
+function forceOn({ outcomes }: CaseRun, kind: LinkKind, { id, name }: OnKind): number {
+  const outcome = outcomes.find((one) => one.id === id);
+  return outcome?.hardware[kind]?.find((one) => one.name === name)?.value ?? 0;
+}

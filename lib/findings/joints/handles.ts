@@ -1,0 +1,218 @@
+/** Whether handles and latches, and what fastens them, hold a load along their panel. */
+import type { Fastening, HardwarePart } from "../../design/index.js";
+import type { WorkedLine } from "../../formula.js";
+import {
+  endShares,
+  type FastenedHardware,
+  fastenerStrength,
+  fasteningsOf,
+  hardwareStrength,
+  liftHandles,
+  lowestSection,
+  type ReviewInput,
+  sectionBalance,
+  sectionsWithHandles,
+  useAlongPanel,
+} from "../../model/index.js";
+import { handleForce, pairShares } from "../../moving/index.js";
+import { Force, Mass, Ratio, ratio } from "../../quantity/index.js";
+import type { MissingMeasurement } from "../../refusal.js";
+import { type Citation, cite } from "../../source.js";
+import { amount, styleOf } from "../amount.js";
+import { type Answer, type Need, type Question, question } from "../question.js";
+import { each, theOne } from "../subjects.js";
+
+/** What holds a load along the panel, piece by piece: itself, its fasteners, one of them in shear. */
+function fastened<Subject>(partOf: (input: ReviewInput, subject: Subject) => HardwarePart) {
+  const fasteningOf = (part: HardwarePart, input: ReviewInput): Fastening | MissingMeasurement =>
+    fasteningsOf(part, input)[0] ?? {
+      measure: `what fastens ${part.stock.name}`,
+      how: "name its fastener in hardware.csv",
+    };
+  return {
+    own: { find: (input, subject) => hardwareStrength(partOf(input, subject), input) },
+    fastening: { find: (input, subject) => fasteningOf(partOf(input, subject), input) },
+    each: {
+      find: (input, subject) => {
+        const fastening = fasteningOf(partOf(input, subject), input);
+        return "measure" in fastening ? fastening : fastenerStrength(fastening, "shear", input);
+      },
+    },
+  } satisfies Readonly<Record<string, Need<Subject, unknown>>>;
+}
+
+/** A load on a piece of hardware, and what is said of it. */
+interface Loaded {
+  /** On one piece. */
+  readonly force: Force;
+  /** How the force was worked out. */
+  readonly because: readonly WorkedLine[];
+  /** The force in words: "on one handle". */
+  readonly on: string;
+  /** The first half of the sentence. */
+  readonly facts: string;
+  /** The piece and its fasteners in words. */
+  readonly names: readonly [itself: string, fasteners: string];
+  /** What sets the limit, then what else it rests on. */
+  readonly source: readonly [Citation, Citation];
+}
+
+function alongPanel(input: ReviewInput, hardware: FastenedHardware, loaded: Loaded): Answer {
+  const { force, because, on, facts, names, source } = loaded;
+  const { used, limit, interval, ...use } = useAlongPanel(hardware, force, input.case.demands.safetyFactor);
+  const [itself, fasteners] = names;
+  const one = limit === "itself";
+  return {
+    demand: amount(Force, on, force),
+    capacity: amount(Force, `${one ? itself : fasteners} allow${one ? "s" : ""}`, Force.si(force / used)),
+    facts: `${facts}; ${one ? `${itself} sets` : `${fasteners} set`} the limit at ${Ratio.show(used, { unit: "%", digits: 2 })}.`,
+    interval,
+    because: [...because, ...use.because],
+    limit: source[0],
+    sources: [source[1]],
+  };
+}
+
+const letsGo =
+  "A handle that lets go drops a corner on a foot: look at the rivets before every lift, and replace a loose one.";
+
+function handleOf(input: ReviewInput, section: string): HardwarePart {
+  return theOne(liftHandles(input, section), () => true, `handle on ${section}`);
+}
+
+const handleNeeds = fastened(handleOf);
+
+function handled(
+  input: ReviewInput,
+  section: string,
+  given: Omit<FastenedHardware, "part">,
+  { force, because }: Pick<Loaded, "force" | "because">,
+): Answer {
+  const part = handleOf(input, section);
+  return alongPanel(
+    input,
+    { part, ...given },
+    {
+      force,
+      because,
+      on: "on one handle",
+      facts: `A handle must take ${Force.show(force, styleOf(input.case))}`,
+      names: ["the handle itself", "its rivets"],
+      source: [
+        cite("common-practice", "one handle carries all for a moment"),
+        cite("machine-design", "8-12"),
+      ],
+    },
+  );
+}
+
+/** Whether the handles of each section and their rivets hold a jerk, carried by both ends. */
+export const handles: Question = question({
+  id: "joints.handles",
+  about: each(
+    sectionsWithHandles,
+    (section) => section,
+    (section) => `handles of ${section}`,
+  ),
+  ask: (section) => `Do the handles of ${section} and their rivets hold a jerk?`,
+  tier: "safety",
+  cautions: [letsGo],
+  needs: handleNeeds,
+  answer: (input, given, section) => {
+    const balance = sectionBalance(input, section);
+    const shares = pairShares.worked(endShares(input, section, balance, balance.value.mass));
+    const line = handleForce.worked({
+      mass: Mass.si(Math.max(shares.value.first, shares.value.second)),
+      // Handles are placed alike at both ends.
+      handles: Math.max(1, Math.floor(liftHandles(input, section).length / 2)),
+      dynamicFactor: input.case.demands.jerk,
+    });
+    return handled(input, section, given, { force: line.value, because: [balance, shares, line] });
+  },
+});
+
+/** Whether one handle alone holds its whole section for a moment, when the other hand slips. */
+export const loneHandles: Question = question({
+  id: "joints.handle-alone",
+  about: each(
+    sectionsWithHandles,
+    (section) => section,
+    (section) => `one handle of ${section} alone`,
+  ),
+  ask: (section) => `Does one handle hold all of ${section} for a moment, when another hand slips?`,
+  tier: "safety",
+  cautions: [letsGo],
+  needs: handleNeeds,
+  answer: (input, given, section) => {
+    const balance = sectionBalance(input, section);
+    const line = handleForce.worked({ mass: balance.value.mass, handles: 1, dynamicFactor: ratio(1) });
+    return handled(input, section, given, { force: line.value, because: [balance, line] });
+  },
+});
+
+/** How much of a handle a section uses at one jerk. */
+export interface JerkRow {
+  /** The section's name. */
+  readonly section: string;
+  /** Times the load at rest. */
+  readonly jerk: Ratio;
+  /** Load over what handle and rivets allow. */
+  readonly use: Ratio;
+}
+
+/** What a rougher lift does to the handles of each section; sections whose handles are not known are left out. */
+export function jerkSweep(input: ReviewInput, jerks: readonly Ratio[]): readonly JerkRow[] {
+  return jerks.flatMap((jerk) => {
+    const demands = { ...input.case.demands, jerk };
+    const findings = handles({ ...input, case: { ...input.case, demands } });
+    return findings.flatMap(({ subject, ratio: use }) =>
+      use === undefined ? [] : [{ section: subject.replace(/^handles of /, ""), jerk, use: Ratio.si(use) }],
+    );
+  });
+}
+
+/** The latches of one sort that join the sections; keepers are listed as hardware of their own, opposite. */
+function latchesNamed(input: ReviewInput, name: string): readonly HardwarePart[] {
+  const parts = joiningLatches(input).filter(({ stock }) => stock.name === name);
+  return parts.filter(({ section }) => section === parts[0]?.section);
+}
+
+function joiningLatches({ parts }: ReviewInput): readonly HardwarePart[] {
+  return parts.hardware.filter(({ item, stock }) => item.duty === "join-sections" && stock.kind === "latch");
+}
+
+function latchOf(input: ReviewInput, name: string): HardwarePart {
+  return theOne(latchesNamed(input, name), () => true, name);
+}
+
+/** Whether the latches that join the sections carry the lower one when the case is lifted by the upper. */
+export const latches: Question = question({
+  id: "joints.latches",
+  about: each(
+    (input) => [...new Set(joiningLatches(input).map(({ stock }) => stock.name))],
+    (name) => name,
+  ),
+  ask: (name) => `Does each ${name} hold when somebody lifts the joined case by its upper handles?`,
+  tier: "safety",
+  cautions: ["Lift the sections apart where you can; never stand under a joined case."],
+  needs: fastened(latchOf),
+  answer: (input, given, name) => {
+    const { length } = latchesNamed(input, name);
+    const balance = sectionBalance(input, lowestSection(input).name);
+    const { mass } = balance.value;
+    const hung = handleForce.worked({ mass, handles: length, dynamicFactor: input.case.demands.jerk });
+    const style = styleOf(input.case);
+    return alongPanel(
+      input,
+      { part: latchOf(input, name), ...given },
+      {
+        force: hung.value,
+        because: [balance, hung],
+        on: "on one latch",
+        facts: `Each of ${length} must take ${Force.show(hung.value, style)}, with ${Mass.show(mass, style)} hanging and a jerk`,
+        names: ["the latch itself", "its fasteners"],
+        source: [cite("statics", "weight shared by the latches"), cite("machine-design", "8-12")],
+      },
+    );
+  },
+});

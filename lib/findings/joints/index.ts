@@ -1,0 +1,15 @@
+/** Every question about what is riveted, screwed, hinged and hung. */
+import type { Question } from "../question.js";
+import type { BoxedInput } from "../subjects.js";
+import { boxForces } from "./box-forces.js";
+import { handles, latches, loneHandles } from "./handles.js";
+import { corners, hinges, kerbs } from "./hardware.js";
+import { hung, inserts, secondHolds, shelfJoints } from "./held.js";
+import { edgeDistances, rivetGrips } from "./rivets.js";
+import { seams } from "./seams.js";
+
+/** In the order in which they are told. */
+export const jointQuestions: readonly Question<BoxedInput>[] = [
+  ...[rivetGrips, edgeDistances, handles, loneHandles, corners, kerbs, hinges],
+  ...[seams, latches, inserts, shelfJoints, hung, secondHolds, boxForces],
+];

@@ -1,0 +1,126 @@
+/** Does each section keep its shape, and do its doors still close? Told from the joined boxes. */
+import type { Leaf, PanelPart } from "../../design/index.js";
+import type { WorkedLine } from "../../formula.js";
+import {
+  allowedSag,
+  allowedSagSource,
+  type CaseOutcome,
+  type CaseRun,
+  moduliInterval,
+  onBothMeshes,
+  type ReviewInput,
+  rackingPowers,
+  runsOf,
+  sheetModuli,
+} from "../../model/index.js";
+import { Force, Length, type ShowStyle, SpringRate } from "../../quantity/index.js";
+import { cite } from "../../source.js";
+import { fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
+import { type Answer, type Question, question } from "../question.js";
+import { type BoxedInput, boxAssumptions, each, mostOf, sectionNames, theOne } from "../subjects.js";
+
+const boxElements = cite("mixed-interpolated-plates", "nine-node element, faces of the box");
+
+/** Whether each section keeps its shape when it is pushed sideways at its top. */
+export const racking: Question<BoxedInput> = question({
+  id: "stiffness.box",
+  about: each(
+    sectionNames,
+    (section) => section,
+    (section) => `box of ${section}`,
+  ),
+  ask: (section) => `Does ${section} keep its shape when it is pushed sideways at its top?`,
+  tier: "feel",
+  cautions: [],
+  assumes: boxAssumptions,
+  answer: (input: BoxedInput, _, section) => {
+    const runs = runsOf(input.box());
+    const { push } = input.case.demands;
+    const of = (run: CaseRun) => theOne(run.sections, (one) => one.section === section, `box of ${section}`);
+    const [toRight, toBack] = of(runs.fine).racking;
+    const softer = toRight < toBack ? 0 : 1;
+    const racked = onBothMeshes(runs, (run) => push / of(run).racking[softer]);
+    const twist = onBothMeshes(runs, (run) => of(run).twist);
+    const body = theOne(runs.fine.system.model.bodies, ({ name }) => name === section, `box of ${section}`);
+    const allowed = allowedSag(input, Length.si(body.problem.height));
+    const sag = Length.si(racked.value);
+    const style = styleOf(input.case);
+    const [way, other] = softer === 0 ? ["left", "front"] : ["front", "left"];
+    return {
+      demand: fineAmount("racking under the push", sag),
+      capacity: fineAmount("allowed, as a sag over its height", allowed),
+      facts: `Pushed at its top edge from the ${way} with ${Force.show(push, style)}, ${section} racks ${showFine(sag, style)} (${withinMesh(racked.meshError)} by the mesh), ${rateOf(Math.min(toRight, toBack), style)}; from the ${other} it is ${rateOf(Math.max(toRight, toBack), style)}. Standing on three corners, the fourth gives by ${rateOf(twist.value, style)} (${withinMesh(twist.meshError)}). ${showFine(allowed, style)} is allowed.`,
+      interval: moduliInterval(input, racked.value / allowed, rackingPowers(runs, section, softer)),
+      because: moduliLines(input, section),
+      limit: allowedSagSource,
+      sources: [
+        boxElements,
+        cite("finite-element-procedures", "5.4.1, beams along its edges"),
+        cite("en-1995", "7.1, table 7.1, slip of its rivets"),
+      ],
+    };
+  },
+});
+
+function rateOf(stiffness: number, style: ShowStyle): string {
+  return SpringRate.show(SpringRate.si(stiffness), { ...style, digits: 2 });
+}
+
+function moduliLines({ parts, measurements }: ReviewInput, section: string): readonly WorkedLine[] {
+  const panel = parts.panels.find((one) => one.section === section && one.role === "face");
+  if (!panel) return [];
+  const { along, across } = sheetModuli(panel.sheet, measurements);
+  return [...along.because, ...across.because];
+}
+
+/** A door. */
+type Door = PanelPart & { readonly leaf: Leaf };
+
+/** Load cases in which a door is used; nobody opens one while it falls. */
+function inUse({ id }: CaseOutcome): boolean {
+  return !id.startsWith("dropped") && !id.startsWith("carried") && id !== "lifted";
+}
+
+/** Whether each door still closes in the load cases in which it is used. */
+export const doors: Question<BoxedInput> = question({
+  id: "stiffness.door",
+  about: each(
+    ({ parts }) =>
+      parts.panels.filter((panel): panel is Door => panel.role === "leaf" && panel.leaf !== undefined),
+    ({ id }) => id,
+    ({ id }) => `${id} in its opening`,
+  ),
+  ask: ({ id }) => `Does ${id} still close when the case is pushed or stands on three casters?`,
+  tier: "feel",
+  cautions: [],
+  assumes: boxAssumptions,
+  answer: (input: BoxedInput, _, door) => pinched(input, door),
+});
+
+function pinched(input: BoxedInput, { id, section, face, leaf }: Door): Answer {
+  const runs = runsOf(input.box());
+  const lost = (outcome: CaseOutcome): number => outcome.doors.find(({ name }) => name === id)?.value ?? 0;
+  const skewed = (outcome: CaseOutcome): number =>
+    outcome.openings.find(({ name }) => id.endsWith(`.${name}`))?.value ?? 0;
+  const none = `no load case tells of ${id}: give the case casters to stand on`;
+  const worst = mostOf(runs.fine.outcomes.filter(inUse), lost, none);
+  const of = (run: CaseRun): CaseOutcome => theOne(run.outcomes, (one) => one.id === worst.id, worst.title);
+  const needs = onBothMeshes(runs, (run) => lost(of(run)));
+  const square = onBothMeshes(runs, (run) => skewed(of(run)));
+  const gap = leaf.clearance;
+  const [lostGap, outOfSquare] = [Length.si(needs.value), Length.si(square.value)];
+  const ratio = lostGap / gap;
+  // A door's gap goes with the racking of its wall.
+  const way = face === "left" || face === "right" ? 1 : 0;
+  const style = styleOf(input.case);
+  return {
+    demand: fineAmount("gap lost at the tightest place", lostGap),
+    capacity: fineAmount("gap all round", gap),
+    facts: `Worst is ${worst.title}: the opening goes ${showFine(outOfSquare, style)} out of square (difference of its diagonals, ${withinMesh(square.meshError)} by the mesh), and at its tightest place the door loses ${showFine(lostGap, style)} (${withinMesh(needs.meshError)}) of its gap of ${showFine(gap, style)}. ${ratio < 1 ? "It closes, if it was hung with an even gap." : "It jams."}`,
+    remedies: [{ words: "A wider gap, or a stiffer frame around it." }],
+    interval: moduliInterval(input, ratio, rackingPowers(runs, section, way)),
+    because: moduliLines(input, section),
+    limit: cite("common-practice", "springs of casters"),
+    sources: [boxElements, cite("geometry", "diagonals of a rectangle out of square")],
+  };
+}
