@@ -1,6 +1,6 @@
 export * from "./amount.js";
 export * from "./finding.js";
-export * from "./fit-out/platform-findings.js";
+export { glueAllows } from "./fit-out/shelves.js";
 export { type JerkRow, jerkSweep } from "./joints/handles.js";
 export * from "./measured-review.js";
 export * from "./measured-things.js";

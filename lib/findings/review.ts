@@ -17,7 +17,7 @@ import {
   purchaseList,
 } from "../plan/index.js";
 import type { Finding } from "./finding.js";
-import { fitOutFindings } from "./fit-out/fit-out-findings.js";
+import { fitOutQuestions } from "./fit-out/index.js";
 import { jointQuestions } from "./joints/index.js";
 import { moneyQuestions } from "./money.js";
 import { stiffnessQuestions } from "./stiffness/index.js";
@@ -110,7 +110,7 @@ function newPhysicalReview(input: ReviewInput): PhysicalReview {
       return once("travel", () => travelQuestions.flatMap((ask) => ask(input)));
     },
     get fitOut() {
-      return once("fit-out", () => fitOutFindings(input));
+      return once("fit-out", () => fitOutQuestions.flatMap((ask) => ask(input)));
     },
     get box() {
       return once("box", () => caseBox(input));

@@ -1,17 +1,8 @@
 /** What rides inside: each question answered, failed, and left open for want of a measurement. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { airFindings } from "../../lib/findings/fit-out/air-findings.js";
-import { cableFindings } from "../../lib/findings/fit-out/cable-findings.js";
-import { clearanceFindings } from "../../lib/findings/fit-out/clearance-findings.js";
-import { heatFindings } from "../../lib/findings/fit-out/heat-findings.js";
-import { mountFindings } from "../../lib/findings/fit-out/mount-findings.js";
-import { passThroughFindings } from "../../lib/findings/fit-out/pass-through-findings.js";
-import { powerFindings } from "../../lib/findings/fit-out/power-findings.js";
-import { screenFindings } from "../../lib/findings/fit-out/screen-findings.js";
-import { slideFinding } from "../../lib/findings/fit-out/slide-findings.js";
-import { sunFindings } from "../../lib/findings/fit-out/sun-findings.js";
-import { type Finding, platformFindings } from "../../lib/findings/index.js";
+import { fitOutQuestions } from "../../lib/findings/fit-out/index.js";
+import type { Finding } from "../../lib/findings/index.js";
 import { heatPaths, type ReviewInput, sectionHeat } from "../../lib/model/index.js";
 import { workedView } from "../../lib/page/to-view.js";
 import { designOf, smallJob } from "../design/small-job.js";
@@ -37,18 +28,8 @@ function job(
 
 /** Every question about heat, power, cables, screens and what holds shelves; not the costly ones about panels. */
 function asked(input: ReviewInput): readonly Finding[] {
-  return [
-    ...heatFindings(input),
-    ...sunFindings(input),
-    ...airFindings(input),
-    ...screenFindings(input),
-    ...powerFindings(input),
-    ...cableFindings(input),
-    ...passThroughFindings(input),
-    ...clearanceFindings(input),
-    ...mountFindings(input),
-    ...input.parts.shelves.flatMap((part) => [slideFinding(input, part), ...platformFindings(input, part)]),
-  ];
+  const cheap = fitOutQuestions.filter(({ id }) => !/^fit-out\.(hold|jolt|rattle)$/.test(id));
+  return cheap.flatMap((ask) => ask(input));
 }
 
 function find(input: ReviewInput, id: string): Finding {

@@ -1,13 +1,45 @@
 /** What can hurt somebody: every finding of the demo and of a bare job with a caution says it in full. */
 import { describe, expect, test } from "vitest";
+import type { Journey } from "../../lib/design/index.js";
+import { fitOutQuestions } from "../../lib/findings/fit-out/index.js";
 import { type Finding, reviewCase } from "../../lib/findings/index.js";
-import { saidInFull } from "../../lib/findings/said-in-full.js";
+import { jointQuestions } from "../../lib/findings/joints/index.js";
+import { moneyQuestions } from "../../lib/findings/money.js";
+import { stiffnessQuestions } from "../../lib/findings/stiffness/index.js";
+import { travelQuestions } from "../../lib/findings/travel/index.js";
 import { openJob } from "../../lib/job/index.js";
-import { cite } from "../../lib/source.js";
 import { designOf, smallJob } from "../design/small-job.js";
 
+const job = openJob("soil-lab");
+const demo = job.review.findings;
+
+/** The demo with nothing in its journey and services but what cannot be left out, and no test of a fastener. */
+const withoutMeasurements = {
+  ...job,
+  measurements: { ...job.measurements, pulls: [] },
+  case: {
+    ...job.case,
+    services: { cooling: job.case.services.cooling },
+    journey: bareJourney(job.case.journey),
+  },
+};
+
+function bareJourney({
+  people,
+  vehicle,
+  floor,
+  reach,
+  liftFrom,
+  liftTo,
+  liftsPerMinute,
+  liftingTime,
+  grip,
+}: Journey): Journey {
+  return { people, vehicle, floor, reach, liftFrom, liftTo, liftsPerMinute, liftingTime, grip };
+}
+
 const jobs = [
-  ["the demo", openJob("soil-lab").review.findings],
+  ["the demo", demo],
   ["a job that tells little", reviewCase(designOf(smallJob)).findings],
 ] as const;
 
@@ -47,37 +79,55 @@ describe.each(jobs)("%s", (_, findings) => {
   });
 });
 
-describe("saying it in full", () => {
-  const finding: Finding = {
-    id: "joints.hook",
-    topic: "joints",
-    subject: "hook",
-    question: "Does the hook hold?",
-    tier: "safety",
-    verdict: "holds",
-    answer: "It does.",
-    ratio: 0.4,
-    because: [],
-    cautions: ["Look up."],
-    assumes: [],
-    remedies: [],
-    source: [cite("statics", "equal shares"), cite("en-1995", "8.7.2")],
-  };
+describe.each(jobs)("%s, of every tier", (_, findings) => {
+  test("keeps its cautions on whatever may hurt somebody, known or not", () => {
+    const safety = findings.filter(({ tier }) => tier === "safety");
+    expect(safety.filter(({ verdict }) => verdict === "unknown").length).toBeGreaterThan(0);
+    expect(ids(safety.filter(({ cautions }) => cautions.length === 0))).toEqual([]);
+  });
 
-  test("takes the code for the criterion, not the textbook", () => {
-    expect(saidInFull(finding).answer).toBe(
-      "It does. Margin 60 %. Criterion: EN 1995-1-1 Design of timber structures, with A1 and A2, 8.7.2.",
+  test("says criterion and margin once on every answer, hurtful or not", () => {
+    const answered = findings.filter(({ verdict }) => verdict !== "unknown");
+    const full = /(Margin [\d.]+ %|Over by [\d. \u00a0\u202f]+ %|No margin)\. Criterion: [^.]/;
+    expect(ids(answered.filter(({ answer }) => !full.test(answer)))).toEqual([]);
+    expect(ids(answered.filter(({ answer }) => answer.split("Criterion: ").length !== 2))).toEqual([]);
+  });
+
+  test("computes every answer", () => {
+    expect(ids(findings.filter(({ verdict }) => verdict === "broken"))).toEqual([]);
+  });
+});
+
+describe("of every question declared", () => {
+  const questions = [
+    stiffnessQuestions,
+    jointQuestions,
+    travelQuestions,
+    fitOutQuestions,
+    moneyQuestions,
+  ].flat();
+
+  test("each has an id of its own", () => {
+    const all = questions.map(({ id }) => id);
+    expect(new Set(all).size).toBe(all.length);
+  });
+
+  test("some are of each tier", () => {
+    expect(new Set(questions.map(({ tier }) => tier))).toEqual(
+      new Set(["safety", "strength", "handling", "feel"]),
     );
   });
 
-  test("says how far over", () => {
-    expect(saidInFull({ ...finding, ratio: 1.25 }).answer).toContain("Over by 25 %.");
-  });
-
-  test("leaves alone what is unknown, harmless, or said already", () => {
-    const said = saidInFull(finding);
-    for (const one of [said, { ...finding, verdict: "unknown" }, { ...finding, cautions: [] }] as const) {
-      expect(saidInFull(one)).toEqual(one);
-    }
+  test("one that cannot be worked out carries the cautions of one that can", () => {
+    const open = reviewCase(withoutMeasurements).findings;
+    const told = new Map(demo.map(({ id, cautions }) => [id, cautions]));
+    const lost = open.filter(({ id, tier, cautions }) => {
+      const before = told.get(id);
+      return tier === "safety" && before !== undefined && cautions.join() !== before.join();
+    });
+    expect(
+      open.filter(({ tier, verdict }) => tier === "safety" && verdict === "unknown").length,
+    ).toBeGreaterThan(5);
+    expect(ids(lost)).toEqual([]);
   });
 });

@@ -189,11 +189,11 @@ describe("findings of the demo", () => {
   test.each(["stiffness.box.lower", "stiffness.box.upper", "stiffness.door.lower.left.side door"])(
     "%s carries its mesh error and the interval of the measured moduli",
     (id) => {
-      const { answer, ratio = Number.NaN, interval, cautions } = about(id);
+      const { answer, ratio = Number.NaN, interval, assumes } = about(id);
       expect(answer).toMatch(/\(.*within [\d.e-]+ % by the mesh\)/);
       expect(interval?.low).toBeLessThan(ratio);
       expect(interval?.high).toBeGreaterThan(ratio);
-      expect(cautions.join()).toContain("rivets slip");
+      expect(assumes.join()).toContain("rivets slip");
     },
   );
 

@@ -125,7 +125,7 @@ export const handles: Question = question({
       mass: Mass.si(Math.max(shares.value.first, shares.value.second)),
       // Handles are placed alike at both ends.
       handles: Math.max(1, Math.floor(liftHandles(input, section).length / 2)),
-      dynamicFactor: input.case.demands.jerk,
+      dynamicFactor: input.case.demands.dynamicFactor,
     });
     return handled(input, section, given, { force: line.value, because: [balance, shares, line] });
   },
@@ -163,7 +163,7 @@ export interface JerkRow {
 /** What a rougher lift does to the handles of each section; sections whose handles are not known are left out. */
 export function jerkSweep(input: ReviewInput, jerks: readonly Ratio[]): readonly JerkRow[] {
   return jerks.flatMap((jerk) => {
-    const demands = { ...input.case.demands, jerk };
+    const demands = { ...input.case.demands, dynamicFactor: jerk };
     const findings = handles({ ...input, case: { ...input.case, demands } });
     return findings.flatMap(({ subject, ratio: use }) =>
       use === undefined ? [] : [{ section: subject.replace(/^handles of /, ""), jerk, use: Ratio.si(use) }],
@@ -200,7 +200,11 @@ export const latches: Question = question({
     const { length } = latchesNamed(input, name);
     const balance = sectionBalance(input, lowestSection(input).name);
     const { mass } = balance.value;
-    const hung = handleForce.worked({ mass, handles: length, dynamicFactor: input.case.demands.jerk });
+    const hung = handleForce.worked({
+      mass,
+      handles: length,
+      dynamicFactor: input.case.demands.dynamicFactor,
+    });
     const style = styleOf(input.case);
     return alongPanel(
       input,

@@ -62,10 +62,10 @@ export const corners: Question = question({
   cautions: ["A real drop is harder than a jolt: this is setting down in a hurry, not falling off a truck."],
   needs: { strength: strengthIn("shear") },
   answer: (input, { strength }, { part: { section }, groups }) => {
-    const { jerk, safetyFactor } = input.case.demands;
+    const { dynamicFactor, safetyFactor } = input.case.demands;
     const count = countOf(groups);
     const balance = sectionBalance(input, section);
-    const load = handleForce.worked({ mass: balance.value.mass, handles: 1, dynamicFactor: jerk });
+    const load = handleForce.worked({ mass: balance.value.mass, handles: 1, dynamicFactor });
     const allowed = groupStrength.worked({ each: strength.strength, count, safetyFactor });
     const style = styleOf(input.case);
     return {
@@ -173,10 +173,10 @@ function hungOpen(
   apart: number,
   known: Readonly<Record<"shear" | "pull", KnownStrength>>,
 ): Answer {
-  const { jerk, safetyFactor } = input.case.demands;
+  const { dynamicFactor, safetyFactor } = input.case.demands;
   const hung = hingesOf(input, leaf).length;
   const fasteners = Math.min(...groups.map(({ count }) => count));
-  const weight = leafMass(input, leaf) * standardGravity * jerk;
+  const weight = leafMass(input, leaf) * standardGravity * dynamicFactor;
   const arm = Math.min(leaf.width, leaf.height) / 2;
   const onEach = {
     shear: newton(weight / hung / fasteners),

@@ -38,9 +38,9 @@ function held(
   strength: FastenerStrength,
   words: "pulled" | "sheared",
 ): Answer {
-  const { jerk, safetyFactor } = input.case.demands;
+  const { dynamicFactor, safetyFactor } = input.case.demands;
   const count = countOf(groupsHolding(input, name));
-  const load = handleForce.worked({ mass, handles: 1, dynamicFactor: jerk });
+  const load = handleForce.worked({ mass, handles: 1, dynamicFactor });
   const allowed = groupStrength.worked({ each: strength.strength, count, safetyFactor });
   const style = styleOf(input.case);
   const used = Ratio.show(ratio(load.value / allowed.value), percent);
@@ -255,8 +255,8 @@ function inserted(
   strengths: Strengths<FastenerStrength>,
   { content, to, group: { count } }: Inserted,
 ): Answer {
-  const { jerk, safetyFactor } = input.case.demands;
-  const load = handleForce.worked({ mass: content.mass, handles: 1, dynamicFactor: jerk });
+  const { dynamicFactor, safetyFactor } = input.case.demands;
+  const load = handleForce.worked({ mass: content.mass, handles: 1, dynamicFactor });
   const { off, beside } = loadsOn(content, to, load.value, count);
   const inputs = ({ pull, shear }: OnEach, now: Strengths<Force>): CombinedInputs => ({
     shear: Force.si(shear),

@@ -43,7 +43,7 @@ function pressureOn(
       where === section && (held.by === "floor" || (held.by === "cradle" && held.shelf === undefined)),
   );
   const weight = standing.reduce((sum, { content }) => sum + content.mass * standardGravity, 0);
-  return Pressure.si((demands.jerk * weight) / (clearWidth * clearHeight));
+  return Pressure.si((demands.dynamicFactor * weight) / (clearWidth * clearHeight));
 }
 
 /** Whether each panel that something presses on stays stiff. */

@@ -1,0 +1,227 @@
+/** Whether battery, circuit, cable and plug strip carry what is plugged in. */
+import type { PlugStrip } from "../../design/index.js";
+import {
+  batteryTime,
+  cableDrop,
+  continuousCurrent,
+  flexibleCord,
+  inrushCurrent,
+  loadCurrent,
+  mainsCaution,
+  meanLoad,
+  wireResistance,
+  wireSize,
+} from "../../inside/index.js";
+import { batteryUnder, loadsOf, type ReviewInput } from "../../model/index.js";
+import { Count, Current, Power, Ratio, ratio, Temperature, Time } from "../../quantity/index.js";
+import { cite } from "../../source.js";
+import { amount } from "../amount.js";
+import { type Need, type Question, question, type Subjects } from "../question.js";
+import { known, measured } from "../subjects.js";
+
+const stripCaution =
+  "One plug strip, never one in another, with its rating above all loads together; no heater on it; coil no cable that carries load.";
+
+type Mains = NonNullable<ReviewInput["case"]["services"]["mains"]>;
+
+/** Asked once where something draws power. */
+function powered(words: string): Subjects<undefined> {
+  return {
+    each: (input) => (loadsOf(input).length === 0 ? [] : [undefined]),
+    id: () => undefined,
+    words: () => words,
+  };
+}
+
+/** How long the battery lasts. */
+export const battery: Question = question({
+  id: "fit-out.power.battery",
+  about: powered("battery"),
+  ask: "How long does the battery last?",
+  tier: "feel",
+  cautions: [
+    "A battery gives hundreds of amperes into a dropped spanner: a fuse at its pole, covered poles, held down, vented if it is lead. Charge it out of the case and watched.",
+  ],
+  needs: {
+    given: measured(
+      (input) => input.case.services.battery,
+      "capacity and voltage of the battery, and how long it must last",
+      'read them off its label and write the block "battery" into services',
+    ),
+  },
+  answer: (input, { given }) => {
+    const load = meanLoad.worked({ loads: loadsOf(input) });
+    const line = batteryTime.worked(batteryUnder(given, load.value.mean));
+    const hours = { unit: "h", digits: 2 };
+    return {
+      demand: amount(Time, "must last", given.hours),
+      capacity: amount(Time, "lasts", line.value.time),
+      facts: `${Power.show(load.value.mean, { digits: 3 })} on the mean draw ${Current.show(line.value.current, { digits: 2 })} from it: it lasts ${Time.show(line.value.time, hours)} of the ${Time.show(given.hours, hours)} wanted.`,
+      remedies: [{ words: "A larger battery, fewer hours, or loads switched off between visitors." }],
+      because: [load, line],
+      limit: cite("electricity", "Peukert's law"),
+      sources: [cite("common-practice", "usable share of the case file")],
+    };
+  },
+});
+
+const mains: Need<unknown, Mains> = measured(
+  (input) => input.case.services.mains,
+  "the circuit it is plugged into, and the cable to it",
+  'ask the fair for breaker and voltage, read the gauge off the cable, and write the block "mains" into services',
+);
+
+const strip: Need<unknown, PlugStrip> = measured(
+  (input) => input.case.services.mains?.strip,
+  "rating and sockets of the plug strip",
+  'read the amperes off its label, count its sockets, and write the block "plug strip" into mains',
+);
+
+/** What all loads draw together. */
+function fullCurrent(input: ReviewInput, { voltage, powerFactor }: Mains) {
+  const load = meanLoad.worked({ loads: loadsOf(input) });
+  const current = loadCurrent.worked({ power: load.value.peak, supply: voltage, powerFactor });
+  return { load, current };
+}
+
+/** Whether the circuit carries all loads for hours. */
+export const circuit: Question = question({
+  id: "fit-out.power.circuit",
+  about: powered("circuit"),
+  ask: "Does the circuit carry all loads for hours?",
+  tier: "safety",
+  cautions: [mainsCaution, stripCaution],
+  needs: { mains },
+  answer: (input, given) => {
+    const { breaker } = given.mains;
+    const { load, current } = fullCurrent(input, given.mains);
+    const allowed = continuousCurrent.worked({ breaker });
+    return {
+      demand: amount(Current, "all loads on", current.value),
+      capacity: amount(Current, "for three hours or more", allowed.value),
+      facts: `All loads together draw ${Current.show(current.value, { digits: 2 })}; a circuit of ${Current.show(breaker)} carries ${Current.show(allowed.value)} for hours, if nothing else is on it.`,
+      remedies: [{ words: "Ask for a second circuit." }],
+      because: [load, current, allowed],
+      limit: cite("nec", "210.20(A)"),
+    };
+  },
+});
+
+/** Copper under load, and the usual aim. */
+const warmCopper: Temperature = Temperature.of(75, "°C");
+const allowedDrop: Ratio = ratio(0.03);
+
+/** Whether enough voltage arrives. */
+export const voltage: Question = question({
+  id: "fit-out.power.cable",
+  about: powered("cable"),
+  ask: "Does enough voltage arrive at the end of the cable?",
+  tier: "feel",
+  cautions: [mainsCaution],
+  needs: { mains },
+  answer: (input, given) => {
+    const { gauge, length, voltage: supply } = given.mains;
+    const { load, current } = fullCurrent(input, given.mains);
+    const wire = wireSize.worked({ gauge });
+    const warm = { temperature: warmCopper, stranding: flexibleCord };
+    const resistance = wireResistance.worked({ area: wire.value.area, length, ...warm });
+    const drop = cableDrop.worked({ current: current.value, oneWay: resistance.value, supply });
+    const percent = { unit: "%", digits: 2 };
+    return {
+      demand: amount(Ratio, "voltage lost", drop.value.share),
+      capacity: amount(Ratio, "at most", allowedDrop),
+      facts: `The cable takes ${Ratio.show(drop.value.share, percent)} of the voltage; ${Ratio.show(allowedDrop, percent)} is the usual aim.`,
+      remedies: [{ words: "A shorter or a thicker cable." }],
+      because: [load, current, wire, resistance, drop],
+      limit: cite("nec", "210.19, informational note: 3 % in a branch circuit"),
+      sources: [cite("bs-7671", "table 4Ab")],
+    };
+  },
+});
+
+/** Whether the plug strip carries all loads. */
+export const stripRating: Question = question({
+  id: "fit-out.power.strip",
+  about: powered("strip"),
+  ask: "Does the plug strip carry all loads?",
+  tier: "safety",
+  cautions: [mainsCaution, stripCaution],
+  needs: { mains, strip },
+  answer: (input, given) => {
+    const { rated } = given.strip;
+    const { load, current } = fullCurrent(input, given.mains);
+    return {
+      demand: amount(Current, "all loads on", current.value),
+      capacity: amount(Current, "the strip is rated for", rated),
+      facts: `All loads together draw ${Current.show(current.value, { digits: 2 })}; the strip is rated for ${Current.show(rated)}.`,
+      remedies: [{ words: "A strip with a higher rating on a circuit of its own." }],
+      because: [load, current],
+      limit: cite("ul-1363", "marked rating; never one strip in another"),
+    };
+  },
+});
+
+/** Whether each load has a socket of its own. */
+export const sockets: Question = question({
+  id: "fit-out.power.sockets",
+  about: powered("sockets"),
+  ask: "Does each load have a socket of its own?",
+  tier: "safety",
+  cautions: [mainsCaution, stripCaution],
+  needs: { mains, strip },
+  answer: (input, given) => {
+    const loads = loadsOf(input);
+    const names = loads.map(({ name }) => name).join(", ");
+    return {
+      demand: amount(Count, "plugs", loads.length),
+      capacity: amount(Count, "sockets of one strip", given.strip.sockets),
+      facts: `${loads.length} things draw power (${names}); the strip has ${given.strip.sockets} sockets.`,
+      remedies: [{ words: "A longer strip: one strip plugged into another overloads the first." }],
+      because: [],
+      limit: cite("ul-1363", "strips are not to be plugged into each other"),
+    };
+  },
+});
+
+/** A breaker trips at once at five times its rating or more; common practice, its curve decides. */
+const instantTrip = 5;
+
+/** The power of each load with what its first current is over its running one. */
+const coldStarts = known(({ case: { contents } }) => {
+  const loads = contents.filter(({ power = 0 }) => power > 0);
+  const open = loads.filter(({ needs }) => needs.coldStart === undefined).map(({ name }) => name);
+  if (open.length > 0)
+    return {
+      measure: `the first current of ${open.join(", ")}`,
+      how: 'read the inrush current off the sheet of each, over its running current, and write "cold start" into its needs: 10 to 15 for filament lamps, up to 50 for lamp drivers',
+    };
+  return loads.flatMap(({ power, needs: { coldStart } }) =>
+    power === undefined || coldStart === undefined ? [] : [{ power, factor: coldStart }],
+  );
+});
+
+/** Whether the breaker stays in at the start. */
+export const inrush: Question = question({
+  id: "fit-out.power.inrush",
+  about: powered("inrush"),
+  ask: "Does the breaker stay in when all is switched on at once?",
+  tier: "feel",
+  cautions: [mainsCaution],
+  needs: { starts: coldStarts, mains },
+  answer: (_, given) => {
+    const { voltage: supply, powerFactor, breaker } = given.mains;
+    const lines = given.starts.map(({ power, factor }) =>
+      inrushCurrent.worked({ current: loadCurrent({ power, supply, powerFactor }), factor }),
+    );
+    const together = Current.si(lines.reduce((sum, { value }) => sum + value, 0));
+    const allowed = Current.si(instantTrip * breaker);
+    return {
+      demand: amount(Current, "all switched on at once", together),
+      capacity: amount(Current, "breaker trips at once at", allowed),
+      facts: `Switched on together they draw ${Current.show(together, { digits: 2 })} for a moment; a breaker of ${Current.show(breaker)} may trip at ${Current.show(allowed)}.`,
+      remedies: [{ words: "Switch on one after another." }],
+      because: lines,
+      limit: cite("common-practice", "instant trip at five times the rating"),
+    };
+  },
+});

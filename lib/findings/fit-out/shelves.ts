@@ -1,0 +1,159 @@
+/** Whether shelves keep clear of what is under them with a jolt, slides carry, and platforms stay on the wall. */
+import type { ShelfPart } from "../../design/index.js";
+import { Frequency, gluePull, platformPull, sagFrequency } from "../../inside/index.js";
+import { firstSag, type ReviewInput, roomAt, shelfMass } from "../../model/index.js";
+import { handleForce } from "../../moving/index.js";
+import { Force, Length, Moment, Pressure, standardGravity } from "../../quantity/index.js";
+import { cite } from "../../source.js";
+import { amount, fineAmount, showFine, styleOf } from "../amount.js";
+import { type Question, question, type Subjects } from "../question.js";
+import { each, eachShelf, known, measured, strengthOf } from "../subjects.js";
+import { vehicleBand } from "./shaking.js";
+
+const shelfCaution =
+  "A platform that tears off the wall drops what stands on it: a strut under its front edge costs nothing.";
+
+/** Whether a shelf strikes what is under it: a jolt multiplies its sag as it multiplies the load. */
+export const jolts: Question = question({
+  id: "fit-out.jolt",
+  about: eachShelf,
+  ask: ({ shelf }, { case: { journey } }) =>
+    `Does the ${shelf.name} strike what is under it when the ${journey.vehicle} jolts?`,
+  tier: "strength",
+  cautions: [shelfCaution],
+  answer: (input, _, part) => {
+    const { section, name } = part.shelf;
+    const { dynamicFactor } = input.case.demands;
+    const { sag, because } = firstSag(part, input);
+    const hum = sagFrequency.worked({ sag });
+    const jolted = Length.si(dynamicFactor * sag);
+    const room = roomAt(input, { section, name, box: part.panel.box }, "bottom");
+    const style = styleOf(input.case);
+    // On its own spring it also swings.
+    const shakes =
+      hum.value < vehicleBand
+        ? "within what a vehicle shakes with: hold things down on it"
+        : "above what a vehicle shakes with";
+    return {
+      demand: fineAmount("sag with a jolt", jolted),
+      capacity: fineAmount("free under it", room),
+      facts: `A jolt bends it ${showFine(jolted, style)} with ${showFine(room, style)} free under it; it swings at about ${Frequency.show(hum.value, { digits: 2 })}, ${shakes}. The published road figure is its weight alone, 1.0 downwards; the jerk of the case file, ${dynamicFactor}, covers bumps.`,
+      remedies: [{ words: "A lip or a batten under its front edge stiffens it." }],
+      because: [...because, hum],
+      limit: cite("common-practice", "jerk of the case file"),
+      sources: [
+        cite("en-12195", "table 2: 1.0 downwards on the road"),
+        cite("vibration", "natural frequency from static deflection"),
+      ],
+    };
+  },
+});
+
+function eachShelfThat(chosen: (shelf: ShelfPart["shelf"]) => boolean): Subjects<ShelfPart> {
+  return each(
+    ({ parts }) => parts.shelves.filter(({ shelf }) => chosen(shelf)),
+    ({ shelf }) => shelf.name,
+  );
+}
+
+/** Whether the slides of a platform carry it when it is pulled out; a hand that leans on it counts like a jolt. */
+export const slides: Question = question({
+  id: "fit-out.slide",
+  about: eachShelfThat(({ sliding }) => sliding === true),
+  ask: ({ shelf }) => `Do the slides carry the ${shelf.name} when it is pulled out?`,
+  tier: "strength",
+  cautions: [
+    "What slides out pinches fingers, and leaning on it tips the case: lock it for the road, one platform out at a time, casters braked.",
+  ],
+  needs: {
+    rated: measured(
+      (_, { shelf }: ShelfPart) => shelf.slidesRated,
+      ({ shelf }) => `the load that the slides of the ${shelf.name} are made for`,
+      'read the load of the pair off their sheet and write "slides rated" into the shelf',
+    ),
+  },
+  answer: (input, { rated }, part) => {
+    const { dynamicFactor } = input.case.demands;
+    const line = handleForce.worked({ mass: shelfMass(part), handles: 1, dynamicFactor });
+    const style = styleOf(input.case);
+    return {
+      demand: amount(Force, "shelf and load with a jolt", line.value),
+      capacity: amount(Force, "the pair of slides is made for", rated),
+      facts: `Shelf and load come to ${Force.show(line.value, style)} with a jolt; the slides are made for ${Force.show(rated, style)}.`,
+      remedies: [{ words: "Stronger slides, or lighter things on it." }],
+      because: [line],
+      limit: cite("common-practice", "load that the maker of the slides states, pulled out"),
+    };
+  },
+});
+
+const eachPlatform: Subjects<ShelfPart> = eachShelfThat(({ support }) => support === "back only");
+
+/** Everything on the platform and itself, with a jolt, at the middle of its depth. */
+function loadOf(input: ReviewInput, part: ShelfPart): { readonly load: Force; readonly reach: Length } {
+  return {
+    load: Force.si(shelfMass(part) * standardGravity * input.case.demands.dynamicFactor),
+    reach: Length.si(part.panel.height / 2),
+  };
+}
+
+/** Whether screws hold a platform that stands out from the wall. */
+export const platformScrews: Question = question({
+  id: "fit-out.platform.screws",
+  about: eachPlatform,
+  ask: ({ shelf }) => `Do the screws at the back of the ${shelf.name} hold it with a jolt?`,
+  tier: "strength",
+  cautions: [shelfCaution],
+  needs: { strength: known((input, { shelf }: ShelfPart) => strengthOf(input, shelf.name, "pull")) },
+  answer: (input, { strength }, part) => {
+    const { shelf, panel } = part;
+    const lever = shelf.bracket ?? Length.si(panel.sheet.thickness / 2);
+    const line = platformPull.worked({ ...loadOf(input, part), lever, screws: shelf.joint.count });
+    const allowed = Force.si(strength.strength / input.case.demands.safetyFactor);
+    return {
+      demand: amount(Force, "pull on each screw", line.value),
+      capacity: amount(Force, "one screw allows", allowed),
+      facts: `A jolt pulls each screw with ${Force.show(line.value, styleOf(input.case))}.`,
+      remedies: [
+        {
+          words:
+            'Set a cleat or brackets under it and write their height as "bracket": they give the screws a lever.',
+        },
+      ],
+      because: [line],
+      limit: cite("common-practice", "safety factor of the case file"),
+      sources: [cite("statics", "moments about the bearing edge")],
+    };
+  },
+});
+
+/** Across the face veneer plywood gives at about 1 to 2 MPa; a quarter of the lower, common practice, no source. */
+export const glueAllows: Pressure = Pressure.of(0.25, "MPa");
+
+/** Whether glue alone holds a platform that stands out from the wall. */
+export const platformGlue: Question = question({
+  id: "fit-out.platform.glue",
+  about: eachPlatform,
+  ask: ({ shelf }) => `Does the glue at the back of the ${shelf.name} hold it with a jolt?`,
+  tier: "strength",
+  cautions: [shelfCaution],
+  answer: (input, _, part) => {
+    const { shelf, panel } = part;
+    const { load, reach } = loadOf(input, part);
+    const line = gluePull.worked({
+      moment: Moment.si(load * reach),
+      length: panel.width,
+      depth: shelf.bracket ?? panel.sheet.thickness,
+    });
+    const where = shelf.bracket ? "Glued over its bracket alone" : "Glued at its back edge alone";
+    return {
+      demand: amount(Pressure, "pull at the edge of the glue", line.value),
+      capacity: amount(Pressure, "plywood's face allows", glueAllows),
+      facts: `${where} it would pull the face veneer with ${Pressure.show(line.value, styleOf(input.case))}.`,
+      remedies: [{ words: "Never glue alone: a cleat, brackets or a strut." }],
+      because: [line],
+      limit: cite("common-practice", "a quarter of plywood's strength across its face"),
+      sources: [cite("strength-of-materials", "flexure formula")],
+    };
+  },
+});
