@@ -8,7 +8,6 @@ export {
   rename,
   set,
 } from "./change.js";
-export { facesAt } from "./derive/axes.js";
 export * from "./derive/derive-parts.js";
 export { secondHoldOf } from "./derive/fastenings.js";
 export * from "./measured.js";
@@ -16,7 +15,6 @@ export * from "./offers.js";
 export * from "./parts.js";
 export * from "./place.js";
 export * from "./read-design.js";
-export * from "./services.js";
 export * from "./sheet-pieces.js";
 export * from "./stock.js";
 export type { TableTexts } from "./tables.js";

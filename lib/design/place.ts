@@ -41,6 +41,11 @@ export const edgeNames: readonly EdgeName[] = [
   "back-right",
 ];
 
+/** The two faces that meet at an edge. */
+export function facesAt(edge: EdgeName): readonly [Face, Face] {
+  return edge.split("-") as [Face, Face];
+}
+
 /** A corner of a panel seen from outside. */
 export type PanelCorner = "bottom-left" | "bottom-right" | "top-left" | "top-right";
 /** The four corners of a panel. */

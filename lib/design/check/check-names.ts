@@ -1,8 +1,7 @@
 /** Names that the case uses: each must stand in its table, or in the case itself. */
-import type { CaseBuild, Content, PlacedHardware, Section, Shelf } from "../case.js";
+import type { CaseBuild, Content, Cooling, PlacedHardware, Section, Shelf } from "../case.js";
 import { edgeNames, faces } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
-import type { Cooling } from "../services.js";
 import type { Stock } from "../stock.js";
 import { tableFiles } from "../tables.js";
 import { buildPaths, type Fault } from "./fault.js";

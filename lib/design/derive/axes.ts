@@ -1,6 +1,6 @@
 /** How a face's own axes (u to the right, v up, seen from outside) lie in the section's x, y, z. */
 import type { EdgeName, Face } from "../place.js";
-import { edgeNames } from "../place.js";
+import { edgeNames, facesAt } from "../place.js";
 
 /** A direction of a section. */
 export type Axis = "x" | "y" | "z";
@@ -57,11 +57,6 @@ export function edgeBetween(one: Face, other: Face): EdgeName {
   const edge = edgeNames.find((name) => name === `${one}-${other}` || name === `${other}-${one}`);
   if (!edge) throw new RangeError(`case edges: ${one} and ${other} do not meet`);
   return edge;
-}
-
-/** The two faces that meet at an edge. */
-export function facesAt(edge: EdgeName): readonly [Face, Face] {
-  return edge.split("-") as [Face, Face];
 }
 
 /** The axis that an edge runs along. */

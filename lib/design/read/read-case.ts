@@ -3,15 +3,15 @@ import { z } from "zod";
 import type { Problem } from "../../problem.js";
 import { choice, Name } from "../../quantity/index.js";
 import type { Case } from "../case.js";
-import { type Build, buildField } from "./build-fields.js";
+import { buildForm } from "./build.js";
 import { type CaseText, readCaseText } from "./case-text.js";
-import { completeSection } from "./complete-section.js";
-import { businessField, demandsField, journeyField } from "./demand-fields.js";
-import { block, type FileUnits, field } from "./fields.js";
-import { hardwareField } from "./hardware-field.js";
-import { contentsField, shelvesField } from "./inside-fields.js";
-import { sectionsField, type WrittenSection } from "./section-fields.js";
-import { servicesField } from "./services-field.js";
+import { contentsForm, shelvesForm } from "./contents.js";
+import { businessForm, demandsForm, journeyForm } from "./demands.js";
+import type { FileUnits } from "./fields.js";
+import { block, type Form, needed, preset, yesOrNo } from "./form.js";
+import { hardwareForm } from "./hardware.js";
+import { completeSection, sectionsForm } from "./sections.js";
+import { servicesForm } from "./services.js";
 
 /** What a case file gave. */
 export interface ReadCase {
@@ -33,7 +33,7 @@ export interface ReadCase {
 export function readCase(text: string, file: string): ReadCase {
   const written = readCaseText(text, file);
   if (written.problems.length > 0) return { problems: written.problems, written };
-  const read = caseField(unitsOf(written.content)).safeParse(written.content);
+  const read = caseSchema(unitsOf(written.content)).safeParse(written.content);
   if (read.success) return { case: read.data, problems: [], written };
   return { problems: read.error.issues.flatMap((issue) => problemsOf(issue, written)), written };
 }
@@ -49,47 +49,44 @@ function unitsOf(content: unknown): FileUnits {
 
 const currencyCode = /^[A-Z]{3}$/;
 
-function caseField(units: FileUnits): z.ZodType<Case> {
-  return block({
-    case: field(Name),
-    invented: z.boolean({ error: "true or false" }).default(false),
-    purpose: field(Name),
-    units: field(choice("units", ["inch", "metric"])),
-    lengths: field(choice("lengths", ["in", "mm"])),
-    currency: z.string({ error: "a currency of three capitals such as USD" }).regex(currencyCode, {
-      error: "a currency of three capitals such as USD",
-    }),
-    build: buildField(units),
-    sections: sectionsField(units),
-    hardware: hardwareField(units).default([]),
-    shelves: shelvesField(units).default([]),
-    contents: contentsField(units).default([]),
-    demands: demandsField,
-    journey: journeyField(units),
-    services: servicesField(units).default({ cooling: [] }),
-    business: businessField(units),
-  }).transform(
-    ({ case: name, lengths: _, build, sections, ...rest }, context): Case => ({
-      name,
-      ...rest,
-      sections: completeSections(sections, build, (path, expected) =>
-        context.addIssue({ code: "custom", path: [...path], message: expected }),
-      ),
-    }),
-  );
-}
+const currency: Form<string> = {
+  schema: () => {
+    const expected = "a currency of three capitals such as USD";
+    return z.string({ error: expected }).regex(currencyCode, { error: expected });
+  },
+};
 
-function completeSections(
-  sections: readonly (readonly [string, WrittenSection])[],
-  build: Build,
-  complain: (path: readonly string[], expected: string) => void,
-): Case["sections"] {
-  if (sections.length === 0) complain(["sections"], "at least one section");
-  return sections.map(([name, section]) =>
-    completeSection(name, section, build, (path, expected) =>
-      complain(["sections", name, ...path], expected),
-    ),
-  );
+/** Every block of a case file. */
+const caseForm = block({
+  name: needed("case", Name, "Its name, shown on every page."),
+  invented: preset("invented", yesOrNo, false, "True for a made-up scenario; pages say so."),
+  purpose: needed("purpose", Name, "What the case is for, in the builder's words."),
+  units: needed("units", choice("units", ["inch", "metric"]), "The units that pages show."),
+  lengths: needed("lengths", choice("lengths", ["in", "mm"]), "What a bare length means in the file."),
+  currency: needed("currency", currency, "ISO 4217 code of every price."),
+  build: needed("build", buildForm, "What every panel and edge is made of, unless it says otherwise itself."),
+  sections: needed("sections", sectionsForm, "The sections, from the ground up."),
+  hardware: preset("hardware", hardwareForm, [], "Hardware by name."),
+  shelves: preset("shelves", shelvesForm, [], "Shelves by name."),
+  contents: preset("contents", contentsForm, [], "What rides in the case, by name."),
+  demands: needed("demands", demandsForm, "What is asked of the case."),
+  journey: needed("journey", journeyForm, "Who moves it, and how."),
+  services: preset("services", servicesForm, { cooling: [] }, "Heat and power."),
+  business: needed("business", businessForm, "What it must earn."),
+});
+
+function caseSchema(units: FileUnits): z.ZodType<Case> {
+  return caseForm.schema(units).transform(({ lengths: _, build, sections, ...rest }, context): Case => {
+    const complain = (path: readonly string[], expected: string): void =>
+      context.addIssue({ code: "custom", path: [...path], message: expected });
+    if (sections.length === 0) complain(["sections"], "at least one section");
+    const whole = sections.map((section) =>
+      completeSection(section, build, (path, expected) =>
+        complain(["sections", section.name, ...path], expected),
+      ),
+    );
+    return { ...rest, sections: whole };
+  });
 }
 
 /** A fault that the schema found, as problems of the file: one for each unknown word. */

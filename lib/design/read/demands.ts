@@ -1,0 +1,180 @@
+/** What is asked of the case: loads, the journey, the business. */
+import { Handling, type RampSize, Tread } from "../../moving/index.js";
+import {
+  Angle,
+  Area,
+  Count,
+  choice,
+  degree,
+  Force,
+  Length,
+  Money,
+  Name,
+  Pressure,
+  Ratio,
+  Speed,
+  Time,
+} from "../../quantity/index.js";
+import { type BlockOf, block, byName, checked, type Form, needed, optional, value } from "./form.js";
+
+const positive = { above: 0 };
+const zeroOrMore = { min: 0 };
+const slope = { min: 0, max: degree(45) };
+
+const demandFields = {
+  sidePressure: needed(
+    "side pressure",
+    Pressure,
+    "Uniform pressure on an upright face: leaning, cartons pressed against it.",
+    positive,
+  ),
+  topPressure: needed(
+    "top pressure",
+    Pressure,
+    "Uniform pressure on a top, beside what is stacked on it.",
+    positive,
+  ),
+  allowedSag: needed("allowed sag", Ratio, "Allowed sag as a share of the shorter span.", {
+    above: 0,
+    max: 0.1,
+  }),
+  dynamicFactor: needed("jerk", Ratio, "How much a jerk multiplies the load on handles and latches.", {
+    min: 1,
+  }),
+  safetyFactor: needed(
+    "safety factor",
+    Ratio,
+    "Wanted strength over load of what is riveted, screwed or glued.",
+    {
+      min: 1,
+    },
+  ),
+  climate: needed("climate", choice("climate", ["dry", "damp"]), "Air that a loaded shelf creeps in."),
+  push: needed("push", Force, "Sideways push at the top edge.", positive),
+};
+
+/** What the builder asks of the case. */
+export interface Demands extends BlockOf<typeof demandFields> {}
+
+/** The block "demands". */
+export const demandsForm: Form<Demands> = block(demandFields);
+
+const lashingFields = {
+  tension: needed("tension", Force, "Standard tension (STF) on the label of one strap.", positive),
+  straps: needed("straps", Count, "How many straps are at hand.", positive),
+  angle: needed("angle", Angle, "Angle of the strap against the floor.", { above: 0, max: degree(90) }),
+  friction: needed(
+    "friction",
+    Ratio,
+    "Friction of the case on the vehicle's floor, casters braked or off it.",
+    { above: 0, max: 1 },
+  ),
+};
+
+/** Straps over the case in its vehicle. */
+export interface Lashing extends BlockOf<typeof lashingFields> {}
+
+const rampSizeForm: Form<RampSize> = checked(
+  block({
+    rise: needed("rise", Length, "How high the ramp rises.", positive),
+    length: needed("length", Length, "How long the ramp is along its slope.", positive),
+  }),
+  ({ rise, length }) => rise < length,
+  "a rise shorter than the ramp",
+);
+
+const journeyFields = {
+  people: needed("people", Count, "How many people lift.", positive),
+  liftFrom: needed("lift from", Length, "Hands above the floor at the start of the lift.", zeroOrMore),
+  liftTo: needed("lift to", Length, "Hands above the floor at the end of the lift.", zeroOrMore),
+  reach: needed("reach", Length, "Distance from the ankles to the hands.", zeroOrMore),
+  liftsPerMinute: needed("lifts per minute", Ratio, "How often it is lifted, in lifts per minute.", positive),
+  liftingTime: needed("lifting time", Time, "Whole time spent lifting.", positive),
+  grip: needed("grip", choice("grip", ["good", "fair", "poor"]), "How well hands hold it."),
+  vehicle: needed("vehicle", Name, "What it rides in."),
+  floor: needed("floor", choice("floor", ["even", "uneven"]), "The floor it rolls on."),
+  handling: optional("handling", Handling, "How roughly it is handled."),
+  stairs: optional("stairs", Angle, "Slope of the stairs it goes up.", slope),
+  ramp: optional("ramp", Angle, "Slope of the ramp it goes up.", slope),
+  rampSize: optional(
+    "ramp size",
+    rampSizeForm,
+    "The ramp as a tape says it, where nobody measured its slope.",
+  ),
+  threshold: optional("threshold", Length, "Highest step that the casters meet.", zeroOrMore),
+  gap: optional("gap", Length, "Widest gap that the casters meet.", zeroOrMore),
+  wheel: optional("wheel", Length, "Diameter of the caster wheels.", positive),
+  tread: optional("tread", Tread, "What the caster wheels run on: nylon and polyurethane are plastic."),
+  wheelPrint: optional("wheel print", Area, "How much tread of one wheel touches the floor.", positive),
+  brakes: optional("brakes", Count, "How many casters have a brake.", { max: 4 }),
+  gust: optional("gust", Speed, "Strongest gust outdoors.", zeroOrMore),
+  slope: optional("slope", Angle, "Slope of the ground where it stands.", slope),
+  lashing: optional("lashing", block(lashingFields), "Straps over the case in its vehicle."),
+};
+
+/** Who moves it, and how. */
+export interface Journey extends BlockOf<typeof journeyFields> {}
+
+/** The block "journey": a ramp is told by its slope or by its size. */
+export const journeyForm: Form<Journey> = checked(
+  block(journeyFields),
+  ({ ramp, rampSize }) => ramp === undefined || rampSize === undefined,
+  '"ramp" as an angle or "ramp size" with rise and length, not both',
+  ["ramp size"],
+);
+
+/** A tool to buy. */
+export interface ToolPrice {
+  /** The tool, in the builder's words. */
+  readonly name: string;
+  /** Its price. */
+  readonly price: Money;
+}
+
+const toolPrices: Form<readonly ToolPrice[]> = byName(
+  value(Money, zeroOrMore),
+  '"rivet gun"',
+  (name, price) => ({
+    name,
+    price,
+  }),
+);
+
+const businessFields = {
+  readyMade: needed("ready made", Money, "Price of a ready-made case for the same job.", zeroOrMore),
+  ownHour: needed("own hour", Money, "Worth of one hour of the builder's own time.", zeroOrMore),
+  buildingTime: needed("building time", Time, "Time to build, when timings.csv does not say.", positive),
+  tools: needed("tools", toolPrices, "Tools to buy for it."),
+  incomePerJob: needed("income per job", Money, "What one job brings in.", zeroOrMore),
+  runningCostPerJob: needed("running cost per job", Money, "What one job costs to do.", zeroOrMore),
+  jobsPerMonth: needed("jobs per month", Ratio, "How many jobs there are in a month.", positive),
+  interest: needed("interest", Ratio, "Yearly rate on money tied up, 0 for none.", { min: 0, max: 1 }),
+  priceDoubt: optional(
+    "price doubt",
+    Ratio,
+    "How far prices may be off until it is bought, as a share, either way.",
+    {
+      min: 0,
+      max: 0.9,
+    },
+  ),
+  hoursDoubt: optional("hours doubt", Ratio, "How far the hours may be off, as a share, either way.", {
+    min: 0,
+    max: 0.9,
+  }),
+  incomeSpread: optional(
+    "income spread",
+    Ratio,
+    "Standard deviation of one job's income, as a share of it.",
+    {
+      min: 0,
+      max: 10,
+    },
+  ),
+};
+
+/** What the case must earn. */
+export interface Business extends BlockOf<typeof businessFields> {}
+
+/** The block "business". */
+export const businessForm: Form<Business> = block(businessFields);

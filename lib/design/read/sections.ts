@@ -1,0 +1,159 @@
+/** The sections of the case file: as written, and complete with what the builds say. */
+import { Length } from "../../quantity/index.js";
+import type { Edge, Opening, Panel, Section } from "../case.js";
+import { type EdgeName, edgeNames, type Face, faces, facesAt } from "../place.js";
+import {
+  type Build,
+  buildForm,
+  type EdgeOverride,
+  edgeForm,
+  extrusionFields,
+  facingFields,
+  type Override,
+  panelFields,
+  type RunsThrough,
+} from "./build.js";
+import { type BlockOf, block, byName, type Fields, type Form, needed, optional, preset } from "./form.js";
+import { openingsField } from "./opening-field.js";
+
+const openings: Form<readonly Opening[]> = { schema: openingsField };
+const panelForm = block({
+  ...panelFields,
+  openings: optional("openings", openings, "What is cut out of it, by name."),
+});
+
+type PanelOverride = BlockOf<(typeof panelForm)["fields"]>;
+
+function partsForm<Part extends string, T>(
+  parts: readonly Part[],
+  form: (part: Part) => Form<T>,
+): Form<Readonly<Partial<Record<Part, T>>>> {
+  return block(
+    Object.fromEntries(parts.map((part) => [part, optional(part, form(part), `The ${part} one.`)])),
+  ) as unknown as Form<Readonly<Partial<Record<Part, T>>>>;
+}
+
+const positive = { above: 0 };
+const insideForm = block({
+  width: needed("width", Length, "Clear inside along x.", positive),
+  depth: needed("depth", Length, "Clear inside along y.", positive),
+  height: needed("height", Length, "Clear inside along z.", positive),
+});
+
+const sectionFields = {
+  inside: needed("inside", insideForm, "Clear inside."),
+  build: optional(
+    "build",
+    buildForm,
+    "What its panels and edges are made of, where it differs from the case.",
+  ),
+  panels: preset(
+    "panels",
+    partsForm(faces, () => panelForm),
+    {},
+    "What its panels say of themselves.",
+  ),
+  edges: preset(
+    "edges",
+    partsForm(edgeNames, (edge) => edgeForm(...facesAt(edge))),
+    {},
+    "What its edges say of themselves.",
+  ),
+};
+
+/** One section as written, before the builds are laid under it. */
+export interface WrittenSection extends BlockOf<typeof sectionFields> {
+  /** What the section is called. */
+  readonly name: string;
+}
+
+/** The sections by name, from the ground up. */
+export const sectionsForm: Form<readonly WrittenSection[]> = byName(block(sectionFields), '"lower"');
+
+/** Reports something missing at a path inside the section. */
+export type Complain = (path: readonly string[], expected: string) => void;
+
+/** A section complete: what it does not say itself comes from its build, then from the case's. */
+export function completeSection(written: WrittenSection, caseBuild: Build, complain: Complain): Section {
+  const { name, inside, panels, edges } = written;
+  const build = layBuild(caseBuild, written.build ?? {});
+  return {
+    name,
+    inside,
+    panels: byPart(faces, (face) => completePanel(face, panels[face] ?? {}, build, complain)),
+    edges: byPart(edgeNames, (edge) => completeEdge(edge, edges[edge], build, complain)),
+  };
+}
+
+function byPart<Part extends string, T>(
+  parts: readonly Part[],
+  make: (part: Part) => T,
+): Readonly<Record<Part, T>> {
+  return Object.fromEntries(parts.map((part) => [part, make(part)])) as Record<Part, T>;
+}
+
+function layBuild(under: Build, over: Build): Build {
+  const facing = layOver(under.facing, over.facing);
+  const edges = layOver(under.edges, over.edges);
+  return { ...under, ...over, ...(facing ? { facing } : {}), ...(edges ? { edges } : {}) };
+}
+
+/** Fields that the upper one gives, else those of the lower one; "none" hides what is under it. */
+function layOver<T extends object>(
+  under: T | "none" | undefined,
+  over: T | "none" | undefined,
+): T | "none" | undefined {
+  if (over === undefined || over === "none" || under === undefined || under === "none") return over ?? under;
+  return { ...under, ...over };
+}
+
+function completePanel(face: Face, own: PanelOverride, build: Build, complain: Complain): Panel {
+  const sheet = own.sheet ?? build.sheet;
+  if (sheet === undefined) complain(["panels", face, "sheet"], "a sheet here or in the block build");
+  const facing = complete(layOver(build.facing, own.facing), facingFields, (word) =>
+    complain(["panels", face, "facing", word], `a ${word} here or in the block build`),
+  );
+  return {
+    sheet: sheet ?? "",
+    grain: own.grain ?? build.grain ?? "across",
+    ...(facing ? { facing } : {}),
+    openings: own.openings ?? [],
+  };
+}
+
+function completeEdge(edge: EdgeName, own: EdgeOverride | undefined, build: Build, complain: Complain): Edge {
+  const through = own?.through ?? throughByOrder(edge, build.runsThrough);
+  if (through === undefined) {
+    const expected = 'which panel runs through, here or as "runs through" in the block build';
+    complain(["edges", edge, "through"], expected);
+  }
+  const extrusion = complete(layOver(build.edges, own?.extrusion), extrusionFields, (word) =>
+    complain(["edges", edge, word], `a ${word} here or in the block build`),
+  );
+  if (through === "neither" && !extrusion) {
+    complain(["edges", edge, "bar"], "an extrusion for both panels to stop in, since neither runs through");
+  }
+  return { through: through ?? "neither", ...(extrusion ? { extrusion } : {}) };
+}
+
+/** The face of the edge whose pair comes first. */
+function throughByOrder(edge: EdgeName, order: RunsThrough | undefined): Face | undefined {
+  const meeting = facesAt(edge);
+  const first = order?.find((pair) => pair.some((face) => meeting.includes(face)));
+  return first?.find((face) => meeting.includes(face));
+}
+
+/** The thing whole, or undefined after reporting each word it lacks; undefined for "none" too. */
+function complete<All extends Fields>(
+  written: Override<All> | undefined,
+  fields: All,
+  missing: (word: string) => void,
+): BlockOf<All> | undefined {
+  if (written === undefined || written === "none") return undefined;
+  const given: Readonly<Record<string, unknown>> = written;
+  const lacking = Object.entries(fields).filter(([name, { needed }]) => needed && given[name] === undefined);
+  for (const [, { key }] of lacking) missing(key);
+  if (lacking.length > 0) return undefined;
+  const presets = Object.entries(fields).map(([name, { preset: otherwise }]) => [name, otherwise]);
+  return { ...Object.fromEntries(presets.filter(([, otherwise]) => otherwise !== undefined)), ...given };
+}
