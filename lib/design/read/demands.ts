@@ -7,6 +7,7 @@ import {
   choice,
   degree,
   Force,
+  type Kind,
   Length,
   Money,
   Name,
@@ -16,6 +17,9 @@ import {
   Time,
 } from "../../quantity/index.js";
 import { type BlockOf, block, byName, checked, type Form, needed, optional, value } from "./form.js";
+
+/** A number without a unit, read as ratios are. */
+const plainNumber: Kind<number> = Ratio;
 
 const positive = { above: 0 };
 const zeroOrMore = { min: 0 };
@@ -88,7 +92,12 @@ const journeyFields = {
   liftFrom: needed("lift from", Length, "Hands above the floor at the start of the lift.", zeroOrMore),
   liftTo: needed("lift to", Length, "Hands above the floor at the end of the lift.", zeroOrMore),
   reach: needed("reach", Length, "Distance from the ankles to the hands.", zeroOrMore),
-  liftsPerMinute: needed("lifts per minute", Ratio, "How often it is lifted, in lifts per minute.", positive),
+  liftsPerMinute: needed(
+    "lifts per minute",
+    plainNumber,
+    "How often it is lifted, in lifts per minute.",
+    positive,
+  ),
   liftingTime: needed("lifting time", Time, "Whole time spent lifting.", positive),
   grip: needed("grip", choice("grip", ["good", "fair", "poor"]), "How well hands hold it."),
   vehicle: needed("vehicle", Name, "What it rides in."),
@@ -147,7 +156,7 @@ const businessFields = {
   tools: needed("tools", toolPrices, "Tools to buy for it."),
   incomePerJob: needed("income per job", Money, "What one job brings in.", zeroOrMore),
   runningCostPerJob: needed("running cost per job", Money, "What one job costs to do.", zeroOrMore),
-  jobsPerMonth: needed("jobs per month", Ratio, "How many jobs there are in a month.", positive),
+  jobsPerMonth: needed("jobs per month", plainNumber, "How many jobs there are in a month.", positive),
   interest: needed("interest", Ratio, "Yearly rate on money tied up, 0 for none.", { min: 0, max: 1 }),
   priceDoubt: optional(
     "price doubt",
