@@ -2,7 +2,7 @@
  * A formula is declared once, with its symbols, equation, source and range. From the declaration come the
  * typed function, the worked line a notebook shows, and an entry in the index that published checks call.
  */
-import type { Kind, Part, ShowStyle } from "./quantity/index.js";
+import { type Kind, messageOf, type Part, type ShowStyle } from "./quantity/index.js";
 import { Refusal } from "./refusal.js";
 import type { Citation } from "./source.js";
 
@@ -170,15 +170,13 @@ function outOfRange<T>(name: string, symbol: FormulaSymbol<T>, value: T): string
   if (measured === undefined) return [];
   if (!Number.isFinite(measured)) return [`${name} must be a finite number, got ${measured}`];
   const bound = (limit: number): string => symbol.kind.showMeasure?.(limit) ?? String(limit);
-  const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY, above, below } = symbol;
+  const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = symbol;
+  const { above = Number.NEGATIVE_INFINITY, below = Number.POSITIVE_INFINITY } = symbol;
   const rules: [boolean, () => string][] = [
     [measured < min, () => `at least ${bound(min)}`],
     [measured > max, () => `at most ${bound(max)}`],
-    [
-      above !== undefined && measured <= above,
-      () => (above === 0 ? "positive" : `above ${bound(above as number)}`),
-    ],
-    [below !== undefined && measured >= below, () => `below ${bound(below as number)}`],
+    [measured <= above, () => (above === 0 ? "positive" : `above ${bound(above)}`)],
+    [measured >= below, () => `below ${bound(below)}`],
   ];
   return rules
     .filter(([broken]) => broken)
@@ -196,15 +194,17 @@ function refuseUnfinished(id: string, result: unknown): void {
 }
 
 function isSingle(result: object): result is FormulaSymbol<unknown> {
-  return "kind" in result && typeof (result as FormulaSymbol<unknown>).kind?.show === "function";
+  return "kind" in result && result.kind instanceof Object && "show" in result.kind;
 }
 
 /** The result's symbols with a name each; a single result is named "value". */
-export function resultSymbols(declaration: AnyFormula["declaration"]): [string, FormulaSymbol<unknown>][] {
-  const result: object = declaration.result;
-  return isSingle(result)
-    ? [["value", result]]
-    : (Object.entries(result) as [string, FormulaSymbol<unknown>][]);
+export function resultSymbols({ result }: { readonly result: object }): [string, FormulaSymbol<unknown>][] {
+  return isSingle(result) ? [["value", result]] : Object.entries(result);
+}
+
+/** One value of a result by its name, "value" of a single one. */
+export function resultNamed(name: string, result: unknown): unknown {
+  return name === "value" ? result : new Map(Object.entries(result ?? {})).get(name);
 }
 
 function workedLine<In extends object, Out>(
@@ -213,18 +213,14 @@ function workedLine<In extends object, Out>(
   value: Out,
 ): WorkedLine & { readonly value: Out } {
   const { id, title, equation, source, validity } = declaration;
-  const single = isSingle(declaration.result);
-  const results = resultSymbols(declaration as AnyFormula["declaration"]).map(([name, symbol]) =>
-    workedValue(name, symbol, single ? value : (value as Record<string, unknown>)[name]),
-  );
   return {
     id,
     title,
     equation,
-    inputs: entries(declaration.inputs).map(([name, symbol]) =>
-      workedValue(name, symbol as FormulaSymbol<unknown>, inputs[name]),
+    inputs: entries(declaration.inputs).map(([name, symbol]) => workedValue(name, symbol, inputs[name])),
+    results: resultSymbols(declaration).map(([name, symbol]) =>
+      workedValue(name, symbol, resultNamed(name, value)),
     ),
-    results,
     source,
     validity,
     warnings: declaration.warn?.(inputs, value) ?? [],
@@ -232,10 +228,10 @@ function workedLine<In extends object, Out>(
   };
 }
 
-function workedValue(
+function workedValue<T>(
   name: string,
-  { symbol, meaning, kind, unit }: FormulaSymbol<unknown>,
-  value: unknown,
+  { symbol, meaning, kind, unit }: FormulaSymbol<T>,
+  value: T,
 ): WorkedValue {
   const number = unit === undefined ? kind.measure?.(value) : kind.in?.(value, unit);
   return {
@@ -275,7 +271,7 @@ function readInputs<In extends object, Out>(
         text === undefined && symbol.absent !== undefined ? symbol.absent : symbol.kind.read(text),
       ];
     } catch (error) {
-      throw new Refusal(`${declaration.id}: ${name}: ${(error as Error).message}`);
+      throw new Refusal(`${declaration.id}: ${name}: ${messageOf(error)}`);
     }
   });
   return Object.fromEntries(read) as In;

@@ -1,6 +1,6 @@
 /** Tables of published checks: a row calls a formula by name and compares its result with a value from outside. */
-import { type AnyFormula, formulaIndex, resultSymbols } from "./formula.js";
-import type { ShowStyle } from "./quantity/index.js";
+import { type AnyFormula, formulaIndex, resultNamed, resultSymbols } from "./formula.js";
+import { messageOf, type ShowStyle } from "./quantity/index.js";
 import type { Known } from "./source.js";
 
 /** A table as it stands in a file. */
@@ -63,7 +63,7 @@ export function runChecks(table: CheckTable): CheckOutcome[] {
     try {
       return runRow(table, row);
     } catch (error) {
-      throw new RangeError(`row ${i + 1} (${row.formula}): ${(error as Error).message}`);
+      throw new RangeError(`row ${i + 1} (${row.formula}): ${messageOf(error)}`);
     }
   });
 }
@@ -94,7 +94,7 @@ function compare(
 ): CheckOutcome {
   const kind = resultSymbols(called.declaration).find(([known]) => known === name)?.[1].kind;
   if (!kind) throw new RangeError(`no result "${name}"`);
-  const ours = name === "value" ? result : (result as Record<string, unknown>)[name];
+  const ours = resultNamed(name, result);
   const expected = kind.read(text);
   const error = kind.measure
     ? relativeError(kind.measure(ours), kind.measure(expected))

@@ -1,4 +1,5 @@
 /** Screws and nails that join two pieces of wood, loaded sideways: their strength and their slip. */
+import { at } from "../algebra/lists.js";
 import { type Formula, formula } from "../formula.js";
 import { choice, Density, Force, Length, Moment, Pressure, Ratio, SpringRate } from "../quantity/index.js";
 import { cite } from "../source.js";
@@ -106,7 +107,7 @@ export const dowelShear: Formula<DowelShearInputs, DowelShear> = formula<DowelSh
     const strengths = yieldModes(inputs);
     const values = Object.values(strengths);
     const strength = Math.min(...values);
-    return { strength, governs: modes[values.indexOf(strength)] as DowelMode, ...strengths };
+    return { strength, governs: at(modes, values.indexOf(strength)), ...strengths };
   },
 });
 

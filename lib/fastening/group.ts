@@ -180,12 +180,11 @@ export const groupPull: Formula<GroupPullInputs, GroupPull> = formula<GroupPullI
   refuse: (inputs) =>
     inputs.positions.length === 0
       ? ["at least one fastener, got none"]
-      : tilt(inputs) === undefined
+      : !tilt(inputs).holds
         ? ["these fasteners have no arm against this prying: set them apart in its direction"]
         : [],
   compute: (inputs) => {
-    // Refused above where it is undefined.
-    const { a, b } = tilt(inputs) as Tilt;
+    const { a, b } = tilt(inputs);
     const { arms } = groupShape(inputs.positions);
     const pulls = arms.map(({ x, y }) => inputs.pull / arms.length + a * x + b * y);
     return { pulls, largest: Math.max(...pulls), smallest: Math.min(...pulls) };
@@ -198,17 +197,23 @@ interface Tilt {
   readonly a: number;
   /** The change of the pull along y, in newtons a metre. */
   readonly b: number;
+  /** Whether the group has an arm against the prying, so that this tilt balances it. */
+  readonly holds: boolean;
 }
 
-/** The tilt that balances the prying; undefined when the group has no arm against it. */
-function tilt({ positions, pryingX, pryingY }: GroupPullInputs): Tilt | undefined {
+/** The tilt that balances the prying, where the group has an arm against it. */
+function tilt({ positions, pryingX, pryingY }: GroupPullInputs): Tilt {
   const { arms } = groupShape(positions);
   const sum = (pick: (arm: { x: number; y: number }) => number): number =>
     arms.reduce((total, arm) => total + pick(arm), 0);
   const [xx, yy, xy] = [sum(({ x }) => x ** 2), sum(({ y }) => y ** 2), sum(({ x, y }) => x * y)];
   const determinant = xx * yy - xy ** 2;
   if (determinant > 1e-9 * (xx + yy) ** 2) {
-    return { a: (yy * pryingX - xy * pryingY) / determinant, b: (xx * pryingY - xy * pryingX) / determinant };
+    return {
+      a: (yy * pryingX - xy * pryingY) / determinant,
+      b: (xx * pryingY - xy * pryingX) / determinant,
+      holds: true,
+    };
   }
   // All in one line, or in one place: the line can hold only prying along itself.
   const size = (xx + yy) ** 2;
@@ -216,5 +221,5 @@ function tilt({ positions, pryingX, pryingY }: GroupPullInputs): Tilt | undefine
     size === 0 ? [0, 0] : [(xx * pryingX + xy * pryingY) / size, (xy * pryingX + yy * pryingY) / size];
   const held = [xx * a + xy * b, xy * a + yy * b] as const;
   const missed = Math.hypot(held[0] - pryingX, held[1] - pryingY);
-  return missed <= 1e-9 * Math.hypot(pryingX, pryingY) ? { a, b } : undefined;
+  return { a, b, holds: missed <= 1e-9 * Math.hypot(pryingX, pryingY) };
 }

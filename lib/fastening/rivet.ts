@@ -1,4 +1,5 @@
 /** Choosing a rivet: the stack it closes, its hole, its washer, how long and how many. */
+import { at } from "../algebra/lists.js";
 import { type Formula, formula } from "../formula.js";
 import { Count, choice, Length, listOf, Name, recordOf } from "../quantity/index.js";
 import { cite } from "../source.js";
@@ -104,9 +105,11 @@ export const rivetChoice: Formula<RivetChoiceInputs, ChosenRivet> = formula<Rive
       ? ["the stack is within 0.3 mm of the end of the range: measure the sheet before buying"]
       : [],
   compute: ({ grip, rivets }) => {
-    const [best] = rivets
-      .filter((rivet) => coversGrip(rivet, grip))
-      .sort((a, b) => Math.abs(middle(a) - grip) - Math.abs(middle(b) - grip)) as [RivetRange];
+    const covering = rivets.filter((rivet) => coversGrip(rivet, grip));
+    const best = at(
+      covering.sort((a, b) => Math.abs(middle(a) - grip) - Math.abs(middle(b) - grip)),
+      0,
+    );
     return { name: best.name, margin: Math.max(0, Math.min(grip - best.gripMin, best.gripMax - grip)) };
   },
 });

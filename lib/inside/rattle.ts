@@ -96,9 +96,9 @@ interface ShakenMount {
  *
  * @source vibration, transmissibility
  * @throws RangeError for a negative ratio, or damping that is not above 0
- * @example shakePassedOn(shakePassedOn.read({ frequencyRatio: 1, damping: 0.5 })) // 1.414
+ * @example transmissibility(transmissibility.read({ frequencyRatio: 1, damping: 0.5 })) // 1.414
  */
-export const shakePassedOn: Formula<ShakenMount, Ratio> = formula({
+export const transmissibility: Formula<ShakenMount, Ratio> = formula({
   id: "rattle.passed.on",
   title: "Share of a shake passed on",
   equation: String.raw`T=\sqrt{\frac{1+(2\zeta r)^2}{(1-r^2)^2+(2\zeta r)^2}}`,

@@ -1,4 +1,6 @@
 /** Closed cells of a thin-walled profile, and what they add to its resistance against twisting. */
+import { solveSquare } from "../algebra/linear-systems.js";
+import { at } from "../algebra/lists.js";
 import { type GraphPoint, type GraphWall, type WallGraph, type WallPiece, wallGraph } from "./wall-graph.js";
 
 /** One cell: what its middle lines enclose, and the pieces of wall round it. */
@@ -74,19 +76,25 @@ function cellsOf({ joints, pieces }: WallGraph): readonly Cell[] {
 
 function nextStep(step: Step, steps: readonly Step[], joints: readonly GraphPoint[]): Step {
   const heading = (one: Step): number => {
-    const [a, b] = [joints[one.from] as GraphPoint, joints[one.to] as GraphPoint];
+    const [a, b] = [at(joints, one.from), at(joints, one.to)];
     return Math.atan2(b.y - a.y, b.x - a.x);
   };
   const back = heading({ ...step, from: step.to, to: step.from });
   const ahead = steps.filter(({ from, piece }) => from === step.to && piece !== step.piece);
   const turn = (one: Step): number => (back - heading(one) + 4 * Math.PI) % (2 * Math.PI);
   const [sharpest] = [...ahead].sort((a, b) => turn(a) - turn(b));
-  return sharpest ?? (steps.find(({ piece, from }) => piece === step.piece && from === step.to) as Step);
+  return (
+    sharpest ??
+    at(
+      steps.filter(({ piece, from }) => piece === step.piece && from === step.to),
+      0,
+    )
+  );
 }
 
 function areaOf(face: readonly Step[], joints: readonly GraphPoint[]): number {
   const twice = face.reduce((sum, { from, to }) => {
-    const [a, b] = [joints[from] as GraphPoint, joints[to] as GraphPoint];
+    const [a, b] = [at(joints, from), at(joints, to)];
     return sum + a.x * b.y - b.x * a.y;
   }, 0);
   return twice / 2;
@@ -103,26 +111,10 @@ function shearFlows(cells: readonly Cell[]): readonly number[] {
       return i === j ? slenderness(own) : -slenderness(shared);
     }),
   );
-  return solved(
-    matrix,
-    cells.map(({ enclosed }) => 2 * enclosed),
-  );
-}
-
-/** Gauss's elimination; the matrix leans on its diagonal, so no pivot is sought. */
-function solved(matrix: readonly (readonly number[])[], right: readonly number[]): readonly number[] {
-  const rows = matrix.map((row, i) => [...row, right[i] ?? 0]);
-  for (const [k, pivot] of rows.entries()) {
-    for (const row of rows.slice(k + 1)) {
-      const share = (row[k] ?? 0) / (pivot[k] ?? 1);
-      for (const [j, value] of pivot.entries()) row[j] = (row[j] ?? 0) - share * value;
-    }
-  }
-  const found = right.map(() => 0);
-  for (let k = rows.length - 1; k >= 0; k--) {
-    const row = rows[k] ?? [];
-    const known = found.reduce((sum, one, j) => (j > k ? sum + (row[j] ?? 0) * one : sum), 0);
-    found[k] = ((row[rows.length] ?? 0) - known) / (row[k] ?? 1);
-  }
-  return found;
+  return [
+    ...solveSquare(
+      Float64Array.from(matrix.flat()),
+      Float64Array.from(cells, ({ enclosed }) => 2 * enclosed),
+    ),
+  ];
 }

@@ -141,7 +141,7 @@ export const bodyInertia: Formula<BodyOfBoxes, Inertias> = formula<BodyOfBoxes, 
     const mean = (axis: "x" | "y" | "z"): number =>
       boxes.reduce((sum, box) => sum + box.mass * box[axis], 0) / mass;
     const centre = { x: mean("x"), y: mean("y"), z: mean("z") };
-    const own = boxes.map((box) => boxInertia(box as PlacedBox));
+    const own = boxes.map((box) => boxInertia(box));
     const sum = (axis: "x" | "y" | "z", one: "x" | "y" | "z", other: "x" | "y" | "z"): number =>
       boxes.reduce(
         (total, box, i) =>

@@ -1,6 +1,6 @@
 /** Puts numbers into an equation, as a textbook does on its second line. */
 import { shownNumber } from "./shown-number.js";
-import { type ArithmeticItem, reckon } from "./tex-arithmetic.js";
+import { type ArithmeticItem, evaluate } from "./tex-arithmetic.js";
 import { placed, sumStandsAlone } from "./tex-brackets.js";
 import { groupEnd, joinTex, texClauses, texTokens } from "./tex-token.js";
 import { texOfValue } from "./tex-value.js";
@@ -73,13 +73,13 @@ function numbersIn(
 ): string | undefined {
   const others = known.filter((one) => one !== result).sort((a, b) => b.tokens.length - a.tokens.length);
   const { tex, items, replaced } = replaceSymbols(right, others);
-  const value = reckon(items);
+  const value = evaluate(items);
   const { number = Number.NaN } = result;
   const agrees = value !== undefined && Math.abs(value - number) <= agreement * Math.abs(number);
   return replaced && agrees ? `${left} = ${joinTex(tex)} = ${result.tex}` : undefined;
 }
 
-/** The right-hand side to print and to reckon over, with values in place of symbols. */
+/** The right-hand side to print and to evaluate, with values in place of symbols. */
 function replaceSymbols(
   tokens: readonly string[],
   known: readonly Known[],
@@ -109,7 +109,7 @@ function replaceSymbols(
   return { tex, items, replaced };
 }
 
-/** A sum over a short list, written out: `\sum P_i d_i` as its terms with plus signs between, in brackets to reckon. */
+/** A sum over a short list, written out: `\sum P_i d_i` as its terms with plus signs between, in brackets to evaluate. */
 function sumAt(
   tokens: readonly string[],
   start: number,

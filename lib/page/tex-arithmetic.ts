@@ -26,7 +26,7 @@ const bar = "|";
 const signs = ["+", "-", "*", "/", "^", "=", ",", ")", "]", "}", "\\cdot", "\\times", "\\rceil", bar];
 
 /** The value of an expression; undefined where it holds anything but plain arithmetic on known numbers. */
-export function reckon(items: readonly ArithmeticItem[]): number | undefined {
+export function evaluate(items: readonly ArithmeticItem[]): number | undefined {
   try {
     const value = new Reader(
       items.filter((item) => typeof item === "number" || !(isSpace(item) || isWords(item))),

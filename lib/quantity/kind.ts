@@ -55,6 +55,11 @@ export interface Kind<T> {
   showMeasure?(value: number, style?: ShowStyle): string;
 }
 
+/** What an error says. */
+export function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}
+
 /** A whole number from 0 up, for rivets, sheets, people. */
 export const Count: Kind<number> & { measure(value: number): number; showMeasure(value: number): string } = {
   name: "count",
@@ -153,6 +158,6 @@ function readField<T>(kind: Kind<T>, value: unknown, field: string): T {
   try {
     return kind.read(value);
   } catch (error) {
-    throw new RangeError(`${field}: ${(error as Error).message}`);
+    throw new RangeError(`${field}: ${messageOf(error)}`);
   }
 }

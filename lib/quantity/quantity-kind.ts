@@ -1,4 +1,4 @@
-import type { Kind, Quantity, ShowStyle } from "./kind.js";
+import { type Kind, messageOf, type Quantity, type ShowStyle } from "./kind.js";
 import { readNumber, showInches, showNumber } from "./number-text.js";
 
 /** One unit of a kind: SI value = (number + zero) x scale. */
@@ -124,7 +124,7 @@ function readTerms(
   try {
     return sumTerms(terms, toSi);
   } catch (error) {
-    throw new RangeError(`expected ${expected}: ${(error as Error).message}, got "${text.trim()}"`);
+    throw new RangeError(`expected ${expected}: ${messageOf(error)}, got "${text.trim()}"`);
   }
 }
 

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { SymbolView } from "../../lib/page/index.js";
 import { shownNumber } from "../../lib/page/shown-number.js";
 import { substitute } from "../../lib/page/substitute.js";
-import { reckon } from "../../lib/page/tex-arithmetic.js";
+import { evaluate } from "../../lib/page/tex-arithmetic.js";
 import { texClauses, texTokens } from "../../lib/page/tex-token.js";
 import { texOfValue } from "../../lib/page/tex-value.js";
 
@@ -136,13 +136,13 @@ test.each([
   ["\\arcsin\\frac12", Math.PI / 6],
   ["e^{1}", Math.E],
 ])("%s reckons to %d", (tex, value) => {
-  expect(reckon(texTokens(tex))).toBeCloseTo(value, 12);
+  expect(evaluate(texTokens(tex))).toBeCloseTo(value, 12);
 });
 
 test.each(["2 +", "(2", "2 = 2", "x", "\\frac{1}{0}", "\\sqrt{-1}", "1 \\pm 2", ""])(
-  "%s does not reckon",
+  "%s is not evaluated",
   (tex) => {
-    expect(reckon(texTokens(tex))).toBeUndefined();
+    expect(evaluate(texTokens(tex))).toBeUndefined();
   },
 );
 

@@ -1,6 +1,6 @@
 /** Whether panels shake with the vehicle, and mounts keep its shaking from what stands on them. */
 import type { Content, PanelPart, SpringMounts } from "../../design/index.js";
-import { Frequency, mountFrequency, panelFrequency, shakePassedOn } from "../../inside/index.js";
+import { Frequency, mountFrequency, panelFrequency, transmissibility } from "../../inside/index.js";
 import { panelStiffness, type ReviewInput, sheetModuli } from "../../model/index.js";
 import { AreaDensity, type Ratio, ratio, SpringRate } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -29,7 +29,7 @@ export const rattle: Question = question({
     const none = `rattle: ${section} has no panels`;
     const { panel, line } = mostOf(lines, (one) => -one.line.value, none);
     const frequencyRatio = ratio(vehicleBand / line.value);
-    const passed = shakePassedOn.worked({ frequencyRatio, damping: panelDamping });
+    const passed = transmissibility.worked({ frequencyRatio, damping: panelDamping });
     return {
       demand: amount(Frequency, "top of the vehicle's band", vehicleBand),
       capacity: amount(Frequency, `natural frequency of ${panel.id}`, line.value),
@@ -88,7 +88,7 @@ export const mounts: Question = question({
   answer: (_, __, { content: { name, mass }, mounts: { count, rate } }) => {
     const line = mountFrequency.worked({ mass, stiffness: SpringRate.si(count * rate) });
     const frequencyRatio = ratio(wheelHop / line.value);
-    const passed = shakePassedOn.worked({ frequencyRatio, damping: rubberDamping });
+    const passed = transmissibility.worked({ frequencyRatio, damping: rubberDamping });
     // A mount helps from 1.414 times its own frequency up; one stiffer than the whole band only carries.
     const helpsFrom = Frequency.si(Math.SQRT2 * line.value);
     const stiff = line.value >= vehicleBand;

@@ -4,7 +4,7 @@ import {
   footprint,
   leastTippingArm,
   lowestSection,
-  pastBase,
+  overhangOf,
   type ReviewInput,
   standingHeight,
   tippingArm,
@@ -206,7 +206,7 @@ export const child: Question = question({
   cautions: [tippingCaution],
   answer: (input, _, { name, side, out }) =>
     onItsFeet(input, (standing) => {
-      const overhang = Length.si(out + pastBase(input, side));
+      const overhang = Length.si(out + overhangOf(input, side));
       const line = edgeLoadLimit.worked({
         mass: standing.balance.value.mass,
         halfBase: tippingArm(standing, side),

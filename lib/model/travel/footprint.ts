@@ -59,7 +59,7 @@ export function tippingArm(
 }
 
 /** How far one side of the lowest section stands out past the edge of the base below it. */
-export function pastBase(input: ReviewInput, side: "left" | "right" | "front" | "back"): Length {
+export function overhangOf(input: ReviewInput, side: "left" | "right" | "front" | "back"): Length {
   const { low, size } = lowestSection(input).outside;
   const points = feet(input);
   const along = (axis: "x" | "y") => points.map((point) => point[axis]);
