@@ -11,7 +11,7 @@ import {
   sagBetweenCorners,
   spaceDofs,
 } from "../../fem/index.js";
-import { memoizeLast } from "../../kept/memoize.js";
+import { memoizeLast } from "../../kept/index.js";
 import { propagate, type Uncertainties } from "../../measure/index.js";
 import { Length, type Pressure, Ratio } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";

@@ -1,4 +1,4 @@
-/** What each load case comes to: movement, openings out of square, gaps of doors, seams, hardware. */
+/** What each load case comes to: movement, openings out of square, gaps of doors, seams, hardware, moved outlines. */
 import { at } from "../../algebra/lists.js";
 import {
   addRigid,

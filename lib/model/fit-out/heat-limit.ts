@@ -1,3 +1,4 @@
+/** What draws power in a section, and how warm its things may get. */
 import type { Battery, Content } from "../../design/index.js";
 import type { batteryTime } from "../../inside/index.js";
 import { type Power, type Ratio, ratio, type Temperature } from "../../quantity/index.js";

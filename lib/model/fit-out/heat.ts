@@ -1,3 +1,4 @@
+/** How warm a section gets, by which ways its heat leaves it, and how both go over a day. */
 import type { WorkedLine } from "../../formula.js";
 import {
   airHeat,

@@ -1,4 +1,4 @@
-/** How warm a section gets with vents, with a fan, or shut. */
+/** Air through the vents of a section, and how warm it gets with vents, with a fan, or shut. */
 import type { Cooling, PlacedOpening } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import {

@@ -1,3 +1,4 @@
+/** Heat through the walls of a section, and what the sun sends in. */
 import type { PanelPart, Sun } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import {

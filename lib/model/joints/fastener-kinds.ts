@@ -30,6 +30,7 @@ import {
   newton,
   ratio,
 } from "../../quantity/index.js";
+import { indoorMoisture } from "./fastener-strength.js";
 
 /** Load of one fastener of a kind. */
 interface KindLoad {
@@ -42,9 +43,6 @@ interface KindLoad {
   /** The worked line. */
   readonly because: WorkedLine;
 }
-
-/** Moisture of ply kept indoors; common practice, no source. */
-const indoorMoisture = ratio(0.08);
 
 /** Friction of dry metal on metal; common practice, on the low side. */
 const plainFriction = ratio(0.15);

@@ -1,4 +1,4 @@
-/** Strength of one fastener in its sheet by formula, where one exists for its kind. */
+/** Strength of one fastener in its sheet: by the builder's own tests, or by formula where one exists for its kind. */
 import { type Fastening, type PullTest, type SheetStock, sheetPieces } from "../../design/index.js";
 import {
   type FastenerKind,

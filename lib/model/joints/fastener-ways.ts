@@ -1,4 +1,4 @@
-/** Every way one rivet or bolt of the case can give. */
+/** Every way one rivet or bolt of the case can give, and what a group of them bears off its middle. */
 import type { Fastening, SheetStock } from "../../design/index.js";
 import {
   edgeTearOut,

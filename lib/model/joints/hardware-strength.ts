@@ -1,4 +1,4 @@
-/** What a piece of hardware itself allows, and what it comes to with its fasteners. */
+/** What a piece of hardware itself allows, and what it comes to with the fasteners that hold it. */
 import type { Fastening, HardwarePart } from "../../design/index.js";
 import { groupShear, groupStrength, type Position } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";

@@ -1,4 +1,4 @@
-/** Strengths and where they are known from. */
+/** Strengths, where they are known from, and what their scatter leaves open about a joint. */
 import type { WorkedLine } from "../../formula.js";
 import { keptByContent } from "../../kept/index.js";
 import {

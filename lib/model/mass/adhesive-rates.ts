@@ -2,7 +2,7 @@
 import type { AdhesiveNeedInputs } from "../../bonding/index.js";
 import type { Adhesive, SpreadTrial } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { memoize } from "../../kept/memoize.js";
+import { memoize } from "../../kept/index.js";
 import {
   type Interval,
   measuredMean,

@@ -1,3 +1,4 @@
+/** Everything that has a mass, with its place in the stacked case. */
 import {
   type EdgeName,
   type Face,
@@ -8,7 +9,7 @@ import {
   type ShelfPart,
   sheetPieces,
 } from "../../design/index.js";
-import { memoize } from "../../kept/memoize.js";
+import { memoize } from "../../kept/index.js";
 import { measuredMean, sheetDensity } from "../../measure/index.js";
 import { Density, Length, Mass } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";

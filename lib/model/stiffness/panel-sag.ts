@@ -1,4 +1,4 @@
-/** How far a panel sags with its openings. */
+/** How far a panel sags with its openings, and the panel as a problem for the solver. */
 import type { PanelPart } from "../../design/index.js";
 import {
   type HeldEdge,

@@ -1,7 +1,7 @@
-/** A modulus of a sheet, and how well it is known. */
+/** Moduli of a sheet, and how well they are known. */
 import type { BendTest, Measurements, SheetStock } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { memoize } from "../../kept/memoize.js";
+import { memoize } from "../../kept/index.js";
 import { plywoodLamination, veneerLayer } from "../../material/index.js";
 import {
   type BentStrip,

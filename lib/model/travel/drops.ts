@@ -1,5 +1,4 @@
-/** From how high a thing of some mass falls, by who handles it. */
-
+/** From how high a thing falls, by who handles it, and how hard its foam stops it: in its case or by itself. */
 import type { Content, CushionPoint, FoamBed } from "../../design/index.js";
 import {
   dropHeight,

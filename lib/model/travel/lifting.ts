@@ -1,4 +1,4 @@
-/** The handles a section is lifted by: where its two ends are, and how the weight lies between them. */
+/** Lifting a section: its handles, the places of the people, and the limit of the journey's lift. */
 import type { HardwarePart, Journey } from "../../design/index.js";
 import {
   judgeLift,

@@ -1,3 +1,4 @@
+/** What is cut from each stock of sheets, laminate and bars, with the blade that cuts it. */
 import {
   type BarJob,
   type BarPiece,

@@ -1,6 +1,8 @@
+/** What comes out of an offcut, how much of a roll is taken, and whether a thinner blade saves a sheet. */
 import { bestValueSheet, planSheets, shortestStrip } from "../../cutting/index.js";
 import { type FacingStock, sheetPieces } from "../../design/index.js";
-import { memoize, type ReviewInput } from "../../model/index.js";
+import { memoize } from "../../kept/index.js";
+import type { ReviewInput } from "../../model/index.js";
 import { Area, Length, mm, Time } from "../../quantity/index.js";
 import { boughtOf, facingPiece, kerfFor, panelPiece, sheetJobs } from "./cut-plans.js";
 

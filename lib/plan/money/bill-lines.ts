@@ -1,4 +1,4 @@
-/** Everything a case needs bought, as lines of a bill at the price of one. */
+/** Everything a case needs bought, as lines of a bill at the price of one, and for which section each is. */
 import type { BarPlan, SheetPlan } from "../../cutting/index.js";
 import { type Parts, sheetPieces } from "../../design/index.js";
 import { type BillLine, type SectionShare, sharesOf } from "../../money/index.js";

@@ -1,4 +1,4 @@
-/** What suppliers add to the goods: a line each for shipping, for filling the order up, and for tax. */
+/** The bill of materials: price breaks, what suppliers add, and what other prices would make of it. */
 import type { Offers, Supplier } from "../../design/index.js";
 import type { ReviewInput } from "../../model/index.js";
 import {

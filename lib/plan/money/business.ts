@@ -1,5 +1,4 @@
-/** How far the builder's own figures may be off: what the case file says, or else what is assumed. */
-
+/** What a case costs and when it is paid: hours at the bench, doubts, making against buying. */
 import { type Business, type Fastener, sheetPieces, type Timing } from "../../design/index.js";
 import { fastenerTraits } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
