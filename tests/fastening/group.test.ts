@@ -6,13 +6,17 @@ import { Length, Moment, mm, newton } from "../../lib/quantity/index.js";
 const place = fc
   .tuple(fc.integer({ min: -200, max: 200 }), fc.integer({ min: -200, max: 200 }))
   .map(([x, y]): Position => ({ x: mm(x), y: mm(y) }));
+
 const places = fc.uniqueArray(place, {
   minLength: 3,
   maxLength: 8,
   selector: ({ x, y }) => `${x},${y}`,
 });
+
 const force = fc.integer({ min: -2000, max: 2000 });
+
 const at = (x: number, y: number): Position => ({ x: mm(x), y: mm(y) });
+
 const rectangle = (columns: number, rows: number): Position[] =>
   Array.from({ length: columns * rows }, (_, i) =>
     at(100 * ((i % columns) / (columns - 1) - 0.5), 80 * (Math.floor(i / columns) / (rows - 1) - 0.5)),

@@ -1,12 +1,21 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { freeBending, type Layer, laminate, sheetLayer, sheetMaterials } from "../../lib/material/index.js";
-import { Angle, Length, mm } from "../../lib/quantity/index.js";
+import {
+  freeBending,
+  type Layer,
+  laminate,
+  sheetLayer,
+  sheetMaterials,
+  veneerLayer,
+} from "../../lib/material/index.js";
+import { Angle, Length, mm, Pressure } from "../../lib/quantity/index.js";
 import { anyLayer, anyStack, birch, close, right } from "./layers.js";
 
 const thickness = (layers: readonly Layer[]): number =>
   layers.reduce((sum, layer) => sum + layer.thickness, 0);
+
 const mirrored = (layers: readonly Layer[]): readonly Layer[] => [...layers, ...layers.toReversed()];
+
 const turned = (layers: readonly Layer[]): readonly Layer[] =>
   layers.map((layer) => ({ ...layer, grain: Angle.si(right - layer.grain) }));
 
@@ -101,4 +110,19 @@ test("the grain of a layer that is alike in every direction does not matter", ()
       return straight.flat().every((entry, i) => Math.abs(entry - (slanted[i] ?? 0)) < 1e-9 * straight[0][0]);
     }),
   );
+});
+
+test("a peeled yellow birch veneer has the handbook's ratios of its modulus", () => {
+  const veneer = veneerLayer("yellow birch", mm(1.5), Angle.si(0));
+  expect(Pressure.in(veneer.modulusAlong, "GPa")).toBeCloseTo(15.29, 9);
+  expect(Pressure.in(veneer.modulusAcross, "GPa")).toBeCloseTo(0.7645, 9);
+  expect(Pressure.in(veneer.shearModulus, "GPa")).toBeCloseTo(1.03972, 9);
+  expect(veneer.density).toBeCloseTo(694.4, 9);
+});
+
+test("a metal's ratio of stiffness to weight is that of every metal, a laminate's a quarter of it", () => {
+  const specific = Object.values(sheetMaterials).map(({ modulus, density }) => modulus / density / 1e6);
+  const [aluminium = 0, steel = 0, laminate = 0] = specific;
+  expect(aluminium / steel).toBeCloseTo(1, 1);
+  expect(laminate / steel).toBeCloseTo(0.25, 1);
 });

@@ -2,13 +2,74 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   compositeBeam,
+  type Layer,
+  laminateStiffness,
   plywoodLamination,
   sheetLayer,
   sheetMaterials,
-  veneerLayer,
 } from "../../lib/material/index.js";
-import { Angle, Length, mm, Pressure, Ratio } from "../../lib/quantity/index.js";
+import { Angle, Density, Length, megapascal, mm, Pressure, Ratio, ratio } from "../../lib/quantity/index.js";
 import { anyStack, birch, birchText, close, right } from "./layers.js";
+
+const unit = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+describe("the matrices of a stack", () => {
+  const layer = (thickness: number, grain: number): Layer => ({
+    thickness: mm(thickness),
+    grain: Angle.of(grain, "deg"),
+    modulusAlong: megapascal(15000),
+    modulusAcross: megapascal(750),
+    shearModulus: megapascal(1000),
+    poissonRatio: ratio(0.43),
+    density: Density.si(600),
+  });
+  const stack = fc.array(fc.tuple(unit(0.5, 3), fc.integer({ min: -90, max: 90 })), {
+    minLength: 1,
+    maxLength: 5,
+  });
+
+  test("turned upside down change the sign of B and nothing else, for straight grain", () => {
+    fc.assert(
+      fc.property(stack, (plies) => {
+        const layers = plies.map(([t, angle]) => layer(t, angle > 0 ? 90 : 0));
+        const [up, down] = [
+          laminateStiffness({ layers }),
+          laminateStiffness({ layers: [...layers].reverse() }),
+        ];
+        expect(down.B11).toBeCloseTo(-up.B11, 3);
+        expect(down.D11 / up.D11).toBeCloseTo(1, 9);
+        expect(down.A22 / up.A22).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  test("mirrored about the middle have no B, whatever the angles", () => {
+    fc.assert(
+      fc.property(stack, (plies) => {
+        const half = plies.map(([t, angle]) => layer(t, angle));
+        const { B11, B16, B66, D11, thickness } = {
+          ...laminateStiffness({ layers: [...half, ...[...half].reverse()] }),
+          thickness: half.reduce((sum, one) => sum + one.thickness, 0),
+        };
+        for (const entry of [B11, B16, B66]) expect(Math.abs(entry) * thickness).toBeLessThan(1e-9 * D11);
+      }),
+    );
+  });
+
+  test("keep A11 + A22 + 2 A12 when the whole stack turns", () => {
+    fc.assert(
+      fc.property(stack, fc.integer({ min: -90, max: 90 }), (plies, by) => {
+        const trace = (turn: number) => {
+          const { A11, A22, A12 } = laminateStiffness({
+            layers: plies.map(([t, angle]) => layer(t, angle + turn)),
+          });
+          return A11 + A22 + 2 * A12;
+        };
+        expect(trace(by) / trace(0)).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+});
 
 describe("plywood lamination", () => {
   test("with no Poisson effect is the beam of bonded layers", () => {
@@ -81,21 +142,4 @@ describe("plywood lamination", () => {
   test("reads layers from text", () => {
     expect(plywoodLamination.read({ layers: [birchText] })).toEqual({ layers: [birch] });
   });
-});
-
-test("a peeled yellow birch veneer has the handbook's ratios of its modulus", () => {
-  const veneer = veneerLayer("yellow birch", mm(1.5), Angle.si(0));
-  expect(Pressure.in(veneer.modulusAlong, "GPa")).toBeCloseTo(15.29, 9);
-  expect(Pressure.in(veneer.modulusAcross, "GPa")).toBeCloseTo(0.7645, 9);
-  expect(Pressure.in(veneer.shearModulus, "GPa")).toBeCloseTo(1.03972, 9);
-  expect(veneer.density).toBeCloseTo(694.4, 9);
-});
-
-test("composite beam refuses layers that carry nothing", () => {
-  expect(() => compositeBeam({ layers: [{ thickness: mm(1), modulus: Pressure.si(0) }] })).toThrow(
-    new RangeError("composite.beam: layers must hold at least one stiff layer"),
-  );
-  expect(() => compositeBeam({ layers: [{ thickness: mm(0), modulus: Pressure.si(1e9) }] })).toThrow(
-    new RangeError("composite.beam: layer 1 must have a positive thickness and a modulus of at least zero"),
-  );
 });

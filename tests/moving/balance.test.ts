@@ -4,14 +4,18 @@ import { centreOfMass, type PlacedMass } from "../../lib/moving/index.js";
 import { kg, type Length, mm } from "../../lib/quantity/index.js";
 
 const corner = { x: mm(0), y: mm(0), z: mm(0) };
+
 const length = fc.integer({ min: -2000, max: 2000 }).map(mm);
+
 const somePlace = fc.record({ x: length, y: length, z: length });
+
 const someMasses: fc.Arbitrary<PlacedMass[]> = fc.array(
   fc
     .tuple(somePlace, fc.integer({ min: 1, max: 400 }))
     .map(([place, tenths]) => ({ ...place, name: "thing", mass: kg(tenths / 10) })),
   { minLength: 1, maxLength: 8 },
 );
+
 const add = (a: Length, b: Length): Length => (a + b) as Length;
 
 test("moving everything moves the centre by as much", () => {

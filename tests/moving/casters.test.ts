@@ -20,6 +20,7 @@ const middle: CaseOnCasters = {
   fromLeft: mm(250),
   fromFront: mm(200),
 };
+
 const someCase: fc.Arbitrary<CaseOnCasters> = fc.record({
   mass: fc.integer({ min: 10, max: 2000 }).map((tenths) => kg(tenths / 10)),
   across: fc.constant(mm(500)),

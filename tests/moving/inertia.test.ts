@@ -10,7 +10,9 @@ import {
 import { kg, type Length, Length as LengthKind, metre, mm } from "../../lib/quantity/index.js";
 
 const size = fc.double({ min: 0.01, max: 2, noNaN: true });
+
 const place = fc.double({ min: -3, max: 3, noNaN: true });
+
 const box: fc.Arbitrary<PlacedBox> = fc
   .record({
     mass: fc.double({ min: 0.1, max: 50, noNaN: true }),
@@ -31,8 +33,11 @@ const box: fc.Arbitrary<PlacedBox> = fc
     depth: metre(d),
     height: metre(h),
   }));
+
 const boxes = fc.array(box, { minLength: 1, maxLength: 8 });
+
 const origin = { x: metre(0), y: metre(0), z: metre(0) };
+
 const moved = (one: PlacedBox, by: number): PlacedBox => ({
   ...one,
   x: LengthKind.si(one.x + by),

@@ -1,4 +1,3 @@
-/** Threaded inserts in ply. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { insertJointPull, insertJointShear } from "../../lib/fastening/index.js";
@@ -13,6 +12,7 @@ const pull = (length: number, change: Partial<Parameters<typeof insertJointPull>
     shearStrength: megapascal(13),
     ...change,
   });
+
 const shear = (length: number, change: Partial<Parameters<typeof insertJointShear>[0]> = {}) =>
   insertJointShear({
     screwShear: Force.of(1000, "kN"),

@@ -1,7 +1,42 @@
 import fc from "fast-check";
-import { expect, test } from "vitest";
-import { pushGuides, rampHold, rollingPush, rollingShares, wheelResistance } from "../../lib/moving/index.js";
+import { describe, expect, test } from "vitest";
+import {
+  gapDepth,
+  pushGuides,
+  rampHold,
+  rollingPush,
+  rollingShares,
+  stepPush,
+  wheelResistance,
+} from "../../lib/moving/index.js";
 import { degree, kg, mm, newton, ratio } from "../../lib/quantity/index.js";
+
+const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+describe("thresholds and gaps", () => {
+  test("a higher step takes more push, until none gets over it", () => {
+    fc.assert(
+      fc.property(positive(0.1, 40), (step) => {
+        const push = (high: number) => stepPush({ load: newton(100), diameter: mm(100), step: mm(high) });
+        expect(push(step + 5)).toBeGreaterThan(push(step));
+      }),
+    );
+    expect(() => stepPush({ load: newton(100), diameter: mm(100), step: mm(50) })).toThrow(
+      "roll.step: step must be lower than the axle: no push gets over it",
+    );
+  });
+
+  test("a wheel sinks at most its radius into a gap", () => {
+    fc.assert(
+      fc.property(positive(0, 99), (gap) => {
+        expect(gapDepth({ diameter: mm(100), gap: mm(gap) })).toBeLessThan(mm(50));
+      }),
+    );
+    expect(() => gapDepth({ diameter: mm(100), gap: mm(100) })).toThrow(
+      "roll.gap: gap must be narrower than the wheel",
+    );
+  });
+});
 
 const level = { mass: kg(120), resistance: rollingShares.good.share, slope: degree(0) };
 

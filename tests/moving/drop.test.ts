@@ -7,24 +7,11 @@ import {
   cushionThickness,
   dropEnergy,
   dropHeight,
-  gapDepth,
   impactSpeed,
-  readCushionCurve,
   springLanding,
-  stepPush,
   tiltedCushion,
 } from "../../lib/moving/index.js";
-import {
-  kg,
-  Length,
-  metre,
-  mm,
-  newton,
-  Pressure,
-  pound,
-  ratio,
-  SpringRate,
-} from "../../lib/quantity/index.js";
+import { kg, Length, metre, mm, pound, ratio, SpringRate } from "../../lib/quantity/index.js";
 
 const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -129,56 +116,6 @@ describe("drops", () => {
         });
         expect(thickness).toBeCloseTo(curve.thickness, 9);
       }),
-    );
-  });
-});
-
-describe("cushion curves", () => {
-  const points = [
-    { stress: Pressure.si(1000), deceleration: ratio(80) },
-    { stress: Pressure.si(3000), deceleration: ratio(50) },
-  ];
-
-  test("pass through their points", () => {
-    for (const { stress, deceleration } of points)
-      expect(readCushionCurve({ points, stress })).toBe(deceleration);
-  });
-
-  test("of one point, falling pressures or a pressure beyond are refused", () => {
-    const stress = Pressure.si(2000);
-    expect(() => readCushionCurve({ points: points.slice(0, 1), stress })).toThrow(
-      "cushion.curve: a curve has at least 2 points, got 1",
-    );
-    expect(() => readCushionCurve({ points: [...points].reverse(), stress })).toThrow(
-      "cushion.curve: pressures must rise from point to point",
-    );
-    expect(() => readCushionCurve({ points, stress: Pressure.si(5000) })).toThrow(
-      "cushion.curve: stress must be within the curve, 1 kPa to 3 kPa, got 5 kPa",
-    );
-  });
-});
-
-describe("thresholds and gaps", () => {
-  test("a higher step takes more push, until none gets over it", () => {
-    fc.assert(
-      fc.property(positive(0.1, 40), (step) => {
-        const push = (high: number) => stepPush({ load: newton(100), diameter: mm(100), step: mm(high) });
-        expect(push(step + 5)).toBeGreaterThan(push(step));
-      }),
-    );
-    expect(() => stepPush({ load: newton(100), diameter: mm(100), step: mm(50) })).toThrow(
-      "roll.step: step must be lower than the axle: no push gets over it",
-    );
-  });
-
-  test("a wheel sinks at most its radius into a gap", () => {
-    fc.assert(
-      fc.property(positive(0, 99), (gap) => {
-        expect(gapDepth({ diameter: mm(100), gap: mm(gap) })).toBeLessThan(mm(50));
-      }),
-    );
-    expect(() => gapDepth({ diameter: mm(100), gap: mm(100) })).toThrow(
-      "roll.gap: gap must be narrower than the wheel",
     );
   });
 });

@@ -1,18 +1,21 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
-  allowedGust,
   ballastNeeded,
   centreOfMass,
   edgeLoadLimit,
   halfBaseNeeded,
   outriggerReach,
+  type StandingCase,
+  steadyTilt,
   tipAngle,
   tippingWind,
+  tipWays,
   toppleDirections,
   windForce,
 } from "../../lib/moving/index.js";
 import {
+  Angle,
   Area,
   Density,
   degree,
@@ -26,6 +29,7 @@ import {
 } from "../../lib/quantity/index.js";
 
 const length = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
 const origin = { x: mm(0), y: mm(0), z: mm(0) };
 
 describe("a standing case", () => {
@@ -172,13 +176,47 @@ describe("a standing case", () => {
   });
 });
 
-test("the allowed gust presses 0.6 times as hard as the one that tips", () => {
+const standing: StandingCase = {
+  baseWidth: mm(600),
+  baseDepth: mm(500),
+  fromLeft: mm(280),
+  fromFront: mm(200),
+  height: mm(700),
+};
+
+const extent = fc.integer({ min: 50, max: 1500 }).map(mm);
+
+test("the half base needed for a tip angle is the half base that has it", () => {
   fc.assert(
-    fc.property(fc.double({ min: 1, max: 60, noNaN: true }), (speed) => {
-      const side = { area: Area.si(1), dragFactor: ratio(1.3), airDensity: Density.si(1.2) };
-      const push = (gust: Speed) => windForce({ ...side, speed: gust }).force;
-      const tips = Speed.si(speed);
-      expect(push(allowedGust({ tips })) / push(tips)).toBeCloseTo(0.6, 9);
+    fc.property(extent, extent, (halfBase, height) => {
+      expect(halfBaseNeeded({ height, angle: tipAngle({ halfBase, height }) })).toBeCloseTo(halfBase, 9);
     }),
+  );
+});
+
+test("a case tips first towards the edge nearest its weight", () => {
+  expect(tipWays(standing).map(({ way }) => way)).toEqual(["front", "left", "back", "right"]);
+});
+
+test("a mirrored case tips the other way by as much", () => {
+  const mirrored = { ...standing, fromLeft: mm(320) };
+  const angle = (one: StandingCase, way: string) => tipWays(one).find((tip) => tip.way === way)?.worked.value;
+  expect(angle(mirrored, "right")).toBeCloseTo(angle(standing, "left") ?? 0, 12);
+  expect(angle(mirrored, "front")).toBe(angle(standing, "front"));
+});
+
+test("a case whose weight is not over its base falls", () => {
+  expect(() => tipWays({ ...standing, fromFront: mm(520) })).toThrow(
+    new RangeError("tip angle: the centre of gravity does not stand over the base, it falls to the back"),
+  );
+});
+
+test("the criterion is ten degrees", () => {
+  expect(Angle.show(steadyTilt.angle)).toBe("10°");
+});
+
+test("refuses a case without a base", () => {
+  expect(() => tipAngle({ halfBase: mm(0), height: mm(700) })).toThrow(
+    new RangeError("tip.angle: halfBase must be positive, got 0 mm"),
   );
 });
