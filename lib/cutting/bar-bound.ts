@@ -99,7 +99,7 @@ export function tooLong({ pieces, stockLength, endTrim }: OneLengthJob): string[
  * share a bar.
  *
  * @source Martello and Toth, Knapsack Problems, ch. 8, bound L1 and the first term of bound L2
- * @throws RangeError for a negative kerf or trim, or a piece longer than a trimmed bar
+ * @throws Refusal for a negative kerf or trim, or a piece longer than a trimmed bar
  * @example barBound({ pieces: [{ length: mm(900), count: 5 }], stockLength: mm(2000), kerf: mm(3), endTrim: mm(0) }) // byLength 3, byHalf 0, bars 3
  */
 export const barBound: Formula<OneLengthJob, BarBound> = formula<OneLengthJob, BarBound>({

@@ -136,7 +136,7 @@ export function packBars(
  * only lengthens piece and bar alike).
  *
  * @source Dosa 2007 for the worst case
- * @throws RangeError for a negative kerf or trim, or a piece longer than a trimmed bar
+ * @throws Refusal for a negative kerf or trim, or a piece longer than a trimmed bar
  * @example firstFitBars({ pieces: [{ length: mm(900), count: 5 }], stockLength: mm(2000), kerf: mm(3), endTrim: mm(0) }) // 3
  */
 export const firstFitBars: Formula<OneLengthJob, number> = formula({

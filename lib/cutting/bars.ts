@@ -1,6 +1,7 @@
 /** Plans which bars to buy and how to saw them. */
 import { at } from "../algebra/lists.js";
 import { Angle, Length } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import { boundOf, lengthWithKerf, usableLength } from "./bar-bound.js";
 import { type Cut, type FilledBar, isRack, type Losses, packBars, rackOf } from "./bar-packing.js";
 import type { BarJob, BarPlan, CutBar, SawnPiece, StockBar } from "./bar-plan.js";
@@ -31,7 +32,7 @@ import { mitreKerf } from "./saw-losses.js";
  * whether they meet, or how much a better plan could save at the most.
  *
  * @source Gilmore and Gomory 1961 for the column generation
- * @throws RangeError naming pieces and lengths: a piece longer than every bar, a negative kerf, two things
+ * @throws Refusal naming pieces and lengths: a piece longer than every bar, a negative kerf, two things
  * of one name, stock in two currencies, or too few bars to be had
  * @example planBars({ pieces: [{ name: "rail", length: mm(900), count: 5 }], stock: [{ name: "angle 2 m", length: mm(2000), price: money(9, "USD") }], kerf: mm(3) }).bars.length // 3
  */
@@ -49,7 +50,7 @@ function firstPlan(job: BarJob, stock: readonly StockBar[], losses: Losses): rea
   const attempts = stock.map((preferred) => packBars(job, stock, preferred, losses));
   const plans = attempts.filter(({ unplaced }) => unplaced === undefined).map(({ bars }) => bars);
   const best = leastOf(plans, (bars) => [priceOfAll(bars), bars.length, totalLength(bars)]);
-  if (!best) throw new RangeError(`bars: ${soldOut(attempts.flatMap(({ unplaced }) => unplaced ?? []))}`);
+  if (!best) throw new Refusal(`bars: ${soldOut(attempts.flatMap(({ unplaced }) => unplaced ?? []))}`);
   return best;
 }
 
@@ -145,7 +146,7 @@ function boundByHand(job: BarJob, { kerf, endTrim }: Losses): PurchaseBound {
 /**
  * Refuses a job that no saw could do, with every reason at once.
  *
- * @throws RangeError naming the pieces and their lengths
+ * @throws Refusal naming the pieces and their lengths
  */
 export function refuseBarJob(job: BarJob): void {
   const { pieces, stock, leftovers = [], kerf, endTrim = Length.si(0), smallestUseful = Length.si(0) } = job;

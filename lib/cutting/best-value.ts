@@ -59,7 +59,7 @@ const usualLimit = Time.of(10, "s");
  * have any shape.
  *
  * @source Gilmore and Gomory 1966; Beasley 1985; Viswanathan and Bagchi 1993
- * @throws RangeError for sizes or a kerf out of range, two pieces of one name, cuts of any shape without
+ * @throws Refusal for sizes or a kerf out of range, two pieces of one name, cuts of any shape without
  * limits, or sizes without a common step (whole millimetres have one)
  * @example bestValueSheet({ length: mm(600), width: mm(400), pieces: [{ name: "shelf", length: mm(300), width: mm(200), value: 1 }] }).value // 4
  */

@@ -1,5 +1,6 @@
 /** What is wrong with a list of pieces or stock before any cutting is tried. */
 import { Length } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import type { Buyable } from "./purchase.js";
 
 interface Named {
@@ -9,10 +10,10 @@ interface Named {
 /**
  * Throws with every reason at once.
  *
- * @throws RangeError `bars: <reason>; <reason>` when there is any
+ * @throws Refusal `bars: <reason>; <reason>` when there is any
  */
 export function refuse(trade: string, reasons: readonly string[]): void {
-  if (reasons.length > 0) throw new RangeError(`${trade}: ${reasons.join("; ")}`);
+  if (reasons.length > 0) throw new Refusal(`${trade}: ${reasons.join("; ")}`);
 }
 
 /** Names that occur twice. */

@@ -18,7 +18,7 @@ export interface MitreCut {
  * their ends slant. Nesting slanted ends into each other would save more; that is not counted on.
  *
  * @source plain geometry
- * @throws RangeError for a negative kerf, or an angle that is not from 0 to below 90 degrees
+ * @throws Refusal for a negative kerf, or an angle that is not from 0 to below 90 degrees
  * @example mitreKerf({ kerf: mm(3.2), mitre: degree(45) }) // 4.525 mm
  */
 export const mitreKerf: Formula<MitreCut, Length> = formula({

@@ -75,7 +75,7 @@ function tooLarge({ pieces, sheetLength, sheetWidth, edgeTrim }: OneSizeJob): st
  * could save at the most.
  *
  * @source Martello and Vigo 1998, continuous lower bound
- * @throws RangeError for a negative kerf or trim, or a piece larger than a trimmed sheet
+ * @throws Refusal for a negative kerf or trim, or a piece larger than a trimmed sheet
  * @example sheetBound({ pieces: [{ length: mm(600), width: mm(400), count: 9 }], sheetLength: mm(1220), sheetWidth: mm(810), kerf: mm(0), edgeTrim: mm(0) }) // 3
  */
 export const sheetBound: Formula<OneSizeJob, number> = formula({

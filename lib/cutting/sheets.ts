@@ -1,6 +1,7 @@
 /** Plans which sheets to buy and how to saw them. */
 import { at } from "../algebra/lists.js";
 import { Length, type Money, Time } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import { fits } from "./numbers.js";
 import {
   byName,
@@ -56,7 +57,7 @@ const stagesOf: Readonly<Record<SheetCutting, number | "any shape">> = {
  *
  * @param onBetter told of every better plan while the search runs
  * @source Fekete and Schepers 2004 for the first bound; Gilmore and Gomory 1961 for the second
- * @throws RangeError naming pieces and sizes: a piece that lies on no sheet, a negative kerf, two things of
+ * @throws Refusal naming pieces and sizes: a piece that lies on no sheet, a negative kerf, two things of
  * one name, stock in two currencies, or too few sheets to be had
  * @example planSheets({ pieces: [{ name: "side", length: mm(600), width: mm(400), count: 2, grain: "along" }], stock: [{ name: "ply", length: mm(2440), width: mm(1220), price: money(80, "USD") }], kerf: mm(3) }).sheets.length // 1
  */
@@ -77,7 +78,7 @@ export function planSheets(request: SheetJob, onBetter?: (progress: SheetProgres
     { ...limitsOf(job), goal: byHand.cost.amount },
     (cost, sheets, bound) => onBetter?.({ sheets, cost: money(cost), bound: money(bound) }),
   );
-  if (!found) throw new RangeError(`sheets: ${soldOut(job)}`);
+  if (!found) throw new Refusal(`sheets: ${soldOut(job)}`);
   return planOf(stock, found, raisedBound(byHand, found.bound, stock, because), losses);
 }
 
@@ -119,7 +120,7 @@ function planOf(
 /**
  * Refuses a job that no saw could do, with every reason at once.
  *
- * @throws RangeError naming the pieces and their sizes
+ * @throws Refusal naming the pieces and their sizes
  */
 export function refuseSheetJob(job: SheetJob): void {
   const { pieces, stock, kerf, edgeTrim = Length.si(0) } = job;

@@ -49,7 +49,7 @@ const usualLimit = Time.of(10, "s");
  * and kerfs over the width, or the piece that is longest even lying down.
  *
  * @source Burke, Kendall, Whitwell 2004 for filling the lowest place first
- * @throws RangeError for a piece wider than the strip, sizes or a kerf out of range, two pieces of one name
+ * @throws Refusal for a piece wider than the strip, sizes or a kerf out of range, two pieces of one name
  * @example shortestStrip({ pieces: [{ name: "lining", length: mm(600), width: mm(400), count: 6, grain: "free" }], width: mm(1200) }).length // 1.2
  */
 export function shortestStrip(job: StripJob): StripPlan {

@@ -31,7 +31,7 @@ interface EmbedmentInputs {
  * Embedment strength of plywood under a nail or rivet: f_h = 0.11 rho d^-0.3 (MPa, kg/m3, mm), the
  * same in all directions.
  *
- * @throws RangeError for diameters above 8 mm
+ * @throws Refusal for diameters above 8 mm
  * @example plywoodEmbedment(plywoodEmbedment.read({ density: "630 kg/m3", diameter: "3 mm" })) // 49.84 MPa
  */
 export const plywoodEmbedment: Formula<EmbedmentInputs, Pressure> = formula({
@@ -52,7 +52,7 @@ export const plywoodEmbedment: Formula<EmbedmentInputs, Pressure> = formula({
  * Embedment strength of solid timber under a nail or a thin screw: f_h = 0.082 rho d^-0.3, drilled
  * 0.082 (1 - 0.01 d) rho (MPa, kg/m3, mm).
  *
- * @throws RangeError for diameters above 8 mm
+ * @throws Refusal for diameters above 8 mm
  * @example timberEmbedment(timberEmbedment.read({ density: "320 kg/m3", diameter: "3 mm", hole: "driven" })) // 18.87 MPa
  */
 export const timberEmbedment: Formula<EmbedmentInputs & { readonly hole: "drilled" | "driven" }, Pressure> =
@@ -91,7 +91,7 @@ const quarterInch = Length.of(0.25, "in");
  * Dowel bearing strength of wood: below 1/4 in F_e = 16 600 G^1.84 psi; from there 11 200 G along and
  * 6100 G^1.45 / sqrt(D) across the grain (psi, in).
  *
- * @throws RangeError for a specific gravity outside 0.3 to 0.8 or a diameter above 1 in
+ * @throws Refusal for a specific gravity outside 0.3 to 0.8 or a diameter above 1 in
  * @example woodDowelBearing(woodDowelBearing.read({ specificGravity: 0.5, diameter: "1/4 in", grain: "along" })) // 38.61 MPa
  */
 export const woodDowelBearing: Formula<DowelBearingInputs, Pressure> = formula({
@@ -141,7 +141,7 @@ interface MetalBearingInputs {
  * Bearing strength of one hole in aluminium: R = min(e, 2 d) t F_tu. Near the edge the metal in front
  * of the fastener shears out, further in it crushes.
  *
- * @throws RangeError when the hole's centre is nearer to the edge than one diameter
+ * @throws Refusal when the hole's centre is nearer to the edge than one diameter
  * @example metalBearing(metalBearing.read({ diameter: "4.8 mm", thickness: "1.5 mm", tensileStrength: "200 MPa", edgeDistance: "15 mm" })) // 2.88 kN
  */
 export const metalBearing: Formula<MetalBearingInputs, Force> = formula({

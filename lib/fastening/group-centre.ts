@@ -2,6 +2,7 @@
 
 import { type Formula, formula } from "../formula.js";
 import { Count, Force, type Kind, Length, listOf, Ratio, recordOf } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import { cite } from "../source.js";
 import { groupShape, PlaneForce, Position } from "./group.js";
 
@@ -101,7 +102,7 @@ export function balanced(inputs: TurnedGroup): { readonly centre: Vector; readon
       centre = improved(centre, miss, inputs, Math.abs(away));
     }
   }
-  throw new RangeError("group.centre: no point found that the group turns about");
+  throw new Refusal("group.centre: no point found that the group turns about");
 }
 
 function improved(centre: Vector, miss: Vector, inputs: TurnedGroup, scale: number): Vector {
@@ -149,7 +150,7 @@ type GroupCentre = {
  * fastener slips in proportion to its arm from it and pushes back across that arm; the point is moved until the
  * forces balance the load. It gives more than the elastic method, since near fasteners help out far ones.
  *
- * @throws RangeError for fewer than two places, a load through the middle, or a load without direction
+ * @throws Refusal for fewer than two places, a load through the middle, or a load without direction
  * @example groupCentre(groupCentre.read({ positions: [{ x: "0 in", y: "0 in" }, { x: "0 in", y: "3 in" }],
  *   direction: { x: "0 N", y: "-1 N" }, at: { x: "2 in", y: "1.5 in" }, each: "10 kN", law: { bend: "0.1 in",
  *   power: 0.55, largest: "0.34 in" } })) // strength 11.78 kN, worth 1.178, centre x -28.57 mm, y 38.1 mm
@@ -212,7 +213,7 @@ interface GroupStrengthInputs {
 /**
  * Load that a group may carry through its middle: n F / S.
  *
- * @throws RangeError for no fasteners or a safety factor below 1
+ * @throws Refusal for no fasteners or a safety factor below 1
  * @example groupStrength(groupStrength.read({ each: "500 N", count: 10, safetyFactor: 3 })) // 1.667 kN
  */
 export const groupStrength: Formula<GroupStrengthInputs, Force> = formula({

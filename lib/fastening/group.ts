@@ -68,7 +68,7 @@ type GroupShear = {
  * Force on each fastener of a group under a load off its middle, elastic: each carries its equal share
  * V / n, and across its arm M r / sum r^2. For like fasteners and stiff parts.
  *
- * @throws RangeError for an empty group, or one whose fasteners share a place when the load turns it
+ * @throws Refusal for an empty group, or one whose fasteners share a place when the load turns it
  * @example groupShear(groupShear.read({ positions: [{ x: "0 mm", y: "0 mm" }, { x: "100 mm", y: "0 mm" }],
  *   load: { x: "0 N", y: "-100 N" }, at: { x: "100 mm", y: "30 mm" } })) // moment -5 N·m, forces x 0 N, y -7.105e-15 N; x 0 N, y -100 N, largest 100 N, smallest 7.105e-15 N
  */
@@ -151,7 +151,7 @@ type GroupPull = {
  * group, the mean of the positions, is taken from them, and the straight pull acts there. That the pressed side bears on the panel is left out,
  * which is on the safe side.
  *
- * @throws RangeError for an empty group, or when the fasteners stand in line with the axis of the prying
+ * @throws Refusal for an empty group, or when the fasteners stand in line with the axis of the prying
  * @example groupPull(groupPull.read({ positions: [{ x: "0 mm", y: "0 mm" }, { x: "200 mm", y: "0 mm" }],
  *   pull: "0 N", pryingX: "10 N·m", pryingY: "0 N·m" })) // pulls -50 N; 50 N, largest 50 N, smallest -50 N
  */

@@ -64,7 +64,7 @@ type InsertPull = {
  * Pull-out strength of one insert in ply: the lesser of the screw's own tension and half the cylinder of ply round
  * the insert's thread in shear, F = pi d L tau / 2.
  *
- * @throws RangeError for inputs that are not positive or an insert longer than the ply is thick
+ * @throws Refusal for inputs that are not positive or an insert longer than the ply is thick
  * @example insertJointPull(insertJointPull.read({ screwTension: "5 kN", insertDiameter: "8 mm",
  *   insertLength: "8 mm", plyThickness: "9 mm", shearStrength: "13 MPa" })) // strength 1.307 kN, governs ply, screw 5 kN, ply 1.307 kN
  */
@@ -122,7 +122,7 @@ const tiltShare = 0.4;
  * insert in the ply, 0.4 f_h d L with f_h = 0.11 (1 - 0.01 d) rho of a drilled hole (MPa, kg/m3, mm). The part
  * itself is not looked at.
  *
- * @throws RangeError for inputs that are not positive or an insert longer than the ply is thick
+ * @throws Refusal for inputs that are not positive or an insert longer than the ply is thick
  * @example insertJointShear(insertJointShear.read({ screwShear: "4 kN", insertDiameter: "8 mm",
  *   insertLength: "8 mm", plyThickness: "9 mm", plyDensity: "630 kg/m3" })) // strength 1.632 kN, governs ply, screw 4 kN, ply 1.632 kN
  */

@@ -21,7 +21,7 @@ interface TearOutInputs {
  * Load at which a fastener tears a plug out to the edge: two shear planes from the hole's sides to the edge,
  * F = 2 (e - d_h/2) t f_v.
  *
- * @throws RangeError when the hole reaches the edge
+ * @throws Refusal when the hole reaches the edge
  * @example edgeTearOut(edgeTearOut.read({ edgeDistance: "10 mm", hole: "5 mm", thickness: "9 mm", shearStrength: "4 MPa" })) // 540 N
  */
 export const edgeTearOut: Formula<TearOutInputs, Force> = formula({
@@ -90,7 +90,7 @@ const tiltShare = 0.4;
  * the ply 0.4 f_h d t with f_h = 0.11 rho d^-0.3, and bearing in the metal. Friction and a glued facing
  * are left out.
  *
- * @throws RangeError for inputs that are not positive or a metal edge nearer than one diameter
+ * @throws Refusal for inputs that are not positive or a metal edge nearer than one diameter
  * @example rivetJointShear(rivetJointShear.read({ rivetShear: "500 N", diameter: "4.8 mm",
  *   metalThickness: "1.5 mm", metalStrength: "200 MPa", metalEdge: "10 mm", plyThickness: "6.5 mm",
  *   plyDensity: "680 kg/m3" })) // strength 500 N, governs rivet shear, rivet 500 N, ply 583.1 N, metal 2.88 kN
@@ -181,7 +181,7 @@ type JointPull = {
  * Pull-out strength of one rivet in ply: the lesser of the rivet's own tension and the pull of its washer,
  * head or tail through the ply. The ply's value is a code allowable: on the safe side of a strength.
  *
- * @throws RangeError for inputs that are not positive or a specific gravity outside 0.3 to 0.8
+ * @throws Refusal for inputs that are not positive or a specific gravity outside 0.3 to 0.8
  * @example rivetJointPull(rivetJointPull.read({ rivetTension: "50 lbf", bearingDiameter: "1 in",
  *   plyThickness: "1/2 in", plyGravity: 0.5 })) // strength 222.4 N, governs rivet tension, rivet 222.4 N, ply 1.205 kN
  */
@@ -246,7 +246,7 @@ export interface CombinedInputs {
  * Share of a fastener's strength used by shear and pull together: V/V_R + T/T_R for a smooth shank,
  * sqrt((V/V_R)^2 + (T/T_R)^2) for a threaded one; 1 is the limit.
  *
- * @throws RangeError for a negative force or a strength that is not positive
+ * @throws Refusal for a negative force or a strength that is not positive
  * @example combinedUse(combinedUse.read({ shear: "300 N", pull: "100 N", shearStrength: "1000 N", pullStrength: "500 N", shank: "smooth" })) // 0.5
  */
 export const combinedUse: Formula<CombinedInputs, Ratio> = formula({

@@ -15,7 +15,7 @@ interface StackInputs {
 /**
  * Grip a rivet needs: the layers and the washer added up.
  *
- * @throws RangeError for an empty stack or a layer that is not positive
+ * @throws Refusal for an empty stack or a layer that is not positive
  * @example gripNeeded(gripNeeded.read({ layers: ["1/16 in", "1/4 in"], washer: "0 in" })) // 7.938 mm
  */
 export const gripNeeded: Formula<StackInputs, Length> = formula({
@@ -69,7 +69,7 @@ const narrowMargin = 0.0003;
  * The rivet whose grip range covers the stack; of several, the one whose range has the stack nearest its
  * middle, since sheet thickness varies.
  *
- * @throws RangeError when none covers it, naming the stack and every range
+ * @throws Refusal when none covers it, naming the stack and every range
  * @example rivetChoice(rivetChoice.read({ grip: "6 mm", rivets: [{ name: "short", gripMin: "3 mm",
  *   gripMax: "6.5 mm" }, { name: "long", gripMin: "4 mm", gripMax: "8 mm" }] })) // name long, margin 2 mm
  */
@@ -150,7 +150,7 @@ interface RivetCountInputs {
 /**
  * Rivets for a set of parts: sum of rivets each times parts. Spares are not in it.
  *
- * @throws RangeError for an empty list
+ * @throws Refusal for an empty list
  * @example rivetCount(rivetCount.read({ riveted: [{ part: "latch", each: 8, parts: 6 }] })) // 48
  */
 export const rivetCount: Formula<RivetCountInputs, number> = formula({
@@ -183,7 +183,7 @@ export type RivetHole = {
  * Hole for a blind rivet: body + 0.1 mm, at most body + 0.2 mm. A larger hole lets the body bulge
  * before it clamps.
  *
- * @throws RangeError for a body outside 2 mm to 7 mm, for which the rule is not given
+ * @throws Refusal for a body outside 2 mm to 7 mm, for which the rule is not given
  * @example rivetHole(rivetHole.read({ body: "3.2 mm" })) // drill 3.3 mm, largest 3.4 mm
  */
 export const rivetHole: Formula<{ readonly body: Length }, RivetHole> = formula<

@@ -180,7 +180,7 @@ type RivetRow = {
  * Rivets along an edge: the fewest equal spaces that keep the pitch, n = ceil((L - 2 e) / p_max) + 1,
  * p = (L - 2 e) / (n - 1). At least two rivets.
  *
- * @throws RangeError when the end distances leave no length between them
+ * @throws Refusal when the end distances leave no length between them
  * @example rivetRow(rivetRow.read({ length: "24 in", endDistance: "1 in", largestPitch: "2 in" })) // count 12, pitch 50.8 mm
  */
 export const rivetRow: Formula<RivetRowInputs, RivetRow> = formula<RivetRowInputs, RivetRow>({

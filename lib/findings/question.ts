@@ -82,18 +82,40 @@ interface Refused extends Told {
 /** What a question comes to. */
 export type Answer = Compared | Rated | Refused;
 
+/** At least one caution. */
+type Cautions = readonly [string, ...string[]];
+
+/** What is at stake, and what is told whatever the answer: where somebody is hurt there is always a caution. */
+type Stake<Subject> =
+  | {
+      /** What happens where the answer is no. */
+      readonly tier: "safety";
+      /** Told whatever the answer, and while it is unknown. */
+      readonly cautions: Said<Subject, Cautions>;
+    }
+  | {
+      /** What happens where the answer is no. */
+      readonly tier: Exclude<Tier, "safety">;
+      /** Told whatever the answer, and while it is unknown. */
+      readonly cautions: Said<Subject, readonly string[]>;
+    };
+
 /** All there is to say about a question. */
-export interface Declaration<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput> {
+type Declaration<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput> = Asking<
+  Subject,
+  Wanted,
+  Input
+> &
+  Stake<Subject>;
+
+/** What is asked, of what, and how it is answered. */
+interface Asking<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput> {
   /** Dotted path, its topic first; the subject's own id follows it: "travel.wind". */
   readonly id: string;
   /** What it is asked of. */
   readonly about: Subjects<Subject>;
   /** The question as a builder would ask it. */
   readonly ask: Said<Subject>;
-  /** What happens where the answer is no. */
-  readonly tier: Tier;
-  /** Told whatever the answer, and while it is unknown. A question of safety has at least one. */
-  readonly cautions: Said<Subject, readonly string[]>;
   /** What the answer takes for granted. */
   readonly assumes?: readonly string[];
   /** What must be known; the first that is not makes the answer unknown. */
@@ -117,13 +139,14 @@ export function question<
   Wanted extends Needs<Subject> = Readonly<Record<never, never>>,
   Input extends ReviewInput = ReviewInput,
 >(declaration: Declaration<Subject, Wanted, Input>): Question<Input> {
-  const { id, tier } = declaration;
+  const { id, tier, cautions } = declaration;
   const ask = (input: Input): readonly Finding[] => {
     try {
       return declaration.about.each(input).map((subject) => findingOf(declaration, input, subject));
     } catch (error) {
-      const about = { id, topic: topicOf(id), subject: id, question: id, tier, cautions: [], assumes: [] };
-      return [{ ...about, ...unanswered(error) }];
+      const about = { id, topic: topicOf(id), subject: id, question: id, tier, assumes: [] };
+      const told = cautions instanceof Function ? [] : cautions;
+      return [{ ...about, cautions: told, ...unanswered(error) }];
     }
   };
   return Object.assign(ask, { id, tier });

@@ -25,19 +25,27 @@ import { travelQuestions } from "./travel/index.js";
 
 /** Everything a review says of a case. Each part is worked out when first asked for, and kept. */
 export interface Review {
+  /** How far panels, shelves, doors and boxes give. */
   readonly stiffness: readonly Finding[];
+  /** What rivets, screws, hinges, handles and latches hold. */
   readonly joints: readonly Finding[];
+  /** Lifting, rolling, standing, riding and falling. */
   readonly travel: readonly Finding[];
+  /** What rides inside: held, quiet, cool, powered. */
   readonly fitOut: readonly Finding[];
+  /** Whether it pays. */
   readonly money: readonly Finding[];
   /** All of them. */
   readonly findings: readonly Finding[];
   /** The case as joined boxes under its load cases. */
   readonly box: CaseBox;
+  /** Everything to buy. */
   readonly purchases: PurchaseList;
   /** Of everything to buy, with price breaks, shipping and tax. */
   readonly bill: Bill;
+  /** Everything that weighs something, with its place. */
   readonly masses: readonly MassItem[];
+  /** What it costs, saves and earns. */
   readonly business: BusinessReview;
 }
 

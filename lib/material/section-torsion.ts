@@ -19,7 +19,7 @@ const cells = 12;
  * and whose curvature is -2 everywhere. Five-point differences with shortened arms at the outline (Shortley and
  * Weller), two grids, extrapolated; good to about a thousandth.
  *
- * @throws RangeError for an outline that encloses nothing or crosses itself
+ * @throws Refusal for an outline that encloses nothing or crosses itself
  * @example solidTorsion(solidTorsion.read({ outline: [{ x: "0 mm", y: "0 mm" }, { x: "20 mm", y: "0 mm" },
  *   { x: "10 mm", y: "17.3205080756888 mm" }] })) // 3464 mm4
  */

@@ -17,7 +17,7 @@ export interface BendModulusInputs {
  * Modulus of elasticity from a three-point bend: E = k L^3 / (4 b h^3), from w = P L^3 / (48 E I) with
  * I = b h^3 / 12. It is the apparent modulus, a little low, since shear sags the strip too.
  *
- * @throws RangeError when the span is below ten thicknesses, where shear is no longer small
+ * @throws Refusal when the span is below ten thicknesses, where shear is no longer small
  * @example bendModulus(bendModulus.read({ slope: "125 N/mm", span: "240 mm", width: "50 mm", thickness: "12 mm" })) // 5 GPa
  */
 export const bendModulus: Formula<BendModulusInputs, Pressure> = formula({
@@ -66,7 +66,7 @@ const shearForm = 6 / 5;
 /**
  * Modulus of elasticity free of shear: the sag 1/k = L^3 / (48 E I) + 6 L / (20 G b h), solved for E.
  *
- * @throws RangeError when the whole sag would be shear
+ * @throws Refusal when the whole sag would be shear
  * @example bendModulusWithoutShear(bendModulusWithoutShear.read({ slope: "5838.5391638635 N/m", span: "0.6 m",
  *   width: "0.05 m", thickness: "0.009 m", shearModulus: "60000000.0 Pa" })) // 9 GPa
  */
@@ -123,7 +123,7 @@ export type TwoSpanModuli = {
  * Modulus and shear modulus of one strip from bends over two spans: a / (k L) is a straight line in L^2, whose
  * rise is 1 / (4 E b h^3) and whose foot is the shear.
  *
- * @throws RangeError when the short span sags no more than bending alone would make it
+ * @throws Refusal when the short span sags no more than bending alone would make it
  * @example bendOverTwoSpans(bendOverTwoSpans.read({ longSlope: "5838.5391638635 N/m", longSpan: "0.6 m",
  *   shortSlope: "120208.86771711 N/m", shortSpan: "0.2 m", width: "0.05 m", thickness: "0.009 m" })) // modulus 9 GPa, shearModulus 60 MPa
  */
@@ -211,7 +211,7 @@ function facingRefusals({
 /**
  * Modulus of a facing glued on both faces: E_f = (E_H H^3 - E_b h^3) / (H^3 - h^3).
  *
- * @throws RangeError when the faced strip is no thicker or no stiffer
+ * @throws Refusal when the faced strip is no thicker or no stiffer
  * @example facingModulusBothFaces(facingModulusBothFaces.read({ bareModulus: "9000 MPa",
  *   bareThickness: "9 mm", facedModulus: "9452.2915101427 MPa", facedThickness: "11 mm" })) // 10 GPa
  */
@@ -233,7 +233,7 @@ export const facingModulusBothFaces: Formula<FacedStripInputs, Pressure> = formu
  * Modulus of a facing glued on one face, whose neutral line it moves: with x = E_f t / E_b, t = H - h and
  * S = E_H H^3 / (12 E_b), S = h^3/12 + x t^2/12 + h x (H/2)^2 / (h + x), solved for x.
  *
- * @throws RangeError when the faced strip is no thicker or no stiffer
+ * @throws Refusal when the faced strip is no thicker or no stiffer
  * @example facingModulusOneFace(facingModulusOneFace.read({ bareModulus: "9000 MPa", bareThickness: "9 mm",
  *   facedModulus: "9241.329672 MPa", facedThickness: "10 mm" })) // 10 GPa
  */

@@ -3,6 +3,7 @@ import { at } from "../algebra/lists.js";
 import type { WorkedLine } from "../formula.js";
 import type { Problem } from "../problem.js";
 import { Length, Pressure, type Ratio, SpringRate } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import {
   type BendModulusInputs,
   bendModulus,
@@ -168,7 +169,7 @@ function pieceOf(readings: readonly BendReading[], piece: string, file: string):
       worked: bendOverTwoSpans.worked(inputs),
     };
   } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     const spans = `${Length.show(inputs.longSpan)} and ${Length.show(inputs.shortSpan)}`;
     return problemAt(
       first,
@@ -210,7 +211,7 @@ function uncertaintiesOf(long: BentStrip, short: BentStrip): Uncertainties<TwoSp
   };
 }
 
-/** @throws RangeError when the scatter swallows the shear */
+/** @throws Refusal when the scatter swallows the shear */
 function moduliOf(
   inputs: TwoSpanInputs,
   uncertainties: Uncertainties<TwoSpanInputs>,
@@ -218,14 +219,14 @@ function moduliOf(
   const of = (which: "modulus" | "shearModulus"): SpreadResult<Pressure> =>
     propagate((moved: TwoSpanInputs) => bendOverTwoSpans(moved)[which], inputs, uncertainties);
   const [modulus, shearModulus] = [of("modulus"), of("shearModulus")];
-  if (shearModulus.interval.low <= 0) throw new RangeError("a shear that stands clear of the scatter");
+  if (shearModulus.interval.low <= 0) throw new Refusal("a shear that stands clear of the scatter");
   return { modulus, shearModulus };
 }
 
 /**
  * Modulus of a strip, shear taken out with a shear modulus that was measured on another piece of the sheet.
  *
- * @throws RangeError when the whole sag would be shear
+ * @throws Refusal when the whole sag would be shear
  */
 export function withoutShear(
   { inputs, uncertainties }: BentStrip,

@@ -16,7 +16,7 @@ export interface StudentInputs {
  * The distribution is summed exactly (a finite series for whole degrees of freedom) and inverted by
  * bisection.
  *
- * @throws RangeError unless 0 < confidence < 1 and degrees of freedom are 1 to 10 000
+ * @throws Refusal unless 0 < confidence < 1 and degrees of freedom are 1 to 10 000
  * @example studentFactor(studentFactor.read({ confidence: 0.95, degreesOfFreedom: 1 })) // 12.71
  */
 export const studentFactor: Formula<StudentInputs, Ratio> = formula({

@@ -29,7 +29,7 @@ export type LineFit = {
  * Least-squares straight line with the standard errors of slope and intercept, in whatever units x and y
  * have. Assumes that x is known well and y scatters.
  *
- * @throws RangeError for lists of unlike length, fewer than three points, or all x or all y the same
+ * @throws Refusal for lists of unlike length, fewer than three points, or all x or all y the same
  * @example lineFit(lineFit.read({ x: [1, 2, 3, 4], y: [1, 3, 2, 4] })) // slope 0.8, intercept 0.5, slopeError 0.4243, interceptError 1.162, residualDeviation 0.9487, rSquared 0.64
  */
 export const lineFit: Formula<LinePoints, LineFit> = formula<LinePoints, LineFit>({

@@ -16,6 +16,7 @@ import {
 } from "../algebra/long-number.js";
 import { type Formula, formula } from "../formula.js";
 import { Count, choice, listOf, Ratio } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import { cite } from "../source.js";
 
 /** Points to fit, and what to fit to them. */
@@ -49,7 +50,7 @@ export type Regression = {
  * centred and scaled, then reduced by Householder reflections in numbers of 32 digits, so that even nearly
  * alike columns keep their digits. Every number is taken as its shortest decimal: what was written down.
  *
- * @throws RangeError for lists of unlike length, for fewer points than coefficients and one more, for powers of
+ * @throws Refusal for lists of unlike length, for fewer points than coefficients and one more, for powers of
  * several columns, or for columns that depend on each other
  * @example linearRegression(linearRegression.read({ columns: [[4, 5, 6]], y: [3, 4, 4], degree: 1,
  *   intercept: "no" })) // coefficients 0.7273, standardErrors 0.04208, residualDeviation 0.3693, rSquared 0.9933, degreesOfFreedom 2
@@ -87,7 +88,7 @@ export const linearRegression: Formula<RegressionInputs, Regression> = formula<R
   },
   compute: (inputs) => {
     const found = solved(inputs);
-    if (!found) throw new RangeError(`regression: ${dependentColumns}`);
+    if (!found) throw new Refusal(`regression: ${dependentColumns}`);
     const { basis, fit } = found;
     const degreesOfFreedom = inputs.y.length - basis.columns.length;
     const variance = over(fit.unexplained, [degreesOfFreedom, 0]);

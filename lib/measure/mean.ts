@@ -26,7 +26,7 @@ export type MeanResult = {
  * Mean of repeated readings with Student's interval: m = sum x / n, s^2 = sum (x - m)^2 / (n - 1),
  * u = s / sqrt(n), half width t u. In whatever unit the readings have.
  *
- * @throws RangeError for fewer than two readings
+ * @throws Refusal for fewer than two readings
  * @example meanWithInterval(meanWithInterval.read({ values: [4, 6, 8], confidence: 0.95 })) // mean 6, deviation 2, standardError 1.155, halfWidth 4.968
  */
 export const meanWithInterval: Formula<MeanInputs, MeanResult> = formula<MeanInputs, MeanResult>({
@@ -71,7 +71,7 @@ export interface MeasuredMean<Q extends number> {
 /**
  * Mean of readings of one quantity with its interval at the given confidence (95 % unless said).
  *
- * @throws RangeError for fewer than two readings
+ * @throws Refusal for fewer than two readings
  * @example measuredMean([mm(6.4), mm(6.5), mm(6.3)]).interval
  */
 export function measuredMean<Q extends number>(

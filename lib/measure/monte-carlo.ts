@@ -1,6 +1,7 @@
 import { at } from "../algebra/lists.js";
 import { type RandomStream, seededRandom } from "../algebra/random.js";
 import { type Ratio, ratio } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import { type Interval, relabel } from "./mean.js";
 import {
   type Correlation,
@@ -53,7 +54,7 @@ const mostLeft = 0.01;
  * Source: JCGM 101, 5 and 6.4; the generator is seeded and the same everywhere.
  *
  * @param compute any formula or function of one record of inputs
- * @throws RangeError for a wrong uncertainty, contradicting correlations, fewer than 1000 draws, or when more
+ * @throws Refusal for a wrong uncertainty, contradicting correlations, fewer than 1000 draws, or when more
  * than one draw in a hundred falls outside the range of the computation
  */
 export function monteCarlo<In extends object, Out extends number>(
@@ -63,14 +64,14 @@ export function monteCarlo<In extends object, Out extends number>(
   { draws = 20_000, seed = 1, confidence = ratio(0.95), correlations = [] }: DrawOptions = {},
 ): DrawnSpread<Out> {
   if (!(Number.isInteger(draws) && draws >= 1000)) {
-    throw new RangeError(`monte carlo: draws must be a whole number of at least 1000, got ${draws}`);
+    throw new Refusal(`monte carlo: draws must be a whole number of at least 1000, got ${draws}`);
   }
   const known = knownInputs("monte carlo", uncertainties);
   const names = known.map(({ input }) => input);
   const triangle = choleskyTriangle(correlationMatrix(names, correlations));
   const drawn = drawAll(compute, inputs, known, triangle, draws, seededRandom(seed));
   if (drawn.left > mostLeft * draws) {
-    throw new RangeError(
+    throw new Refusal(
       `monte carlo: ${drawn.left} of ${draws} draws fall outside the range of the computation: measure better`,
     );
   }
@@ -134,7 +135,7 @@ function within(compute: () => number): number | undefined {
   try {
     return compute();
   } catch (error) {
-    if (error instanceof RangeError) return undefined;
+    if (error instanceof Refusal) return undefined;
     throw error;
   }
 }

@@ -3,6 +3,7 @@
 import { at } from "../algebra/lists.js";
 import { type Formula, formula } from "../formula.js";
 import { Count, listOf, Ratio, ratio } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import { cite } from "../source.js";
 import { studentFactor } from "./distributions.js";
 import { type Interval, relabel } from "./mean.js";
@@ -46,7 +47,7 @@ export interface SpreadResult<Out extends number> {
  * @param compute any formula or function of one record of inputs
  * @param confidence of the interval, 95 % unless said
  * @param correlations between inputs, none unless said
- * @throws RangeError when an uncertainty is negative or not finite, or when x +/- u leaves the range of
+ * @throws Refusal when an uncertainty is negative or not finite, or when x +/- u leaves the range of
  * the computation
  */
 export function propagate<In extends object, Out extends number>(
@@ -85,7 +86,7 @@ export interface KnownInput {
  * The uncertain inputs in a list.
  *
  * @param caller named in errors
- * @throws RangeError when an uncertainty is negative or not finite
+ * @throws Refusal when an uncertainty is negative or not finite
  */
 export function knownInputs<In extends object>(
   caller: string,
@@ -94,7 +95,7 @@ export function knownInputs<In extends object>(
   const entries: readonly [string, Uncertainty][] = Object.entries(uncertainties);
   return entries.map(([input, { standard, degreesOfFreedom = manyFreedoms }]) => {
     if (!(standard >= 0 && Number.isFinite(standard))) {
-      throw new RangeError(`${caller}: uncertainty of ${input} must be a number from 0 up, got ${standard}`);
+      throw new Refusal(`${caller}: uncertainty of ${input} must be a number from 0 up, got ${standard}`);
     }
     return { input, standard, degreesOfFreedom };
   });
@@ -159,7 +160,7 @@ export const manyFreedoms = 10_000;
  * Welch and Satterthwaite for independent inputs, u^4 / sum (c_i^4 / nu_i) truncated; for correlated inputs,
  * for which there is no rule, the least of those that count.
  *
- * @throws RangeError for lists of unlike length or fewer than one degree of freedom
+ * @throws Refusal for lists of unlike length or fewer than one degree of freedom
  * @example combinedUncertainty(combinedUncertainty.read({ changes: [5.8, 3.9, 6.7], freedoms: [24, 5, 8],
  *   correlations: [] })) // standard 9.682, degreesOfFreedom 25
  */
@@ -243,7 +244,7 @@ export interface Correlation {
 /**
  * The correlations as a matrix over the named inputs: 1 on the diagonal, 0 where nothing was said.
  *
- * @throws RangeError for a name that is not among the inputs, or a coefficient beyond -1 to 1
+ * @throws Refusal for a name that is not among the inputs, or a coefficient beyond -1 to 1
  */
 export function correlationMatrix(
   names: readonly string[],
@@ -254,12 +255,12 @@ export function correlationMatrix(
     const [one, other] = between;
     const [i, j] = [names.indexOf(one), names.indexOf(other)];
     if (i < 0 || j < 0 || i === j) {
-      throw new RangeError(
+      throw new Refusal(
         `correlation: expected two different inputs among ${names.join(", ")}, got ${between.join(" and ")}`,
       );
     }
     if (!(Math.abs(coefficient) <= 1)) {
-      throw new RangeError(`correlation: ${between.join(" and ")} must be from -1 to 1, got ${coefficient}`);
+      throw new Refusal(`correlation: ${between.join(" and ")} must be from -1 to 1, got ${coefficient}`);
     }
     at(matrix, i)[j] = coefficient;
     at(matrix, j)[i] = coefficient;
@@ -270,7 +271,7 @@ export function correlationMatrix(
 /**
  * Lower triangle L with L L^T = the matrix, by Cholesky's method; turns independent draws into correlated ones.
  *
- * @throws RangeError when the correlations contradict each other
+ * @throws Refusal when the correlations contradict each other
  */
 export function choleskyTriangle(matrix: readonly (readonly number[])[]): readonly (readonly number[])[] {
   const rows: number[][] = [];
@@ -300,6 +301,6 @@ function ratioOrZero(rest: number, by: number): number {
   return 0;
 }
 
-function contradiction(): RangeError {
-  return new RangeError("correlation: the coefficients contradict each other");
+function contradiction(): Refusal {
+  return new Refusal("correlation: the coefficients contradict each other");
 }

@@ -20,7 +20,7 @@ export interface ToleranceInputs {
  * with a confidence: k = t' / sqrt(n), t' being the point of the noncentral t distribution with n - 1 degrees
  * of freedom and noncentrality z_p sqrt(n). The distribution is integrated over the scatter of s.
  *
- * @throws RangeError for fewer than 3 or more than 500 tests
+ * @throws Refusal for fewer than 3 or more than 500 tests
  * @example toleranceFactor(toleranceFactor.read({ tests: 5, share: 0.9, confidence: 0.95 })) // 3.407
  */
 export const toleranceFactor: Formula<ToleranceInputs, Ratio> = formula({
@@ -89,7 +89,7 @@ const confidence = ratio(0.75);
 /**
  * Lower 5 % strength at 75 % confidence from tests, their logarithms being normal: F_k = exp(y - k_s s_y).
  *
- * @throws RangeError for fewer than three tests or a load that is not positive
+ * @throws Refusal for fewer than three tests or a load that is not positive
  * @example characteristicStrength(characteristicStrength.read({ loads: ["100 N", "150 N", "200 N",
  *   "260 N"] })) // strength 55.76 N, median 167.1 N, scatter 0.4095, factor 2.681, tests 4
  */
@@ -153,7 +153,7 @@ export type PullEstimate = {
  * Strength of one fastener from pull tests: the lowest load is what to count on, the mean tells how far
  * that is from the usual.
  *
- * @throws RangeError for fewer than two tests or a load that is not positive
+ * @throws Refusal for fewer than two tests or a load that is not positive
  * @example pullEstimate(pullEstimate.read({ loads: ["100 lbf", "120 lbf"] })) // lowest 444.8 N, mean 489.3 N, deviation 62.91 N, tests 2
  */
 export const pullEstimate: Formula<PullInputs, PullEstimate> = formula<PullInputs, PullEstimate>({

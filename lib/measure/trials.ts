@@ -75,7 +75,7 @@ export type SheetWeight = {
  * Density and mass per area of a sheet from a rectangular offcut: rho = m / (l b t), m / A = m / (l b).
  * Larger offcuts give truer figures: an edge cut 1 mm wrong on 100 mm is 1 %.
  *
- * @throws RangeError unless every input is positive
+ * @throws Refusal unless every input is positive
  * @example sheetDensity(sheetDensity.read({ length: "12 in", width: "12 in", thickness: "3/4 in",
  *   mass: "2.25 lb" })) // density 576.7 kg/m3, massPerArea 10.99 kg/m2
  */
@@ -116,7 +116,7 @@ export interface KerfInputs {
  * Width of a blade's cut from the length that cuts turn to dust: k = (before - after - offcuts) / n. Ten
  * cuts bring a rule's error of 1 mm down to 0.1 mm.
  *
- * @throws RangeError when no length was lost
+ * @throws Refusal when no length was lost
  * @example kerfFromCuts(kerfFromCuts.read({ before: "1000 mm", after: "468 mm", offcuts: "500 mm", cuts: 10 })) // 3.2 mm
  */
 export const kerfFromCuts: Formula<KerfInputs, Length> = formula({
@@ -156,7 +156,7 @@ export interface SpreadTrialInputs {
  * Wet spread rate on one face from a trial: r = (before - after) / (A n). What stays in the roller counts
  * as waste only if the roller is not weighed.
  *
- * @throws RangeError when nothing was used
+ * @throws Refusal when nothing was used
  * @example spreadTrialRate(spreadTrialRate.read({ before: "2 lb", after: "1.9375 lb", area: "2 ft2", faces: 2 })) // 76.29 g/m2
  */
 export const spreadTrialRate: Formula<SpreadTrialInputs, AreaDensity> = formula({
@@ -191,7 +191,7 @@ export interface OversprayInputs {
 /**
  * Share of glue that ended beside the panel: w = 1 - g / (before - after).
  *
- * @throws RangeError when the panel gained more than the container lost
+ * @throws Refusal when the panel gained more than the container lost
  * @example oversprayShare(oversprayShare.read({ before: "2 lb", after: "1 lb", gained: "12 oz" })) // 0.25
  */
 export const oversprayShare: Formula<OversprayInputs, Ratio> = formula({

@@ -3,6 +3,7 @@ import { at } from "../algebra/lists.js";
 import { type Formula, formula, type WorkedLine } from "../formula.js";
 import type { Problem } from "../problem.js";
 import { Force, Length, Pressure, ratio, SpringRate } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import { cite } from "../source.js";
 import { type LineFit, lineFit } from "./line-fit.js";
 import { propagate, type SpreadResult } from "./propagate.js";
@@ -22,7 +23,7 @@ export interface TwistInputs {
  * Shear modulus from a twist: G = 3 k a b / t^3. Corner forces P twist a plate evenly, Mxy = P/2 = 2 D_xy w_xy
  * with D_xy = G t^3/12, and the free corner drops by w = w_xy a b.
  *
- * @throws RangeError for an offcut thicker than a tenth of its smaller side
+ * @throws Refusal for an offcut thicker than a tenth of its smaller side
  * @example twistModulus(twistModulus.read({ slope: "2000 N/m", width: "300 mm", height: "300 mm", thickness: "9 mm" })) // 740.7 MPa
  */
 export const twistModulus: Formula<TwistInputs, Pressure> = formula({
@@ -107,7 +108,7 @@ function twistOne(readings: readonly TwistReading[], file: string): TwistedSampl
     });
     return { sample: first.sample, modulus, fit, worked };
   } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return problem(error.message);
   }
 }

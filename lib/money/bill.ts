@@ -1,6 +1,7 @@
 /** The bill of a case, by groups and by suppliers. */
 import { type Formula, formula } from "../formula.js";
 import { type Kind, listOf, Mass, Money, Name, Ratio, ratio, recordOf } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import { cite } from "../source.js";
 import { mixedCurrencies, type OrNever, orNever } from "./currency.js";
 
@@ -75,7 +76,7 @@ function refuse({ lines }: { readonly lines: readonly CostLine[] }): string[] {
  * Adds up a bill: quantity x price of every line, and the same for what does not go into the case.
  *
  * @source arithmetic
- * @throws RangeError for an empty bill, two currencies, more used than bought, or a negative price
+ * @throws Refusal for an empty bill, two currencies, more used than bought, or a negative price
  * @example billTotal({ lines: [{ item: "ply", quantity: ratio(3), used: ratio(2.4), unitPrice: money(80, "USD") }] }) // total 240.00 USD, waste 48.00 USD
  */
 export const billTotal: Formula<{ readonly lines: readonly CostLine[] }, BillTotal> = formula<
@@ -137,7 +138,7 @@ export type BillHeading = "section" | "trade" | "supplier";
  * Totals by section, trade or supplier, in the order the headings first appear. A line that several sections
  * share stands under each of them with its share of the quantity, so that every grouping adds up to the bill.
  *
- * @throws RangeError as `billTotal` does
+ * @throws Refusal as `billTotal` does
  * @example
  * const { shares, ...ply } = { shares: [{ section: "lower", share: 1 }], trade: "panels", item: "ply", unit: "each" };
  * const lines = [{ ...ply, shares, quantity: 3, unitPrice: money(80, "USD") }];
@@ -167,7 +168,7 @@ function bySection(line: BillLine): BillLine[] {
 /**
  * The shares of things that several sections have a part in, in the order the sections first appear.
  *
- * @throws RangeError for parts that add up to nothing, or a negative one
+ * @throws Refusal for parts that add up to nothing, or a negative one
  * @example
  * const shares = sharesOf([{ section: "lower", amount: 3 }, { section: "upper", amount: 1 }]);
  * shares.map(({ section, share }) => `${section} ${share}`).join() // lower 0.75,upper 0.25
@@ -177,7 +178,7 @@ export function sharesOf(
 ): SectionShare[] {
   const whole = parts.reduce((sum, { amount }) => sum + amount, 0);
   if (!(whole > 0) || parts.some(({ amount }) => amount < 0)) {
-    throw new RangeError(`shares: parts must be at least 0 and add up to more, got ${whole} in all`);
+    throw new Refusal(`shares: parts must be at least 0 and add up to more, got ${whole} in all`);
   }
   return [...new Set(parts.map(({ section }) => section))].map((section) => ({
     section,
@@ -232,7 +233,7 @@ function carriage({ goods, mass, shipping, perKilogram, freeFrom }: Omit<Supplie
  * so neither a cheaper price nor one thing fewer ever makes the order dearer.
  *
  * @source arithmetic
- * @throws RangeError for negative amounts, mass or tax, or two currencies
+ * @throws Refusal for negative amounts, mass or tax, or two currencies
  * @example supplierBill({ goods: money(100, "USD"), mass: kg(5), shipping: money(15, "USD"), perKilogram: money(1, "USD"), freeFrom: "never", tax: ratio(0.08) }) // shipping 20.00 USD, filledUp 0.00 USD, tax 9.60 USD, total 129.60 USD
  */
 export const supplierBill: Formula<SupplierOrder, SupplierBill> = formula<SupplierOrder, SupplierBill>({

@@ -29,7 +29,7 @@ export type OwnCost = {
  * What it costs to build a case: material + hours x rate, and the tools with the first one.
  *
  * @source arithmetic
- * @throws RangeError for negative amounts or time, or two currencies
+ * @throws Refusal for negative amounts or time, or two currencies
  * @example ownCost({ material: money(420, "USD"), time: hour(30), hourlyRate: money(25, "USD"), tools: money(150, "USD") }) // labour 750.00 USD, each 1 170.00 USD, first 1 320.00 USD
  */
 export const ownCost: Formula<OwnWork, OwnCost> = formula<OwnWork, OwnCost>({
@@ -84,7 +84,7 @@ export type MakeOrBuyAnswer = {
  * From how many cases on building is no dearer than buying: ceil(tools / (ready-made - own)), or never.
  *
  * @source engineering economy, break-even of make or buy
- * @throws RangeError for negative amounts, or two currencies
+ * @throws Refusal for negative amounts, or two currencies
  * @example makeOrBuy({ own: money(1170, "USD"), tools: money(400, "USD"), readyMade: money(1400, "USD") }) // saving 230.00 USD, cases 2
  */
 export const makeOrBuy: Formula<MakeOrBuy, MakeOrBuyAnswer> = formula<MakeOrBuy, MakeOrBuyAnswer>({
@@ -135,7 +135,7 @@ export type HourAllowed = {
  * r = (B - M - T) / t, or never where material and tools alone cost more.
  *
  * @source engineering economy, break-even of make or buy
- * @throws RangeError for negative amounts, no time, or two currencies
+ * @throws Refusal for negative amounts, no time, or two currencies
  * @example breakEvenHour({ material: money(1100, "USD"), time: hour(25), tools: money(150, "USD"), readyMade: money(1750, "USD") }) // hour 20.00 USD
  */
 export const breakEvenHour: Formula<HourAsked, HourAllowed> = formula<HourAsked, HourAllowed>({

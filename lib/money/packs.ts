@@ -34,7 +34,7 @@ export type PackPurchase = {
  * Whole packs for a number of things and a share to spare: packs = ceil(needed (1 + spare) / pack).
  *
  * @source arithmetic; a share to spare is common practice
- * @throws RangeError for an empty pack, a negative spare share or price
+ * @throws Refusal for an empty pack, a negative spare share or price
  * @example packs({ needed: 212, spare: ratio(0.05), perPack: 100, price: money(8, "USD") }) // packs 3, bought 300, over 88, cost 24.00 USD, waste 7.04 USD
  */
 export const packs: Formula<PackNeed, PackPurchase> = formula<PackNeed, PackPurchase>({
@@ -130,7 +130,7 @@ function refuseBreaks({ price, breaks }: QuantityNeed): string[] {
  * C = min over m >= n of m p(m).
  *
  * @source arithmetic
- * @throws RangeError for a negative price, two currencies, two breaks at one quantity, or one that raises the price
+ * @throws Refusal for a negative price, two currencies, two breaks at one quantity, or one that raises the price
  * @example quantityPrice({ needed: 9, price: money(10, "USD"), breaks: [{ from: 10, price: money(8, "USD") }] }) // bought 10, unitPrice 8.00 USD, cost 80.00 USD
  */
 export const quantityPrice: Formula<QuantityNeed, QuantityPurchase> = formula<QuantityNeed, QuantityPurchase>(

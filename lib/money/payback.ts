@@ -37,7 +37,7 @@ const refuse = ({ outlay, income, running }: JobMoney): string[] =>
  * leaves nothing over.
  *
  * @source engineering economy, break-even
- * @throws RangeError for negative amounts, or two currencies
+ * @throws Refusal for negative amounts, or two currencies
  * @example jobsToPayBack({ outlay: money(1500, "USD"), income: money(220, "USD"), running: money(90, "USD") }) // margin 130.00 USD, jobs 12
  */
 export const jobsToPayBack: Formula<JobMoney, JobsToPayBack> = formula<JobMoney, JobsToPayBack>({
@@ -83,7 +83,7 @@ export type MonthsToPayBack = {
  * without interest. Never where a month leaves no more than the interest.
  *
  * @source engineering economy, uniform series
- * @throws RangeError for negative amounts, rates or interest, or two currencies
+ * @throws Refusal for negative amounts, rates or interest, or two currencies
  * @example monthsToPayBack({ outlay: money(1500, "USD"), income: money(220, "USD"), running: money(90, "USD"), jobsPerMonth: ratio(1), monthlyInterest: ratio(0.01) }) // monthly 130.00 USD, months 13
  */
 export const monthsToPayBack: Formula<JobMoneyByMonth, MonthsToPayBack> = formula<
@@ -137,7 +137,7 @@ function presentWorthOf({ interest, periods }: EqualPayments): number {
  * What a payment of 1 at the end of each period is worth today: P/A = (1 - (1 + i)^-n) / i.
  *
  * @source engineering economy, uniform series present worth
- * @throws RangeError for negative interest or no payments
+ * @throws Refusal for negative interest or no payments
  * @example presentWorthFactor({ interest: ratio(0.12), periods: 5 }) // 3.605
  */
 export const presentWorthFactor: Formula<EqualPayments, Ratio> = formula({
@@ -155,7 +155,7 @@ export const presentWorthFactor: Formula<EqualPayments, Ratio> = formula({
  * The equal payment that pays back 1 with its interest: A/P = i / (1 - (1 + i)^-n).
  *
  * @source engineering economy, capital recovery
- * @throws RangeError for negative interest or no payments
+ * @throws Refusal for negative interest or no payments
  * @example recoveryFactor({ interest: ratio(0.12), periods: 5 }) // 0.2774
  */
 export const recoveryFactor: Formula<EqualPayments, Ratio> = formula({
@@ -199,7 +199,7 @@ export interface ScatteredJobs {
  * sqrt(n) times the standard deviation of one (GUM G.2); the doubt of the outlay adds to it as squares.
  *
  * @source GUM (JCGM 100), G.2, central limit theorem
- * @throws RangeError for a negative outlay or scatter, no jobs, or two currencies
+ * @throws Refusal for a negative outlay or scatter, no jobs, or two currencies
  * @example paybackChance({ outlay: money(1000, "USD"), doubt: money(80, "USD"), margin: money(100, "USD"), scatter: money(50, "USD"), jobs: 10 }) // 0.5
  */
 export const paybackChance: Formula<ScatteredJobs, Ratio> = formula({

@@ -51,7 +51,7 @@ const headRoom = 34;
 /**
  * What lies on the bench after each cut, to scale; a slider steps from cut to cut.
  *
- * @throws RangeError without rows, with fewer than two steps, or on a value that is missing or not finite
+ * @throws Refusal without rows, with fewer than two steps, or on a value that is missing or not finite
  */
 export function benchChart(request: BenchChart): ChartView {
   const corners = ["step", "x", "y", "x2", "y2"] as const;

@@ -1,5 +1,6 @@
 /** What all charts share: rows, axes, tooltips, the frame. */
 import { type ChartSpec, type ChartView, chart, type Json } from "../page/index.js";
+import { Refusal } from "../refusal.js";
 import { chartLook } from "./chart-look.js";
 
 /** What every chart says of itself. */
@@ -42,14 +43,14 @@ export type ChartRow = Readonly<Record<string, string | number>>;
 /**
  * The named fields of every row, numbers to six figures.
  *
- * @throws RangeError when there are no rows, or a value is missing or not finite
+ * @throws Refusal when there are no rows, or a value is missing or not finite
  */
 export function chartRows<Row extends object>(
   title: string,
   rows: readonly Row[],
   fields: readonly (keyof Row & string)[],
 ): ChartRow[] {
-  if (rows.length === 0) throw new RangeError(`chart "${title}": no rows to draw`);
+  if (rows.length === 0) throw new Refusal(`chart "${title}": no rows to draw`);
   return rows.map((row, i) =>
     Object.fromEntries(fields.map((field) => [field, cell(title, row[field], field, i)])),
   );
@@ -58,7 +59,7 @@ export function chartRows<Row extends object>(
 function cell(title: string, value: unknown, field: string, i: number): string | number {
   if (typeof value === "string") return value;
   if (typeof value === "number" && Number.isFinite(value)) return Number(value.toPrecision(6));
-  throw new RangeError(
+  throw new Refusal(
     `chart "${title}": row ${i + 1}, ${field}: expected text or a finite number, got ${String(value)}`,
   );
 }

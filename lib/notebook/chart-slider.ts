@@ -1,6 +1,7 @@
 /** A control that picks among rows computed beforehand, since a page cannot call back into the kernel. */
 
 import type { ChartSpec } from "../page/index.js";
+import { Refusal } from "../refusal.js";
 import { axisTitle, type ChartRow, type NumberField } from "./chart-parts.js";
 
 /** A numeric field the reader chooses a value of. */
@@ -18,17 +19,17 @@ export interface SliderParts {
 /**
  * A slider where the values are evenly spaced, else a choice among them.
  *
- * @throws RangeError when the field holds fewer than two values, or not the starting one
+ * @throws Refusal when the field holds fewer than two values, or not the starting one
  */
 export function sliderParts<Row>(rows: readonly ChartRow[], slider: Slider<Row>): SliderParts {
   const values = [...new Set(rows.map((row) => Number(row[slider.field])))].sort((a, b) => a - b);
   const start = slider.start ?? values[Math.floor((values.length - 1) / 2)] ?? 0;
   if (values.length < 2) {
-    throw new RangeError(`slider ${slider.field}: expected at least two values, got ${values.length}`);
+    throw new Refusal(`slider ${slider.field}: expected at least two values, got ${values.length}`);
   }
   const nearest = values.find((value) => Math.abs(value - start) <= 1e-5 * Math.abs(start));
   if (nearest === undefined) {
-    throw new RangeError(`slider ${slider.field}: no row at ${start}, expected one of ${values.join(", ")}`);
+    throw new Refusal(`slider ${slider.field}: no row at ${start}, expected one of ${values.join(", ")}`);
   }
   const name = axisTitle(slider);
   const step = evenStep(values);

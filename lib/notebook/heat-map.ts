@@ -23,7 +23,7 @@ export interface HeatMap<Row> extends ChartText {
 /**
  * A value over a grid of two choices, such as sag over span and thickness.
  *
- * @throws RangeError without rows, or on a value that is missing or not finite
+ * @throws Refusal without rows, or on a value that is missing or not finite
  */
 export function heatMap<Row extends object>(request: HeatMap<Row>): ChartView {
   const { title, x, y, value, limit } = request;

@@ -25,7 +25,7 @@ export interface IntervalChart<Row> extends ChartText {
 /**
  * Values with the range that the measured scatter leaves them.
  *
- * @throws RangeError without rows, or on a value that is missing or not finite
+ * @throws Refusal without rows, or on a value that is missing or not finite
  */
 export function intervalChart<Row extends object>(request: IntervalChart<Row>): ChartView {
   const { label, middle, low, high, limit } = request;

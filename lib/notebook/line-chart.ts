@@ -31,7 +31,7 @@ export interface LineChart<Row> extends ChartText {
 /**
  * How one quantity follows another: lines, or areas, with limits and a slider.
  *
- * @throws RangeError without rows, or on a value that is missing or not finite
+ * @throws Refusal without rows, or on a value that is missing or not finite
  */
 export function lineChart<Row extends object>(request: LineChart<Row>): ChartView {
   const { title, x, y, series, slider, limits = [] } = request;

@@ -27,7 +27,7 @@ export interface PolarChart<Row> extends ChartText {
 /**
  * A quantity in every direction, seen from above: slices that reach the ring are good.
  *
- * @throws RangeError without rows, or on a value that is missing or not finite
+ * @throws Refusal without rows, or on a value that is missing or not finite
  */
 export function polarChart<Row extends object>(request: PolarChart<Row>): ChartView {
   const { title, direction, value, limit } = request;

@@ -25,7 +25,7 @@ export interface RankedBars<Row> extends ChartText {
 /**
  * Options side by side, ranked.
  *
- * @throws RangeError without rows, or on a value that is missing or not finite
+ * @throws Refusal without rows, or on a value that is missing or not finite
  */
 export function rankedBars<Row extends object>(request: RankedBars<Row>): ChartView {
   const { label, value, limit, order = "smallest first" } = request;

@@ -23,7 +23,7 @@ export interface ResidualPlot<Row> extends ChartText {
  * What a fit leaves over, point by point, about a line at zero. A pattern means that the fit is of the
  * wrong kind.
  *
- * @throws RangeError without rows, or on a value that is missing or not finite
+ * @throws Refusal without rows, or on a value that is missing or not finite
  */
 export function residualPlot<Row extends object>(request: ResidualPlot<Row>): ChartView {
   const { title, x, residual, band } = request;

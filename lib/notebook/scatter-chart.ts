@@ -31,7 +31,7 @@ export interface ScatterChart<Row> extends ChartText {
 /**
  * Things placed by two of their properties, as options by price and mass, or measurements with their fit.
  *
- * @throws RangeError without rows, or on a value that is missing or not finite
+ * @throws Refusal without rows, or on a value that is missing or not finite
  */
 export function scatterChart<Row extends object>(request: ScatterChart<Row>): ChartView {
   const { title, x, y, label, group, more = [], line, limits = [] } = request;

@@ -22,7 +22,7 @@ export interface StackedBars<Row> extends ChartText {
 /**
  * What totals are made up of; the total stands above each bar.
  *
- * @throws RangeError without rows, or on a value that is missing or not finite
+ * @throws Refusal without rows, or on a value that is missing or not finite
  */
 export function stackedBars<Row extends object>(request: StackedBars<Row>): ChartView {
   const { label, value, part } = request;

@@ -2,6 +2,7 @@
 import type { Case, Fastener } from "../design/index.js";
 import { fastenerTraits } from "../fastening/index.js";
 import { Length } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 
 /** A bit one can buy. */
 export interface Bit {
@@ -46,11 +47,11 @@ const inchBits: readonly (readonly [string, number])[] = [
  * The common bit nearest to the hole that a fastener wants; a metric one where no inch bit lets the fastener
  * through and still holds it.
  *
- * @throws RangeError for a rivet whose body is outside the range of the hole rule, or an insert without its hole
+ * @throws Refusal for a rivet whose body is outside the range of the hole rule, or an insert without its hole
  */
 export function bitFor(fastener: Fastener, units: Case["units"]): Bit {
   const hole = fastenerTraits[fastener.kind].hole(fastener);
-  if (!hole) throw new RangeError(`${fastener.name}: no rule for the hole of a ${fastener.kind} of its size`);
+  if (!hole) throw new Refusal(`${fastener.name}: no rule for the hole of a ${fastener.kind} of its size`);
   const { drill, largest } = hole;
   if (units === "metric") return metricBit(drill);
   const fitting = inchBits

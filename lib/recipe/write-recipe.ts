@@ -18,7 +18,7 @@ import { openWorkshop } from "./workshop.js";
  * Writes the recipe of a case, in the order of the work, so that somebody else can build the same one.
  * What the review does not yet say yes to comes first.
  *
- * @throws RangeError for a rivet whose body is outside the range of the hole rule
+ * @throws Refusal for a rivet whose body is outside the range of the hole rule
  */
 export function writeRecipe(input: RecipeInput): Recipe {
   const workshop = openWorkshop(input);

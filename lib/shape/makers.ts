@@ -1,4 +1,6 @@
 /** The makers of shapes. A further shape is a further maker here; all else follows from its path. */
+
+import { Refusal } from "../refusal.js";
 import { apart, type Point2, turnOf } from "./point.js";
 import type { Box2, Shape } from "./shape.js";
 import { type ArcSide, arcs, line, type Side } from "./side.js";
@@ -12,7 +14,7 @@ export interface RoundedBox extends Box2 {
 /**
  * A circle.
  *
- * @throws RangeError when the radius is not positive
+ * @throws Refusal when the radius is not positive
  */
 export function circle(centre: Point2, radius: number): Shape {
   positive("circle", { radius });
@@ -22,13 +24,13 @@ export function circle(centre: Point2, radius: number): Shape {
 /**
  * A rectangle, counterclockwise from its lower left corner, its corners round where a radius is given.
  *
- * @throws RangeError when a side is not positive or the radius is not between 0 and half the shorter side
+ * @throws Refusal when a side is not positive or the radius is not between 0 and half the shorter side
  */
 export function rectangle({ left, bottom, width, height }: Box2, radius = 0): Shape {
   positive("rectangle", { width, height });
   const most = Math.min(width, height) / 2;
   if (!(radius >= 0 && radius <= most * (1 + 1e-9)))
-    throw new RangeError(`rectangle: radius must be from 0 to ${most}, half its shorter side, got ${radius}`);
+    throw new Refusal(`rectangle: radius must be from 0 to ${most}, half its shorter side, got ${radius}`);
   const [right, top] = [left + width, bottom + height];
   if (radius === 0) {
     const corner = (x: number, y: number): Point2 => ({ x, y });
@@ -56,10 +58,10 @@ export function notch(box: Box2): Shape {
 /**
  * A shape with straight sides between the given corners.
  *
- * @throws RangeError when there are fewer than three corners
+ * @throws Refusal when there are fewer than three corners
  */
 export function polygon(corners: readonly Point2[]): Shape {
-  if (corners.length < 3) throw new RangeError(`polygon: at least three corners, got ${corners.length}`);
+  if (corners.length < 3) throw new Refusal(`polygon: at least three corners, got ${corners.length}`);
   return closed(corners);
 }
 
@@ -70,7 +72,7 @@ const pairs = 8;
  * An ellipse along the axes, as 64 arcs that pass into each other without a corner. Where one axis is up to four times
  * the other, no point is off the true ellipse by more than 0.0001 of the longer half axis.
  *
- * @throws RangeError when a size is not positive
+ * @throws Refusal when a size is not positive
  */
 export function ellipse({ left, bottom, width, height }: Box2): Shape {
   positive("ellipse", { width, height });
@@ -142,5 +144,5 @@ export function joined(sides: readonly Side[]): Shape {
 
 function positive(what: string, sizes: Readonly<Record<string, number>>): void {
   for (const [name, value] of Object.entries(sizes))
-    if (!(value > 0)) throw new RangeError(`${what}: ${name} must be positive, got ${value}`);
+    if (!(value > 0)) throw new Refusal(`${what}: ${name} must be positive, got ${value}`);
 }

@@ -1,4 +1,6 @@
 /** Shapes moved, scaled, turned and mirrored: each point goes where a map of the plane puts it. */
+
+import { Refusal } from "../refusal.js";
 import type { Point2 } from "./point.js";
 import type { Shape } from "./shape.js";
 import { reversed, type Side } from "./side.js";
@@ -44,10 +46,10 @@ export function moved(shape: Shape, by: Point2): Shape {
 /**
  * The shape made larger or smaller about a point that stays where it is.
  *
- * @throws RangeError when the factor is not positive
+ * @throws Refusal when the factor is not positive
  */
 export function scaled(shape: Shape, factor: number, about: Point2): Shape {
-  if (!(factor > 0)) throw new RangeError(`scaled shape: factor must be positive, got ${factor}`);
+  if (!(factor > 0)) throw new Refusal(`scaled shape: factor must be positive, got ${factor}`);
   return mapped(shape, {
     point: ({ x, y }) => ({ x: about.x + factor * (x - about.x), y: about.y + factor * (y - about.y) }),
     direction: (angle) => angle,
@@ -60,11 +62,11 @@ export function scaled(shape: Shape, factor: number, about: Point2): Shape {
  * The shape turned to the left about a point.
  *
  * @param quarters how many quarter turns, a whole number
- * @throws RangeError when the number is not whole
+ * @throws Refusal when the number is not whole
  */
 export function turned(shape: Shape, quarters: number, about: Point2): Shape {
   if (!Number.isInteger(quarters))
-    throw new RangeError(`turned shape: quarter turns must be a whole number, got ${quarters}`);
+    throw new Refusal(`turned shape: quarter turns must be a whole number, got ${quarters}`);
   const ways = [
     [1, 0],
     [0, 1],

@@ -1,4 +1,6 @@
 /** Paths cut to pieces and put together again: a shape clipped to a rectangle, and one drawn at a distance. */
+
+import { Refusal } from "../refusal.js";
 import { apart, type Point2 } from "./point.js";
 import {
   areaOf,
@@ -114,7 +116,7 @@ function loops(runs: readonly (readonly Side[])[], { at, way }: HalfPlane, near:
  * The shape whose path keeps a distance from that of another: grown, corners round, where the distance is positive,
  * and shrunk where it is negative.
  *
- * @throws RangeError when nothing is left, or more than one piece
+ * @throws Refusal when nothing is left, or more than one piece
  */
 export function offset(shape: Shape, distance: number): Shape {
   if (distance === 0) return shape;
@@ -134,7 +136,7 @@ export function offset(shape: Shape, distance: number): Shape {
   const [found, ...others] = linked(kept, near).filter((each) => areaOf(each) > near ** 2 && encloses(each));
   if (!found || others.length > 0) {
     const left = found ? `${others.length + 1} pieces are left` : "nothing is left";
-    throw new RangeError(`offset of a shape by ${distance}: one piece expected, ${left}`);
+    throw new Refusal(`offset of a shape by ${distance}: one piece expected, ${left}`);
   }
   return found;
 }

@@ -2,6 +2,8 @@
  * A shape is the inside of one closed path of straight lines and arcs of circles. What it measures: its area, its
  * centroid, its distance from a point. Plain numbers, in one unit throughout, x to the right and y up.
  */
+
+import { Refusal } from "../refusal.js";
 import { apart, between, type Point2, turnOf } from "./point.js";
 import { crossings, distanceToSide, lengthOf, reversed, type Side, sideGap } from "./side.js";
 
@@ -53,12 +55,12 @@ export function perimeterOf({ sides }: Shape): number {
 /**
  * The centroid of the area inside a shape: that of its chords' polygon and of the segments between chords and arcs.
  *
- * @throws RangeError when the shape encloses no area
+ * @throws Refusal when the shape encloses no area
  */
 export function centroidOf(shape: Shape): Point2 {
   const area = signedArea(shape);
   const [first] = shape.sides;
-  if (area === 0 || !first) throw new RangeError("centroid of a shape: it must enclose an area, got 0");
+  if (area === 0 || !first) throw new Refusal("centroid of a shape: it must enclose an area, got 0");
   const origin = first.from;
   let [x, y] = [0, 0];
   for (const side of shape.sides) {

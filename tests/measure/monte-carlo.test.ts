@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { monteCarlo, propagate } from "../../lib/measure/index.js";
 import { type Ratio, ratio } from "../../lib/quantity/index.js";
+import { Refusal } from "../../lib/refusal.js";
 
 interface Two {
   readonly a: Ratio;
@@ -70,7 +71,7 @@ describe("drawn spread", () => {
 
   test("leaves a few draws out of range, and refuses many", () => {
     const positive = ({ a }: { readonly a: Ratio }): Ratio => {
-      if (a <= 0) throw new RangeError("a must be positive");
+      if (a <= 0) throw new Refusal("a must be positive");
       return a;
     };
     const few = monteCarlo(positive, { a: ratio(3) }, { a: { standard: 1 } });
@@ -79,6 +80,13 @@ describe("drawn spread", () => {
     expect(() => monteCarlo(positive, { a: ratio(1) }, { a: { standard: 1 } })).toThrow(
       /^monte carlo: \d+ of 20000 draws fall outside the range of the computation: measure better$/,
     );
+  });
+
+  test("leaves no bug out: what is thrown that is no refusal comes through", () => {
+    const broken = (): Ratio => {
+      throw new RangeError("Invalid array length");
+    };
+    expect(() => monteCarlo(broken, { a: ratio(3) }, { a: { standard: 1 } })).toThrow("Invalid array length");
   });
 
   test.each([

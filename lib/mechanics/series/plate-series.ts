@@ -6,6 +6,7 @@
  */
 import { solvePositive } from "../../algebra/linear-systems.js";
 import type { OrthotropicStiffness } from "../../material/index.js";
+import { Refusal } from "../../refusal.js";
 import type { PlateSides } from "./opening-layout.js";
 import type { Rectangle, RoundedRectangle } from "./rounded-rectangle.js";
 import {
@@ -61,7 +62,7 @@ const openingRemainder = 1e-5;
  * @param plate geometry, stiffness and supports
  * @param load pressure
  * @param order how many shapes along each side, about
- * @throws RangeError when the supports leave the plate free to move
+ * @throws Refusal when the supports leave the plate free to move
  */
 export function solvePlate(plate: SeriesPlate, load: SeriesLoad, order: SeriesOrder): PlateSeries {
   const strips = plateStrips(plate, load, order);
@@ -69,7 +70,7 @@ export function solvePlate(plate: SeriesPlate, load: SeriesLoad, order: SeriesOr
   const matrix = stiffnessMatrix(plate.stiffness, terms, integrate(strips, materialBands(plate, strips)));
   const right = loadTerms(terms, integrate(strips, loadBands(plate, load, strips)));
   const factors = solvePositive(matrix, right);
-  if (!factors) throw new RangeError("plate series: the plate can move without bending, hold it better");
+  if (!factors) throw new Refusal("plate series: the plate can move without bending, hold it better");
   return { plate, ...strips, terms: terms.map((term, n) => ({ ...term, factor: factors[n] as number })) };
 }
 

@@ -11,6 +11,7 @@ import {
   type Uncertainty,
 } from "../../measure/index.js";
 import { Length, Pressure } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import { bareStrips } from "./sheet-moduli.js";
 
 /** Modulus of a facing, from strips of one sheet bent bare and faced. */
@@ -72,7 +73,7 @@ function measured(
     });
     return [{ sheet: sheet.name, direction, faced, modulus, because: [formula.worked(inputs)] }];
   } catch (error) {
-    if (error instanceof RangeError) return [];
+    if (error instanceof Refusal) return [];
     throw error;
   }
 }

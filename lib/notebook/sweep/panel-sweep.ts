@@ -2,6 +2,7 @@
 import { host } from "#host";
 import { type PanelAnswer, type PanelTask, solvedTask } from "../../fem/index.js";
 import type { WorkerThread } from "../../host/contract.js";
+import { Refusal } from "../../refusal.js";
 
 /** What a thread sends back. */
 export type WorkerReply = { readonly answer: PanelAnswer } | { readonly fault: string };
@@ -24,7 +25,7 @@ const fewest = 4;
  *
  * @param tasks the panels
  * @param options threads and progress
- * @throws RangeError of the first panel that cannot be solved
+ * @throws Refusal of the first panel that cannot be solved
  */
 export async function sweptPanels(
   tasks: readonly PanelTask[],
@@ -78,6 +79,6 @@ async function shared(
 
 async function answered(worker: WorkerThread, task: PanelTask): Promise<PanelAnswer> {
   const reply = (await worker.ask(task)) as WorkerReply;
-  if ("fault" in reply) throw new RangeError(reply.fault);
+  if ("fault" in reply) throw new Refusal(reply.fault);
   return reply.answer;
 }

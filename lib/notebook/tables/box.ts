@@ -20,6 +20,7 @@ import {
   tableOf,
 } from "../../page/index.js";
 import { Force, Length, LineLoad, type ShowStyle } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 
 /** A load case on both meshes. */
 interface CaseRow {
@@ -69,7 +70,7 @@ export function rackedDrawing({ review, case: description }: Job): DrawingView {
   const pushed = fine.cases
     .map((loaded, i) => ({ loaded, outcome: fine.outcomes[i]! }))
     .filter(({ loaded }) => loaded.id.startsWith("pushed"));
-  if (pushed.length === 0) throw new RangeError("racked box: give the case casters to stand on");
+  if (pushed.length === 0) throw new Refusal("racked box: give the case casters to stand on");
   const worst = pushed.reduce((most, one) => (one.outcome.movement > most.outcome.movement ? one : most));
   return movedDrawing(worst.loaded, worst.outcome, styleOf(description));
 }

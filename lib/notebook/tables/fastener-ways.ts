@@ -7,6 +7,7 @@ import type { Job } from "../../job/index.js";
 import { fastenerWays, offMiddle } from "../../model/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Force, Length, Ratio, SpringRate } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 
 /** Every rivet and bolt of the case, the most used first. */
 export function rivetNames({ parts }: Job): readonly string[] {
@@ -41,7 +42,7 @@ function nearestToEdge({ parts }: Job, name: string): Fastening {
   const [nearest] = parts.fastenings
     .filter(({ fastener }) => fastener.name === name)
     .sort((a, b) => (a.edgeDistance ?? 1) - (b.edgeDistance ?? 1));
-  if (!nearest) throw new RangeError(`fasteners: the case has no ${name}`);
+  if (!nearest) throw new Refusal(`fasteners: the case has no ${name}`);
   return nearest;
 }
 

@@ -14,6 +14,7 @@ import {
 import { staticStress } from "../../moving/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Area, Length, Mass, Power, Pressure, Ratio } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import { mostWanting, tallySentence } from "./tally.js";
 
 /** Every content: where, how heavy, how held, what it draws. */
@@ -124,7 +125,7 @@ function curveOrNone(
   try {
     return curveFor(job, foam, drop);
   } catch (error) {
-    if (error instanceof RangeError) return undefined;
+    if (error instanceof Refusal) return undefined;
     throw error;
   }
 }

@@ -11,6 +11,7 @@ import {
 import { modulusHalfWidth, sheetModuli } from "../../model/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { AreaDensity, Density, Length, Pressure, Ratio } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 
 /** Weights of offcuts against the densities of the stock tables. */
 export function weightTable({ measurements, stock }: Job): TableView {
@@ -102,6 +103,6 @@ export function mostUsed({ parts }: Job): SheetStock {
   const area = (name: string): number =>
     parts.panels.reduce((sum, { sheet, grossArea }) => (sheet.name === name ? sum + grossArea : sum), 0);
   const [most] = parts.panels.map(({ sheet }) => sheet).sort((a, b) => area(b.name) - area(a.name));
-  if (!most) throw new RangeError("measuring: the case has no panels");
+  if (!most) throw new Refusal("measuring: the case has no panels");
   return most;
 }

@@ -96,7 +96,7 @@ export function dearestItem({ review: { bill } }: Job): string {
  * What other prices do to the bill and to payback.
  *
  * @param changes in %, by item of the bill
- * @throws RangeError for an item that is not on the bill
+ * @throws Refusal for an item that is not on the bill
  */
 export function whatIfTable(job: Job, changes: Readonly<Record<string, number>>): TableView {
   const { purchases, business } = job.review;

@@ -6,6 +6,7 @@ import { battenTrials, sagTrials } from "../../model/index.js";
 import { type DrawingView, type TableView, tableOf, verdictWords } from "../../page/index.js";
 import { Length, mm, Ratio, ratio } from "../../quantity/index.js";
 import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
+import { Refusal } from "../../refusal.js";
 import { progressLine, type SweepOptions, sweptPanels } from "../sweep/index.js";
 
 /** One point of the trade-off, in plain numbers. */
@@ -97,14 +98,14 @@ export function mostCutPanel({ parts }: Job): string {
     ({ role, face }) => role === "face" && face !== "top" && face !== "bottom",
   );
   const [most] = upright.sort((a, b) => share(b) - share(a));
-  if (!most) throw new RangeError("stiffness: the case has no upright panel");
+  if (!most) throw new Refusal("stiffness: the case has no upright panel");
   return most.id;
 }
 
 /** The finding about one panel. */
 export function stiffnessOf({ review: { stiffness } }: Job, subject: string): Finding {
   const found = stiffness.find((finding) => finding.subject === subject);
-  if (!found) throw new RangeError(`no finding about "${subject}"`);
+  if (!found) throw new Refusal(`no finding about "${subject}"`);
   return found;
 }
 
@@ -145,6 +146,6 @@ export function stiffnessAnswer({ review }: Job): string {
 function panelNamed(panels: readonly PanelPart[], id: string): PanelPart {
   const found = panels.find((panel) => panel.id === id);
   if (!found)
-    throw new RangeError(`no panel "${id}", expected one of ${panels.map((panel) => panel.id).join(", ")}`);
+    throw new Refusal(`no panel "${id}", expected one of ${panels.map((panel) => panel.id).join(", ")}`);
   return found;
 }

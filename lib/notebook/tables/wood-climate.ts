@@ -7,6 +7,7 @@ import {
 } from "../../material/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Pressure, Ratio, ratio, type ShowStyle, Temperature } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import type { ClimateChange } from "./material.js";
 
 /**
@@ -68,7 +69,7 @@ function withinRange(share: () => Ratio): string {
   try {
     return percent(share());
   } catch (error) {
-    if (error instanceof RangeError) return "beyond its rule";
+    if (error instanceof Refusal) return "beyond its rule";
     throw error;
   }
 }

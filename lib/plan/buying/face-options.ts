@@ -14,6 +14,7 @@ import {
   sheetModuli,
 } from "../../model/index.js";
 import { Area, AreaDensity, type Money, Ratio } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 
 /** One laminate glued with one adhesive, for a finished square metre on one side. */
 export interface FaceOption {
@@ -110,7 +111,7 @@ function costScatter(
     return interval.low > 0 ? interval : undefined;
   } catch (error) {
     // A rate that may as well be zero has no interval to tell.
-    if (error instanceof RangeError) return undefined;
+    if (error instanceof Refusal) return undefined;
     throw error;
   }
 }

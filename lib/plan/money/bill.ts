@@ -12,6 +12,7 @@ import {
   totalOf,
 } from "../../money/index.js";
 import { Mass, type Money, money, timesMoney } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import type { PurchaseList } from "../buying/purchases.js";
 import { billLines, type Trade } from "./bill-lines.js";
 
@@ -112,7 +113,7 @@ export function pricedItems({ lines }: Bill): readonly string[] {
  * The bill with other prices, and what each of them adds by itself.
  *
  * @param changes by item, as a share of its price: 0.25 is a quarter more
- * @throws RangeError for an item that is not on the bill, or a price below nothing
+ * @throws Refusal for an item that is not on the bill, or a price below nothing
  */
 export function priceWhatIf(
   input: Pick<ReviewInput, "parts" | "offers">,
@@ -136,14 +137,14 @@ function factorsOf(changes: Readonly<Record<string, number>>): PriceFactors {
   return Object.fromEntries(Object.entries(changes).map(([item, change]) => [item, 1 + change]));
 }
 
-/** @throws RangeError for an item that is not on the bill, or a price below nothing */
+/** @throws Refusal for an item that is not on the bill, or a price below nothing */
 function refuseChanges(items: readonly string[], changes: Readonly<Record<string, number>>): void {
   for (const [item, change] of Object.entries(changes)) {
     if (!items.includes(item)) {
-      throw new RangeError(`what if: "${item}" is not on the bill, expected one of ${items.join(", ")}`);
+      throw new Refusal(`what if: "${item}" is not on the bill, expected one of ${items.join(", ")}`);
     }
     if (!(change >= -1 && Number.isFinite(change))) {
-      throw new RangeError(`what if: ${item} must cost at least nothing, got a change of ${change}`);
+      throw new Refusal(`what if: ${item} must cost at least nothing, got a change of ${change}`);
     }
   }
 }
