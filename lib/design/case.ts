@@ -38,12 +38,19 @@ export interface Case {
   readonly currency: string;
   /** From the ground up. */
   readonly sections: readonly Section[];
+  /** Hardware, in the order of the file. */
   readonly hardware: readonly PlacedHardware[];
+  /** Shelves, in the order of the file. */
   readonly shelves: readonly Shelf[];
+  /** What rides in the case, in the order of the file. */
   readonly contents: readonly Content[];
+  /** What is asked of it. */
   readonly demands: Demands;
+  /** Who moves it, and how. */
   readonly journey: Journey;
+  /** Heat and power. */
   readonly services: Services;
+  /** What it must earn. */
   readonly business: Business;
 }
 
@@ -55,7 +62,9 @@ export interface Section {
   readonly name: string;
   /** Clear inside width (x), depth (y), height (z). */
   readonly inside: { readonly width: Length; readonly depth: Length; readonly height: Length };
+  /** Its panels by face. */
   readonly panels: Readonly<Record<Face, Panel>>;
+  /** Its edges. */
   readonly edges: Readonly<Record<EdgeName, Edge>>;
 }
 

@@ -38,11 +38,13 @@ type Path = readonly string[];
 
 /** A value of the file with what it stands in. */
 interface Spot {
+  /** Its words from the top of the file. */
   readonly path: Path;
   /** The block or the list that holds it. */
   readonly parent: Node;
   /** Its name; absent for an item of a list. */
   readonly key?: Node;
+  /** What stands there. */
   readonly value: Node | null;
   /** Its position among its siblings, counted from 0. */
   readonly index: number;
@@ -72,11 +74,15 @@ export function caseEdit(text: string, file: string, change: CaseChange): TextEd
 
 /** What a change comes to: the full path, the new value or name, and edits that may make it, best first. */
 interface Plan {
+  /** Its words from the top of the file. */
   readonly path: Path;
+  /** The new value or name. */
   readonly wanted: unknown;
+  /** Edits that may make it, best first. */
   readonly edits: readonly TextEdit[];
 }
 
+/** @throws RangeError for a place that is not there, not only one, or there already */
 function planned(text: string, root: Spot, change: CaseChange): Plan {
   const found = matches(root, change.at);
   const [spot] = found;
@@ -108,6 +114,7 @@ function planned(text: string, root: Spot, change: CaseChange): Plan {
   }
 }
 
+/** @throws RangeError for a place that is not there */
 function existing(spot: Spot | undefined, at: string): Spot {
   if (!spot) throw new RangeError(`case.yaml, ${at}: no such place`);
   return spot;
@@ -200,6 +207,7 @@ function flow(value: unknown): string {
 
 // Edits
 
+/** @throws RangeError for a node that has no place in the text */
 function rangeOf(node: Node | null | undefined): readonly [number, number] {
   if (!node?.range) throw new RangeError("case.yaml: a value without a place in the text");
   return [node.range[0], node.range[1]];
@@ -223,6 +231,7 @@ function replacing(text: string, node: Node, now: string): TextEdit {
   return { at, old, now: needsSpace ? ` ${now}` : now };
 }
 
+/** @throws RangeError for a place that has no value */
 function settingPlan(text: string, { path, value }: Spot, to: string): Plan {
   if (!value) throw new RangeError(`case.yaml, ${path.join(".")}: it has no value to set`);
   return { path, wanted: meaning(to), edits: writings(to).map((now) => replacing(text, value, now)) };
@@ -239,7 +248,11 @@ function addingPlan(text: string, root: Spot, at: string, what: string): Plan {
   return { path, wanted: meaning(what), edits };
 }
 
-/** The deepest block that stands on the way to a place, and the words of the way beyond it. */
+/**
+ * The deepest block that stands on the way to a place, and the words of the way beyond it.
+ *
+ * @throws RangeError for a place that is not there or not only one
+ */
 function deepest(root: Spot, words: Path): { readonly parent: Spot; readonly rest: Path } {
   const [first] = words;
   const start = children([], root.value).find(({ path }) => path[0] === first);
@@ -260,7 +273,11 @@ function deepest(root: Spot, words: Path): { readonly parent: Spot; readonly res
   return { parent, rest: words.slice(-1) };
 }
 
-/** Ways to write a new value behind the others of its block or list. */
+/**
+ * Ways to write a new value behind the others of its block or list.
+ *
+ * @throws RangeError where nothing can be added
+ */
 function additions(text: string, { value: parent, path }: Spot, name: string, written: string): TextEdit[] {
   const item = (isList: boolean): string => (isList ? written : `${keyText(name)}: ${written}`);
   if (isCollection(parent) && parent.items.length > 0) {

@@ -47,7 +47,9 @@ interface DataLine extends TextLine {
 /** A table as it is written. */
 interface Written {
   readonly file: string;
+  /** The line of the headers. */
   readonly header: DataLine;
+  /** The lines of the rows. */
   readonly rows: readonly DataLine[];
 }
 
@@ -72,6 +74,7 @@ export function tableEdit(text: string, change: TableChange): TextEdit {
   }
 }
 
+/** @throws RangeError for a file without a header */
 function writtenTable(text: string, file: string): Written {
   const read = new Map(readCsv(text, file).lines.map(({ line, cells }: CsvLine) => [line, cells]));
   const lines = textLines(text).flatMap((one): DataLine[] => {
@@ -94,6 +97,7 @@ function textLines(text: string): TextLine[] {
   }));
 }
 
+/** @throws RangeError for a row that is not there or not only one */
 function rowOf({ file, rows }: Written, { row }: RowPlace): DataLine {
   const found = rows.filter(({ line, cells }) => (typeof row === "number" ? line === row : cells[0] === row));
   const [only, second] = found;
@@ -105,7 +109,11 @@ function rowOf({ file, rows }: Written, { row }: RowPlace): DataLine {
   return only;
 }
 
-/** Position of a column, by its header with or without the unit. */
+/**
+ * Position of a column, by its header with or without the unit.
+ *
+ * @throws RangeError for a column that is not there
+ */
 function columnOf({ file, header }: Written, name: string): number {
   const plain = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, " ");
   const bare = (text: string): string => plain(text.replace(/\([^()]*\)\s*$/, ""));
@@ -144,7 +152,11 @@ function removing(text: string, { start, text: content, end }: DataLine): TextEd
   return { at: start - before.length, old: before + content, now: "" };
 }
 
-/** A cell as it must be written to be read as the text; a first cell with a # would make its row a remark. */
+/**
+ * A cell as it must be written to be read as the text; a first cell with a # would make its row a remark.
+ *
+ * @throws RangeError for a text of more than one line
+ */
 function cellText(value: string, position: number): string {
   if (/[\r\n]/.test(value)) throw new RangeError(`a cell: expected one line, got ${JSON.stringify(value)}`);
   const isPlain = !/[",]|^\s|\s$/.test(value) && !(position === 0 && value.startsWith("#"));

@@ -66,6 +66,7 @@ export function applyChange(texts: Texts, ...changes: readonly Change[]): Change
   return { texts: now, undo: { kind: "edits", edits: back } };
 }
 
+/** @throws RangeError for a file that the job does not have */
 function editOf(texts: Texts, change: CaseChange | TableChange): Edit {
   const file = isOfCase(change) ? caseFile : change.at.file;
   const text = texts[file];

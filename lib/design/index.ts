@@ -15,7 +15,6 @@ export * from "./offers.js";
 export * from "./parts.js";
 export * from "./place.js";
 export * from "./read-design.js";
-export * from "./sheet-pieces.js";
 export * from "./stock.js";
 export type { TableTexts } from "./tables.js";
 export { tableFiles } from "./tables.js";

@@ -274,15 +274,26 @@ export const measuredTables = {
 
 /** Every measurement of a job; a table without rows is allowed and makes findings unknown. */
 export interface Measurements {
+  /** Rows of bend-tests.csv. */
   readonly bends: readonly BendTest[];
+  /** Rows of weights.csv. */
   readonly weights: readonly WeightTest[];
+  /** Rows of spread-trials.csv. */
   readonly spreads: readonly SpreadTrial[];
+  /** Rows of pull-tests.csv. */
   readonly pulls: readonly PullTest[];
+  /** Rows of kerfs.csv. */
   readonly kerfs: readonly KerfTest[];
+  /** Rows of timings.csv. */
   readonly timings: readonly Timing[];
+  /** Rows of twist-tests.csv. */
   readonly twists: readonly TwistTest[];
+  /** Rows of tilt-tests.csv. */
   readonly tilts: readonly TiltTest[];
+  /** Rows of cushion-curves.csv. */
   readonly cushions: readonly CushionPoint[];
+  /** Rows of temperature-log.csv. */
   readonly temperatures: readonly TemperatureReading[];
+  /** Rows of bar-profiles.csv. */
   readonly profiles: readonly BarWall[];
 }

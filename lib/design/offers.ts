@@ -71,8 +71,11 @@ export const offerTables = {
 
 /** How things are sold, and what need not be bought; without these tables prices stay and nothing is added. */
 export interface Offers {
+  /** Rows of price-breaks.csv. */
   readonly priceBreaks: readonly PriceBreakOffer[];
+  /** Rows of suppliers.csv. */
   readonly suppliers: readonly Supplier[];
+  /** Rows of leftovers.csv. */
   readonly leftovers: readonly Leftover[];
 }
 

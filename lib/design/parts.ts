@@ -17,6 +17,11 @@ export interface Parts {
   readonly sections: readonly SectionPart[];
 }
 
+/** Everything sawn from a sheet: faces, the leaves of doors, and shelves. */
+export function sheetPieces({ panels, shelves }: Parts): readonly PanelPart[] {
+  return [...panels, ...shelves.map(({ panel }) => panel)];
+}
+
 /** A section's outside. */
 export interface SectionPart {
   readonly name: string;

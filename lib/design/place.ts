@@ -61,8 +61,11 @@ export interface PanelPoint {
 
 /** A point in the case. */
 export interface Point {
+  /** To the right, seen from the front. */
   readonly x: Length;
+  /** To the back. */
   readonly y: Length;
+  /** Up. */
   readonly z: Length;
 }
 

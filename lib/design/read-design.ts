@@ -23,10 +23,15 @@ import {
 
 /** A case with everything that belongs to it, read and checked. */
 export interface Design {
+  /** The case, as its file says it. */
   readonly case: Case;
+  /** What can be bought. */
   readonly stock: Stock;
+  /** How it is sold, and what lies on the rack. */
   readonly offers: Offers;
+  /** What the builder measured. */
   readonly measurements: Measurements;
+  /** The case taken apart. */
   readonly parts: Parts;
 }
 

@@ -315,11 +315,17 @@ export const stockTables = {
 
 /** Every row of what can be bought. */
 export interface Stock {
+  /** Rows of sheet-stock.csv. */
   readonly sheets: readonly SheetStock[];
+  /** Rows of bar-stock.csv. */
   readonly bars: readonly BarStock[];
+  /** Rows of hardware.csv. */
   readonly hardware: readonly Hardware[];
+  /** Rows of fasteners.csv. */
   readonly fasteners: readonly Fastener[];
+  /** Rows of adhesives.csv. */
   readonly adhesives: readonly Adhesive[];
+  /** Rows of facings.csv. */
   readonly facings: readonly FacingStock[];
 }
 

@@ -43,6 +43,7 @@ export type RowOf<Columns> = {
 
 /** A rule that a row must keep, beside the bounds of its cells. */
 export interface RowRule {
+  /** Whether the row keeps it. */
   readonly keeps: boolean;
   /** Header, without its unit, of the cell to mend. */
   readonly column: string;

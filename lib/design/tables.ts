@@ -29,8 +29,11 @@ type MeasuredRows = {
 
 /** What the tables gave; rows with a problem are left out. */
 export interface ReadTables {
+  /** Rows of what can be bought. */
   readonly stock: StockRows;
+  /** Rows of how it is sold. */
   readonly offers: OfferRows;
+  /** Rows of what was measured. */
   readonly measurements: MeasuredRows;
   /** Problems of the texts, table by table. */
   readonly problems: readonly Problem[];
@@ -77,11 +80,13 @@ export function stockIsSound({ problems }: ReadTables): boolean {
 
 /** A cell of a table, for a problem in it. */
 interface Cell {
+  /** The table it is in. */
   readonly table: TableName;
   /** Line of the file, counted from 1. */
   readonly line: number;
   /** Header without its unit. */
   readonly column: string;
+  /** What stands there. */
   readonly value: string;
 }
 

@@ -1,10 +1,8 @@
 import type { CaseBuild } from "../case.js";
 import { type CasePlan, planCase } from "../derive/plan.js";
 import type { Stock } from "../stock.js";
-import { checkBars, checkSetBacks } from "./check-bars.js";
-import { checkFasteners } from "./check-fasteners.js";
+import { checkBars, checkFasteners, checkInserts, checkSetBacks } from "./check-fasteners.js";
 import { checkHardware } from "./check-hardware.js";
-import { checkInserts } from "./check-inserts.js";
 import { checkContents, checkShelves } from "./check-inside.js";
 import { checkNames } from "./check-names.js";
 import { checkOpenings } from "./check-openings.js";

@@ -1,16 +1,24 @@
-/** Fasteners: none nearer to an edge of the sheet than the trade allows. */
-import { edgeDiameters } from "../../fastening/index.js";
+/** Extrusions, fasteners and inserts: where they have room, and what they sit in. */
+
+import { edgeDiameters, fastenerTraits } from "../../fastening/index.js";
+import type { CaseBuild, Content } from "../case.js";
 import { type EdgeBar, hasRoomForRivets } from "../derive/bars.js";
-import { cornerFastenings, edgeFastenings, hardwareFastenings } from "../derive/fastenings.js";
+import type { CornerSpot } from "../derive/corners.js";
+import {
+  contentFastenings,
+  cornerFastenings,
+  edgeFastenings,
+  hardwareFastenings,
+} from "../derive/fastenings.js";
 import type { HardwareSpot } from "../derive/hardware-spots.js";
 import { sameness } from "../derive/outline.js";
 import { type CasePlan, type NearestEdge, nearestEdge, type Piece, pieceNamed } from "../derive/plan.js";
 import type { Fastening } from "../parts.js";
-import { bodyDiameter, type Stock } from "../stock.js";
-import { barWord } from "./check-bars.js";
+import type { CasePath } from "../read/case-text.js";
+import { bodyDiameter, type Stock, stockNamed } from "../stock.js";
 import { placePath } from "./check-hardware.js";
 import { openingPath } from "./check-openings.js";
-import type { Fault } from "./fault.js";
+import { buildPaths, type Fault } from "./fault.js";
 import type { Ruler } from "./ruler.js";
 
 /** Every group of fasteners that comes too near an edge or an opening. */
@@ -48,9 +56,13 @@ function checkSpot(spot: HardwareSpot, plan: CasePlan, stock: Stock, ruler: Rule
 
 /** A group whose nearest hole is too near. */
 interface NearGroup {
+  /** The group that comes too near. */
   readonly group: Fastening;
+  /** The panel or leaf it is in. */
   readonly piece: Piece;
+  /** The edge or opening that is nearest to one of its holes. */
   readonly nearest: NearestEdge;
+  /** Least distance that a hole must keep, in metres. */
   readonly least: number;
 }
 
@@ -72,4 +84,103 @@ function faultOf(
   const expected = `the fasteners of ${holds} at least ${ruler(least)} (${edgeDiameters.least} diameters) from ${edge}`;
   const value = distance < 0 ? `${ruler(-distance)} off the sheet` : ruler(distance);
   return { ...where, value, expected };
+}
+
+// Extrusions: long enough for their rivets, and cut back from the metal corners
+
+/** Where a word about a bar stands, at its edge or in a build. */
+export function barWord({ section, edge }: EdgeBar, word: string): Pick<Fault, "path" | "inheritedFrom"> {
+  const path: CasePath = ["sections", section.section.name, "edges", edge, word];
+  return { path, inheritedFrom: buildPaths(section.section.name, ["edges", word]) };
+}
+
+/** The faults of one bar. */
+export function checkBars(bar: EdgeBar, ruler: Ruler): Fault[] {
+  const { endDistance } = bar.extrusion;
+  if (hasRoomForRivets(bar)) return [];
+  const word = bar.length > 2 * sameness ? "end distance" : "set back";
+  const expected =
+    `set-backs and end distances (${ruler(endDistance)}) that leave room for rivets ` +
+    `on the ${ruler(bar.edgeLength)} of ${bar.id}`;
+  return [{ ...barWord(bar, word), expected }];
+}
+
+/** A bar that reaches under a corner's metal. */
+export function checkSetBacks(
+  { stock, section, id }: CornerSpot,
+  bars: readonly EdgeBar[],
+  ruler: Ruler,
+): Fault[] {
+  const leg = Math.max(stock.width, stock.height);
+  return bars
+    .filter((bar) => bar.section === section && bar.extrusion.setBack < leg - sameness)
+    .map((bar) => {
+      const expected = `at least ${ruler(leg)}, the leg of the corner "${id.replace(/ \d+$/, "")}"`;
+      return { ...barWord(bar, "set back"), value: ruler(bar.extrusion.setBack), expected };
+    });
+}
+
+// Threaded inserts: only where a part says how thick it is, and no longer than their sheet
+
+/** Every insert that is out of place. */
+export function checkInserts(description: CaseBuild, plan: CasePlan, stock: Stock, ruler: Ruler): Fault[] {
+  const tooLong = (groups: readonly Fastening[], path: CasePath): Fault[] =>
+    groups.flatMap((group) => longerThanSheet(group, path, plan, ruler));
+  return [
+    ...plan.spots.flatMap((spot) => tooLong(hardwareFastenings(spot, stock, plan), placePath(spot))),
+    ...plan.corners.flatMap((spot) =>
+      tooLong(cornerFastenings(spot, stock, plan), ["hardware", spot.item.name, "item"]),
+    ),
+    ...description.contents.flatMap((content) => [
+      ...tooLong(contentFastenings(content, stock, plan), ["contents", content.name, "held", "fastener"]),
+      ...checkFoot(content, stock),
+    ]),
+    ...description.shelves.flatMap(({ name, joint }) =>
+      noPlace(joint.fastener, ["shelves", name, "joint", "fastener"], stock),
+    ),
+  ];
+}
+
+function longerThanSheet(
+  { fastener, panel }: Fastening,
+  path: CasePath,
+  plan: CasePlan,
+  ruler: Ruler,
+): Fault[] {
+  const { thickness } = pieceNamed(plan, panel).surface.layout.sheet;
+  const { insertLength = 0 } = fastener;
+  if (insertLength <= thickness + sameness) return [];
+  const expected = `an insert no longer than the sheet of ${panel}, ${ruler(thickness)}`;
+  return [{ path, value: `${fastener.name}, ${ruler(insertLength)} long`, expected }];
+}
+
+/** The screw of an insert goes through something whose thickness must be known; other fasteners need no such word. */
+function checkFoot({ name, held }: Content, stock: Stock): Fault[] {
+  if (!("fastener" in held)) return [];
+  const path = ["contents", name, "held", "fastener"];
+  if (held.by === "rivets" || held.by === "hung") {
+    const second = held.by === "hung" && typeof held.secondHold === "object" ? held.secondHold : undefined;
+    return [
+      ...noPlace(held.fastener, path, stock),
+      ...(second
+        ? noPlace(second.fastener, ["contents", name, "held", "second hold", "fastener"], stock)
+        : []),
+    ];
+  }
+  const insert = isInsert(held.fastener, stock);
+  if (insert === (held.foot !== undefined)) return [];
+  const expected = insert
+    ? "foot, how thick the part is that the screw goes through, with an insert"
+    : `an insert beside foot, not "${held.fastener}"`;
+  return [{ path: ["contents", name, "held", "foot"], expected }];
+}
+
+function noPlace(fastener: string, path: CasePath, stock: Stock): Fault[] {
+  return isInsert(fastener, stock)
+    ? [{ path, expected: 'no insert here: inserts hold hardware, and contents "by: screws"' }]
+    : [];
+}
+
+function isInsert(fastener: string, stock: Stock): boolean {
+  return fastenerTraits[stockNamed(stock, "fasteners", fastener).kind].hasInsert;
 }

@@ -10,10 +10,15 @@ import type { Ruler } from "./ruler.js";
 
 /** A box by the section's inside. */
 interface Body {
+  /** What it is called. */
   readonly name: string;
+  /** Where the case file says it. */
   readonly path: CasePath;
+  /** The section it is in. */
   readonly section: string;
+  /** Its lower left front corner, in metres. */
   readonly low: Readonly<Record<Axis, number>>;
+  /** Its size along each axis, in metres. */
   readonly size: Readonly<Record<Axis, number>>;
 }
 

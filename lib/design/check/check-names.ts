@@ -8,7 +8,9 @@ import { buildPaths, type Fault } from "./fault.js";
 
 /** One use of a name. */
 interface Use extends Pick<Fault, "path" | "inheritedFrom"> {
+  /** The name that is used. */
   readonly name: string;
+  /** The table that must have it. */
   readonly table: keyof Stock;
 }
 

@@ -9,9 +9,13 @@ import { cellProblem, type TableName } from "../tables.js";
 /** A piece on its stock: along the length of the stock, and across it. */
 interface Cut {
   readonly table: TableName & ("sheets" | "bars" | "facings");
+  /** The name of its stock. */
   readonly stock: string;
+  /** What the piece is called. */
   readonly piece: string;
+  /** Along the length of the stock, in metres. */
   readonly length: number;
+  /** Across the stock, in metres. */
   readonly width: number;
 }
 

@@ -2,9 +2,11 @@ import type { CasePath } from "../read/case-text.js";
 
 /** Something wrong in the case, at a path of its file. */
 export interface Fault {
+  /** Where it is wrong. */
   readonly path: CasePath;
   /** Where the value may stand instead, nearest first: the build of the section, then of the case. */
   readonly inheritedFrom?: readonly CasePath[];
+  /** What should stand there. */
   readonly expected: string;
   /** What is wrong, where it is not what stands at the path. */
   readonly value?: string;

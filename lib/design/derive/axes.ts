@@ -7,7 +7,9 @@ export type Axis = "x" | "y" | "z";
 
 /** One axis of a face: the section axis it lies along, and whether it points to that axis' low end. */
 export interface FaceDirection {
+  /** The axis of the section. */
   readonly axis: Axis;
+  /** Whether it points to the low end of that axis. */
   readonly reversed: boolean;
 }
 
@@ -15,8 +17,11 @@ export interface FaceDirection {
 export interface FaceAxes {
   /** The axis it is square to, and whether it closes the low or the high end of it. */
   readonly normal: Axis;
+  /** The end of that axis which the face closes. */
   readonly end: "low" | "high";
+  /** To the right, seen from outside. */
   readonly u: FaceDirection;
+  /** Up, seen from outside. */
   readonly v: FaceDirection;
 }
 

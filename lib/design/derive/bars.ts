@@ -15,12 +15,17 @@ import { panelPoint } from "./outline.js";
 export interface EdgeBar {
   /** "upper.front-left". */
   readonly id: string;
+  /** The section whose edge it covers. */
   readonly section: SectionLayout;
+  /** The edge it covers. */
   readonly edge: EdgeName;
+  /** What the case says of it. */
   readonly extrusion: EdgeExtrusion;
+  /** The bar it is cut from. */
   readonly stock: BarStock;
   /** Outside length of the edge. */
   readonly edgeLength: number;
+  /** Its length, set-backs taken off. */
   readonly length: Length;
 }
 
@@ -82,7 +87,9 @@ export function hasRoomForRivets({ extrusion, length }: EdgeBar): boolean {
 
 /** Rivets of one leg: places along the edge from the section's outside, and their pitch. */
 export function rivetsOf({ extrusion, length }: EdgeBar): {
+  /** Places of the rivets, in metres from the outside of the section. */
   readonly at: readonly number[];
+  /** Distance from one rivet to the next. */
   readonly pitch: Length;
 } {
   const { endDistance, pitch: largestPitch, setBack } = extrusion;

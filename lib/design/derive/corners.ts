@@ -14,8 +14,11 @@ import { panelPoint } from "./outline.js";
 export interface CornerSpot {
   /** "lower corner 3". */
   readonly id: string;
+  /** What the case says of it. */
   readonly item: PlacedHardware;
+  /** The piece of hardware it is. */
   readonly stock: Hardware;
+  /** The section whose corner it covers. */
   readonly section: SectionLayout;
   /** The three panels under it with the holes on each. */
   readonly legs: readonly { readonly layout: PanelLayout; readonly holes: readonly PanelPoint[] }[];

@@ -1,9 +1,10 @@
+import { Length } from "../../quantity/index.js";
 import type { CaseBuild } from "../case.js";
-import type { HardwarePart, Parts } from "../parts.js";
+import type { FacingPart, HardwarePart, PanelPart, Parts } from "../parts.js";
+
 import type { Stock } from "../stock.js";
 import { barPart } from "./bars.js";
 import { type CornerSpot, cornerCentre } from "./corners.js";
-import { facingParts } from "./facings.js";
 import {
   contentFastenings,
   cornerFastenings,
@@ -72,4 +73,21 @@ function cornerPart(spot: CornerSpot): HardwarePart {
     panels: legs.map(({ layout }) => layout.id),
     centre: cornerCentre(spot),
   };
+}
+
+/** One piece a faced side: cut oversize, glued on whole, trimmed and cut open with the sheet. */
+function facingParts(panel: PanelPart): FacingPart[] {
+  const { facing, id, width, height, grossArea, netArea } = panel;
+  if (!facing) return [];
+  const piece = {
+    panel: id,
+    stock: facing.stock,
+    adhesive: facing.glue,
+    width: Length.si(width + facing.oversize),
+    height: Length.si(height + facing.oversize),
+    netArea,
+    gluedArea: grossArea,
+  };
+  const outside: FacingPart = { ...piece, side: "outside" };
+  return facing.sides === "both" ? [outside, { ...piece, side: "inside" }] : [outside];
 }

@@ -9,7 +9,9 @@ import { panelPoint } from "./outline.js";
 import { onSurface, type Surface, surfaceAt } from "./surfaces.js";
 
 interface Size {
+  /** Along u, in metres. */
   readonly width: number;
+  /** Along v, in metres. */
   readonly height: number;
 }
 
@@ -17,23 +19,31 @@ interface Size {
 export interface HardwareSpot {
   /** "carry handle 2". */
   readonly id: string;
+  /** What the case says of it. */
   readonly item: PlacedHardware;
+  /** The place as the case says it. */
   readonly place: HardwarePlace;
   /** Position in the item's list of places. */
   readonly index: number;
+  /** The piece of hardware it is. */
   readonly stock: Hardware;
+  /** The panel of the face it is on. */
   readonly layout: PanelLayout;
   /** What its centre lies on. */
   readonly surface: Surface;
   /** In the axes of the face's panel. */
   readonly centre: PanelPoint;
+  /** Its size on the panel. */
   readonly size: Size;
+  /** The cut-out it needs, zero for none. */
   readonly cut: Size;
+  /** Where its fasteners go. */
   readonly holes: readonly SpotHole[];
 }
 
 /** One hole of a piece of hardware: on the face's panel or on a leaf in it. */
 export interface SpotHole {
+  /** The panel or leaf that it lies on. */
   readonly surface: Surface;
   /** In the axes of that surface. */
   readonly at: PanelPoint;

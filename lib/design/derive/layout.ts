@@ -18,15 +18,21 @@ export type StockedFacing = Facing & { readonly stock: FacingStock; readonly glu
 export interface PanelLayout {
   /** "upper.front". */
   readonly id: string;
+  /** The section it is a panel of. */
   readonly section: SectionLayout;
+  /** The face it is. */
   readonly face: Face;
+  /** What the case says of it. */
   readonly panel: Panel;
+  /** The sheet it is cut from. */
   readonly sheet: SheetStock;
+  /** The laminate glued on, if any. */
   readonly facing?: StockedFacing;
   /** Sheet and facing. */
   readonly thickness: Length;
   /** Cut size along u and v. */
   readonly width: Length;
+  /** Cut size along v. */
   readonly height: Length;
   /** How far it reaches beyond the section's inside at each side; negative when it stops short. */
   readonly reach: Readonly<Record<Side, number>>;
@@ -36,10 +42,15 @@ export interface PanelLayout {
 
 /** A section with its panels laid out. */
 export interface SectionLayout {
+  /** What the case says of it. */
   readonly section: Section;
+  /** Its panels by face. */
   readonly panels: Readonly<Record<Face, PanelLayout>>;
+  /** Clear inside along each axis. */
   readonly inside: Readonly<Record<Axis, Length>>;
+  /** Lower left front corner of the inside, in the stacked case. */
   readonly insideLow: Point;
+  /** Its outside in the stacked case. */
   readonly outside: Box;
 }
 

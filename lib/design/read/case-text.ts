@@ -7,6 +7,7 @@ export type CasePath = readonly (string | number)[];
 
 /** What was parsed. */
 export interface CaseText {
+  /** The name of the file. */
   readonly file: string;
   /** Plain records, lists and values. */
   readonly content: unknown;
@@ -49,6 +50,7 @@ export function readCaseText(text: string, file: string): CaseText {
 interface Step {
   /** Absent in a list. */
   readonly key?: Node;
+  /** What stands there. */
   readonly value: Node | null;
 }
 

@@ -4,13 +4,17 @@ import { type Kind, Length, Money, readNumber } from "../../quantity/index.js";
 
 /** What a bare number means in this file. */
 export interface FileUnits {
+  /** The unit of a bare length. */
   readonly length: "in" | "mm";
+  /** The currency of a bare amount. */
   readonly currency: string;
 }
 
 /** Bounds of a value, in SI. */
 export interface FieldRules {
+  /** Least value. */
   readonly min?: number;
+  /** Greatest value. */
   readonly max?: number;
   /** A bound that is itself not allowed. */
   readonly above?: number;
