@@ -24,8 +24,7 @@ export type AdhesiveKind = "contact" | "spray contact" | "wood glue" | "epoxy" |
 export interface AdhesiveTraits {
   /** Whether two dry films grip on touch, with no clamps but also no moving; else it is clamped while wet. */
   readonly gripsOnTouch: boolean;
-  /** Whether it is sprayed, not rolled or spread. */
-  readonly sprayed: boolean;
+  /** Whether it is sprayed, not rolled or spread. */ readonly sprayed: boolean;
 }
 
 /** The traits of each kind. */
@@ -45,11 +44,9 @@ export const AdhesiveKind: Kind<AdhesiveKind> = choice(
 
 /** Coverage as labels state it: so much area from so much glue. */
 export interface CoverageInputs {
-  /** One face. */
-  readonly covered: Area;
-  readonly from: Volume;
-  /** Of the wet glue. */
-  readonly density: Density;
+  /** One face. */ readonly covered: Area;
+  /** The volume that covers it. */ readonly from: Volume;
+  /** Of the wet glue. */ readonly density: Density;
 }
 
 /**
@@ -74,9 +71,8 @@ export const rateFromCoverage: Formula<CoverageInputs, AreaDensity> = formula({
 
 /** What the label says and what the builder found. */
 export interface OwnRateInputs {
-  readonly label: AreaDensity;
-  /** From a trial panel. */
-  readonly trial: AreaDensity;
+  /** The rate that the label gives. */ readonly label: AreaDensity;
+  /** From a trial panel. */ readonly trial: AreaDensity;
 }
 
 /** A label that is this far off is worth a second trial. */
@@ -120,29 +116,25 @@ export function unusualContactRate(face: string, rate: AreaDensity): string[] {
 
 /** Facing to be glued and the glue to do it with. */
 export interface AdhesiveNeedInputs {
-  readonly kind: AdhesiveKind;
-  /** Area of the bond: counted once, however many faces get glue. */
-  readonly area: Area;
-  /** Wet, on the sheet. */
-  readonly sheetRate: AreaDensity;
+  /** How the adhesive sets. */ readonly kind: AdhesiveKind;
+  /** Area of the bond: counted once, however many faces get glue. */ readonly area: Area;
+  /** Wet, on the sheet. */ readonly sheetRate: AreaDensity;
   /** Wet, on the back of the facing; zero for a glue that goes on one face. */
   readonly facingRate: AreaDensity;
   /** Share of what leaves the container that ends elsewhere: overspray, roller, tray. */
   readonly waste: Ratio;
-  /** Of the wet glue. */
-  readonly density: Density;
-  /** What one container holds. */
-  readonly container: Volume;
-  readonly price: Money;
+  /** Of the wet glue. */ readonly density: Density;
+  /** What one container holds. */ readonly container: Volume;
+  /** Of one container. */ readonly price: Money;
 }
 
 /** Glue to buy. */
 export type AdhesiveToBuy = {
-  readonly mass: Mass;
-  readonly volume: Volume;
-  readonly containers: number;
-  readonly cost: Money;
-  readonly left: Volume;
+  /** Wet, waste included. */ readonly mass: Mass;
+  /** Wet, waste included. */ readonly volume: Volume;
+  /** Whole ones to buy. */ readonly containers: number;
+  /** Of all containers. */ readonly cost: Money;
+  /** What is left over in them. */ readonly left: Volume;
 };
 
 /**

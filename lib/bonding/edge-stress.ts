@@ -5,30 +5,25 @@ import { cite } from "../source.js";
 
 /** Two bonded layers that want different lengths. */
 export interface MismatchedLayers {
-  readonly facingModulus: Pressure;
-  readonly facingThickness: Length;
-  readonly sheetModulus: Pressure;
-  readonly sheetThickness: Length;
-  /** Growth of the one less growth of the other, each if it were free. */
-  readonly mismatch: Ratio;
+  /** Modulus of elasticity of the facing. */ readonly facingModulus: Pressure;
+  /** Thickness of the facing. */ readonly facingThickness: Length;
+  /** Modulus of elasticity of the sheet. */ readonly sheetModulus: Pressure;
+  /** Thickness of the sheet. */ readonly sheetThickness: Length;
+  /** Growth of the one less growth of the other, each if it were free. */ readonly mismatch: Ratio;
 }
 
 /** The layers with their glue line. */
 export interface EdgeStressInputs extends MismatchedLayers {
-  /** Length of the bond. */
-  readonly length: Length;
-  readonly glueShearModulus: Pressure;
-  readonly glueThickness: Length;
+  /** Length of the bond. */ readonly length: Length;
+  /** Shear modulus of the glue. */ readonly glueShearModulus: Pressure;
+  /** Thickness of the glue line. */ readonly glueThickness: Length;
 }
 
 /** What the edge of the glue line bears. */
 export type EdgeStress = {
-  /** Shear in the glue at the very edge. */
-  readonly shear: Pressure;
-  /** Pull that lifts the facing's edge; an upper bound. */
-  readonly peel: Pressure;
-  /** From the edge inwards, over which most of it is passed. */
-  readonly reach: Length;
+  /** Shear in the glue at the very edge. */ readonly shear: Pressure;
+  /** Pull that lifts the facing's edge; an upper bound. */ readonly peel: Pressure;
+  /** From the edge inwards, over which most of it is passed. */ readonly reach: Length;
 };
 
 const layers = {
@@ -98,8 +93,7 @@ export const facingEdgeStress: Formula<EdgeStressInputs, EdgeStress> = formula<E
 
 /** A panel faced on one side only. */
 export interface FacingWarpInputs extends MismatchedLayers {
-  /** Of the free panel. */
-  readonly span: Length;
+  /** Of the free panel. */ readonly span: Length;
 }
 
 /**

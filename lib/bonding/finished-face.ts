@@ -5,21 +5,19 @@ import { cite } from "../source.js";
 
 /** One facing and its dried glue. */
 export interface FaceMassInputs {
-  readonly facingThickness: Length;
-  readonly facingDensity: Density;
-  /** Wet, on the sheet. */
-  readonly sheetRate: AreaDensity;
+  /** Thickness of the facing. */ readonly facingThickness: Length;
+  /** Density of the facing. */ readonly facingDensity: Density;
+  /** Wet, on the sheet. */ readonly sheetRate: AreaDensity;
   /** Wet, on the back of the facing; zero for a glue that goes on one face. */
   readonly facingRate: AreaDensity;
-  /** Share of the wet glue that stays after drying. */
-  readonly solids: Ratio;
+  /** Share of the wet glue that stays after drying. */ readonly solids: Ratio;
 }
 
 /** For one side of a panel. */
 export type FaceMass = {
-  readonly facing: AreaDensity;
-  readonly dryAdhesive: AreaDensity;
-  readonly total: AreaDensity;
+  /** Of the facing alone. */ readonly facing: AreaDensity;
+  /** Of the adhesive once it is dry. */ readonly dryAdhesive: AreaDensity;
+  /** Of both. */ readonly total: AreaDensity;
 };
 
 /**
@@ -55,29 +53,23 @@ export const finishedFaceMass: Formula<FaceMassInputs, FaceMass> = formula<FaceM
 
 /** One facing glued with one adhesive. */
 export interface FaceCostInputs {
-  /** Price of one sheet or roll of facing, and its area. */
-  readonly facingPrice: Money;
-  readonly facingArea: Area;
-  /** Share of the facing that is trimmed off or left as offcuts. */
-  readonly facingWaste: Ratio;
-  /** Wet, on the sheet. */
-  readonly sheetRate: AreaDensity;
+  /** Price of one sheet or roll of facing, and its area. */ readonly facingPrice: Money;
+  /** Area that the price buys. */ readonly facingArea: Area;
+  /** Share of the facing that is trimmed off or left as offcuts. */ readonly facingWaste: Ratio;
+  /** Wet, on the sheet. */ readonly sheetRate: AreaDensity;
   /** Wet, on the back of the facing; zero for a glue that goes on one face. */
   readonly facingRate: AreaDensity;
-  /** Share of the glue that ends elsewhere. */
-  readonly adhesiveWaste: Ratio;
-  /** Of the wet glue. */
-  readonly adhesiveDensity: Density;
-  /** One container of glue. */
-  readonly container: Volume;
-  readonly containerPrice: Money;
+  /** Share of the glue that ends elsewhere. */ readonly adhesiveWaste: Ratio;
+  /** Of the wet glue. */ readonly adhesiveDensity: Density;
+  /** One container of glue. */ readonly container: Volume;
+  /** Of one container of adhesive. */ readonly containerPrice: Money;
 }
 
 /** For one square metre on one side of a panel. */
 export type FaceCost = {
-  readonly facing: Money;
-  readonly adhesive: Money;
-  readonly total: Money;
+  /** Of a finished square metre. */ readonly facing: Money;
+  /** Of a finished square metre. */ readonly adhesive: Money;
+  /** Of a finished square metre. */ readonly total: Money;
 };
 
 /**

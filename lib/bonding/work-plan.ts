@@ -6,31 +6,23 @@ import type { AdhesiveKind } from "./adhesive.js";
 
 /** Area to glue, and the clock of the adhesive. */
 export interface WorkPlanInputs {
-  /** Of the bond: counted once. */
-  readonly area: Area;
-  /** That get glue. */
-  readonly faces: number;
-  /** Of one face, spread in one minute. */
-  readonly spreadInMinute: Area;
-  readonly openTime: Time;
-  /** In the press or under weights, each round; zero for contact glue. */
-  readonly pressTime: Time;
-  readonly cureTime: Time;
+  /** Of the bond: counted once. */ readonly area: Area;
+  /** That get glue. */ readonly faces: number;
+  /** Of one face, spread in one minute. */ readonly spreadInMinute: Area;
+  /** How long the adhesive can wait before it is pressed. */ readonly openTime: Time;
+  /** In the press or under weights, each round; zero for contact glue. */ readonly pressTime: Time;
+  /** From pressing to being fit for work. */ readonly cureTime: Time;
   /** Share of the open time that spreading may take; the rest is for laying down. */
   readonly share: Ratio;
 }
 
 /** Rounds and hours. */
 export type WorkPlan = {
-  /** Largest area for one round. */
-  readonly roundArea: Area;
-  readonly rounds: number;
-  /** Brush, roller or gun in hand. */
-  readonly spreading: Time;
-  /** Until the last piece is out of the press. */
-  readonly pressed: Time;
-  /** Until it may be trimmed and drilled. */
-  readonly ready: Time;
+  /** Largest area for one round. */ readonly roundArea: Area;
+  /** How many times adhesive is spread and pressed. */ readonly rounds: number;
+  /** Brush, roller or gun in hand. */ readonly spreading: Time;
+  /** Until the last piece is out of the press. */ readonly pressed: Time;
+  /** Until it may be trimmed and drilled. */ readonly ready: Time;
 };
 
 /**
@@ -84,12 +76,9 @@ export const spreadingSpeed: Readonly<Record<AdhesiveKind, Area>> = {
 
 /** Edges of a sheet that soak glue up. */
 export interface PorousEdgeInputs {
-  /** Length of all edges times thickness. */
-  readonly edgeArea: Area;
-  /** Share of a face's rate that end grain takes: 2 to 3. */
-  readonly soaking: Ratio;
-  /** Of the faces. */
-  readonly faceArea: Area;
+  /** Length of all edges times thickness. */ readonly edgeArea: Area;
+  /** Share of a face's rate that end grain takes: 2 to 3. */ readonly soaking: Ratio;
+  /** Of the faces. */ readonly faceArea: Area;
 }
 
 /**
@@ -114,11 +103,9 @@ export const porousEdgeShare: Formula<PorousEdgeInputs, Ratio> = formula({
 
 /** A piece of facing cut larger than its panel. */
 export interface OversizeInputs {
-  /** Of the panel. */
-  readonly width: Length;
-  readonly height: Length;
-  /** Added to each dimension, trimmed off after gluing. */
-  readonly oversize: Length;
+  /** Of the panel. */ readonly width: Length;
+  /** Finished height of the piece. */ readonly height: Length;
+  /** Added to each dimension, trimmed off after gluing. */ readonly oversize: Length;
 }
 
 /**

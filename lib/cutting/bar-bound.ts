@@ -6,32 +6,23 @@ import { fewestToCover } from "./purchase.js";
 
 /** Pieces of one length, without a name. */
 export interface BarCut {
-  /** Of one piece. */
-  readonly length: Length;
-  /** How many of that length. */
-  readonly count: number;
+  /** Of one piece. */ readonly length: Length;
+  /** How many of that length. */ readonly count: number;
 }
 
 /** Pieces to be cut from bars of one length. */
 export interface OneLengthJob {
-  /** What is to be cut. */
-  readonly pieces: readonly BarCut[];
-  /** Of a bar as sold. */
-  readonly stockLength: Length;
-  /** Width of the saw's cut. */
-  readonly kerf: Length;
-  /** Taken off each end of a bar. */
-  readonly endTrim: Length;
+  /** What is to be cut. */ readonly pieces: readonly BarCut[];
+  /** Of a bar as sold. */ readonly stockLength: Length;
+  /** Width of the saw's cut. */ readonly kerf: Length;
+  /** Taken off each end of a bar. */ readonly endTrim: Length;
 }
 
 /** Two reasons why fewer bars cannot do; the larger one counts. */
 export type BarBound = {
-  /** All lengths and kerfs against what the bars hold. */
-  readonly byLength: number;
-  /** Pieces so long that no two share a bar. */
-  readonly byHalf: number;
-  /** The larger of the two. */
-  readonly bars: number;
+  /** All lengths and kerfs against what the bars hold. */ readonly byLength: number;
+  /** Pieces so long that no two share a bar. */ readonly byHalf: number;
+  /** The larger of the two. */ readonly bars: number;
 };
 
 /** The list of cuts as a formula shows it. */

@@ -10,18 +10,14 @@ import { compareNames, Supply } from "./purchase.js";
 
 /** A bar being filled. */
 export interface OpenBar<Piece> {
-  /** Length a further piece may have. */
-  room: number;
-  /** In the order they were put in. */
-  readonly pieces: Piece[];
+  /** Length a further piece may have. */ room: number;
+  /** In the order they were put in. */ readonly pieces: Piece[];
 }
 
 /** What became of a list of pieces. */
 export interface Packing<Piece, Bar> {
-  /** In the order they were opened. */
-  readonly bars: readonly Bar[];
-  /** The first piece for which no bar could be opened. */
-  readonly unplaced?: Piece;
+  /** In the order they were opened. */ readonly bars: readonly Bar[];
+  /** The first piece for which no bar could be opened. */ readonly unplaced?: Piece;
 }
 
 /**
@@ -54,26 +50,20 @@ export function firstFit<Piece extends { readonly length: number }, Bar extends 
 
 /** A single piece to be sawn. */
 export interface Cut {
-  /** As in the piece that asked for it. */
-  readonly name: string;
-  /** m */
-  readonly length: number;
-  /** As in the piece that asked for it. */
-  readonly mitre?: EndCuts;
+  /** As in the piece that asked for it. */ readonly name: string;
+  /** m */ readonly length: number;
+  /** As in the piece that asked for it. */ readonly mitre?: EndCuts;
 }
 
 /** A bar being filled: a stock bar, or a leftover. */
 export interface FilledBar extends OpenBar<Cut> {
-  /** What it is cut from. */
-  readonly source: StockBar | Rack;
+  /** What it is cut from. */ readonly source: StockBar | Rack;
 }
 
 /** A leftover, once for each of its count. */
 export interface Rack {
-  /** Name of the leftover. */
-  readonly rack: string;
-  /** m, all of it usable. */
-  readonly length: number;
+  /** Name of the leftover. */ readonly rack: string;
+  /** m, all of it usable. */ readonly length: number;
 }
 
 /** Whether a bar comes from the rack. */
@@ -97,10 +87,8 @@ export function rackOf({ leftovers = [] }: BarJob): Rack[] {
 
 /** What the job's saw takes, along the bar. */
 export interface Losses {
-  /** m along the bar, with every cut. */
-  readonly kerf: number;
-  /** m off each end of a new bar. */
-  readonly endTrim: number;
+  /** m along the bar, with every cut. */ readonly kerf: number;
+  /** m off each end of a new bar. */ readonly endTrim: number;
 }
 
 /**

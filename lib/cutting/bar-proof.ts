@@ -13,16 +13,11 @@ import { compareNames, type PurchaseBound, raisedBound, wholePrices } from "./pu
 
 /** The cheapest bars found, and what no other bars can beat. */
 export interface ProvenBars {
-  /** Filled. */
-  readonly bars: readonly FilledBar[];
-  /** What no plan can beat. */
-  readonly bound: PurchaseBound;
-  /** Whether the bound needed no search. */
-  readonly byHand: boolean;
-  /** How many bars are filled differently. */
-  readonly layouts: number;
-  /** No bars as cheap are filled in fewer ways. */
-  readonly layoutsAtLeast: number;
+  /** Filled. */ readonly bars: readonly FilledBar[];
+  /** What no plan can beat. */ readonly bound: PurchaseBound;
+  /** Whether the bound needed no search. */ readonly byHand: boolean;
+  /** How many bars are filled differently. */ readonly layouts: number;
+  /** No bars as cheap are filled in fewer ways. */ readonly layoutsAtLeast: number;
 }
 
 /** Relaxations to solve before a search gives up; it keeps plans the same on a slow machine. */
@@ -72,10 +67,10 @@ const fine = 1e12;
 
 /** What bars can be cut from: a stock of the job, or leftovers of one name. */
 interface Source {
-  readonly bar: StockBar | Rack;
-  readonly usable: number;
-  readonly price: number;
-  readonly supply: number;
+  /** What it is. */ readonly bar: StockBar | Rack;
+  /** What it holds, in metres. */ readonly usable: number;
+  /** Of one; nothing for a bar from the rack. */ readonly price: number;
+  /** How many there are. */ readonly supply: number;
 }
 
 /** A bar job in plain numbers, with the way back. */

@@ -7,44 +7,30 @@ import { badSizes, belowZero, refuse, repeatedNames } from "./request.js";
 
 /** A piece one could cut, and what it would be worth. */
 export interface ValuePiece {
-  /** Unique in the job. */
-  readonly name: string;
-  /** Along the sheet. */
-  readonly length: Length;
-  /** Across the sheet. */
-  readonly width: Length;
-  /** Worth of one, in any unit. */
-  readonly value: number;
-  /** The most of it worth cutting; any number when absent. */
-  readonly max?: number;
+  /** Unique in the job. */ readonly name: string;
+  /** Along the sheet. */ readonly length: Length;
+  /** Across the sheet. */ readonly width: Length;
+  /** Worth of one, in any unit. */ readonly value: number;
+  /** The most of it worth cutting; any number when absent. */ readonly max?: number;
 }
 
 /** One sheet, an offcut say, and what could be cut from it. */
 export interface ValueJob {
-  /** Usable extent along the sheet. */
-  readonly length: Length;
-  /** Usable extent across the sheet. */
-  readonly width: Length;
-  /** What could be cut. */
-  readonly pieces: readonly ValuePiece[];
-  /** Width of the saw's cut. Default 0. */
-  readonly kerf?: Length;
-  /** Whether pieces may be turned. Default false. */
-  readonly turn?: boolean;
+  /** Usable extent along the sheet. */ readonly length: Length;
+  /** Usable extent across the sheet. */ readonly width: Length;
+  /** What could be cut. */ readonly pieces: readonly ValuePiece[];
+  /** Width of the saw's cut. Default 0. */ readonly kerf?: Length;
+  /** Whether pieces may be turned. Default false. */ readonly turn?: boolean;
   /** Straight cuts from edge to edge, or cuts of any shape. Default "straight". */
   readonly cuts?: "straight" | "any shape";
-  /** After which the best choice so far is taken. Default 10 s. */
-  readonly timeLimit?: Time;
+  /** After which the best choice so far is taken. Default 10 s. */ readonly timeLimit?: Time;
 }
 
 /** What to cut. */
 export interface ValuePlan {
-  /** Worth of all pieces. */
-  readonly value: number;
-  /** No choice is worth more. */
-  readonly bound: number;
-  /** Whether the two meet. */
-  readonly proven: boolean;
+  /** Worth of all pieces. */ readonly value: number;
+  /** No choice is worth more. */ readonly bound: number;
+  /** Whether the two meet. */ readonly proven: boolean;
   /** Where each piece lies, from the sheet's near corner. */
   readonly pieces: readonly { readonly name: string; readonly x: Length; readonly y: Length }[];
 }

@@ -3,40 +3,29 @@ import { addMoney, type Money, money, timesMoney, wholeUp } from "../quantity/in
 
 /** Anything the shop can buy to cut from. */
 export interface Buyable {
-  /** Unique in the list. */
-  readonly name: string;
-  /** Of one. */
-  readonly price: Money;
-  /** How many can be had; as many as needed when absent. */
-  readonly available?: number;
+  /** Unique in the list. */ readonly name: string;
+  /** Of one. */ readonly price: Money;
+  /** How many can be had; as many as needed when absent. */ readonly available?: number;
 }
 
 /** One line of what to buy. */
 export interface Purchase {
-  /** Name of the stock. */
-  readonly stock: string;
-  /** How many to buy. */
-  readonly count: number;
-  /** Of one. */
-  readonly price: Money;
-  /** Of all of them. */
-  readonly cost: Money;
+  /** Name of the stock. */ readonly stock: string;
+  /** How many to buy. */ readonly count: number;
+  /** Of one. */ readonly price: Money;
+  /** Of all of them. */ readonly cost: Money;
 }
 
 /** What no plan can beat, so that a reader sees how much a better plan could still save. */
 export interface PurchaseBound {
-  /** No plan buys fewer bars or sheets. */
-  readonly count: number;
-  /** No plan costs less. */
-  readonly cost: Money;
-  /** The reasoning behind the count, in words. */
-  readonly because: string;
+  /** No plan buys fewer bars or sheets. */ readonly count: number;
+  /** No plan costs less. */ readonly cost: Money;
+  /** The reasoning behind the count, in words. */ readonly because: string;
 }
 
 /** How good a plan is known to be. */
 export interface PlanProof {
-  /** Whether no plan can cost less. */
-  readonly proven: boolean;
+  /** Whether no plan can cost less. */ readonly proven: boolean;
   /** The most a better plan could still save; nothing where the plan is proven. */
   readonly gap: Money;
 }
@@ -172,8 +161,7 @@ export function leastOf<Plan>(
 export interface WholePrices {
   /** Whole numbers, in the order given; all 1 where nothing costs anything. */
   readonly costs: readonly number[];
-  /** Money of one unit; 0 where nothing costs anything. */
-  readonly unit: number;
+  /** Money of one unit; 0 where nothing costs anything. */ readonly unit: number;
 }
 
 /** The finest part of a price that counts: a hundredth of a cent. */

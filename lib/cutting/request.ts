@@ -4,7 +4,7 @@ import { Refusal } from "../refusal.js";
 import type { Buyable } from "./purchase.js";
 
 interface Named {
-  readonly name: string;
+  /** As the builder wrote it. */ readonly name: string;
 }
 
 /**

@@ -5,10 +5,8 @@ import { cite } from "../source.js";
 
 /** A cut at an angle. */
 export interface MitreCut {
-  /** Width of the saw's cut, square across the blade. */
-  readonly kerf: Length;
-  /** Off square; 0 is a square cut. */
-  readonly mitre: Angle;
+  /** Width of the saw's cut, square across the blade. */ readonly kerf: Length;
+  /** Off square; 0 is a square cut. */ readonly mitre: Angle;
 }
 
 /**

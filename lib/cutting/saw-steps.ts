@@ -5,20 +5,14 @@ import type { CutSheet, SheetArea, ThroughCut } from "./sheet-plan.js";
 
 /** One cut of a sheet. */
 export interface SawStep {
-  /** From 1 on, through the sheet. */
-  readonly number: number;
-  /** From 1 on; cuts that share a fence setting have the same. */
-  readonly setting: number;
-  /** A rip along the sheet's length, or a crosscut. */
-  readonly direction: ThroughCut["direction"];
-  /** Between fence and blade. */
-  readonly fence: Length;
-  /** What is cut. */
-  readonly part: SheetArea;
+  /** From 1 on, through the sheet. */ readonly number: number;
+  /** From 1 on; cuts that share a fence setting have the same. */ readonly setting: number;
+  /** A rip along the sheet's length, or a crosscut. */ readonly direction: ThroughCut["direction"];
+  /** Between fence and blade. */ readonly fence: Length;
+  /** What is cut. */ readonly part: SheetArea;
   /** What stays at the fence: a piece, an offcut, or a part that is cut further. */
   readonly keeps: BenchPart;
-  /** What falls off; missing where the blade takes it all. */
-  readonly fallsOff?: BenchPart;
+  /** What falls off; missing where the blade takes it all. */ readonly fallsOff?: BenchPart;
 }
 
 /** Something on the bench. */
@@ -79,10 +73,8 @@ export function sameArea(one: SheetArea, other: SheetArea): boolean {
 
 /** All pieces of one length and one pair of mitres: one setting of stop and saw. */
 export interface StopSetting {
-  /** From the stop to the blade. */
-  readonly length: Length;
-  /** Angles off square. */
-  readonly mitre: EndCuts;
+  /** From the stop to the blade. */ readonly length: Length;
+  /** Angles off square. */ readonly mitre: EndCuts;
   /** Which bars are cut with it, by their place in the list, and what comes off. */
   readonly cuts: readonly { readonly bar: number; readonly pieces: readonly string[] }[];
 }
@@ -155,10 +147,8 @@ function mostShared(ready: readonly ThroughCut[]): ThroughCut | undefined {
 
 /** Everything on the bench after a cut. */
 export interface BenchState {
-  /** The cut just made. */
-  readonly step: SawStep;
-  /** Pieces, offcuts and parts that are cut further. */
-  readonly parts: readonly BenchPart[];
+  /** The cut just made. */ readonly step: SawStep;
+  /** Pieces, offcuts and parts that are cut further. */ readonly parts: readonly BenchPart[];
 }
 
 /**

@@ -6,31 +6,23 @@ import { fewestToCover } from "./purchase.js";
 
 /** Rectangles of one size, without a name. */
 export interface SheetCut {
-  /** One side. */
-  readonly length: Length;
-  /** The other side. */
-  readonly width: Length;
-  /** How many of that size. */
-  readonly count: number;
+  /** One side. */ readonly length: Length;
+  /** The other side. */ readonly width: Length;
+  /** How many of that size. */ readonly count: number;
 }
 
 /** Rectangles to be cut from sheets of one size. */
 export interface OneSizeJob {
-  /** What is to be cut. */
-  readonly pieces: readonly SheetCut[];
-  /** Of a sheet as sold. */
-  readonly sheetLength: Length;
-  /** Of a sheet as sold. */
-  readonly sheetWidth: Length;
-  /** Width of the saw's cut. */
-  readonly kerf: Length;
-  /** Taken off each of the four edges. */
-  readonly edgeTrim: Length;
+  /** What is to be cut. */ readonly pieces: readonly SheetCut[];
+  /** Of a sheet as sold. */ readonly sheetLength: Length;
+  /** Of a sheet as sold. */ readonly sheetWidth: Length;
+  /** Width of the saw's cut. */ readonly kerf: Length;
+  /** Taken off each of the four edges. */ readonly edgeTrim: Length;
 }
 
 interface Size {
-  readonly length: number;
-  readonly width: number;
+  /** Along the sheet, in metres. */ readonly length: number;
+  /** Across the sheet, in metres. */ readonly width: number;
 }
 
 /** What a sheet holds after its edges are trimmed. */

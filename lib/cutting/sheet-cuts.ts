@@ -14,8 +14,8 @@ type Direction = ThroughCut["direction"];
 
 /** The two sides of a cut; the rest is missing where the cut reaches the edge. */
 interface Sawn {
-  readonly kept: SheetArea;
-  readonly rest?: SheetArea;
+  /** What stays at the fence. */ readonly kept: SheetArea;
+  /** What is beyond the cut. */ readonly rest?: SheetArea;
 }
 
 /** A saw that remembers its cuts and its dust. */
@@ -126,10 +126,10 @@ function trimmed(sheet: StockSheet, edgeTrim: number): SheetArea {
 
 /** A rectangle on a sheet. */
 export interface FreeArea {
-  readonly x: number;
-  readonly y: number;
-  readonly length: number;
-  readonly width: number;
+  /** Nearest edge, along the sheet, in metres. */ readonly x: number;
+  /** Nearest edge, across the sheet, in metres. */ readonly y: number;
+  /** Along the sheet, in metres. */ readonly length: number;
+  /** Across the sheet, in metres. */ readonly width: number;
 }
 
 /** What a sheet has besides its pieces and their kerfs, as rectangles that do not overlap, as wide as they go. */

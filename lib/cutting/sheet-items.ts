@@ -10,10 +10,8 @@ import type { Grain, SheetJob, SheetPiece, StockSheet } from "./sheet-plan.js";
 
 /** What the saw takes. */
 export interface SheetLosses {
-  /** m, with every cut. */
-  readonly kerf: number;
-  /** m off each edge. */
-  readonly edgeTrim: number;
+  /** m, with every cut. */ readonly kerf: number;
+  /** m off each edge. */ readonly edgeTrim: number;
 }
 
 /** Stock as the search sees it. */

@@ -139,14 +139,11 @@ function scalesOn(
 
 /** A box, and how to read it. */
 export interface BoxOnBoard {
-  readonly box: Box;
-  readonly board: Board;
-  /** Units of the box in a unit of the board. */
-  readonly fine: number;
-  /** Whether cuts may change direction as often as they like. */
-  readonly free: boolean;
-  /** A piece of a type; each call hands out another. */
-  readonly take: (type: number) => Item;
+  /** The box. */ readonly box: Box;
+  /** The sheet it is cut from. */ readonly board: Board;
+  /** Units of the box in a unit of the board. */ readonly fine: number;
+  /** Whether cuts may change direction as often as they like. */ readonly free: boolean;
+  /** A piece of a type; each call hands out another. */ readonly take: (type: number) => Item;
 }
 
 /** A whole sheet with its cuts. What is left beyond the box stays in one part where the stages allow it. */

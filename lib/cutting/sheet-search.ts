@@ -15,34 +15,24 @@ import { SheetModel } from "./sheet-model.js";
 
 /** What is to be laid on what, and how. */
 export interface BoardsJob {
-  /** Every single piece. */
-  readonly items: readonly Item[];
-  /** The cheapest first. */
-  readonly boards: readonly BoardStock[];
-  /** What the saw can do. */
-  readonly rules: BoardRules;
+  /** Every single piece. */ readonly items: readonly Item[];
+  /** The cheapest first. */ readonly boards: readonly BoardStock[];
+  /** What the saw can do. */ readonly rules: BoardRules;
 }
 
 /** Sheets in hand and their bound. */
 export interface SearchedBoards {
-  /** With their pieces. */
-  readonly used: readonly UsedBoard[];
-  /** No plan costs less. */
-  readonly bound: number;
-  /** How they were found, in words. */
-  readonly method: string;
+  /** With their pieces. */ readonly used: readonly UsedBoard[];
+  /** No plan costs less. */ readonly bound: number;
+  /** How they were found, in words. */ readonly method: string;
 }
 
 /** How long to look. Work is counted, so that a slow machine finds the same plan. */
 export interface SearchLimits {
-  /** A cost no plan can beat, known beforehand. */
-  readonly goal: number;
-  /** By the clock, ms. */
-  readonly until: number;
-  /** Fillings to try after the proof. */
-  readonly rounds: number;
-  /** Sets of pieces to look at in the proof. */
-  readonly sets: number;
+  /** A cost no plan can beat, known beforehand. */ readonly goal: number;
+  /** By the clock, ms. */ readonly until: number;
+  /** Fillings to try after the proof. */ readonly rounds: number;
+  /** Sets of pieces to look at in the proof. */ readonly sets: number;
 }
 
 /** Told of the sheets in hand when they are better than those before. */
@@ -111,24 +101,20 @@ function meets(cost: number, bound: number): boolean {
 
 /** Sheets found by the exact search, and what no others can beat. */
 export interface ProvenBoards {
-  /** Missing where the sheets in hand are not beaten. */
-  readonly better?: readonly UsedBoard[];
-  /** No sheets cost less. */
-  readonly bound: number;
+  /** Missing where the sheets in hand are not beaten. */ readonly better?: readonly UsedBoard[];
+  /** No sheets cost less. */ readonly bound: number;
 }
 
 /** Sheets that are possible. */
 export interface BoardsInHand {
-  /** The cheapest of them. */
-  readonly best: readonly UsedBoard[];
+  /** The cheapest of them. */ readonly best: readonly UsedBoard[];
   /** More such, for their ways to fill a sheet. */
   readonly others: readonly (readonly UsedBoard[])[];
 }
 
 /** What the search may do before it gives up. */
 export interface ProofEffort extends Effort {
-  /** Sets of pieces to look at. */
-  readonly sets: number;
+  /** Sets of pieces to look at. */ readonly sets: number;
 }
 
 /**

@@ -20,26 +20,19 @@ import type { SheetPiece } from "./sheet-plan.js";
 
 /** Pieces to be cut from stock sold by the length. */
 export interface StripJob {
-  /** What is to be cut. */
-  readonly pieces: readonly SheetPiece[];
-  /** Of the roll or strip. */
-  readonly width: Length;
-  /** Width of the cut. Default 0. */
-  readonly kerf?: Length;
+  /** What is to be cut. */ readonly pieces: readonly SheetPiece[];
+  /** Of the roll or strip. */ readonly width: Length;
+  /** Width of the cut. Default 0. */ readonly kerf?: Length;
   /** Straight cuts from edge to edge, or cuts of any shape. Default "straight". */
   readonly cuts?: "straight" | "any shape";
-  /** After which the best plan so far is taken. Default 10 s. */
-  readonly timeLimit?: Time;
+  /** After which the best plan so far is taken. Default 10 s. */ readonly timeLimit?: Time;
 }
 
 /** How much to cut off the roll. */
 export interface StripPlan {
-  /** Of the strip used. */
-  readonly length: Length;
-  /** No plan needs less. */
-  readonly bound: Length;
-  /** Whether the two meet. */
-  readonly proven: boolean;
+  /** Of the strip used. */ readonly length: Length;
+  /** No plan needs less. */ readonly bound: Length;
+  /** Whether the two meet. */ readonly proven: boolean;
 }
 
 const usualLimit = Time.of(10, "s");
@@ -152,8 +145,8 @@ export function shortestCutStrip(items: readonly Item[], width: number, until: n
 }
 
 interface Attempt {
-  readonly order: Item[];
-  readonly rules: FillRules;
+  /** Pieces in the order they are laid. */ readonly order: Item[];
+  /** How each looks for its place. */ readonly rules: FillRules;
 }
 
 /** A strip must be shorter by this much to count as shorter: a micrometre. */

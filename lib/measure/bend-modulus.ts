@@ -5,12 +5,10 @@ import { cite } from "../source.js";
 
 /** A strip on two rests, loaded in the middle. */
 export interface BendModulusInputs {
-  /** Load over sag: the slope of the readings. */
-  readonly slope: SpringRate;
-  /** Between the rests. */
-  readonly span: Length;
-  readonly width: Length;
-  readonly thickness: Length;
+  /** Load over sag: the slope of the readings. */ readonly slope: SpringRate;
+  /** Between the rests. */ readonly span: Length;
+  /** Width of the strip. */ readonly width: Length;
+  /** Thickness of the strip. */ readonly thickness: Length;
 }
 
 /**
@@ -104,19 +102,18 @@ function shearSag({
 
 /** One strip bent over a long and a short span. */
 export interface TwoSpanInputs {
-  readonly longSlope: SpringRate;
-  readonly longSpan: Length;
-  readonly shortSlope: SpringRate;
-  readonly shortSpan: Length;
-  readonly width: Length;
-  readonly thickness: Length;
+  /** Load over sag on the long span. */ readonly longSlope: SpringRate;
+  /** Between the rests of the long span. */ readonly longSpan: Length;
+  /** Load over sag on the short span. */ readonly shortSlope: SpringRate;
+  /** Between the rests of the short span. */ readonly shortSpan: Length;
+  /** Width of the strip. */ readonly width: Length;
+  /** Thickness of the strip. */ readonly thickness: Length;
 }
 
 /** What two spans tell apart. */
 export type TwoSpanModuli = {
-  readonly modulus: Pressure;
-  /** Through the thickness. */
-  readonly shearModulus: Pressure;
+  /** Modulus of elasticity, free of shear. */ readonly modulus: Pressure;
+  /** Through the thickness. */ readonly shearModulus: Pressure;
 };
 
 /**
@@ -174,12 +171,11 @@ function lineOf({ longSlope, longSpan, shortSlope, shortSpan }: TwoSpanInputs): 
 
 /** A strip bent bare, and one like it bent with a facing glued on. */
 export interface FacedStripInputs {
-  /** From bending the bare strip. */
-  readonly bareModulus: Pressure;
-  readonly bareThickness: Length;
+  /** From bending the bare strip. */ readonly bareModulus: Pressure;
+  /** Thickness of the bare strip. */ readonly bareThickness: Length;
   /** From bending the faced strip, as if it were one material of its whole thickness. */
   readonly facedModulus: Pressure;
-  readonly facedThickness: Length;
+  /** Thickness of the faced strip, facings included. */ readonly facedThickness: Length;
 }
 
 const facingInputs = {

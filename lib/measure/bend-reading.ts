@@ -9,12 +9,11 @@ import { problemAt, type Reading } from "./readings.js";
 
 /** One load on one strip; a row of bend-tests.csv. */
 export interface BendReading extends Reading {
-  /** Rows of one strip share its name. */
-  readonly strip: string;
-  readonly span: Length;
-  readonly width: Length;
-  readonly thickness: Length;
-  readonly load: Force;
+  /** Rows of one strip share its name. */ readonly strip: string;
+  /** Between the rests. */ readonly span: Length;
+  /** Width of the strip. */ readonly width: Length;
+  /** Thickness of the strip. */ readonly thickness: Length;
+  /** Hung in the middle. */ readonly load: Force;
   /** In the middle, from any fixed mark; a start that is not zero does no harm. */
   readonly sag: Length;
   /** How far the rests gave under this load, the mean of both; nothing unless read. */

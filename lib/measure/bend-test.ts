@@ -18,33 +18,31 @@ import { calipersUncertainty, eachNamed, problemAt, ruleUncertainty } from "./re
 
 /** Standard uncertainties of the rule and the calipers. */
 export interface GaugeUncertainty {
-  readonly span: Length;
-  readonly width: Length;
-  readonly thickness: Length;
+  /** Of the span. */ readonly span: Length;
+  /** Of the strip's width. */ readonly width: Length;
+  /** Of the strip's thickness. */ readonly thickness: Length;
 }
 
 /** One strip, measured. */
 export interface BentStrip {
-  readonly strip: string;
+  /** Its name in the table. */ readonly strip: string;
   /** Modulus of elasticity with its scatter, and what the scatter comes from. */
   readonly modulus: SpreadResult<Pressure>;
   /** What the modulus was worked out from: load over sag, and the strip's size. */
   readonly inputs: BendModulusInputs;
-  /** Standard uncertainty of each. */
-  readonly uncertainties: Uncertainties<BendModulusInputs>;
-  /** Sag over load, a straight line. */
-  readonly fit: LineFit;
+  /** Standard uncertainty of each. */ readonly uncertainties: Uncertainties<BendModulusInputs>;
+  /** Sag over load, a straight line. */ readonly fit: LineFit;
   /** Lines of the file whose sag does not belong to the others. */
   readonly oddLines: readonly number[];
   /** Gap between loading and unloading over the whole sag; absent when no load was read both ways. */
   readonly hysteresis: Ratio | undefined;
-  readonly worked: WorkedLine;
+  /** The formula with the strip's numbers in it. */ readonly worked: WorkedLine;
 }
 
 /** What a table of bend tests gave. */
 export interface BentStrips {
-  readonly strips: readonly BentStrip[];
-  readonly problems: readonly Problem[];
+  /** Those that could be measured. */ readonly strips: readonly BentStrip[];
+  /** Why the others could not. */ readonly problems: readonly Problem[];
 }
 
 /** The table that bend tests are written to. */
@@ -120,20 +118,18 @@ function unguarded(inputs: BendModulusInputs): Pressure {
 
 /** A piece bent over two spans, measured. */
 export interface SpannedPiece {
-  readonly piece: string;
+  /** Its name in the table. */ readonly piece: string;
   /** Strips of the table that were this piece, the long span first. */
   readonly strips: readonly [string, string];
-  /** Free of shear. */
-  readonly modulus: SpreadResult<Pressure>;
-  /** Through the thickness, along the span. */
-  readonly shearModulus: SpreadResult<Pressure>;
-  readonly worked: WorkedLine;
+  /** Free of shear. */ readonly modulus: SpreadResult<Pressure>;
+  /** Through the thickness, along the span. */ readonly shearModulus: SpreadResult<Pressure>;
+  /** The formula with the piece's numbers in it. */ readonly worked: WorkedLine;
 }
 
 /** What a table of bend tests tells of pieces bent over two spans. */
 export interface SpannedPieces {
-  readonly pieces: readonly SpannedPiece[];
-  readonly problems: readonly Problem[];
+  /** Those that could be measured. */ readonly pieces: readonly SpannedPiece[];
+  /** Why the others could not. */ readonly problems: readonly Problem[];
 }
 
 /**

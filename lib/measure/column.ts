@@ -3,31 +3,25 @@ import { type Kind, Money, type Quantity, type QuantityKind, readNumber } from "
 
 /** Rules beyond the kind. Bounds are in SI; for money they are amounts. */
 export interface ColumnRules {
-  readonly min?: number;
-  readonly max?: number;
-  /** A bound that is itself not allowed. */
-  readonly above?: number;
-  /** No value may stand in two rows, capitals or not. */
-  readonly unique?: boolean;
+  /** The least value allowed. */ readonly min?: number;
+  /** The greatest value allowed. */ readonly max?: number;
+  /** A bound that is itself not allowed. */ readonly above?: number;
+  /** No value may stand in two rows, capitals or not. */ readonly unique?: boolean;
 }
 
 /** One column, ready to read cells. */
 export interface Column<T> {
-  /** The header without its unit: "span". */
-  readonly header: string;
-  /** A required column stands in every table and has no blank cell. */
-  readonly required: boolean;
-  readonly unique: boolean;
-  /** The header as a builder may write it: "span (mm)". */
-  readonly example: string;
+  /** The header without its unit: "span". */ readonly header: string;
+  /** A required column stands in every table and has no blank cell. */ readonly required: boolean;
+  /** Whether no value may stand in two rows. */ readonly unique: boolean;
+  /** The header as a builder may write it: "span (mm)". */ readonly example: string;
   /** Reads the unit of a header, or says by a RangeError which units it may be. */
   readUnit(unit: string | undefined): CellReader<T>;
 }
 
 /** Reads the cells below one header. */
 export interface CellReader<T> {
-  /** What a cell may hold, in words. */
-  readonly expected: string;
+  /** What a cell may hold, in words. */ readonly expected: string;
   /** Throws RangeError or TypeError on anything else. */
   read(cell: string): T;
 }
@@ -69,8 +63,8 @@ function anyColumn<T>(header: string, kind: Kind<T>, rules: ColumnRules): Column
 
 /** Which units a header may carry. */
 interface HeaderUnits {
-  readonly needed: boolean;
-  readonly example: string;
+  /** Whether a unit must stand in the header. */ readonly needed: boolean;
+  /** One of the units, for an example. */ readonly example: string;
   knows(unit: string): boolean;
   expected(header: string): string;
 }

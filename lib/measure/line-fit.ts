@@ -8,21 +8,18 @@ import { linearRegression } from "./linear-regression.js";
 
 /** Points of a plot, one list a coordinate. */
 export interface LinePoints {
-  readonly x: readonly Ratio[];
-  readonly y: readonly Ratio[];
+  /** What was set. */ readonly x: readonly Ratio[];
+  /** What was read at each x. */ readonly y: readonly Ratio[];
 }
 
 /** The straight line y = intercept + slope x through scattered points. */
 export type LineFit = {
-  readonly slope: Ratio;
-  readonly intercept: Ratio;
-  /** Standard error of the slope, with n - 2 degrees of freedom. */
-  readonly slopeError: Ratio;
-  readonly interceptError: Ratio;
-  /** Standard deviation of the points about the line. */
-  readonly residualDeviation: Ratio;
-  /** Share of the scatter of y that the line explains. */
-  readonly rSquared: Ratio;
+  /** Rise of the line. */ readonly slope: Ratio;
+  /** Where the line stands at x = 0. */ readonly intercept: Ratio;
+  /** Standard error of the slope, with n - 2 degrees of freedom. */ readonly slopeError: Ratio;
+  /** Standard error of the intercept, with n - 2 degrees of freedom. */ readonly interceptError: Ratio;
+  /** Standard deviation of the points about the line. */ readonly residualDeviation: Ratio;
+  /** Share of the scatter of y that the line explains. */ readonly rSquared: Ratio;
 };
 
 /**

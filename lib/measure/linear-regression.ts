@@ -23,26 +23,20 @@ import { cite } from "../source.js";
 export interface RegressionInputs {
   /** What was set, one list a column, each as long as y. */
   readonly columns: readonly (readonly Ratio[])[];
-  /** What was read. */
-  readonly y: readonly Ratio[];
-  /** Highest power of a single column; 1 for several columns. */
-  readonly degree: number;
-  /** Whether the fit may miss the origin. */
-  readonly intercept: "yes" | "no";
+  /** What was read. */ readonly y: readonly Ratio[];
+  /** Highest power of a single column; 1 for several columns. */ readonly degree: number;
+  /** Whether the fit may miss the origin. */ readonly intercept: "yes" | "no";
 }
 
 /** A fitted curve or plane. */
 export type Regression = {
   /** Intercept first where there is one, then by rising power or in the order of the columns. */
   readonly coefficients: readonly Ratio[];
-  /** In the same order. */
-  readonly standardErrors: readonly Ratio[];
-  /** Standard deviation of the points about the fit. */
-  readonly residualDeviation: Ratio;
+  /** In the same order. */ readonly standardErrors: readonly Ratio[];
+  /** Standard deviation of the points about the fit. */ readonly residualDeviation: Ratio;
   /** Share of the scatter of y explained: about its mean with an intercept, about zero without. */
   readonly rSquared: Ratio;
-  /** Points less coefficients. */
-  readonly degreesOfFreedom: number;
+  /** Points less coefficients. */ readonly degreesOfFreedom: number;
 };
 
 /**
@@ -119,8 +113,8 @@ function unlikeLists({ columns, y, degree, intercept }: RegressionInputs): strin
 }
 
 interface Solved {
-  readonly basis: RegressionBasis;
-  readonly fit: LeastSquares;
+  /** The columns that were fitted. */ readonly basis: RegressionBasis;
+  /** What was found for them. */ readonly fit: LeastSquares;
 }
 
 function solved({ columns, y, degree, intercept }: RegressionInputs): Solved | undefined {
@@ -154,16 +148,15 @@ function scatterOf({ y, intercept }: RegressionInputs): LongNumber {
 
 /** What a fit is made of. */
 export interface RegressionBasis {
-  /** Fitted columns. */
-  readonly columns: readonly (readonly LongNumber[])[];
+  /** Fitted columns. */ readonly columns: readonly (readonly LongNumber[])[];
   /** Coefficients of the columns as given = this matrix times those of the fitted columns. */
   readonly back: readonly (readonly LongNumber[])[];
 }
 
 /** Middle and half range of a column. */
 interface Scale {
-  readonly middle: LongNumber;
-  readonly reach: LongNumber;
+  /** What is taken off every value. */ readonly middle: LongNumber;
+  /** What every value is divided by. */ readonly reach: LongNumber;
 }
 
 /**

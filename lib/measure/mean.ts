@@ -6,20 +6,16 @@ import { studentFactor } from "./distributions.js";
 
 /** Readings of one thing. */
 export interface MeanInputs {
-  readonly values: readonly Ratio[];
-  /** Share of cases in which the interval holds the true mean. */
-  readonly confidence: Ratio;
+  /** The readings, all in one unit. */ readonly values: readonly Ratio[];
+  /** Share of cases in which the interval holds the true mean. */ readonly confidence: Ratio;
 }
 
 /** A mean and how well it is known. */
 export type MeanResult = {
-  readonly mean: Ratio;
-  /** Sample standard deviation of one reading. */
-  readonly deviation: Ratio;
-  /** Standard uncertainty of the mean. */
-  readonly standardError: Ratio;
-  /** The mean is known to plus or minus this. */
-  readonly halfWidth: Ratio;
+  /** Mean of the readings. */ readonly mean: Ratio;
+  /** Sample standard deviation of one reading. */ readonly deviation: Ratio;
+  /** Standard uncertainty of the mean. */ readonly standardError: Ratio;
+  /** The mean is known to plus or minus this. */ readonly halfWidth: Ratio;
 };
 
 /**
@@ -56,16 +52,16 @@ export const meanWithInterval: Formula<MeanInputs, MeanResult> = formula<MeanInp
 
 /** A range with both ends, in the quantity's own kind. */
 export interface Interval<Q extends number> {
-  readonly low: Q;
-  readonly high: Q;
+  /** The lower end. */ readonly low: Q;
+  /** The upper end. */ readonly high: Q;
 }
 
 /** A measured mean of any quantity. */
 export interface MeasuredMean<Q extends number> {
-  readonly mean: Q;
-  readonly standardUncertainty: Q;
-  readonly degreesOfFreedom: number;
-  readonly interval: Interval<Q>;
+  /** Mean of the readings. */ readonly mean: Q;
+  /** Of the mean. */ readonly standardUncertainty: Q;
+  /** Readings less one. */ readonly degreesOfFreedom: number;
+  /** Holds the true mean with the confidence asked for. */ readonly interval: Interval<Q>;
 }
 
 /**

@@ -20,27 +20,20 @@ import {
 export interface DrawOptions {
   /** Draws, 20 000 unless said; a 95 % end is then sure to about 2 % of the uncertainty. */
   readonly draws?: number;
-  /** The same seed gives the same draws. 1 unless said. */
-  readonly seed?: number;
-  /** Of the interval, 95 % unless said. */
-  readonly confidence?: Ratio;
-  /** Between inputs, none unless said. */
-  readonly correlations?: readonly Correlation[];
+  /** The same seed gives the same draws. 1 unless said. */ readonly seed?: number;
+  /** Of the interval, 95 % unless said. */ readonly confidence?: Ratio;
+  /** Between inputs, none unless said. */ readonly correlations?: readonly Correlation[];
 }
 
 /** What many draws of a computation gave. */
 export interface DrawnSpread<Out extends number> {
-  /** At the measured inputs. */
-  readonly value: Out;
-  /** Mean of the draws; off the value where the computation is curved. */
-  readonly mean: Out;
-  readonly standardUncertainty: Out;
-  /** Holds the middle share of the draws. */
-  readonly interval: Interval<Out>;
+  /** At the measured inputs. */ readonly value: Out;
+  /** Mean of the draws; off the value where the computation is curved. */ readonly mean: Out;
+  /** Standard deviation of the draws. */ readonly standardUncertainty: Out;
+  /** Holds the middle share of the draws. */ readonly interval: Interval<Out>;
   /** Share of each input in the variance, largest first; what is missing to 1 is curvature and interplay. */
   readonly shares: readonly ScatterShare[];
-  /** Draws that count. */
-  readonly draws: number;
+  /** Draws that count. */ readonly draws: number;
   /** Draws left out, since they fell outside the range of the computation. */
   readonly left: number;
 }
@@ -79,10 +72,10 @@ export function monteCarlo<In extends object, Out extends number>(
 }
 
 interface Drawn {
-  readonly results: Float64Array;
+  /** What each draw gave. */ readonly results: Float64Array;
   /** Offsets of the inputs, one list an input, as long as the results. */
   readonly offsets: readonly Float64Array[];
-  readonly left: number;
+  /** Draws outside the range of the computation. */ readonly left: number;
 }
 
 function drawAll<In extends object>(

@@ -10,8 +10,7 @@ import { type Interval, relabel } from "./mean.js";
 
 /** How well one input is known. */
 export interface Uncertainty {
-  /** Standard uncertainty, in the input's own SI unit. */
-  readonly standard: number;
+  /** Standard uncertainty, in the input's own SI unit. */ readonly standard: number;
   /** Readings behind it less one; leave out where it is not from readings (a rule's division). */
   readonly degreesOfFreedom?: number;
 }
@@ -23,16 +22,16 @@ export type Uncertainties<In extends object> = {
 
 /** Share of one input in the scatter of a result. */
 export interface ScatterShare {
-  readonly input: string;
-  readonly share: number;
+  /** Name of the input. */ readonly input: string;
+  /** From 0 to 1. */ readonly share: number;
 }
 
 /** A computed value with the scatter its inputs give it. */
 export interface SpreadResult<Out extends number> {
-  readonly value: Out;
-  readonly standardUncertainty: Out;
-  readonly degreesOfFreedom: number;
-  readonly interval: Interval<Out>;
+  /** At the measured inputs. */ readonly value: Out;
+  /** Combined from those of the inputs. */ readonly standardUncertainty: Out;
+  /** Effective ones, by Welch and Satterthwaite. */ readonly degreesOfFreedom: number;
+  /** Holds the true value with the confidence asked for. */ readonly interval: Interval<Out>;
   /** Share of each input in the variance, largest first; they sum to 1, or are all 0 without scatter. */
   readonly shares: readonly ScatterShare[];
 }
@@ -77,9 +76,9 @@ export function propagate<In extends object, Out extends number>(
 
 /** One uncertain input. */
 export interface KnownInput {
-  readonly input: string;
-  readonly standard: number;
-  readonly degreesOfFreedom: number;
+  /** Name of the input. */ readonly input: string;
+  /** Standard uncertainty, in the input's own SI unit. */ readonly standard: number;
+  /** Readings behind it less one, or as good as endless. */ readonly degreesOfFreedom: number;
 }
 
 /**
@@ -148,8 +147,8 @@ export interface UncertaintyParts {
 
 /** The uncertainty of a result. */
 export type CombinedUncertainty = {
-  readonly standard: Ratio;
-  readonly degreesOfFreedom: number;
+  /** Combined standard uncertainty of the result. */ readonly standard: Ratio;
+  /** Effective ones. */ readonly degreesOfFreedom: number;
 };
 
 /** Beyond so many, Student's factor is the normal one to five digits. */
@@ -237,8 +236,8 @@ function effectiveFreedom(
 
 /** How far two inputs err together, from -1 to 1. */
 export interface Correlation {
-  readonly between: readonly [string, string];
-  readonly coefficient: number;
+  /** Names of the two inputs. */ readonly between: readonly [string, string];
+  /** From -1 to 1. */ readonly coefficient: number;
 }
 
 /**

@@ -3,8 +3,7 @@ import type { Problem } from "../problem.js";
 
 /** A row of a builder's table. */
 export interface Reading {
-  /** Line of the file. */
-  readonly line?: number;
+  /** Line of the file. */ readonly line?: number;
 }
 
 /** A problem at one reading's row. */

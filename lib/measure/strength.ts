@@ -8,11 +8,9 @@ import { measuredMean } from "./mean.js";
 
 /** A lower bound from few tests. */
 export interface ToleranceInputs {
-  readonly tests: number;
-  /** Share of all pieces that shall lie above the bound: 0.95. */
-  readonly share: Ratio;
-  /** How sure that is to be: 0.75. */
-  readonly confidence: Ratio;
+  /** How many pieces were tested. */ readonly tests: number;
+  /** Share of all pieces that shall lie above the bound: 0.95. */ readonly share: Ratio;
+  /** How sure that is to be: 0.75. */ readonly confidence: Ratio;
 }
 
 /**
@@ -67,18 +65,17 @@ function noncentralShare(t: number, freedom: number, shift: number): number {
 
 /** Like pieces tested until they gave way. */
 export interface StrengthTests {
-  readonly loads: readonly Force[];
+  /** At which each piece gave way. */ readonly loads: readonly Force[];
 }
 
 /** The strength that can be counted on. */
 export type CharacteristicStrength = {
-  /** 95 of 100 pieces hold more, at 75 % confidence. */
-  readonly strength: Force;
-  readonly median: Force;
+  /** 95 of 100 pieces hold more, at 75 % confidence. */ readonly strength: Force;
+  /** Half of the pieces hold more. */ readonly median: Force;
   /** Standard deviation of the logarithms, at least 0.05: about the scatter as a share. */
   readonly scatter: Ratio;
-  readonly factor: Ratio;
-  readonly tests: number;
+  /** Standard deviations below the mean of the logarithms. */ readonly factor: Ratio;
+  /** How many pieces were tested. */ readonly tests: number;
 };
 
 /** EN 14358 takes no less, however well a few tests agree. */
@@ -137,16 +134,15 @@ export const characteristicStrength: Formula<StrengthTests, CharacteristicStreng
 
 /** Fasteners of one sort pulled until they gave way. */
 export interface PullInputs {
-  readonly loads: readonly Force[];
+  /** At which each fastener gave way. */ readonly loads: readonly Force[];
 }
 
 /** What the tests allow to be said. */
 export type PullEstimate = {
-  readonly lowest: Force;
-  readonly mean: Force;
-  /** Standard deviation of one test. */
-  readonly deviation: Force;
-  readonly tests: number;
+  /** The lowest load. */ readonly lowest: Force;
+  /** Mean of the loads. */ readonly mean: Force;
+  /** Standard deviation of one test. */ readonly deviation: Force;
+  /** How many fasteners were pulled. */ readonly tests: number;
 };
 
 /**

@@ -7,8 +7,7 @@ import { isProblem } from "./readings.js";
 
 /** What every row carries beside its own fields. */
 export interface TableRow {
-  /** Line of the file, counted from 1, for problems found later. */
-  readonly line: number;
+  /** Line of the file, counted from 1, for problems found later. */ readonly line: number;
 }
 
 /** One column for each field of a row. */
@@ -18,15 +17,14 @@ export type ColumnsOf<Row extends TableRow> = {
 
 /** The columns of one kind of table. */
 export interface TableSchema<Row extends TableRow> {
-  readonly columns: ColumnsOf<Row>;
-  /** A header without rows is no problem. */
-  readonly mayBeEmpty: boolean;
+  /** One a field. */ readonly columns: ColumnsOf<Row>;
+  /** A header without rows is no problem. */ readonly mayBeEmpty: boolean;
 }
 
 /** What a file gave: the rows without a fault, and every problem. */
 export interface ReadTable<Row extends TableRow> {
-  readonly rows: readonly Row[];
-  readonly problems: readonly Problem[];
+  /** Those without a fault. */ readonly rows: readonly Row[];
+  /** Everything that is wrong with the file. */ readonly problems: readonly Problem[];
 }
 
 /**
@@ -82,8 +80,8 @@ export function readTable<Row extends TableRow>(
 }
 
 interface ReadRow {
-  readonly row: TableRow & Readonly<Record<string, unknown>>;
-  readonly problems: readonly Problem[];
+  /** Fields that could be read. */ readonly row: TableRow & Readonly<Record<string, unknown>>;
+  /** Why the others could not. */ readonly problems: readonly Problem[];
 }
 
 function readRow(
@@ -137,13 +135,11 @@ function byRow(a: Problem, b: Problem): number {
 
 /** A field of the row, where its cells stand and how to read them. */
 export interface PlacedColumn {
-  readonly field: string;
-  /** Counted from 0. */
-  readonly position: number;
-  /** The header as the builder wrote it. */
-  readonly written: string;
-  readonly column: Column<unknown>;
-  readonly cells: CellReader<unknown>;
+  /** Name of the field. */ readonly field: string;
+  /** Counted from 0. */ readonly position: number;
+  /** The header as the builder wrote it. */ readonly written: string;
+  /** The column of the schema. */ readonly column: Column<unknown>;
+  /** Reads its cells. */ readonly cells: CellReader<unknown>;
 }
 
 /** Columns by field of the row. */
@@ -151,8 +147,8 @@ type Columns = readonly (readonly [field: string, Column<unknown>])[];
 
 /** What a header line gave. */
 export interface Header {
-  readonly placed: readonly PlacedColumn[];
-  readonly problems: readonly Problem[];
+  /** Columns that were found. */ readonly placed: readonly PlacedColumn[];
+  /** What is wrong with the line. */ readonly problems: readonly Problem[];
 }
 
 /** Places every column, and reports headers that are unknown, missing, doubled or without their unit. */
@@ -184,10 +180,9 @@ export function readHeader({ cells, line }: CsvLine, file: string, columns: Colu
 }
 
 interface WrittenHeader {
-  readonly text: string;
-  /** Lower case, single spaces. */
-  readonly name: string;
-  readonly unit: string | undefined;
+  /** As the builder wrote it. */ readonly text: string;
+  /** Lower case, single spaces. */ readonly name: string;
+  /** What stands in brackets, if anything does. */ readonly unit: string | undefined;
 }
 
 function parseHeader(text: string): WrittenHeader {
@@ -205,16 +200,14 @@ function examples(columns: Columns): string {
 
 /** One line of a CSV that holds data. */
 export interface CsvLine {
-  /** Counted from 1, comments and blank lines too. */
-  readonly line: number;
-  /** Trimmed. */
-  readonly cells: readonly string[];
+  /** Counted from 1, comments and blank lines too. */ readonly line: number;
+  /** Trimmed. */ readonly cells: readonly string[];
 }
 
 /** The lines that could be read, and those that could not. */
 export interface CsvLines {
-  readonly lines: readonly CsvLine[];
-  readonly problems: readonly Problem[];
+  /** Lines of cells. */ readonly lines: readonly CsvLine[];
+  /** Lines that could not be split. */ readonly problems: readonly Problem[];
 }
 
 /**

@@ -5,10 +5,8 @@ import { cite } from "../source.js";
 
 /** A board tilted until what lies on it slides. */
 export interface TiltInputs {
-  /** How much higher the raised end is. */
-  readonly rise: Length;
-  /** Along the floor, below the board. */
-  readonly run: Length;
+  /** How much higher the raised end is. */ readonly rise: Length;
+  /** Along the floor, below the board. */ readonly run: Length;
 }
 
 /**
@@ -32,8 +30,8 @@ export const tiltFriction: Formula<TiltInputs, Ratio> = formula({
 
 /** A piece of work done several times against the clock. */
 export interface PieceTimeInputs {
-  readonly time: Time;
-  readonly pieces: number;
+  /** Time of all pieces together. */ readonly time: Time;
+  /** How many were made. */ readonly pieces: number;
 }
 
 /**
@@ -58,17 +56,16 @@ export const timePerPiece: Formula<PieceTimeInputs, Time> = formula({
 
 /** A rectangular offcut on the scale. */
 export interface OffcutInputs {
-  readonly length: Length;
-  readonly width: Length;
-  readonly thickness: Length;
-  readonly mass: Mass;
+  /** Length of the offcut. */ readonly length: Length;
+  /** Width of the offcut. */ readonly width: Length;
+  /** Thickness of the offcut. */ readonly thickness: Length;
+  /** Mass of the offcut. */ readonly mass: Mass;
 }
 
 /** What a sheet weighs. */
 export type SheetWeight = {
-  readonly density: Density;
-  /** Of the whole thickness. */
-  readonly massPerArea: AreaDensity;
+  /** Mass over volume. */ readonly density: Density;
+  /** Of the whole thickness. */ readonly massPerArea: AreaDensity;
 };
 
 /**
@@ -103,13 +100,10 @@ export const sheetDensity: Formula<OffcutInputs, SheetWeight> = formula<OffcutIn
 
 /** One board cut several times with one blade. */
 export interface KerfInputs {
-  /** Length of the board before the first cut. */
-  readonly before: Length;
-  /** Length of what is left of the board after the last cut. */
-  readonly after: Length;
-  /** Lengths of all pieces cut off, added up. */
-  readonly offcuts: Length;
-  readonly cuts: number;
+  /** Length of the board before the first cut. */ readonly before: Length;
+  /** Length of what is left of the board after the last cut. */ readonly after: Length;
+  /** Lengths of all pieces cut off, added up. */ readonly offcuts: Length;
+  /** How many cuts were made. */ readonly cuts: number;
 }
 
 /**
@@ -142,14 +136,10 @@ export const kerfFromCuts: Formula<KerfInputs, Length> = formula({
 
 /** Glue spread on a trial panel, weighed by what left the container. */
 export interface SpreadTrialInputs {
-  /** Container with its glue, and the brush or roller, before. */
-  readonly before: Mass;
-  /** The same after. */
-  readonly after: Mass;
-  /** One face of the trial panel. */
-  readonly area: Area;
-  /** Faces of that area that were covered. */
-  readonly faces: number;
+  /** Container with its glue, and the brush or roller, before. */ readonly before: Mass;
+  /** The same after. */ readonly after: Mass;
+  /** One face of the trial panel. */ readonly area: Area;
+  /** Faces of that area that were covered. */ readonly faces: number;
 }
 
 /**
@@ -181,11 +171,9 @@ export const spreadTrialRate: Formula<SpreadTrialInputs, AreaDensity> = formula(
 
 /** A trial whose panel was weighed too. */
 export interface OversprayInputs {
-  /** Container with its glue before, and after. */
-  readonly before: Mass;
-  readonly after: Mass;
-  /** What the panel gained, weighed at once. */
-  readonly gained: Mass;
+  /** Container with its glue before, and after. */ readonly before: Mass;
+  /** The same after. */ readonly after: Mass;
+  /** What the panel gained, weighed at once. */ readonly gained: Mass;
 }
 
 /**

@@ -11,12 +11,10 @@ import { calipersUncertainty, eachNamed, problemAt, type Reading, ruleUncertaint
 
 /** A rectangular offcut under three rests and one load. */
 export interface TwistInputs {
-  /** Load over drop of the loaded corner. */
-  readonly slope: SpringRate;
-  /** Between the corner rests. */
-  readonly width: Length;
-  readonly height: Length;
-  readonly thickness: Length;
+  /** Load over drop of the loaded corner. */ readonly slope: SpringRate;
+  /** Between the corner rests. */ readonly width: Length;
+  /** Height between the corner rests. */ readonly height: Length;
+  /** Thickness of the offcut. */ readonly thickness: Length;
 }
 
 /**
@@ -53,23 +51,20 @@ export const twistModulus: Formula<TwistInputs, Pressure> = formula({
 
 /** One load on one offcut; a row of twist-tests.csv. */
 export interface TwistReading extends Reading {
-  /** Rows of one offcut share its name. */
-  readonly sample: string;
-  readonly width: Length;
-  readonly height: Length;
-  readonly thickness: Length;
-  readonly load: Force;
-  /** Of the loaded corner, from any fixed mark. */
-  readonly drop: Length;
+  /** Rows of one offcut share its name. */ readonly sample: string;
+  /** Width between the corner rests. */ readonly width: Length;
+  /** Height between the corner rests. */ readonly height: Length;
+  /** Thickness of the offcut. */ readonly thickness: Length;
+  /** Hung on the free corner. */ readonly load: Force;
+  /** Of the loaded corner, from any fixed mark. */ readonly drop: Length;
 }
 
 /** One offcut, measured. */
 export interface TwistedSample {
-  readonly sample: string;
-  readonly modulus: SpreadResult<Pressure>;
-  /** Drop over load, a straight line. */
-  readonly fit: LineFit;
-  readonly worked: WorkedLine;
+  /** Its name in the table. */ readonly sample: string;
+  /** Shear modulus in the plane, with its scatter. */ readonly modulus: SpreadResult<Pressure>;
+  /** Drop over load, a straight line. */ readonly fit: LineFit;
+  /** The formula with the offcut's numbers in it. */ readonly worked: WorkedLine;
 }
 
 /**

@@ -7,52 +7,37 @@ import { mixedCurrencies, type OrNever, orNever } from "./currency.js";
 
 /** How much of a line is for one section of the case. */
 export interface SectionShare {
-  /** "upper". */
-  readonly section: string;
-  /** The shares of a line add up to 1. */
-  readonly share: number;
+  /** "upper". */ readonly section: string;
+  /** The shares of a line add up to 1. */ readonly share: number;
 }
 
 /** One thing bought. */
 export interface BillLine {
   /** The sections it goes into: one, or several that share it. */
   readonly shares: readonly SectionShare[];
-  /** Kind of work it belongs to: "panels", "rivets", "adhesive". */
-  readonly trade: string;
-  /** What it is. */
-  readonly item: string;
-  /** Who sells it; not yet chosen when absent. */
-  readonly supplier?: string;
-  /** Paid for, in the unit the price is for. */
-  readonly quantity: number;
-  /** Goes into the case, in the same unit; all of it when absent. */
-  readonly used?: number;
-  /** "each", "m2", "can". */
-  readonly unit: string;
-  /** Of one unit. */
-  readonly unitPrice: Money;
+  /** Kind of work it belongs to: "panels", "rivets", "adhesive". */ readonly trade: string;
+  /** What it is. */ readonly item: string;
+  /** Who sells it; not yet chosen when absent. */ readonly supplier?: string;
+  /** Paid for, in the unit the price is for. */ readonly quantity: number;
+  /** Goes into the case, in the same unit; all of it when absent. */ readonly used?: number;
+  /** "each", "m2", "can". */ readonly unit: string;
+  /** Of one unit. */ readonly unitPrice: Money;
   /** Of one unit, for a supplier who charges by weight; weightless when absent. */
   readonly mass?: Mass;
 }
 
 /** A line of the bill, as far as its cost goes. */
 export interface CostLine {
-  /** What it is. */
-  readonly item: string;
-  /** Paid for. */
-  readonly quantity: Ratio;
-  /** Goes into the case. */
-  readonly used: Ratio;
-  /** Of one unit. */
-  readonly unitPrice: Money;
+  /** What it is. */ readonly item: string;
+  /** Paid for. */ readonly quantity: Ratio;
+  /** Goes into the case. */ readonly used: Ratio;
+  /** Of one unit. */ readonly unitPrice: Money;
 }
 
 /** What is paid, and how much of it does not go into the case. */
 export type BillTotal = {
-  /** Everything that is paid. */
-  readonly total: Money;
-  /** Paid for what does not go into the case. */
-  readonly waste: Money;
+  /** Everything that is paid. */ readonly total: Money;
+  /** Paid for what does not go into the case. */ readonly waste: Money;
 };
 
 const costLines: Kind<readonly CostLine[]> = listOf(
@@ -121,14 +106,10 @@ export function totalOf(lines: readonly BillLine[]): BillTotal {
 
 /** A heading of a bill with its total. */
 export interface BillGroup {
-  /** The section, trade or supplier. */
-  readonly name: string;
-  /** The lines under it. */
-  readonly lines: readonly BillLine[];
-  /** Everything paid under it. */
-  readonly total: Money;
-  /** Paid for what does not go into the case. */
-  readonly waste: Money;
+  /** The section, trade or supplier. */ readonly name: string;
+  /** The lines under it. */ readonly lines: readonly BillLine[];
+  /** Everything paid under it. */ readonly total: Money;
+  /** Paid for what does not go into the case. */ readonly waste: Money;
 }
 
 /** What a bill can be put in order by. */
@@ -188,30 +169,21 @@ export function sharesOf(
 
 /** One order at one supplier. */
 export interface SupplierOrder {
-  /** Everything ordered there. */
-  readonly goods: Money;
-  /** Of the goods. */
-  readonly mass: Mass;
-  /** For an order of any size. */
-  readonly shipping: Money;
-  /** For each kilogram, on top of it. */
-  readonly perKilogram: Money;
-  /** Goods from this amount on are shipped free. */
-  readonly freeFrom: OrNever<Money>;
-  /** Of everything paid, as a share. */
-  readonly tax: Ratio;
+  /** Everything ordered there. */ readonly goods: Money;
+  /** Of the goods. */ readonly mass: Mass;
+  /** For an order of any size. */ readonly shipping: Money;
+  /** For each kilogram, on top of it. */ readonly perKilogram: Money;
+  /** Goods from this amount on are shipped free. */ readonly freeFrom: OrNever<Money>;
+  /** Of everything paid, as a share. */ readonly tax: Ratio;
 }
 
 /** What an order comes to. */
 export type SupplierBill = {
-  /** Nothing where nothing is ordered, or where it is free. */
-  readonly shipping: Money;
+  /** Nothing where nothing is ordered, or where it is free. */ readonly shipping: Money;
   /** Ordered beyond the need, where that costs less than the shipping it saves. */
   readonly filledUp: Money;
-  /** On everything paid. */
-  readonly tax: Money;
-  /** Goods, shipping or what fills the order up, and tax. */
-  readonly total: Money;
+  /** On everything paid. */ readonly tax: Money;
+  /** Goods, shipping or what fills the order up, and tax. */ readonly total: Money;
 };
 
 /** Shipping, or the lesser amount that makes it free. */

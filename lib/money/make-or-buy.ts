@@ -5,24 +5,17 @@ import { mixedCurrencies, type OrNever, orNever } from "./currency.js";
 
 /** What it takes to build a case oneself. */
 export interface OwnWork {
-  /** All materials of one case, waste included. */
-  readonly material: Money;
-  /** Bench time of one case. */
-  readonly time: Time;
-  /** What an hour of one's own is worth. */
-  readonly hourlyRate: Money;
-  /** Bought once, for this and later cases. */
-  readonly tools: Money;
+  /** All materials of one case, waste included. */ readonly material: Money;
+  /** Bench time of one case. */ readonly time: Time;
+  /** What an hour of one's own is worth. */ readonly hourlyRate: Money;
+  /** Bought once, for this and later cases. */ readonly tools: Money;
 }
 
 /** What one's own case costs. */
 export type OwnCost = {
-  /** Hours at their rate, of one case. */
-  readonly labour: Money;
-  /** Material and labour of one case. */
-  readonly each: Money;
-  /** The first case, with the tools. */
-  readonly first: Money;
+  /** Hours at their rate, of one case. */ readonly labour: Money;
+  /** Material and labour of one case. */ readonly each: Money;
+  /** The first case, with the tools. */ readonly first: Money;
 };
 
 /**
@@ -64,20 +57,15 @@ export const ownCost: Formula<OwnWork, OwnCost> = formula<OwnWork, OwnCost>({
 
 /** Building against buying. */
 export interface MakeOrBuy {
-  /** Material and labour of one case. */
-  readonly own: Money;
-  /** Bought once. */
-  readonly tools: Money;
-  /** Price of a ready-made case. */
-  readonly readyMade: Money;
+  /** Material and labour of one case. */ readonly own: Money;
+  /** Bought once. */ readonly tools: Money;
+  /** Price of a ready-made case. */ readonly readyMade: Money;
 }
 
 /** Whether building saves anything, and from how many cases on. */
 export type MakeOrBuyAnswer = {
-  /** On each case, tools aside; negative where buying is cheaper. */
-  readonly saving: Money;
-  /** Cases after which the savings have paid the tools. */
-  readonly cases: OrNever<number>;
+  /** On each case, tools aside; negative where buying is cheaper. */ readonly saving: Money;
+  /** Cases after which the savings have paid the tools. */ readonly cases: OrNever<number>;
 };
 
 /**
@@ -114,20 +102,15 @@ export const makeOrBuy: Formula<MakeOrBuy, MakeOrBuyAnswer> = formula<MakeOrBuy,
 
 /** What decides how dear an hour of one's own may be. */
 export interface HourAsked {
-  /** All materials of one case, waste included. */
-  readonly material: Money;
-  /** Bench time of one case. */
-  readonly time: Time;
-  /** Bought once. */
-  readonly tools: Money;
-  /** Price of a ready-made case. */
-  readonly readyMade: Money;
+  /** All materials of one case, waste included. */ readonly material: Money;
+  /** Bench time of one case. */ readonly time: Time;
+  /** Bought once. */ readonly tools: Money;
+  /** Price of a ready-made case. */ readonly readyMade: Money;
 }
 
 /** How dear an hour of one's own may be. */
 export type HourAllowed = {
-  /** Worth of an hour at which building and buying cost the same. */
-  readonly hour: OrNever<Money>;
+  /** Worth of an hour at which building and buying cost the same. */ readonly hour: OrNever<Money>;
 };
 
 /**

@@ -6,28 +6,19 @@ import { mixedCurrencies } from "./currency.js";
 
 /** So many things, sold by the pack. */
 export interface PackNeed {
-  /** That go into the case. */
-  readonly needed: number;
-  /** Share to have over for drops and trials; 0.05 is one in twenty. */
-  readonly spare: Ratio;
-  /** How many are in a pack. */
-  readonly perPack: number;
-  /** Of one pack. */
-  readonly price: Money;
+  /** That go into the case. */ readonly needed: number;
+  /** Share to have over for drops and trials; 0.05 is one in twenty. */ readonly spare: Ratio;
+  /** How many are in a pack. */ readonly perPack: number;
+  /** Of one pack. */ readonly price: Money;
 }
 
 /** Whole packs and what is left of them. */
 export type PackPurchase = {
-  /** Whole packs. */
-  readonly packs: number;
-  /** Things in all packs. */
-  readonly bought: number;
-  /** More than go into the case. */
-  readonly over: number;
-  /** Of all packs. */
-  readonly cost: Money;
-  /** What the rest costs that does not go into the case. */
-  readonly waste: Money;
+  /** Whole packs. */ readonly packs: number;
+  /** Things in all packs. */ readonly bought: number;
+  /** More than go into the case. */ readonly over: number;
+  /** Of all packs. */ readonly cost: Money;
+  /** What the rest costs that does not go into the case. */ readonly waste: Money;
 };
 
 /**
@@ -74,30 +65,22 @@ export const packs: Formula<PackNeed, PackPurchase> = formula<PackNeed, PackPurc
 
 /** A lower price from some quantity on. */
 export interface PriceBreak {
-  /** From this many on, for all of them. */
-  readonly from: number;
-  /** Of one. */
-  readonly price: Money;
+  /** From this many on, for all of them. */ readonly from: number;
+  /** Of one. */ readonly price: Money;
 }
 
 /** So many of a thing whose price depends on how many are bought. */
 export interface QuantityNeed {
-  /** Needed. */
-  readonly needed: number;
-  /** Of one, below every break. */
-  readonly price: Money;
-  /** In any order; none for a price that stays. */
-  readonly breaks: readonly PriceBreak[];
+  /** Needed. */ readonly needed: number;
+  /** Of one, below every break. */ readonly price: Money;
+  /** In any order; none for a price that stays. */ readonly breaks: readonly PriceBreak[];
 }
 
 /** The cheapest way to have that many. */
 export type QuantityPurchase = {
-  /** As many as needed, or a few more where a break makes that cheaper. */
-  readonly bought: number;
-  /** Of one, at that quantity. */
-  readonly unitPrice: Money;
-  /** Of all that are bought. */
-  readonly cost: Money;
+  /** As many as needed, or a few more where a break makes that cheaper. */ readonly bought: number;
+  /** Of one, at that quantity. */ readonly unitPrice: Money;
+  /** Of all that are bought. */ readonly cost: Money;
 };
 
 const priceBreaks: Kind<readonly PriceBreak[]> = listOf(

@@ -7,20 +7,15 @@ import { mixedCurrencies, type OrNever, orNever } from "./currency.js";
 
 /** What a case costs and what a job with it brings. */
 export interface JobMoney {
-  /** The case and the tools, paid at the start. */
-  readonly outlay: Money;
-  /** Of one job, or what the job would cost with a hired case. */
-  readonly income: Money;
-  /** Of one job: travel, wear, cleaning, one's own hours. */
-  readonly running: Money;
+  /** The case and the tools, paid at the start. */ readonly outlay: Money;
+  /** Of one job, or what the job would cost with a hired case. */ readonly income: Money;
+  /** Of one job: travel, wear, cleaning, one's own hours. */ readonly running: Money;
 }
 
 /** When the outlay is earned back, counted in jobs. */
 export type JobsToPayBack = {
-  /** Left over from one job; negative where it loses. */
-  readonly margin: Money;
-  /** Whole jobs, or never. */
-  readonly jobs: OrNever<number>;
+  /** Left over from one job; negative where it loses. */ readonly margin: Money;
+  /** Whole jobs, or never. */ readonly jobs: OrNever<number>;
 };
 
 const inputs: FormulaSymbols<JobMoney> = {
@@ -63,18 +58,15 @@ export const jobsToPayBack: Formula<JobMoney, JobsToPayBack> = formula<JobMoney,
 
 /** The same with the calendar and the price of money. */
 export interface JobMoneyByMonth extends JobMoney {
-  /** On average. */
-  readonly jobsPerMonth: Ratio;
+  /** On average. */ readonly jobsPerMonth: Ratio;
   /** For one month, as a share; 0 where the money would lie idle. */
   readonly monthlyInterest: Ratio;
 }
 
 /** When the outlay is earned back, counted in months. */
 export type MonthsToPayBack = {
-  /** Left over from a month's jobs. */
-  readonly monthly: Money;
-  /** Whole months, or never. */
-  readonly months: OrNever<number>;
+  /** Left over from a month's jobs. */ readonly monthly: Money;
+  /** Whole months, or never. */ readonly months: OrNever<number>;
 };
 
 /**
@@ -117,10 +109,8 @@ export const monthsToPayBack: Formula<JobMoneyByMonth, MonthsToPayBack> = formul
 
 /** Equal payments at the end of each period. */
 export interface EqualPayments {
-  /** For one period, as a share. */
-  readonly interest: Ratio;
-  /** How many payments, one at the end of each period. */
-  readonly periods: number;
+  /** For one period, as a share. */ readonly interest: Ratio;
+  /** How many payments, one at the end of each period. */ readonly periods: number;
 }
 
 const annuityInputs: FormulaSymbols<EqualPayments> = {
@@ -180,16 +170,11 @@ export function periodsToRepay(outlay: number, payment: number, interest: number
 
 /** An outlay and jobs that scatter. */
 export interface ScatteredJobs {
-  /** The case and the tools, paid at the start. */
-  readonly outlay: Money;
-  /** Standard uncertainty of the outlay; nothing once it is paid. */
-  readonly doubt: Money;
-  /** Left over from a job on average. */
-  readonly margin: Money;
-  /** Standard deviation of what a job leaves. */
-  readonly scatter: Money;
-  /** How many jobs. */
-  readonly jobs: number;
+  /** The case and the tools, paid at the start. */ readonly outlay: Money;
+  /** Standard uncertainty of the outlay; nothing once it is paid. */ readonly doubt: Money;
+  /** Left over from a job on average. */ readonly margin: Money;
+  /** Standard deviation of what a job leaves. */ readonly scatter: Money;
+  /** How many jobs. */ readonly jobs: number;
 }
 
 /**

@@ -5,38 +5,31 @@ import { at } from "../../algebra/lists.js";
 export interface Cover {
   /** Of each type of piece, its kerf included; the largest first. In picometres, so that sums are exact. */
   readonly sizes: readonly number[];
-  /** What they are cut from. */
-  readonly stocks: readonly CoverBar[];
+  /** What they are cut from. */ readonly stocks: readonly CoverBar[];
 }
 
 /** One length of stock. */
 export interface CoverBar extends CoverStock {
-  /** What one holds, in the unit of the sizes, one kerf included. */
-  readonly room: number;
+  /** What one holds, in the unit of the sizes, one kerf included. */ readonly room: number;
 }
 
 /** One kind of stock. */
 export interface CoverStock {
-  /** Of one; a whole number. */
-  readonly cost: number;
+  /** Of one; a whole number. */ readonly cost: number;
   /** How many there are; infinite where as many can be had as are needed. */
   readonly supply: number;
 }
 
 /** One bar filled: so many pieces of each type. */
 export interface Fill {
-  /** Index of the stock. */
-  readonly stock: number;
-  /** One number a type of piece. */
-  readonly counts: readonly number[];
+  /** Index of the stock. */ readonly stock: number;
+  /** One number a type of piece. */ readonly counts: readonly number[];
 }
 
 /** What is still to be cut, and what is still to be had. */
 export interface Remaining {
-  /** Pieces of each type. */
-  readonly demand: readonly number[];
-  /** Bars of each stock. */
-  readonly supply: readonly number[];
+  /** Pieces of each type. */ readonly demand: readonly number[];
+  /** Bars of each stock. */ readonly supply: readonly number[];
 }
 
 /** What remains after some bars are filled alike. */
@@ -70,15 +63,15 @@ export function worthOf(counts: readonly number[], values: readonly number[]): n
 
 /** A fill, and how much of its bar's cost its pieces are not worth. */
 export interface Completion {
-  readonly fill: Fill;
+  /** The fill. */ readonly fill: Fill;
   /** Cost of the bar less the worth of its pieces; what the cover loses by using it. */
   readonly loss: number;
 }
 
 /** Fills that contain a piece, and whether they are all there are. */
 export interface Completions {
-  readonly found: readonly Completion[];
-  readonly complete: boolean;
+  /** The fills, as far as they were listed. */ readonly found: readonly Completion[];
+  /** Whether these are all there are. */ readonly complete: boolean;
 }
 
 /** What a fill must be worth more than, for each stock, to be of interest. */
@@ -88,8 +81,7 @@ export type Thresholds = readonly number[];
 export interface BestFill {
   /** Fills worth more than the threshold, the best first; none where none was found. */
   readonly fills: readonly Fill[];
-  /** No fill of this stock is worth more than this or the threshold. */
-  readonly most: number;
+  /** No fill of this stock is worth more than this or the threshold. */ readonly most: number;
 }
 
 /** Whether all fills must be weighed, or only those that come to hand. */
@@ -97,10 +89,8 @@ export type FillQuestion = "quick" | "all";
 
 /** Ways to fill the stock of one job. */
 export interface Fills {
-  /** What there is to fill. */
-  readonly stocks: readonly CoverStock[];
-  /** Whether a quick answer is a thorough one as well. */
-  readonly alwaysThorough: boolean;
+  /** What there is to fill. */ readonly stocks: readonly CoverStock[];
+  /** Whether a quick answer is a thorough one as well. */ readonly alwaysThorough: boolean;
 
   /**
    * The most valuable fills of each stock from what remains.

@@ -4,10 +4,8 @@ import type { Relaxation, Relaxed } from "./relaxation.js";
 
 /** What a dive may do before it gives up. */
 export interface DiveEffort {
-  /** Relaxations to solve. */
-  readonly steps: number;
-  /** By the clock, ms. */
-  readonly until: number;
+  /** Relaxations to solve. */ readonly steps: number;
+  /** By the clock, ms. */ readonly until: number;
 }
 
 /** Fills to try one after the other where the relaxation uses none in full. */

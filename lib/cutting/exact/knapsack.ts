@@ -4,18 +4,16 @@ import type { Cover, Fill, Remaining, Thresholds } from "./cover.js";
 
 /** A type of piece as the knapsack sees it. */
 interface Ware {
-  readonly type: number;
-  readonly size: number;
-  readonly value: number;
-  readonly count: number;
+  /** Index of the type of piece. */ readonly type: number;
+  /** Of one, in the unit of the cover. */ readonly size: number;
+  /** Of one. */ readonly value: number;
+  /** How many may be taken. */ readonly count: number;
 }
 
 /** One sum of pieces. */
 interface Sum {
-  /** Of all its pieces. */
-  readonly size: number;
-  /** Of all its pieces. */
-  readonly value: number;
+  /** Of all its pieces. */ readonly size: number;
+  /** Of all its pieces. */ readonly value: number;
   /** The piece added last, and what it was added to; missing of no pieces. */
   readonly made?: { readonly type: number; readonly before: Sum };
 }

@@ -12,10 +12,8 @@ export function layoutCount(fills: readonly Fill[]): number {
 
 /** A cover with few different fills, and what is known of fewer. */
 export interface FewLayouts {
-  /** As cheap as the cover in hand. */
-  readonly fills: readonly Fill[];
-  /** No cover as cheap has fewer different fills. */
-  readonly atLeast: number;
+  /** As cheap as the cover in hand. */ readonly fills: readonly Fill[];
+  /** No cover as cheap has fewer different fills. */ readonly atLeast: number;
 }
 
 /**
@@ -105,17 +103,15 @@ function repeatedCover(cover: Cover, all: Remaining, budget: number): Fill[] | u
 
 /** What came of a search. */
 export interface LayoutsFound {
-  /** A cover with few enough different fills. */
-  readonly fills?: readonly Fill[];
-  /** Whether there is certainly none where none was found. */
-  readonly certain: boolean;
+  /** A cover with few enough different fills. */ readonly fills?: readonly Fill[];
+  /** Whether there is certainly none where none was found. */ readonly certain: boolean;
 }
 
 /** A fill, and how often it is repeated. */
 interface Repeated {
-  readonly fill: Fill;
-  readonly times: number;
-  readonly loss: number;
+  /** The fill. */ readonly fill: Fill;
+  /** How often it is used. */ readonly times: number;
+  /** How much of its bar's cost its pieces are not worth. */ readonly loss: number;
 }
 
 /** Fills to list at one step, and steps to go, before certainty is given up. */

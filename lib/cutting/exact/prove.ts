@@ -15,10 +15,8 @@ import { Relaxation, type Relaxed } from "./relaxation.js";
 
 /** What came of a search. */
 export interface Proof {
-  /** The cheapest cover known. */
-  readonly fills: readonly Fill[];
-  /** No cover costs less. */
-  readonly bound: number;
+  /** The cheapest cover known. */ readonly fills: readonly Fill[];
+  /** No cover costs less. */ readonly bound: number;
 }
 
 /** Relaxations to solve in one dive, and the share of the time for all dives. */
@@ -95,8 +93,7 @@ function proven(
 
 /** What a search may do before it gives up. */
 export interface Effort {
-  /** Relaxations to solve. */
-  readonly steps: number;
+  /** Relaxations to solve. */ readonly steps: number;
   /** Time by the clock, ms since the epoch of `performance.now`, after which no step is begun. */
   readonly until: number;
 }
@@ -104,8 +101,8 @@ export interface Effort {
 const nearly = 1e-6;
 
 interface Met {
-  readonly relaxed: Relaxed;
-  hopeless: number;
+  /** The cheapest cover of it in parts. */ readonly relaxed: Relaxed;
+  /** The largest budget that was shown not to do; -1 before any was. */ hopeless: number;
 }
 
 /** Looks for covers within a budget. */

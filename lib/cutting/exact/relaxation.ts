@@ -6,14 +6,12 @@ import { CoveringProgram, type LpColumn } from "./simplex.js";
 
 /** A fill as a column of the program. */
 interface FillColumn extends LpColumn {
-  /** The fill. */
-  readonly fill: Fill;
+  /** The fill. */ readonly fill: Fill;
 }
 
 /** The cheapest cover in parts. */
 export interface Relaxed {
-  /** No whole cover of what remains costs less. */
-  readonly bound: number;
+  /** No whole cover of what remains costs less. */ readonly bound: number;
   /** Worth of one piece of each type, rounded down to a binary fraction. */
   readonly values: readonly number[];
   /** What the fills in use cost; no cover in parts of the fills known so far costs less. */
@@ -210,21 +208,19 @@ export class Relaxation {
 
 /** Worth of a piece of each type, and what one more of each limited stock would save. */
 interface Prices {
-  readonly values: readonly number[];
-  readonly premiums: readonly number[];
+  /** Worth of one piece of each type. */ readonly values: readonly number[];
+  /** What one more of each stock would save. */ readonly premiums: readonly number[];
 }
 
 /** Prices no fill is worth more than, and what all pieces are worth by them. */
 interface SafeValues extends Prices {
-  readonly bound: number;
+  /** What all pieces are worth by these prices, less what limited stock saves. */ readonly bound: number;
 }
 
 /** What came of asking for fills. */
 interface Answer {
-  /** How many were offered. */
-  readonly found: number;
-  /** The most a fill of each stock is worth. */
-  readonly offers: readonly number[];
+  /** How many were offered. */ readonly found: number;
+  /** The most a fill of each stock is worth. */ readonly offers: readonly number[];
 }
 
 /** How far values are kept to the safe ones when only quick answers are wanted. */

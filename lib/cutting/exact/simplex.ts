@@ -2,18 +2,14 @@
 
 /** One column: what it costs and what it puts into which rows. */
 export interface LpColumn {
-  /** Of one. */
-  readonly cost: number;
-  /** Its coefficients that are not zero. */
-  readonly entries: readonly LpEntry[];
+  /** Of one. */ readonly cost: number;
+  /** Its coefficients that are not zero. */ readonly entries: readonly LpEntry[];
 }
 
 /** One coefficient of a column. */
 export interface LpEntry {
-  /** The row it stands in. */
-  readonly row: number;
-  /** Its value. */
-  readonly factor: number;
+  /** The row it stands in. */ readonly row: number;
+  /** Its value. */ readonly factor: number;
 }
 
 const tiny = 1e-9;
@@ -25,12 +21,9 @@ function read(list: Float64Array, index: number): number {
 
 /** One row of a basis. */
 interface BasisRow {
-  /** The column in use. */
-  column: LpColumn;
-  /** Its row of the inverse of the basis. */
-  readonly inverse: Float64Array;
-  /** How much of the column is used. */
-  amount: number;
+  /** The column in use. */ column: LpColumn;
+  /** Its row of the inverse of the basis. */ readonly inverse: Float64Array;
+  /** How much of the column is used. */ amount: number;
 }
 
 /**

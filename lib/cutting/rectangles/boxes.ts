@@ -5,22 +5,22 @@ import type { Way } from "./item.js";
 
 /** A rectangle in which some pieces lie, to be cut apart by straight cuts. */
 export interface Box {
-  readonly length: number;
-  readonly width: number;
-  readonly made: BoxOfOne | BoxOfTwo;
+  /** Along the sheet. */ readonly length: number;
+  /** Across the sheet. */ readonly width: number;
+  /** What it is put together from. */ readonly made: BoxOfOne | BoxOfTwo;
 }
 
 /** A single piece. */
 export interface BoxOfOne {
-  readonly type: number;
-  readonly way: Way;
+  /** Index of the type of piece. */ readonly type: number;
+  /** How it lies. */ readonly way: Way;
 }
 
 /** Two boxes, one beyond the other across the cut between them. */
 export interface BoxOfTwo {
-  readonly direction: CutDirection;
-  readonly near: Box;
-  readonly far: Box;
+  /** Of the cut between them. */ readonly direction: CutDirection;
+  /** The one nearer to the sheet's corner. */ readonly near: Box;
+  /** The one beyond the cut. */ readonly far: Box;
 }
 
 /** Two boxes with a cut between them. */
@@ -49,9 +49,8 @@ export function offer(boxes: Box[], box: Box): void {
 
 /** Boxes of one kind: those that begin with cuts of these directions, or are taken over from below. */
 export interface CutLevel {
-  readonly directions: readonly CutDirection[];
-  /** Index of the level whose boxes need no cut of these directions. */
-  readonly below?: number;
+  /** Directions a first cut may have. */ readonly directions: readonly CutDirection[];
+  /** Index of the level whose boxes need no cut of these directions. */ readonly below?: number;
 }
 
 /** One level where cuts may turn as they like; two a stage otherwise, one for each first direction. */

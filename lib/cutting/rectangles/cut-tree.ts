@@ -7,18 +7,16 @@ export type CutDirection = "along" | "across";
 
 /** A part of a sheet. It is cut further, or holds a piece, or is left over. */
 export interface Part {
-  readonly x: number;
-  readonly y: number;
-  readonly length: number;
-  readonly width: number;
+  /** Nearest edge, along the sheet. */ readonly x: number;
+  /** Nearest edge, across the sheet. */ readonly y: number;
+  /** Along the sheet. */ readonly length: number;
+  /** Across the sheet. */ readonly width: number;
   /** How many times the direction of cuts has changed on the way to this part, the first counted. */
   readonly stage: number;
-  /** Direction of the cut it came from. */
-  readonly from?: CutDirection;
+  /** Direction of the cut it came from. */ readonly from?: CutDirection;
   /** The two sides of the cut through it. */
   cut?: { readonly direction: CutDirection; readonly near: Part; readonly far: Part };
-  /** The piece it is. */
-  held?: { readonly item: Item; readonly way: Way };
+  /** The piece it is. */ held?: { readonly item: Item; readonly way: Way };
 }
 
 /** A whole sheet, not yet cut. */

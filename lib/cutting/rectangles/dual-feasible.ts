@@ -6,14 +6,11 @@
 import { at } from "../../algebra/lists.js";
 /** A piece, the sheet taken as 1 x 1. */
 export interface UnitPiece {
-  /** Share of the sheet's length. */
-  readonly length: number;
-  /** Share of the sheet's width. */
-  readonly width: number;
+  /** Share of the sheet's length. */ readonly length: number;
+  /** Share of the sheet's width. */ readonly width: number;
   /** Whether the two may change places, and then as shares of the other side. */
   readonly turned?: { readonly length: number; readonly width: number };
-  /** How many. */
-  readonly count: number;
+  /** How many. */ readonly count: number;
 }
 
 /** Maps a share of an extent so that whatever summed to no more than 1 still does. */
@@ -47,8 +44,8 @@ export function heaviestScales(pieces: readonly UnitPiece[], most: number): Scal
 
 /** What one change makes of every piece as it lies, and of every piece turned. */
 interface Changed {
-  readonly straight: readonly number[];
-  readonly turned: readonly number[];
+  /** Of every piece as it lies. */ readonly straight: readonly number[];
+  /** Of every piece turned. */ readonly turned: readonly number[];
 }
 
 /** Weighs all pieces on every scale: a change of lengths with a change of widths. */

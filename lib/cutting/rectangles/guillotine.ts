@@ -22,22 +22,20 @@ export const fillRules: readonly FillRules[] = (["snug", "small", "first"] as co
 
 /** A sheet with its cuts. */
 export interface FilledBoard {
-  readonly board: Board;
-  readonly root: Part;
+  /** The sheet. */ readonly board: Board;
+  /** All of it, cut and filled. */ readonly root: Part;
 }
 
 interface Choice {
-  readonly index: number;
-  readonly way: Way;
-  readonly score: number;
+  /** Of the free part. */ readonly index: number;
+  /** How the piece lies in it. */ readonly way: Way;
+  /** How badly it fits; the smallest is taken. */ readonly score: number;
 }
 
 /** What became of a list of pieces. */
 export interface Filling {
-  /** In the order the sheets were opened. */
-  readonly filled: readonly FilledBoard[];
-  /** Pieces for which no sheet was left. */
-  readonly unplaced: readonly Item[];
+  /** In the order the sheets were opened. */ readonly filled: readonly FilledBoard[];
+  /** Pieces for which no sheet was left. */ readonly unplaced: readonly Item[];
 }
 
 /**

@@ -9,65 +9,54 @@ import { fillSkyline } from "./skyline.js";
 
 /** A stock of sheets. */
 export interface BoardStock {
-  /** Along the sheet, usable, widened by a kerf. */
-  readonly length: number;
-  /** Across the sheet, usable, widened by a kerf. */
-  readonly width: number;
-  /** Of one. */
-  readonly price: number;
+  /** Along the sheet, usable, widened by a kerf. */ readonly length: number;
+  /** Across the sheet, usable, widened by a kerf. */ readonly width: number;
+  /** Of one. */ readonly price: number;
   /** How many there are; infinite where as many can be had as are needed. */
   readonly supply: number;
 }
 
 /** A sheet with pieces on it. */
 export interface UsedBoard {
-  readonly board: Board;
-  readonly laid: readonly Laid[];
-  /** Its straight cuts; missing where cuts may have any shape. */
-  readonly root?: Part;
+  /** The sheet. */ readonly board: Board;
+  /** The pieces where they lie. */ readonly laid: readonly Laid[];
+  /** Its straight cuts; missing where cuts may have any shape. */ readonly root?: Part;
 }
 
 /** What a search may use. */
 export interface BoardRules {
   /** Changes of direction of straight cuts, or cuts of any shape. */
   readonly cuts: number | "any shape";
-  /** Pieces stand this far apart. */
-  readonly kerf: number;
+  /** Pieces stand this far apart. */ readonly kerf: number;
 }
 
 /** When a search stops. */
 export interface BoardEffort {
-  /** Fillings to try, so that a slow machine finds the same plan. */
-  readonly rounds: number;
-  /** By the clock, ms. */
-  readonly until: number;
-  /** A cost no plan can beat. */
-  readonly goal: number;
-  /** Fillings to try for a larger offcut once the goal is reached. */
-  readonly extra: number;
+  /** Fillings to try, so that a slow machine finds the same plan. */ readonly rounds: number;
+  /** By the clock, ms. */ readonly until: number;
+  /** A cost no plan can beat. */ readonly goal: number;
+  /** Fillings to try for a larger offcut once the goal is reached. */ readonly extra: number;
 }
 
 /** How good a list of sheets is: cost, then count, then the largest offcut. */
 export interface Worth {
-  readonly cost: number;
-  readonly count: number;
-  readonly offcut: number;
+  /** Of all sheets. */ readonly cost: number;
+  /** Number of sheets. */ readonly count: number;
+  /** Area of the largest offcut, in square metres. */ readonly offcut: number;
 }
 
 /** What a search found. */
 export interface LeastBoards {
-  readonly used: readonly UsedBoard[];
-  readonly worth: Worth;
-  /** Fillings tried. */
-  readonly rounds: number;
+  /** The best sheets found. */ readonly used: readonly UsedBoard[];
+  /** How good they are. */ readonly worth: Worth;
+  /** Fillings tried. */ readonly rounds: number;
 }
 
 interface Attempt {
-  readonly order: readonly Item[];
-  readonly rules: FillRules;
-  readonly preferred: number;
-  /** Chance, after the sensible attempts. */
-  readonly next?: () => number;
+  /** Pieces in the order they are laid. */ readonly order: readonly Item[];
+  /** How each looks for its place. */ readonly rules: FillRules;
+  /** Index of the stock that is opened first. */ readonly preferred: number;
+  /** Chance, after the sensible attempts. */ readonly next?: () => number;
 }
 
 /**

@@ -4,8 +4,7 @@ import { UnlimitedValues, type ValuedSize } from "./unlimited-value.js";
 
 /** A size of piece with its worth and how many may be cut. */
 export interface LimitedSize extends ValuedSize {
-  /** Of the piece, in this size and any other it may lie in. */
-  readonly max: number;
+  /** Of the piece, in this size and any other it may lie in. */ readonly max: number;
 }
 
 /** How many of each piece may be cut. */
@@ -23,23 +22,20 @@ export function densestFirst(sizes: readonly LimitedSize[]): LimitedSize[] {
 
 /** What a search came to. */
 export interface BestValue {
-  /** Of the pieces found. */
-  readonly value: number;
-  /** No choice of pieces is worth more. */
-  readonly bound: number;
+  /** Of the pieces found. */ readonly value: number;
+  /** No choice of pieces is worth more. */ readonly bound: number;
   /** The pieces and where they lie. */
   readonly pieces: readonly (ValuedSize & { readonly x: number; readonly y: number })[];
 }
 
 /** A rectangle put together from pieces by straight seams. */
 interface Built {
-  readonly length: number;
-  readonly width: number;
-  readonly value: number;
-  /** One number a piece. */
-  readonly counts: readonly number[];
-  /** The most a whole sheet with it can be worth. */
-  readonly hope: number;
+  /** Along the sheet, in steps. */ readonly length: number;
+  /** Across the sheet, in steps. */ readonly width: number;
+  /** Worth of all its pieces. */ readonly value: number;
+  /** One number a piece. */ readonly counts: readonly number[];
+  /** The most a whole sheet with it can be worth. */ readonly hope: number;
+  /** The piece it is, or the two it was put together from. */
   readonly made: LimitedSize | { readonly along: boolean; readonly near: Built; readonly far: Built };
 }
 

@@ -6,20 +6,17 @@ import type { Fronts } from "./fronts.js";
 
 /** A sheet with the scales its pieces are weighed on. */
 export interface WeighedSheet {
-  readonly length: number;
-  readonly width: number;
+  /** Along the sheet. */ readonly length: number;
+  /** Across the sheet. */ readonly width: number;
   /** A piece that does not lie on the sheet weighs more than 1. */
   readonly scales: readonly Scale[];
 }
 
 /** What a search goes by. */
 export interface SetQuestion {
-  /** Worth of one piece of each type. */
-  readonly values: readonly number[];
-  /** How many there are of each type. */
-  readonly demand: readonly number[];
-  /** A piece of this type is in every set. */
-  readonly with?: number;
+  /** Worth of one piece of each type. */ readonly values: readonly number[];
+  /** How many there are of each type. */ readonly demand: readonly number[];
+  /** A piece of this type is in every set. */ readonly with?: number;
   /**
    * Missing where every set is wanted. Only the best ones otherwise: those that are quickly found, boxes that grow
    * piece by piece, or all.
@@ -29,28 +26,24 @@ export interface SetQuestion {
 
 /** A set of pieces that can be cut from the sheet. */
 export interface FoundSet {
-  /** Types in ascending order, one entry a piece. */
-  readonly set: readonly number[];
-  readonly value: number;
-  readonly box: Box;
+  /** Types in ascending order, one entry a piece. */ readonly set: readonly number[];
+  /** Worth of all its pieces. */ readonly value: number;
+  /** How they are cut free. */ readonly box: Box;
 }
 
 /** How pieces go together. */
 export interface SetShapes {
-  readonly fronts: Fronts;
-  readonly grower: BoxGrower;
+  /** The smallest boxes of any set. */ readonly fronts: Fronts;
+  /** Boxes that grow piece by piece. */ readonly grower: BoxGrower;
   /** Whether a type goes wherever another goes. */
   readonly covers: (larger: number, smaller: number) => boolean;
 }
 
 /** When to leave a search. */
 export interface SetEffort {
-  /** Sets to look at. */
-  readonly sets: number;
-  /** Sets to look at once one is found that is visited. */
-  readonly more: number;
-  /** By the clock, ms. */
-  readonly until: number;
+  /** Sets to look at. */ readonly sets: number;
+  /** Sets to look at once one is found that is visited. */ readonly more: number;
+  /** By the clock, ms. */ readonly until: number;
 }
 
 /** Told of a set; returns what later ones must be worth more than. */

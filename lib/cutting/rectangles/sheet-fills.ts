@@ -32,10 +32,8 @@ export interface SheetSupply extends CoverStock, WeighedSheet {}
 
 /** What may be spent on all questions together. */
 export interface SetBudget {
-  /** Sets to look at. */
-  readonly sets: number;
-  /** By the clock, ms. */
-  readonly until: number;
+  /** Sets to look at. */ readonly sets: number;
+  /** By the clock, ms. */ readonly until: number;
 }
 
 /** Fills to offer in answer to one question. */

@@ -5,16 +5,16 @@ import type { Item, Laid, Way } from "./item.js";
 
 /** One step of the outline: from x on, everything is filled up to y. */
 interface Step {
-  readonly x: number;
-  readonly length: number;
-  readonly y: number;
+  /** Where it begins, along the sheet. */ readonly x: number;
+  /** Along the sheet. */ readonly length: number;
+  /** How far across the sheet it is filled. */ readonly y: number;
 }
 
 /** What was laid, what was not, and how far across the sheet it reaches. */
 export interface SkylineFill {
-  readonly laid: readonly Laid[];
-  readonly left: readonly Item[];
-  readonly reach: number;
+  /** The pieces where they lie. */ readonly laid: readonly Laid[];
+  /** Pieces that do not go on. */ readonly left: readonly Item[];
+  /** How far across the sheet the pieces reach. */ readonly reach: number;
 }
 
 /**
@@ -54,16 +54,12 @@ const randomPickRate = 0.05;
 
 /** The lowest step, and what stands beside it. */
 interface Place {
-  /** Index in the outline. */
-  readonly index: number;
-  /** The step itself. */
-  readonly step: Step;
+  /** Index in the outline. */ readonly index: number;
+  /** The step itself. */ readonly step: Step;
   /** How far its left neighbour rises above it, without end at the edge of the sheet. */
   readonly leftRise: number;
-  /** The same of its right neighbour. */
-  readonly rightRise: number;
-  /** What is left above the step, across the sheet. */
-  readonly room: number;
+  /** The same of its right neighbour. */ readonly rightRise: number;
+  /** What is left above the step, across the sheet. */ readonly room: number;
 }
 
 function placeOn(outline: readonly Step[], width: number): Place {
@@ -82,12 +78,9 @@ function placeOn(outline: readonly Step[], width: number): Place {
 
 /** A piece for a step, and how it lies there. */
 interface Fit {
-  /** The piece. */
-  readonly item: Item;
-  /** How it is turned. */
-  readonly way: Way;
-  /** Whether it goes to the right end of the step. */
-  readonly atRight: boolean;
+  /** The piece. */ readonly item: Item;
+  /** How it is turned. */ readonly way: Way;
+  /** Whether it goes to the right end of the step. */ readonly atRight: boolean;
 }
 
 /** The piece with the highest score, of equals the first in the list; of all that go on, fit or not, where any will do. */

@@ -4,14 +4,10 @@ import type { Laid } from "./item.js";
 
 /** A size of piece with its worth. */
 export interface ValuedSize {
-  /** Along the sheet; a whole number. */
-  readonly length: number;
-  /** Across the sheet; a whole number. */
-  readonly width: number;
-  /** Of one. */
-  readonly value: number;
-  /** The piece in the list it came from. */
-  readonly piece: number;
+  /** Along the sheet; a whole number. */ readonly length: number;
+  /** Across the sheet; a whole number. */ readonly width: number;
+  /** Of one. */ readonly value: number;
+  /** The piece in the list it came from. */ readonly piece: number;
 }
 
 /** Where a cut runs in the best use of a part. */
