@@ -21,7 +21,7 @@ import { cite } from "../source.js";
 export type AdhesiveKind = "contact" | "spray contact" | "wood glue" | "epoxy" | "construction";
 
 /** What follows from the kind of a glue. */
-export interface AdhesiveTraits {
+interface AdhesiveTraits {
   /** Whether two dry films grip on touch, with no clamps but also no moving; else it is clamped while wet. */
   readonly gripsOnTouch: boolean;
   /** Whether it is sprayed, not rolled or spread. */ readonly sprayed: boolean;
@@ -43,7 +43,7 @@ export const AdhesiveKind: Kind<AdhesiveKind> = choice(
 );
 
 /** Coverage as labels state it: so much area from so much glue. */
-export interface CoverageInputs {
+interface CoverageInputs {
   /** One face. */ readonly covered: Area;
   /** The volume that covers it. */ readonly from: Volume;
   /** Of the wet glue. */ readonly density: Density;
@@ -70,7 +70,7 @@ export const rateFromCoverage: Formula<CoverageInputs, AreaDensity> = formula({
 });
 
 /** What the label says and what the builder found. */
-export interface OwnRateInputs {
+interface OwnRateInputs {
   /** The rate that the label gives. */ readonly label: AreaDensity;
   /** From a trial panel. */ readonly trial: AreaDensity;
 }
@@ -107,7 +107,7 @@ export const ownRate: Formula<OwnRateInputs, Ratio> = formula({
 const usualContact = { low: 0.1, high: 0.15 } as const;
 
 /** Warns of a contact adhesive's rate outside 100 to 150 g/m2 on one face (common practice). */
-export function unusualContactRate(face: string, rate: AreaDensity): string[] {
+function unusualContactRate(face: string, rate: AreaDensity): string[] {
   if (rate >= usualContact.low * (1 - 1e-9) && rate <= usualContact.high * (1 + 1e-9)) return [];
   return [
     `${AreaDensity.show(rate, { unit: "g/m2" })} on the ${face} is outside the usual 100 to 150 g/m2 of wet contact adhesive`,
@@ -129,7 +129,7 @@ export interface AdhesiveNeedInputs {
 }
 
 /** Glue to buy. */
-export type AdhesiveToBuy = {
+type AdhesiveToBuy = {
   /** Wet, waste included. */ readonly mass: Mass;
   /** Wet, waste included. */ readonly volume: Volume;
   /** Whole ones to buy. */ readonly containers: number;

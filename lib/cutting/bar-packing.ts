@@ -9,7 +9,7 @@ import { fits } from "./numbers.js";
 import { compareNames, Supply } from "./purchase.js";
 
 /** A bar being filled. */
-export interface OpenBar<Piece> {
+interface OpenBar<Piece> {
   /** Length a further piece may have. */ room: number;
   /** In the order they were put in. */ readonly pieces: Piece[];
 }
@@ -28,7 +28,7 @@ export interface Packing<Piece, Bar> {
  * @param open bars to be filled before any other
  * @param openBar a bar with room for the piece, or undefined when there is no such stock
  */
-export function firstFit<Piece extends { readonly length: number }, Bar extends OpenBar<Piece>>(
+function firstFit<Piece extends { readonly length: number }, Bar extends OpenBar<Piece>>(
   pieces: readonly Piece[],
   kerf: number,
   open: readonly Bar[],
@@ -79,8 +79,8 @@ export function cutsOf({ pieces }: BarJob): Cut[] {
 }
 
 /** Every single leftover, the shortest first: a piece takes the smallest one it fits. */
-export function rackOf({ leftovers = [] }: BarJob): Rack[] {
-  return leftovers
+export function rackOf({ offcuts = [] }: BarJob): Rack[] {
+  return offcuts
     .flatMap(({ name, length, count = 1 }) => Array.from({ length: count }, () => ({ rack: name, length })))
     .sort((a, b) => a.length - b.length || compareNames(a.rack, b.rack));
 }

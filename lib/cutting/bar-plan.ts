@@ -23,7 +23,7 @@ export interface StockBar extends Buyable {
 }
 
 /** A bar left over from another job. It was squared when it was cut, so its ends are not trimmed again. */
-export interface LeftoverBar {
+interface OffcutBar {
   /** Unique among the leftovers. */ readonly name: string;
   /** All of it usable. */ readonly length: Length;
   /** Default 1. */ readonly count?: number;
@@ -34,7 +34,7 @@ export interface BarJob {
   /** What is to be cut. */ readonly pieces: readonly BarPiece[];
   /** Each with its own length and price. */ readonly stock: readonly StockBar[];
   /** Used before anything is bought; none when absent. */
-  readonly leftovers?: readonly LeftoverBar[];
+  readonly offcuts?: readonly OffcutBar[];
   /** Width of the saw's cut, square across. */ readonly kerf: Length;
   /** Taken off each end of a new bar, that cut's own kerf included. Default 0. */
   readonly endTrim?: Length;

@@ -74,7 +74,7 @@ interface Source {
 }
 
 /** A bar job in plain numbers, with the way back. */
-export class BarModel {
+class BarModel {
   /** Types of pieces and lengths of stock. */
   readonly cover: Cover;
   /** All pieces, and all stock there is. */
@@ -139,8 +139,8 @@ function nameOf(source: StockBar | Rack): string {
   return isRack(source) ? source.rack : source.name;
 }
 
-function rackSources({ leftovers = [] }: BarJob): Source[] {
-  return [...leftovers]
+function rackSources({ offcuts = [] }: BarJob): Source[] {
+  return [...offcuts]
     .sort((a, b) => a.length - b.length || compareNames(a.name, b.name))
     .map(({ name, length, count = 1 }) => ({
       bar: { rack: name, length },

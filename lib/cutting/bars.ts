@@ -45,7 +45,11 @@ export function planBars(request: BarJob): BarPlan {
   return planOf(job, stock, proof, losses);
 }
 
-/** The cheapest of the plans that fill one bar after the other, one with each stock preferred. */
+/**
+ * The cheapest of the plans that fill one bar after the other, one with each stock preferred.
+ *
+ * @throws RangeError when there are too few bars
+ */
 function firstPlan(job: BarJob, stock: readonly StockBar[], losses: Losses): readonly FilledBar[] {
   const attempts = stock.map((preferred) => packBars(job, stock, preferred, losses));
   const plans = attempts.filter(({ unplaced }) => unplaced === undefined).map(({ bars }) => bars);
@@ -148,14 +152,14 @@ function boundByHand(job: BarJob, { kerf, endTrim }: Losses): PurchaseBound {
  *
  * @throws Refusal naming the pieces and their lengths
  */
-export function refuseBarJob(job: BarJob): void {
-  const { pieces, stock, leftovers = [], kerf, endTrim = Length.si(0), smallestUseful = Length.si(0) } = job;
-  const sized = [...pieces, ...stock, ...leftovers].map(({ name, length }) => ({ name, sizes: [length] }));
+function refuseBarJob(job: BarJob): void {
+  const { pieces, stock, offcuts = [], kerf, endTrim = Length.si(0), smallestUseful = Length.si(0) } = job;
+  const sized = [...pieces, ...stock, ...offcuts].map(({ name, length }) => ({ name, sizes: [length] }));
   refuse("bars", [
     ...badStock(stock),
     ...repeatedNames("pieces", pieces),
-    ...repeatedNames("leftovers", leftovers),
-    ...badCounts([...pieces, ...leftovers]),
+    ...repeatedNames("leftovers", offcuts),
+    ...badCounts([...pieces, ...offcuts]),
     ...badSizes(sized),
     ...belowZero({ kerf, "end trim": endTrim, "smallest useful remainder": smallestUseful }),
     ...badMitres(job),
@@ -176,10 +180,10 @@ function trimmedAway(stock: readonly StockBar[], endTrim: Length): string[] {
     .map(({ name, length }) => `${name} (${showSizes([length])}) is used up by trimming its ends`);
 }
 
-function longerThanEvery({ pieces, stock, leftovers = [] }: BarJob, endTrim: Length): string[] {
+function longerThanEvery({ pieces, stock, offcuts = [] }: BarJob, endTrim: Length): string[] {
   const lengths = [
     ...stock.map(({ length }) => usableLength(length, endTrim)),
-    ...leftovers.map(({ length }) => length),
+    ...offcuts.map(({ length }) => length),
   ];
   const longest = Math.max(...lengths);
   return pieces

@@ -1,12 +1,13 @@
 /** The most valuable pieces that can be cut from one sheet. */
 import { Length, Time } from "../quantity/index.js";
+import { commonDivisor } from "./numbers.js";
 import { freeValue } from "./rectangles/free-value.js";
 import { type BestValue, type LimitedSize, limitedValue } from "./rectangles/limited-value.js";
 import { UnlimitedValues } from "./rectangles/unlimited-value.js";
 import { badSizes, belowZero, refuse, repeatedNames } from "./request.js";
 
 /** A piece one could cut, and what it would be worth. */
-export interface ValuePiece {
+interface ValuePiece {
   /** Unique in the job. */ readonly name: string;
   /** Along the sheet. */ readonly length: Length;
   /** Across the sheet. */ readonly width: Length;
@@ -27,7 +28,7 @@ export interface ValueJob {
 }
 
 /** What to cut. */
-export interface ValuePlan {
+interface ValuePlan {
   /** Worth of all pieces. */ readonly value: number;
   /** No choice is worth more. */ readonly bound: number;
   /** Whether the two meet. */ readonly proven: boolean;
@@ -113,8 +114,4 @@ function sizesOf(
 function commonStep({ length, width, pieces, kerf = Length.si(0) }: ValueJob): number {
   const all = [length, width, ...pieces.flatMap((piece) => [piece.length, piece.width])];
   return all.map((one) => Math.round((one + kerf) * 1e6)).reduce(commonDivisor) / 1e6;
-}
-
-function commonDivisor(a: number, b: number): number {
-  return b === 0 ? a : commonDivisor(b, a % b);
 }

@@ -7,11 +7,9 @@ export type { Buyable, PlanProof, Purchase, PurchaseBound } from "./purchase.js"
 export * from "./saw-losses.js";
 export {
   type BenchPart,
-  type BenchState,
   benchStates,
   type SawStep,
   type StopSetting,
-  sameArea,
   sawSteps,
   stopSettings,
 } from "./saw-steps.js";

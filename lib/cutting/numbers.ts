@@ -7,3 +7,8 @@ export const hair = 1e-9;
 export function fits(size: number, room: number): boolean {
   return size <= room + hair;
 }
+
+/** The largest whole number that divides two others. */
+export function commonDivisor(a: number, b: number): number {
+  return b === 0 ? a : commonDivisor(b, a % b);
+}

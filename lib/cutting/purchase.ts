@@ -1,5 +1,6 @@
 /** What bars and sheets have in common: stock with a price, a supply that runs out, what was bought, whole prices. */
 import { addMoney, type Money, money, timesMoney, wholeUp } from "../quantity/index.js";
+import { commonDivisor } from "./numbers.js";
 
 /** Anything the shop can buy to cut from. */
 export interface Buyable {
@@ -158,7 +159,7 @@ export function leastOf<Plan>(
 }
 
 /** Prices in a common unit. */
-export interface WholePrices {
+interface WholePrices {
   /** Whole numbers, in the order given; all 1 where nothing costs anything. */
   readonly costs: readonly number[];
   /** Money of one unit; 0 where nothing costs anything. */ readonly unit: number;
@@ -173,10 +174,6 @@ export function wholePrices(prices: readonly number[]): WholePrices {
   const common = parts.reduce(commonDivisor, 0);
   if (common === 0) return { costs: prices.map(() => 1), unit: 0 };
   return { costs: parts.map((part) => part / common), unit: common * finest };
-}
-
-function commonDivisor(a: number, b: number): number {
-  return b === 0 ? a : commonDivisor(b, a % b);
 }
 
 /** Every total from 0 up to a limit that some purchase comes to, ascending. */

@@ -61,7 +61,7 @@ function named(area: SheetArea, { pieces, offcuts }: CutSheet): BenchPart {
 }
 
 /** Whether two areas are the same, to a tenth of a micrometre: sums of sizes round differently. */
-export function sameArea(one: SheetArea, other: SheetArea): boolean {
+function sameArea(one: SheetArea, other: SheetArea): boolean {
   const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-7;
   return (
     near(one.x, other.x) &&
@@ -102,12 +102,12 @@ export function stopSettings(bars: readonly CutBar[]): StopSetting[] {
 }
 
 /** Width of what stays between fence and blade. */
-export function fenceOf({ direction, at, part }: ThroughCut): number {
+function fenceOf({ direction, at, part }: ThroughCut): number {
   return at - (direction === "along" ? part.y : part.x);
 }
 
 /** Whether two cuts need the same setting, to a micrometre. */
-export function sameSetting(one: ThroughCut, other: ThroughCut): boolean {
+function sameSetting(one: ThroughCut, other: ThroughCut): boolean {
   return one.direction === other.direction && Math.abs(fenceOf(one) - fenceOf(other)) < 1e-6;
 }
 
@@ -146,7 +146,7 @@ function mostShared(ready: readonly ThroughCut[]): ThroughCut | undefined {
 }
 
 /** Everything on the bench after a cut. */
-export interface BenchState {
+interface BenchState {
   /** The cut just made. */ readonly step: SawStep;
   /** Pieces, offcuts and parts that are cut further. */ readonly parts: readonly BenchPart[];
 }

@@ -5,14 +5,14 @@ import { fits } from "./numbers.js";
 import { fewestToCover } from "./purchase.js";
 
 /** Rectangles of one size, without a name. */
-export interface SheetCut {
+interface SheetCut {
   /** One side. */ readonly length: Length;
   /** The other side. */ readonly width: Length;
   /** How many of that size. */ readonly count: number;
 }
 
 /** Rectangles to be cut from sheets of one size. */
-export interface OneSizeJob {
+interface OneSizeJob {
   /** What is to be cut. */ readonly pieces: readonly SheetCut[];
   /** Of a sheet as sold. */ readonly sheetLength: Length;
   /** Of a sheet as sold. */ readonly sheetWidth: Length;
@@ -41,7 +41,7 @@ export function totalWithKerf(pieces: readonly SheetCut[], kerf: number): number
 }
 
 /** Whether a rectangle goes onto a sheet, one way or the other. */
-export function fitsEitherWay({ length, width }: Size, sheet: Size): boolean {
+function fitsEitherWay({ length, width }: Size, sheet: Size): boolean {
   return (
     (fits(length, sheet.length) && fits(width, sheet.width)) ||
     (fits(width, sheet.length) && fits(length, sheet.width))

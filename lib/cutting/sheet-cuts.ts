@@ -125,7 +125,7 @@ function trimmed(sheet: StockSheet, edgeTrim: number): SheetArea {
 }
 
 /** A rectangle on a sheet. */
-export interface FreeArea {
+interface FreeArea {
   /** Nearest edge, along the sheet, in metres. */ readonly x: number;
   /** Nearest edge, across the sheet, in metres. */ readonly y: number;
   /** Along the sheet, in metres. */ readonly length: number;
@@ -133,7 +133,7 @@ export interface FreeArea {
 }
 
 /** What a sheet has besides its pieces and their kerfs, as rectangles that do not overlap, as wide as they go. */
-export function freeAreas(
+function freeAreas(
   laid: readonly Laid[],
   sheet: { readonly length: number; readonly width: number },
 ): FreeArea[] {

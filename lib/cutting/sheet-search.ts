@@ -1,7 +1,7 @@
 /** The cheapest sheets for a job, and what no others can beat: quick fillings, then proof, then fillings again. */
 
-import { costOfFills } from "./exact/cover.js";
-import { type Effort, proveCover } from "./exact/prove.js";
+import { costOfFills, type Effort } from "./exact/cover.js";
+import { proveCover } from "./exact/prove.js";
 import type { Item } from "./rectangles/item.js";
 import {
   type BoardRules,
@@ -14,7 +14,7 @@ import {
 import { SheetModel } from "./sheet-model.js";
 
 /** What is to be laid on what, and how. */
-export interface BoardsJob {
+interface BoardsJob {
   /** Every single piece. */ readonly items: readonly Item[];
   /** The cheapest first. */ readonly boards: readonly BoardStock[];
   /** What the saw can do. */ readonly rules: BoardRules;
@@ -36,7 +36,7 @@ export interface SearchLimits {
 }
 
 /** Told of the sheets in hand when they are better than those before. */
-export type ReportBoards = (cost: number, count: number, bound: number) => void;
+type ReportBoards = (cost: number, count: number, bound: number) => void;
 
 /** Fillings to try before a proof is begun, and after the bound is met for the sake of a larger offcut. */
 const quickRounds = 400;
@@ -100,20 +100,20 @@ function meets(cost: number, bound: number): boolean {
 }
 
 /** Sheets found by the exact search, and what no others can beat. */
-export interface ProvenBoards {
+interface ProvenBoards {
   /** Missing where the sheets in hand are not beaten. */ readonly better?: readonly UsedBoard[];
   /** No sheets cost less. */ readonly bound: number;
 }
 
 /** Sheets that are possible. */
-export interface BoardsInHand {
+interface BoardsInHand {
   /** The cheapest of them. */ readonly best: readonly UsedBoard[];
   /** More such, for their ways to fill a sheet. */
   readonly others: readonly (readonly UsedBoard[])[];
 }
 
 /** What the search may do before it gives up. */
-export interface ProofEffort extends Effort {
+interface ProofEffort extends Effort {
   /** Sets of pieces to look at. */ readonly sets: number;
 }
 
@@ -122,7 +122,7 @@ export interface ProofEffort extends Effort {
  *
  * @param stages changes of direction of the cuts
  */
-export function proveBoards(
+function proveBoards(
   items: readonly Item[],
   boards: readonly BoardStock[],
   stages: number,

@@ -122,7 +122,7 @@ function planOf(
  *
  * @throws Refusal naming the pieces and their sizes
  */
-export function refuseSheetJob(job: SheetJob): void {
+function refuseSheetJob(job: SheetJob): void {
   const { pieces, stock, kerf, edgeTrim = Length.si(0) } = job;
   refuse("sheets", [
     ...badStock(stock),
@@ -162,7 +162,7 @@ function liesOn({ length, width, grain }: SheetPiece, sheet: ReturnType<typeof u
 }
 
 /** What no plan can beat: the larger of two counts, and no less than the area at the best price; known without a search. */
-export function sheetsBoundByHand(
+function sheetsBoundByHand(
   job: SheetJob,
   boards: readonly BoardStock[],
   { kerf, edgeTrim }: SheetLosses,
@@ -176,10 +176,10 @@ export function sheetsBoundByHand(
   const byArea = fewestToCover(need, Math.max(...offers.map(({ size }) => size)));
   const bySizes = fewestSheets(unitPieces(job, boards, kerf));
   const count = Math.max(byArea, bySizes);
-  const held = offers.filter((offer) => offer.held !== undefined);
+  const held = offers.flatMap(({ held, size }) => (held === undefined ? [] : [{ count: held, size }]));
   const bought = offers.filter((offer) => offer.held === undefined);
-  const onRack = held.reduce((sum, offer) => sum + (offer.held as number) * offer.size, 0);
-  const toBuy = Math.max(0, count - held.reduce((sum, offer) => sum + (offer.held as number), 0));
+  const onRack = held.reduce((sum, offer) => sum + offer.count * offer.size, 0);
+  const toBuy = Math.max(0, count - held.reduce((sum, offer) => sum + offer.count, 0));
   const least = leastCost(Math.max(0, need - onRack), bought.length > 0 ? bought : offers, toBuy);
   return {
     count,

@@ -8,11 +8,12 @@ import {
   type FillRules,
   fillBoards,
   fillRules,
+  once,
   reachOf,
   sensibleOrders,
   shuffled,
 } from "./rectangles/guillotine.js";
-import { areaOf, type Board, type Item } from "./rectangles/item.js";
+import { areaOf, type Item } from "./rectangles/item.js";
 import { fillSkyline } from "./rectangles/skyline.js";
 import { badCounts, badSizes, belowZero, refuse, repeatedNames } from "./request.js";
 import { turnsAllowed } from "./sheet-items.js";
@@ -29,7 +30,7 @@ export interface StripJob {
 }
 
 /** How much to cut off the roll. */
-export interface StripPlan {
+interface StripPlan {
   /** Of the strip used. */ readonly length: Length;
   /** No plan needs less. */ readonly bound: Length;
   /** Whether the two meet. */ readonly proven: boolean;
@@ -90,7 +91,7 @@ function itemsOf({ name, length, width, count, grain }: SheetPiece, across: Leng
 }
 
 /** No strip is shorter: the area of all pieces over its width, or the piece that is longest even lying down. */
-export function stripBound(items: readonly Item[], width: number): number {
+function stripBound(items: readonly Item[], width: number): number {
   const area = items.reduce((sum, item) => sum + areaOf(item), 0);
   const longest = items.map(({ ways }) => Math.min(...ways.map(({ length }) => length)));
   return Math.max(area / width, ...longest);
@@ -101,7 +102,7 @@ export function stripBound(items: readonly Item[], width: number): number {
  *
  * @param until by the clock, ms
  */
-export function shortestFreeStrip(items: readonly Item[], width: number, until: number): number {
+function shortestFreeStrip(items: readonly Item[], width: number, until: number): number {
   // A skyline grows across the sheet; the strip grows along it. The two are exchanged going in and coming out.
   const lying = items.map(transposed);
   const bound = stripBound(items, width);
@@ -125,7 +126,7 @@ export function shortestFreeStrip(items: readonly Item[], width: number, until: 
  * @param until by the clock, ms
  * @returns how much of the strip is used
  */
-export function shortestCutStrip(items: readonly Item[], width: number, until: number): number {
+function shortestCutStrip(items: readonly Item[], width: number, until: number): number {
   const bound = stripBound(items, width);
   const starts = sensibleOrders(items).flatMap((order) => fillRules.map((rules) => ({ order, rules })));
   const next = seededRandom(1).uniform;
@@ -133,7 +134,12 @@ export function shortestCutStrip(items: readonly Item[], width: number, until: n
   let current = { ...at(starts, 0), left: Number.POSITIVE_INFINITY };
   for (let round = 0; best + step > bound + hair && performance.now() < until; round++) {
     const tried = starts[round] ?? varied(current, next);
-    const { filled, unplaced } = fillBoards(tried.order, tried.rules, anyStage, once(best, width));
+    const { filled, unplaced } = fillBoards(
+      tried.order,
+      tried.rules,
+      anyStage,
+      once({ stock: 0, length: best, width }),
+    );
     const left = unplaced.reduce((sum, item) => sum + areaOf(item), 0);
     if (left <= current.left || next() < 0.02) current = { ...tried, left };
     const [only] = filled;
@@ -152,16 +158,6 @@ interface Attempt {
 /** A strip must be shorter by this much to count as shorter: a micrometre. */
 const step = 1e-6;
 const anyStage = Number.POSITIVE_INFINITY;
-
-/** Opens a single strip. */
-function once(length: number, width: number): () => Board | undefined {
-  let opened = false;
-  return () => {
-    if (opened) return undefined;
-    opened = true;
-    return { stock: 0, length, width };
-  };
-}
 
 function varied({ order, rules }: Attempt, next: () => number): Attempt {
   return {

@@ -23,7 +23,7 @@ export interface BendReading extends Reading {
 }
 
 /** What the strip itself sags: the rests' giving way taken off. */
-export function ownSag({ sag, rests = Length.si(0) }: BendReading): Length {
+function ownSag({ sag, rests = Length.si(0) }: BendReading): Length {
   return Length.si(sag - rests);
 }
 
@@ -39,7 +39,7 @@ export function sagOverLoad(readings: readonly BendReading[]): LinePoints {
 const divisions = [1e-3, 5e-4, 1e-4, 5e-5, 1e-5] as const;
 
 /** The coarsest division of which every sag is a multiple: what the gauge was read to. */
-export function gaugeDivision(readings: readonly BendReading[]): Length {
+function gaugeDivision(readings: readonly BendReading[]): Length {
   const whole = (value: number, by: number): boolean => Math.abs(value / by - Math.round(value / by)) < 1e-6;
   return Length.si(divisions.find((by) => readings.every(({ sag }) => whole(sag, by))) ?? 0);
 }
@@ -102,7 +102,11 @@ function shortSpan(readings: readonly BendReading[], file: string): Problem | un
   return problemAt(first, file, "span", Length.show(first.span), expected);
 }
 
-/** Sag must grow with the load over the whole strip; names the row that sags no more than the one before. */
+/**
+ * Sag must grow with the load over the whole strip; names the row that sags no more than the one before.
+ *
+ * @throws Error when a falling line has no falling sag, which is a mistake in the program
+ */
 function notGrowing(readings: readonly BendReading[], file: string): Problem | undefined {
   const points = sagOverLoad(readings);
   const flat = points.y.every((sag) => sag === points.y[0]);

@@ -46,6 +46,7 @@ export function optionalColumn<T>(
   return { ...anyColumn(header, kind, rules), required: false };
 }
 
+/** @throws RangeError from `readUnit` for a unit that the kind does not have */
 function anyColumn<T>(header: string, kind: Kind<T>, rules: ColumnRules): Column<T> {
   const units = unitsOf(kind);
   return {
@@ -97,6 +98,7 @@ function unitsOf<T>(kind: Kind<T>): HeaderUnits {
   };
 }
 
+/** @throws RangeError from `read` for a value out of bounds */
 function bounded<T>(kind: Kind<T>, unit: string | undefined, rules: ColumnRules): CellReader<T> {
   const expected = [cellExpected(kind, unit), ...boundsInWords(kind, unit, rules)].join(", ");
   return {

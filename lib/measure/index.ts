@@ -2,13 +2,12 @@ export * from "./bend-modulus.js";
 export type { BendReading } from "./bend-reading.js";
 export * from "./bend-test.js";
 export * from "./column.js";
-export { type StudentInputs, studentFactor } from "./distributions.js";
+export { studentFactor } from "./distributions.js";
 export * from "./line-fit.js";
 export * from "./linear-regression.js";
 export * from "./mean.js";
 export * from "./monte-carlo.js";
 export {
-  type CombinedUncertainty,
   type Correlation,
   combinedUncertainty,
   propagate,
@@ -16,11 +15,9 @@ export {
   type SpreadResult,
   type Uncertainties,
   type Uncertainty,
-  type UncertaintyParts,
 } from "./propagate.js";
 export * from "./strength.js";
 export {
-  type ColumnsOf,
   type CsvLine,
   type ReadTable,
   readCsv,

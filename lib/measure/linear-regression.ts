@@ -20,7 +20,7 @@ import { Refusal } from "../refusal.js";
 import { cite } from "../source.js";
 
 /** Points to fit, and what to fit to them. */
-export interface RegressionInputs {
+interface RegressionInputs {
   /** What was set, one list a column, each as long as y. */
   readonly columns: readonly (readonly Ratio[])[];
   /** What was read. */ readonly y: readonly Ratio[];
@@ -147,7 +147,7 @@ function scatterOf({ y, intercept }: RegressionInputs): LongNumber {
 }
 
 /** What a fit is made of. */
-export interface RegressionBasis {
+interface RegressionBasis {
   /** Fitted columns. */ readonly columns: readonly (readonly LongNumber[])[];
   /** Coefficients of the columns as given = this matrix times those of the fitted columns. */
   readonly back: readonly (readonly LongNumber[])[];
@@ -164,7 +164,7 @@ interface Scale {
  *
  * @param degree highest power
  */
-export function powerBasis(x: readonly number[], degree: number, intercept: boolean): RegressionBasis {
+function powerBasis(x: readonly number[], degree: number, intercept: boolean): RegressionBasis {
   const values = x.map(asWritten);
   const scale = scaleOf(values, intercept);
   const powers = [values.map(() => one)];
@@ -181,7 +181,7 @@ export function powerBasis(x: readonly number[], degree: number, intercept: bool
 }
 
 /** Several columns, each less its mean over its reach, with a column of ones before them for an intercept. */
-export function columnBasis(columns: readonly (readonly number[])[], intercept: boolean): RegressionBasis {
+function columnBasis(columns: readonly (readonly number[])[], intercept: boolean): RegressionBasis {
   const given = columns.map((column) => column.map(asWritten));
   const scales = given.map((column) => scaleOf(column, intercept));
   const fitted = given.map((column, j) => column.map((value) => scaled(value, at(scales, j))));

@@ -17,7 +17,7 @@ import {
 } from "./propagate.js";
 
 /** How a spread is drawn. */
-export interface DrawOptions {
+interface DrawOptions {
   /** Draws, 20 000 unless said; a 95 % end is then sure to about 2 % of the uncertainty. */
   readonly draws?: number;
   /** The same seed gives the same draws. 1 unless said. */ readonly seed?: number;
@@ -123,7 +123,11 @@ function offsetOf(
   return offset * standard;
 }
 
-/** A draw outside a formula's range has no result. */
+/**
+ * A draw outside a formula's range has no result.
+ *
+ * @throws whatever is no refusal of the computation
+ */
 function within(compute: () => number): number | undefined {
   try {
     return compute();
@@ -163,7 +167,7 @@ function summary<Out extends number>(
  * @param mean of the results
  * @param variance of the results
  */
-export function explainedShares(
+function explainedShares(
   offsets: readonly Float64Array[],
   results: Float64Array,
   mean: number,

@@ -136,7 +136,7 @@ export function moved<In extends object>(
 }
 
 /** What each uncertain input does to a result. */
-export interface UncertaintyParts {
+interface UncertaintyParts {
   /** Change of the result for one standard uncertainty of each input, in one unit. */
   readonly changes: readonly Ratio[];
   /** Degrees of freedom of each; 10 000 for what is no average of readings. */
@@ -146,7 +146,7 @@ export interface UncertaintyParts {
 }
 
 /** The uncertainty of a result. */
-export type CombinedUncertainty = {
+type CombinedUncertainty = {
   /** Combined standard uncertainty of the result. */ readonly standard: Ratio;
   /** Effective ones. */ readonly degreesOfFreedom: number;
 };
@@ -207,7 +207,7 @@ function joined(changes: readonly number[], correlations: readonly (readonly num
 }
 
 /** Share of each input in the variance; they sum to 1, or are all 0 without scatter. */
-export function varianceShares(
+function varianceShares(
   changes: readonly number[],
   correlations: readonly (readonly number[])[],
 ): readonly number[] {
@@ -289,11 +289,13 @@ export function choleskyTriangle(matrix: readonly (readonly number[])[]): readon
 /** Fully correlated inputs leave a rounding of zero. */
 const rounding = 1e-12;
 
+/** @throws RangeError when the square is negative: the correlations contradict each other */
 function diagonal(square: number): number {
   if (square < -rounding) throw contradiction();
   return square < rounding ? 0 : Math.sqrt(square);
 }
 
+/** @throws RangeError when nothing can be divided by zero: the correlations contradict each other */
 function ratioOrZero(rest: number, by: number): number {
   if (by !== 0) return rest / by;
   if (Math.abs(rest) > rounding) throw contradiction();

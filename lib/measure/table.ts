@@ -11,7 +11,7 @@ export interface TableRow {
 }
 
 /** One column for each field of a row. */
-export type ColumnsOf<Row extends TableRow> = {
+type ColumnsOf<Row extends TableRow> = {
   readonly [Field in Exclude<keyof Row, "line">]-?: Column<Row[Field]>;
 };
 
@@ -134,7 +134,7 @@ function byRow(a: Problem, b: Problem): number {
 }
 
 /** A field of the row, where its cells stand and how to read them. */
-export interface PlacedColumn {
+interface PlacedColumn {
   /** Name of the field. */ readonly field: string;
   /** Counted from 0. */ readonly position: number;
   /** The header as the builder wrote it. */ readonly written: string;
@@ -151,8 +151,12 @@ export interface Header {
   /** What is wrong with the line. */ readonly problems: readonly Problem[];
 }
 
-/** Places every column, and reports headers that are unknown, missing, doubled or without their unit. */
-export function readHeader({ cells, line }: CsvLine, file: string, columns: Columns): Header {
+/**
+ * Places every column, and reports headers that are unknown, missing, doubled or without their unit.
+ *
+ * @throws whatever a column throws that is no refusal of its unit
+ */
+function readHeader({ cells, line }: CsvLine, file: string, columns: Columns): Header {
   const written = cells.map(parseHeader);
   const problemAt = (column: string, expected: string): Problem => ({ file, row: line, column, expected });
   const placed: PlacedColumn[] = [];
@@ -205,7 +209,7 @@ export interface CsvLine {
 }
 
 /** The lines that could be read, and those that could not. */
-export interface CsvLines {
+interface CsvLines {
   /** Lines of cells. */ readonly lines: readonly CsvLine[];
   /** Lines that could not be split. */ readonly problems: readonly Problem[];
 }

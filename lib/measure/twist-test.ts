@@ -10,7 +10,7 @@ import { propagate, type SpreadResult } from "./propagate.js";
 import { calipersUncertainty, eachNamed, problemAt, type Reading, ruleUncertainty } from "./readings.js";
 
 /** A rectangular offcut under three rests and one load. */
-export interface TwistInputs {
+interface TwistInputs {
   /** Load over drop of the loaded corner. */ readonly slope: SpringRate;
   /** Between the corner rests. */ readonly width: Length;
   /** Height between the corner rests. */ readonly height: Length;
@@ -60,7 +60,7 @@ export interface TwistReading extends Reading {
 }
 
 /** One offcut, measured. */
-export interface TwistedSample {
+interface TwistedSample {
   /** Its name in the table. */ readonly sample: string;
   /** Shear modulus in the plane, with its scatter. */ readonly modulus: SpreadResult<Pressure>;
   /** Drop over load, a straight line. */ readonly fit: LineFit;
@@ -86,6 +86,7 @@ export function twistedSamples(
   return { samples: results, problems };
 }
 
+/** @throws whatever is no refusal of the formula */
 function twistOne(readings: readonly TwistReading[], file: string): TwistedSample | Problem {
   const first = at(readings, 0);
   const wrong = refusal(readings);

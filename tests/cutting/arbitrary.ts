@@ -31,7 +31,7 @@ export const someBarJob: fc.Arbitrary<BarJob> = fc.record({
     { name: "2 m", length: mm(2000), price: money(short, "USD") },
     { name: "3 m", length: mm(3000), price: money(long, "USD") },
   ]),
-  leftovers: fc
+  offcuts: fc
     .array(fc.integer({ min: 30, max: 1500 }), { maxLength: 3 })
     .map((lengths) => lengths.map((length, i) => ({ name: `leftover ${i}`, length: mm(length) }))),
   kerf,

@@ -105,7 +105,7 @@ describe("a plan for bars", () => {
     const plan = planBars(
       job({
         pieces: [{ name: "post", length: mm(400), count: 2 }],
-        leftovers: [
+        offcuts: [
           { name: "end of a rail", length: mm(1000) },
           { name: "stub", length: mm(400) },
         ],
@@ -295,7 +295,7 @@ describe("laws", () => {
           ...some,
           pieces: some.pieces.toReversed(),
           stock: some.stock.toReversed(),
-          leftovers: (some.leftovers ?? []).toReversed(),
+          offcuts: (some.offcuts ?? []).toReversed(),
         };
         expect(planBars(reversed)).toEqual(planBars(some));
       }),

@@ -42,7 +42,7 @@ describe("a job with changes", () => {
     const job = openJob(join(scratch, "mine"));
     const changed = job.with(set("business.own hour", "30"), set("upper.front.display window.width", "16"));
     expect(readFileSync(file, "utf8")).toBe(before);
-    expect(job.case.business.ownHour.amount).toBe(22);
+    expect(job.case.business.labourRate.amount).toBe(22);
     writeFileSync(
       file,
       before.replace("own hour: 22", "own hour: 30").replace("{ width: 18, ", "{ width: 16, "),

@@ -129,7 +129,7 @@ class Listing {
 
   /** Adds pieces of the type at a place, as many as go in first, then moves on to the next. */
   private extend(place: number, room: number, worth: number, taken: number): void {
-    const cost = this.cover.stocks[this.stock]?.cost as number;
+    const cost = at(this.cover.stocks, this.stock).cost;
     if (this.full || cost - worth - room * at(this.rates, place) > this.allowed) return;
     const type = this.types[place];
     if (type === undefined) {

@@ -9,7 +9,7 @@ export interface Cover {
 }
 
 /** One length of stock. */
-export interface CoverBar extends CoverStock {
+interface CoverBar extends CoverStock {
   /** What one holds, in the unit of the sizes, one kerf included. */ readonly room: number;
 }
 
@@ -72,6 +72,13 @@ export interface Completion {
 export interface Completions {
   /** The fills, as far as they were listed. */ readonly found: readonly Completion[];
   /** Whether these are all there are. */ readonly complete: boolean;
+}
+
+/** What a search may do before it gives up. */
+export interface Effort {
+  /** Relaxations to solve. */ readonly steps: number;
+  /** Time by the clock, ms since the epoch of `performance.now`, after which no step is begun. */
+  readonly until: number;
 }
 
 /** What a fill must be worth more than, for each stock, to be of interest. */

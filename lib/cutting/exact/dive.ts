@@ -1,12 +1,7 @@
 /** Covers that come quickly to hand, without promise: a relaxed cover rounded up, and dives that follow what relaxations use most. */
-import { type Fill, type Fills, type Remaining, timesIn, without } from "./cover.js";
+import { at } from "../../algebra/lists.js";
+import { type Effort, type Fill, type Fills, type Remaining, timesIn, without } from "./cover.js";
 import type { Relaxation, Relaxed } from "./relaxation.js";
-
-/** What a dive may do before it gives up. */
-export interface DiveEffort {
-  /** Relaxations to solve. */ readonly steps: number;
-  /** By the clock, ms. */ readonly until: number;
-}
 
 /** Fills to try one after the other where the relaxation uses none in full. */
 const choices = 2;
@@ -18,7 +13,7 @@ export class Dive {
   constructor(
     private readonly source: Fills,
     private readonly relaxation: Relaxation,
-    private readonly effort: DiveEffort,
+    private readonly effort: Effort,
   ) {}
 
   /** A cover that costs no more than the budget, if one comes to hand. */
@@ -36,7 +31,7 @@ export class Dive {
     for (const { fill, amount } of whole.length > 0 ? whole : used.slice(0, choices)) {
       const times = Math.min(Math.max(1, Math.floor(amount + 1e-6)), timesIn(remaining, fill));
       if (times < 1) continue;
-      const left = budget - times * (this.source.stocks[fill.stock]?.cost as number);
+      const left = budget - times * at(this.source.stocks, fill.stock).cost;
       const rest = left < 0 ? undefined : this.within(without(remaining, fill, times), left);
       if (rest) return [...Array.from({ length: times }, () => fill), ...rest];
     }
@@ -61,7 +56,7 @@ export function roundedCover(
     const times = Math.min(Math.round(amount), timesIn(rest, fill));
     for (let copy = 0; copy < times; copy++) fills.push(fill);
     if (times > 0) rest = without(rest, fill, times);
-    spent += times * (source.stocks[fill.stock]?.cost as number);
+    spent += times * at(source.stocks, fill.stock).cost;
   }
   const tail = spent > budget ? undefined : greedyCover(source, rest, budget - spent);
   return tail && [...fills, ...tail];
@@ -73,7 +68,7 @@ function greedyCover(source: Fills, all: Remaining, budget: number): Fill[] | un
   let left = budget;
   while (rest.demand.some((count) => count > 0)) {
     const fill = source.fullest(rest);
-    left -= fill ? (source.stocks[fill.stock]?.cost ?? 0) : Number.POSITIVE_INFINITY;
+    left -= fill ? at(source.stocks, fill.stock).cost : Number.POSITIVE_INFINITY;
     if (!fill || left < 0) return undefined;
     fills.push(fill);
     rest = without(rest, fill, 1);

@@ -11,7 +11,7 @@ export function layoutCount(fills: readonly Fill[]): number {
 }
 
 /** A cover with few different fills, and what is known of fewer. */
-export interface FewLayouts {
+interface FewLayouts {
   /** As cheap as the cover in hand. */ readonly fills: readonly Fill[];
   /** No cover as cheap has fewer different fills. */ readonly atLeast: number;
 }
@@ -102,7 +102,7 @@ function repeatedCover(cover: Cover, all: Remaining, budget: number): Fill[] | u
 }
 
 /** What came of a search. */
-export interface LayoutsFound {
+interface LayoutsFound {
   /** A cover with few enough different fills. */ readonly fills?: readonly Fill[];
   /** Whether there is certainly none where none was found. */ readonly certain: boolean;
 }
@@ -119,7 +119,7 @@ const mostFills = 400;
 const mostSteps = 4000;
 
 /** Looks for covers with few different fills. */
-export class LayoutSearch {
+class LayoutSearch {
   private steps = 0;
   private certain = true;
   /** Worth of a piece at the best rate of any stock; what a fill loses against it is waste. */

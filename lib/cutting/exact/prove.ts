@@ -4,6 +4,7 @@ import { possibleTotals } from "../purchase.js";
 import {
   type Completion,
   costOfFills,
+  type Effort,
   type Fill,
   type Fills,
   type Remaining,
@@ -14,7 +15,7 @@ import { Dive, roundedCover } from "./dive.js";
 import { Relaxation, type Relaxed } from "./relaxation.js";
 
 /** What came of a search. */
-export interface Proof {
+interface Proof {
   /** The cheapest cover known. */ readonly fills: readonly Fill[];
   /** No cover costs less. */ readonly bound: number;
 }
@@ -91,13 +92,6 @@ function proven(
   return { fills: best, bound: known };
 }
 
-/** What a search may do before it gives up. */
-export interface Effort {
-  /** Relaxations to solve. */ readonly steps: number;
-  /** Time by the clock, ms since the epoch of `performance.now`, after which no step is begun. */
-  readonly until: number;
-}
-
 const nearly = 1e-6;
 
 interface Met {
@@ -106,7 +100,7 @@ interface Met {
 }
 
 /** Looks for covers within a budget. */
-export class CoverSearch {
+class CoverSearch {
   private steps = 0;
   private exhaustive = true;
   /** What is known of remainders met before: their relaxation, and the largest budget that did not do. */
@@ -193,7 +187,7 @@ export class CoverSearch {
   }
 
   private follow(remaining: Remaining, budget: number, fill: Fill, times: number): Fill[] | undefined {
-    const cost = times * (this.source.stocks[fill.stock]?.cost as number);
+    const cost = times * at(this.source.stocks, fill.stock).cost;
     if (cost > budget) return undefined;
     const rest = this.descend(without(remaining, fill, times), budget - cost);
     return rest && [...Array.from({ length: times }, () => fill), ...rest];

@@ -189,14 +189,12 @@ export class Relaxation {
    */
   private safeValues(asked: readonly number[], offers: readonly number[], remaining: Remaining): SafeValues {
     const excess = offers.map((most, stock) =>
-      this.limited.includes(stock) ? 1 : most / (this.source.stocks[stock]?.cost as number),
+      this.limited.includes(stock) ? 1 : most / at(this.source.stocks, stock).cost,
     );
     const scale = Math.max(1, ...excess);
     const values = asked.map((value) => Math.floor((value / scale) * parts) / parts);
     const premiums = offers.map((most, stock) =>
-      this.limited.includes(stock)
-        ? Math.max(0, most / scale - (this.source.stocks[stock]?.cost as number))
-        : 0,
+      this.limited.includes(stock) ? Math.max(0, most / scale - at(this.source.stocks, stock).cost) : 0,
     );
     const lost = this.limited.reduce(
       (sum, stock) => sum + at(premiums, stock) * at(remaining.supply, stock),

@@ -7,7 +7,7 @@ export interface LpColumn {
 }
 
 /** One coefficient of a column. */
-export interface LpEntry {
+interface LpEntry {
   /** The row it stands in. */ readonly row: number;
   /** Its value. */ readonly factor: number;
 }

@@ -151,7 +151,11 @@ export class Fronts {
     front.push(length, width);
   }
 
-  /** How a box of a subset was made, found again. */
+  /**
+   * How a box of a subset was made, found again.
+   *
+   * @throws RangeError when no cut gives the box, which is a mistake in the program
+   */
   private boxOf(
     set: readonly number[],
     subsets: Int32Array,

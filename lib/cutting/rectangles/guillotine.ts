@@ -21,7 +21,7 @@ export const fillRules: readonly FillRules[] = (["snug", "small", "first"] as co
 );
 
 /** A sheet with its cuts. */
-export interface FilledBoard {
+interface FilledBoard {
   /** The sheet. */ readonly board: Board;
   /** All of it, cut and filled. */ readonly root: Part;
 }
@@ -33,7 +33,7 @@ interface Choice {
 }
 
 /** What became of a list of pieces. */
-export interface Filling {
+interface Filling {
   /** In the order the sheets were opened. */ readonly filled: readonly FilledBoard[];
   /** Pieces for which no sheet was left. */ readonly unplaced: readonly Item[];
 }
@@ -134,4 +134,14 @@ export function shuffled(items: readonly Item[], next: () => number): Item[] {
   if (next() < 0.5) [changed[from], changed[to]] = [at(changed, to), at(changed, from)];
   else changed.splice(to, 0, ...changed.splice(from, 1));
   return changed;
+}
+
+/** Opens a single sheet. */
+export function once(board: Board): () => Board | undefined {
+  let opened = false;
+  return () => {
+    if (opened) return undefined;
+    opened = true;
+    return board;
+  };
 }

@@ -3,7 +3,7 @@ import { at } from "../../algebra/lists.js";
 import { pick, seededRandom } from "../../algebra/random.js";
 import { hair } from "../numbers.js";
 import { laidOn, leftOver, type Part } from "./cut-tree.js";
-import { type FillRules, fillBoards, fillRules, sensibleOrders, shuffled } from "./guillotine.js";
+import { type FillRules, fillBoards, fillRules, once, sensibleOrders, shuffled } from "./guillotine.js";
 import type { Board, Item, Laid } from "./item.js";
 import { fillSkyline } from "./skyline.js";
 
@@ -31,7 +31,7 @@ export interface BoardRules {
 }
 
 /** When a search stops. */
-export interface BoardEffort {
+interface BoardEffort {
   /** Fillings to try, so that a slow machine finds the same plan. */ readonly rounds: number;
   /** By the clock, ms. */ readonly until: number;
   /** A cost no plan can beat. */ readonly goal: number;
@@ -188,15 +188,6 @@ class BoardSearch {
     }
     return used;
   }
-}
-
-function once(board: Board): () => Board | undefined {
-  let opened = false;
-  return () => {
-    if (opened) return undefined;
-    opened = true;
-    return board;
-  };
 }
 
 function fillCut(

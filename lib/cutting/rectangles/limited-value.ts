@@ -205,7 +205,7 @@ function surroundings(
 }
 
 /** Hands out the thing with the largest rank first. */
-export class Heap<Thing> {
+class Heap<Thing> {
   private readonly things: Thing[] = [];
 
   constructor(private readonly rank: (thing: Thing) => number) {}

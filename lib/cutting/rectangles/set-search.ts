@@ -68,7 +68,7 @@ export class SetSearch {
   /** Pieces left, by place in the order. */
   private readonly left: Int32Array;
   private readonly values: Float64Array;
-  private readonly hopes: ScaleHope[];
+  private readonly bounds: KnapsackBound[];
   /** Boxes of the set at hand as it grew. */
   private readonly grown: Boxes[] = [];
   /** By place, places of smaller pieces worth as much, of which all must be used before. */
@@ -98,9 +98,9 @@ export class SetSearch {
             .filter((other) => at(this.values, other) >= at(this.values, place))
             .filter((other) => shapes.covers(type, at(this.order, other))),
     );
-    this.hopes = scales.map((scale) => {
+    this.bounds = scales.map((scale) => {
       const weights = Float64Array.from(this.order, (type) => at(scale, type));
-      return new ScaleHope(weights, this.values, this.left, 1 + slack);
+      return new KnapsackBound(weights, this.values, this.left, 1 + slack);
     });
   }
 
@@ -128,7 +128,7 @@ export class SetSearch {
   /** Adds a piece, and goes on with those from a place in the order on. */
   private add(set: readonly number[], place: number, from: number, value: number, visit: VisitSet): void {
     for (const other of at(this.better, place)) if (this.left[other] !== 0) return;
-    for (const hope of this.hopes) if (!hope.holds(place)) return;
+    for (const bound of this.bounds) if (!bound.holds(place)) return;
     this.looked++;
     const type = at(this.order, place);
     const larger = withPiece(set, type);
@@ -163,22 +163,22 @@ export class SetSearch {
 
   private take(place: number, times: 1 | -1): void {
     this.left[place] = at(this.left, place) - times;
-    for (const hope of this.hopes) hope.take(place, times);
+    for (const bound of this.bounds) bound.take(place, times);
   }
 
   /** Whether pieces from a place on cannot add enough; the scale that showed it last is asked first. */
   private isHopeless(from: number, value: number): boolean {
-    for (let k = 0; k < this.hopes.length; k++) {
-      const hope = at(this.hopes, k);
-      if (value + hope.most(from) > this.above) continue;
-      if (k > 0) [this.hopes[0], this.hopes[k]] = [hope, at(this.hopes, 0)];
+    for (let k = 0; k < this.bounds.length; k++) {
+      const bound = at(this.bounds, k);
+      if (value + bound.most(from) > this.above) continue;
+      if (k > 0) [this.bounds[0], this.bounds[k]] = [bound, at(this.bounds, 0)];
       return true;
     }
     return false;
   }
 
   private hope(from: number): number {
-    return Math.min(...this.hopes.map((hope) => hope.most(from)));
+    return Math.min(...this.bounds.map((bound) => bound.most(from)));
   }
 }
 
@@ -189,7 +189,7 @@ export function withPiece(set: readonly number[], type: number): number[] {
 }
 
 /** What pieces can still add to a sheet by one scale: the most valuable for their weight first, the last in part. */
-export class ScaleHope {
+class KnapsackBound {
   private used = 0;
   /** Places by falling worth for a weight. */
   private readonly dense: Int32Array;

@@ -151,7 +151,7 @@ const toolPrices: Form<readonly ToolPrice[]> = byName(
 
 const businessFields = {
   readyMade: needed("ready made", Money, "Price of a ready-made case for the same job.", zeroOrMore),
-  ownHour: needed("own hour", Money, "Worth of one hour of the builder's own time.", zeroOrMore),
+  labourRate: needed("own hour", Money, "Worth of one hour of the builder's own time.", zeroOrMore),
   buildingTime: needed("building time", Time, "Time to build, when timings.csv does not say.", positive),
   tools: needed("tools", toolPrices, "Tools to buy for it."),
   incomePerJob: needed("income per job", Money, "What one job brings in.", zeroOrMore),

@@ -39,7 +39,7 @@ const mostPlaces = 20_000;
 /** A triangle sharper than this is improved, degrees. */
 const sharpest = 24;
 /** A side that is so many times shorter than wanted is not halved for being crowded. */
-const crumbs = 30;
+const shortSideRatio = 30;
 /** Rounds of smoothing. */
 const smoothings = 4;
 
@@ -95,7 +95,7 @@ function crowdedSides(
     const facing = apexes.get(keyOf(a, b));
     const reach = apart(from, to) / 2;
     const wanted = size(middle);
-    const long = 2 * reach > wanted / crumbs;
+    const long = 2 * reach > wanted / shortSideRatio;
     const crowded = facing?.some((apex) => long && apart(places[apex]!, middle) < 0.999 * reach) ?? true;
     if (crowded || 2 * reach > 1.45 * wanted) split.add(index);
   });

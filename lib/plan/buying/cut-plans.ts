@@ -101,7 +101,7 @@ export function barJobs(input: ReviewInput): readonly BarStockJob[] {
     job: {
       pieces: bars.filter((bar) => bar.stock.name === stock.name).map(barPiece),
       stock: [stock],
-      leftovers: leftoversOf(stock.name, input),
+      offcuts: leftoversOf(stock.name, input),
       kerf: kerfFor("bars", input).kerf,
       endTrim: barEndTrim,
     },

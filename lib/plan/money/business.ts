@@ -66,7 +66,7 @@ export function businessReview(
     business.tools.map(({ price }) => price),
     currency,
   );
-  const own = ownCost.worked({ material, time, hourlyRate: business.ownHour, tools });
+  const own = ownCost.worked({ material, time, hourlyRate: business.labourRate, tools });
   return {
     material,
     time,
