@@ -29,12 +29,20 @@ function renderMissing({ measure, how }: { readonly measure: string; readonly ho
   return html`<div class="cw-missing"><p><b>To measure:</b> ${measure}</p><p><b>How:</b> ${how}</p></div>`;
 }
 
-function howWeKnow({ because, source, interval, subject, assumes, error }: FindingView): Html {
-  if (because.length + source.length + assumes.length === 0 && error === undefined) return html``;
+function howWeKnow({ because, source, interval, subject, assumes, remedies, error }: FindingView): Html {
   const shares = (interval?.shares ?? []).map(({ input, share }) => `${input} ${percent(share)}`);
-  return html`<details class="cw-how"><summary>How we know<span class="cw-hidden"> about ${subject}</span></summary>${
-    error !== undefined && html`<p class="cw-small"><b>What went wrong:</b> ${error}</p>`
-  }${because.map(renderWorked)}${
-    shares.length > 0 && html`<p class="cw-small"><b>The scatter comes from:</b> ${shares.join(", ")}</p>`
-  }${assumes.map((one) => html`<p class="cw-small"><b>Assumed:</b> ${one}</p>`)}${source.length > 0 && html`<p class="cw-small"><b>Sources:</b> ${source.join("; ")}</p>`}</details>`;
+  const gains = remedies.flatMap(({ gives }) => gives.map(({ meaning, value }) => `${meaning}: ${value}`));
+  const notes = [
+    ...(shares.length > 0 ? [note("The scatter comes from", shares.join(", "))] : []),
+    ...(gains.length > 0 ? [note("What would help, worked out", gains.join("; "))] : []),
+    ...assumes.map((one) => note("Assumed", one)),
+    ...(source.length > 0 ? [note("Sources", source.join("; "))] : []),
+  ];
+  const wrong = error === undefined ? [] : [note("What went wrong", error)];
+  if (because.length + notes.length + wrong.length === 0) return html``;
+  return html`<details class="cw-how"><summary>How we know<span class="cw-hidden"> about ${subject}</span></summary>${wrong}${because.map(renderWorked)}${notes}</details>`;
+}
+
+function note(heading: string, text: string): Html {
+  return html`<p class="cw-small"><b>${heading}:</b> ${text}</p>`;
 }

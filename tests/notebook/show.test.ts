@@ -44,10 +44,7 @@ test("all that is shown together is one message with every type", async () => {
     { kind: "worked" },
     { kind: "sentence" },
     { kind: "chart" },
-    { kind: "finding" },
-    { kind: "finding" },
-    { kind: "finding" },
-    { kind: "finding" },
+    ...sampleFindings.map(() => ({ kind: "finding" })),
   ]);
   expect(shown[0]?.["application/vnd.vegalite.v5+json"]).toMatchObject({
     title: { text: lineChart.title },

@@ -72,6 +72,18 @@ test("a finding's bar says in words how far along the limit it is", () => {
   expect(fails).toContain("190 % of the limit");
 });
 
+test("a finding says what it takes for granted, and what would help with what it gives", () => {
+  const [holds, , fails] = sampleFindings.map((finding) => renderViews(toViews(finding)));
+  expect(holds).toContain("<b>Assumed:</b> A hand leans on its middle.</p>");
+  expect(holds).not.toContain("What would help");
+  expect(fails).toContain("<b>What would help, worked out:</b> half the base that would do: 320 mm</p>");
+});
+
+test("what went wrong in a broken finding stands in its working, as text", () => {
+  const [broken] = sampleFindings.slice(-1).map((finding) => renderViews(toViews(finding)));
+  expect(broken).toContain("<b>What went wrong:</b> TypeError: &lt;fan&gt; is not a function</p>");
+});
+
 test("the unknown names the measurement to make", () => {
   const [view] = toViews(sampleFindings.slice(3));
   expect(plainText(view as View)).toBe(

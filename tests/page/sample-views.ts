@@ -87,7 +87,13 @@ export const sampleFindings: readonly Finding[] = [
     subject: "stacked case",
     question: "Will it stand on a ramp?",
     verdict: "fails",
-    answer: "The stacked case tips at 6 degrees; a ramp has 9.",
+    answer: "The stacked case tips at 6 degrees; a ramp has 9. Set the casters further out.",
+    remedies: [
+      {
+        words: "Set the casters further out.",
+        gives: [{ meaning: "half the base that would do", show: () => "320 mm" }],
+      },
+    ],
     ratio: 1.9,
     because: [],
     source: [],
