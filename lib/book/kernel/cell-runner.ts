@@ -1,8 +1,9 @@
 /** Runs cells in this process and says how each ended, also when the error comes from beside the cell. */
 import { setImmediate as nextTurn } from "node:timers/promises";
+import { KeptOnDisk } from "../kept-on-disk.js";
 import { type CellError, strayError, thrownError, typeError } from "./cell-error.js";
 import type { CellOutput } from "./cell-output.js";
-import { keptConverter, keptFolder } from "./kept-cells.js";
+import { keptConverter } from "./kept-cells.js";
 import type { Completeness, Completion, Converter, Executor, TslabInternals } from "./tslab-internals.js";
 
 /** A value with this method shows itself when it is the last expression of a cell. */
@@ -22,7 +23,7 @@ export class CellRunner {
    */
   constructor(tslab: TslabInternals, folder: string, reportLate: (error: CellError) => void) {
     const create = (): Converter => tslab.createConverter({ isJS: false, isBrowser: false });
-    const node = keptConverter(create, keptFolder());
+    const node = keptConverter(create, KeptOnDisk.ofThisBuild());
     const converters = {
       node,
       get browser(): never {

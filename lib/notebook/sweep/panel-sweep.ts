@@ -2,6 +2,7 @@
 import { host } from "#host";
 import { type PanelAnswer, type PanelTask, solvedTask } from "../../fem/index.js";
 import type { WorkerThread } from "../../host/contract.js";
+import { keptByContent } from "../../kept/index.js";
 import { Refusal } from "../../refusal.js";
 
 /** What a thread sends back. */
@@ -48,10 +49,13 @@ function spareThreads(panels: number): number {
   return host.display.inBook() ? 1 : Math.min(host.pool.spare(), Math.ceil(panels / fewest));
 }
 
+/** Enough for the sweeps of one job; the book runs them again after an edit that does not touch the panel. */
+const solvedHere = keptByContent(200, solvedTask);
+
 async function here(tasks: readonly PanelTask[], progress?: Progress): Promise<readonly PanelAnswer[]> {
   const answers: PanelAnswer[] = [];
   for (const task of tasks) {
-    answers.push(solvedTask(task));
+    answers.push(solvedHere(task));
     progress?.(answers.length, tasks.length);
     await host.pool.pause();
   }

@@ -34,7 +34,7 @@ async function kernelWith(name: string, version: string, files: Record<string, s
   await mkdir(join(tslab, "dist"), { recursive: true });
   await mkdir(compiler, { recursive: true });
   await writeFile(join(home, "package.json"), '{ "type": "module" }');
-  await cp(join(libraryFolder(), "book/kernel"), join(home, "kernel"), { recursive: true });
+  await cp(join(libraryFolder(), "book"), join(home, "book"), { recursive: true });
   const zeromq = dirname(createRequire(join(libraryFolder(), "x.js")).resolve("zeromq/package.json"));
   await symlink(zeromq, join(home, "node_modules/zeromq"), "junction");
   await writeFile(join(tslab, "package.json"), JSON.stringify({ version, main: "main.js" }));
@@ -47,7 +47,7 @@ async function kernelWith(name: string, version: string, files: Record<string, s
   for (const file of ["converter", "executor", "inspect", "jupyter"]) {
     await writeFile(join(tslab, "dist", `${file}.js`), files[file] ?? "");
   }
-  return join(home, "kernel/entry.js");
+  return join(home, "book/kernel/entry.js");
 }
 
 describe("the kernel does not start", () => {

@@ -2,6 +2,7 @@ import { mkdtemp, readdir, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { KeptOnDisk } from "../../../lib/book/kept-on-disk.js";
 import { keptConverter } from "../../../lib/book/kernel/kept-cells.js";
 import type { Converted, Converter } from "../../../lib/book/kernel/tslab-internals.js";
 
@@ -34,7 +35,7 @@ function compiler(): Converter {
 
 /** A new kernel over the same folder. */
 function kernel(): Converter {
-  return keptConverter(compiler, folder);
+  return keptConverter(compiler, new KeptOnDisk(folder));
 }
 
 test("a cell is compiled once for all kernels, and gives the same", () => {
@@ -69,7 +70,7 @@ test("what was kept and is damaged is compiled again", async () => {
 
 test("without a folder, or with one that cannot be written, every cell is compiled", () => {
   for (const place of [undefined, join(folder, "missing")]) {
-    const converter = keptConverter(compiler, place);
+    const converter = keptConverter(compiler, new KeptOnDisk(place));
     expect(converter.convert("", "a")).toMatchObject({ output: "run a" });
     expect(converter.convert("", "a")).toMatchObject({ output: "run a" });
   }
