@@ -1,5 +1,5 @@
-/** Style of the book around its pages' content. */
-import { colours } from "../page/index.js";
+/** Look and behaviour of the book's pages: one style sheet, one script. */
+import { colours, drawChartsScript } from "../page/index.js";
 
 const { ink, soft, line, paper, accent } = colours;
 
@@ -70,3 +70,20 @@ export const bookStyles: string = `
   .cw-contents li, .cw-formula { break-inside: avoid; }
 }
 `;
+
+/** Opens every "how we know" for printing, and closes it again after. */
+const printScript = `addEventListener("beforeprint", () => {
+  for (const part of document.querySelectorAll("details.cw-how:not([open])")) {
+    part.open = true;
+    part.dataset.opened = "for print";
+  }
+});
+addEventListener("afterprint", () => {
+  for (const part of document.querySelectorAll("details[data-opened]")) {
+    part.open = false;
+    delete part.dataset.opened;
+  }
+});`;
+
+/** Draws charts, and readies a page for print. */
+export const bookScript: string = `"use strict";\n${drawChartsScript}\n${printScript}\n`;

@@ -1,21 +1,18 @@
 /** Builds the book: a folder of pages that needs nothing from a network, read from disk or from a server. */
-import { copyFile, mkdir, writeFile } from "node:fs/promises";
-import { join } from "node:path";
+import { copyFile, mkdir, mkdtemp, rename, rm, writeFile } from "node:fs/promises";
+import { basename, dirname, join } from "node:path";
 import { host } from "#host";
 import { type Html, html, pageStyles, type View, viewHtml } from "../page/index.js";
 import type { CheckOutcome } from "../published-check.js";
 import { type BookFrame, type FramedPage, framedPage } from "./book-frame.js";
-import { bookScript } from "./book-script.js";
-import { bookStyles } from "./book-styles.js";
+import { bookScript, bookStyles } from "./book-styles.js";
 import { type BookNotebook, chapterOf } from "./chapter.js";
-import { checkPage } from "./check-page.js";
+import { checkPage, type FormulaDeclaration, formulaPage } from "./check-page.js";
 import { contentsPage } from "./contents-page.js";
-import { type FormulaDeclaration, formulaPage } from "./formula-page.js";
 import { renderChapter } from "./render-chapter.js";
-import { swapFolder } from "./swap-folder.js";
 
 /** A page that comes from no notebook. */
-export interface ExtraPage {
+interface ExtraPage {
   /** File name without its ending. */
   readonly name: string;
   readonly title: string;
@@ -121,4 +118,40 @@ async function writeAssets(folder: string): Promise<void> {
   await writeFile(join(folder, "book.css"), pageStyles + bookStyles);
   await writeFile(join(folder, "book.js"), bookScript);
   for (const { name, path } of host.charts.files()) await copyFile(path, join(folder, name));
+}
+
+/**
+ * Fills a new folder and puts it in the place of an old one, so that a failure on the way leaves the old
+ * one as it was.
+ *
+ * @throws whatever `fill` throws, after taking the unfinished folder away
+ */
+export async function swapFolder(folder: string, fill: (fresh: string) => Promise<void>): Promise<void> {
+  await mkdir(dirname(folder), { recursive: true });
+  const beside = await mkdtemp(join(dirname(folder), `.${basename(folder)}-`));
+  const [fresh, old] = [join(beside, "new"), join(beside, "old")];
+  try {
+    await mkdir(fresh);
+    await fill(fresh);
+    const hadOld = await moved(folder, old);
+    try {
+      await rename(fresh, folder);
+    } catch (error) {
+      if (hadOld) await rename(old, folder);
+      throw error;
+    }
+  } finally {
+    await rm(beside, { recursive: true, force: true });
+  }
+}
+
+/** Whether there was something to move. */
+async function moved(from: string, to: string): Promise<boolean> {
+  try {
+    await rename(from, to);
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "ENOENT") return false;
+    throw error;
+  }
 }

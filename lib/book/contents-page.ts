@@ -3,7 +3,7 @@
 import { type FindingView, type Html, html, tieUnits, verdictBadge } from "../page/index.js";
 import type { BookFrame, PageLink } from "./book-frame.js";
 import type { Chapter } from "./chapter.js";
-import { counted } from "./counted.js";
+import { counted } from "./check-page.js";
 
 /** What stands on the first page beside the chapters. */
 export interface FirstPage {

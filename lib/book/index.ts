@@ -3,7 +3,6 @@ export * from "./chapter.js";
 export * from "./kept-on-disk.js";
 export * from "./kernel/client.js";
 export * from "./kernel/kernel-contract.js";
-export * from "./kernel/kernel-errors.js";
 export * from "./notebook.js";
 export * from "./notebook-file.js";
 export * from "./notebook-normal-form.js";

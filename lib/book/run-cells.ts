@@ -1,7 +1,6 @@
 /** Runs the cells of one notebook in a kernel until one fails. */
 import type { KernelClient } from "./kernel/client.js";
-import type { CellResult } from "./kernel/kernel-contract.js";
-import { CellTimeout, KernelDied } from "./kernel/kernel-errors.js";
+import { type CellResult, CellTimeout, KernelDied } from "./kernel/kernel-contract.js";
 import type { Cell, CodeCell, ErrorOutput, Output } from "./notebook.js";
 
 /** What running cells needs of a kernel. */

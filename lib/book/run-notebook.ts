@@ -2,7 +2,7 @@
 import { readFile } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
 import { KernelClient } from "./kernel/client.js";
-import { KernelDied } from "./kernel/kernel-errors.js";
+import { KernelDied } from "./kernel/kernel-contract.js";
 import type { Notebook } from "./notebook.js";
 import { parseNotebook } from "./notebook-file.js";
 import { runCells } from "./run-cells.js";

@@ -1,8 +1,7 @@
 /** npm run bench: how long the parts of a review take on this machine. Timings are printed, never asserted. */
 import { showNumber } from "../quantity/index.js";
 import { cuttingBench } from "./bench/cutting-bench.js";
-import { demoBench } from "./bench/demo-bench.js";
-import { measuringBench } from "./bench/measuring-bench.js";
+import { demoBench, measuringBench } from "./bench/demo-bench.js";
 import { solverBench } from "./bench/solvers/solver-bench.js";
 import { costGrowth, stiffnessBench } from "./bench/stiffness-bench.js";
 import type { Timed } from "./bench/stopwatch.js";

@@ -5,8 +5,7 @@ import { join } from "node:path";
 import { Worker } from "node:worker_threads";
 import { KeptOnDisk, projectFolder } from "../book/index.js";
 import { type CheckOutcome, runChecks } from "../index.js";
-import { asTables } from "./reference/formula-tables.js";
-import { kindOf } from "./reference/kinds.js";
+import { asTables, kindOf } from "./reference/kinds.js";
 
 /**
  * Runs every table of formulas in tests/reference/.

@@ -3,8 +3,7 @@ import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promis
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { bookPages, buildBook } from "../../lib/book/build-book.js";
-import { swapFolder } from "../../lib/book/swap-folder.js";
+import { bookPages, buildBook, swapFolder } from "../../lib/book/build-book.js";
 import { nasty, sampleBook } from "./sample-book.js";
 
 let folder = "";

@@ -1,9 +1,8 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { barOutcomes } from "../../lib/command/reference/bar-cases.js";
+import { barOutcomes, sheetOutcomes } from "../../lib/command/reference/cutting-values.js";
 import type { ReferenceOutcome } from "../../lib/command/reference/outcome.js";
-import { sheetOutcomes } from "../../lib/command/reference/sheet-cases.js";
 
 const stored = (name: string): unknown =>
   JSON.parse(readFileSync(join(import.meta.dirname, "..", "cutting", `public-${name}.json`), "utf8"));

@@ -6,8 +6,7 @@ import { tmpdir } from "node:os";
 import { delimiter, dirname, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { kernelSpecFolder, libraryFolder, projectFolder } from "../../lib/book/index.js";
-import { findJupyter } from "../../lib/command/find-jupyter.js";
-import { lab, labEnvironment } from "../../lib/command/lab.js";
+import { findJupyter, lab, labEnvironment } from "../../lib/command/lab.js";
 
 let folder = "";
 beforeEach(async () => {

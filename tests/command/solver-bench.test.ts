@@ -6,8 +6,8 @@ import { describe, expect, test } from "vitest";
 import { contestsOf, generalAnswer } from "../../lib/command/bench/solvers/contests.js";
 import { deckText, printedDisplacements } from "../../lib/command/bench/solvers/deck.js";
 import { effortFor, growthPower } from "../../lib/command/bench/solvers/equal-accuracy.js";
+import { runProcess } from "../../lib/command/bench/solvers/general-solver.js";
 import { oneFile } from "../../lib/command/bench/solvers/one-file.js";
-import { runProcess } from "../../lib/command/bench/solvers/run-process.js";
 import { gridLines } from "../../lib/command/bench/solvers/shell-grid.js";
 import { noGeneralSolver } from "../general-solver.js";
 

@@ -1,12 +1,17 @@
 /** Runs cells in a kernel of one's own, over the Jupyter messaging protocol. */
 import { CellRecord } from "./cell-record.js";
 import { ClientSockets } from "./client-sockets.js";
-import type { CellResult, Completions, ExecuteOptions, KernelOptions } from "./kernel-contract.js";
-import { CellTimeout, KernelDied } from "./kernel-errors.js";
-import { KernelProcess } from "./kernel-process.js";
+import { defaultTransport, type NewConnection, newConnection } from "./connection.js";
+import {
+  type CellResult,
+  CellTimeout,
+  type Completions,
+  type ExecuteOptions,
+  KernelDied,
+  type KernelOptions,
+} from "./kernel-contract.js";
+import { KernelProcess, TimeLimit } from "./kernel-process.js";
 import type { Message } from "./message.js";
-import { defaultTransport, type NewConnection, newConnection } from "./new-connection.js";
-import { TimeLimit } from "./time-limit.js";
 
 /** One kernel and the connection to it. */
 export class KernelClient {

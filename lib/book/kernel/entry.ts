@@ -2,12 +2,11 @@
 import { fileURLToPath } from "node:url";
 import { captureProcessOutput } from "./cell-output.js";
 import { CellRunner } from "./cell-runner.js";
-import { compileCellsStrictly } from "./compiler-options.js";
 import { KernelSockets } from "./kernel-sockets.js";
 import { watchLibrary } from "./library-watch.js";
 import { endWithParent } from "./lifetime.js";
 import { KernelServer } from "./server.js";
-import { loadTslab } from "./tslab-internals.js";
+import { compileCellsStrictly, loadTslab } from "./tslab-internals.js";
 
 async function main(connectionFile: string | undefined): Promise<void> {
   if (!connectionFile) throw new Error("kernel: the connection file is missing");

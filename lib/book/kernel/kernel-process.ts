@@ -1,10 +1,10 @@
-/** The process of one kernel: started, interrupted, ended. */
+/** The process of one kernel: started, interrupted, ended, and how long a cell may run in it. */
 import { type ChildProcess, spawn } from "node:child_process";
 import { kernelEntry } from "../project-folders.js";
 import { endWithInput } from "./lifetime.js";
 
 /** How a kernel's process ended. */
-export interface KernelEnd {
+interface KernelEnd {
   /** "exit code 3", "signal SIGKILL". */
   readonly how: string;
   /** The last it printed outside a cell, such as the reason of a crash. */
@@ -56,5 +56,34 @@ export class KernelProcess {
   /** Ends the process, whatever it does. */
   kill(): void {
     this.#child.kill("SIGKILL");
+  }
+}
+
+// A signal that comes while a cell is being compiled is lost on the code that runs after.
+const repeatMilliseconds = 200;
+
+/** Interrupts a kernel after a time, and kills it if that does not help. */
+export class TimeLimit {
+  readonly #timers: NodeJS.Timeout[] = [];
+  #passed = false;
+
+  constructor(kernel: KernelProcess, timeout: number, grace: number) {
+    const stop = (): void => {
+      this.#passed = true;
+      kernel.interrupt();
+      this.#timers.push(setInterval(() => kernel.interrupt(), repeatMilliseconds));
+      this.#timers.push(setTimeout(() => kernel.kill(), grace));
+    };
+    this.#timers.push(setTimeout(stop, timeout));
+  }
+
+  /** Whether the time was over. */
+  get passed(): boolean {
+    return this.#passed;
+  }
+
+  /** The cell has ended. */
+  clear(): void {
+    for (const timer of this.#timers) clearTimeout(timer);
   }
 }

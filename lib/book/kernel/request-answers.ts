@@ -1,7 +1,6 @@
 /** Answers to all requests that run no cell. */
 import { thrownError } from "./cell-error.js";
 import type { CellRunner } from "./cell-runner.js";
-import { kernelInfo } from "./kernel-info.js";
 import type { Message } from "./message.js";
 
 type Content = Message["content"];
@@ -59,3 +58,22 @@ function attempt(answer: () => Content): Content {
     return { status: "error", ...thrownError(error) };
   }
 }
+
+/** Answer to a client's first question. */
+const kernelInfo: Readonly<Record<string, unknown>> = {
+  status: "ok",
+  protocol_version: "5.3",
+  implementation: "casewright",
+  implementation_version: "1",
+  banner: "TypeScript (Casewright)",
+  help_links: [],
+  language_info: {
+    name: "typescript",
+    // The compiler that tslab 1.0.22 brings along.
+    version: "5.0.4",
+    mimetype: "text/typescript",
+    file_extension: ".ts",
+    // Both spellings are needed for the notebook editors to colour TypeScript.
+    codemirror_mode: { mode: "typescript", name: "javascript", typescript: true },
+  },
+};

@@ -1,4 +1,7 @@
-/** The parts of tslab this kernel stands on. They are not its public face, so the version is pinned. */
+/**
+ * The parts of tslab this kernel stands on. They are not its public face, so the version is pinned. tslab checks cells
+ * loosely and does not see the types of packages that have only an "exports" field; here they are checked like the library.
+ */
 import { createRequire } from "node:module";
 import { dirname } from "node:path";
 
@@ -58,13 +61,13 @@ export interface Executor {
 }
 
 /** Where an executor reports: `log` the value of a last expression, `error` what went wrong. */
-export interface ExecutorReports {
+interface ExecutorReports {
   log(value: unknown): void;
   error(...report: unknown[]): void;
 }
 
 /** Shows a bundle under the running cell; with `update` it replaces one shown before. */
-export type WriteDisplay = (display: Readonly<Record<string, unknown>>, update?: boolean) => void;
+type WriteDisplay = (display: Readonly<Record<string, unknown>>, update?: boolean) => void;
 
 /** Whether code is a whole statement, for a console. */
 export interface Completeness {
@@ -87,14 +90,14 @@ export interface TslabInternals {
 }
 
 /** Loads the compiler that tslab uses, before tslab does, so that it can be prepared. */
-export function loadTslabCompiler(): { readonly path: string; readonly compiler: Record<string, unknown> } {
+function loadTslabCompiler(): { readonly path: string; readonly compiler: Record<string, unknown> } {
   refuseOtherVersion();
   const path = load.resolve("@tslab/typescript-for-tslab", { paths: [dirname(load.resolve("tslab"))] });
   return { path, compiler: load(path) };
 }
 
 /** Puts another module in place of one that has been loaded. */
-export function replaceModule(path: string, exports: object): void {
+function replaceModule(path: string, exports: object): void {
   const cached = load.cache[path];
   if (!cached) throw new Error(`tslab kernel: ${path} was not loaded`);
   cached.exports = exports;
@@ -129,4 +132,25 @@ function refuseOtherVersion(): void {
   if (version !== wantedVersion) {
     throw new Error(`tslab kernel: needs tslab ${wantedVersion}, found ${version}; run "npm ci" again`);
   }
+}
+
+type CreateHost = (files: unknown, options: object, ...rest: unknown[]) => unknown;
+
+/**
+ * Makes tslab compile cells strictly. Must run before tslab itself is loaded.
+ *
+ * @throws Error when tslab's compiler has no watch host to hand the options to
+ */
+export function compileCellsStrictly(): void {
+  const { path, compiler } = loadTslabCompiler();
+  const { createWatchCompilerHost, ModuleResolutionKind } = compiler;
+  const bundler = (ModuleResolutionKind as { Bundler?: unknown } | undefined)?.Bundler;
+  if (typeof createWatchCompilerHost !== "function" || bundler === undefined) {
+    throw new Error('tslab kernel: the compiler of tslab takes no options; run "npm ci" again');
+  }
+  const create = createWatchCompilerHost as CreateHost;
+  const strict = { strict: true, moduleResolution: bundler, lib: ["lib.es2023.d.ts"] };
+  const createStrictly: CreateHost = (files, options, ...rest) =>
+    create(files, { ...options, ...strict }, ...rest);
+  replaceModule(path, { ...compiler, createWatchCompilerHost: createStrictly });
 }

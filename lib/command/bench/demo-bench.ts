@@ -1,9 +1,15 @@
+/** How long the demo job takes to read and review, and its measurements to fit. */
 import {
+  bendModulus,
   kerfFor,
+  mm,
+  monteCarlo,
   panelSag,
   planSheets,
+  propagate,
   purchaseList,
   reviewCase,
+  SpringRate,
   sheetJobs,
   sheetModuli,
 } from "../../index.js";
@@ -35,5 +41,25 @@ export function demoBench(): readonly Timed[] {
       () => `kerf ${kerfFor("sheets", job).from}, ${purchaseList(job).bars.length} bar stock`,
     ),
     timed("the whole review", () => `${reviewCase(job).findings.length} findings`, 1),
+  ];
+}
+
+/** Times carrying scatter through a formula: first order, and by draws. */
+export function measuringBench(): readonly Timed[] {
+  const strip = { slope: SpringRate.of(7, "N/mm"), span: mm(600), width: mm(50), thickness: mm(9) };
+  const known = {
+    slope: { standard: 80, degreesOfFreedom: 3 },
+    span: { standard: 0.0003 },
+    width: { standard: 0.00003 },
+    thickness: { standard: 0.00003 },
+  };
+  return [
+    timed("scatter of a bend test, first order", () => {
+      return `u ${(propagate(bendModulus, strip, known).standardUncertainty / 1e9).toFixed(3)} GPa`;
+    }),
+    timed("the same by 100 000 draws", () => {
+      const { standardUncertainty } = monteCarlo(bendModulus, strip, known, { draws: 100_000 });
+      return `u ${(standardUncertainty / 1e9).toFixed(3)} GPa`;
+    }),
   ];
 }

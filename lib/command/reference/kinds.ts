@@ -1,12 +1,12 @@
 /** The kinds of reference files, by the word that tells them apart. */
-import { barOutcomes } from "./bar-cases.js";
+
+import { type CheckTable, runChecks } from "../../index.js";
+import { barOutcomes, sheetOutcomes } from "./cutting-values.js";
 import { finiteElementOutcomes } from "./fe/fe-outcomes.js";
-import { formulaOutcomes } from "./formula-tables.js";
 import { regressionOutcomes } from "./linear-regressions.js";
-import type { ReferenceRunner } from "./outcome.js";
-import { sheetOutcomes } from "./sheet-cases.js";
+import type { ReferenceOutcome, ReferenceRunner } from "./outcome.js";
 import { convergenceOutcomes } from "./shells/convergence.js";
-import { shellOutcomes } from "./shells/shell-outcomes.js";
+import { shellOutcomes } from "./shells/problems.js";
 
 /** One runner a kind. */
 export const referenceKinds: Readonly<Record<string, ReferenceRunner>> = {
@@ -28,4 +28,37 @@ export function kindOf(content: unknown): string {
   if (first === undefined)
     throw new TypeError('expected a "kind", or a list of tables or cases that have one');
   return kindOf(first);
+}
+
+/** Runs one table of published checks, or a list of them. */
+function formulaOutcomes(content: unknown): readonly ReferenceOutcome[] {
+  return asTables(content)
+    .flatMap(runChecks)
+    .map(({ formula, result, expected, ours, error, tolerance, holds, known }) => ({
+      item: formula,
+      result,
+      expected,
+      ours,
+      error: error.toExponential(1),
+      tolerance: String(tolerance),
+      holds,
+      known,
+    }));
+}
+
+/** The tables of a file's content. Throws TypeError for anything else. */
+export function asTables(content: unknown): CheckTable[] {
+  const tables: unknown[] = Array.isArray(content) ? content : [content];
+  const stranger = tables.find((table) => !isTable(table));
+  if (stranger !== undefined) {
+    throw new TypeError(
+      `expected { kind: "formula", source, rows: [...] }, got ${JSON.stringify(stranger).slice(0, 80)}`,
+    );
+  }
+  return tables as CheckTable[];
+}
+
+function isTable(value: unknown): boolean {
+  const { kind, rows } = (value ?? {}) as { readonly kind?: unknown; readonly rows?: unknown };
+  return kind === "formula" && Array.isArray(rows);
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Transport } from "../../../lib/book/kernel/new-connection.js";
+import type { Transport } from "../../../lib/book/kernel/connection.js";
 import { oneKernel, printed } from "./kernel.js";
 
 // "tcp" is what Windows uses.

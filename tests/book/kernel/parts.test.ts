@@ -6,10 +6,9 @@ import { describe, expect, test } from "vitest";
 import { strayError, thrownError, typeError } from "../../../lib/book/kernel/cell-error.js";
 import { CellOutput } from "../../../lib/book/kernel/cell-output.js";
 import { CellRecord } from "../../../lib/book/kernel/cell-record.js";
-import { socketAddress } from "../../../lib/book/kernel/connection.js";
-import { ExecuteQueue } from "../../../lib/book/kernel/execute-queue.js";
+import { newConnection, socketAddress } from "../../../lib/book/kernel/connection.js";
 import { answerMessage, requestMessage } from "../../../lib/book/kernel/message.js";
-import { newConnection } from "../../../lib/book/kernel/new-connection.js";
+import { ExecuteQueue } from "../../../lib/book/kernel/server.js";
 
 describe("the output of a cell", () => {
   const gathered = (): { sent: string[]; output: CellOutput } => {

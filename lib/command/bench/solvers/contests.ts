@@ -6,10 +6,16 @@ import { type BoxCase, boxCase } from "../../reference/fe/box-file.js";
 import { type PanelCase, panelCase } from "../../reference/fe/case-file.js";
 import { type BoxLoading, boxDeck, isStraightBox } from "./box-deck.js";
 import type { Deck } from "./deck.js";
-import { type GeneralAnswer, largestAcross, runGeneralSolver, workWayOf } from "./general-solver.js";
+import {
+  type GeneralAnswer,
+  largestAcross,
+  type ProcessCost,
+  runGeneralSolver,
+  runProcess,
+  workWayOf,
+} from "./general-solver.js";
 import { oneFile } from "./one-file.js";
 import { isStraight, panelDeck } from "./panel-deck.js";
-import { type ProcessCost, runProcess } from "./run-process.js";
 
 /** A displacement and what it took. */
 export interface Answer {

@@ -22,7 +22,7 @@ async function panel(): Promise<number> {
 async function box(): Promise<number> {
   const [{ boxProblem, cornerPatches }, loads, fem] = await Promise.all([
     import("../../reference/fe/box-case.js"),
-    import("../../reference/fe/box-loads.js"),
+    import("../../reference/fe/box-case.js"),
     import("../../../fem/box/index.js"),
   ]);
   const problem = boxProblem(found as BoxCase);

@@ -2,9 +2,15 @@
 import { z } from "zod";
 import type { ReferenceOutcome } from "../outcome.js";
 import { plainSheet } from "./plain-sheets.js";
-import { type ShellMesh, shellMesh } from "./shell-mesh.js";
-import { nodeAt, type ShellProblem, type SolvedShell, solvedShell } from "./solve-shell.js";
-import { stressAt } from "./stress.js";
+import {
+  nodeAt,
+  type ShellMesh,
+  type ShellProblem,
+  type SolvedShell,
+  shellMesh,
+  solvedShell,
+  stressAt,
+} from "./solve-shell.js";
 
 /** A plate of side 1 under a pressure, thin enough that its theory is that of thin plates. */
 const sheet = plainSheet(1e-3, 1e10, 0.3);

@@ -5,20 +5,34 @@
  * Our element is flat, as panels are. Shells curved one way come out well as facets; those curved both ways (the
  * pinched hemisphere) or warped (the twisted bar) do not, and are left out.
  */
+
+import { z } from "zod";
 import type { Sheet } from "../../../fem/element/index.js";
+import { meshChange } from "../../../fem/index.js";
+import type { ReferenceOutcome } from "../outcome.js";
 import { plainSheet, planeStrain } from "./plain-sheets.js";
-import { dot, plus, type ShellMesh, scaled, shellMesh, type Vector } from "./shell-mesh.js";
-import { nodeAt, type ShellProblem, type SolvedShell, solvedShell } from "./solve-shell.js";
-import { stressAt } from "./stress.js";
+import {
+  dot,
+  nodeAt,
+  plus,
+  type ShellMesh,
+  type ShellProblem,
+  type SolvedShell,
+  scaled,
+  shellMesh,
+  solvedShell,
+  stressAt,
+  type Vector,
+} from "./solve-shell.js";
 
 /** A problem at a mesh: its unknowns and the value that the source gives. */
-export interface ShellAnswer {
+interface ShellAnswer {
   readonly free: number;
   readonly value: number;
 }
 
 /** A published problem. */
-export type PublishedShell = (along: number, across: number) => ShellAnswer;
+type PublishedShell = (along: number, across: number) => ShellAnswer;
 
 const inX: Vector = [1, 0, 0];
 const inZ: Vector = [0, 0, 1];
@@ -291,7 +305,7 @@ const curvedBar =
     );
 
 /** All of them by name. */
-export const publishedShells: Readonly<Record<string, PublishedShell>> = {
+const publishedShells: Readonly<Record<string, PublishedShell>> = {
   "straight bar, stretched": straightBar(inX),
   "straight bar, bent in its plane": straightBar([0, 1, 0]),
   "straight bar, bent out of its plane": straightBar(inZ),
@@ -315,3 +329,63 @@ export const publishedShells: Readonly<Record<string, PublishedShell>> = {
   "skew plate 30 degrees, stress": skewStress,
   "elliptic membrane": ellipticMembrane,
 };
+
+/** One published value. */
+interface ShellRow {
+  readonly problem: string;
+  /** Elements along and across. */
+  readonly mesh: [number, number];
+  readonly expect: number;
+  /** As a share of the value. */
+  readonly tolerance: number;
+  readonly where: string;
+  readonly known: string;
+}
+
+const number: z.ZodNumber = z.number();
+const file: z.ZodType<{ readonly rows: readonly ShellRow[] }> = z.looseObject({
+  rows: z.array(
+    z.looseObject({
+      problem: z.string(),
+      mesh: z.tuple([number, number]),
+      expect: number,
+      tolerance: number,
+      where: z.string(),
+      known: z.string(),
+    }),
+  ),
+});
+
+/**
+ * Runs a table of published plates and shells, each on its mesh and on one of half the elements each way, which tells
+ * the mesh error.
+ */
+export function shellOutcomes(content: unknown): readonly ReferenceOutcome[] {
+  return file.parse(content).rows.map(outcome);
+}
+
+function outcome({ problem, mesh, expect, tolerance, known }: ShellRow): ReferenceOutcome {
+  const run = publishedShells[problem];
+  if (!run)
+    throw new RangeError(
+      `no problem "${problem}", expected one of ${Object.keys(publishedShells).join(", ")}`,
+    );
+  const { free, value } = run(...mesh);
+  const coarse = run(Math.ceil(mesh[0] / 2), Math.ceil(mesh[1] / 2)).value;
+  const error = value / expect - 1;
+  return {
+    item: problem,
+    result: `${mesh.join(" x ")}, ${free} unknowns`,
+    expected: String(expect),
+    ours: String(Number(value.toPrecision(5))),
+    error: percent(error),
+    meshError: percent(meshChange(value, coarse)),
+    tolerance: percent(tolerance),
+    holds: Math.abs(error) <= tolerance,
+    known,
+  };
+}
+
+function percent(share: number): string {
+  return `${(100 * share).toFixed(2)} %`;
+}
