@@ -53,6 +53,7 @@ export interface MeshedPanel {
   readonly length: Length;
   /** Side along y. */
   readonly width: Length;
+  /** Thickness of the panel, for the row of elements along its rims. */
   readonly thickness: Length;
   /** With x along `length`. */
   readonly stiffness: OrthotropicStiffness;
@@ -68,6 +69,7 @@ export interface MeshedPanel {
   readonly top: HeldEdge;
   /** None may touch another; one that reaches the rim is a notch. */
   readonly openings: readonly CutOpening[];
+  /** On what is left of the panel. */
   readonly pressure: Pressure;
 }
 

@@ -19,11 +19,13 @@ export interface BoxFace {
   readonly sheet: Sheet;
   /** Strips of another make-up. */
   readonly regions: readonly SheetRegion[];
+  /** Openings and notches in the face. */
   readonly cutouts: readonly Cutout[];
 }
 
 /** How two faces hold together along the edge where they meet: a riveted extrusion, a line of glue. */
 export interface BoxSeam {
+  /** The two faces that meet. */
   readonly faces: readonly [FaceName, FaceName];
   /** Force on each metre over the slip along the seam, N/m2. */
   readonly slip: number;
@@ -39,8 +41,11 @@ export interface BoxBeam {
   readonly name: string;
   /** The face whose nodes it follows; the other face of a sprung seam follows through the seam. */
   readonly on: FaceName;
+  /** One end of the beam's line, in the box. */
   readonly from: BoxSpot;
+  /** The other end of the beam's line. */
   readonly to: BoxSpot;
+  /** Stiffness of the beam, and where it lies beside the line. */
   readonly section: BeamSection;
 }
 
@@ -48,13 +53,17 @@ export interface BoxBeam {
 export interface BoxProblem {
   /** What messages call it. */
   readonly name: string;
+  /** Along x, between the middle planes of x0 and x1, m. */
   readonly length: number;
+  /** Along y, between the middle planes of y0 and y1, m. */
   readonly width: number;
+  /** Along z, between the middle planes of bottom and top, m. */
   readonly height: number;
   /** Faces left out are open. */
   readonly faces: Readonly<Partial<Record<FaceName, BoxFace>>>;
   /** Edges that give; all others are rigid. */
   readonly seams?: readonly BoxSeam[];
+  /** Beams along lines of the faces; none when left out. */
   readonly beams?: readonly BoxBeam[];
 }
 

@@ -165,7 +165,9 @@ function shearOf(nodes: readonly RimNode[], name: FaceName, displacement: Float6
 
 /** A node on the rim of an opening, in the face's own axes. */
 export interface RimNode {
+  /** Along the face's first axis, m. */
   readonly x: number;
+  /** Along the face's second axis, m. */
   readonly y: number;
   /** Its number in the box. */
   readonly node: number;

@@ -159,13 +159,17 @@ export function usualBoxSize(problem: BoxProblem): number {
 
 /** A face with its mesh, not yet numbered. */
 export interface FaceMesh {
+  /** Which face. */
   readonly name: FaceName;
+  /** Its mesh, in the face's own axes. */
   readonly mesh: QuadMesh;
 }
 
 /** Nodes of a box, and the number of each face's nodes among them, face by face. */
 export interface BoxNodes {
+  /** Places of all nodes of the box. */
   readonly nodes: readonly BoxSpot[];
+  /** For each face, the number in the box of each of its nodes. */
   readonly numbers: readonly Int32Array[];
 }
 

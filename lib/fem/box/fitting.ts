@@ -16,12 +16,15 @@ import type { BoxStructure } from "./meshed-box.js";
 
 /** Places of fasteners on one face, in the face's own axes. */
 export interface FaceSpots {
+  /** The face they are on. */
   readonly face: FaceName;
+  /** Their places on it, m. */
   readonly spots: readonly Spot[];
 }
 
 /** A piece of hardware at its place. */
 export interface Fitting {
+  /** What messages call it. */
   readonly name: string;
   /** Where its movement is told and forces act, in the box. */
   readonly at: BoxSpot;
@@ -33,8 +36,11 @@ export interface Fitting {
 
 /** How a fastener's place moves with the degrees of freedom of its element. */
 interface Fastener {
+  /** Its place in the box. */
   readonly spot: BoxSpot;
+  /** Nodes of the element it is in, by their numbers in the box. */
   readonly nodes: Int32Array;
+  /** How much each of those nodes counts; they add up to 1. */
   readonly weights: Float64Array;
   /** Axis across the sheet, about which a sheet has no turn of its own. */
   readonly across: 0 | 1 | 2;

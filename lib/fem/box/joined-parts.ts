@@ -19,6 +19,7 @@ import { type BoxStructure, distance, piecesOf, unconstrainedMessage } from "./m
 export interface LinkEnd {
   /** The part's number. */
   readonly part: number;
+  /** The fitting the spring pulls at. */
   readonly fitting: Fitting;
 }
 
@@ -26,6 +27,7 @@ export interface LinkEnd {
 export interface Link {
   /** What messages and results call it; the springs of one latch share a name. */
   readonly name: string;
+  /** Where the spring begins. */
   readonly from: LinkEnd;
   /** The ground when left out. */
   readonly to?: LinkEnd;
@@ -39,7 +41,9 @@ export interface Link {
 
 /** Parts with the springs that may join them. */
 export interface JoinedParts {
+  /** The parts, in the order of their numbers. */
   readonly parts: readonly FreePart[];
+  /** The springs that any load case may use. */
   readonly links: readonly PreparedLink[];
   /** How much longer spring i gets when spring j pulls with -1, the parts held where they were factored. */
   readonly give: (i: number, j: number) => number;
@@ -47,13 +51,17 @@ export interface JoinedParts {
 
 /** A spring and how the parts give way to it. */
 export interface PreparedLink {
+  /** The spring. */
   readonly link: Link;
+  /** Its ends: one where it ends on the ground. */
   readonly ends: readonly PreparedEnd[];
 }
 
 /** How a part moves when a force of 1 pulls at an end of a spring, towards +`along` at `to`, against it at `from`. */
 export interface PreparedEnd extends LinkEnd {
+  /** 1 at `to`, -1 at `from`. */
   readonly sign: 1 | -1;
+  /** How all degrees of freedom of the part move, m and rad. */
   readonly displacement: Float64Array;
   /** Its share in the rigid movements of the part. */
   readonly rigid: readonly number[];
@@ -143,9 +151,11 @@ export function stretchOf(
 
 /** A box, factored while three of its nodes stand still: forces in balance leave nothing on those. */
 export interface FreePart {
+  /** The box. */
   readonly structure: BoxStructure;
   /** Where its 0, 0, 0 lies among the other parts. */
   readonly at: BoxSpot;
+  /** Its factors, three of its nodes standing still. */
   readonly factors: Factors;
 }
 

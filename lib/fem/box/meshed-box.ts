@@ -6,20 +6,25 @@ import type { BoxProblem, BoxSpot, FaceName } from "./box-problem.js";
 
 /** One face, meshed. */
 export interface MeshedFace {
+  /** Which face. */
   readonly name: FaceName;
+  /** Its mesh, in the face's own axes. */
   readonly mesh: QuadMesh;
   /** Make-up of each element. */
   readonly sheets: readonly Sheet[];
   /** Number in the box of each node of the face. */
   readonly numbers: Int32Array;
+  /** One piece an element. */
   readonly elements: readonly Piece[];
 }
 
 /** A box ready to be held and factored. */
 export interface BoxStructure {
+  /** The box as it was described. */
   readonly problem: BoxProblem;
   /** Places of all nodes. */
   readonly nodes: readonly BoxSpot[];
+  /** The faces that are not open. */
   readonly faces: readonly MeshedFace[];
   /** Springs of seams that give, and beams. */
   readonly links: readonly Piece[];
@@ -32,9 +37,11 @@ export function piecesOf({ faces, links }: BoxStructure): readonly Piece[] {
 
 /** A side that lies on the line, with its nodes in the order of the line. */
 export interface LineSide {
+  /** The nodes of the side, in the order of the line. */
   readonly nodes: readonly [first: number, middle: number, last: number];
   /** Where its middle lies from the line's beginning, and how long it is, m. */
   readonly along: number;
+  /** Length of the side, m. */
   readonly length: number;
 }
 

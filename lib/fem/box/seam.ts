@@ -23,9 +23,11 @@ export interface SeamSide extends LineSide {
 
 /** A seam laid along its edge of the box. */
 export interface LaidSeam {
+  /** The seam as it was described. */
   readonly seam: BoxSeam;
   /** The axis it runs along. */
   readonly axis: 0 | 1 | 2;
+  /** The sides of elements along it, in order. */
   readonly sides: readonly SeamSide[];
 }
 
@@ -131,6 +133,7 @@ function sideMatrix(length: number, stiffness: readonly number[]): Float64Array 
 
 /** Force on each metre at a place of a seam, with which its first face holds the second. */
 export interface SeamFlow {
+  /** The place, in the box. */
   readonly at: BoxSpot;
   /** What of the seam's length it stands for, m. */
   readonly length: number;

@@ -20,12 +20,15 @@ import {
 
 /** Degrees of freedom held at the nodes for which `where` is true: 0 to 2 along x, y, z, 3 to 5 turns about them. */
 export interface BoxHold {
+  /** Whether a node at this place is held. */
   readonly where: (spot: BoxSpot) => boolean;
+  /** The degrees of freedom held there. */
   readonly dofs: readonly number[];
 }
 
 /** A force on the nodes of a box, and which part of it each takes. */
 export interface NodeShares {
+  /** Numbers of the nodes in the box. */
   readonly nodes: readonly number[];
   /** They add up to 1. */
   readonly shares: readonly number[];
@@ -33,18 +36,23 @@ export interface NodeShares {
 
 /** A force of a load case: along x, y, z, N. */
 export interface BoxForce {
+  /** The nodes it acts on. */
   readonly on: NodeShares;
+  /** The whole force along x, y, z, N. */
   readonly force: BoxSpot;
 }
 
 /** A box held and factored. */
 export interface FactoredBox {
+  /** The box. */
   readonly structure: BoxStructure;
+  /** Its factors with what holds it. */
   readonly factors: Factors;
 }
 
 /** A box under one load case. */
 export interface MovedBox extends FactoredBox {
+  /** The forces of the load case. */
   readonly forces: readonly BoxForce[];
   /** Along x, y, z and turns about them, six values a node. */
   readonly displacement: Float64Array;

@@ -72,7 +72,9 @@ function wrenchOf(nodes: readonly BoxSpot[], load: Float64Array): Float64Array {
 
 /** Force of each active spring, and the rigid movement of each part. */
 interface Balance {
+  /** One force an active spring, N. */
   readonly forces: Float64Array;
+  /** Six numbers a part: along x, y, z, m, and about them, rad. */
   readonly rigid: Float64Array;
 }
 

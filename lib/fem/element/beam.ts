@@ -16,7 +16,9 @@ export const beamRows: number = nodesPerBeam * spaceDofs;
 
 /** How far a point of the section lies from the line of nodes, along the section's axes, m. */
 export interface BeamOffset {
+  /** Along the first axis across the beam, m. */
   readonly a: number;
+  /** Along the second axis across the beam, m. */
   readonly b: number;
 }
 
@@ -41,11 +43,17 @@ export interface BeamSection {
 
 /** Strains of a beam at one place, one row of 18 each. */
 interface BeamStrains {
+  /** Stretch of the centroid's line. */
   readonly axial: Float64Array;
+  /** Curvature about the first axis, 1/m. */
   readonly bendA: Float64Array;
+  /** Curvature about the second axis, 1/m. */
   readonly bendB: Float64Array;
+  /** Twist on each metre, rad/m. */
   readonly twist: Float64Array;
+  /** Shear along the first axis. */
   readonly shearA: Float64Array;
+  /** Shear along the second axis. */
   readonly shearB: Float64Array;
 }
 

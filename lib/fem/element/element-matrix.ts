@@ -83,8 +83,11 @@ export function elementMass(x: Float64Array, y: Float64Array, { mass }: Sheet): 
  * Where a part goes in the element's matrix: how many degrees of freedom a node has there, and the part's first ones.
  */
 interface Into {
+  /** How many degrees of freedom a node has there. */
   readonly perNode: number;
+  /** The first of the part's degrees of freedom among the rows of a node. */
   readonly row: number;
+  /** The first of them among the columns of a node. */
   readonly column: number;
 }
 

@@ -12,9 +12,13 @@ import {
 
 /** An integration place: its shape functions, the same for every element. */
 export interface Place {
+  /** Shape functions and their slopes there. */
   readonly shapes: Shapes;
+  /** Share of the square's area of 4. */
   readonly weight: number;
+  /** Along the square's first axis, -1 to 1. */
   readonly xi: number;
+  /** Along its second axis, -1 to 1. */
   readonly eta: number;
 }
 

@@ -21,8 +21,11 @@ export const nodePlaces: readonly (readonly [number, number])[] = [
 
 /** Shape functions and their slopes at a place of the square, one value a node. */
 export interface Shapes {
+  /** The shape functions. */
   readonly value: Float64Array;
+  /** Their slopes along the square's first axis. */
   readonly alongXi: Float64Array;
+  /** Their slopes along its second axis. */
   readonly alongEta: Float64Array;
 }
 
@@ -53,10 +56,15 @@ export function sideShapes(at: number): readonly [number, number, number] {
 
 /** How the square lies on the panel at one place: the slopes of x and y, and the area it stretches to. */
 export interface Stretch {
+  /** Slope of x along the square's first axis, m. */
   readonly xXi: number;
+  /** Slope of y along the square's first axis, m. */
   readonly yXi: number;
+  /** Slope of x along the square's second axis, m. */
   readonly xEta: number;
+  /** Slope of y along the square's second axis, m. */
   readonly yEta: number;
+  /** Area of the panel on each unit of the square's area, m2; negative when folded. */
   readonly area: number;
 }
 
@@ -74,7 +82,9 @@ export function stretchAt({ alongXi, alongEta }: Shapes, x: Float64Array, y: Flo
 
 /** Slopes of the shape functions along x and y of the panel. */
 export interface Slopes {
+  /** Slopes along x, one a node, 1/m. */
   readonly alongX: Float64Array;
+  /** Slopes along y, one a node, 1/m. */
   readonly alongY: Float64Array;
 }
 
@@ -91,8 +101,11 @@ export function slopesOf({ alongXi, alongEta }: Shapes, stretch: Stretch): Slope
 
 /** A place in a square element, and its share of the area of 4. */
 export interface SquarePoint {
+  /** Along the square's first axis, -1 to 1. */
   readonly xi: number;
+  /** Along its second axis, -1 to 1. */
   readonly eta: number;
+  /** Share of the square's area of 4. */
   readonly weight: number;
 }
 

@@ -19,7 +19,9 @@ export type PlanarSide = readonly [from: number, to: number, bounds: boolean];
 
 /** Places, and pairs of them that are joined. */
 export interface PlanarSides {
+  /** The places, m. */
   readonly places: readonly Spot[];
+  /** Which of them are joined. */
   readonly sides: readonly PlanarSide[];
 }
 

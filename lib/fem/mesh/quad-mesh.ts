@@ -6,6 +6,7 @@ import type { Arc, Spot } from "./outline.js";
 export interface QuadMesh {
   /** Places of the nodes, m. */
   readonly x: Float64Array;
+  /** Along y, m. */
   readonly y: Float64Array;
   /** Nine nodes an element, in the element's order. */
   readonly elements: Int32Array;

@@ -11,7 +11,9 @@ import { type Quad, sidesOf } from "./quad-mesh.js";
 
 /** Corners and squares of a mesh. */
 export interface CornerMesh {
+  /** Places of the corners, m. */
   readonly places: readonly Spot[];
+  /** Four corners each, counterclockwise. */
   readonly quads: readonly Quad[];
 }
 

@@ -3,14 +3,19 @@ import { apart, arcsOf, type Outline, ringOf, type Spot } from "./outline.js";
 
 /** A rectangle whose sides must be mesh lines: a patch of load, a batten. */
 export interface MeshBox {
+  /** Its left side from the panel's left edge, m. */
   readonly left: number;
+  /** Its lower side from the panel's lower edge, m. */
   readonly bottom: number;
+  /** Along x, m. */
   readonly width: number;
+  /** Along y, m. */
   readonly height: number;
 }
 
 /** What a mesh must follow besides the outline. */
 export interface MeshGuides {
+  /** Rectangles whose sides must be mesh lines. */
   readonly boxes: readonly MeshBox[];
   /** Sharp corners inside the panel, where strains pile up. */
   readonly corners: readonly Spot[];

@@ -115,8 +115,11 @@ export function pairedFaces(
 }
 
 interface Pair {
+  /** Number of one triangle. */
   readonly first: number;
+  /** Number of the other. */
   readonly second: number;
+  /** The four corners that both have together. */
   readonly square: readonly number[];
   /** How far the worst corner is from a right angle, rad. */
   readonly away: number;

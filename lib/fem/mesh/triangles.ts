@@ -21,6 +21,7 @@ export interface TriangleTask {
   readonly sides: readonly PlanarSide[];
   /** Circles that halved sides return to. */
   readonly arcs: readonly Arc[];
+  /** How large triangles may be. */
   readonly size: SizeAt;
   /** Whether a side must stay whole: one that another face shares. */
   readonly stays: (a: Spot, b: Spot) => boolean;
@@ -28,7 +29,9 @@ export interface TriangleTask {
 
 /** Triangles by their corners. */
 export interface Triangles {
+  /** Corners of the triangles, m. */
   readonly places: readonly Spot[];
+  /** Three corners each, counterclockwise. */
   readonly corners: readonly (readonly [number, number, number])[];
 }
 
@@ -180,6 +183,7 @@ function circumcircle(a: Spot, b: Spot, c: Spot): { centre: Spot; radius: number
 
 /** What halving a side must heed. */
 interface Halving {
+  /** Circles that halved sides return to. */
   readonly arcs: readonly Arc[];
   /** Places where two sides meet at a sharp angle. */
   readonly sharp: ReadonlySet<number>;

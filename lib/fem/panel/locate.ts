@@ -4,8 +4,11 @@ import { elementCount, elementNodes, elementPlaces, type QuadMesh, type Spot } f
 
 /** Where a place lies in the mesh: an element, and the weights of its nodes. */
 export interface Location {
+  /** Number of the element. */
   readonly element: number;
+  /** Its nine nodes. */
   readonly nodes: Int32Array;
+  /** How much each of those nodes counts; they add up to 1. */
   readonly weights: Float64Array;
 }
 

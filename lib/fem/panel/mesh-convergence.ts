@@ -54,7 +54,9 @@ export function trustedDeflection(problem: PanelProblem, elementTarget: ElementT
 
 /** One panel of a sweep. */
 export interface PanelTask {
+  /** The panel and all that acts on it. */
   readonly problem: PanelProblem;
+  /** About how many elements the finer mesh has. */
   readonly elementTarget: ElementTarget;
 }
 

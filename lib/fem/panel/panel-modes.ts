@@ -71,10 +71,13 @@ function mountedPieces({ problem, mesh }: PanelStructure): Piece[] {
 
 /** A load in the plane of the panel, spread along a line of its rim. */
 export interface EdgePush {
+  /** One end of the line. */
   readonly from: Spot;
+  /** The other end of the line. */
   readonly to: Spot;
   /** Force on each metre along x and y, N/m. */
   readonly x: number;
+  /** Force on each metre along y, N/m. */
   readonly y: number;
 }
 

@@ -4,6 +4,7 @@ import type { MeshBox, Outline, Spot } from "../mesh/index.js";
 
 /** A rectangle of another make-up: a strip of other thickness, a batten glued on. */
 export interface SheetRegion extends MeshBox {
+  /** Its make-up, without the rest of the panel. */
   readonly sheet: Sheet;
 }
 
@@ -16,13 +17,17 @@ export type Hold =
 
 /** A straight line of the rim that is held. */
 export interface HeldLine {
+  /** One end of the line. */
   readonly from: Spot;
+  /** The other end of the line. */
   readonly to: Spot;
+  /** How it is held there. */
   readonly hold: Hold;
 }
 
 /** A place held down: a rivet, a foot, a caster. */
 export interface HeldPoint {
+  /** The place that is held. */
   readonly at: Spot;
   /** Spring, N/m; rigid when left out. */
   readonly spring?: number;
@@ -42,6 +47,7 @@ export type PanelLoad =
 
 /** Equipment mounted on the panel, which swings with it. */
 export interface MountedMass {
+  /** Where it is mounted. */
   readonly at: Spot;
   /** kg */
   readonly mass: number;
@@ -51,14 +57,19 @@ export interface MountedMass {
 export interface PanelProblem {
   /** What messages call it. */
   readonly name: string;
+  /** The panel's outline with its openings. */
   readonly outline: Outline;
   /** Its make-up where no region says otherwise. */
   readonly sheet: Sheet;
   /** The last that covers a place counts. */
   readonly regions: readonly SheetRegion[];
+  /** Lines of the rim that are held. */
   readonly heldLines: readonly HeldLine[];
+  /** Places that are held down. */
   readonly heldPoints: readonly HeldPoint[];
+  /** What presses on it. */
   readonly loads: readonly PanelLoad[];
+  /** What is mounted on it. */
   readonly masses: readonly MountedMass[];
   /** Places to look at, which become nodes where there is room. */
   readonly places: readonly Spot[];

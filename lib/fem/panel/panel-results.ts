@@ -18,7 +18,9 @@ import {
 
 /** A value and where. */
 export interface PlacedValue {
+  /** The value, in its own unit. */
   readonly value: number;
+  /** The place. */
   readonly at: Spot;
 }
 
@@ -61,7 +63,9 @@ export function deflectionAt({ structure: { mesh }, displacement }: DeflectedPan
 
 /** Strains and the make-up at a place. */
 export interface LocalStrains {
+  /** Strains of the reference plane. */
   readonly strains: Strains;
+  /** The make-up there. */
   readonly sheet: Sheet;
 }
 

@@ -26,7 +26,9 @@ import { across, heldDofs, nodeNear, rotationalSprings, sidesOnLine } from "./pa
 
 /** A panel ready to be factored. */
 export interface PanelStructure {
+  /** The panel as it was described. */
   readonly problem: PanelProblem;
+  /** Its nodes and elements. */
   readonly mesh: QuadMesh;
   /** Make-up of each element. */
   readonly sheets: readonly Sheet[];

@@ -31,7 +31,9 @@ import { across, sideShares, sidesOnLine } from "./panel-supports.js";
 
 /** A panel factored: ready for loads, frequencies and buckling. */
 export interface FactoredPanel {
+  /** The panel as pieces. */
   readonly structure: PanelStructure;
+  /** Its factors with what holds it. */
   readonly factors: Factors;
 }
 

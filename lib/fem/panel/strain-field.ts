@@ -18,6 +18,7 @@ export type Strains = readonly [number, number, number, number, number, number];
 
 /** What strains are told from: a mesh, what its elements are made of, and how its nodes have moved. */
 export interface BentMesh {
+  /** The mesh and what its elements are made of. */
   readonly structure: Pick<PanelStructure, "mesh" | "sheets">;
   /** u, v, w, bx, by of each node. */
   readonly displacement: Float64Array;
@@ -25,6 +26,7 @@ export interface BentMesh {
 
 /** Strains at the nodes, each make-up by itself: they jump where the make-up changes. */
 export interface StrainField {
+  /** The make-up. */
   readonly sheet: Sheet;
   /** Six values a node. */
   readonly strains: Float64Array;
@@ -147,7 +149,9 @@ export function elementStrainsAt(
 export interface Sample {
   /** From the place, m. */
   readonly dx: number;
+  /** From the place along y, m. */
   readonly dy: number;
+  /** What is known there. */
   readonly values: readonly number[];
 }
 

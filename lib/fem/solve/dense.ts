@@ -14,11 +14,13 @@ const bytes = 8;
 
 /** A front in the kernel's memory, until the next one takes its place. */
 export interface DenseFront {
+  /** Its degrees of freedom. */
   readonly size: number;
   /** How many are eliminated. */
   readonly columns: number;
   /** The leading columns, a row every `stride` numbers. */
   readonly rows: Float64Array;
+  /** Numbers from one row of the leading columns to the next. */
   readonly stride: number;
   /** The square that is left, `size - columns` rows. */
   readonly left: Float64Array;

@@ -26,7 +26,9 @@ const sameRow = 1e-6;
 
 /** What is known of all pieces. */
 interface Whole {
+  /** All pieces of the structure. */
   readonly pieces: readonly Piece[];
+  /** 1 for each degree of freedom that cannot move. */
   readonly held: Uint8Array;
   /** Pieces that touch each degree of freedom. */
   readonly touching: Int32Array;
@@ -36,7 +38,9 @@ interface Whole {
 
 /** A front, and how many pieces of each degree of freedom it passes on came before. */
 interface Divided {
+  /** The front. */
   readonly front: Front;
+  /** Of each degree of freedom it passes on, how many pieces came before. */
   readonly times: readonly number[];
 }
 
@@ -76,7 +80,9 @@ function divide(whole: Whole, members: Int32Array): Divided {
 
 /** Degrees of freedom met in a front, and how many of their pieces came so far. */
 interface DofList {
+  /** The degrees of freedom, in the order they were met. */
   readonly dofs: number[];
+  /** Of each, how many pieces came so far. */
   readonly times: number[];
 }
 

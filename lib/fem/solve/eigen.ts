@@ -10,6 +10,7 @@ import { displacementsUnder } from "./substitute.js";
 
 /** A shape in which K x = value B x. */
 export interface Mode {
+  /** The factor of B: a frequency squared, or a multiple of the load. */
   readonly value: number;
   /** One value a degree of freedom, largest 1. */
   readonly shape: Float64Array;

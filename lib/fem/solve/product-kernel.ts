@@ -51,7 +51,9 @@ type SubtractProducts = (
 ) => void;
 
 interface Kernel {
+  /** Where the numbers are that it works on. */
   readonly memory: { readonly buffer: ArrayBufferLike; grow(pages: number): number };
+  /** The loops themselves. */
   readonly subtractProducts: SubtractProducts;
 }
 

@@ -12,7 +12,9 @@ export interface Factors {
 
 /** One step of elimination, done. */
 export interface FactoredFront {
+  /** First those eliminated here, then those shared with later fronts. */
   readonly dofs: Int32Array;
+  /** How many are eliminated here. */
   readonly eliminated: number;
   /** A row a degree of freedom, a column for each eliminated one; reciprocals on the diagonal. */
   readonly rows: Float64Array;

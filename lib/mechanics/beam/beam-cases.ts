@@ -23,14 +23,19 @@ export type BeamAnswer = {
 
 /** What tells one end condition from another. */
 interface UniformCase {
+  /** Id of the formula. */
   readonly id: string;
+  /** What it answers. */
   readonly title: string;
+  /** The formula as TeX. */
   readonly equation: string;
   /** Sag over w L4/EI. */
   readonly sag: number;
   /** Moment over w L2. */
   readonly moment: number;
+  /** The case in the cited table. */
   readonly row: string;
+  /** Where it holds. */
   readonly validity: string;
 }
 
@@ -141,6 +146,7 @@ export const cantileverUniform: Formula<UniformBeam, BeamAnswer> = uniformBeam({
 
 /** A beam with a force in its middle, or at its tip. */
 export interface PointBeam {
+  /** In the middle, or at the tip. */
   readonly force: Force;
   /** Between supports, or from the wall to the tip. */
   readonly span: Length;
@@ -150,13 +156,17 @@ export interface PointBeam {
 
 /** What tells one end condition from another. */
 interface PointCase {
+  /** Id of the formula. */
   readonly id: string;
+  /** What it answers. */
   readonly title: string;
+  /** The formula as TeX. */
   readonly equation: string;
   /** Sag over P L3/EI. */
   readonly sag: number;
   /** Moment over P L. */
   readonly moment: number;
+  /** The case in the cited table. */
   readonly row: string;
 }
 

@@ -22,9 +22,11 @@ const shearFactors: Readonly<Record<ShearCase, number>> = {
 
 /** A rectangular beam under a load. */
 export interface ShearedBeam {
+  /** How the beam is held and loaded. */
   readonly held: ShearCase;
   /** All of it, also when it is spread out. */
   readonly totalLoad: Force;
+  /** Between supports, or from the wall to the tip. */
   readonly span: Length;
   /** Across the load. */
   readonly width: Length;

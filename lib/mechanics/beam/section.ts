@@ -51,6 +51,7 @@ export const rectangleSection: Formula<RectangularBar, Section> = formula<Rectan
 export interface PlainBar {
   /** Modulus of elasticity along the bar. */
   readonly modulus: Pressure;
+  /** Second moment of area of its section. */
   readonly secondMoment: SecondMoment;
 }
 
@@ -75,6 +76,7 @@ export const beamStiffness: Formula<PlainBar, BeamStiffness> = formula<PlainBar,
 
 /** A bent bar. */
 export interface BentBar {
+  /** Bending moment in the bar. */
   readonly moment: Moment;
   /** Section modulus W. */
   readonly sectionModulus: Volume;

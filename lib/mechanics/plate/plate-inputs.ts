@@ -28,11 +28,13 @@ export interface PlateEdges {
 
 /** The same load on every bit of the plate. */
 export interface PlatePressure {
+  /** On all of the plate's material. */
   readonly pressure: Pressure;
 }
 
 /** A force spread evenly over a rectangle: a foot, a box, a caster plate. */
 export interface PlatePatch {
+  /** The whole force. */
   readonly force: Force;
   /** Middle of the patch from the left edge. */
   readonly patchX: Length;

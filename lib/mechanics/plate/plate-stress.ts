@@ -7,6 +7,7 @@ import { cite } from "../../source.js";
 export interface BentPanel {
   /** Bending moment for each unit of width. */
   readonly moment: PlateMoment;
+  /** Thickness of the panel. */
   readonly thickness: Length;
 }
 

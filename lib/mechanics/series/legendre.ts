@@ -2,7 +2,9 @@
 
 /** A place and its weight in a sum that stands for an integral. */
 export interface WeightedPoint {
+  /** The place, in the unit of the interval. */
   readonly at: number;
+  /** Its weight, which has the interval's unit. */
   readonly weight: number;
 }
 

@@ -12,9 +12,11 @@ import type { Rectangle } from "./rounded-rectangle.js";
 
 /** A plate on four hinged edges under a pressure over a rectangle, SI. */
 export interface HingedPlate extends PlateSides {
+  /** Bending stiffness, with x along `length`. */
   readonly stiffness: OrthotropicStiffness;
   /** Pa */
   readonly pressure: number;
+  /** The rectangle that is loaded. */
   readonly over: Rectangle;
 }
 

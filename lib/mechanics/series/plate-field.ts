@@ -98,9 +98,13 @@ export function edgeMoments(series: PlateSeries): EdgeMoments {
 }
 
 interface Edge {
+  /** How the edge is held. */
   readonly support: EdgeSupport;
+  /** Places looked at on it. */
   readonly places: readonly Place[];
+  /** The moment that bends strips across the edge. */
   readonly across: "momentX" | "momentY";
+  /** The moment that bends strips along the edge. */
   readonly along: "momentX" | "momentY";
 }
 

@@ -23,6 +23,7 @@ import { type EdgeSupport, type SeriesOrder, stripFunctions } from "./strip-func
 
 /** The plate with its supports, SI, plain numbers. */
 export interface SeriesPlate extends PlateSides {
+  /** Bending stiffness, with x along `length`. */
   readonly stiffness: OrthotropicStiffness;
   /** Edge at x = 0. */
   readonly left: EdgeSupport;
@@ -34,6 +35,7 @@ export interface SeriesPlate extends PlateSides {
   readonly top: EdgeSupport;
   /** Whether the four corners rest on posts; matters where edges are free. */
   readonly cornersHeld: boolean;
+  /** What is cut out of it. */
   readonly openings: readonly RoundedRectangle[];
 }
 
@@ -41,12 +43,15 @@ export interface SeriesPlate extends PlateSides {
 export interface SeriesLoad {
   /** Pa, positive the way deflection is positive. */
   readonly pressure: number;
+  /** The rectangle that is loaded; all of the material when left out. */
   readonly over?: Rectangle;
 }
 
 /** The deflected plate. */
 export interface PlateSeries extends PlateStrips {
+  /** The plate that was solved. */
   readonly plate: SeriesPlate;
+  /** The terms of the sum with their factors. */
   readonly terms: readonly SeriesTerm[];
 }
 
@@ -132,7 +137,9 @@ function loadTerms(terms: readonly SeriesTerm[], bands: readonly BandProducts[])
 
 /** Knots along both sides, rising, m. */
 export interface PlateKnots {
+  /** Along x. */
   readonly x: readonly number[];
+  /** Along y. */
   readonly y: readonly number[];
 }
 

@@ -16,8 +16,11 @@ export interface SeriesTerm {
 
 /** Integrals over one band of a plate. */
 export interface BandProducts {
+  /** Integrals along x. */
   readonly x: StripProducts;
+  /** Integrals along y. */
   readonly y: StripProducts;
+  /** How much the band counts: 1 adds, -1 takes away. */
   readonly factor: number;
 }
 
@@ -53,9 +56,13 @@ export function stiffnessMatrix(
 
 /** An energy that is a product of one number for the shapes along x and one for those along y. */
 interface EnergyPart {
+  /** Of each pair of shapes along x. */
   readonly x: Float64Array;
+  /** How many shapes along x. */
   readonly countX: number;
+  /** Of each pair of shapes along y. */
   readonly y: Float64Array;
+  /** How many shapes along y. */
   readonly countY: number;
 }
 
@@ -83,6 +90,7 @@ function transposed(matrix: Float64Array, count: number): Float64Array {
 }
 
 interface PlacedTerm {
+  /** Number of the shape along y. */
   readonly j: number;
   /** Row of the matrix. */
   readonly place: number;
@@ -117,6 +125,7 @@ function energyBlock(
 
 /** Integrals of products of a strip's shapes f_i f_j over part of it; row i, column j, in one list. */
 export interface StripProducts {
+  /** How many shapes. */
   readonly count: number;
   /** f_i f_j */
   readonly values: Float64Array;
@@ -177,8 +186,11 @@ function addOuter(
 
 /** Places along x and along y with their weights, and how much of this band counts: 1 adds, -1 takes away. */
 export interface Band {
+  /** Places along x with their weights. */
   readonly x: readonly WeightedPoint[];
+  /** Places along y with their weights. */
   readonly y: readonly WeightedPoint[];
+  /** How much this band counts: 1 adds, -1 takes away. */
   readonly factor: number;
 }
 

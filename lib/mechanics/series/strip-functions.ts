@@ -26,6 +26,7 @@ export interface Strip {
 
 /** Every shape at one place, each list in the same order. */
 export interface StripValues {
+  /** The shapes themselves. */
   readonly value: readonly number[];
   /** First derivative, 1/m. */
   readonly slope: readonly number[];
@@ -79,7 +80,9 @@ export function stripFunctions(strip: Strip, { shapes, leastDegree }: SeriesOrde
 }
 
 interface StripLayout {
+  /** Ends and knots, rising, m from the start. */
   readonly nodes: readonly number[];
+  /** Highest degree of the polynomials. */
   readonly degree: number;
   /** Of the lifts (even) and tilts (odd) of all nodes, those that the supports allow. */
   readonly kept: readonly number[];
