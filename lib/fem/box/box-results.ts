@@ -70,6 +70,7 @@ export function heldUp({ structure, displacement, forces, factors }: MovedBox): 
  *
  * @param name of the face
  * @returns m, as a size
+ * @throws RangeError when the face is open
  */
 export function sagBetweenCorners(
   { structure, displacement }: Pick<MovedBox, "structure" | "displacement">,
@@ -173,7 +174,11 @@ export interface RimNode {
   readonly node: number;
 }
 
-/** Nodes around an opening. */
+/**
+ * Nodes around an opening.
+ *
+ * @throws Refusal that names the face and the cutout when there is no rim around it
+ */
 export function rimOf({ problem, faces }: BoxStructure, name: FaceName, cutout: Cutout): readonly RimNode[] {
   const face = faces.find((one) => one.name === name);
   const { left, bottom, width, height } = sizeOf(cutout);

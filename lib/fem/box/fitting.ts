@@ -95,6 +95,7 @@ export function fittingOn(
   return { name, at, dofs, motion };
 }
 
+/** @throws Refusal that names the fitting when its face is open or a fastener is on no material */
 function fastenersOn(
   { problem, faces }: BoxStructure,
   name: string,

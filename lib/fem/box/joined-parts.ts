@@ -114,6 +114,7 @@ function giveTable(links: readonly PreparedLink[]): JoinedParts["give"] {
 
 type SignedEnd = LinkEnd & Pick<PreparedEnd, "sign">;
 
+/** @throws Refusal that names the spring when its stiffness is nothing or its ends do not touch */
 function endsOf(parts: readonly FreePart[], { name, from, to, stiffness }: Link): readonly SignedEnd[] {
   if (!(stiffness > 0 && stiffness < Infinity))
     throw new Refusal(`${name}: its stiffness must be positive, got ${stiffness} N/m`);

@@ -55,13 +55,18 @@ export function laidSeam(
 /** A seam of a box as it was laid, once for all load cases. */
 const keptSeam = memoize((structure: BoxStructure, seam: BoxSeam) => laidSeam(structure, seam));
 
+/** @throws Refusal that names the face when it is open */
 function faceOf({ name: box }: BoxProblem, faces: readonly MeshedFace[], name: FaceName): MeshedFace {
   const face = faces.find((one) => one.name === name);
   if (!face) throw new Refusal(`${box}: a seam needs face ${name}, which is open`);
   return face;
 }
 
-/** The edge of the box where two faces meet. */
+/**
+ * The edge of the box where two faces meet.
+ *
+ * @throws Refusal that names the faces when they do not touch
+ */
 export function edgeBetween(
   problem: BoxProblem,
   [one, other]: readonly [FaceName, FaceName],

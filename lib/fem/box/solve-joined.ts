@@ -167,7 +167,11 @@ export function addRigid(
 /** Share of the stiffest rigid movement below which one is not held at all. */
 const looseShare = 1e-12;
 
-/** Names the part that moves most in the rigid movement that no spring resists. */
+/**
+ * Names the part that moves most in the rigid movement that no spring resists.
+ *
+ * @throws Refusal that names the part and how it moves
+ */
 function refuseUnconstrained({ parts, links }: JoinedParts, active: readonly number[]): void {
   const size = 6 * parts.length;
   const matrix = new Float64Array(size * size);

@@ -88,6 +88,7 @@ export function beamMatrix(axis: 0 | 1 | 2, length: number, section: BeamSection
   return matrix;
 }
 
+/** @throws Refusal that names the size that is out of range */
 function refuse(length: number, { axial, bending, torsion, shear }: BeamSection): void {
   const sizes = {
     length,

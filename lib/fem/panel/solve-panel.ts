@@ -119,6 +119,7 @@ function nodeForces(structure: PanelStructure, load: PanelLoad): readonly NodeFo
   }
 }
 
+/** @throws Refusal when no rim is left under the load */
 function lineForces(
   { mesh, problem }: PanelStructure,
   { from, to, force }: Extract<PanelLoad, { kind: "line" }>,
@@ -128,6 +129,7 @@ function lineForces(
   return [...sideShares(mesh, sides)].map(([node, share]) => [node, share * force]);
 }
 
+/** @throws Refusal when the load lies on no material */
 function patchForces(
   structure: PanelStructure,
   { over, force }: Extract<PanelLoad, { kind: "patch" }>,

@@ -74,7 +74,11 @@ function keepRows({ rows, stride, columns, size }: DenseFront, kept: Float64Arra
     kept.set(rows.subarray(i * stride, i * stride + Math.min(columns, i + 1)), i * columns);
 }
 
-/** Pushes everything a little: what is loose moves without end, almost free of resistance. */
+/**
+ * Pushes everything a little: what is loose moves without end, almost free of resistance.
+ *
+ * @throws UnconstrainedDof when there is one
+ */
 function refuseUnconstrained(factors: Factors, stiffness: Float64Array): void {
   const push = stiffness.map((value, dof) =>
     factors.held[dof] ? 0 : Math.sin(1 + 12.9 * dof) * Math.sqrt(value),
