@@ -1,4 +1,5 @@
 /** Where the lines of a box's mesh run, and where strains pile up in it. */
+import { at as entry } from "../../algebra/lists.js";
 import {
   type Cutout,
   type CutRectangle,
@@ -38,13 +39,13 @@ function axisLines(
   const extent = extents(problem)[axis];
   const musts = [...faceMusts(problem, axis, patches), ...beamMusts(problem, axis)];
   const fixed = [0, extent, ...musts.filter((at) => at > 0 && at < extent)].sort((a, b) => a - b);
-  const apart = fixed.filter((at, i) => i === 0 || at - fixed[i - 1]! > 1e-7 * extent);
+  const apart = fixed.filter((at, i) => i === 0 || at - entry(fixed, i - 1) > 1e-7 * extent);
   const graded = gradedAlong(apart, size);
   const coarse = apart.flatMap((at, i) => {
     const next = apart[i + 1];
     return next === undefined ? [at] : divided(at, next, (place) => 2 * graded(place)).slice(0, -1);
   });
-  return coarse.flatMap((at, i) => (i === 0 ? [at] : [(coarse[i - 1]! + at) / 2, at]));
+  return coarse.flatMap((at, i) => (i === 0 ? [at] : [(entry(coarse, i - 1) + at) / 2, at]));
 }
 
 function faceMusts(problem: BoxProblem, axis: 0 | 1 | 2, patches: readonly MeshBox[]): number[] {

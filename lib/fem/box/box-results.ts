@@ -2,6 +2,7 @@
  * What a moved box shows: movements, energy, sag of its faces, and how far they and their openings go out of square.
  */
 
+import { add, at as entry } from "../../algebra/lists.js";
 import { inverse } from "../../algebra/matrix3.js";
 import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
@@ -13,8 +14,8 @@ import type { BoxForce, MovedBox } from "./solve-box.js";
 
 /** How a place has moved, m. */
 export function movementAt({ structure: { nodes }, displacement }: MovedBox, spot: BoxSpot): BoxSpot {
-  const away = (node: BoxSpot): number => Math.hypot(...node.map((at, axis) => at - spot[axis]!));
-  const nearest = nodes.reduce((best, node, i) => (away(node) < away(nodes[best]!) ? i : best), 0);
+  const away = (node: BoxSpot): number => Math.hypot(...node.map((at, axis) => at - entry(spot, axis)));
+  const nearest = nodes.reduce((best, node, i) => (away(node) < away(entry(nodes, best)) ? i : best), 0);
   const [x = 0, y = 0, z = 0] = displacement.subarray(spaceDofs * nearest, spaceDofs * nearest + 3);
   return [x, y, z];
 }
@@ -23,7 +24,10 @@ export function movementAt({ structure: { nodes }, displacement }: MovedBox, spo
 export function farthestMovement({ structure: { nodes }, displacement }: MovedBox): number {
   return nodes.reduce((most, _, node) => {
     const from = spaceDofs * node;
-    return Math.max(most, Math.hypot(displacement[from]!, displacement[from + 1]!, displacement[from + 2]!));
+    return Math.max(
+      most,
+      Math.hypot(entry(displacement, from), entry(displacement, from + 1), entry(displacement, from + 2)),
+    );
   }, 0);
 }
 
@@ -33,7 +37,8 @@ export function wayOfForce({ displacement }: MovedBox, { on, force }: BoxForce):
     (sum, node, i) =>
       sum +
       force.reduce(
-        (part, each, axis) => part + on.shares[i]! * each * displacement[spaceDofs * node + axis]!,
+        (part, each, axis) =>
+          part + entry(on.shares, i) * each * entry(displacement, spaceDofs * node + axis),
         0,
       ),
     0,
@@ -47,7 +52,7 @@ export function storedEnergy({ structure, displacement }: MovedBox): number {
 }
 
 function half(a: Float64Array, b: Float64Array): number {
-  return a.reduce((sum, value, i) => sum + value * b[i]!, 0) / 2;
+  return a.reduce((sum, value, i) => sum + value * entry(b, i), 0) / 2;
 }
 
 /** With what the supports push back in all, along x, y, z, N. */
@@ -55,7 +60,8 @@ export function heldUp({ structure, displacement, forces, factors }: MovedBox): 
   const carried = timesPieces(piecesOf(structure), displacement);
   for (const { on, force } of forces)
     on.nodes.forEach((node, i) => {
-      for (const axis of [0, 1, 2] as const) carried[spaceDofs * node + axis]! -= on.shares[i]! * force[axis];
+      for (const axis of [0, 1, 2] as const)
+        add(carried, spaceDofs * node + axis, -entry(on.shares, i) * force[axis]);
     });
   const sum = (axis: number): number =>
     carried.reduce(
@@ -79,7 +85,8 @@ export function sagBetweenCorners(
   const face = structure.faces.find((one) => one.name === name);
   if (!face) throw new RangeError(`${structure.problem.name}: there is no face ${name}`);
   const { axes } = frames[name];
-  const across = (node: number): number => displacement[spaceDofs * face.numbers[node]! + axes[2]]!;
+  const across = (node: number): number =>
+    entry(displacement, spaceDofs * entry(face.numbers, node) + axes[2]);
   const { x, y } = face.mesh;
   const [length, width] = [Math.max(...x), Math.max(...y)];
   const corners = [0, 1].map((high) =>
@@ -87,7 +94,7 @@ export function sagBetweenCorners(
   );
   let most = 0;
   for (let node = 0; node < x.length; node++) {
-    const [a, b] = [x[node]! / length, y[node]! / width];
+    const [a, b] = [entry(x, node) / length, entry(y, node) / width];
     const chord = corners.reduce(
       (sum, row, high) =>
         sum + row.reduce((part, value, far) => part + value * (far ? a : 1 - a), 0) * (high ? b : 1 - b),
@@ -101,7 +108,11 @@ export function sagBetweenCorners(
 function nearest({ x, y }: QuadMesh, atX: number, atY: number): number {
   let best = 0;
   for (let node = 0; node < x.length; node++)
-    if (Math.hypot(x[node]! - atX, y[node]! - atY) < Math.hypot(x[best]! - atX, y[best]! - atY)) best = node;
+    if (
+      Math.hypot(entry(x, node) - atX, entry(y, node) - atY) <
+      Math.hypot(entry(x, best) - atX, entry(y, best) - atY)
+    )
+      best = node;
   return best;
 }
 
@@ -148,7 +159,10 @@ export function faceShear(
   const { mesh, numbers } = face;
   const [length, width] = [Math.max(...mesh.x), Math.max(...mesh.y)];
   const onSide = (at: number, extent: number): boolean => at < 1e-9 || at > extent - 1e-9;
-  const sides = Array.from(numbers, (node, i): RimNode => ({ x: mesh.x[i]!, y: mesh.y[i]!, node }));
+  const sides = Array.from(
+    numbers,
+    (node, i): RimNode => ({ x: entry(mesh.x, i), y: entry(mesh.y, i), node }),
+  );
   return shearOf(
     sides.filter(({ x, y }) => onSide(x, length) || onSide(y, width)),
     name,
@@ -159,9 +173,9 @@ export function faceShear(
 function shearOf(nodes: readonly RimNode[], name: FaceName, displacement: Float64Array): number {
   const [along, across] = frames[name].axes;
   const slopes = ([along, across] as const).map((axis) =>
-    slopeOf(nodes.map(({ x, y, node }) => ({ x, y, value: displacement[spaceDofs * node + axis]! }))),
+    slopeOf(nodes.map(({ x, y, node }) => ({ x, y, value: entry(displacement, spaceDofs * node + axis) }))),
   );
-  return slopes[0]![1] + slopes[1]![0];
+  return entry(slopes, 0)[1] + entry(slopes, 1)[0];
 }
 
 /** A node on the rim of an opening, in the face's own axes. */
@@ -188,8 +202,8 @@ export function rimOf({ problem, faces }: BoxStructure, name: FaceName, cutout: 
   const nodes = new Set(face?.mesh.rim.flat());
   const rim = [...nodes].flatMap((node): RimNode[] => {
     const { mesh, numbers } = face!;
-    const [x, y] = [mesh.x[node]!, mesh.y[node]!];
-    return within(x, left, width) && within(y, bottom, height) ? [{ x, y, node: numbers[node]! }] : [];
+    const [x, y] = [entry(mesh.x, node), entry(mesh.y, node)];
+    return within(x, left, width) && within(y, bottom, height) ? [{ x, y, node: entry(numbers, node) }] : [];
   });
   if (rim.length < 4) throw new Refusal(`${problem.name}: ${name} has no rim around ${cutout.name}`);
   return rim;

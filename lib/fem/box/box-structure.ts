@@ -1,4 +1,5 @@
 /** A box as pieces: the elements of its faces, joined where they meet, with seams that give and beams. */
+import { at as entry, under } from "../../algebra/lists.js";
 import { Refusal } from "../../refusal.js";
 import {
   beamMatrix,
@@ -60,7 +61,7 @@ export function boxStructure(
   const { nodes, numbers } = boxNodes(problem, meshes);
   const matrices = { 1: sharedMatrices(signedStiffness(1)), [-1]: sharedMatrices(signedStiffness(-1)) };
   const faces = meshes.map((mesh, i) =>
-    meshedFace(problem, mesh, numbers[i]!, matrices[frames[mesh.name].sense]),
+    meshedFace(problem, mesh, entry(numbers, i), matrices[frames[mesh.name].sense]),
   );
   const plain = { problem, nodes, faces };
   const links = [
@@ -88,7 +89,7 @@ function meshOf(
       corners: cornersOnFace(problem, name, corners),
       rim: rimWidth(face.sheet),
     },
-    [lines[along]!, lines[across]!],
+    [entry(lines, along), entry(lines, across)],
     () => size,
   );
 }
@@ -119,8 +120,8 @@ function facePiece(
   const nodes = elementNodes(mesh, element);
   const dofs = new Int32Array(elementRows);
   for (let i = 0; i < elementRows; i++) {
-    const node = numbers[nodes[Math.floor(i / dofsPerNode)]!]!;
-    dofs[i] = spaceDofs * node + places[i % dofsPerNode]!;
+    const node = entry(numbers, entry(nodes, Math.floor(i / dofsPerNode)));
+    dofs[i] = spaceDofs * node + entry(places, i % dofsPerNode);
   }
   return { dofs, matrix, middle: onFace(problem, name, elementMiddle(mesh, element)) };
 }
@@ -132,7 +133,7 @@ function signedStiffness(sense: Frame["sense"]): ElementMatrix {
     const matrix = elementStiffness(x, y, sheet);
     for (let i = 0; i < elementRows; i++) {
       for (let j = 0; j < elementRows; j++)
-        matrix[i * elementRows + j]! *= signs[i % dofsPerNode]! * signs[j % dofsPerNode]!;
+        matrix[i * elementRows + j]! *= entry(signs, i % dofsPerNode) * entry(signs, j % dofsPerNode);
     }
     return matrix;
   };
@@ -176,15 +177,15 @@ export interface BoxNodes {
 /** Numbers the nodes of all faces. */
 export function boxNodes(problem: BoxProblem, faces: readonly FaceMesh[]): BoxNodes {
   const spots = faces.map(({ name, mesh }) =>
-    Array.from(mesh.x, (u, node) => onFace(problem, name, [u, mesh.y[node]!])),
+    Array.from(mesh.x, (u, node) => onFace(problem, name, [u, entry(mesh.y, node)])),
   );
   const meeting = facesBySpot(faces, spots);
   const nodes: BoxSpot[] = [];
   const known = new Map<string, number>();
   const numbers = faces.map(({ name }, i) =>
-    Int32Array.from(spots[i]!, (spot) => {
+    Int32Array.from(entry(spots, i), (spot) => {
       const key = keyOf(spot);
-      const [first] = joinedTo(problem, name, meeting.get(key)!);
+      const [first] = joinedTo(problem, name, under(meeting, key));
       const own = `${key} ${first}`;
       const number = known.get(own) ?? nodes.push(spot) - 1;
       known.set(own, number);
@@ -205,7 +206,7 @@ function facesBySpot(
 ): ReadonlyMap<string, readonly FaceName[]> {
   const meeting = new Map<string, FaceName[]>();
   faces.forEach(({ name }, i) => {
-    for (const spot of spots[i]!) {
+    for (const spot of entry(spots, i)) {
       const key = keyOf(spot);
       const others = meeting.get(key);
       if (others) others.push(name);
@@ -251,6 +252,6 @@ export function beamPieces(
       own.flatMap((node) => Array.from({ length: spaceDofs }, (_, kind) => spaceDofs * node + kind)),
     ),
     matrix: beamMatrix(axis, length, section),
-    middle: nodes[own[1]]!,
+    middle: entry(nodes, own[1]),
   }));
 }

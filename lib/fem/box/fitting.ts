@@ -5,7 +5,18 @@
  * out in balance.
  */
 
-import { inverse, type Matrix3 } from "../../algebra/matrix3.js";
+import { add as addTo, at as entry, sumOf, under } from "../../algebra/lists.js";
+import {
+  axes,
+  crossProduct,
+  difference,
+  inverse,
+  type Matrix3,
+  matrix3,
+  scalarProduct,
+  unitVector,
+  vector3,
+} from "../../algebra/matrix3.js";
 import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
 import type { Spot } from "../mesh/index.js";
@@ -63,35 +74,33 @@ export function fittingOn(
 ): Fitting {
   const fasteners = on.flatMap((spots) => fastenersOn(structure, name, spots));
   const middle = meanOf(fasteners.map(({ spot }) => spot));
-  const arms = fasteners.map(
-    ({ spot }) => spot.map((place, axis) => place - middle[axis]!) as unknown as BoxSpot,
-  );
-  const lever = arms.reduce((sum, arm) => sum + dot(arm, arm), 0) / arms.length;
+  const arms = fasteners.map(({ spot }) => difference(spot, middle));
+  const lever = arms.reduce((sum, arm) => sum + scalarProduct(arm, arm), 0) / arms.length;
   if (!(lever > 1e-12))
     throw new Refusal(`${structure.problem.name}, ${name}: two fasteners apart from each other are needed`);
   const dofs = dofsOf(fasteners);
   const columns = new Map([...dofs].map((dof, column) => [dof, column]));
   const motion = new Float64Array(spaceDofs * dofs.length);
   const add = (row: number, node: number, kind: number, value: number): void => {
-    motion[row * dofs.length + columns.get(spaceDofs * node + kind)!]! += value;
+    addTo(motion, row * dofs.length + under(columns, spaceDofs * node + kind), value);
   };
   const turnFrom = inverse(turnWeights(fasteners, arms, lever));
   fasteners.forEach(({ nodes, weights, across }, i) => {
-    const arm = arms[i]!;
+    const arm = entry(arms, i);
     nodes.forEach((node, k) => {
-      const weight = weights[k]!;
-      for (const axis of [0, 1, 2] as const) {
+      const weight = entry(weights, k);
+      for (const axis of axes) {
         add(axis, node, axis, weight / fasteners.length);
         // What a movement along the axis, and a turn about it, say of the three turns.
-        const moved = cross(arm, unit(axis));
-        for (const row of [0, 1, 2] as const) {
-          add(3 + row, node, axis, weight * dot(turnFrom[row]!, moved));
-          if (axis !== across) add(3 + row, node, 3 + axis, weight * lever * turnFrom[row]![axis]!);
+        const moved = crossProduct(arm, unitVector(axis));
+        for (const row of axes) {
+          add(3 + row, node, axis, weight * scalarProduct(turnFrom[row], moved));
+          if (axis !== across) add(3 + row, node, 3 + axis, weight * lever * turnFrom[row][axis]);
         }
       }
     });
   });
-  carryTo(motion, dofs.length, at.map((to, axis) => to - middle[axis]!) as unknown as BoxSpot);
+  carryTo(motion, dofs.length, difference(at, middle));
   return { name, at, dofs, motion };
 }
 
@@ -108,7 +117,7 @@ function fastenersOn(
       const { nodes, weights } = locate(meshed.mesh, spot);
       return {
         spot: onFace(problem, face, spot),
-        nodes: nodes.map((node) => meshed.numbers[node]!),
+        nodes: nodes.map((node) => entry(meshed.numbers, node)),
         weights,
         across: frames[face].axes[2],
       };
@@ -132,41 +141,26 @@ function dofsOf(fasteners: readonly Fastener[]): Int32Array {
 
 /** The normal matrix of least squares for the three turns. */
 function turnWeights(fasteners: readonly Fastener[], arms: readonly BoxSpot[], lever: number): Matrix3 {
-  const entry = (i: number, j: number): number =>
-    arms.reduce((sum, arm, k) => {
-      const own = i === j ? dot(arm, arm) + (fasteners[k]!.across === i ? 0 : lever) : 0;
-      return sum + own - arm[i]! * arm[j]!;
-    }, 0);
-  const row = (i: number): BoxSpot => [entry(i, 0), entry(i, 1), entry(i, 2)];
-  return [row(0), row(1), row(2)];
+  return matrix3((i, j) =>
+    sumOf(arms.entries(), ([k, arm]) => {
+      const own = i === j ? scalarProduct(arm, arm) + (entry(fasteners, k).across === i ? 0 : lever) : 0;
+      return own - arm[i] * arm[j];
+    }),
+  );
 }
 
 /** Adds turn times arm to the movement, so that it is that of a place beside the fasteners' middle. */
 function carryTo(motion: Float64Array, columns: number, arm: BoxSpot): void {
   for (let column = 0; column < columns; column++) {
-    const turn = [3, 4, 5].map((row) => motion[row * columns + column]!) as unknown as BoxSpot;
-    cross(turn, arm).forEach((more, axis) => {
-      motion[axis * columns + column]! += more;
+    const turn = vector3((axis) => entry(motion, (3 + axis) * columns + column));
+    crossProduct(turn, arm).forEach((more, axis) => {
+      addTo(motion, axis * columns + column, more);
     });
   }
 }
 
 function meanOf(spots: readonly BoxSpot[]): BoxSpot {
-  const mean = (axis: 0 | 1 | 2): number => spots.reduce((sum, spot) => sum + spot[axis], 0) / spots.length;
-  return [mean(0), mean(1), mean(2)];
-}
-
-function unit(axis: 0 | 1 | 2): BoxSpot {
-  return [axis === 0 ? 1 : 0, axis === 1 ? 1 : 0, axis === 2 ? 1 : 0];
-}
-
-function dot(a: BoxSpot, b: BoxSpot): number {
-  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-}
-
-/** Vector product. */
-export function cross([ax, ay, az]: BoxSpot, [bx, by, bz]: BoxSpot): BoxSpot {
-  return [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx];
+  return vector3((axis) => sumOf(spots, (spot) => spot[axis]) / spots.length);
 }
 
 /** How a fitting moves: along x, y, z, m, and turns about them, rad. */
@@ -174,7 +168,7 @@ export function fittingMotion({ dofs, motion }: Fitting, displacement: Float64Ar
   const result = new Float64Array(spaceDofs);
   for (let row = 0; row < spaceDofs; row++)
     dofs.forEach((dof, i) => {
-      result[row]! += motion[row * dofs.length + i]! * displacement[dof]!;
+      addTo(result, row, entry(motion, row * dofs.length + i) * entry(displacement, dof));
     });
   return result;
 }
@@ -195,6 +189,7 @@ export function pullAt(
 ): void {
   const wrench = [...force, ...moment];
   dofs.forEach((dof, i) => {
-    for (let row = 0; row < spaceDofs; row++) load[dof]! += wrench[row]! * motion[row * dofs.length + i]!;
+    for (let row = 0; row < spaceDofs; row++)
+      addTo(load, dof, entry(wrench, row) * entry(motion, row * dofs.length + i));
   });
 }

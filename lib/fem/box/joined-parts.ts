@@ -5,13 +5,15 @@
  * those that only push or only pull left out where they would do the other.
  */
 
+import { at as entry } from "../../algebra/lists.js";
+import { axes, crossProduct, difference, unitVector, vector3 } from "../../algebra/matrix3.js";
 import { keptByContent } from "../../kept/index.js";
 import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
 import { type Factors, factorPieces, UnconstrainedDof } from "../solve/index.js";
 import type { BoxProblem, BoxSpot } from "./box-problem.js";
 import { boxStructure } from "./box-structure.js";
-import { cross, type Fitting, fittingMotion, pullAt } from "./fitting.js";
+import { type Fitting, fittingMotion, pullAt } from "./fitting.js";
 import { movedByPulls, movedOnce } from "./kept-movements.js";
 import { type BoxStructure, distance, piecesOf, unconstrainedMessage } from "./meshed-box.js";
 
@@ -81,15 +83,17 @@ export function joinedParts(parts: readonly FreePart[], links: readonly Link[]):
   const ends = links.map((link) => endsOf(parts, link));
   const moved = parts.map((part, number) => {
     const pulls = links.flatMap((link, i) =>
-      ends[i]!.filter((end) => end.part === number).map((end) => pullOf(part, end, link.along)),
+      entry(ends, i)
+        .filter((end) => end.part === number)
+        .map((end) => pullOf(part, end, link.along)),
     );
     return movedByPulls(part.factors, pulls).values();
   });
   const prepared = links.map((link, i) => ({
     link,
-    ends: ends[i]!.map((end): PreparedEnd => {
+    ends: entry(ends, i).map((end): PreparedEnd => {
       const rigid = rigidRow(end.fitting.at, link.along).map((share) => end.sign * share);
-      return { ...end, displacement: moved[end.part]!.next().value!, rigid };
+      return { ...end, displacement: entry(moved, end.part).next().value!, rigid };
     }),
   }));
   return { parts, links: prepared, give: giveTable(prepared) };
@@ -100,7 +104,7 @@ function giveTable(links: readonly PreparedLink[]): JoinedParts["give"] {
   const table = new Float64Array(size * size);
   links.forEach(({ ends: pulled }, j) => {
     for (let i = j; i < size; i++) {
-      const { link, ends } = links[i]!;
+      const { link, ends } = entry(links, i);
       const value = pulled.reduce((sum, { part, displacement }) => {
         const own = ends.filter((end) => end.part === part);
         return sum + stretchOf({ link, ends: own }, () => displacement);
@@ -109,7 +113,7 @@ function giveTable(links: readonly PreparedLink[]): JoinedParts["give"] {
       table[j * size + i] = value;
     }
   });
-  return (i, j) => table[i * size + j]!;
+  return (i, j) => entry(table, i * size + j);
 }
 
 type SignedEnd = LinkEnd & Pick<PreparedEnd, "sign">;
@@ -121,7 +125,7 @@ function endsOf(parts: readonly FreePart[], { name, from, to, stiffness }: Link)
   const ends: readonly SignedEnd[] = [{ ...from, sign: -1 }, ...(to ? [{ ...to, sign: 1 as const }] : [])];
   const [one, other] = ends.map((end) => placeOfEnd(parts, end));
   if (one && other && distance(one, other) > touching) {
-    const [first, second] = ends.map(({ part }) => parts[part]!.structure.problem.name);
+    const [first, second] = ends.map(({ part }) => entry(parts, part).structure.problem.name);
     const apart = (1000 * distance(one, other)).toPrecision(3);
     throw new Refusal(`${name}: ${first} and ${second} do not touch there, they are ${apart} mm apart`);
   }
@@ -136,7 +140,8 @@ function pullOf({ structure }: FreePart, { fitting, sign }: SignedEnd, along: Bo
 
 /** Where the end of a spring lies among the parts. */
 export function placeOfEnd(parts: readonly FreePart[], { part, fitting }: LinkEnd): BoxSpot {
-  return fitting.at.map((at, axis) => at + parts[part]!.at[axis]!) as unknown as BoxSpot;
+  const { at } = entry(parts, part);
+  return vector3((axis) => fitting.at[axis] + at[axis]);
 }
 
 /** How much longer a spring gets as its ends move. */
@@ -146,7 +151,7 @@ export function stretchOf(
 ): number {
   return ends.reduce((sum, { part, fitting, sign }) => {
     const motion = fittingMotion(fitting, moved(part));
-    return sum + sign * link.along.reduce((way, share, axis) => way + share * motion[axis]!, 0);
+    return sum + sign * link.along.reduce((way, share, axis) => way + share * entry(motion, axis), 0);
   }, 0);
 }
 
@@ -199,24 +204,23 @@ export function movedFree({ factors }: FreePart, load: Float64Array): Float64Arr
 
 /** How a place moves along an axis when its body moves by 1 along x, y, z or turns by 1 about them at 0, 0, 0. */
 export function rigidRow(spot: BoxSpot, along: BoxSpot): readonly number[] {
-  return [...along, ...cross(spot, along)];
+  return [...along, ...crossProduct(spot, along)];
 }
 
 /** Six degrees of freedom of three nodes far apart that leave no rigid movement. */
 function sixHolds(nodes: readonly BoxSpot[]): readonly number[] {
-  const first = 0;
-  const second = farthest(nodes, (spot) => distance(spot, nodes[first]!));
-  const line = nodes[second]!.map((at, axis) => at - nodes[first]![axis]!) as unknown as BoxSpot;
-  const third = farthest(nodes, (spot) =>
-    Math.hypot(...cross(line, spot.map((at, axis) => at - nodes[first]![axis]!) as unknown as BoxSpot)),
-  );
+  const start = entry(nodes, 0);
+  const from = (node: number): BoxSpot => difference(entry(nodes, node), start);
+  const second = farthest(nodes, (spot) => distance(spot, start));
+  const line = from(second);
+  const third = farthest(nodes, (spot) => Math.hypot(...crossProduct(line, difference(spot, start))));
   const reach = Math.hypot(...line);
   const kept: (readonly number[])[] = [];
-  return [first, second, third].flatMap((node) =>
-    [0, 1, 2].flatMap((axis) => {
-      const along: BoxSpot = [axis === 0 ? 1 : 0, axis === 1 ? 1 : 0, axis === 2 ? 1 : 0];
-      const spot = nodes[node]!.map((at, k) => (at - nodes[first]![k]!) / reach) as unknown as BoxSpot;
-      const row = withoutOthers(rigidRow(spot, along), kept);
+  return [0, second, third].flatMap((node) =>
+    axes.flatMap((axis) => {
+      const arm = from(node);
+      const spot = vector3((k) => arm[k] / reach);
+      const row = withoutOthers(rigidRow(spot, unitVector(axis)), kept);
       const size = Math.hypot(...row);
       // Far enough from what the holds before it stop already.
       if (kept.length === 6 || size < 0.2) return [];
@@ -227,12 +231,12 @@ function sixHolds(nodes: readonly BoxSpot[]): readonly number[] {
 }
 
 function farthest(nodes: readonly BoxSpot[], away: (spot: BoxSpot) => number): number {
-  return nodes.reduce((best, spot, node) => (away(spot) > away(nodes[best]!) ? node : best), 0);
+  return nodes.reduce((best, spot, node) => (away(spot) > away(entry(nodes, best)) ? node : best), 0);
 }
 
 function withoutOthers(row: readonly number[], kept: readonly (readonly number[])[]): readonly number[] {
   return kept.reduce((rest, other) => {
-    const share = rest.reduce((sum, value, i) => sum + value * other[i]!, 0);
-    return rest.map((value, i) => value - share * other[i]!);
+    const share = rest.reduce((sum, value, i) => sum + value * entry(other, i), 0);
+    return rest.map((value, i) => value - share * entry(other, i));
   }, row);
 }

@@ -1,4 +1,5 @@
 /** How a factored box moved under the loads that were asked for last: an edit leaves most of them as they were. */
+import { at } from "../../algebra/lists.js";
 import { displacementsUnder, displacementsUnderMany, type Factors } from "../solve/index.js";
 
 /** What was asked for last of one box. */
@@ -48,7 +49,7 @@ export function movedOnce(factors: Factors, load: Float64Array): Float64Array {
 export function movedByPulls(factors: Factors, loads: readonly Float64Array[]): readonly Float64Array[] {
   const kept = keptOf(factors);
   const known = kept.pulls?.loads;
-  const same = known?.length === loads.length && loads.every((load, i) => sameLoad(known[i]!, load));
+  const same = known?.length === loads.length && loads.every((load, i) => sameLoad(at(known, i), load));
   if (!kept.pulls || !same) kept.pulls = { loads, moved: displacementsUnderMany(factors, loads) };
   return kept.pulls.moved;
 }

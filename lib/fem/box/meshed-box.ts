@@ -1,4 +1,6 @@
 /** A box, meshed: what its faces are made of, sides of its elements along a straight line, what is loose in it. */
+import { at as entry } from "../../algebra/lists.js";
+import { vector3 } from "../../algebra/matrix3.js";
 import { nodesPerElement, type Sheet, spaceDofs } from "../element/index.js";
 import type { QuadMesh } from "../mesh/index.js";
 import type { Piece } from "../solve/index.js";
@@ -71,12 +73,8 @@ export function sidesAlong(
   const found = new Map<number, LineSide>();
   for (let start = 0; start < elements.length; start += nodesPerElement) {
     for (const side of sides) {
-      const [a, middle, b] = side.map((node) => numbers[elements[start + node]!]!) as [
-        number,
-        number,
-        number,
-      ];
-      const [low, at, high] = [a, middle, b].map((node) => alongOf(nodes[node]!));
+      const [a, middle, b] = vector3((k) => entry(numbers, entry(elements, start + side[k])));
+      const [low, at, high] = [a, middle, b].map((node) => alongOf(entry(nodes, node)));
       if (low === undefined || at === undefined || high === undefined) continue;
       const ordered = low < high ? ([a, middle, b] as const) : ([b, middle, a] as const);
       found.set(middle, { nodes: ordered, along: at, length: Math.abs(high - low) });
@@ -89,10 +87,12 @@ export function sidesAlong(
 function alongLineOf(from: BoxSpot, to: BoxSpot): (spot: BoxSpot) => number | undefined {
   const length = distance(from, to);
   const near = 1e-7 * length;
-  const direction = to.map((at, axis) => (at - from[axis]!) / length);
+  const direction = to.map((at, axis) => (at - entry(from, axis)) / length);
   return (spot) => {
-    const along = spot.reduce((sum, at, axis) => sum + (at - from[axis]!) * direction[axis]!, 0);
-    const aside = Math.hypot(...spot.map((at, axis) => at - from[axis]! - along * direction[axis]!));
+    const along = spot.reduce((sum, at, axis) => sum + (at - entry(from, axis)) * entry(direction, axis), 0);
+    const aside = Math.hypot(
+      ...spot.map((at, axis) => at - entry(from, axis) - along * entry(direction, axis)),
+    );
     return aside < near && along > -near && along < length + near ? along : undefined;
   };
 }
@@ -115,7 +115,9 @@ export const waysToMove: readonly string[] = [
 /** Names the face, the place and the way of a degree of freedom that nothing resists. */
 export function unconstrainedMessage({ problem, nodes, faces }: BoxStructure, dof: number): string {
   const node = Math.floor(dof / spaceDofs);
-  const spot = nodes[node]!.map((at) => (1000 * at).toFixed(0)).join(", ");
+  const spot = entry(nodes, node)
+    .map((at) => (1000 * at).toFixed(0))
+    .join(", ");
   const face = faces.find(({ numbers }) => numbers.includes(node))?.name ?? "a spring";
   return `${problem.name} is loose: ${face} at ${spot} mm ${waysToMove[dof % spaceDofs]} without resistance; hold it better`;
 }

@@ -2,6 +2,8 @@
  * Edges that give: springs between the two faces that meet, spread along the edge, and what their fasteners carry.
  */
 import { memoize } from "../../kept/index.js";
+import { add, at as entry } from "../../algebra/lists.js";
+import { vector3 } from "../../algebra/matrix3.js";
 import { Refusal } from "../../refusal.js";
 import { lineThree, sideShapes, spaceDofs } from "../element/index.js";
 import type { Piece } from "../solve/index.js";
@@ -40,7 +42,10 @@ export function laidSeam(
   { problem, nodes, faces }: Pick<BoxStructure, "problem" | "nodes" | "faces">,
   seam: BoxSeam,
 ): LaidSeam {
-  const [one, other] = seam.faces.map((name) => faceOf(problem, faces, name)) as [MeshedFace, MeshedFace];
+  const [one, other] = [
+    faceOf(problem, faces, seam.faces[0]),
+    faceOf(problem, faces, seam.faces[1]),
+  ] as const;
   const { axis, from, to } = edgeBetween(problem, seam.faces);
   const mates = sidesAlong(nodes, other, from, to);
   const sides = sidesAlong(nodes, one, from, to).flatMap((side): SeamSide[] => {
@@ -74,7 +79,7 @@ export function edgeBetween(
   const across = [one, other].map((name) => frames[name].axes[2]);
   const size = extents(problem);
   if (across[0] === across[1]) {
-    const apart = one === other ? 0 : size[across[0]!];
+    const apart = one === other ? 0 : size[entry(across, 0)];
     throw new Refusal(
       `${problem.name}: ${one} and ${other} do not touch, they are ${(1000 * apart).toFixed(0)} mm apart`,
     );
@@ -115,7 +120,7 @@ export function seamSprings(nodes: readonly BoxSpot[], { seam, axis, sides }: La
       ),
     ),
     matrix: sideMatrix(side.length, [...across, seam.rotational]),
-    middle: nodes[side.nodes[1]]!,
+    middle: entry(nodes, side.nodes[1]),
   }));
 }
 
@@ -128,7 +133,7 @@ function sideMatrix(length: number, stiffness: readonly number[]): Float64Array 
     stiffness.forEach((each, kind) => {
       gap.forEach((a, i) => {
         gap.forEach((b, j) => {
-          matrix[(kinds * i + kind) * rows + kinds * j + kind]! += (each * weight * length * a * b) / 2;
+          add(matrix, (kinds * i + kind) * rows + kinds * j + kind, (each * weight * length * a * b) / 2);
         });
       });
     });
@@ -170,9 +175,8 @@ export function seamFlows(
     Array.from({ length: samples }, (_, i): SeamFlow => {
       const shapes = meanShapes((2 * i) / samples - 1, (2 * i + 2) / samples - 1);
       const at = placeOn(structure.nodes, side, shapes);
-      const force = gapAt(displacement, side, shapes).map(
-        (gap, way) => (way === axis ? seam.slip : seam.opening) * gap,
-      ) as unknown as BoxSpot;
+      const gap = gapAt(displacement, side, shapes);
+      const force = vector3((way) => (way === axis ? seam.slip : seam.opening) * gap[way]);
       return { at, length: side.length / samples, force, carried: carriedOf(seam, axis, force) };
     }),
   );
@@ -181,12 +185,12 @@ export function seamFlows(
 /** Means of the parabolas over a part of a side, by Simpson's rule, which is exact for them. */
 function meanShapes(from: number, to: number): readonly number[] {
   const [low, middle, high] = [from, (from + to) / 2, to].map(sideShapes);
-  return low!.map((value, k) => (value + 4 * middle![k]! + high![k]!) / 6);
+  return low!.map((value, k) => (value + 4 * entry(middle!, k) + entry(high!, k)) / 6);
 }
 
 function placeOn(nodes: readonly BoxSpot[], side: SeamSide, shapes: readonly number[]): BoxSpot {
   const along = (axis: 0 | 1 | 2): number =>
-    shapes.reduce((sum, shape, k) => sum + shape * nodes[side.nodes[k]!]![axis], 0);
+    shapes.reduce((sum, shape, k) => sum + shape * entry(nodes, entry(side.nodes, k))[axis], 0);
   return [along(0), along(1), along(2)];
 }
 
@@ -194,7 +198,9 @@ function placeOn(nodes: readonly BoxSpot[], side: SeamSide, shapes: readonly num
 function gapAt(displacement: Float64Array, { nodes, others }: SeamSide, shapes: readonly number[]): BoxSpot {
   const way = (axis: 0 | 1 | 2): number =>
     shapes.reduce((sum, shape, k) => {
-      const [own, other] = [nodes[k]!, others[k]!].map((node) => displacement[spaceDofs * node + axis]!);
+      const [own, other] = [entry(nodes, k), entry(others, k)].map((node) =>
+        entry(displacement, spaceDofs * node + axis),
+      );
       return sum + shape * (own! - other!);
     }, 0);
   return [way(0), way(1), way(2)];
@@ -231,7 +237,7 @@ export interface SeamLoad {
 export function seamLoad(flows: readonly SeamFlow[], pitch: number): SeamLoad {
   const whole = flows.reduce((sum, { length }) => sum + length, 0);
   const total = flows.reduce((sum, { carried, length }) => sum + carried * length, 0);
-  let most = { peak: 0, at: flows[0]!.at };
+  let most = { peak: 0, at: entry(flows, 0).at };
   flows.forEach((_, first) => {
     const { mean, middle } = overPitch(flows, first, Math.min(pitch, whole));
     if (mean > most.peak) most = { peak: mean, at: middle.at };
@@ -247,10 +253,13 @@ function overPitch(
 ): { readonly mean: number; readonly middle: SeamFlow } {
   let [sum, left, last] = [0, pitch, first];
   while (last < flows.length && left > 1e-12 * pitch) {
-    const part = Math.min(left, flows[last]!.length);
-    sum += part * flows[last]!.carried;
+    const part = Math.min(left, entry(flows, last).length);
+    sum += part * entry(flows, last).carried;
     left -= part;
     last++;
   }
-  return { mean: left > 1e-9 * pitch ? 0 : sum / pitch, middle: flows[Math.floor((first + last - 1) / 2)]! };
+  return {
+    mean: left > 1e-9 * pitch ? 0 : sum / pitch,
+    middle: entry(flows, Math.floor((first + last - 1) / 2)),
+  };
 }

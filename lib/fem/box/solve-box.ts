@@ -1,4 +1,5 @@
 /** A box held, factored and moved under forces. */
+import { add, at } from "../../algebra/lists.js";
 import { Refusal } from "../../refusal.js";
 import { nodeAreas, spaceDofs } from "../element/index.js";
 import { elementCount, elementMiddle, elementNodes, elementPlaces, type MeshBox } from "../mesh/index.js";
@@ -91,7 +92,8 @@ export function moved(box: FactoredBox, forces: readonly BoxForce[]): MovedBox {
   const load = new Float64Array(spaceDofs * box.structure.nodes.length);
   for (const { on, force } of forces)
     on.nodes.forEach((node, i) => {
-      for (const axis of [0, 1, 2] as const) load[spaceDofs * node + axis]! += on.shares[i]! * force[axis];
+      for (const axis of [0, 1, 2] as const)
+        add(load, spaceDofs * node + axis, at(on.shares, i) * force[axis]);
     });
   return { ...box, forces, displacement: displacementsUnder(box.factors, load) };
 }
@@ -111,7 +113,7 @@ export function overPatch({ problem, faces }: BoxStructure, name: FaceName, over
     const { x, y } = elementPlaces(face.mesh, element);
     const nodes = elementNodes(face.mesh, element);
     nodeAreas(x, y).forEach((area, i) => {
-      const node = face.numbers[nodes[i]!]!;
+      const node = at(face.numbers, at(nodes, i));
       shares.set(node, (shares.get(node) ?? 0) + area);
     });
   }
@@ -136,7 +138,7 @@ export function alongLine({ problem, nodes, faces }: BoxStructure, from: BoxSpot
   const shares = new Map<number, number>();
   for (const { nodes: own, length } of sides.values())
     [1 / 6, 2 / 3, 1 / 6].forEach((share, k) => {
-      shares.set(own[k]!, (shares.get(own[k]!) ?? 0) + share * length);
+      shares.set(at(own, k), (shares.get(at(own, k)) ?? 0) + share * length);
     });
   return evened(shares);
 }
@@ -154,7 +156,7 @@ export function nodeMasses({ faces, nodes }: BoxStructure): Float64Array {
       const { x, y } = elementPlaces(mesh, element);
       const own = elementNodes(mesh, element);
       nodeAreas(x, y).forEach((area, i) => {
-        masses[numbers[own[i]!]!]! += mass[0] * area;
+        add(masses, at(numbers, at(own, i)), mass[0] * area);
       });
     });
   }
@@ -178,9 +180,9 @@ export function weightLoad(
   nodes.forEach((spot, node) => {
     const [x, y, z] = pull(spot);
     const from = spaceDofs * node;
-    load[from] = masses[node]! * x;
-    load[from + 1] = masses[node]! * y;
-    load[from + 2] = masses[node]! * z;
+    load[from] = at(masses, node) * x;
+    load[from + 1] = at(masses, node) * y;
+    load[from + 2] = at(masses, node) * z;
   });
   return load;
 }

@@ -1,5 +1,7 @@
 import { symmetricEigen } from "../../algebra/eigenvalues.js";
 import { solveSquare } from "../../algebra/linear-systems.js";
+import { add, at as entry } from "../../algebra/lists.js";
+import { unitVector } from "../../algebra/matrix3.js";
 import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
 import type { BoxSpot } from "./box-problem.js";
@@ -30,16 +32,16 @@ export function movedJoined(
   loads: readonly Float64Array[],
   inUse: (link: PreparedLink["link"]) => boolean = () => true,
 ): JoinedAnswer {
-  const free = joined.parts.map((part, i) => movedFree(part, loads[i]!));
-  const wrenches = joined.parts.map((part, i) => wrenchOf(part.structure.nodes, loads[i]!));
-  const candidates = [...joined.links.keys()].filter((i) => inUse(joined.links[i]!.link));
-  const gaps = joined.links.map((link) => stretchOf(link, (part) => free[part]!));
+  const free = joined.parts.map((part, i) => movedFree(part, entry(loads, i)));
+  const wrenches = joined.parts.map((part, i) => wrenchOf(part.structure.nodes, entry(loads, i)));
+  const candidates = [...joined.links.keys()].filter((i) => inUse(entry(joined.links, i).link));
+  const gaps = joined.links.map((link) => stretchOf(link, (part) => entry(free, part)));
   let active = candidates;
   for (let round = 0; round < mostRounds; round++) {
     refuseUnconstrained(joined, active);
     const { forces, rigid } = balanced(joined, active, gaps, wrenches);
     const stretches = candidates.map((i) => stretchUnder(joined, i, active, gaps, forces, rigid));
-    const next = candidates.filter((i, k) => works(joined.links[i]!.link.only, stretches[k]!));
+    const next = candidates.filter((i, k) => works(entry(joined.links, i).link.only, entry(stretches, k)));
     if (next.length === active.length && next.every((i, k) => i === active[k]))
       return answer(joined, free, active, forces, rigid);
     active = next;
@@ -59,11 +61,11 @@ function wrenchOf(nodes: readonly BoxSpot[], load: Float64Array): Float64Array {
   nodes.forEach((spot, node) => {
     const from = spaceDofs * node;
     for (const axis of [0, 1, 2] as const) {
-      const force = load[from + axis]!;
-      wrench[3 + axis]! += load[from + 3 + axis]!;
+      const force = entry(load, from + axis);
+      add(wrench, 3 + axis, entry(load, from + 3 + axis));
       if (force === 0) continue;
-      rigidRow(spot, [axis === 0 ? 1 : 0, axis === 1 ? 1 : 0, axis === 2 ? 1 : 0]).forEach((share, k) => {
-        wrench[k]! += force * share;
+      rigidRow(spot, unitVector(axis)).forEach((share, k) => {
+        add(wrench, k, force * share);
       });
     }
   });
@@ -92,15 +94,15 @@ function balanced(
     active.forEach((j, column) => {
       matrix[row * size + column] = give(i, j);
     });
-    const { link, ends } = links[i]!;
-    matrix[row * (size + 1)]! += 1 / link.stiffness;
+    const { link, ends } = entry(links, i);
+    add(matrix, row * (size + 1), 1 / link.stiffness);
     for (const { part, rigid } of ends)
       rigid.forEach((share, k) => {
         const other = springs + 6 * part + k;
-        matrix[row * size + other]! -= share;
-        matrix[other * size + row]! -= share;
+        add(matrix, row * size + other, -share);
+        add(matrix, other * size + row, -share);
       });
-    right[row] = gaps[i]!;
+    right[row] = entry(gaps, i);
   });
   wrenches.forEach((wrench, part) => {
     wrench.forEach((value, k) => {
@@ -119,11 +121,12 @@ function stretchUnder(
   forces: Float64Array,
   rigid: Float64Array,
 ): number {
-  const carried = links[i]!.ends.reduce(
-    (sum, end) => sum + end.rigid.reduce((part, share, k) => part + share * rigid[6 * end.part + k]!, 0),
+  const carried = entry(links, i).ends.reduce(
+    (sum, end) =>
+      sum + end.rigid.reduce((part, share, k) => part + share * entry(rigid, 6 * end.part + k), 0),
     0,
   );
-  return active.reduce((sum, j, k) => sum - give(i, j) * forces[k]!, gaps[i]! + carried);
+  return active.reduce((sum, j, k) => sum - give(i, j) * entry(forces, k), entry(gaps, i) + carried);
 }
 
 function answer(
@@ -135,16 +138,16 @@ function answer(
 ): JoinedAnswer {
   const displacements = free.map((own) => own.slice());
   active.forEach((i, k) => {
-    for (const { part, displacement } of links[i]!.ends)
+    for (const { part, displacement } of entry(links, i).ends)
       for (let at = 0; at < displacement.length; at++)
-        displacements[part]![at]! -= forces[k]! * displacement[at]!;
+        add(entry(displacements, part), at, -entry(forces, k) * entry(displacement, at));
   });
   parts.forEach(({ structure }, part) => {
-    addRigid(displacements[part]!, structure.nodes, rigid.subarray(6 * part, 6 * part + 6));
+    addRigid(entry(displacements, part), structure.nodes, rigid.subarray(6 * part, 6 * part + 6));
   });
   const all = new Array<number>(links.length).fill(0);
   active.forEach((i, k) => {
-    all[i] = forces[k]!;
+    all[i] = entry(forces, k);
   });
   return { displacements, forces: all };
 }
@@ -157,9 +160,9 @@ export function addRigid(
 ): void {
   nodes.forEach(([x, y, z], node) => {
     const from = spaceDofs * node;
-    const [tx, ty, tz, rx, ry, rz] = Array.from(rigid) as [number, number, number, number, number, number];
+    const [tx = 0, ty = 0, tz = 0, rx = 0, ry = 0, rz = 0] = Array.from(rigid);
     [tx + ry * z - rz * y, ty + rz * x - rx * z, tz + rx * y - ry * x, rx, ry, rz].forEach((value, k) => {
-      displacement[from + k]! += value;
+      add(displacement, from + k, value);
     });
   });
 }
@@ -176,24 +179,24 @@ function refuseUnconstrained({ parts, links }: JoinedParts, active: readonly num
   const size = 6 * parts.length;
   const matrix = new Float64Array(size * size);
   for (const i of active) {
-    const { link, ends } = links[i]!;
+    const { link, ends } = entry(links, i);
     const row = new Float64Array(size);
     for (const { part, rigid } of ends)
       rigid.forEach((share, k) => {
-        row[6 * part + k]! += share;
+        add(row, 6 * part + k, share);
       });
     row.forEach((a, p) => {
       if (a !== 0)
         row.forEach((b, q) => {
-          matrix[p * size + q]! += link.stiffness * a * b;
+          add(matrix, p * size + q, link.stiffness * a * b);
         });
     });
   }
   const { values, vectors } = symmetricEigen(matrix, size);
   const loose = values.indexOf(Math.min(...values));
-  if (values[loose]! > looseShare * Math.max(...values)) return;
-  const shares = Array.from({ length: size }, (_, k) => Math.abs(vectors[k * size + loose]!));
+  if (entry(values, loose) > looseShare * Math.max(...values)) return;
+  const shares = Array.from({ length: size }, (_, k) => Math.abs(entry(vectors, k * size + loose)));
   const most = shares.indexOf(Math.max(...shares));
-  const { name } = parts[Math.floor(most / 6)]!.structure.problem;
+  const { name } = entry(parts, Math.floor(most / 6)).structure.problem;
   throw new Refusal(`${name} is loose: it ${waysToMove[most % 6]} without resistance; hold it better`);
 }

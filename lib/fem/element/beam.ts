@@ -4,6 +4,7 @@
  * is the mixed interpolation that does not lock (K. J. Bathe, Finite Element Procedures, 1996, 5.4.1). The section
  * turns with its node, so that what lies aside is carried along stiffly.
  */
+import { add as addTo, at as entry } from "../../algebra/lists.js";
 import { Refusal } from "../../refusal.js";
 import { nearHalf, sideShapes } from "./shape.js";
 
@@ -74,7 +75,7 @@ export function beamMatrix(axis: 0 | 1 | 2, length: number, section: BeamSection
     const add = (stiffness: number, left: Float64Array, right: Float64Array): void => {
       for (let i = 0; i < beamRows; i++)
         for (let j = 0; j < beamRows; j++)
-          matrix[beamRows * i + j]! += (length / 2) * stiffness * left[i]! * right[j]!;
+          addTo(matrix, beamRows * i + j, (length / 2) * stiffness * entry(left, i) * entry(right, j));
     };
     add(axial, strains.axial, strains.axial);
     add(bending.aa, strains.bendA, strains.bendA);
@@ -123,7 +124,7 @@ function beamStrains(
     const result = new Float64Array(beamRows);
     for (const [dof, weights, by] of terms)
       weights.forEach((weight, node) => {
-        result[spaceDofs * node + dof]! += by * weight;
+        addTo(result, spaceDofs * node + dof, by * weight);
       });
     return result;
   };

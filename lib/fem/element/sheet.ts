@@ -3,6 +3,7 @@
  * (Jones, Mechanics of Composite Materials, ch. 4), or with a batten glued on.
  */
 
+import { matrix3, vector3, weightedSum } from "../../algebra/matrix3.js";
 import { type Laminate, type Layer, laminate, layerFaults } from "../../material/index.js";
 import type { Pressure } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
@@ -36,8 +37,6 @@ export interface SheetLayer extends Layer {
   readonly throughAcross: Pressure;
 }
 
-type Rows = Laminate["membrane"];
-
 /**
  * Adds up the layers from the bottom face (-z) up.
  *
@@ -52,11 +51,18 @@ export function sheetOfLayers(layers: readonly SheetLayer[], reference?: number)
   const bottom = -(reference ?? thickness / 2);
   const middle = bottom + thickness / 2;
   const limit = 1e-12 * thickness * membrane[0][0];
-  const shifted = combined([coupling, membrane], [1, middle]);
+  const shifted = weightedSum([
+    { matrix: coupling, weight: 1 },
+    { matrix: membrane, weight: middle },
+  ]);
   return {
     membrane,
-    coupling: eachOf((i, j) => (Math.abs(shifted[i]![j]!) < limit ? 0 : shifted[i]![j]!)),
-    bending: combined([bending, coupling, membrane], [1, 2 * middle, middle ** 2]),
+    coupling: matrix3((i, j) => (Math.abs(shifted[i][j]) < limit ? 0 : shifted[i][j])),
+    bending: weightedSum([
+      { matrix: bending, weight: 1 },
+      { matrix: coupling, weight: 2 * middle },
+      { matrix: membrane, weight: middle ** 2 },
+    ]),
     shear: throughShear(layers),
     mass: massMoments(layers, bottom),
     faces: [bottom + thickness, bottom],
@@ -95,15 +101,6 @@ function massMoments(layers: readonly SheetLayer[], bottom: number): Sheet["mass
   return mass;
 }
 
-function combined(matrices: readonly Rows[], weights: readonly number[]): Rows {
-  return eachOf((i, j) => matrices.reduce((sum, matrix, k) => sum + weights[k]! * matrix[i]![j]!, 0));
-}
-
-function eachOf(entry: (row: number, column: number) => number): Rows {
-  const row = (i: number): [number, number, number] => [entry(i, 0), entry(i, 1), entry(i, 2)];
-  return [row(0), row(1), row(2)];
-}
-
 /** A strip of wood glued on the +z side of a sheet. */
 export interface Batten {
   /** Axis of the panel it runs along. */
@@ -136,25 +133,19 @@ export function withBatten(sheet: Sheet, batten: Batten): Sheet {
   const high = low + height;
   const moments = [height, (high ** 2 - low ** 2) / 2, (high ** 3 - low ** 3) / 3] as const;
   const axis = along === "x" ? 0 : 1;
-  const stiffened = (matrix: Sheet["bending"], moment: number): Sheet["bending"] => {
-    const rows = matrix.map((row) => [...row]) as [
-      [number, number, number],
-      [number, number, number],
-      [number, number, number],
-    ];
-    rows[axis]![axis]! += modulus * moment;
-    rows[2][2] += shearModulus * moment;
-    return rows;
-  };
+  const stiffened = (matrix: Sheet["bending"], moment: number): Sheet["bending"] =>
+    matrix3((i, j) => {
+      if (i !== j) return matrix[i][j];
+      const added = i === axis ? modulus : i === 2 ? shearModulus : 0;
+      return matrix[i][j] + added * moment;
+    });
   const through = shearModulus * height;
   return {
     membrane: stiffened(sheet.membrane, moments[0]),
     coupling: stiffened(sheet.coupling, moments[1]),
     bending: stiffened(sheet.bending, moments[2]),
     shear: [sheet.shear[0] + through, sheet.shear[1], sheet.shear[2] + through],
-    mass: [0, 1, 2].map(
-      (power) => sheet.mass[power]! + density * moments[power]!,
-    ) as unknown as Sheet["mass"],
+    mass: vector3((power) => sheet.mass[power] + density * moments[power]),
     faces: [high, sheet.faces[1]],
   };
 }

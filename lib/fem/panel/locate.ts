@@ -1,3 +1,4 @@
+import { at as entry } from "../../algebra/lists.js";
 import { Refusal } from "../../refusal.js";
 import { nodesPerElement, shapesAt, stretchAt } from "../element/index.js";
 import { elementCount, elementNodes, elementPlaces, type QuadMesh, type Spot } from "../mesh/index.js";
@@ -53,6 +54,6 @@ function inSquare(x: Float64Array, y: Float64Array, place: Spot): Spot {
 
 function weighted(weights: Float64Array, values: Float64Array): number {
   let sum = 0;
-  for (let node = 0; node < nodesPerElement; node++) sum += weights[node]! * values[node]!;
+  for (let node = 0; node < nodesPerElement; node++) sum += entry(weights, node) * entry(values, node);
   return sum;
 }

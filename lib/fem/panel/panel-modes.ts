@@ -1,4 +1,5 @@
 /** The frequencies at which a panel swings, and the load at which it buckles when pressed in its own plane. */
+import { add, at as entry } from "../../algebra/lists.js";
 import {
   dofsPerNode,
   elementMass,
@@ -103,8 +104,8 @@ function flatDisplacement(structure: PanelStructure, pushes: readonly EdgePush[]
   for (const { from, to, x, y } of pushes) {
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
     for (const [node, share] of sideShares(mesh, sidesOnLine(mesh, from, to))) {
-      forces[dofsPerNode * node + across.u]! += share * length * x;
-      forces[dofsPerNode * node + across.v]! += share * length * y;
+      add(forces, dofsPerNode * node + across.u, share * length * x);
+      add(forces, dofsPerNode * node + across.v, share * length * y);
     }
   }
   return displacementsUnder(
@@ -126,7 +127,7 @@ function slopePiece(
   const forces = places.map((shapes) => {
     const strains = elementStrainsAt(mesh, element, shapes, displacement)(0, 1);
     const row = (i: 0 | 1 | 2): number =>
-      strains.reduce((sum, strain, j) => sum + sheet.membrane[i][j]! * strain, 0);
+      strains.reduce((sum, strain, j) => sum + entry(sheet.membrane[i], j) * strain, 0);
     return [row(0), row(1), row(2)] as const;
   });
   return {

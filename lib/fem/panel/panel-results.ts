@@ -1,4 +1,5 @@
 /** What a bent panel shows: deflections, moments, strains, reactions. */
+import { at as entry } from "../../algebra/lists.js";
 import { dofsPerNode, type Sheet, shapesAt } from "../element/index.js";
 import { elementCount, elementNodes, type QuadMesh, type Spot } from "../mesh/index.js";
 import { timesPieces } from "../solve/index.js";
@@ -28,18 +29,18 @@ export interface PlacedValue {
 export function largestDeflection({ structure: { mesh }, displacement }: DeflectedPanel): PlacedValue {
   const { x, y } = mesh;
   let highest = 0;
-  const size = (node: number): number => Math.abs(displacement[dofsPerNode * node + across.w]!);
+  const size = (node: number): number => Math.abs(entry(displacement, dofsPerNode * node + across.w));
   for (let node = 0; node < x.length; node++) if (size(node) > size(highest)) highest = node;
-  let most: PlacedValue = { value: 0, at: [x[highest]!, y[highest]!] };
+  let most: PlacedValue = { value: 0, at: [entry(x, highest), entry(y, highest)] };
   for (let element = 0; element < elementCount(mesh); element++) {
     const nodes = elementNodes(mesh, element);
     if (!nodes.includes(highest)) continue;
     for (const weights of peakWeights) {
       const sum = (of: (node: number) => number): number =>
-        weights.reduce((total, weight, i) => total + weight * of(nodes[i]!), 0);
-      const value = sum((node) => displacement[dofsPerNode * node + across.w]!);
+        weights.reduce((total, weight, i) => total + weight * of(entry(nodes, i)), 0);
+      const value = sum((node) => entry(displacement, dofsPerNode * node + across.w));
       if (Math.abs(value) > Math.abs(most.value))
-        most = { value, at: [sum((node) => x[node]!), sum((node) => y[node]!)] };
+        most = { value, at: [sum((node) => entry(x, node)), sum((node) => entry(y, node))] };
     }
   }
   return most;
@@ -56,7 +57,7 @@ const peakWeights = Array.from({ length: (peakSteps + 1) ** 2 }, (_, i) => {
 export function deflectionAt({ structure: { mesh }, displacement }: DeflectedPanel, place: Spot): number {
   const { nodes, weights } = locate(mesh, place);
   return weights.reduce(
-    (sum, weight, i) => sum + weight * displacement[dofsPerNode * nodes[i]! + across.w]!,
+    (sum, weight, i) => sum + weight * entry(displacement, dofsPerNode * entry(nodes, i) + across.w),
     0,
   );
 }
@@ -73,7 +74,7 @@ export interface LocalStrains {
 export function strainsNear(panel: BentMesh, place: Spot): LocalStrains {
   const { mesh, sheets } = panel.structure;
   const { element, nodes } = locate(mesh, place);
-  const sheet = sheets[element]!;
+  const sheet = entry(sheets, element);
   const own = new Set(nodes);
   const around = sheets.flatMap((other, i) =>
     other === sheet && elementNodes(mesh, i).some((node) => own.has(node)) ? [i] : [],
@@ -87,7 +88,7 @@ export function strainsNear(panel: BentMesh, place: Spot): LocalStrains {
 const fading = 0.7;
 
 function reachOf({ x, y }: QuadMesh, [a = 0, , c = 0]: Int32Array): number {
-  return fading * Math.hypot(x[c]! - x[a]!, y[c]! - y[a]!);
+  return fading * Math.hypot(entry(x, c) - entry(x, a), entry(y, c) - entry(y, a));
 }
 
 /**
@@ -105,7 +106,7 @@ export function largestMoment(
   const field = strainFields(panel).find(({ sheet }) => sheet === problem.sheet);
   let most: PlacedValue = { value: 0, at: [0, 0] };
   for (let node = 0; field && node < mesh.x.length; node++) {
-    const at: Spot = [mesh.x[node]!, mesh.y[node]!];
+    const at: Spot = [entry(mesh.x, node), entry(mesh.y, node)];
     if (!field.covers[node] || leaveOut(at)) continue;
     const value = momentsOf(field.sheet, strainsAt(field, node))[which];
     if (Math.abs(value) > Math.abs(most.value)) most = { value, at };
@@ -120,7 +121,7 @@ export function reactions(
 ): Float64Array {
   const forces = timesPieces([...structure.elements, ...structure.springs], displacement);
   const loaded = panelForces(structure, loads);
-  return forces.map((force, dof) => (structure.held[dof] ? force - loaded[dof]! : 0));
+  return forces.map((force, dof) => (structure.held[dof] ? force - entry(loaded, dof) : 0));
 }
 
 /** Nine nodes as eight triangles: each quarter of the element cut once. */
@@ -145,18 +146,23 @@ export function contourPieces(
   { structure: { mesh }, displacement }: DeflectedPanel,
   level: number,
 ): readonly (readonly [Spot, Spot])[] {
-  const above = (node: number): number => displacement[dofsPerNode * node + across.w]! - level;
+  const above = (node: number): number => entry(displacement, dofsPerNode * node + across.w) - level;
   const cut = (a: number, b: number): Spot[] => {
     const [low, high] = [above(a), above(b)];
     if (low < 0 === high < 0) return [];
     const share = low / (low - high);
-    return [[mesh.x[a]! + share * (mesh.x[b]! - mesh.x[a]!), mesh.y[a]! + share * (mesh.y[b]! - mesh.y[a]!)]];
+    return [
+      [
+        entry(mesh.x, a) + share * (entry(mesh.x, b) - entry(mesh.x, a)),
+        entry(mesh.y, a) + share * (entry(mesh.y, b) - entry(mesh.y, a)),
+      ],
+    ];
   };
   const pieces: (readonly [Spot, Spot])[] = [];
   for (let element = 0; element < elementCount(mesh); element++) {
     const nodes = elementNodes(mesh, element);
     for (const [i, j, k] of triangles) {
-      const [a, b, c] = [nodes[i]!, nodes[j]!, nodes[k]!];
+      const [a, b, c] = [entry(nodes, i), entry(nodes, j), entry(nodes, k)];
       const [from, to] = [...cut(a, b), ...cut(b, c), ...cut(c, a)];
       if (from && to) pieces.push([from, to]);
     }

@@ -1,4 +1,5 @@
 /** A panel as pieces: its elements, springs and supports. */
+import { at as entry } from "../../algebra/lists.js";
 import {
   bendingStiffness,
   dofsPerNode,
@@ -96,7 +97,7 @@ export function elementDofs(
   const nodes = elementNodes(mesh, element);
   const dofs = new Int32Array(kinds.length * nodes.length);
   for (let i = 0; i < dofs.length; i++)
-    dofs[i] = dofsPerNode * nodes[Math.floor(i / kinds.length)]! + kinds[i % kinds.length]!;
+    dofs[i] = dofsPerNode * entry(nodes, Math.floor(i / kinds.length)) + entry(kinds, i % kinds.length);
   return dofs;
 }
 

@@ -1,4 +1,5 @@
 /** How a panel is held: nodes and sides by place, what cannot move, edges that turn against a stiffness. */
+import { add, at as entry } from "../../algebra/lists.js";
 import { Refusal } from "../../refusal.js";
 import { dofsPerNode, lineThree, sideShapes } from "../element/index.js";
 import type { QuadMesh, Side, Spot } from "../mesh/index.js";
@@ -50,7 +51,7 @@ function holdInPlane({ heldLines }: PanelProblem, mesh: QuadMesh, held: Uint8Arr
   }
   const first = nodeNear(mesh, [0, 0]);
   let farthest = first;
-  const away = (node: number): number => Math.abs(mesh.x[node]! - mesh.x[first]!);
+  const away = (node: number): number => Math.abs(entry(mesh.x, node) - entry(mesh.x, first));
   for (let node = 0; node < mesh.x.length; node++) if (away(node) > away(farthest)) farthest = node;
   holdNode(held, first, inPlane);
   holdNode(held, farthest, [across.v]);
@@ -82,8 +83,8 @@ export function sidesOnLine(mesh: QuadMesh, from: Spot, to: Spot): readonly Side
 function isOnLine({ x, y }: QuadMesh, node: number, from: Spot, to: Spot): boolean {
   const dx = to[0] - from[0];
   const dy = to[1] - from[1];
-  const ax = x[node]! - from[0];
-  const ay = y[node]! - from[1];
+  const ax = entry(x, node) - from[0];
+  const ay = entry(y, node) - from[1];
   // All times the line's length, so that no root is taken.
   const squared = dx * dx + dy * dy;
   const along = ax * dx + ay * dy;
@@ -96,7 +97,7 @@ export function nodeNear({ x, y }: QuadMesh, [atX, atY]: Spot): number {
   let nearest = 0;
   let least = Infinity;
   for (let node = 0; node < x.length; node++) {
-    const away = (x[node]! - atX) ** 2 + (y[node]! - atY) ** 2;
+    const away = (entry(x, node) - atX) ** 2 + (entry(y, node) - atY) ** 2;
     if (away < least) [nearest, least] = [node, away];
   }
   return nearest;
@@ -116,7 +117,7 @@ export function rotationalSprings(
 ): readonly Piece[] {
   return sides.map((side) => {
     const [first, , last] = side;
-    const [dx, dy] = [mesh.x[last]! - mesh.x[first]!, mesh.y[last]! - mesh.y[first]!];
+    const [dx, dy] = [entry(mesh.x, last) - entry(mesh.x, first), entry(mesh.y, last) - entry(mesh.y, first)];
     const length = Math.hypot(dx, dy);
     // The fibre's turn across the side: its share of bx and of by.
     const normal = [-dy / length, dx / length];
@@ -126,26 +127,28 @@ export function rotationalSprings(
       const values = row(at);
       values.forEach((a, i) => {
         values.forEach((b, j) => {
-          matrix[6 * i + j]! += (rotational * weight * length * a * b) / 2;
+          add(matrix, 6 * i + j, (rotational * weight * length * a * b) / 2);
         });
       });
     }
     return {
       dofs: Int32Array.from(side.flatMap((node) => [dofsPerNode * node + 3, dofsPerNode * node + 4])),
       matrix,
-      middle: [mesh.x[side[1]]!, mesh.y[side[1]]!, 0],
+      middle: [entry(mesh.x, side[1]), entry(mesh.y, side[1]), 0],
     };
   });
 }
 
 /** How a force of 1 spread along sides is shared among their nodes: both ends a sixth, the middle two thirds. */
 export function sideShares(mesh: QuadMesh, sides: readonly Side[]): ReadonlyMap<number, number> {
-  const lengths = sides.map(([a, , b]) => Math.hypot(mesh.x[b]! - mesh.x[a]!, mesh.y[b]! - mesh.y[a]!));
+  const lengths = sides.map(([a, , b]) =>
+    Math.hypot(entry(mesh.x, b) - entry(mesh.x, a), entry(mesh.y, b) - entry(mesh.y, a)),
+  );
   const total = lengths.reduce((sum, length) => sum + length, 0);
   const shares = new Map<number, number>();
   sides.forEach((side, i) => {
     side.forEach((node, k) => {
-      const share = ((k === 1 ? 2 / 3 : 1 / 6) * lengths[i]!) / total;
+      const share = ((k === 1 ? 2 / 3 : 1 / 6) * entry(lengths, i)) / total;
       shares.set(node, (shares.get(node) ?? 0) + share);
     });
   });

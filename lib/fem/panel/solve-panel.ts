@@ -1,4 +1,5 @@
 /** A panel factored and bent, and how its deflection answers to its make-up. */
+import { add, at as entry } from "../../algebra/lists.js";
 import { Refusal } from "../../refusal.js";
 import {
   bendingStiffness,
@@ -71,7 +72,7 @@ const ways = ["slides along x", "slides along y", "lifts off", "tips along x", "
 
 function unconstrainedMessage({ problem, mesh }: PanelStructure, dof: number): string {
   const node = Math.floor(dof / dofsPerNode);
-  const [x, y] = [mesh.x[node]!, mesh.y[node]!].map((at) => `${(1000 * at).toFixed(0)} mm`);
+  const [x, y] = [entry(mesh.x, node), entry(mesh.y, node)].map((at) => `${(1000 * at).toFixed(0)} mm`);
   return `${problem.name} is loose: at ${x}, ${y} it ${ways[dof % dofsPerNode]} without resistance; hold it better`;
 }
 
@@ -96,7 +97,7 @@ export function bent(panel: FactoredPanel, loads?: readonly PanelLoad[]): Deflec
 export function panelForces(structure: PanelStructure, loads: readonly PanelLoad[]): Float64Array {
   const forces = new Float64Array(structure.held.length);
   for (const [node, force] of loads.flatMap((load) => nodeForces(structure, load)))
-    forces[dofsPerNode * node + across.w]! += force;
+    add(forces, dofsPerNode * node + across.w, force);
   return forces;
 }
 
@@ -107,10 +108,10 @@ function nodeForces(structure: PanelStructure, load: PanelLoad): readonly NodeFo
     case "pressure":
       return pressed(structure, () => load.pressure);
     case "weight":
-      return pressed(structure, (element) => load.acceleration * structure.sheets[element]!.mass[0]);
+      return pressed(structure, (element) => load.acceleration * entry(structure.sheets, element).mass[0]);
     case "point": {
       const { nodes, weights } = locate(structure.mesh, load.at);
-      return Array.from(nodes, (node, i): NodeForce => [node, load.force * weights[i]!]);
+      return Array.from(nodes, (node, i): NodeForce => [node, load.force * entry(weights, i)]);
     }
     case "line":
       return lineForces(structure, load);
@@ -154,7 +155,7 @@ function pressed({ mesh }: PanelStructure, pressure: (element: number) => number
     const { x, y } = elementPlaces(mesh, element);
     const nodes = elementNodes(mesh, element);
     nodeAreas(x, y).forEach((area, i) => {
-      forces.push([nodes[i]!, area * here]);
+      forces.push([entry(nodes, i), area * here]);
     });
   }
   return forces;
@@ -192,6 +193,6 @@ export function deflectionSlopes(
       pieces.filter((_, element) => own[element]),
       displacement,
     );
-    return -pull.reduce((sum, force, dof) => sum + force * answer[dof]!, 0);
+    return -pull.reduce((sum, force, dof) => sum + force * entry(answer, dof), 0);
   });
 }

@@ -1,4 +1,6 @@
 /** Strains of a bent panel, taken where they are most exact and averaged at the nodes. */
+import { solveSquare } from "../../algebra/linear-systems.js";
+import { add, at as entry, sumOf } from "../../algebra/lists.js";
 import {
   dofsPerNode,
   nodePlaces,
@@ -56,17 +58,18 @@ function strainField(panel: BentMesh, sheet: Sheet): StrainField {
     if (sheets[element] !== sheet) continue;
     const own = elementStrains(panel, element);
     elementNodes(mesh, element).forEach((node, i) => {
-      counts[node]! += 1;
+      add(counts, node, 1);
       for (let kind = 0; kind < kinds; kind++)
-        strains[kinds * node + kind]! += carried[i]!.reduce(
-          (sum, weight, g) => sum + weight * own[g]![kind]!,
-          0,
+        add(
+          strains,
+          kinds * node + kind,
+          entry(carried, i).reduce((sum, weight, g) => sum + weight * entry(entry(own, g), kind), 0),
         );
     });
   }
   return {
     sheet,
-    strains: strains.map((value, at) => value / (counts[Math.floor(at / kinds)]! || 1)),
+    strains: strains.map((value, at) => value / (entry(counts, Math.floor(at / kinds)) || 1)),
     covers: Uint8Array.from(counts, (count) => (count > 0 ? 1 : 0)),
   };
 }
@@ -88,7 +91,11 @@ export function strainsAt({ strains }: StrainField, node: number): Strains {
 /** Moments Mx, My, Mxy about the reference plane, N: positive where the +z face is pulled. */
 export function momentsOf({ coupling, bending }: Sheet, strains: Strains): readonly [number, number, number] {
   const row = (i: 0 | 1 | 2): number =>
-    [0, 1, 2].reduce((sum, j) => sum + coupling[i][j]! * strains[j]! + bending[i][j]! * strains[3 + j]!, 0);
+    [0, 1, 2].reduce(
+      (sum, j) =>
+        sum + entry(coupling[i], j) * entry(strains, j) + entry(bending[i], j) * entry(strains, 3 + j),
+      0,
+    );
   return [row(0), row(1), row(2)];
 }
 
@@ -105,9 +112,9 @@ export function strainsAtHeight(strains: Strains, height: number): readonly [num
 export function strainSamples(panel: BentMesh, element: number, [atX, atY]: Spot): readonly Sample[] {
   const { x, y } = elementPlaces(panel.structure.mesh, element);
   return elementStrains(panel, element).map((values, g) => {
-    const { value } = places[g]!;
+    const { value } = entry(places, g);
     const sum = (at: Float64Array): number =>
-      value.reduce((total, weight, node) => total + weight * at[node]!, 0);
+      value.reduce((total, weight, node) => total + weight * entry(at, node), 0);
     return { dx: sum(x) - atX, dy: sum(y) - atY, values };
   });
 }
@@ -135,7 +142,8 @@ export function elementStrainsAt(
   const { alongX, alongY } = slopesOf(shapes, stretchAt(shapes, x, y));
   const slope = (along: Float64Array, dof: number): number => {
     let sum = 0;
-    for (let i = 0; i < nodesPerElement; i++) sum += along[i]! * displacement[dofsPerNode * nodes[i]! + dof]!;
+    for (let i = 0; i < nodesPerElement; i++)
+      sum += entry(along, i) * entry(displacement, dofsPerNode * entry(nodes, i) + dof);
     return sum;
   };
   return (first, second) => [
@@ -168,36 +176,22 @@ export function fittedHere(samples: readonly Sample[], reach: number): readonly 
     const [x, y] = [dx / reach, dy / reach];
     return [1, x, y, x * x, x * y, y * y];
   };
-  const count = samples[0]!.values.length;
-  const rows = Array.from({ length: 6 }, () => new Array<number>(6 + count).fill(0));
-  for (const sample of samples) {
-    const basis = terms(sample);
-    const weight = Math.exp(-(basis[3]! + basis[5]!));
-    const all = [...basis, ...sample.values];
+  const bases = samples.map(terms);
+  const weights = bases.map(([, , , xx = 0, , yy = 0]) => Math.exp(-(xx + yy)));
+  const normal = new Float64Array(36);
+  bases.forEach((basis, k) => {
     basis.forEach((a, i) => {
-      all.forEach((b, j) => {
-        rows[i]![j]! += weight * a * b;
+      basis.forEach((b, j) => {
+        add(normal, 6 * i + j, entry(weights, k) * a * b);
       });
     });
-  }
-  return solved(rows).slice(0, count);
-}
-
-/** The first unknown for each right-hand side, by elimination with the largest pivot. */
-function solved(rows: number[][]): readonly number[] {
-  const size = rows.length;
-  for (let column = size - 1; column >= 0; column--) {
-    const largest = rows
-      .slice(0, column + 1)
-      .reduce((best, row, i) => (Math.abs(row[column]!) > Math.abs(rows[best]![column]!) ? i : best), 0);
-    [rows[column], rows[largest]] = [rows[largest]!, rows[column]!];
-    const pivot = rows[column]!;
-    for (let row = 0; row < column; row++) {
-      const share = rows[row]![column]! / pivot[column]!;
-      pivot.forEach((value, j) => {
-        rows[row]![j]! -= share * value;
-      });
-    }
-  }
-  return rows[0]!.slice(size).map((value) => value / rows[0]![0]!);
+  });
+  // The parabola's value here is its first coefficient: one row of the inverse tells how much each sample counts.
+  const row = solveSquare(normal, Float64Array.of(1, 0, 0, 0, 0, 0));
+  const counts = bases.map(
+    (basis, k) => entry(weights, k) * sumOf(basis.entries(), ([i, a]) => a * entry(row, i)),
+  );
+  return entry(samples, 0).values.map((_, kind) =>
+    sumOf(samples.entries(), ([k, { values }]) => entry(counts, k) * entry(values, kind)),
+  );
 }

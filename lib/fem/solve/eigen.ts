@@ -4,6 +4,7 @@
  */
 
 import { symmetricEigen } from "../../algebra/eigenvalues.js";
+import { add, at as entry } from "../../algebra/lists.js";
 import { type Piece, timesPieces } from "./piece.js";
 import type { Factors } from "./substitute.js";
 import { displacementsUnder } from "./substitute.js";
@@ -44,7 +45,7 @@ export function lowestModes(factors: Factors, pieces: readonly Piece[], count: n
     if (!(length > 1e-12)) break;
     basis.push(next.map((value) => value / length));
     pulls.push(pull.map((value) => value / length));
-    const newest = basis[step]!;
+    const newest = entry(basis, step);
     pull = heldOut(factors, timesPieces(pieces, newest));
     projected.push(basis.map((vector) => dot(vector, pull)));
     next = displacementsUnder(factors, pull);
@@ -56,7 +57,7 @@ function modesOf(projected: readonly number[][], basis: readonly Float64Array[],
   const size = basis.length;
   const full = Float64Array.from({ length: size * size }, (_, at) => {
     const [row, column] = [Math.floor(at / size), at % size];
-    return projected[Math.max(row, column)]![Math.min(row, column)]!;
+    return entry(entry(projected, Math.max(row, column)), Math.min(row, column));
   });
   const { values, vectors } = symmetricEigen(full, size);
   const scale = Math.max(...values.map(Math.abs));
@@ -70,10 +71,10 @@ function modesOf(projected: readonly number[][], basis: readonly Float64Array[],
 
 function combined(basis: readonly Float64Array[], vectors: Float64Array, column: number): Float64Array {
   const size = basis.length;
-  const shape = new Float64Array(basis[0]!.length);
+  const shape = new Float64Array(entry(basis, 0).length);
   basis.forEach((vector, row) => {
-    const share = vectors[row * size + column]!;
-    for (let i = 0; i < shape.length; i++) shape[i]! += share * vector[i]!;
+    const share = entry(vectors, row * size + column);
+    for (let i = 0; i < shape.length; i++) add(shape, i, share * entry(vector, i));
   });
   const largest = shape.reduce((most, value) => (Math.abs(value) > Math.abs(most) ? value : most), 0);
   return shape.map((value) => value / largest);
@@ -86,7 +87,7 @@ function orthogonalise(
   pulls: readonly Float64Array[],
 ): void {
   basis.forEach((known, i) => {
-    const knownPull = pulls[i]!;
+    const knownPull = entry(pulls, i);
     const share = dot(vector, knownPull);
     for (let k = 0; k < vector.length; k++) {
       vector[k]! -= share * known[k]!;

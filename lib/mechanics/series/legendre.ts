@@ -1,4 +1,5 @@
 /** Legendre polynomials and the Gauss points that integrate them exactly. */
+import { at as entry } from "../../algebra/lists.js";
 
 /** A place and its weight in a sum that stands for an integral. */
 export interface WeightedPoint {
@@ -17,7 +18,7 @@ export interface WeightedPoint {
 export function legendreValues(degree: number, s: number): number[] {
   const values = [1, s];
   for (let n = 1; n < degree; n++) {
-    values.push(((2 * n + 1) * s * (values[n] as number) - n * (values[n - 1] as number)) / (n + 1));
+    values.push(((2 * n + 1) * s * entry(values, n) - n * entry(values, n - 1)) / (n + 1));
   }
   return values;
 }
@@ -52,7 +53,7 @@ const newtonSteps = 8;
 function gaussPoint(count: number, i: number): WeightedPoint {
   let at = -Math.cos((Math.PI * (i + 0.75)) / (count + 0.5));
   for (let step = 0; step < newtonSteps; step++) {
-    at -= (legendreValues(count, at)[count] as number) / legendreSlope(count, at);
+    at -= entry(legendreValues(count, at), count) / legendreSlope(count, at);
   }
   return { at, weight: 2 / ((1 - at * at) * legendreSlope(count, at) ** 2) };
 }
@@ -60,5 +61,5 @@ function gaussPoint(count: number, i: number): WeightedPoint {
 /** P'_n(s) = n (P_{n-1} - s P_n) / (1 - s2), inside the interval. */
 function legendreSlope(n: number, s: number): number {
   const values = legendreValues(n, s);
-  return (n * ((values[n - 1] as number) - s * (values[n] as number))) / (1 - s * s);
+  return (n * (entry(values, n - 1) - s * entry(values, n))) / (1 - s * s);
 }

@@ -3,7 +3,7 @@
  * Timoshenko and Woinowsky-Krieger, arts. 28, 29 (isotropic), 85 (orthotropic).
  */
 
-import { memoized } from "../../algebra/lists.js";
+import { at as entry, memoized } from "../../algebra/lists.js";
 import type { OrthotropicStiffness } from "../../material/index.js";
 import type { PlateSides } from "./opening-layout.js";
 import type { PlatePoint } from "./plate-field.js";
@@ -54,7 +54,7 @@ function deflectionAmplitudes({ length, width, stiffness, pressure, over }: Hing
     const kx = ((i + 1) * Math.PI) / length;
     const ky = ((j + 1) * Math.PI) / width;
     const stiff = alongX * kx ** 4 + 2 * (coupling + 2 * twist) * kx ** 2 * ky ** 2 + alongY * ky ** 4;
-    return (pressure * (alongLoad[i] as number) * (acrossLoad[j] as number)) / stiff;
+    return (pressure * entry(alongLoad, i) * entry(acrossLoad, j)) / stiff;
   });
 }
 
@@ -83,7 +83,7 @@ function rowSums(amplitudes: Amplitudes, acrossWaves: Float64Array): Float64Arra
 
 function dot(one: Float64Array, other: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < waves; i++) sum += (one[i] as number) * (other[i] as number);
+  for (let i = 0; i < waves; i++) sum += entry(one, i) * entry(other, i);
   return sum;
 }
 

@@ -5,6 +5,7 @@
  * Theory: Timoshenko and Woinowsky-Krieger, arts. 80 to 82 (energy), 85 (orthotropic plate).
  */
 import { solvePositive } from "../../algebra/linear-systems.js";
+import { at as entry } from "../../algebra/lists.js";
 import type { OrthotropicStiffness } from "../../material/index.js";
 import { Refusal } from "../../refusal.js";
 import type { PlateSides } from "./opening-layout.js";
@@ -76,7 +77,7 @@ export function solvePlate(plate: SeriesPlate, load: SeriesLoad, order: SeriesOr
   const right = loadTerms(terms, integrate(strips, loadBands(plate, load, strips)));
   const factors = solvePositive(matrix, right);
   if (!factors) throw new Refusal("plate series: the plate can move without bending, hold it better");
-  return { plate, ...strips, terms: terms.map((term, n) => ({ ...term, factor: factors[n] as number })) };
+  return { plate, ...strips, terms: terms.map((term, n) => ({ ...term, factor: entry(factors, n) })) };
 }
 
 function plateStrips(plate: SeriesPlate, { over }: SeriesLoad, order: SeriesOrder): PlateStrips {
@@ -129,7 +130,7 @@ function loadTerms(terms: readonly SeriesTerm[], bands: readonly BandProducts[])
   const right = new Float64Array(terms.length);
   for (const { x, y, factor } of bands) {
     terms.forEach(({ i, j }, n) => {
-      right[n] = (right[n] as number) + factor * (x.single[i] as number) * (y.single[j] as number);
+      right[n] = entry(right, n) + factor * entry(x.single, i) * entry(y.single, j);
     });
   }
   return right;

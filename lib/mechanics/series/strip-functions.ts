@@ -6,7 +6,7 @@
  * that its support does not allow.
  */
 
-import { memoized } from "../../algebra/lists.js";
+import { at as entry, memoized } from "../../algebra/lists.js";
 import { gaussPoints, legendreValues, type WeightedPoint } from "./legendre.js";
 
 /** How one edge is held: not at all, like on a hinge, or like glued into a rigid wall. */
@@ -99,8 +99,8 @@ function keptNodeShapes({ start, end }: Strip, intervals: number): number[] {
 
 function valuesAt({ nodes, degree, kept }: StripLayout, place: number): StripValues {
   const interval = intervalOf(nodes, place);
-  const from = nodes[interval] as number;
-  const half = ((nodes[interval + 1] as number) - from) / 2;
+  const from = entry(nodes, interval);
+  const half = (entry(nodes, interval + 1) - from) / 2;
   const s = (place - from) / half - 1;
   const inner = innerShapes(degree, s);
   const count = kept.length + (nodes.length - 1) * inner.length;
@@ -132,7 +132,7 @@ function intervalOf(nodes: readonly number[], place: number): number {
 
 function piecewisePoints(knots: readonly number[], count: number, from: number, to: number): WeightedPoint[] {
   const cuts = [from, ...knots.filter((knot) => knot > from && knot < to), to];
-  return cuts.slice(1).flatMap((cut, i) => gaussPoints(count, cuts[i] as number, cut));
+  return cuts.slice(1).flatMap((cut, i) => gaussPoints(count, entry(cuts, i), cut));
 }
 
 /** Value, first and second derivative with respect to s. */
@@ -156,7 +156,7 @@ export function endShape(i: number, s: number): Shape {
  */
 export function innerShapes(degree: number, s: number): Shape[] {
   const p = legendreValues(degree, s);
-  const at = (n: number): number => p[n] as number;
+  const at = (n: number): number => entry(p, n);
   return Array.from({ length: degree - 3 }, (_, i): Shape => {
     const n = i + 2;
     const scale = Math.sqrt((2 * n + 1) / 2);

@@ -1,10 +1,10 @@
 /** What a case goes through: stacked, on three casters, pushed, carried, lifted, dropped on a corner. */
 import { add, at } from "../../algebra/lists.js";
+import { crossProduct } from "../../algebra/matrix3.js";
 import {
   alongLine,
   type BoxForce,
   type BoxSpot,
-  cross,
   type JoinedAnswer,
   movedJoined,
   placeOfEnd,
@@ -304,7 +304,7 @@ function wrenchAbout(
     structure.nodes.forEach((spot, node) => {
       const own = atNode(load, node);
       force = plus(force, own);
-      moment = plus(moment, plus(turnsAtNode(load, node), cross(plus(spot, off), own)));
+      moment = plus(moment, plus(turnsAtNode(load, node), crossProduct(plus(spot, off), own)));
     });
   });
   return { force, moment };
