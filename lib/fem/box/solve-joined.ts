@@ -1,6 +1,6 @@
 import { symmetricEigen } from "../../algebra/eigenvalues.js";
 import { solveSquare } from "../../algebra/linear-systems.js";
-import { add, at as entry } from "../../algebra/lists.js";
+import { add, at as entry, sumOf } from "../../algebra/lists.js";
 import { unitVector } from "../../algebra/matrix3.js";
 import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
@@ -39,11 +39,11 @@ export function movedJoined(
   let active = candidates;
   for (let round = 0; round < mostRounds; round++) {
     refuseUnconstrained(joined, active);
-    const { forces, rigid } = balanced(joined, active, gaps, wrenches);
-    const stretches = candidates.map((i) => stretchUnder(joined, i, active, gaps, forces, rigid));
+    const found: Round = { active, gaps, ...balanced(joined, active, gaps, wrenches) };
+    const stretches = candidates.map((i) => stretchUnder(joined, i, found));
     const next = candidates.filter((i, k) => works(entry(joined.links, i).link.only, entry(stretches, k)));
     if (next.length === active.length && next.every((i, k) => i === active[k]))
-      return answer(joined, free, active, forces, rigid);
+      return answer(joined, free, found);
     active = next;
   }
   throw new Refusal(
@@ -80,6 +80,14 @@ interface Balance {
   readonly rigid: Float64Array;
 }
 
+/** A round of the search for the springs that act. */
+interface Round extends Balance {
+  /** Numbers of the springs that act. */
+  readonly active: readonly number[];
+  /** How much longer each spring got before any force, m. */
+  readonly gaps: readonly number[];
+}
+
 /** Springs as long as their forces say, and every part in balance. */
 function balanced(
   { parts, links, give }: JoinedParts,
@@ -113,18 +121,14 @@ function balanced(
   return { forces: unknowns.subarray(0, springs), rigid: unknowns.subarray(springs) };
 }
 
+/** How much longer a spring of the load case gets. */
 function stretchUnder(
   { links, give }: JoinedParts,
   i: number,
-  active: readonly number[],
-  gaps: readonly number[],
-  forces: Float64Array,
-  rigid: Float64Array,
+  { active, gaps, forces, rigid }: Round,
 ): number {
-  const carried = entry(links, i).ends.reduce(
-    (sum, end) =>
-      sum + end.rigid.reduce((part, share, k) => part + share * entry(rigid, 6 * end.part + k), 0),
-    0,
+  const carried = sumOf(entry(links, i).ends, (end) =>
+    sumOf(end.rigid.entries(), ([k, share]) => share * entry(rigid, 6 * end.part + k)),
   );
   return active.reduce((sum, j, k) => sum - give(i, j) * entry(forces, k), entry(gaps, i) + carried);
 }
@@ -132,22 +136,20 @@ function stretchUnder(
 function answer(
   { parts, links }: JoinedParts,
   free: readonly Float64Array[],
-  active: readonly number[],
-  forces: Float64Array,
-  rigid: Float64Array,
+  { active, forces, rigid }: Round,
 ): JoinedAnswer {
   const displacements = free.map((own) => own.slice());
+  const all = new Array<number>(links.length).fill(0);
   active.forEach((i, k) => {
-    for (const { part, displacement } of entry(links, i).ends)
-      for (let at = 0; at < displacement.length; at++)
-        add(entry(displacements, part), at, -entry(forces, k) * entry(displacement, at));
+    const force = entry(forces, k);
+    all[i] = force;
+    for (const { part, displacement } of entry(links, i).ends) {
+      const moved = entry(displacements, part);
+      for (let dof = 0; dof < displacement.length; dof++) moved[dof]! -= force * displacement[dof]!;
+    }
   });
   parts.forEach(({ structure }, part) => {
     addRigid(entry(displacements, part), structure.nodes, rigid.subarray(6 * part, 6 * part + 6));
-  });
-  const all = new Array<number>(links.length).fill(0);
-  active.forEach((i, k) => {
-    all[i] = entry(forces, k);
   });
   return { displacements, forces: all };
 }

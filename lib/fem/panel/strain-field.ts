@@ -59,12 +59,10 @@ function strainField(panel: BentMesh, sheet: Sheet): StrainField {
     const own = elementStrains(panel, element);
     elementNodes(mesh, element).forEach((node, i) => {
       add(counts, node, 1);
-      for (let kind = 0; kind < kinds; kind++)
-        add(
-          strains,
-          kinds * node + kind,
-          entry(carried, i).reduce((sum, weight, g) => sum + weight * entry(entry(own, g), kind), 0),
-        );
+      for (const [g, weight] of entry(carried, i).entries())
+        entry(own, g).forEach((strain, kind) => {
+          strains[kinds * node + kind]! += weight * strain;
+        });
     });
   }
   return {
@@ -142,8 +140,7 @@ export function elementStrainsAt(
   const { alongX, alongY } = slopesOf(shapes, stretchAt(shapes, x, y));
   const slope = (along: Float64Array, dof: number): number => {
     let sum = 0;
-    for (let i = 0; i < nodesPerElement; i++)
-      sum += entry(along, i) * entry(displacement, dofsPerNode * entry(nodes, i) + dof);
+    for (let i = 0; i < nodesPerElement; i++) sum += along[i]! * displacement[dofsPerNode * nodes[i]! + dof]!;
     return sum;
   };
   return (first, second) => [

@@ -38,19 +38,26 @@ export function denseFront(size: number, columns: number): DenseFront {
 /**
  * Factors the leading columns, with reciprocals on the diagonal, and takes their products from the square.
  *
- * @param isLoose called with each pivot; true stops
- * @returns the column whose pivot was loose, or -1
+ * @param isUnconstrained called with each pivot; true stops
+ * @returns the column whose pivot nothing resists, or -1
  */
 export function eliminate(front: DenseFront, isUnconstrained: (pivot: number) => boolean): number {
   const { size, columns, stride, rows, left } = front;
   for (let from = 0; from < columns; from += panel) {
     const to = Math.min(from + panel, columns);
-    subtract(rows, stride, 0, front, from, to, size, from);
-    const loose = factorPanel(front, from, to, isUnconstrained);
-    if (loose >= 0) return loose;
+    subtractKnown(front, from, { numbers: rows, width: stride, firstRow: 0, from, to, count: size });
+    const found = factorPanel(front, from, to, isUnconstrained);
+    if (found >= 0) return found;
   }
   const width = size - columns;
-  subtract(left, width, columns, front, 0, width, width, stride);
+  subtractKnown(front, stride, {
+    numbers: left,
+    width,
+    firstRow: columns,
+    from: 0,
+    to: width,
+    count: width,
+  });
   return -1;
 }
 
@@ -80,29 +87,29 @@ function factorPanel(
   return -1;
 }
 
-/** Takes the products of the first `depth` columns from columns first..last; row 0 of the target is row `skipped`. */
-function subtract(
-  target: Float64Array,
-  width: number,
-  skipped: number,
-  { rows, stride }: DenseFront,
-  first: number,
-  last: number,
-  count: number,
-  depth: number,
-): void {
-  const start = rows.byteOffset + bytes * skipped * stride;
-  for (let from = 0; from < depth; from += depthOfPass) {
-    const part = Math.min(depthOfPass, depth - from);
-    subtractProducts(
-      target.byteOffset,
-      bytes * width,
-      start + bytes * from,
-      bytes * stride,
-      first,
-      last,
-      count,
-      bytes * part,
-    );
+/** A part of a front from which products are taken. */
+interface Target {
+  /** Its numbers in the kernel's memory. */
+  readonly numbers: Float64Array;
+  /** Numbers from one of its rows to the next. */
+  readonly width: number;
+  /** The row of the front that is its row 0. */
+  readonly firstRow: number;
+  /** Its first column that changes. */
+  readonly from: number;
+  /** The column after the last that changes. */
+  readonly to: number;
+  /** How many rows it has. */
+  readonly count: number;
+}
+
+/** Takes the products of the first `depth` columns, which are known, from a part of the front. */
+function subtractKnown({ rows, stride }: DenseFront, depth: number, target: Target): void {
+  const { numbers, width, firstRow, from, to, count } = target;
+  const start = rows.byteOffset + bytes * firstRow * stride;
+  for (let done = 0; done < depth; done += depthOfPass) {
+    const part = bytes * Math.min(depthOfPass, depth - done);
+    const first = start + bytes * done;
+    subtractProducts(numbers.byteOffset, bytes * width, first, bytes * stride, from, to, count, part);
   }
 }
