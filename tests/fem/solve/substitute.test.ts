@@ -4,9 +4,9 @@ import {
   displacementsUnder,
   displacementsUnderMany,
   factoredBox,
-} from "../../lib/fem/index.js";
-import { allSeams, plyBox } from "./boxes.js";
-import { ply } from "./sheets.js";
+} from "../../../lib/fem/index.js";
+import { allSeams, plyBox } from "../boxes.js";
+import { ply } from "../sheets.js";
 
 test("many loads at once are moved as one by one, however many are left over", () => {
   const problem = plyBox(ply, { seams: allSeams({ slip: 2e7, opening: 2e7, rotational: 500 }) });

@@ -21,9 +21,9 @@ import {
   pullAt,
   spaceDofs,
   timesPieces,
-} from "../../lib/fem/index.js";
-import { allSeams, plyBox, size } from "./boxes.js";
-import { ply } from "./sheets.js";
+} from "../../../lib/fem/index.js";
+import { allSeams, plyBox, size } from "../boxes.js";
+import { ply } from "../sheets.js";
 
 const coarse = 0.25;
 const [length, width, height] = size;

@@ -8,8 +8,8 @@ import {
   nodePlaces,
   type Piece,
   sheetOfLayers,
-} from "../../lib/fem/index.js";
-import { plainLayer, ply, plyLayer } from "./sheets.js";
+} from "../../../lib/fem/index.js";
+import { plainLayer, ply, plyLayer } from "../sheets.js";
 
 /** Nine nodes from four corners, sides straight. */
 function nodes(corners: readonly (readonly [number, number])[]): { x: Float64Array; y: Float64Array } {

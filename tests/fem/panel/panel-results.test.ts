@@ -9,8 +9,8 @@ import {
   largestDeflection,
   type PanelProblem,
   trustedDeflection,
-} from "../../lib/fem/index.js";
-import { panel, ply } from "./sheets.js";
+} from "../../../lib/fem/index.js";
+import { panel, ply } from "../sheets.js";
 
 const pressed = panel(0.6, 0.5, ply, { kind: "hinged" }, [{ kind: "pressure", pressure: 1000 }]);
 const withCutout = (cutout: Cutout): PanelProblem => ({

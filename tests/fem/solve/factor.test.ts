@@ -7,7 +7,7 @@ import {
   type Piece,
   timesPieces,
   UnconstrainedDof,
-} from "../../lib/fem/index.js";
+} from "../../../lib/fem/index.js";
 
 function spring(a: number, b: number, stiffness: number): Piece {
   return {

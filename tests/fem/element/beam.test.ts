@@ -14,8 +14,8 @@ import {
   type Piece,
   sheetOfLayers,
   spaceDofs,
-} from "../../lib/fem/index.js";
-import { plainLayer } from "./sheets.js";
+} from "../../../lib/fem/index.js";
+import { plainLayer } from "../sheets.js";
 
 const modulus = 7e10;
 const shearModulus = 2.6e10;

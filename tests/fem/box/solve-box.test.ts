@@ -23,9 +23,9 @@ import {
   spaceDofs,
   storedEnergy,
   wayOfForce,
-} from "../../lib/fem/index.js";
-import { allSeams, angle, plyBox, size } from "./boxes.js";
-import { ply } from "./sheets.js";
+} from "../../../lib/fem/index.js";
+import { allSeams, angle, plyBox, size } from "../boxes.js";
+import { ply } from "../sheets.js";
 
 const coarse = 0.2;
 const riveted = { slip: 2e7, opening: 2e7, rotational: 500 };

@@ -18,8 +18,8 @@ import {
   sheetOfLayers,
   strainsNear,
   timesPieces,
-} from "../../lib/fem/index.js";
-import { panel, plainLayer, plainStiffness, ply, plyLayer, rimOf } from "./sheets.js";
+} from "../../../lib/fem/index.js";
+import { panel, plainLayer, plainStiffness, ply, plyLayer, rimOf } from "../sheets.js";
 
 const hinged: Hold = { kind: "hinged" };
 const clamped: Hold = { kind: "clamped" };

@@ -10,7 +10,7 @@ import {
   type Side,
   sharpCorners,
   worstShape,
-} from "../../lib/fem/index.js";
+} from "../../../lib/fem/index.js";
 
 const guides = { boxes: [], corners: [], rim: 0.005, shared: false, places: [] };
 

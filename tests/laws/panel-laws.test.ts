@@ -21,7 +21,7 @@ import {
   withBatten,
 } from "../../lib/fem/index.js";
 import { Angle, Density, Length, Pressure } from "../../lib/quantity/index.js";
-import { panel, plainLayer, ply, plyLayer, roundedWindow } from "./sheets.js";
+import { panel, plainLayer, ply, plyLayer, roundedWindow } from "../fem/sheets.js";
 
 const coarse = 40;
 const runs = { numRuns: 5 };

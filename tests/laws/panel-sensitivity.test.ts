@@ -10,7 +10,7 @@ import {
   type Sheet,
   sheetOfLayers,
 } from "../../lib/fem/index.js";
-import { panel, plainLayer, ply, plyLayer, roundedWindow } from "./sheets.js";
+import { panel, plainLayer, ply, plyLayer, roundedWindow } from "../fem/sheets.js";
 
 const none: Sheet["bending"] = [
   [0, 0, 0],
