@@ -1,9 +1,10 @@
 /**
  * Edges that give: springs between the two faces that meet, spread along the edge, and what their fasteners carry.
  */
-import { memoize } from "../../kept/index.js";
+
 import { add, at as entry } from "../../algebra/lists.js";
 import { vector3 } from "../../algebra/matrix3.js";
+import { memoize } from "../../kept/index.js";
 import { Refusal } from "../../refusal.js";
 import { lineThree, sideShapes, spaceDofs } from "../element/index.js";
 import type { Piece } from "../solve/index.js";
