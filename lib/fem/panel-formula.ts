@@ -87,7 +87,7 @@ export type MeshedPanelAnswer = {
 const edge = choice("edge support", ["free", "hinged", "clamped"]);
 
 /** Elements of the formula's mesh: a third of the usual, still within 1 %, so that many panels take little time. */
-const formulaElementTarget = 45;
+export const formulaElementTarget = 45;
 
 /**
  * A panel with openings under a pressure, by finite elements.

@@ -1,6 +1,7 @@
 /**
  * A panel solved on two meshes, whose difference is the estimated mesh error; also as plain data for another thread.
  */
+import { keptByContent } from "../../kept/index.js";
 import { Ratio } from "../../quantity/index.js";
 import type { ElementTarget } from "../mesh/index.js";
 import type { PanelProblem } from "./panel-problem.js";
@@ -36,8 +37,13 @@ const coarsening = 3;
  * @param element target of the mesh that is judged
  */
 export function coarsePanel(problem: PanelProblem, elementTarget: ElementTarget): FactoredPanel {
-  return factoredPanel(problem, elementTarget / coarsening, 0);
+  return keptCoarse({ problem, elementTarget });
 }
+
+/** What sags is asked next how it answers to its moduli, on the same mesh. */
+const keptCoarse: (task: PanelTask) => FactoredPanel = keptByContent(2, ({ problem, elementTarget }) =>
+  factoredPanel(problem, elementTarget / coarsening, 0),
+);
 
 /**
  * The largest deflection on two meshes.

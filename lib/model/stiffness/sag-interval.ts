@@ -3,8 +3,9 @@ import { at } from "../../algebra/lists.js";
 import {
   bent,
   bentSheet,
+  coarsePanel,
   deflectionSlopes,
-  factoredPanel,
+  formulaElementTarget,
   largestDeflection,
   meshedPanelProblem,
   type PanelProblem,
@@ -29,8 +30,6 @@ export type TestedModulus = keyof typeof words;
 
 const testedNames: readonly TestedModulus[] = ["along", "across", "shear", "throughShear"];
 
-/** Shares of a sag hardly change with the mesh, so a coarse one tells them. */
-const slopeElementTarget = 20;
 /** Step to either side of a modulus, as a share of it. */
 const step = 0.01;
 
@@ -72,7 +71,8 @@ export function sagInterval(sagCase: SagCase, ratio: number): RatioInterval | un
  */
 export function sagSlopes(sagCase: SagCase, names: readonly TestedModulus[]): readonly number[] {
   const changes = names.map((name) => sheetSlope(sagCase, name));
-  return keptSlopes({ problem: meshedPanelProblem(sagInputs(sagCase)), changes });
+  const problem = meshedPanelProblem({ ...sagInputs(sagCase), pressure: Pressure.si(1) });
+  return keptSlopes({ problem, changes });
 }
 
 /** Panels kept: those of a large case, and of some edits before. */
@@ -82,7 +82,8 @@ const keptSlopes: (bending: {
   readonly problem: PanelProblem;
   readonly changes: readonly Sheet[];
 }) => readonly number[] = keptByContent(mostPanels, ({ problem, changes }) => {
-  const solved = bent(factoredPanel(problem, slopeElementTarget));
+  // Shares of a sag hardly change with the mesh, so the one that tells the mesh error of the sag will do.
+  const solved = bent(coarsePanel(problem, formulaElementTarget));
   const { value, at: place } = largestDeflection(solved);
   return deflectionSlopes(solved, place, changes).map((slope) => slope / value);
 });
