@@ -12,13 +12,17 @@ const policy =
 export interface PageLink {
   /** File name with its ending. */
   readonly file: string;
+  /** What the navigation calls it. */
   readonly title: string;
 }
 
 /** What is the same on all pages. */
 export interface BookFrame {
+  /** Title of the book. */
   readonly title: string;
+  /** The job's name. */
   readonly job: string;
+  /** One page a notebook, in order. */
   readonly chapters: readonly PageLink[];
   /** Pages that stand beside the chapters: formulas, checks, a recipe. */
   readonly others: readonly PageLink[];
@@ -26,6 +30,7 @@ export interface BookFrame {
 
 /** One page to be framed. */
 export interface FramedPage extends PageLink {
+  /** What stands between navigation and foot. */
   readonly content: Html;
 }
 

@@ -15,7 +15,9 @@ import { renderChapter } from "./render-chapter.js";
 interface ExtraPage {
   /** File name without its ending. */
   readonly name: string;
+  /** Its heading, and its name in the navigation. */
   readonly title: string;
+  /** What stands on it, in order. */
   readonly views: readonly View[];
 }
 
@@ -23,12 +25,15 @@ interface ExtraPage {
 export interface ExtraFile {
   /** With its ending. */
   readonly file: string;
+  /** What the first page calls it. */
   readonly title: string;
+  /** The whole file. */
   readonly text: string;
 }
 
 /** What a book is built from. */
 export interface BookRequest {
+  /** Title of the book. */
   readonly title: string;
   /** The job's name, as its folder is called. */
   readonly job: string;
@@ -40,7 +45,9 @@ export interface BookRequest {
   readonly formulas?: readonly FormulaDeclaration[];
   /** For the page of published checks; no page where there are none. */
   readonly checks?: readonly CheckOutcome[];
+  /** Pages beside the chapters, in order. */
   readonly extraPages?: readonly ExtraPage[];
+  /** Files beside the pages, in order. */
   readonly extraFiles?: readonly ExtraFile[];
   /** Folder of the book; replaced when the new book is complete. */
   readonly outDir: string;

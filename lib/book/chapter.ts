@@ -6,11 +6,13 @@ import type { Notebook, Output } from "./notebook.js";
 export interface BookNotebook {
   /** File name without its ending: "02-stiffness". */
   readonly name: string;
+  /** With its outputs. */
   readonly notebook: Notebook;
 }
 
 /** One page of the book. */
 export interface Chapter {
+  /** File name of its page without the ending. */
   readonly name: string;
   /** First heading of the notebook's prose. */
   readonly title: string;
@@ -18,7 +20,9 @@ export interface Chapter {
   readonly question: string | undefined;
   /** The last answer shown. */
   readonly answer: Extract<View, { kind: "answer" }> | undefined;
+  /** Every finding shown, in order. */
   readonly findings: readonly FindingView[];
+  /** With its outputs. */
   readonly notebook: Notebook;
 }
 

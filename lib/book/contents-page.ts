@@ -7,7 +7,9 @@ import { counted } from "./check-page.js";
 
 /** What stands on the first page beside the chapters. */
 export interface FirstPage {
+  /** A sentence under the title. */
   readonly introduction?: string;
+  /** Files to link to, after the pages. */
   readonly extraFiles?: readonly PageLink[];
 }
 
@@ -43,7 +45,9 @@ const verbs: Readonly<Record<FindingView["verdict"], readonly [string, string]>>
 
 /** A finding and the page that shows it. */
 interface PlacedFinding {
+  /** Name of the page. */
   readonly name: string;
+  /** The finding as it is drawn. */
   readonly finding: FindingView;
 }
 

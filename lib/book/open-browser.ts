@@ -2,7 +2,9 @@ import { spawn } from "node:child_process";
 
 /** The program that opens an address, with its arguments. */
 export interface Opener {
+  /** Name of the program. */
   readonly program: string;
+  /** Its arguments. */
   readonly args: readonly string[];
 }
 

@@ -16,7 +16,9 @@ export interface CellsOptions {
 
 /** The cells with their outputs, and which one failed. */
 export interface CellsRun {
+  /** All cells, those that ran with their outputs. */
   readonly cells: readonly Cell[];
+  /** Absent when all ran through. */
   readonly failure?: {
     readonly cell: { readonly number: number; readonly id: string };
     readonly message: string;
@@ -25,9 +27,11 @@ export interface CellsRun {
 
 /** How one cell ended; the message is there when it failed. */
 interface CellOutcome {
+  /** The cell's number in the session; null when it has none. */
   readonly executionCount: number | null;
   /** Grows when a promise of the cell is rejected later. */
   readonly outputs: readonly Output[];
+  /** Why it failed; absent when its run gave no reason of its own. */
   readonly message?: string;
 }
 

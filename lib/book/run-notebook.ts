@@ -41,6 +41,7 @@ export interface Failure {
     readonly number: number;
     readonly id: string;
   };
+  /** What went wrong, in words. */
   readonly message: string;
 }
 

@@ -64,7 +64,9 @@ function runJupyter(
 
 /** How to start a Jupyter. */
 interface JupyterCommand {
+  /** Name of the program. */
   readonly program: string;
+  /** Arguments before those of the user. */
   readonly args: readonly string[];
 }
 

@@ -7,6 +7,7 @@ export interface CellError {
   readonly ename: string;
   /** Its message. */
   readonly evalue: string;
+  /** Where it was thrown, line by line. */
   readonly traceback: readonly string[];
 }
 

@@ -5,7 +5,9 @@ import type { Message } from "./message.js";
 
 /** One display that a later message may replace. */
 interface OpenDisplay {
+  /** The id under which it may be replaced. */
   readonly id: string;
+  /** Its place among the outputs, from 0. */
   readonly position: number;
 }
 

@@ -10,16 +10,23 @@ type Channel = "shell" | "iopub" | "stdin" | "control" | "hb";
 
 /** A connection file, as every Jupyter client writes it. */
 export interface Connection {
+  /** Sockets of the file system, or ports. */
   readonly transport: "ipc" | "tcp";
   /** Host for tcp, path prefix for ipc. */
   readonly ip: string;
+  /** Of requests. */
   readonly shell_port: number;
+  /** Of what is published. */
   readonly iopub_port: number;
+  /** Of questions to the reader. */
   readonly stdin_port: number;
+  /** Of requests that pass cells that wait. */
   readonly control_port: number;
+  /** Of the heartbeat. */
   readonly hb_port: number;
   /** Shared secret that signs every message. */
   readonly key: string;
+  /** How messages are signed. */
   readonly signature_scheme: "hmac-sha256";
 }
 
@@ -35,6 +42,7 @@ export type Transport = Connection["transport"];
 
 /** A connection ready for a kernel. */
 export interface NewConnection {
+  /** What the file says. */
   readonly connection: Connection;
   /** The connection file. */
   readonly file: string;

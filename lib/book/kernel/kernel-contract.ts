@@ -34,9 +34,11 @@ export interface CellResult {
 
 /** What fits at a position in code. */
 export interface Completions {
+  /** Names that fit. */
   readonly matches: readonly string[];
   /** Span of the code that a match replaces. */
   readonly cursor_start: number;
+  /** End of the span, in characters. */
   readonly cursor_end: number;
 }
 

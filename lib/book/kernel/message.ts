@@ -3,11 +3,17 @@ import { createHmac, randomUUID, timingSafeEqual } from "node:crypto";
 
 /** Who sent what, and when. */
 export interface MessageHeader {
+  /** Unique for each message. */
   readonly msg_id: string;
+  /** What the message is for, such as "execute_request". */
   readonly msg_type: string;
+  /** Names the client that opened the exchange. */
   readonly session: string;
+  /** Who sent it. */
   readonly username: string;
+  /** When, in ISO 8601. */
   readonly date: string;
+  /** Version of the protocol. */
   readonly version: string;
 }
 
@@ -15,10 +21,13 @@ export interface MessageHeader {
 export interface Message {
   /** Routing frames, echoed back in a reply so that it finds its asker. */
   readonly identity: readonly Buffer[];
+  /** Its own header. */
   readonly header: MessageHeader;
   /** Header of the request this message belongs to; empty for a request. */
   readonly parent: Partial<MessageHeader>;
+  /** Nothing of it is used here. */
   readonly metadata: Readonly<Record<string, unknown>>;
+  /** What is asked or told; its type says which fields there are. */
   readonly content: Readonly<Record<string, unknown>>;
 }
 

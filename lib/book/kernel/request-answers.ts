@@ -10,7 +10,9 @@ export type Answers = Readonly<Record<string, (content: Content) => Content>>;
 
 /** What completion and inspection ask. */
 interface PositionContent {
+  /** The cell's text. */
   readonly code: string;
+  /** In characters from its start. */
   readonly cursor_pos: number;
 }
 

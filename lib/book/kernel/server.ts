@@ -10,9 +10,13 @@ import { type Answers, requestAnswers } from "./request-answers.js";
 
 /** What an execute request asks; the rest of it is not supported. */
 interface ExecuteContent {
+  /** The cell's text. */
   readonly code: string;
+  /** Whether nothing is told of it. */
   readonly silent?: boolean;
+  /** Whether it counts. */
   readonly store_history?: boolean;
+  /** Whether its failure aborts cells sent along with it. */
   readonly stop_on_error?: boolean;
 }
 

@@ -42,7 +42,9 @@ export interface Converter {
 export interface Completion {
   /** Span of the code that a candidate replaces. */
   readonly start: number;
+  /** Where the span ends, in characters. */
   readonly end: number;
+  /** Names that fit. */
   readonly candidates: readonly string[];
 }
 
@@ -71,7 +73,9 @@ type WriteDisplay = (display: Readonly<Record<string, unknown>>, update?: boolea
 
 /** Whether code is a whole statement, for a console. */
 export interface Completeness {
+  /** Whether nothing is missing. */
   readonly completed: boolean;
+  /** White space for the next line, when something is missing. */
   readonly indent?: string;
 }
 

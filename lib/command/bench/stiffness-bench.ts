@@ -101,7 +101,9 @@ export function costGrowth(): string {
 
 /** A timed solution and its unknowns. */
 interface Sized {
+  /** How long it took. */
   readonly time: Timed;
+  /** Number of degrees of freedom. */
   readonly unknowns: number;
 }
 

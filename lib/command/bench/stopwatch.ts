@@ -1,10 +1,14 @@
 /** Times a piece of work: the median of several runs, after one that does not count. */
 export interface Timed {
+  /** What was done. */
   readonly work: string;
   /** ms */
   readonly median: number;
+  /** Shortest time, ms. */
   readonly fastest: number;
+  /** Longest time, ms. */
   readonly slowest: number;
+  /** How often it was done. */
   readonly runs: number;
   /** What was found, beside the time. */
   readonly note: string;

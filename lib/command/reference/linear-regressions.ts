@@ -3,15 +3,19 @@ import type { ReferenceOutcome } from "./outcome.js";
 
 /** One set of points with its certified fit, as it stands in a file. */
 interface RegressionCase {
+  /** Name of the published set. */
   readonly name: string;
+  /** Whether the line may miss the origin. */
   readonly intercept: boolean;
   /** Highest power of one column; null or 1 for several. */
   readonly degree: number | null;
   /** One number a point, or a row of numbers. */
   readonly x: readonly (number | readonly number[])[];
+  /** Values to be fitted. */
   readonly y: readonly number[];
   /** Digits that must agree; 12 on straight lines and 7 on the others unless said. */
   readonly digits?: number;
+  /** What was published of it. */
   readonly expect: {
     readonly coefficients: readonly number[];
     readonly standardErrors: readonly number[];

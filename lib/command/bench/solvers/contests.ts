@@ -21,15 +21,19 @@ import { isStraight, panelDeck } from "./panel-deck.js";
 export interface Answer {
   /** mm */
   readonly value: number;
+  /** What the process took. */
   readonly cost: ProcessCost;
 }
 
 /** One case under one load. */
 export interface Contest {
+  /** Name of the case. */
   readonly name: string;
+  /** A panel alone, or a box. */
   readonly kind: "panel" | "box";
   /** Extrapolated value of the published case, mm, and how unsure it is, as a share. */
   readonly expected: number;
+  /** How unsure the expected value is, as a share. */
   readonly unsure: number;
   /** The case as it came: ours reads it in a process of its own. */
   readonly found: unknown;

@@ -5,6 +5,7 @@ import type { ShellGrid } from "./shell-grid.js";
 
 /** Elements of one sheet. */
 export interface DeckSheet {
+  /** Numbers of its elements. */
   readonly elements: readonly number[];
   /** Directions in the sheet's plane: along the grain, and square to it. */
   readonly axes: readonly [along: BoxPlace, across: BoxPlace];
@@ -12,9 +13,13 @@ export interface DeckSheet {
 
 /** What a deck says. */
 export interface Deck {
+  /** Nodes and elements. */
   readonly grid: ShellGrid;
+  /** Sheets, each with its elements. */
   readonly sheets: readonly DeckSheet[];
+  /** Of all sheets. */
   readonly material: CaseMaterial;
+  /** Of the sheets, mm. */
   readonly thickness: number;
   /** Nodes that stand still from one degree of freedom to another: 1 to 3 along x, y, z, 4 to 6 turns. */
   readonly held: readonly (readonly [node: number, first: number, last: number])[];

@@ -12,7 +12,9 @@ export interface MeshRun {
 
 /** What an accuracy takes. */
 export interface Effort {
+  /** In s. */
   readonly time: number;
+  /** In MiB. */
   readonly memory: number;
   /** "at most": already the coarsest mesh is better; "about": no mesh was so fine. */
   readonly sure: "" | "at most" | "about";

@@ -15,6 +15,7 @@ export function hasGeneralSolver(): boolean {
 
 /** Its answer and what it took. */
 export interface GeneralAnswer {
+  /** What the process took. */
   readonly cost: ProcessCost;
   /** Of each node along x, y, z, mm. */
   readonly displacements: readonly BoxPlace[];
@@ -50,6 +51,7 @@ export interface ProcessCost {
   readonly processor: number;
   /** Largest resident memory, MiB. */
   readonly memory: number;
+  /** All that it printed. */
   readonly output: string;
 }
 

@@ -3,6 +3,7 @@ import type { BoxPlace } from "../../reference/fe/box-file.js";
 
 /** Nodes and elements; everything numbered from 0. */
 export interface ShellGrid {
+  /** Places of the nodes, in the unit of the file (mm). */
   readonly nodes: readonly BoxPlace[];
   /** Four corners counterclockwise, then the middles of the sides after them. */
   readonly elements: readonly (readonly number[])[];

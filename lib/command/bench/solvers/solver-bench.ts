@@ -22,14 +22,19 @@ const repeats = 5;
 
 /** One mesh of one contest. */
 interface Run extends MeshRun {
+  /** How fine its mesh is, as the solver counts it. */
   readonly mesh: number;
+  /** Processor time, s. */
   readonly processor: number;
 }
 
 /** Both solvers' meshes of one contest. */
 interface Raced {
+  /** What was solved. */
   readonly contest: Contest;
+  /** Our runs, from rough to fine. */
   readonly ours: readonly Run[];
+  /** The general solver's runs, from rough to fine. */
   readonly general: readonly Run[];
 }
 

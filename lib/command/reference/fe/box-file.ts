@@ -20,14 +20,19 @@ export type BoxCutout = { readonly face: string } & (
 
 /** Strips of metal bonded outside along the edges. */
 export interface EdgeAngle {
+  /** Of each leg, mm. */
   readonly width: number;
+  /** Of a leg, mm. */
   readonly thickness: number;
+  /** What it is made of. */
   readonly material: CaseMaterial;
 }
 
 /** One box. */
 export interface BoxCase {
+  /** Names the case. */
   readonly id: string;
+  /** Inside or outside sizes, as the file says, mm. */
   readonly geometry: {
     readonly L: number;
     readonly W: number;
@@ -35,13 +40,17 @@ export interface BoxCase {
     readonly open_faces: string[];
     readonly cutouts: BoxCutout[];
   };
+  /** Of the sheet, mm. */
   readonly thickness: number;
+  /** Of the sheet. */
   readonly material: CaseMaterial;
   /** The box's axis along which each face's grain runs. */
   readonly grain: Partial<Record<string, "x" | "y" | "z">>;
   /** Side of the square patches in the bottom's corners. */
   readonly castor_patch: number;
+  /** Angles along the edges; null where there are none. */
   readonly edge_angle: EdgeAngle | null;
+  /** Places, mm, at which values are given. */
   readonly named_points: Record<string, BoxPlace>;
   /** Values with their band, by load case. */
   readonly expected: { readonly mindlin: Record<string, Record<string, unknown>> };

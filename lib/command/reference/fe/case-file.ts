@@ -6,9 +6,13 @@ export type CasePlace = [number, number];
 
 /** A rectangle in mm. */
 export interface CaseBox {
+  /** Left side, mm. */
   readonly x: number;
+  /** Lower side, mm. */
   readonly y: number;
+  /** Width, mm. */
   readonly w: number;
+  /** Height, mm. */
   readonly h: number;
 }
 
@@ -19,24 +23,37 @@ export type CaseCutout =
 
 /** What a sheet is made of; kG is its shear modulus through the thickness, correction included. */
 export interface CaseMaterial {
+  /** Modulus along the grain, MPa. */
   readonly E1: number;
+  /** Modulus across the grain, MPa. */
   readonly E2: number;
+  /** Poisson's ratio of a pull along the grain. */
   readonly nu12: number;
+  /** Shear modulus in the plane, MPa. */
   readonly G12: number;
+  /** Shear modulus through the thickness times its shear factor, MPa. */
   readonly kG: number;
+  /** Density, t/mm3. */
   readonly rho: number;
 }
 
 /** A rectangle of a panel with a use of its own: a patch of load, a strip of other thickness, a batten. */
 export interface CaseRegion {
+  /** What the file calls it. */
   readonly name: string;
+  /** What it is, where the file says. */
   readonly kind?: string | undefined;
+  /** Where it is. */
   readonly region: CaseBox;
   /** Total thickness of a strip, or height of a batten, under any of these names. */
   readonly thickness?: number | undefined;
+  /** Thickness, mm. */
   readonly t?: number | undefined;
+  /** Height over the sheet, mm. */
   readonly height?: number | undefined;
+  /** Added thickness, mm. */
   readonly t_extra?: number | undefined;
+  /** Direction of its grain, degrees. */
   readonly grain_deg?: number | undefined;
   /** What differs from the panel's own material. */
   readonly material?: { readonly [Constant in keyof CaseMaterial]?: number | undefined } | undefined;
@@ -44,20 +61,31 @@ export interface CaseRegion {
 
 /** One panel. */
 export interface PanelCase {
+  /** Names the case. */
   readonly id: string;
+  /** Size of the panel, mm, and its openings. */
   readonly geometry: { readonly length: number; readonly width: number; readonly cutouts: CaseCutout[] };
+  /** Of the sheet, mm. */
   readonly thickness: number;
+  /** Of the sheet. */
   readonly material: CaseMaterial;
+  /** Direction of the grain, degrees. */
   readonly grain_deg: number;
+  /** What bears on it. */
   readonly load:
     | { readonly type: "pressure"; readonly q: number }
     | { readonly type: "patch"; readonly F: number };
+  /** Places that differ from the sheet. */
   readonly regions: CaseRegion[];
+  /** Places, mm, at which values are given. */
   readonly probes: Record<string, CasePlace>;
+  /** Places, mm, where stress has no bound. */
   readonly singular_points: CasePlace[];
+  /** How far round such a place no stress is compared, mm. */
   readonly r_exclude: number;
   /** Lines with their push along x and y, N/mm. */
   readonly buckling?: { readonly edge_loads: [[CasePlace, CasePlace], number, number][] } | undefined;
+  /** How each stretch of the rim is held. */
   readonly edges: { readonly segment: [CasePlace, CasePlace]; readonly type: "ss" | "clamped" }[];
   /** Numbers with their band, and plain notes such as where a maximum lies. */
   readonly expected: { readonly mindlin: Record<string, unknown> };

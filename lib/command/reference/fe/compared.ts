@@ -2,7 +2,9 @@ import type { ReferenceOutcome } from "../outcome.js";
 
 /** A value of the file with its band. */
 interface Banded {
+  /** The value of the file. */
   readonly value: number;
+  /** How unsure it is, in the same unit. */
   readonly tol: number;
 }
 

@@ -27,7 +27,9 @@ import {
 
 /** A problem at a mesh: its unknowns and the value that the source gives. */
 interface ShellAnswer {
+  /** Number of degrees of freedom. */
   readonly free: number;
+  /** The value asked for, in the unit of the problem. */
   readonly value: number;
 }
 
@@ -130,7 +132,9 @@ const drawn = 5;
 interface Rhombus {
   /** Of its acute corners. */
   readonly angle: number;
+  /** What it is made of. */
   readonly sheet: Sheet;
+  /** In Pa. */
   readonly pressure: number;
   /** Whether the sides of constant s are held too. */
   readonly allRound: boolean;
@@ -332,13 +336,17 @@ const publishedShells: Readonly<Record<string, PublishedShell>> = {
 
 /** One published value. */
 interface ShellRow {
+  /** Which problem. */
   readonly problem: string;
   /** Elements along and across. */
   readonly mesh: [number, number];
+  /** The published value. */
   readonly expect: number;
   /** As a share of the value. */
   readonly tolerance: number;
+  /** Page, table or equation of the source. */
   readonly where: string;
+  /** How it is known. */
   readonly known: string;
 }
 

@@ -18,7 +18,9 @@ const perNode = 6;
 
 /** A shell and what acts on it. */
 export interface ShellProblem {
+  /** Nodes and elements. */
   readonly mesh: ShellMesh;
+  /** What it is made of. */
   readonly sheet: Sheet;
   /** The first tangent at each node, about which turns are measured: one that no support needs turned. */
   readonly tangent: (place: Vector, parameters: readonly [number, number]) => Vector;
@@ -34,6 +36,7 @@ export interface ShellProblem {
 
 /** A solved shell. */
 export interface SolvedShell {
+  /** Nodes and elements. */
   readonly mesh: ShellMesh;
   /** Unknowns. */
   readonly free: number;
@@ -50,7 +53,9 @@ export interface SolvedShell {
  * degree of freedom.
  */
 interface Facet {
+  /** Along its first direction, m, a value a corner. */
   readonly x: Float64Array;
+  /** Along its second direction, m, a value a corner. */
   readonly y: Float64Array;
   /** Rows u, v, w, bx, by; columns the node's six degrees of freedom. */
   readonly turns: readonly (readonly (readonly number[])[])[];
@@ -197,8 +202,11 @@ export function nodeAt({ parameters }: ShellMesh, [s, t]: readonly [number, numb
 
 /** Stress of a plane sheet. */
 interface PlaneStress {
+  /** Along the first direction, Pa. */
   readonly x: number;
+  /** Along the second direction, Pa. */
   readonly y: number;
+  /** Between the two, Pa. */
   readonly shear: number;
 }
 
@@ -240,8 +248,11 @@ export type Vector = readonly [x: number, y: number, z: number];
 
 /** A patch of a surface by two parameters from 0 to 1, and how many elements it has along each. */
 interface SurfacePatch {
+  /** Number of elements along s. */
   readonly along: number;
+  /** Number of elements along t. */
   readonly across: number;
+  /** Place of a point of the surface, s and t from 0 to 1. */
   readonly at: (s: number, t: number) => Vector;
   /** Whether nodes between corners lie on the surface too: only where that keeps every element flat. */
   readonly follows?: boolean;
@@ -249,6 +260,7 @@ interface SurfacePatch {
 
 /** A mesh of facets. */
 export interface ShellMesh {
+  /** Places of the nodes. */
   readonly nodes: readonly Vector[];
   /** The parameters of each node. */
   readonly parameters: readonly (readonly [s: number, t: number])[];
