@@ -1,7 +1,7 @@
 /** What a builder may get wrong about stock and prices: each is named with its file, row, column and value. */
 import { expect, test } from "vitest";
 import type { Problem } from "../../lib/problem.js";
-import { problemsOf, rowOf, smallJob, spoilt } from "./small-job.js";
+import { problemsOf, rowOf, smallJob, spoilt } from "../design/small-job.js";
 
 const kerfs = (row: string): Record<string, string> => ({
   ...smallJob,

@@ -1,6 +1,6 @@
 /** Bad input about the way and the inside: told with file, row, column, value and what was expected. */
 import { describe, expect, test } from "vitest";
-import { designOf, problemsOf, rowOf, smallJob, spoilt } from "./small-job.js";
+import { designOf, problemsOf, rowOf, smallJob, spoilt } from "../design/small-job.js";
 
 const curves = `foam,thickness (mm),drop (mm),stress (kPa),deceleration
 soft,50,300,1,60

@@ -1,6 +1,6 @@
 /** Cases that can be read but not built. The small box: front 622 x 500 mm, left and right 400 x 500 mm. */
 import { describe, expect, test } from "vitest";
-import { problemsOf, rowOf, smallJob, spoilt } from "./small-job.js";
+import { problemsOf, rowOf, smallJob, spoilt } from "../design/small-job.js";
 
 const row = (text: string): number => rowOf(smallJob, "case.yaml", text);
 const problemsAfter = (find: string, replacement: string): readonly unknown[] =>

@@ -1,6 +1,6 @@
 /** The parts of the small box, worked out by hand: ply 10 mm and laminate 1 mm outside make 11 mm. */
 import { describe, expect, test } from "vitest";
-import { designOf, smallJob, spoilt } from "./small-job.js";
+import { designOf, smallJob, spoilt } from "../design/small-job.js";
 
 const { parts } = designOf(smallJob);
 const panel = (id: string) => parts.panels.find((one) => one.id === id);

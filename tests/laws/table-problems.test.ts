@@ -1,7 +1,7 @@
 /** What a builder reads when a table is wrong by itself, against another table or against the case. */
 import { describe, expect, test } from "vitest";
 import { showProblem } from "../../lib/problem.js";
-import { problemsOf, smallJob, spoilt } from "./small-job.js";
+import { problemsOf, smallJob, spoilt } from "../design/small-job.js";
 
 describe("a table of the stock", () => {
   test.each([

@@ -1,6 +1,6 @@
 /** What a builder reads when case.yaml is wrong: file, row, path, what stands there, what should. */
 import { describe, expect, test } from "vitest";
-import { problemsOf, rowOf, smallJob, spoilt } from "./small-job.js";
+import { problemsOf, rowOf, smallJob, spoilt } from "../design/small-job.js";
 
 const length = 'a length such as "368" (millimetres) or "12 mm"';
 const mass = 'a mass such as "0.8 g or 12 lb"';

@@ -4,7 +4,7 @@ import { randomSheetCase } from "../../lib/command/bench/random-sets.js";
 import { sheetJobOf } from "../../lib/command/reference/cutting-values.js";
 import { planSheets, type SheetJob, type SheetPlan } from "../../lib/cutting/index.js";
 import { mm, money, Time } from "../../lib/quantity/index.js";
-import { followCuts, same } from "./follow-cuts.js";
+import { followCuts, same } from "../cutting/follow-cuts.js";
 
 /** Long enough for any machine: a search that proves its plan ends by itself. */
 const patient = Time.of(120, "s");
