@@ -113,6 +113,7 @@ function extraContent(title: string, views: readonly View[]): Html {
   return html`<h1>${title}</h1><div class="cw">${views.map(viewHtml)}</div>`;
 }
 
+/** @throws RangeError when two pages share a name or a name cannot be a file's */
 function refuseBadNames(files: readonly string[]): void {
   const bad = files.find((file) => !/^[\w][\w.-]*$/.test(file));
   if (bad) throw new RangeError(`book: "${bad}" cannot be a page's file name`);
@@ -152,7 +153,11 @@ export async function swapFolder(folder: string, fill: (fresh: string) => Promis
   }
 }
 
-/** Whether there was something to move. */
+/**
+ * Whether there was something to move.
+ *
+ * @throws whatever the system says when it cannot be moved
+ */
 async function moved(from: string, to: string): Promise<boolean> {
   try {
     await rename(from, to);

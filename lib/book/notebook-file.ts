@@ -28,6 +28,7 @@ export function printNotebook({ cells, ...rest }: Notebook): string {
   return `${JSON.stringify(sortKeys(stored), null, 1)}\n`;
 }
 
+/** @throws ProblemsError when it is no JSON */
 function parseJson(text: string, file: string): unknown {
   try {
     return JSON.parse(text);

@@ -58,6 +58,7 @@ export async function runCells(
   return failure ? { cells: done, failure } : { cells: done };
 }
 
+/** @throws whatever breaks beside the cell */
 async function runCell(kernel: CellKernel, { source }: CodeCell, timeout: number): Promise<CellOutcome> {
   try {
     return explain(await kernel.execute(source, { timeout }));

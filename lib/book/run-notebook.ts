@@ -139,6 +139,7 @@ class Lane {
     this.#options = options;
   }
 
+  /** @throws ProblemsError when the file is no notebook */
   async run(file: string): Promise<NotebookRun> {
     const notebook = parseNotebook(await readFile(file, "utf8"), file);
     const { env = process.env, cwd = dirname(resolve(file)), timeout = 60_000, onProgress } = this.#options;
@@ -164,7 +165,11 @@ class Lane {
     await kernel?.shutdown();
   }
 
-  /** A kernel in which nothing is declared; one that has ended since is replaced. */
+  /**
+   * A kernel in which nothing is declared; one that has ended since is replaced.
+   *
+   * @throws KernelDied when it does not start
+   */
   async #readyKernel(cwd: string, env: NodeJS.ProcessEnv): Promise<KernelClient> {
     try {
       await this.#kernel?.fresh();

@@ -20,7 +20,11 @@ export async function check([name = demoJob]: readonly string[]): Promise<number
   return 0;
 }
 
-/** Reads a job by its name: the job, or every problem, the name itself among them. */
+/**
+ * Reads a job by its name: the job, or every problem, the name itself among them.
+ *
+ * @throws whatever is no problem of a file
+ */
 export function readNamed(name: string): ReturnType<typeof readJob> {
   try {
     return readJob(jobFolder(name));

@@ -39,6 +39,7 @@ function refuse(name: string | undefined, jobs: string): string | undefined {
   return undefined;
 }
 
+/** @throws whatever the system says when it cannot be copied */
 async function copyWhole(from: string, to: string, name: string): Promise<void> {
   const half = await mkdtemp(`${to}.half-`);
   try {

@@ -31,6 +31,7 @@ async function referenceFile(file: string): Promise<number> {
   }
 }
 
+/** @throws TypeError for a kind that is not known */
 function outcomesOf(content: unknown): readonly ReferenceOutcome[] {
   const kind = kindOf(content);
   const runner = referenceKinds[kind];

@@ -121,6 +121,7 @@ export class KernelClient {
     await this.#close();
   }
 
+  /** @throws KernelDied when the kernel has ended */
   #request(channel: "shell" | "control", type: string, content: Message["content"]): CellRecord {
     if (this.#dead) throw this.#dead;
     const record = new CellRecord();
@@ -140,7 +141,11 @@ export class KernelClient {
     } else this.#record(parent)?.receive(message);
   }
 
-  /** Subscriptions travel by themselves, so the first answer may be heard on one socket only: ask again. */
+  /**
+   * Subscriptions travel by themselves, so the first answer may be heard on one socket only: ask again.
+   *
+   * @throws KernelDied when no answer comes in time
+   */
   async #waitForAnswer(timeout: number): Promise<void> {
     const until = performance.now() + timeout;
     while (performance.now() < until) {

@@ -8,6 +8,7 @@ import { endWithParent } from "./lifetime.js";
 import { KernelServer } from "./server.js";
 import { compileCellsStrictly, loadTslab } from "./tslab-internals.js";
 
+/** @throws Error when the connection file is missing */
 async function main(connectionFile: string | undefined): Promise<void> {
   if (!connectionFile) throw new Error("kernel: the connection file is missing");
   endWithParent();

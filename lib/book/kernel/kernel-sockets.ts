@@ -90,6 +90,7 @@ export class KernelSockets {
     for await (const frames of this.#heartbeat) await this.#heartbeat.send(frames);
   }
 
+  /** @throws Error when a message was lost */
   #send(socket: Router | Publisher, message: Message): void {
     socket.send(encodeMessage(message, this.#connection.key)).catch((error: unknown) => {
       // Printing would send another message that fails; a kernel that loses output is of no use.

@@ -93,6 +93,7 @@ function sign(parts: readonly (Buffer | string)[], key: string): string {
   return hash.digest("hex");
 }
 
+/** @throws Error when the signature does not match */
 function refuseForged(signature: Buffer, wanted: string): void {
   const expected = Buffer.from(wanted);
   if (signature.length !== expected.length || !timingSafeEqual(signature, expected)) {

@@ -100,7 +100,11 @@ function loadTslabCompiler(): { readonly path: string; readonly compiler: Record
   return { path, compiler: load(path) };
 }
 
-/** Puts another module in place of one that has been loaded. */
+/**
+ * Puts another module in place of one that has been loaded.
+ *
+ * @throws Error when it was not loaded
+ */
 function replaceModule(path: string, exports: object): void {
   const cached = load.cache[path];
   if (!cached) throw new Error(`tslab kernel: ${path} was not loaded`);
@@ -131,6 +135,7 @@ export function loadTslab(): TslabInternals {
   return found;
 }
 
+/** @throws Error when tslab is another version */
 function refuseOtherVersion(): void {
   const { version } = load("tslab/package.json");
   if (version !== wantedVersion) {

@@ -16,7 +16,11 @@ import {
 import { openJob, readJob } from "../../job/index.js";
 import { type Timed, timed } from "./stopwatch.js";
 
-/** Times the parts of a review on the demo job. */
+/**
+ * Times the parts of a review on the demo job.
+ *
+ * @throws RangeError when the demo has no panels
+ */
 export function demoBench(): readonly Timed[] {
   const job = openJob("soil-lab");
   const [panel] = [...job.parts.panels].sort((a, b) => b.openings.length - a.openings.length);

@@ -20,7 +20,11 @@ export async function plainBars(job: BarJob, patience: number): Promise<() => st
   };
 }
 
-/** Its types describe the CommonJS build; Node loads the ES module, whose default is the loader itself. */
+/**
+ * Its types describe the CommonJS build; Node loads the ES module, whose default is the loader itself.
+ *
+ * @throws Error when it is not installed
+ */
 async function generalSolver(): Promise<Awaited<ReturnType<LoadSolver>>> {
   const found = await import("highs").catch((cause: unknown) => {
     throw new Error('bench: the solver "highs" is not installed; run "npm ci" in the whole project', {

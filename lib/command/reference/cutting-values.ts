@@ -17,14 +17,22 @@ import type { ReferenceOutcome } from "./outcome.js";
 /** A case as it stands in a file. */
 export type FileCase = Readonly<Record<string, unknown>>;
 
-/** The cases of a file. Throws TypeError for anything else. */
+/**
+ * The cases of a file.
+ *
+ * @throws TypeError when there is no list of cases
+ */
 export function casesOf(content: unknown): readonly FileCase[] {
   const { cases } = (content ?? {}) as { readonly cases?: unknown };
   if (!Array.isArray(cases)) throw new TypeError('expected { "cases": [...] }');
   return cases as readonly FileCase[];
 }
 
-/** A number of a case, or what to take where it is missing. */
+/**
+ * A number of a case, or what to take where it is missing.
+ *
+ * @throws TypeError naming case and field when it is no number
+ */
 export function numberOf(one: FileCase, field: string, otherwise?: number): number {
   const value = one[field] ?? otherwise;
   if (typeof value !== "number" || !Number.isFinite(value)) {
@@ -33,7 +41,11 @@ export function numberOf(one: FileCase, field: string, otherwise?: number): numb
   return value;
 }
 
-/** A list of records of a case. */
+/**
+ * A list of records of a case.
+ *
+ * @throws TypeError naming case and field when it is no list
+ */
 function listIn(one: FileCase, field: string): readonly FileCase[] {
   const value = one[field];
   if (!Array.isArray(value)) {
@@ -42,7 +54,11 @@ function listIn(one: FileCase, field: string): readonly FileCase[] {
   return value as readonly FileCase[];
 }
 
-/** A record of a case. */
+/**
+ * A record of a case.
+ *
+ * @throws TypeError naming case and field when it is no record
+ */
 function recordIn(one: FileCase, field: string): FileCase {
   const value = one[field];
   if (typeof value !== "object" || value === null) {
@@ -51,7 +67,11 @@ function recordIn(one: FileCase, field: string): FileCase {
   return value as FileCase;
 }
 
-/** Two sizes of a case, taken as millimetres. */
+/**
+ * Two sizes of a case, taken as millimetres.
+ *
+ * @throws TypeError naming case and field when it is no pair of numbers
+ */
 function sizeIn(one: FileCase, field: string): { readonly length: Length; readonly width: Length } {
   const [length, width] = listIn(one, field) as unknown as readonly unknown[];
   if (typeof length !== "number" || typeof width !== "number") {
@@ -126,7 +146,11 @@ const tasks: Readonly<Record<string, (one: FileCase) => Answer>> = {
   "shortest-strip": shortest,
 };
 
-/** One row a case. */
+/**
+ * One row a case.
+ *
+ * @throws TypeError for a task that is not known
+ */
 export function sheetOutcomes(content: unknown): readonly ReferenceOutcome[] {
   return casesOf(content).map((one) => {
     const run = tasks[String(one.task)];

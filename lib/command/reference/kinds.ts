@@ -20,7 +20,11 @@ export const referenceKinds: Readonly<Record<string, ReferenceRunner>> = {
   shell: shellOutcomes,
 };
 
-/** The kind of a file's content: its own word, or that of its first table or case. */
+/**
+ * The kind of a file's content: its own word, or that of its first table or case.
+ *
+ * @throws TypeError when it has none
+ */
 export function kindOf(content: unknown): string {
   const { kind, cases } = (content ?? {}) as { readonly kind?: unknown; readonly cases?: unknown };
   if (typeof kind === "string") return kind;
@@ -46,7 +50,11 @@ function formulaOutcomes(content: unknown): readonly ReferenceOutcome[] {
     }));
 }
 
-/** The tables of a file's content. Throws TypeError for anything else. */
+/**
+ * The tables of a file's content.
+ *
+ * @throws TypeError when it holds anything else
+ */
 export function asTables(content: unknown): CheckTable[] {
   const tables: unknown[] = Array.isArray(content) ? content : [content];
   const stranger = tables.find((table) => !isTable(table));

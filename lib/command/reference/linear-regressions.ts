@@ -24,7 +24,11 @@ interface RegressionCase {
   };
 }
 
-/** Fits every set and tells how many digits agree; the worst of a list of coefficients counts. */
+/**
+ * Fits every set and tells how many digits agree; the worst of a list of coefficients counts.
+ *
+ * @throws TypeError when it holds no sets; RangeError naming a set that cannot be fitted
+ */
 export function regressionOutcomes(content: unknown): readonly ReferenceOutcome[] {
   const { cases, known = "not said" } = (content ?? {}) as {
     readonly cases?: unknown;

@@ -149,7 +149,11 @@ export function workWay(box: MovedBox): number {
 /** Sides of elements of the coarser mesh, which tells the mesh error, over the usual ones. */
 const coarser = 1.7;
 
-/** Runs one box at the usual mesh, and at a coarser one for the mesh error. */
+/**
+ * Runs one box at the usual mesh, and at a coarser one for the mesh error.
+ *
+ * @throws RangeError for a load case that is not known
+ */
 export function boxOutcomes(found: BoxCase): readonly ReferenceOutcome[] {
   const problem = boxProblem(found);
   const [fine, coarse] = [1, coarser].map((times) =>

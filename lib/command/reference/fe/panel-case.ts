@@ -99,6 +99,7 @@ function boxOf({ x, y, w, h }: CaseBox): MeshBox {
   return { left: x * mm, bottom: y * mm, width: w * mm, height: h * mm };
 }
 
+/** @throws RangeError when a patch load has no region */
 function loadOf({ load, regions, id }: PanelCase): PanelLoad {
   if (load.type === "pressure") return { kind: "pressure", pressure: load.q * mega };
   const patch = regions.find((region) => kindOf(region) === "patch");
@@ -117,6 +118,7 @@ function regionOf(region: CaseRegion, found: PanelCase): SheetRegion[] {
   return [{ ...boxOf(region.region), sheet: regionSheet(region, kind, found) }];
 }
 
+/** @throws RangeError when the region has no thickness */
 function regionSheet(
   region: CaseRegion,
   kind: string,

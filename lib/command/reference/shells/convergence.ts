@@ -67,7 +67,11 @@ function solutions(): (problem: string) => readonly SolvedShell[] {
   };
 }
 
-/** From three meshes, each with elements half as large: of its steps, the second is 2^-order of the first. */
+/**
+ * From three meshes, each with elements half as large: of its steps, the second is 2^-order of the first.
+ *
+ * @throws RangeError for a problem or a result that is not known
+ */
 function observedOrder(problem: string, result: string, solved: ReturnType<typeof solutions>): number {
   const value = values[result];
   if (!held[problem] || !value)

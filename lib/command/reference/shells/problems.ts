@@ -372,6 +372,7 @@ export function shellOutcomes(content: unknown): readonly ReferenceOutcome[] {
   return file.parse(content).rows.map(outcome);
 }
 
+/** @throws RangeError for a problem that is not known */
 function outcome({ problem, mesh, expect, tolerance, known }: ShellRow): ReferenceOutcome {
   const run = publishedShells[problem];
   if (!run)

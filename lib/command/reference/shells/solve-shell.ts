@@ -117,6 +117,7 @@ function axesOf(
   return { first, second: cross(normal, first), normal };
 }
 
+/** @throws RangeError when the element is not flat */
 function facetOf(
   mesh: ShellMesh,
   nodes: readonly number[],
@@ -193,7 +194,11 @@ function loads(
   return load;
 }
 
-/** The node with these parameters. */
+/**
+ * The node with these parameters.
+ *
+ * @throws RangeError when no node has them
+ */
 export function nodeAt({ parameters }: ShellMesh, [s, t]: readonly [number, number]): number {
   const node = parameters.findIndex(([a, b]) => Math.hypot(a - s, b - t) < 1e-9);
   if (node < 0) throw new RangeError(`shell: no node at the parameters ${s}, ${t}`);
