@@ -6,7 +6,7 @@ import type { Chapter } from "./chapter.js";
 import { counted } from "./check-page.js";
 
 /** What stands on the first page beside the chapters. */
-export interface FirstPage {
+interface FirstPage {
   /** A sentence under the title. */
   readonly introduction?: string;
   /** Files to link to, after the pages. */

@@ -4,7 +4,7 @@
 export type MimeBundle = Readonly<Record<string, unknown>>;
 
 /** Text that a cell printed. */
-export interface StreamOutput {
+interface StreamOutput {
   /** Marks text that was printed. */
   readonly output_type: "stream";
   /** Which of the two streams. */
@@ -24,7 +24,7 @@ export interface DisplayOutput {
 }
 
 /** The value of a cell's last expression, from kernels that send it as such. */
-export interface ResultOutput {
+interface ResultOutput {
   /** Marks the value of an expression. */
   readonly output_type: "execute_result";
   /** The cell's number in the session. */
@@ -70,7 +70,7 @@ export interface CodeCell extends AnyCell {
 }
 
 /** Text to read, or text for a converter. */
-export interface TextCell extends AnyCell {
+interface TextCell extends AnyCell {
   /** Text to read, or text for a converter. */
   readonly cell_type: "markdown" | "raw";
   /** Pictures pasted into the text, by name. */

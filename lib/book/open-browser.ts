@@ -1,7 +1,7 @@
 import { spawn } from "node:child_process";
 
 /** The program that opens an address, with its arguments. */
-export interface Opener {
+interface Opener {
   /** Name of the program. */
   readonly program: string;
   /** Its arguments. */

@@ -7,7 +7,7 @@ import type { Cell, CodeCell, ErrorOutput, Output } from "./notebook.js";
 export type CellKernel = Pick<KernelClient, "execute" | "settle">;
 
 /** How to run cells. */
-export interface CellsOptions {
+interface CellsOptions {
   /** How long each may run, in ms. */
   readonly timeout: number;
   /** Told of every code cell that has run: its number, how many there are, how long it took in ms. */
@@ -15,7 +15,7 @@ export interface CellsOptions {
 }
 
 /** The cells with their outputs, and which one failed. */
-export interface CellsRun {
+interface CellsRun {
   /** All cells, those that ran with their outputs. */
   readonly cells: readonly Cell[];
   /** Absent when all ran through. */

@@ -8,7 +8,7 @@ import { parseNotebook } from "./notebook-file.js";
 import { runCells } from "./run-cells.js";
 
 /** How to run a notebook. */
-export interface RunOptions {
+interface RunOptions {
   /** Environment of its kernel. Default: this process's. */
   readonly env?: NodeJS.ProcessEnv;
   /** Folder it runs in. Default: the folder of the notebook, as in Jupyter. */
@@ -64,7 +64,7 @@ export async function runNotebook(file: string, options: RunOptions = {}): Promi
 }
 
 /** How to run several notebooks. */
-export interface RunsOptions extends RunOptions {
+interface RunsOptions extends RunOptions {
   /** How many at a time. Default: 2. */
   readonly concurrency?: number;
   /**

@@ -16,7 +16,7 @@ export interface BookServer {
 }
 
 /** How to serve a book. */
-export interface ServeOptions {
+interface ServeOptions {
   /** 0, the default, takes a free one. */
   readonly port?: number;
   /** How the book stands at the start, for pages that follow it; without it they stay as they are. */

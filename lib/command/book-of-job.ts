@@ -26,7 +26,7 @@ import { notebookFiles } from "./notebooks.js";
 import { checksAside, type RunningChecks } from "./published-checks.js";
 
 /** What to run, and where the book goes; each has its usual place. */
-export interface BookOfJob {
+interface BookOfJob {
   /** Name of the job. Default: the demo job. */
   readonly job?: string | undefined;
   /** Notebook files. Default: all of notebooks/, in the order of their names. */

@@ -50,7 +50,7 @@ export function problemReport(name: string, problems: readonly Problem[]): strin
 }
 
 /** What a case without a problem is made of, in a few lines. */
-export function partsSummary(job: Job): string {
+function partsSummary(job: Job): string {
   const { case: description, parts, stock, measurements } = job;
   const style: ShowStyle = { system: description.units };
   const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

@@ -9,7 +9,7 @@ import { reference } from "./reference.js";
 import { start } from "./start.js";
 
 /** A command takes its arguments and returns an exit code. */
-export type Command = (args: readonly string[]) => Promise<number>;
+type Command = (args: readonly string[]) => Promise<number>;
 
 const commands: Readonly<Record<string, Command>> = {
   bench,

@@ -54,7 +54,7 @@ async function copyWhole(from: string, to: string, name: string): Promise<void> 
 }
 
 /** Says at the top where the copy comes from, and names it after the job. */
-export function startedAsCopy(text: string, name: string): string {
+function startedAsCopy(text: string, name: string): string {
   const note = [
     `# ${name}: started as a copy of the invented demo "${demoJob}". Until you put your own sizes, prices and`,
     '# measurements here, every figure is made up. When all are yours, set "invented: false".',

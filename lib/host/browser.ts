@@ -28,7 +28,7 @@ interface Browser {
 const browser = globalThis as unknown as Browser;
 
 /** What a page gives the library, since there is nothing to find it by. */
-export interface PageHost {
+interface PageHost {
   /** Texts of each job's files, by job and file name. */
   readonly jobs: Map<string, Readonly<Record<string, string>>>;
   /** Takes what is shown; null where nobody looks. */

@@ -32,7 +32,7 @@ export interface JobFolders {
 }
 
 /** One output of many types, from which each reader takes the richest that it can show. */
-export interface DisplayMessage {
+interface DisplayMessage {
   /** By type, such as "text/html". */
   readonly data: Readonly<Record<string, unknown>>;
   /** About the data, by type. */
@@ -77,7 +77,7 @@ export interface WorkerPool {
 }
 
 /** A browser file of the chart library. */
-export interface RuntimeFile {
+interface RuntimeFile {
   /** File name, unique among them. */
   readonly name: string;
   /** Where it sits on this machine. */
@@ -111,7 +111,7 @@ export interface VegaModule {
 }
 
 /** A chart laid out. */
-export interface VegaView {
+interface VegaView {
   run(): VegaView;
   background(): string | null;
   scenegraph(): { readonly root: { readonly bounds: Bounds } };
@@ -131,7 +131,7 @@ export interface Bounds {
 }
 
 /** Writes a chart as SVG. */
-export interface SvgRenderer {
+interface SvgRenderer {
   initialize(element: null, width: number, height: number, origin: readonly [number, number]): SvgRenderer;
   background(colour: string | null): SvgRenderer;
   render(scene: object): SvgRenderer;

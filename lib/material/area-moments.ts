@@ -1,13 +1,13 @@
 /** Area, first and second moments of plane figures, added up and moved to their centroid. */
 
 /** A point of a figure. */
-export interface PlanePoint {
+interface PlanePoint {
   readonly x: number;
   readonly y: number;
 }
 
 /** Figures as section properties have them, without their labels. */
-export interface CentroidMoments {
+interface CentroidMoments {
   readonly area: number;
   readonly centroidX: number;
   readonly centroidY: number;

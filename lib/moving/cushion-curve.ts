@@ -87,7 +87,7 @@ interface SpringLanding {
 }
 
 /** How far it goes in and how hard it is stopped. */
-export type Landing = {
+type Landing = {
   /** Greatest squeeze. */
   readonly squeeze: Length;
   /** Greatest deceleration, in gravities. */

@@ -2,13 +2,13 @@
 import { StringDecoder } from "node:string_decoder";
 
 /** The two text streams of a process. */
-export type StreamName = "stdout" | "stderr";
+type StreamName = "stdout" | "stderr";
 
 /** A mime bundle to show, as Jupyter's display message has it. */
 export type Display = Readonly<Record<string, unknown>>;
 
 /** Takes what a cell prints and shows. */
-export interface OutputTarget {
+interface OutputTarget {
   stream(name: StreamName, text: string): void;
   display(display: Display, update: boolean): void;
 }

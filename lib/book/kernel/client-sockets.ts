@@ -5,7 +5,7 @@ import { type Connection, socketAddress } from "./connection.js";
 import { decodeMessage, encodeMessage, type Message, requestMessage } from "./message.js";
 
 /** Takes what comes in. */
-export interface ClientHandlers {
+interface ClientHandlers {
   reply(message: Message): void;
   published(message: Message): void;
   /** The connection is of no use any more. */

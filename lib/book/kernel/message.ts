@@ -2,7 +2,7 @@
 import { createHmac, randomUUID, timingSafeEqual } from "node:crypto";
 
 /** Who sent what, and when. */
-export interface MessageHeader {
+interface MessageHeader {
   /** Unique for each message. */
   readonly msg_id: string;
   /** What the message is for, such as "execute_request". */

@@ -89,7 +89,7 @@ function faultOf(
 // Extrusions: long enough for their rivets, and cut back from the metal corners
 
 /** Where a word about a bar stands, at its edge or in a build. */
-export function barWord({ section, edge }: EdgeBar, word: string): Pick<Fault, "path" | "inheritedFrom"> {
+function barWord({ section, edge }: EdgeBar, word: string): Pick<Fault, "path" | "inheritedFrom"> {
   const path: CasePath = ["sections", section.section.name, "edges", edge, word];
   return { path, inheritedFrom: buildPaths(section.section.name, ["edges", word]) };
 }

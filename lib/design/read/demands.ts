@@ -133,7 +133,7 @@ export const journeyForm: Form<Journey> = checked(
 );
 
 /** A tool to buy. */
-export interface ToolPrice {
+interface ToolPrice {
   /** The tool, in the builder's words. */
   readonly name: string;
   /** Its price. */

@@ -14,7 +14,7 @@ import { completeSection, sectionsForm } from "./sections.js";
 import { servicesForm } from "./services.js";
 
 /** What a case file gave. */
-export interface ReadCase {
+interface ReadCase {
   /** Absent when there are problems. */
   readonly case?: Case;
   readonly problems: readonly Problem[];
