@@ -1,6 +1,5 @@
 /** Views as plain text, for a terminal and for readers that show nothing else. */
-import { ratioWords } from "./ratio-bar.js";
-import { verdictWords } from "./verdict.js";
+import { ratioWords, verdictWords } from "./verdict.js";
 import type { FindingView, TableView, View, WorkedView } from "./view.js";
 
 /** A view as lines of text. */

@@ -1,9 +1,7 @@
 /** Puts numbers into an equation, as a textbook does on its second line. */
-import { shownNumber } from "./shown-number.js";
+import { shownNumber, texOfValue } from "./shown-value.js";
 import { type ArithmeticItem, evaluate } from "./tex-arithmetic.js";
-import { placed, sumStandsAlone } from "./tex-brackets.js";
 import { groupEnd, joinTex, texClauses, texTokens } from "./tex-token.js";
-import { texOfValue } from "./tex-value.js";
 
 const accents = ["\\bar", "\\hat", "\\tilde", "\\dot", "\\ddot", "\\vec", "\\overline", "\\mathbf"];
 /** Values are shown to four figures, and powers magnify what that cuts off. */
@@ -150,4 +148,32 @@ function standsAt(tokens: readonly string[], i: number, symbol: readonly string[
   const next = tokens[i + symbol.length] ?? "";
   const before = tokens[i - 1] === "{" ? tokens[i - 2] : tokens[i - 1];
   return next !== "_" && next !== "'" && !accents.includes(before ?? "");
+}
+
+const sumBefore = ["{", "(", "[", "=", "+", "\\lceil", ","];
+const sumAfter = ["}", ")", "]", "=", "+", "-", "\\rceil", "\\right", ","];
+const looseBefore = [...sumBefore, "-", "\\cdot", "\\times", "/"];
+const looseAfter = [...sumAfter, "\\cdot", "\\times", "/"];
+
+/** A value from start to end, in brackets where it is negative, side by side with another factor, or under a power. */
+function placed(value: string, tokens: readonly string[], start: number, end: number): string {
+  const loose = stands(tokens, start, end, looseBefore, looseAfter) && !value.startsWith("-");
+  return loose ? `{${value}}` : `{\\left(${value}\\right)}`;
+}
+
+/** Whether nothing is done to a sum from start to end but adding to it. */
+function sumStandsAlone(tokens: readonly string[], start: number, end: number): boolean {
+  return stands(tokens, start, end, sumBefore, sumAfter);
+}
+
+function stands(
+  tokens: readonly string[],
+  start: number,
+  end: number,
+  befores: readonly string[],
+  afters: readonly string[],
+): boolean {
+  const after = tokens[end] ?? "}";
+  const powerOfGroup = after === "}" && tokens[end + 1] === "^";
+  return befores.includes(tokens[start - 1] ?? "{") && afters.includes(after) && !powerOfGroup;
 }

@@ -1,6 +1,6 @@
 /** Reckons over the right-hand side of an equation: sums, products, fractions, powers, roots, a few functions. */
 import { standardGravity } from "../quantity/index.js";
-import { unitSize } from "./shown-number.js";
+import { unitSize } from "./shown-value.js";
 import { isSpace, isWords } from "./tex-token.js";
 
 /** A token of TeX, or a number that stands in the place of a symbol. */

@@ -1,7 +1,5 @@
-/**
- * What can be shown, as plain data: no functions, so that it travels as JSON from a notebook's kernel to
- * the book and is drawn there anew.
- */
+/** What can be shown, as plain data without functions, so that it travels as JSON from a notebook's kernel to
+ * the book and is drawn there anew; and short makers of the views that no other room returns. */
 import type { Tier, Verdict } from "../findings/index.js";
 import type { DrawingView } from "./drawing.js";
 
@@ -174,4 +172,71 @@ export interface ChartView {
 export interface MarkdownView {
   readonly kind: "markdown";
   readonly text: string;
+}
+
+/** The sentence a notebook ends in, with its verdict where it is a judgement. */
+export function answer(text: string, verdict?: Verdict): AnswerView {
+  return { kind: "answer", text, ...(verdict ? { verdict } : {}) };
+}
+
+/** Points under a title. */
+export function list(items: readonly string[], title?: string): ListView {
+  return { kind: "list", ordered: false, items, ...(title === undefined ? {} : { title }) };
+}
+
+/** Numbered steps under a title. */
+export function steps(items: readonly string[], title?: string): ListView {
+  return { ...list(items, title), ordered: true };
+}
+
+/** What to mind before starting. */
+export function cautions(...items: readonly string[]): CautionsView {
+  return { kind: "cautions", items };
+}
+
+/** Text with Markdown marks. */
+export function markdown(text: string): MarkdownView {
+  return { kind: "markdown", text };
+}
+
+/** A chart from a Vega-Lite specification of one's own. */
+export function chart(title: string, description: string, spec: ChartSpec): ChartView {
+  return { kind: "chart", title, description, spec };
+}
+
+/** One column of a table: what stands above it and how a row fills it. */
+export interface Column<Row> {
+  readonly heading: string;
+  readonly cell: (row: Row) => string | number;
+  /** Default: right where every cell is a number or starts with one, else left. */
+  readonly align?: Alignment;
+}
+
+/**
+ * A table with one line a row.
+ *
+ * @example
+ * const sheets = [{ name: "ply", mass: kg(12) }];
+ * tableOf(sheets, [{ heading: "Sheet", cell: (s) => s.name }, { heading: "Mass", cell: (s) => Mass.show(s.mass) }])
+ */
+export function tableOf<Row>(
+  rows: readonly Row[],
+  columns: readonly Column<Row>[],
+  caption?: string,
+): TableView {
+  const cells = rows.map((row) => columns.map(({ cell }) => String(cell(row))));
+  return {
+    kind: "table",
+    ...(caption === undefined ? {} : { caption }),
+    columns: columns.map(({ heading, align }, i) => ({
+      heading,
+      align: align ?? (cells.length > 0 && cells.every((row) => isFigure(row[i] ?? "")) ? "right" : "left"),
+    })),
+    rows: cells,
+  };
+}
+
+/** Starts with a number, or is left blank or dashed among numbers. */
+function isFigure(text: string): boolean {
+  return /^[-+−±]?[\d.]|^[-–]?$/.test(text);
 }

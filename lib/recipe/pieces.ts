@@ -1,4 +1,4 @@
-/** Every piece that is cut, with the short code that the cut list, the plans and the drawings share. */
+/** Every piece that is cut, with the short code that the cut list, the plans and the drawings share, and with its better face. */
 import { type BarPart, type FacingPart, type PanelPart, type Parts, sheetPieces } from "../design/index.js";
 
 /** A piece under its code: P1 for sheet, L1 for laminate, B1 for bars. */
@@ -56,4 +56,28 @@ export function sourceOf(
   name: string,
 ): string {
   return stock.find(({ cut }) => cut.pieces.some((piece) => piece.name === name))?.label ?? "–";
+}
+
+/** Where the better veneer goes: out of the case, into it, up on a shelf, or wherever it falls. */
+export type GoodFace = "out" | "in" | "up" | "either";
+
+/** Common practice: the better veneer goes where it is seen. */
+export function goodFaceOf({ role, facing }: Pick<PanelPart, "role" | "facing">): GoodFace {
+  if (facing?.sides === "both") return "either";
+  if (facing) return "in";
+  return role === "shelf" ? "up" : "out";
+}
+
+/** The same with its reason, for a list. */
+export const goodFaceWords: Readonly<Record<GoodFace, string>> = {
+  either: "either, both get laminate",
+  in: "inside, the outside gets laminate",
+  up: "up",
+  out: "outside",
+};
+
+/** Looks the good face of a piece up by its name in a cut plan. */
+export function goodFaces(panels: readonly CodedPiece<PanelPart>[]): (name: string) => GoodFace | undefined {
+  const faces = new Map(panels.map(({ name, part }) => [name, goodFaceOf(part)]));
+  return (name) => faces.get(name);
 }

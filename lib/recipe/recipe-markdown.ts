@@ -1,3 +1,4 @@
+/** The recipe as Markdown text, and as views for a notebook. */
 import {
   type FindingView,
   plainText,
@@ -6,9 +7,8 @@ import {
   type View,
   verdictWords,
 } from "../page/index.js";
-import { markdownText } from "./markdown-text.js";
-import type { Recipe, RecipeBlock } from "./recipe.js";
-import { ruledTable } from "./recipe-views.js";
+import type { BlanksBlock, Recipe, RecipeBlock } from "./recipe.js";
+import { unbreakableHyphen } from "./rule.js";
 
 /** The recipe as Markdown; drawings are on the page, here only their captions. */
 export function recipeMarkdown({ title, invented, sections }: Recipe): string {
@@ -86,4 +86,45 @@ function tableText({ caption, columns, rows }: TableView, cellText: (cell: strin
 
 function rulerOf({ align }: TableColumn): string {
   return { left: "---", right: "---:", center: ":---:" }[align];
+}
+
+/** The recipe as views, for a notebook: headings as Markdown, blanks as lines to write on. */
+export function recipeViews({ title, invented, sections }: Recipe): View[] {
+  const note = invented ? "\n\nAn invented example." : "";
+  return [
+    heading(1, `${title}: recipe`, note),
+    ...sections.flatMap(({ title: name, blocks }, i) => [
+      heading(2, `${i + 1}. ${name}`),
+      ...blocks.flatMap(blockViews),
+    ]),
+  ];
+}
+
+function heading(level: number, text: string, after = ""): View {
+  return { kind: "markdown", text: `${"#".repeat(level)} ${markdownText(text)}${after}` };
+}
+
+function blockViews(block: RecipeBlock): View[] {
+  if (block.kind === "group") return [heading(3, block.title), ...block.blocks.flatMap(blockViews)];
+  return [block.kind === "blanks" ? ruledTable(block) : block];
+}
+
+/** Blanks as a table whose empty cells are ruled with underscores. */
+function ruledTable({ columns, rows, blanks }: BlanksBlock): TableView {
+  return {
+    kind: "table",
+    columns: [...columns, ...blanks.map((name) => ({ heading: name, align: "left" as const }))],
+    rows: rows.map((row) => [...row, ...blanks.map(() => "________")]),
+  };
+}
+
+/** Text so that Markdown shows it as it stands, on one line. */
+export function markdownText(text: string): string {
+  return text
+    .replaceAll(unbreakableHyphen, "-")
+    .replace(/\s+/g, " ")
+    .trim()
+    .replace(/[\\`*_{}[\]<>#|~&]/g, "\\$&")
+    .replace(/^[-+=](?=\s|$)/, "\\$&")
+    .replace(/^(\d+)([.)])(?=\s|$)/, "$1\\$2");
 }

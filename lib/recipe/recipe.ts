@@ -1,5 +1,5 @@
-/** The written recipe as a document: numbered sections of blocks, for paper, for Markdown, for a notebook. */
-import type { TableColumn, View } from "../page/index.js";
+/** The written recipe as a document: numbered sections of blocks, for paper, for Markdown and for a notebook. */
+import { type Column, type SentenceView, type TableColumn, tableOf, type View } from "../page/index.js";
 
 /** The type under which a notebook hands its recipe to the book, whole, to be printed. */
 export const recipeMime = "application/vnd.casewright.recipe+json";
@@ -42,4 +42,48 @@ export interface GroupBlock {
   readonly kind: "group";
   readonly title: string;
   readonly blocks: readonly RecipeBlock[];
+}
+
+/** A section that starts a new sheet of paper. */
+export function section(title: string, ...blocks: readonly RecipeBlock[]): RecipeSection {
+  return { title, newPage: true, blocks };
+}
+
+/** A section that follows on the same sheet. */
+export function flowingSection(title: string, ...blocks: readonly RecipeBlock[]): RecipeSection {
+  return { title, newPage: false, blocks };
+}
+
+/** Blocks under one heading, kept on one page where they fit. */
+export function group(title: string, ...blocks: readonly RecipeBlock[]): GroupBlock {
+  return { kind: "group", title, blocks };
+}
+
+/** A plain paragraph. */
+export function sentence(text: string): SentenceView {
+  return { kind: "sentence", text };
+}
+
+/** A table with printed columns, one line a row, and empty columns for figures. */
+export function blanks<Row>(
+  rows: readonly Row[],
+  columns: readonly Column<Row>[],
+  toFill: readonly string[],
+): BlanksBlock {
+  const { kind: _, ...table } = tableOf(rows, columns);
+  return { kind: "blanks", ...table, blanks: toFill, room: "figure" };
+}
+
+/** The same with empty columns for a few words each. */
+export function notes<Row>(
+  rows: readonly Row[],
+  columns: readonly Column<Row>[],
+  toFill: readonly string[],
+): BlanksBlock {
+  return { ...blanks(rows, columns, toFill), room: "words" };
+}
+
+/** The block where there is something to say, nothing where there is not. */
+export function when<Block>(there: boolean, block: () => Block): Block[] {
+  return there ? [block()] : [];
 }

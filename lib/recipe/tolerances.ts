@@ -1,3 +1,4 @@
+/** How far off a size, a thickness, a mass or a square corner may be. */
 import { Length } from "../quantity/index.js";
 
 /** How far off a thing may be. Common practice, no source. */
@@ -25,3 +26,35 @@ export const tolerance: {
   adhesive: 0.15,
   mass: 0.05,
 };
+
+/** EN 315 (from memory): an edge of a plywood sheet strays at most 1 mm from square in 1 m. */
+const outOfSquare = 0.001;
+
+/** A tape shows no less than this. */
+const leastVisible: Length = Length.of(0.5, "mm");
+
+/** Diagonal of a rectangle. */
+export function diagonalOf(width: Length, height: Length): Length {
+  return Length.si(Math.hypot(width, height));
+}
+
+/**
+ * Difference of the diagonals of a rectangle whose corners are out of square by 1 mm in 1 m:
+ * d1 - d2 = 2 w h s / d to first order in the slope s, from the law of cosines. Half a millimetre where
+ * that is less, since no tape shows less.
+ */
+export function diagonalDifference(width: Length, height: Length): Length {
+  const difference = (2 * width * height * outOfSquare) / diagonalOf(width, height);
+  return Length.si(Math.max(difference, leastVisible));
+}
+
+/**
+ * Thickness tolerance of sanded plywood, EN 315 (from memory): +(0.2 + 0.03 t), -(0.4 + 0.03 t) mm,
+ * t in mm.
+ */
+export function thicknessTolerance(thickness: Length): { readonly over: Length; readonly under: Length } {
+  return {
+    over: Length.si(0.0002 + 0.03 * thickness),
+    under: Length.si(0.0004 + 0.03 * thickness),
+  };
+}

@@ -1,7 +1,10 @@
-/** The input made ready for writing: codes and numbers given once, so that every section uses the same. */
+/** What a recipe is written from, made ready for writing: codes and numbers are given once, so that every section uses the same. */
 import type { CutBar, CutSheet } from "../cutting/index.js";
+import type { Case, Parts } from "../design/index.js";
+import type { Finding } from "../findings/index.js";
+import type { MassItem } from "../model/index.js";
+import type { Bill, PurchaseList, WorkTime } from "../plan/index.js";
 import { type CodedPieces, codePieces, type NumberedStock, numberStock } from "./pieces.js";
-import type { RecipeInput } from "./recipe-input.js";
 import { type Rule, ruleOf } from "./rule.js";
 
 /** What every section of the recipe is written from. */
@@ -33,4 +36,19 @@ export function openWorkshop(input: RecipeInput): Workshop {
       bars.flatMap(({ plan }) => plan.bars),
     ),
   };
+}
+
+/** Everything a recipe is written from. */
+export interface RecipeInput {
+  readonly case: Case;
+  readonly parts: Parts;
+  readonly purchases: PurchaseList;
+  /** Of all of them, with price breaks, shipping and tax. */
+  readonly bill: Bill;
+  /** Every question of the review, with its verdict. */
+  readonly findings: readonly Finding[];
+  /** What each thing weighs; masses are left to be weighed where absent. */
+  readonly masses?: readonly MassItem[];
+  /** Bench time by kind of work; the time sheet plans only the whole where absent. */
+  readonly times?: readonly WorkTime[];
 }

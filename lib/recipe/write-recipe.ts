@@ -1,5 +1,4 @@
 import type { Recipe } from "./recipe.js";
-import type { RecipeInput } from "./recipe-input.js";
 import { asBuiltSection } from "./sections/as-built.js";
 import { assemblySection } from "./sections/assembly.js";
 import { beforeYouCut } from "./sections/before-you-cut.js";
@@ -12,7 +11,7 @@ import { openingsAndHolesSection } from "./sections/openings-and-holes.js";
 import { rivetingSection } from "./sections/riveting.js";
 import { toolsSection } from "./sections/tools.js";
 import { whatYouBuild } from "./sections/what-you-build.js";
-import { openWorkshop } from "./workshop.js";
+import { openWorkshop, type RecipeInput } from "./workshop.js";
 
 /**
  * Writes the recipe of a case, in the order of the work, so that somebody else can build the same one.

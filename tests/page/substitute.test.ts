@@ -1,10 +1,9 @@
 import { expect, test } from "vitest";
 import type { SymbolView } from "../../lib/page/index.js";
-import { shownNumber } from "../../lib/page/shown-number.js";
+import { shownNumber, texOfValue } from "../../lib/page/shown-value.js";
 import { substitute } from "../../lib/page/substitute.js";
 import { evaluate } from "../../lib/page/tex-arithmetic.js";
 import { texClauses, texTokens } from "../../lib/page/tex-token.js";
-import { texOfValue } from "../../lib/page/tex-value.js";
 
 type Values = Readonly<Record<string, string>>;
 

@@ -3,10 +3,9 @@ import { describe, expect, test } from "vitest";
 import type { Fastener, Fastening, PanelPoint } from "../../lib/design/index.js";
 import { gripOf, takesWasher } from "../../lib/model/index.js";
 import { inch, Length, mm } from "../../lib/quantity/index.js";
-import { bitFor } from "../../lib/recipe/drill-bits.js";
-import { holeMarks } from "../../lib/recipe/hole-marks.js";
+import { bitFor, holeMarks } from "../../lib/recipe/drilling.js";
 import { ruleOf } from "../../lib/recipe/rule.js";
-import { diagonalDifference, diagonalOf, thicknessTolerance } from "../../lib/recipe/squareness.js";
+import { diagonalDifference, diagonalOf, thicknessTolerance } from "../../lib/recipe/tolerances.js";
 import { smallInput } from "./recipes.js";
 
 const rivet = smallInput.parts.fastenings[0]?.fastener as Fastener;

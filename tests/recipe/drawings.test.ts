@@ -2,9 +2,8 @@ import { describe, expect, test } from "vitest";
 import { sheetPieces } from "../../lib/design/index.js";
 import type { DrawingMark, DrawingView } from "../../lib/page/index.js";
 import { Length, mm } from "../../lib/quantity/index.js";
-import { accessOf, lastPanel } from "../../lib/recipe/access.js";
-import { pieceLines } from "../../lib/recipe/drawings/piece-words.js";
-import { stageOf } from "../../lib/recipe/hardware-stage.js";
+import { pieceLines } from "../../lib/recipe/drawings/sheet-cuts.js";
+import { accessOf, lastPanel, stageOf } from "../../lib/recipe/hardware-stage.js";
 import { flatBlocks, plainInput, sectionNamed, smallInput, smallRecipe } from "./recipes.js";
 
 const { parts, purchases } = smallInput;

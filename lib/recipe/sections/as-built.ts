@@ -1,7 +1,15 @@
 /** The record to fill in, so that the next one can be built from what really happened. */
 import { showNumber, Time } from "../../quantity/index.js";
-import { blanks, group, notes, section, sentence, when } from "../make-block.js";
-import type { GroupBlock, RecipeSection } from "../recipe.js";
+import {
+  blanks,
+  type GroupBlock,
+  group,
+  notes,
+  type RecipeSection,
+  section,
+  sentence,
+  when,
+} from "../recipe.js";
 import { total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 

@@ -1,16 +1,24 @@
 /** Putting it together, section by section, each step with its reason. */
-import type { HardwarePart, PanelPart, Parts, SectionPart } from "../../design/index.js";
+import {
+  type BarPart,
+  type Edge,
+  type EdgeName,
+  edgeNames,
+  type Face,
+  faces,
+  type HardwarePart,
+  type Holding,
+  type PanelPart,
+  type Parts,
+  type Section,
+  type SectionPart,
+} from "../../design/index.js";
 import { steps } from "../../page/index.js";
-import { reachWords } from "../access.js";
-import { hardwareAt } from "../hardware-stage.js";
-import { section, when } from "../make-block.js";
-import { codeOf } from "../pieces.js";
-import type { RecipeBlock, RecipeSection } from "../recipe.js";
-import { distinct, grouped, listed } from "../words.js";
+import { accessOf, hardwareAt, lastPanel, reachWords } from "../hardware-stage.js";
+import { type CodedPiece, codeOf } from "../pieces.js";
+import { type RecipeBlock, type RecipeSection, section, when } from "../recipe.js";
+import { counted, distinct, grouped, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
-import { closingSteps } from "./closing-steps.js";
-import { edgeRules } from "./edge-rules.js";
-import { contentSteps } from "./fit-out.js";
 
 /** The section. */
 export function assemblySection(workshop: Workshop): RecipeSection {
@@ -115,4 +123,112 @@ function wheelSteps({ parts }: Workshop): string[] {
 /** How a hand gets into each of the sections that the hardware is on. */
 function reaches(hardware: readonly HardwarePart[], parts: Parts): string[] {
   return distinct(hardware.map(({ section: name }) => name)).map((name) => reachWords(name, parts));
+}
+
+/** One sentence for all edges. */
+function edgeRules({ edges }: Section): string[] {
+  const runs = faces.flatMap((face) => {
+    const past = edgeNames
+      .filter((name) => edges[name].through === face)
+      .map((name) => otherFace(name, face));
+    return past.length > 0 ? [`the ${face} runs past the ${listed(past)}`] : [];
+  });
+  const bare = edgeNames.filter((name) => edges[name].extrusion === undefined);
+  const neither = edgeNames.filter((name) => stopsShort(edges[name]));
+  return [
+    ...(runs.length > 0
+      ? [`Mind which panel runs past which: ${runs.join("; ")}. The sizes of the cut list count on it.`]
+      : []),
+    ...(neither.length > 0
+      ? [
+          `At ${listed(neither)} both panels stop in the seat of the bar: fit an offcut of the bar there while you clamp.`,
+        ]
+      : []),
+    ...(bare.length > 0 ? [bareEdges(bare)] : []),
+  ];
+}
+
+function bareEdges(bare: readonly EdgeName[]): string {
+  const where = bare.length === edgeNames.length ? "any edge" : listed(bare);
+  return `The case names no bar at ${where}: join those panels in your own way, for instance glued and screwed to battens inside, and write down how.`;
+}
+
+function stopsShort({ through }: Edge): boolean {
+  return through === "neither";
+}
+
+function otherFace(edge: EdgeName, face: Face): string {
+  return edge.split("-").find((name) => name !== face) ?? "";
+}
+
+/** Edge bars, shelves, the last panel and the corners of one section, in the order that keeps it open longest. */
+function closingSteps({ name }: SectionPart, workshop: Workshop): string[] {
+  const access = accessOf(name, workshop.parts);
+  const last = lastPanel(name, access);
+  const bars = workshop.pieces.bars.filter(({ part }) => part.section === name);
+  const first = bars.filter(({ part }) => !part.covers.includes(last));
+  const closing = bars.filter(({ part }) => part.covers.includes(last));
+  return [
+    ...(first.length > 0
+      ? [
+          `Leave ${last} off. Clamp, drill through and rivet the bars ${codes(first)}. With one side open you reach every washer.`,
+        ]
+      : []),
+    ...insideSteps(name, workshop),
+    `Put on ${last} as the last panel.${closing.length > 0 ? ` Rivet the bars ${codes(closing)}. ${reachWords(name, workshop.parts)}` : ""}`,
+    ...when(hardwareAt("corners", workshop.parts, name).length > 0, () =>
+      cornerStep(hardwareAt("corners", workshop.parts, name)),
+    ),
+  ];
+}
+
+function codes(bars: readonly CodedPiece<BarPart>[]): string {
+  return listed(bars.map(({ code, part }) => `${code} ${part.edge}`));
+}
+
+function cornerStep(corners: readonly HardwarePart[]): string {
+  const names = grouped(corners, ({ item }) => item.name).map(([name, some]) => `${name} (${some.length})`);
+  return `Set the corners: ${listed(names)}. They cover the bar ends and so come after the bars.`;
+}
+
+/** What goes in while one side is still open. */
+function insideSteps(name: string, { parts, pieces }: Workshop): string[] {
+  const shelves = parts.shelves.filter(({ shelf }) => shelf.section === name);
+  return shelves.map(({ shelf, panel }) => {
+    const borne = {
+      "two ends": "its two ends",
+      "ends and back": "its ends and the back",
+      "back only": "the back",
+    }[shelf.support];
+    const slides = shelf.sliding ? " It slides: try it loaded by hand before you go on." : "";
+    return `Put in the shelf ${codeOf(pieces.panels, panel.id)} ${shelf.name}, borne at ${borne}, with ${counted(shelf.joint.count, "fastener")} (${shelf.joint.fastener}). It goes in before the last panel, since it may not pass the openings.${slides}`;
+  });
+}
+
+/** A step a content. */
+function contentSteps({ parts }: Workshop): string[] {
+  return parts.contents.map(({ content: { name, section, held } }) =>
+    heldStep(`Put ${name} into ${section}`, held),
+  );
+}
+
+function heldStep(place: string, held: Holding): string {
+  switch (held.by) {
+    case "shelf":
+      return `${place} on "${held.shelf}", held so that it cannot slide off.`;
+    case "floor":
+      return `${place} on the floor, wedged or strapped so that it cannot slide.`;
+    case "strap":
+      return `${place} with ${counted(held.straps, "strap")}, pulled tight.`;
+    case "cradle":
+      return `${place} in its cradle ${held.shelf === undefined ? "on the floor" : `on "${held.shelf}"`}, lined with ${held.lining.kind}${held.lid ? ", and close its strap or lid" : "; give it a strap or lid first"}.`;
+    case "hung":
+      return `${place}, hung with ${counted(held.count, "fastener")} (${held.fastener})${held.secondHold ? ", and clip its second hold" : "; give it a second hold first"}.`;
+    case "rivets":
+      return `${place} with ${counted(held.count, "rivet")} (${held.fastener}) through the ${held.to}.`;
+    case "screws":
+      return held.foot === undefined
+        ? `${place} with ${counted(held.count, "screw")} (${held.fastener}) through the ${held.to}.`
+        : `${place} with ${counted(held.count, "screw")} into the inserts of the ${held.to} (${held.fastener}).`;
+  }
 }

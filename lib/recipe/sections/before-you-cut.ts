@@ -1,9 +1,7 @@
 /** What the review does not yet say yes to. It stands in front of everything else. */
-
 import type { Finding, Verdict } from "../../findings/index.js";
 import { cautions, findingView, list, tableOf } from "../../page/index.js";
-import { group, notes, section, sentence, when } from "../make-block.js";
-import type { RecipeBlock, RecipeSection } from "../recipe.js";
+import { group, notes, type RecipeBlock, type RecipeSection, section, sentence, when } from "../recipe.js";
 import type { Rule } from "../rule.js";
 import { counted, distinct, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";

@@ -1,8 +1,7 @@
 /** What can hurt, and what to do about it, as far as this case has it. */
 import { type CautionsView, cautions } from "../../page/index.js";
 import { hardwareAt } from "../hardware-stage.js";
-import { flowingSection, sentence, when } from "../make-block.js";
-import type { RecipeSection } from "../recipe.js";
+import { flowingSection, type RecipeSection, sentence, when } from "../recipe.js";
 import { distinct, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
 

@@ -1,12 +1,40 @@
-/** Every piece to cut, and how the sheets and bars are cut up. */
+/** Every piece to cut, how the sheets and bars are cut up, and the cuts as tables to stand beside the saw. */
+
+import {
+  type BenchPart,
+  type CutBar,
+  type CutSheet,
+  type SawStep,
+  type StopSetting,
+  sawSteps,
+  stopSettings,
+} from "../../cutting/index.js";
 import type { FacingPart } from "../../design/index.js";
-import { steps, tableOf } from "../../page/index.js";
-import { goodFaceOf, goodFaces, goodFaceWords } from "../good-face.js";
-import { section, when } from "../make-block.js";
-import { sourceOf } from "../pieces.js";
-import type { RecipeBlock, RecipeSection } from "../recipe.js";
+import { steps, type TableView, tableOf } from "../../page/index.js";
+import { Angle, Length } from "../../quantity/index.js";
+import { barCutsDrawing } from "../drawings/bar-cuts.js";
+import { sheetCutsDrawing } from "../drawings/sheet-cuts.js";
+import {
+  type CodedPiece,
+  codeOf,
+  type GoodFace,
+  goodFaceOf,
+  goodFaces,
+  goodFaceWords,
+  type NumberedStock,
+  sourceOf,
+} from "../pieces.js";
+import {
+  type GroupBlock,
+  group,
+  type RecipeBlock,
+  type RecipeSection,
+  section,
+  sentence,
+  when,
+} from "../recipe.js";
+import type { Rule } from "../rule.js";
 import type { Workshop } from "../workshop.js";
-import { barGroups, sheetGroups } from "./cut-plans.js";
 
 /** The section. */
 export function cutListSection(workshop: Workshop): RecipeSection {
@@ -102,4 +130,136 @@ function barTable({ pieces, bars, rule }: Workshop): RecipeBlock {
     ],
     "Edge bars, one of each",
   );
+}
+
+/** A drawing and the order of cuts for each sheet. */
+function sheetGroups(
+  sheets: readonly NumberedStock<CutSheet>[],
+  pieces: readonly CodedPiece<unknown>[],
+  { rule, purchases }: Workshop,
+  faceOf?: (name: string) => GoodFace | undefined,
+): GroupBlock[] {
+  return sheets.map((sheet) =>
+    group(
+      `${sheet.label}: ${sheet.cut.stock}`,
+      sheetCutsDrawing(sheet, pieces, rule, faceOf),
+      ...when(trimOf(sheet.cut) > 0, () =>
+        sentence(`Trim ${rule.length(trimOf(sheet.cut))} off each rough edge first.`),
+      ),
+      ...when(sheet.cut.cuts.length > 0, () => sawTable(sheet, purchases.kerfs.sheets.kerf, pieces, rule)),
+    ),
+  );
+}
+
+/** What is taken off the edges before the first cut: the distance of the nearest part from the raw corner. */
+function trimOf({ pieces, offcuts }: CutSheet): Length {
+  return Length.si(Math.min(...[...pieces, ...offcuts].map(({ x }) => x)));
+}
+
+/** A drawing, the stop settings and the order of pieces for the bars of each extrusion. */
+function barGroups({ bars, purchases, pieces, rule }: Workshop): GroupBlock[] {
+  return purchases.bars.map(({ stock: { name: stock }, plan }) => {
+    const ofStock = bars.filter(({ cut }) => plan.bars.includes(cut));
+    return group(
+      `Bars: ${stock}`,
+      barCutsDrawing(stock, ofStock, pieces.bars, rule),
+      stopTable(stock, ofStock, pieces.bars, rule),
+      tableOf(
+        ofStock,
+        [
+          { heading: "Bar", cell: ({ label }) => label },
+          { heading: "Gives, from its fresh end on", cell: ({ cut }) => barOrder(cut, pieces.bars) },
+          {
+            heading: "Left over",
+            cell: ({ cut }) => `${rule.length(cut.remainder)}${cut.keep ? "" : ", scrap"}`,
+            align: "left",
+          },
+        ],
+        `${stock}: what each bar gives, to check when it is sawn up`,
+      ),
+      sentence(
+        "Without a stop, measure each piece from the fresh end of the bar, never several along the bar at once: every cut takes its kerf.",
+      ),
+    );
+  });
+}
+
+function barOrder({ pieces, from, stock }: CutBar, coded: readonly CodedPiece<unknown>[]): string {
+  const order = pieces.map(({ name }) => codeOf(coded, name)).join(", ");
+  return from === "rack" ? `${order} (from the rack: ${stock})` : order;
+}
+
+/** The cuts of one sheet in order, its edges trimmed. Cuts with one fence setting stand together under one set-up. */
+export function sawTable(
+  { label, cut }: NumberedStock<CutSheet>,
+  kerf: Length,
+  pieces: readonly CodedPiece<unknown>[],
+  rule: Rule,
+): TableView {
+  const onBench = (part: BenchPart): string => benchWords(part, pieces, rule);
+  const steps = sawSteps(cut, kerf);
+  return tableOf(
+    steps.map((step, i) => ({ ...step, first: steps[i - 1]?.setting !== step.setting })),
+    [
+      { heading: "Set-up", cell: ({ setting }) => setting },
+      { heading: "Set the fence to", cell: (step) => fenceWords(step, step.first, rule), align: "left" },
+      { heading: "Cut", cell: ({ number }) => number },
+      { heading: "Through", cell: ({ part }) => rule.drawn(part.length, part.width), align: "left" },
+      { heading: "Stays at the fence", cell: ({ keeps }) => onBench(keeps), align: "left" },
+      {
+        heading: "Falls off",
+        cell: ({ fallsOff }) => (fallsOff ? onBench(fallsOff) : "dust"),
+        align: "left",
+      },
+    ],
+    `${label}: ${cut.stock}`,
+  );
+}
+
+/** The setting where it is made, and that it stays where it is not changed. */
+function fenceWords({ direction, fence }: SawStep, first: boolean, rule: Rule): string {
+  if (!first) return "the same";
+  return `${rule.length(fence)}, ${direction === "along" ? "rip" : "crosscut"}`;
+}
+
+function benchWords(part: BenchPart, pieces: readonly CodedPiece<unknown>[], rule: Rule): string {
+  if (part.piece !== undefined) return `${codeOf(pieces, part.piece)} ${part.piece}`;
+  return `${part.is === "offcut" ? "offcut" : "part"} ${rule.drawn(part.length, part.width)}`;
+}
+
+/** The stop settings for the bars of one extrusion, the longest first; what each sets off comes off in this order. */
+export function stopTable(
+  stock: string,
+  bars: readonly NumberedStock<CutBar>[],
+  pieces: readonly CodedPiece<unknown>[],
+  rule: Rule,
+): TableView {
+  const settings = stopSettings(bars.map(({ cut }) => cut));
+  return tableOf(
+    settings.map((setting, i) => ({ number: i + 1, ...setting })),
+    [
+      { heading: "Set-up", cell: ({ number }) => number },
+      { heading: "Set the stop to", cell: ({ length }) => rule.length(length), align: "left" },
+      { heading: "Ends", cell: endWords, align: "left" },
+      {
+        heading: "Falls off",
+        cell: ({ cuts }) =>
+          cuts
+            .map(
+              ({ bar, pieces: names }) =>
+                `${bars[bar]?.label}: ${names.map((name) => codeOf(pieces, name)).join(", ")}`,
+            )
+            .join("; "),
+        align: "left",
+      },
+    ],
+    `${stock}: trim one end square, then one stop after the other`,
+  );
+}
+
+/** "square", or the angles off square. */
+function endWords({ mitre: { left, right } }: StopSetting): string {
+  if (left === 0 && right === 0) return "square";
+  const [one, other] = [left, right].map((angle) => `${Math.round(Angle.in(angle, "deg") * 10) / 10}\u00a0°`);
+  return one === other ? `${one} off square, both` : `${one} left, ${other} right, off square`;
 }

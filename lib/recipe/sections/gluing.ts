@@ -3,9 +3,15 @@ import { adhesiveTraits } from "../../bonding/index.js";
 import type { Adhesive, FacingPart } from "../../design/index.js";
 import { cautions, steps, tableOf } from "../../page/index.js";
 import { Mass, Time } from "../../quantity/index.js";
-import { group, section, sentence } from "../make-block.js";
 import { codeOf } from "../pieces.js";
-import type { GroupBlock, RecipeBlock, RecipeSection } from "../recipe.js";
+import {
+  type GroupBlock,
+  group,
+  type RecipeBlock,
+  type RecipeSection,
+  section,
+  sentence,
+} from "../recipe.js";
 import { grouped } from "../words.js";
 import type { Workshop } from "../workshop.js";
 

@@ -2,12 +2,17 @@
 import { type Fastening, type PanelPart, type Parts, sheetPieces } from "../../design/index.js";
 import { steps, tableOf } from "../../page/index.js";
 import { type LetteredGroup, panelHolesDrawing } from "../drawings/panel-holes.js";
-import { bitFor } from "../drill-bits.js";
-import { drillStageOf, drillStages } from "../drill-stage.js";
-import { type HoleMarks, holeMarks } from "../hole-marks.js";
-import { flowingSection, group, sentence, when } from "../make-block.js";
+import { bitFor, drillStageOf, drillStages, type HoleMarks, holeMarks } from "../drilling.js";
 import type { CodedPiece } from "../pieces.js";
-import type { GroupBlock, RecipeBlock, RecipeSection } from "../recipe.js";
+import {
+  flowingSection,
+  type GroupBlock,
+  group,
+  type RecipeBlock,
+  type RecipeSection,
+  sentence,
+  when,
+} from "../recipe.js";
 import type { Rule } from "../rule.js";
 import { counted, listed, total } from "../words.js";
 import type { Workshop } from "../workshop.js";

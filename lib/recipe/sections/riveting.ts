@@ -3,9 +3,8 @@ import type { Fastener, Fastening } from "../../design/index.js";
 import { fastenerTraits } from "../../fastening/index.js";
 import { closesStack, gripOf, takesWasher, washersOf } from "../../model/index.js";
 import { steps, tableOf } from "../../page/index.js";
-import { bitFor } from "../drill-bits.js";
-import { section } from "../make-block.js";
-import type { RecipeBlock, RecipeSection } from "../recipe.js";
+import { bitFor } from "../drilling.js";
+import { type RecipeBlock, type RecipeSection, section } from "../recipe.js";
 import { distinct, grouped, total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 

@@ -2,8 +2,7 @@
 import { list, tableOf } from "../../page/index.js";
 import { Length, Mass } from "../../quantity/index.js";
 import { sectionFacesDrawing } from "../drawings/section-faces.js";
-import { section, sentence, when } from "../make-block.js";
-import type { RecipeBlock, RecipeSection } from "../recipe.js";
+import { type RecipeBlock, type RecipeSection, section, sentence, when } from "../recipe.js";
 import { counted, total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 import { verdictSummary } from "./before-you-cut.js";
@@ -34,7 +33,7 @@ export function sectionMass({ masses }: Workshop, name: string): { empty: Mass; 
 }
 
 /** Height that casters add below the lowest section. */
-export function casterHeight({ parts }: Workshop): Length {
+function casterHeight({ parts }: Workshop): Length {
   const standings = parts.hardware
     .filter(({ stock }) => stock.kind === "caster")
     .map(({ stock }) => stock.standing);

@@ -1,0 +1,126 @@
+/** How the holes of a group are drilled: with which bit, when in the work, and at which marks of the tape. */
+import type { Case, Fastener, Fastening, PanelPoint, Parts } from "../design/index.js";
+import { fastenerTraits } from "../fastening/index.js";
+import { Length } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
+import { type HardwareStage, stageOf } from "./hardware-stage.js";
+
+/** A bit one can buy. */
+export interface Bit {
+  /** "no. 30" or "3.3 mm". */
+  readonly name: string;
+  readonly diameter: Length;
+}
+
+/**
+ * Diameters in inches of common number, letter and fraction bits (ASME B94.11M, from memory; each is
+ * printed on the bit and its index, so a builder sees at once if one is wrong).
+ */
+const inchBits: readonly (readonly [string, number])[] = [
+  ["no. 41", 0.096],
+  ["no. 40", 0.098],
+  ["7/64 in", 7 / 64],
+  ["1/8 in", 1 / 8],
+  ["no. 30", 0.1285],
+  ["no. 29", 0.136],
+  ["9/64 in", 9 / 64],
+  ["5/32 in", 5 / 32],
+  ["no. 20", 0.161],
+  ["11/64 in", 11 / 64],
+  ["3/16 in", 3 / 16],
+  ["no. 11", 0.191],
+  ["no. 10", 0.1935],
+  ["13/64 in", 13 / 64],
+  ["7/32 in", 7 / 32],
+  ["1/4 in", 1 / 4],
+  ["letter F", 0.257],
+  ["17/64 in", 17 / 64],
+  ["9/32 in", 9 / 32],
+  ["5/16 in", 5 / 16],
+  ["21/64 in", 21 / 64],
+  ["3/8 in", 3 / 8],
+  ["13/32 in", 13 / 32],
+  ["7/16 in", 7 / 16],
+  ["1/2 in", 1 / 2],
+];
+
+/**
+ * The common bit nearest to the hole that a fastener wants; a metric one where no inch bit lets the fastener
+ * through and still holds it.
+ *
+ * @throws Refusal for a rivet whose body is outside the range of the hole rule, or an insert without its hole
+ */
+export function bitFor(fastener: Fastener, units: Case["units"]): Bit {
+  const hole = fastenerTraits[fastener.kind].hole(fastener);
+  if (!hole) throw new Refusal(`${fastener.name}: no rule for the hole of a ${fastener.kind} of its size`);
+  const { drill, largest } = hole;
+  if (units === "metric") return metricBit(drill);
+  const fitting = inchBits
+    .map(([name, inches]): Bit => ({ name: name.replace(" ", "\u00a0"), diameter: Length.of(inches, "in") }))
+    .filter(({ diameter }) => diameter > fastener.diameter && diameter <= largest)
+    .sort((a, b) => Math.abs(a.diameter - drill) - Math.abs(b.diameter - drill));
+  return fitting[0] ?? metricBit(drill);
+}
+
+/** Metric bits come in tenths of a millimetre. */
+function metricBit(wanted: Length): Bit {
+  const tenths = Math.round(wanted * 10_000) / 10;
+  return { name: `${tenths}\u00a0mm`, diameter: Length.of(tenths, "mm") };
+}
+
+/**
+ * In the order of the work. bench: on the flat panel. metal: through bar or corner and panel together. door:
+ * with the leaf in its opening. stack: with the sections stacked. hand: where the thing turns out to sit.
+ */
+export const drillStages = ["bench", "metal", "door", "stack", "hand"] as const;
+/** The time in the work at which a group of holes is drilled. */
+type DrillStage = (typeof drillStages)[number];
+
+const ofHardware: Readonly<Record<HardwareStage, DrillStage>> = {
+  bench: "bench",
+  wheels: "bench",
+  corners: "metal",
+  doors: "door",
+  joining: "stack",
+};
+
+/** When a group is drilled: on the flat panel, or later with what decides where the hole must be. */
+export function drillStageOf({ why, holds }: Fastening, parts: Parts): DrillStage {
+  if (why === "edge") return "metal";
+  const hardware = parts.hardware.find(({ id }) => id === holds);
+  return why === "hardware" && hardware ? ofHardware[stageOf(hardware, parts)] : "hand";
+}
+
+/** Holes as two lists of marks. */
+export interface HoleMarks {
+  /** From the left edge. */
+  readonly across: readonly Length[];
+  /** From the bottom edge. */
+  readonly up: readonly Length[];
+  /** "crossings": a hole where every line across meets every line up. "pairs": the nth with the nth. */
+  readonly read: "crossings" | "pairs";
+}
+
+/** Marks closer than this are one mark (a tenth of a millimetre). */
+const sameMark = 1e-4;
+
+/** The marks of a group; undefined where the builder places it by hand. */
+export function holeMarks({ at }: Fastening): HoleMarks | undefined {
+  if (at.length === 0) return undefined;
+  const across = marksAlong(at, "u");
+  const up = marksAlong(at, "v");
+  const everyCrossing =
+    across.length * up.length === at.length && across.every((u) => up.every((v) => isHole(at, u, v)));
+  if (everyCrossing) return { across, up, read: "crossings" };
+  const inOrder = [...at].sort((a, b) => a.u - b.u || a.v - b.v);
+  return { across: inOrder.map(({ u }) => u), up: inOrder.map(({ v }) => v), read: "pairs" };
+}
+
+function marksAlong(at: readonly PanelPoint[], axis: keyof PanelPoint): Length[] {
+  const sorted = at.map((hole) => hole[axis]).sort((a, b) => a - b);
+  return sorted.filter((mark, i) => i === 0 || mark - (sorted[i - 1] as Length) > sameMark);
+}
+
+function isHole(at: readonly PanelPoint[], u: Length, v: Length): boolean {
+  return at.some((hole) => Math.abs(hole.u - u) <= sameMark && Math.abs(hole.v - v) <= sameMark);
+}
