@@ -1,5 +1,5 @@
 import { type ChartSpec, type ChartView, colours } from "../page/index.js";
-import { captioned, laneChart } from "./chart-lanes.js";
+import { captioned, laneChart } from "./bars.js";
 import {
   type ChartText,
   chartRows,

@@ -1,5 +1,4 @@
 import { type ChartSpec, type ChartView, colours, type Json } from "../page/index.js";
-import { limitAcross } from "./chart-look.js";
 import {
   type ChartRow,
   type ChartText,
@@ -7,10 +6,12 @@ import {
   type LabelField,
   type Limit,
   layeredChart,
+  limitAcross,
   type NumberField,
   numberChannel,
   tooltip,
 } from "./chart-parts.js";
+
 import { type Slider, sliderParts } from "./chart-slider.js";
 
 /** What a line chart is drawn from. */

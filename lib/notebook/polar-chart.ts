@@ -1,5 +1,4 @@
 import { type ChartSpec, type ChartView, colours, verdictColours } from "../page/index.js";
-import { limitWord } from "./chart-look.js";
 import {
   axisTitle,
   type ChartText,
@@ -7,6 +6,7 @@ import {
   type LabelField,
   type Limit,
   layeredChart,
+  limitWord,
   type NumberField,
   onlyOnce,
   shownValue,

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { barOutcomes, sheetOutcomes } from "../../lib/command/reference/cutting-values.js";
+import { barOutcomes, sheetOutcomes } from "../../lib/command/reference/cutting-cases.js";
 import type { ReferenceOutcome } from "../../lib/command/reference/outcome.js";
 
 const stored = (name: string): unknown =>

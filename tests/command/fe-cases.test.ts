@@ -5,7 +5,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { finiteElementOutcomes } from "../../lib/command/reference/fe/fe-outcomes.js";
+import { finiteElementOutcomes } from "../../lib/command/reference/fe/fe-cases.js";
 import type { ReferenceOutcome } from "../../lib/command/reference/outcome.js";
 
 interface NamedCase {

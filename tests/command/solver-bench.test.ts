@@ -4,11 +4,11 @@ import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { contestsOf, generalAnswer } from "../../lib/command/bench/solvers/contests.js";
-import { deckText, printedDisplacements } from "../../lib/command/bench/solvers/deck.js";
+import { deckText, gridLines, printedDisplacements } from "../../lib/command/bench/solvers/deck.js";
 import { effortFor, growthPower } from "../../lib/command/bench/solvers/equal-accuracy.js";
 import { runProcess } from "../../lib/command/bench/solvers/general-solver.js";
 import { oneFile } from "../../lib/command/bench/solvers/one-file.js";
-import { gridLines } from "../../lib/command/bench/solvers/shell-grid.js";
+
 import { noGeneralSolver } from "../general-solver.js";
 
 const file = join(import.meta.dirname, "../reference/fe/public-cases.json");

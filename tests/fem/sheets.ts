@@ -1,7 +1,17 @@
 /** Sheets and panels that the tests share. */
-import { plainLayer as layerOfProblem } from "../../lib/command/reference/shells/plain-sheets.js";
-import type { Cutout, HeldLine, Hold, PanelLoad, PanelProblem, Sheet, Spot } from "../../lib/fem/index.js";
-import { type SheetLayer, sheetOfLayers } from "../../lib/fem/index.js";
+import { plainLayer as layerOfProblem } from "../../lib/command/reference/shells/solve-shell.js";
+import {
+  type Cutout,
+  type HeldLine,
+  type Hold,
+  type PanelLoad,
+  type PanelProblem,
+  type Sheet,
+  type SheetLayer,
+  type Spot,
+  sheetOfLayers,
+} from "../../lib/fem/index.js";
+
 import { Angle, Density, Pressure } from "../../lib/quantity/index.js";
 
 /** A layer alike in every direction, as heavy as wood; kG is five sixths of the shear modulus. */

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { randomSheetCase } from "../../lib/command/bench/random-sets.js";
-import { sheetJobOf } from "../../lib/command/reference/cutting-values.js";
+import { sheetJobOf } from "../../lib/command/reference/cutting-cases.js";
 import { planSheets, type SheetJob, type SheetPlan } from "../../lib/cutting/index.js";
 import { mm, money, Time } from "../../lib/quantity/index.js";
 import { followCuts, same } from "../cutting/follow-cuts.js";

@@ -2,17 +2,18 @@
 import { expect, test } from "vitest";
 import { openJob } from "../../lib/job/index.js";
 import { sectionBalance } from "../../lib/model/index.js";
-import { dropHeightsTable } from "../../lib/notebook/tables/drops.js";
-import { movesTable } from "../../lib/notebook/tables/moves.js";
-import { massParts } from "../../lib/notebook/tables/moving.js";
 import {
+  dropHeightsTable,
   inertiaTable,
   leanRows,
+  massParts,
   massStatesTable,
+  movesTable,
   recommendedShare,
+  ridesTable,
   shareRows,
-} from "../../lib/notebook/tables/moving-states.js";
-import { ridesTable } from "../../lib/notebook/tables/rides.js";
+} from "../../lib/notebook/tables/moving.js";
+
 import { Mass } from "../../lib/quantity/index.js";
 
 const job = openJob("soil-lab");

@@ -1,5 +1,5 @@
 /** Random cutting cases of the classical kinds, as published cases are written. The same seed gives the same case. */
-import type { FileCase } from "../reference/cutting-values.js";
+import type { FileCase } from "../reference/cutting-cases.js";
 
 /** Uniform whole numbers from one to another, both included. */
 export type Draw = (from: number, to: number) => number;

@@ -1,8 +1,8 @@
 /** The kinds of reference files, by the word that tells them apart. */
 
 import { type CheckTable, runChecks } from "../../index.js";
-import { barOutcomes, sheetOutcomes } from "./cutting-values.js";
-import { finiteElementOutcomes } from "./fe/fe-outcomes.js";
+import { barOutcomes, sheetOutcomes } from "./cutting-cases.js";
+import { finiteElementOutcomes } from "./fe/fe-cases.js";
 import { regressionOutcomes } from "./linear-regressions.js";
 import type { ReferenceOutcome, ReferenceRunner } from "./outcome.js";
 import { convergenceOutcomes } from "./shells/convergence.js";

@@ -1,2 +1,1 @@
 export * from "./panel-sweep.js";
-export * from "./progress-line.js";

@@ -1,4 +1,4 @@
-/** Many panels solved at once, on as many threads as the machine has to spare. */
+/** Many panels solved at once, on as many threads as the machine has to spare, with a line of progress. */
 import { host } from "#host";
 import { type PanelAnswer, type PanelTask, solvedTask } from "../../fem/index.js";
 import type { WorkerThread } from "../../host/contract.js";
@@ -85,4 +85,23 @@ async function answered(worker: WorkerThread, task: PanelTask): Promise<PanelAns
   const reply = (await worker.ask(task)) as WorkerReply;
   if ("fault" in reply) throw new Refusal(reply.fault);
   return reply.answer;
+}
+
+/**
+ * A line of a notebook's output that counts along while work is done, such as "panels: 7 of 18"; nothing in the book
+ * and outside a notebook.
+ *
+ * @param what is counted
+ */
+export function progressLine(what: string): Progress {
+  const id = crypto.randomUUID();
+  let begun = false;
+  return (done, total) => {
+    const write = host.display.inBook() ? null : host.display.writer();
+    write?.(
+      { data: { "text/plain": `${what}: ${done} of ${total}` }, metadata: {}, transient: { display_id: id } },
+      begun,
+    );
+    begun = true;
+  };
 }

@@ -1,12 +1,21 @@
-/** Tables, drawings, chart rows and the answer of the notebook that asks what to buy and how to cut it. */
-import type { CutSheet, SheetPlan } from "../../cutting/index.js";
+/** What to buy, how to cut it step by step, and what becomes of the offcuts. */
+import {
+  type BenchPart,
+  benchStates,
+  type CutSheet,
+  type SheetArea,
+  type SheetPlan,
+  sawSteps,
+} from "../../cutting/index.js";
 import type { Job } from "../../job/index.js";
-import { type DrawingView, type TableView, tableOf } from "../../page/index.js";
-import { boughtOf, kerfSweep } from "../../plan/index.js";
-import { addMoney, Length, Money, mm } from "../../quantity/index.js";
+import { type ChartView, type DrawingView, type TableView, tableOf } from "../../page/index.js";
+import { boughtOf, kerfSweep, type Offcut, offcutUse, rollLengths } from "../../plan/index.js";
+import { Area, addMoney, Length, Money, mm } from "../../quantity/index.js";
 import {
   barCutsDrawing,
+  codeOf,
   codePieces,
+  type GoodFace,
   goodFaces,
   type NumberedStock,
   numberStock,
@@ -15,6 +24,7 @@ import {
   sheetCutsDrawing,
   stopTable,
 } from "../../recipe/index.js";
+import { type BenchCut, type BenchRow, benchChart } from "../bench-chart.js";
 
 /** Sheets, laminates and bars to buy, what comes from the rack, and the least that any plan could cost. */
 export function cutStockTable({ review: { purchases } }: Job): TableView {
@@ -190,4 +200,106 @@ export function buyingAnswer(job: Job): string {
   const { sheets: kerf } = job.review.purchases.kerfs;
   const proven = plans.every(({ proof }) => proof.proven) ? "proven" : "not all proven";
   return `${count(sheets)} sheets of ply, ${count(facings)} of laminate and ${count(bars)} bars to buy cost ${Money.show(cost)}; no plan can cost less than ${Money.show(least)} (${proven}). Kerf ${Length.show(kerf.kerf, { unit: "mm", digits: 2 })}, ${kerf.from}.`;
+}
+
+/** How many different bars each extrusion is cut into, and the fewest that any plan of this cost can do with. */
+export function setUpTable({ review: { purchases } }: Job): TableView {
+  return tableOf(
+    purchases.bars,
+    [
+      { heading: "Extrusion", cell: ({ stock }) => stock.name },
+      { heading: "Bars", cell: ({ plan }) => plan.bars.length },
+      { heading: "Different set-ups", cell: ({ plan }) => plan.layouts },
+      {
+        heading: "Could be fewer",
+        cell: ({ plan }) =>
+          plan.layouts === plan.layoutsAtLeast
+            ? "no: proven"
+            : `by ${plan.layouts - plan.layoutsAtLeast} at most`,
+      },
+    ],
+    "Bars cut alike need one set-up",
+  );
+}
+
+/** How much of every roll of laminate all facings together would take. */
+export function rollTable(job: Job): TableView {
+  const show = (length: Length): string => Length.show(length, { system: job.case.units });
+  return tableOf(
+    rollLengths(job),
+    [
+      { heading: "Roll", cell: ({ stock }) => stock.name },
+      { heading: "Width", cell: ({ stock }) => show(stock.width), align: "right" },
+      { heading: "Pull off", cell: ({ length }) => show(length), align: "right" },
+      { heading: "No plan takes less than", cell: ({ atLeast }) => show(atLeast), align: "right" },
+      { heading: "A whole roll", cell: ({ stock }) => show(stock.length), align: "right" },
+      { heading: "One is enough", cell: ({ stock, length }) => (length <= stock.length ? "yes" : "no") },
+      { heading: "Its price", cell: ({ stock }) => Money.show(stock.price) },
+    ],
+    "All facings off one roll, by straight cuts",
+  );
+}
+
+/** Which panels would come out of an offcut of each sheet of the case. */
+export function offcutTable(job: Job, size: Omit<Offcut, "sheet">): TableView {
+  const show = (length: Length): string => Length.show(length, { system: job.case.units });
+  return tableOf(
+    job.review.purchases.sheets.map(({ stock }) => ({
+      sheet: stock.name,
+      ...offcutUse(job, { ...size, sheet: stock.name }),
+    })),
+    [
+      { heading: "Offcut of", cell: ({ sheet }) => sheet },
+      { heading: "Panels", cell: ({ panels }) => (panels.length > 0 ? panels.join(", ") : "none fits") },
+      { heading: "Used", cell: ({ area }) => Area.show(area), align: "right" },
+      { heading: "No choice uses more than", cell: ({ atMost }) => Area.show(atMost), align: "right" },
+    ],
+    `An offcut of ${show(size.length)} along the grain by ${show(size.width)}`,
+  );
+}
+
+/** Every cut of every sheet of ply in order, with what lies on the bench after it. */
+export function cutSteps(job: Job): readonly ChartView[] {
+  const states = plySheets(job).flatMap(({ label, cut }) =>
+    benchStates(sawSteps(cut, job.review.purchases.kerfs.sheets.kerf)).map((state) => ({ label, ...state })),
+  );
+  if (states.length < 2) return [];
+  const { panels } = codePieces(job.parts);
+  const rule = ruleOf(job.case.units);
+  const faceOf = goodFaces(panels);
+  const row = (part: BenchPart, step: number): BenchRow => ({
+    step,
+    ...cornersOf(part),
+    state: part.is,
+    code: part.piece === undefined ? "" : codeOf(panels, part.piece),
+    mark: part.piece === undefined ? "" : markOf(faceOf(part.piece)),
+    name: part.piece ?? part.is,
+    size: rule.drawn(part.length, part.width),
+  });
+  const cuts = states.map(({ label, step }, i): BenchCut => {
+    const { keeps, part, direction, fence } = step;
+    const [near, whole] = [cornersOf(keeps), cornersOf(part)];
+    const along = direction === "along";
+    const line = along ? { y: near.y2, y2: near.y2 } : { x: near.x2, x2: near.x2 };
+    const words = `${label}, cut ${step.number}: ${along ? "rip" : "crosscut"} at ${rule.drawn(fence)}`;
+    return { step: i + 1, ...whole, ...line, words };
+  });
+  return [
+    benchChart({
+      title: "The cuts, step by step",
+      description:
+        "What lies on the bench after each cut, to scale; the red line is the cut just made. Grain runs from left to right; beside the arrow stands where the good face goes.",
+      rows: states.flatMap(({ parts }, i) => parts.map((part) => row(part, i + 1))),
+      cuts,
+      slider: "Cut, through all sheets",
+      start: 1,
+    }),
+  ];
+}
+
+const markOf = (face: GoodFace | undefined): string => (face ? `→ ${face}` : "→");
+
+function cornersOf({ x, y, length, width }: SheetArea) {
+  const mm = (value: number): number => Length.in(Length.si(value), "mm");
+  return { x: mm(x), y: mm(y), x2: mm(x + length), y2: mm(y + width) };
 }

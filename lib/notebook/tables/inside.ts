@@ -1,19 +1,33 @@
-/** Tables, chart rows and the answer of the notebook about what rides inside. */
-
-import { styleOf } from "../../findings/index.js";
+/** What rides inside: cushions, loads, run time and platforms. */
+import { glueAllows, styleOf } from "../../findings/index.js";
+import { batteryTime, gluePull, inrushCurrent, loadCurrent, platformPull } from "../../inside/index.js";
 import type { Job } from "../../job/index.js";
 import {
+  batteryUnder,
   curveFor,
   type Drop,
   dropOf,
   handlingsOf,
+  loadsOf,
   type ProtectedOrRemoved,
   protectedOrRemoved,
   sectionBalance,
 } from "../../model/index.js";
 import { staticStress } from "../../moving/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
-import { Area, Length, Mass, Power, Pressure, Ratio } from "../../quantity/index.js";
+import {
+  Area,
+  Current,
+  Force,
+  Length,
+  Mass,
+  Moment,
+  Power,
+  Pressure,
+  Ratio,
+  ratio,
+  Time,
+} from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import { mostWanting, tallySentence } from "./tally.js";
 
@@ -141,4 +155,121 @@ function between(line: CushionChart["line"], x: number): number {
 /** What holds and what does not, in one sentence. */
 export function insideAnswer({ review: { fitOut } }: Job): string {
   return mostWanting(fitOut) ? tallySentence(fitOut) : "What rides inside stays put, cool and powered.";
+}
+
+/** How long the battery lasts under one load. */
+export interface RunRow {
+  readonly load: number;
+  readonly hours: number;
+}
+
+/** Run time from a quarter of all loads to twice all of them; empty without a battery or a load. */
+export function runRows(job: Job): readonly RunRow[] {
+  const { battery } = job.case.services;
+  const all = loadsOf(job).reduce((sum, { power }) => sum + power, 0);
+  if (!battery || !(all > 0)) return [];
+  return Array.from({ length: 15 }, (_, i) => {
+    const load = Power.si((all * (i + 2)) / 8);
+    return { load, hours: Time.in(batteryTime(batteryUnder(battery, load)).time, "h") };
+  });
+}
+
+/** Every load with its duty, and the current it draws from the socket, running and at the first moment. */
+export function loadsTable(job: Job): TableView {
+  const { mains } = job.case.services;
+  const running = (power: Power): Current | undefined =>
+    mains && loadCurrent({ power, supply: mains.voltage, powerFactor: mains.powerFactor });
+  const loads = job.case.contents.flatMap(({ name, power, duty = ratio(1), needs }) =>
+    power === undefined || !(power > 0) ? [] : [{ name, power, duty, factor: needs.coldStart }],
+  );
+  const amperes = (current: Current | undefined): string =>
+    current === undefined ? "not known" : Current.show(current, { unit: "A", digits: 2 });
+  return tableOf(
+    loads,
+    [
+      { heading: "Thing", cell: ({ name }) => name },
+      { heading: "Draws", align: "right", cell: ({ power }) => Power.show(power, { unit: "W", digits: 3 }) },
+      { heading: "Share of the time", align: "right", cell: ({ duty }) => Ratio.show(duty, { unit: "%" }) },
+      {
+        heading: "On the mean",
+        align: "right",
+        cell: ({ power, duty }) => Power.show(Power.si(power * duty), { unit: "W", digits: 3 }),
+      },
+      { heading: "From the socket", align: "right", cell: ({ power }) => amperes(running(power)) },
+      {
+        heading: "At switching on",
+        align: "right",
+        cell: ({ power, factor }) => {
+          const current = running(power);
+          return amperes(
+            current === undefined || factor === undefined ? undefined : inrushCurrent({ current, factor }),
+          );
+        },
+      },
+    ],
+    "What draws power",
+  );
+}
+
+/** A platform to try, sizes as text: "8 in". */
+export interface TriedPlatform {
+  /** Thing on it with a jolt. */
+  readonly load: string;
+  /** From the wall to the middle of the thing. */
+  readonly reach: string;
+  /** Along the wall. */
+  readonly width: string;
+  /** Screws at its upper edge. */
+  readonly screws: number;
+}
+
+/** One height of bracket. */
+export interface BracketRow {
+  readonly height: number;
+  /** On each screw. */
+  readonly pull: number;
+}
+
+/** Pull on each screw for brackets up to twice as high as the reach. */
+export function bracketRows(job: Job, platform: TriedPlatform): readonly BracketRow[] {
+  const { load, reach, screws } = read(platform);
+  const [small, force] = job.case.units === "inch" ? ["in", "lbf"] : ["mm", "N"];
+  return Array.from({ length: 16 }, (_, i) => {
+    const lever = Length.si((reach * (i + 1)) / 8);
+    const pull = platformPull({ load, reach, lever, screws });
+    return { height: Length.in(lever, small), pull: Force.in(pull, force) };
+  });
+}
+
+/** Pull of the screws, and of the glue. */
+export type PlatformLines = readonly [
+  ReturnType<typeof platformPull.worked>,
+  ReturnType<typeof gluePull.worked>,
+];
+
+/** The worked lines of screws and of glue with one height of bracket. */
+export function platformLines(platform: TriedPlatform, bracket: string): PlatformLines {
+  const { load, reach, width, screws } = read(platform);
+  const lever = Length.read(bracket);
+  return [
+    platformPull.worked({ load, reach, lever, screws }),
+    gluePull.worked({ moment: Moment.si(load * reach), length: width, depth: lever }),
+  ];
+}
+
+/** What the glue line of that bracket comes to, in a sentence. */
+export function glueSentence({ case: description }: Job, platform: TriedPlatform, bracket: string): string {
+  const [, glue] = platformLines(platform, bracket);
+  const style = styleOf(description);
+  const holds = glue.value <= glueAllows;
+  return `Glued alone it pulls the face veneer with ${Pressure.show(glue.value, style)}; plywood's face allows ${Pressure.show(glueAllows, style)}${holds ? "" : ": never glue alone"}.`;
+}
+
+function read({ load, reach, width, screws }: TriedPlatform): {
+  readonly load: Force;
+  readonly reach: Length;
+  readonly width: Length;
+  readonly screws: number;
+} {
+  return { load: Force.read(load), reach: Length.read(reach), width: Length.read(width), screws };
 }

@@ -1,10 +1,24 @@
-/** Tables, chart rows and the answer of the notebook that asks whether the joints hold. */
+/** Tables, drawings and the answer of the notebook that asks whether the joints hold. */
 import type { Fastening, SheetStock } from "../../design/index.js";
+import { fastenerTraits, rivetCount } from "../../fastening/index.js";
 import { jerkSweep, showFine, styleOf, worstVerdict } from "../../findings/index.js";
+import type { WorkedLine } from "../../formula.js";
 import type { Job } from "../../job/index.js";
-import { fastenerKinds, gripCases, takesWasher } from "../../model/index.js";
-import { type TableView, tableOf, verdictWords } from "../../page/index.js";
-import { Force, Length, type Ratio, ratio } from "../../quantity/index.js";
+import { fastenerKinds, fastenerWays, gripCases, offMiddle, takesWasher } from "../../model/index.js";
+import { type DrawingView, type TableView, tableOf, verdictWords } from "../../page/index.js";
+import { fastenerSchedule, fastenerTotals } from "../../plan/index.js";
+import {
+  Force,
+  Length,
+  Money,
+  Ratio,
+  ratio,
+  type ShowStyle,
+  SpringRate,
+  Time,
+} from "../../quantity/index.js";
+import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
+import { Refusal } from "../../refusal.js";
 
 /** Fasteners of the whole case, one row for what they hold. */
 export function fastenerTable({ parts, case: description }: Job): TableView {
@@ -99,4 +113,161 @@ function washers(rows: readonly Fastening[]): string {
   const backed = rows.filter(takesWasher);
   if (backed.length === 0) return "none";
   return backed.length === rows.length ? "each" : "some";
+}
+
+/** Every rivet and bolt of the case, the most used first. */
+export function rivetNames({ parts }: Job): readonly string[] {
+  const count = (name: string): number =>
+    parts.fastenings.reduce((sum, { fastener, count: n }) => (fastener.name === name ? sum + n : sum), 0);
+  const closing = parts.fastenings.filter(({ fastener }) => fastenerTraits[fastener.kind].endsBehind);
+  return [...new Set(closing.map(({ fastener }) => fastener.name))].sort((a, b) => count(b) - count(a));
+}
+
+/** One fastener every way it can give, where it sits nearest to an edge. */
+export function fastenerWaysTable(job: Job, name: string): TableView {
+  const group = nearestToEdge(job, name);
+  const { ways, slip, length } = fastenerWays(group, job);
+  const style = styleOf(job.case);
+  return tableOf(
+    ways,
+    [
+      { heading: "One of it", cell: ({ way }) => way },
+      { heading: "At", cell: ({ load }) => Force.show(load, style) },
+      { heading: "By", cell: ({ known }) => known },
+    ],
+    `${name} in ${group.panel}, the weakest way first. It slips a millimetre under ${Force.show(Force.si(slip * 0.001), style)} (${SpringRate.show(slip, { ...style, digits: 2 })}), and by the rule of thumb is ${showFine(length, style)} long for its stack`,
+  );
+}
+
+/** The working behind the table. */
+export function fastenerWaysLines(job: Job, name: string): readonly WorkedLine[] {
+  return fastenerWays(nearestToEdge(job, name), job).because;
+}
+
+function nearestToEdge({ parts }: Job, name: string): Fastening {
+  const [nearest] = parts.fastenings
+    .filter(({ fastener }) => fastener.name === name)
+    .sort((a, b) => (a.edgeDistance ?? 1) - (b.edgeDistance ?? 1));
+  if (!nearest) throw new Refusal(`fasteners: the case has no ${name}`);
+  return nearest;
+}
+
+/** What a handle's fasteners still hold when the hand pulls off their middle, at shares of half its width. */
+export function offMiddleTable(job: Job, shares: readonly Ratio[]): TableView {
+  const handle = job.parts.hardware.find(({ item }) => item.duty === "lift");
+  const group = job.parts.fastenings.find(({ holds }) => holds === handle?.id);
+  const half = (handle?.stock.width ?? 0) / 2;
+  const rows = group
+    ? offMiddle(
+        group,
+        shares.map((share) => Length.si(share * half)),
+      )
+    : [];
+  const style = styleOf(job.case);
+  const percent = (share: Ratio): string => Ratio.show(share, { unit: "%", digits: 3 });
+  return tableOf(
+    rows,
+    [
+      { heading: "Hand off the middle", cell: ({ off }) => showFine(off, style) },
+      { heading: "Holds, elastic", cell: ({ elastic }) => percent(elastic) },
+      { heading: "Holds, turned about a point", cell: ({ ultimate }) => percent(ultimate) },
+    ],
+    `Fasteners of ${handle?.stock.name ?? "a handle"}: share of what they hold pulled through their middle. Count on the elastic share; the other wants metal that yields before it breaks`,
+  );
+}
+
+/** Rivets of the hardware, counted by part: rivets each times parts, before any edge is riveted. */
+export function hardwareRivets({ parts }: Job): WorkedLine {
+  const rivets = (id: string): number =>
+    parts.fastenings.reduce(
+      (sum, { holds, fastener, count }) =>
+        holds === id && fastenerTraits[fastener.kind].timedAs === "rivet" ? sum + count : sum,
+      0,
+    );
+  const items = [...new Set(parts.hardware.map(({ stock }) => stock.name))];
+  const riveted = items.flatMap((part) => {
+    const placed = parts.hardware.filter(({ stock, id }) => stock.name === part && rivets(id) > 0);
+    const [first] = placed;
+    return first ? [{ part, each: rivets(first.id), parts: placed.length }] : [];
+  });
+  return rivetCount.worked({ riveted });
+}
+
+/** Panels that have fasteners, those with the most first. */
+export function fastenedPanels({ parts }: Job): readonly string[] {
+  const count = (id: string): number =>
+    parts.fastenings.reduce((sum, { panel, count: n }) => (panel === id ? sum + n : sum), 0);
+  return [...new Set(parts.fastenings.map(({ panel }) => panel))].sort((a, b) => count(b) - count(a));
+}
+
+/** Every fastener group of a panel, numbered as its drawing is; of the whole case without a panel. */
+export function scheduleTable(job: Job, panel?: string): TableView {
+  const style = styleOf(job.case);
+  const rows = fastenerSchedule(job).filter((row) => panel === undefined || row.panel === panel);
+  const numbered = rows.map((row, i) => ({ ...row, number: i + 1 }));
+  return tableOf(
+    numbered,
+    [
+      { heading: "No.", cell: ({ number }) => number },
+      ...(panel === undefined
+        ? [{ heading: "Panel", cell: (row: (typeof numbered)[number]) => row.panel }]
+        : []),
+      { heading: "Holds", cell: ({ holds }) => holds },
+      { heading: "Fastener", cell: ({ fastener }) => fastener.name },
+      { heading: "How many", cell: ({ count }) => count },
+      { heading: "Washers", cell: ({ washers }) => (washers > 0 ? "each" : "") },
+      { heading: "Hole", cell: ({ hole }) => decimal(hole, style) },
+      { heading: "Grip", cell: ({ grip }) => decimal(grip, style) },
+      { heading: "Pitch", cell: ({ pitch }) => (pitch === undefined ? "" : Length.show(pitch, style)) },
+      { heading: "To the edge", cell: ({ edgeDistance }) => decimal(edgeDistance, style) },
+    ],
+    panel === undefined ? "Every fastener group of the case" : `Fasteners of ${panel}`,
+  );
+}
+
+/** One decimal figure in the reader's unit, so that the table fits a page. */
+function decimal(length: Length | undefined, { system }: ShowStyle): string {
+  if (length === undefined) return "";
+  return Length.show(length, { unit: system === "inch" ? "in" : "mm", digits: 3, exact: true });
+}
+
+/** A panel with its holes, numbered as its table is. Nothing for a panel that has none. */
+export function scheduleDrawing(job: Job, panel: string): readonly DrawingView[] {
+  const part = [...job.parts.panels, ...job.parts.shelves.map((shelf) => shelf.panel)].find(
+    ({ id }) => id === panel,
+  );
+  const order = fastenerSchedule(job).filter((row) => row.panel === panel);
+  const groups = job.parts.fastenings
+    .filter((fastening) => fastening.panel === panel)
+    .map((fastening) => ({
+      letter: String(order.findIndex(({ holds }) => holds === fastening.holds) + 1),
+      fastening,
+    }));
+  return part && groups.length > 0 ? [panelHolesDrawing(part, groups, ruleOf(job.case.units))] : [];
+}
+
+/** Fasteners to buy and the minutes to set them, by the tools that were timed. */
+export function fastenerTotalsTable(job: Job): TableView {
+  return tableOf(
+    fastenerTotals(job, job.review.purchases),
+    [
+      { heading: "Fastener", cell: ({ stock }) => stock.name },
+      { heading: "In the case", cell: ({ count }) => count },
+      { heading: "Spares", cell: ({ spares }) => spares },
+      { heading: "Packs", cell: ({ packs, stock }) => `${packs} of ${stock.packOf}` },
+      { heading: "Washers", cell: ({ washers }) => washers || "" },
+      { heading: "Cost", cell: ({ cost }) => Money.show(cost) },
+      {
+        heading: "Time",
+        cell: ({ byTool }) =>
+          byTool
+            .map(
+              ({ work, tool, time }) =>
+                `${work}: ${Time.show(time, { unit: "min", digits: 2 })} with the ${tool}`,
+            )
+            .join(", "),
+      },
+    ],
+    "Totals for each fastener",
+  );
 }

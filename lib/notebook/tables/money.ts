@@ -1,19 +1,119 @@
-/** Tables, chart rows and the answer of the notebook that asks what it costs and when it pays. */
-
+/** What the case costs, how surely it pays, and what other materials and prices would change. */
 import type { Job } from "../../job/index.js";
 import { groupBill } from "../../money/index.js";
 import { type SentenceView, type TableView, tableOf } from "../../page/index.js";
 import {
+  billOf,
+  businessReview,
   cashOverTime,
+  doubtsInWords,
+  doubtsOf,
   hourInWords,
   jobsForChance,
   jobsInWords,
+  type MaterialOption,
+  materialOptions,
+  type Outlay,
+  outlays,
+  paybackChances,
+  paybackSwings,
+  pricedItems,
+  priceWhatIf,
   sharingRule,
+  swingOf,
   workTimes,
 } from "../../plan/index.js";
-import { Money, ratio, showNumber, Time } from "../../quantity/index.js";
+import { addMoney, Money, type Ratio, ratio, showNumber, Time, timesMoney } from "../../quantity/index.js";
 import { billGroupTable, billTable, ruleOf } from "../../recipe/index.js";
-import { outlaysOf } from "./payback.js";
+
+/** Chance of having paid the case, in plain numbers. */
+export interface ChancePoint {
+  readonly month: number;
+  /** % */
+  readonly chance: number;
+  readonly way: string;
+  readonly jobs: number;
+}
+
+/** How likely each way is paid, month by month, for several numbers of jobs a month. */
+export function chancePoints(
+  job: Job,
+  jobsPerMonth: readonly number[],
+  months: number,
+): readonly ChancePoint[] {
+  return jobsPerMonth.flatMap((jobs) =>
+    outlaysOf(job).flatMap((outlay) =>
+      paybackChances(job, outlay, jobs, months).map(({ month, chance }) => ({
+        month,
+        chance: chance * 100,
+        way: outlay.way,
+        jobs,
+      })),
+    ),
+  );
+}
+
+/** Building and buying, with what each costs and how sure that is. */
+export function outlaysOf(job: Job): readonly Outlay[] {
+  return outlays(job, job.review.bill, job.review.business);
+}
+
+/** Jobs and months after which each way is paid with several chances, in %. */
+export function chanceTable(job: Job, chances: readonly number[]): TableView {
+  const { jobsPerMonth } = job.case.business;
+  const rows = outlaysOf(job).flatMap(({ way, cost, doubt }) =>
+    chances.map((chance) => {
+      const jobs = jobsForChance(job, { way, cost, doubt }, ratio(chance / 100));
+      const months = jobs === "never" ? jobs : Math.ceil(jobs / jobsPerMonth - 1e-9);
+      return { way, cost, chance, jobs, months };
+    }),
+  );
+  return tableOf(
+    rows,
+    [
+      { heading: "Way", cell: ({ way }) => way },
+      { heading: "Costs", cell: ({ cost }) => Money.show(cost) },
+      { heading: "Paid with a chance of", cell: ({ chance }) => `${chance} %`, align: "right" },
+      { heading: "After jobs", cell: ({ jobs }) => jobs, align: "right" },
+      { heading: "After months", cell: ({ months }) => months, align: "right" },
+    ],
+    `After how many jobs it is paid, at ${showNumber(jobsPerMonth, 3)} a month, interest left out`,
+  );
+}
+
+/** By how many jobs a figure moves payback, in plain numbers. */
+export interface SwingBar {
+  readonly figure: string;
+  readonly jobs: number;
+}
+
+/** Which figure matters most, each moved by its own doubt; figures that may prevent payback are left to the sentence below the chart. */
+export function swingBars(job: Job): readonly SwingBar[] {
+  return paybackSwings(job, job.review.business).flatMap((swing) => {
+    const jobs = swingOf(swing);
+    const shown = Number(jobs.toPrecision(2));
+    return Number.isFinite(jobs)
+      ? [{ figure: `${swing.figure}, ± ${percent(swing.share)}`, jobs: shown }]
+      : [];
+  });
+}
+
+const percent = (share: Ratio): string => `${showNumber(share * 100, 2)}\u00a0%`;
+
+/** The figures that may prevent payback altogether within their doubt, in words. */
+export function preventing(job: Job): string {
+  const names = paybackSwings(job, job.review.business)
+    .filter((swing) => !Number.isFinite(swingOf(swing)))
+    .map(({ figure, share }) => `${figure} (± ${percent(share)})`);
+  return names.length === 0
+    ? "No figure by itself, within its doubt, keeps the case from being paid."
+    : `Each of these by itself, within its doubt, may keep the case from ever being paid: ${names.join(", ")}.`;
+}
+
+/** How far figures may be off, and which of that is assumed. */
+export function doubtsNote({ case: { business } }: Job): string {
+  return doubtsInWords(doubtsOf(business));
+}
 
 /** One trade of the bill, in plain numbers. */
 export interface TradeCost {
@@ -93,4 +193,121 @@ export function moneyAnswer(job: Job): string {
   const [build] = outlaysOf(job);
   const sure = build ? jobsForChance(job, build, ratio(0.9)) : "never";
   return `Material ${Money.show(material)} and ${Time.show(time, { unit: "h", digits: 2 })} at the bench: the first case costs ${Money.show(own.value.first)} with tools, a ready-made one ${Money.show(job.case.business.readyMade)}. ${hourInWords(business)}. Built, it is paid after ${jobsInWords(built.jobs)} on average and, nine times in ten, after ${jobsInWords(sure)}; bought, after ${jobsInWords(bought.jobs)} on average.`;
+}
+
+/** One choice of material with the range it is left, in plain numbers. */
+export interface OptionRow {
+  readonly option: string;
+  readonly cost: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The cheapest choices of material, and the one of the case file, under letters that a table explains. */
+export function optionRows(job: Job, most: number): readonly OptionRow[] {
+  return lettered(job, most).map(({ option, cost, low, high }) => ({
+    option,
+    cost: cost.amount,
+    low: low.amount,
+    high: high.amount,
+  }));
+}
+
+/** What each letter of the chart of choices is made of. */
+export function optionTable(job: Job, most: number): TableView {
+  return tableOf(
+    lettered(job, most),
+    [
+      { heading: "Choice", cell: ({ option }) => option },
+      { heading: "Ply", cell: ({ sheet }) => sheet },
+      { heading: "Laminate", cell: ({ facing }) => facing },
+      { heading: "Adhesive", cell: ({ adhesive }) => adhesive },
+      { heading: "Edges", cell: ({ bar }) => bar },
+      { heading: "Cost", cell: ({ cost }) => Money.show(cost) },
+    ],
+    "What the choices are made of",
+  );
+}
+
+function lettered(job: Job, most: number) {
+  return optionsOf(job)
+    .filter(({ chosen }, i) => chosen || i < most)
+    .map((option, i) => ({
+      ...option,
+      option: `${String.fromCharCode(65 + (i % 26))}${option.chosen ? ", as designed" : ""}`,
+    }));
+}
+
+const options = new WeakMap<Job, readonly MaterialOption[]>();
+
+/** The choices of a job, planned once. */
+function optionsOf(job: Job): readonly MaterialOption[] {
+  const known = options.get(job) ?? materialOptions(job);
+  options.set(job, known);
+  return known;
+}
+
+/** One point of the what-if chart, in plain numbers. */
+export interface PricePoint {
+  /** Change of the price, % */
+  readonly change: number;
+  readonly total: number;
+  readonly item: string;
+}
+
+/** What the whole bill comes to when the price of one item changes, for the dearest items. */
+export function pricePoints(job: Job, changes: readonly number[], most: number): readonly PricePoint[] {
+  const { purchases, bill } = job.review;
+  return pricedItems(bill)
+    .slice(0, most)
+    .flatMap((item) =>
+      changes.map((change) => ({
+        change,
+        total: billOf(job, purchases, { [item]: 1 + change / 100 }).total.amount,
+        item,
+      })),
+    );
+}
+
+/** The item that most is paid for. */
+export function dearestItem({ review: { bill } }: Job): string {
+  return pricedItems(bill)[0] ?? "";
+}
+
+/**
+ * What other prices do to the bill and to payback.
+ *
+ * @param changes in %, by item of the bill
+ * @throws Refusal for an item that is not on the bill
+ */
+export function whatIfTable(job: Job, changes: Readonly<Record<string, number>>): TableView {
+  const { purchases, business } = job.review;
+  const shares = Object.fromEntries(Object.entries(changes).map(([item, change]) => [item, change / 100]));
+  const { bill, effects } = priceWhatIf(job, purchases, shares);
+  const then = businessReview(job, purchases, bill.total);
+  const rows = effects.map(({ item, before, after, added }) => [
+    item,
+    Money.show(before),
+    Money.show(after),
+    Money.show(added),
+  ]);
+  return tableOf(
+    [
+      ...rows,
+      [
+        "whole bill",
+        Money.show(business.material),
+        Money.show(bill.total),
+        Money.show(addMoney([bill.total, timesMoney(-1, business.material)])),
+      ],
+      ["paid after, built", jobsInWords(business.built.jobs), jobsInWords(then.built.jobs), ""],
+    ],
+    [
+      { heading: "What", cell: ([what]) => what ?? "" },
+      { heading: "As it is", cell: ([, before]) => before ?? "", align: "right" },
+      { heading: "With the other prices", cell: ([, , after]) => after ?? "", align: "right" },
+      { heading: "Adds to the bill", cell: ([, , , added]) => added ?? "", align: "right" },
+    ],
+    "What if a price is another one?",
+  );
 }

@@ -1,9 +1,36 @@
-/** Tables, chart rows and the answer of the notebook that asks about lifting, rolling and tipping. */
-
-import { liftSweep } from "../../findings/index.js";
+/** Lifting, rolling, tipping, carrying and dropping the case: tables, chart rows and drawings. */
+import { liftSweep, styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
-import { liftAxis, type MassGroup } from "../../model/index.js";
-import { Length, Mass } from "../../quantity/index.js";
+import {
+  type Balancing,
+  balancing,
+  type ContentMove,
+  dropOf,
+  footprint,
+  handlingsOf,
+  judgeShare,
+  type LashingWay,
+  lashingWays,
+  liftAxis,
+  limitOf,
+  type MassGroup,
+  type StateOfMass,
+  sectionBalance,
+  sideOf,
+  standingHeight,
+  statesOfMass,
+  teamLoad,
+} from "../../model/index.js";
+import {
+  type Handling,
+  heaviestTransitCase,
+  Inertia,
+  teamShares,
+  toppleDirections,
+  transitDrop,
+} from "../../moving/index.js";
+import { type TableView, tableOf } from "../../page/index.js";
+import { Angle, Force, Length, Mass, Ratio, showNumber, standardGravity } from "../../quantity/index.js";
 import { mostWanting, tallySentence } from "./tally.js";
 
 /** What a section is made up of, in plain numbers. */
@@ -76,4 +103,228 @@ export function movingAnswer({ review: { travel } }: Job): string {
   return mostWanting(travel)
     ? tallySentence(travel)
     : "It can be lifted, rolled and stood by the people of the journey.";
+}
+
+interface Move extends ContentMove {
+  readonly section: string;
+  readonly balancing: Balancing;
+}
+
+/** Up to three rows a section; none where it has no handle at each end, or balances to a few millimetres. */
+export function movesTable(job: Job): TableView {
+  const style = styleOf(job.case);
+  const show = (length: number): string => Length.show(Length.si(Math.abs(length)), style);
+  const rows = job.parts.sections.flatMap(({ name }) => {
+    const finding = job.review.travel.find(({ id }) => id === `travel.balance.${name}`);
+    if (finding === undefined || finding.verdict === "unknown") return [];
+    const found = balancing(job, name);
+    return found.moves.map((move): Move => ({ ...move, section: name, balancing: found }));
+  });
+  return tableOf(
+    rows,
+    [
+      { heading: "Section", cell: ({ section }) => section },
+      {
+        heading: "It balances off the middle by",
+        cell: ({ balancing: { wanted, axis } }) => `${show(wanted)}, to the ${sideOf(axis, -wanted)}`,
+      },
+      { heading: "Move", cell: ({ name }) => name },
+      {
+        heading: "By",
+        cell: ({ possible, balancing: { axis } }) => `${show(possible)} to the ${sideOf(axis, possible)}`,
+      },
+      {
+        heading: "That is",
+        cell: ({ possible, wanted }) =>
+          Math.abs(possible) >= Math.abs(wanted) * (1 - 1e-9)
+            ? "enough"
+            : "part of the way, as far as the wall",
+      },
+    ],
+    "Any one of these, where things between make way",
+  );
+}
+
+interface Ride extends LashingWay {
+  readonly section: string;
+}
+
+/** A row a section and way; nothing where the journey has no straps. */
+export function ridesTable(job: Job): TableView | undefined {
+  const { lashing } = job.case.journey;
+  if (!lashing) return undefined;
+  const style = styleOf(job.case);
+  const rows = job.parts.sections.flatMap(({ name }) =>
+    lashingWays(job, name, lashing).map((way): Ride => ({ section: name, ...way })),
+  );
+  return tableOf(
+    rows,
+    [
+      { heading: "Section", cell: ({ section }) => section },
+      { heading: "The road pushes it", cell: ({ way }) => way },
+      { heading: "Tension against sliding", cell: ({ slide }) => Force.show(slide.value, style) },
+      { heading: "Against tipping", cell: ({ tilt }) => Force.show(tilt.value, style) },
+      { heading: "Straps", cell: ({ straps }) => String(straps.value) },
+      {
+        heading: "Loose, it tips at",
+        cell: ({ loose }) => `${Ratio.show(Ratio.si(loose.value / standardGravity), { digits: 2 })} g`,
+      },
+    ],
+    `Straps of ${Force.show(lashing.tension, style)} at ${Angle.show(lashing.angle, { digits: 2 })} over each section, friction ${Ratio.show(lashing.friction)}; none at all where friction holds it, though one keeps it from wandering`,
+  );
+}
+
+interface Dropped {
+  readonly what: string;
+  readonly mass: Mass;
+  readonly longest: Length;
+}
+
+/** Each section with what is in it, and each fragile thing by itself. */
+function droppedThings(job: Job): readonly Dropped[] {
+  const longest = ({ x, y, z }: { readonly x: Length; readonly y: Length; readonly z: Length }): Length =>
+    Length.si(Math.max(x, y, z));
+  const sections = job.parts.sections.map(({ name, outside }) => ({
+    what: name,
+    mass: sectionBalance(job, name).value.mass,
+    longest: longest(outside.size),
+  }));
+  const fragile = job.case.contents
+    .filter(({ needs }) => needs.fragility !== undefined)
+    .map(({ name, mass, size }) => ({ what: `${name}, by itself`, mass, longest: longest(size) }));
+  return [...sections, ...fragile];
+}
+
+/** Drop heights by mass and way of handling: three levels of own hands, a parcel, and a military yardstick. */
+export function dropHeightsTable(job: Job): TableView {
+  const style = styleOf(job.case);
+  const by = (handling: Handling) => ({
+    heading: handling[0]?.toUpperCase() + handling.slice(1),
+    cell: ({ mass }: Dropped): string =>
+      handlingsOf(mass).includes(handling) ? Length.show(dropOf(mass, handling).value, style) : "too heavy",
+  });
+  return tableOf(
+    droppedThings(job),
+    [
+      { heading: "What", cell: ({ what }) => what },
+      { heading: "Mass", cell: ({ mass }) => Mass.show(mass, style) },
+      by("careful"),
+      by("usual"),
+      by("rough"),
+      by("parcel"),
+      {
+        heading: "Military transit case",
+        cell: ({ mass, longest }) =>
+          mass <= heaviestTransitCase ? Length.show(transitDrop({ mass, longest }), style) : "too heavy",
+      },
+    ],
+    "Drop heights: own hands by ASTM D4169 (from memory; over 200 lb one edge falls), a parcel by ISTA 1A, the last column a yardstick by MIL-STD-810",
+  );
+}
+
+/** Every section and the stack: loaded, empty and with its lids and doors off. */
+export function massStatesTable(job: Job): TableView {
+  const style = styleOf(job.case);
+  const above = (height: Length): Length => Length.si(height + standingHeight(job));
+  const place = ({ centreHalf }: StateOfMass, axis: "x" | "y" | "z", value: Length): string =>
+    give(Length.show(value, style), centreHalf && shortLength(centreHalf[axis], job.case.units));
+  return tableOf(
+    statesOfMass(job),
+    [
+      ...whatAndState,
+      { heading: "Mass", cell: (row) => massWords(row, job.case.units) },
+      { heading: "From the left", cell: (row) => place(row, "x", row.balance.value.x) },
+      { heading: "From the front", cell: (row) => place(row, "y", row.balance.value.y) },
+      { heading: "Above the floor, stacked", cell: (row) => place(row, "z", above(row.balance.value.z)) },
+    ],
+    "Mass and centre of gravity; ± is half of the 95 % interval that the weighed offcuts leave",
+  );
+}
+
+/** Moments of inertia of the same, about the centre of gravity. */
+export function inertiaTable(job: Job): TableView {
+  const style = styleOf(job.case);
+  const inertia = (value: Inertia): string => Inertia.show(value, style);
+  return tableOf(
+    statesOfMass(job),
+    [
+      ...whatAndState,
+      { heading: "Nodding, front to back", cell: (row) => inertia(row.inertia.value.x) },
+      { heading: "Rocking, side to side", cell: (row) => inertia(row.inertia.value.y) },
+      { heading: "Turning on the floor", cell: (row) => inertia(row.inertia.value.z) },
+    ],
+    "How hard it is to start turning: moments of inertia about the centre of gravity",
+  );
+}
+
+const whatAndState: readonly { readonly heading: string; cell(row: StateOfMass): string }[] = [
+  { heading: "What", cell: ({ what }) => what },
+  { heading: "State", cell: ({ state }) => state },
+];
+
+/** Too short for a rule's fractions: decimals. */
+function shortLength(length: Length, units: "inch" | "metric"): string {
+  const unit = units === "inch" ? "in" : "mm";
+  return `${showNumber(Length.in(length, unit), 1)} ${unit}`;
+}
+
+function massWords({ balance, halfWidth }: StateOfMass, units: "inch" | "metric"): string {
+  const unit = massUnit(units);
+  const show = (mass: Mass, digits: number): string => Mass.show(mass, { unit, digits });
+  return give(show(balance.value.mass, 3), halfWidth && show(halfWidth, 2));
+}
+
+/** A value and what it may be off by; the sign of the latter stays with its number. */
+function give(value: string, half: string | undefined): string {
+  return half === undefined ? value : `${value} ±\u00a0${half}`;
+}
+
+/** What one person carries of a section, in the case's own unit. */
+export interface ShareRow {
+  readonly who: string;
+  readonly share: number;
+}
+
+/** Everyone who lifts a section that has handles at both ends; empty where one lifts alone. */
+export function shareRows(job: Job): readonly ShareRow[] {
+  const { people } = job.case.journey;
+  const unit = massUnit(job.case.units);
+  if (people < 2) return [];
+  const isKnown = (id: string): boolean =>
+    job.review.travel.some((finding) => finding.id === id && finding.verdict !== "unknown");
+  return job.parts.sections.flatMap(({ name }) => {
+    if (!isKnown(`travel.lift.${name}`)) return [];
+    const load = teamLoad(job, name, sectionBalance(job, name), people);
+    return teamShares(load).shares.map((share, i) => ({
+      who: `${name}, ${load.people[i]?.name ?? ""}`,
+      share: Number(Mass.in(share, unit).toPrecision(3)),
+    }));
+  });
+}
+
+/** What the lifting equation recommends for one person on this journey, in the case's own unit. */
+export function recommendedShare(job: Job): number {
+  return Mass.in(limitOf(judgeShare(job, Mass.si(1))), massUnit(job.case.units));
+}
+
+/** The lean at which the stack tips, one direction. */
+export interface LeanRow {
+  readonly towards: string;
+  readonly lean: number;
+}
+
+/** Directions clockwise from the back, seen from above, a multiple of four; empty where it cannot stand. */
+export function leanRows(job: Job, steps: number): readonly LeanRow[] {
+  const tip = job.review.travel.find(({ id }) => id === "travel.tip");
+  if (tip?.verdict === "unknown") return [];
+  const directions = toppleDirections(footprint(job), steps);
+  const words = ["back", "right", "front", "left"];
+  return directions.map((_, i) => {
+    const heading = (((steps / 4 - i) % steps) + steps) % steps;
+    const lean = directions[heading]?.lean ?? Angle.si(0);
+    return {
+      towards: (i * 4) % steps === 0 ? (words[(i * 4) / steps] ?? "") : "",
+      lean: Angle.in(lean, "deg"),
+    };
+  });
 }

@@ -1,7 +1,6 @@
 import { type FaceName, faceNames, frames } from "../../../fem/index.js";
 import type { BoxCase, BoxPlace } from "../../reference/fe/box-file.js";
-import type { Deck } from "./deck.js";
-import { GridBuilder, gridLines, lineShares, patchShares } from "./shell-grid.js";
+import { type Deck, GridBuilder, gridLines, lineShares, patchShares } from "./deck.js";
 
 /** How a box is loaded: pushed at the top, or twisted over its corners. */
 export type BoxLoading = "racking" | "twist";

@@ -1,7 +1,6 @@
 import type { BoxPlace } from "../../reference/fe/box-file.js";
 import type { CaseBox, CaseCutout, CasePlace, PanelCase } from "../../reference/fe/case-file.js";
-import type { Deck } from "./deck.js";
-import { GridBuilder, gridLines, patchShares } from "./shell-grid.js";
+import { type Deck, GridBuilder, gridLines, patchShares } from "./deck.js";
 
 /** Places nearer than this are one, mm. */
 const same = 1e-6;

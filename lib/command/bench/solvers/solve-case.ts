@@ -10,7 +10,7 @@ const found: unknown = JSON.parse(readFileSync(file, "utf8"));
 /** The largest deflection of a panel; mesh multiplies the usual element target. */
 async function panel(): Promise<number> {
   const [{ panelProblem }, fem] = await Promise.all([
-    import("../../reference/fe/panel-case.js"),
+    import("../../reference/fe/panel-outcomes.js"),
     import("../../../fem/panel/index.js"),
   ]);
   const problem = panelProblem(found as PanelCase);
@@ -21,8 +21,8 @@ async function panel(): Promise<number> {
 /** How far the forces on a box move; mesh multiplies the usual size of its elements. */
 async function box(): Promise<number> {
   const [{ boxProblem, cornerPatches }, loads, fem] = await Promise.all([
-    import("../../reference/fe/box-case.js"),
-    import("../../reference/fe/box-case.js"),
+    import("../../reference/fe/box-outcomes.js"),
+    import("../../reference/fe/box-outcomes.js"),
     import("../../../fem/box/index.js"),
   ]);
   const problem = boxProblem(found as BoxCase);

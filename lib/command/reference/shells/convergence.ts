@@ -1,9 +1,9 @@
 /** The order at which results come nearer to their limit as elements are halved, against theory. */
 import { z } from "zod";
 import type { ReferenceOutcome } from "../outcome.js";
-import { plainSheet } from "./plain-sheets.js";
 import {
   nodeAt,
+  plainSheet,
   type ShellMesh,
   type ShellProblem,
   type SolvedShell,

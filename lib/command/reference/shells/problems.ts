@@ -10,10 +10,11 @@ import { z } from "zod";
 import type { Sheet } from "../../../fem/element/index.js";
 import { meshChange } from "../../../fem/index.js";
 import type { ReferenceOutcome } from "../outcome.js";
-import { plainSheet, planeStrain } from "./plain-sheets.js";
 import {
   dot,
   nodeAt,
+  plainSheet,
+  planeStrain,
   plus,
   type ShellMesh,
   type ShellProblem,

@@ -1,8 +1,9 @@
+/** Runs a file of finite-element cases. */
 import type { ReferenceOutcome } from "../outcome.js";
-import { boxOutcomes } from "./box-case.js";
 import { boxCase } from "./box-file.js";
+import { boxOutcomes } from "./box-outcomes.js";
 import { panelCase } from "./case-file.js";
-import { panelOutcomes } from "./panel-case.js";
+import { panelOutcomes } from "./panel-outcomes.js";
 
 /**
  * Runs a file of finite-element cases, compared with its values for a sheet that shears (theory "mindlin").

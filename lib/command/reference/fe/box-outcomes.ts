@@ -1,4 +1,4 @@
-/** Boxes through another program: the box of a file as ours, its loads, and its values beside ours. */
+/** Every expected value of a box case beside ours, and the box it describes. */
 import {
   alongLine,
   type BoxFace,
@@ -25,10 +25,9 @@ import {
   usualBoxSize,
   wayOfForce,
 } from "../../../fem/index.js";
-import type { ReferenceOutcome } from "../outcome.js";
+import { compared, type ReferenceOutcome, type ValueNamed } from "../outcome.js";
 import type { BoxCase } from "./box-file.js";
-import { compared, type ValueNamed } from "./compared.js";
-import { cutoutOf, layerOf } from "./panel-case.js";
+import { cutoutOf, layerOf } from "./panel-outcomes.js";
 
 const mm = 1e-3;
 

@@ -1,4 +1,4 @@
-/** Panels through another program: the panel of a file as ours, and its values beside ours. */
+/** Every expected value of a panel case beside ours, and the panel it describes. */
 import { type Sheet, type SheetLayer, sheetOfLayers } from "../../../fem/element/index.js";
 import {
   bent,
@@ -25,9 +25,8 @@ import {
   usualElementTarget,
 } from "../../../fem/index.js";
 import { Angle, Density, Length, Pressure, Ratio } from "../../../quantity/index.js";
-import type { ReferenceOutcome } from "../outcome.js";
+import { compared, type ReferenceOutcome, type ValueNamed } from "../outcome.js";
 import type { CaseBox, CaseCutout, CaseMaterial, CaseRegion, PanelCase } from "./case-file.js";
-import { compared, type ValueNamed } from "./compared.js";
 
 const mm = 1e-3;
 const mega = 1e6;

@@ -1,4 +1,4 @@
-/** Published cutting problems: bars and sheets, with the fewest that are known. */
+/** Runs published cutting cases: bars, and lists of rectangles. */
 import {
   type BarJob,
   bestValueSheet,
