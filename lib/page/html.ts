@@ -68,11 +68,13 @@ function partMarkup(part: HtmlPart): string {
 
 /** What a page is made of. */
 interface PageParts {
+  /** The words of the browser's tab. */
   readonly title: string;
   /** Content security policy: what the page may load and run. */
   readonly policy: string;
   /** Further elements of the head: styles, scripts. */
   readonly head: Html;
+  /** Everything that the reader sees. */
   readonly body: Html;
 }
 

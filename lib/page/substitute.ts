@@ -23,8 +23,11 @@ export interface PutIn {
 
 /** A symbol with the value to put in its place, or none where the value is no single number. */
 interface Known {
+  /** The symbol as a row of tokens. */
   readonly tokens: readonly string[];
+  /** The value as TeX; undefined where it is no single number. */
   readonly tex: string | undefined;
+  /** The value that the equation reckons with, in SI or in the equation's own unit. */
   readonly number: number | undefined;
   /** Of each item of a list. */
   readonly items?: readonly (readonly Known[])[];

@@ -21,13 +21,17 @@ export type View =
 
 /** One sentence. */
 export interface SentenceView {
+  /** The kind of view. */
   readonly kind: "sentence";
+  /** The sentence as a reader sees it. */
   readonly text: string;
 }
 
 /** The sentence a notebook ends in. */
 export interface AnswerView {
+  /** The kind of view. */
   readonly kind: "answer";
+  /** The answer in a sentence. */
   readonly text: string;
   /** Absent where the answer is a quantity rather than a judgement. */
   readonly verdict?: Verdict;
@@ -38,14 +42,19 @@ export type Alignment = "left" | "right" | "center";
 
 /** One column of a table. */
 export interface TableColumn {
+  /** The words above the column. */
   readonly heading: string;
+  /** The side on which the cells stand. */
   readonly align: Alignment;
 }
 
 /** Rows of text. */
 export interface TableView {
+  /** The kind of view. */
   readonly kind: "table";
+  /** The words above the whole table. */
   readonly caption?: string;
+  /** The columns from left to right. */
   readonly columns: readonly TableColumn[];
   /** One text a column. */
   readonly rows: readonly (readonly string[])[];
@@ -53,15 +62,21 @@ export interface TableView {
 
 /** Points, or numbered steps. */
 export interface ListView {
+  /** The kind of view. */
   readonly kind: "list";
+  /** The words above the points. */
   readonly title?: string;
+  /** Whether the points are numbered. */
   readonly ordered: boolean;
+  /** The points in their order. */
   readonly items: readonly string[];
 }
 
 /** What to mind before starting. */
 export interface CautionsView {
+  /** The kind of view. */
   readonly kind: "cautions";
+  /** The warnings, one a sentence or two. */
   readonly items: readonly string[];
 }
 
@@ -69,36 +84,47 @@ export interface CautionsView {
 export interface SymbolView {
   /** TeX. */
   readonly symbol: string;
+  /** What the symbol stands for. */
   readonly meaning: string;
+  /** The value with its unit. */
   readonly value: string;
 }
 
 /** A formula with its numbers. */
 export interface WorkedView {
+  /** The kind of view. */
   readonly kind: "worked";
   /** The formula's id. */
   readonly id: string;
+  /** The formula's name as a reader sees it. */
   readonly title: string;
   /** TeX. */
   readonly equation: string;
   /** TeX with the numbers put in, one a line; none where the equation is of a kind that takes no numbers. */
   readonly substituted: readonly string[];
+  /** The symbols that go in. */
   readonly inputs: readonly SymbolView[];
+  /** The symbols that come out. */
   readonly results: readonly SymbolView[];
   /** Citations as a reader sees them. */
   readonly source: readonly string[];
+  /** The conditions under which the formula holds. */
   readonly validity: string;
+  /** What to mind with these numbers. */
   readonly warnings: readonly string[];
 }
 
 /** A value under a name. */
 export interface AmountView {
+  /** What the value is of. */
   readonly meaning: string;
+  /** The value with its unit. */
   readonly value: string;
 }
 
 /** One question about the case, answered with its working. */
 export interface FindingView {
+  /** The kind of view. */
   readonly kind: "finding";
   /** Dotted path, unique in a review. */
   readonly id: string;
@@ -127,7 +153,12 @@ export interface FindingView {
     /** The upper end of the ratio. */
     readonly high: number;
     /** Share of each measured input in the scatter; they sum to 1. */
-    readonly shares: readonly { readonly input: string; readonly share: number }[];
+    readonly shares: readonly {
+      /** The measured input's name. */
+      readonly input: string;
+      /** Its part of the scatter, from 0 to 1. */
+      readonly share: number;
+    }[];
   };
   /** The worked lines behind it. */
   readonly because: readonly WorkedView[];
@@ -136,7 +167,12 @@ export interface FindingView {
   /** What the answer takes for granted. */
   readonly assumes: readonly string[];
   /** What would help, each with what it gave when it was tried. */
-  readonly remedies: readonly { readonly words: string; readonly gives: readonly AmountView[] }[];
+  readonly remedies: readonly {
+    /** What to change, in words. */
+    readonly words: string;
+    /** What came out when it was tried. */
+    readonly gives: readonly AmountView[];
+  }[];
   /** Where limit and working come from. */
   readonly source: readonly string[];
   /** What an unknown answer waits for. */
@@ -158,7 +194,9 @@ export type ChartSpec = { readonly [field: string]: Json };
 
 /** A chart. */
 export interface ChartView {
+  /** The kind of view. */
   readonly kind: "chart";
+  /** The words above the chart. */
   readonly title: string;
   /** What the chart shows, for a reader who cannot see it. */
   readonly description: string;
@@ -170,7 +208,9 @@ export interface ChartView {
 
 /** Text with markup, as in a notebook's own prose. */
 export interface MarkdownView {
+  /** The kind of view. */
   readonly kind: "markdown";
+  /** The text with its Markdown marks. */
   readonly text: string;
 }
 
@@ -206,7 +246,9 @@ export function chart(title: string, description: string, spec: ChartSpec): Char
 
 /** One column of a table: what stands above it and how a row fills it. */
 export interface Column<Row> {
+  /** The words above the column. */
   readonly heading: string;
+  /** Makes the cell of a row. */
   readonly cell: (row: Row) => string | number;
   /** Default: right where every cell is a number or starts with one, else left. */
   readonly align?: Alignment;

@@ -9,6 +9,7 @@ import { type HardwareStage, stageOf } from "./hardware-stage.js";
 export interface Bit {
   /** "no. 30" or "3.3 mm". */
   readonly name: string;
+  /** The diameter of the hole that it drills. */
   readonly diameter: Length;
 }
 

@@ -3,16 +3,21 @@ import { type BarPart, type FacingPart, type PanelPart, type Parts, sheetPieces 
 
 /** A piece under its code: P1 for sheet, L1 for laminate, B1 for bars. */
 export interface CodedPiece<Part> {
+  /** The short code, P1 for instance. */
   readonly code: string;
   /** As the cut plans name it. */
   readonly name: string;
+  /** The part of the case that the piece becomes. */
   readonly part: Part;
 }
 
 /** All pieces of a case. */
 export interface CodedPieces {
+  /** The pieces of sheet. */
   readonly panels: readonly CodedPiece<PanelPart>[];
+  /** The pieces of laminate. */
   readonly facings: readonly CodedPiece<FacingPart>[];
+  /** The pieces of extrusion. */
   readonly bars: readonly CodedPiece<BarPart>[];
 }
 
@@ -42,6 +47,7 @@ export function codeOf(pieces: readonly CodedPiece<unknown>[], name: string): st
 export interface NumberedStock<Cut> {
   /** "Sheet 3". */
   readonly label: string;
+  /** How it is cut up. */
   readonly cut: Cut;
 }
 

@@ -16,9 +16,11 @@ export interface Recipe {
 
 /** One stretch of the work. */
 export interface RecipeSection {
+  /** The heading, without its number. */
   readonly title: string;
   /** Whether it starts a new sheet of paper, to be carried to the bench or the shop by itself. */
   readonly newPage: boolean;
+  /** What stands under the heading, in order. */
   readonly blocks: readonly RecipeBlock[];
 }
 
@@ -27,7 +29,9 @@ export type RecipeBlock = View | BlanksBlock | GroupBlock;
 
 /** A table with columns left empty, to be filled in with a pencil. */
 export interface BlanksBlock {
+  /** The kind of block. */
   readonly kind: "blanks";
+  /** The printed columns from left to right. */
   readonly columns: readonly TableColumn[];
   /** One text a printed column. */
   readonly rows: readonly (readonly string[])[];
@@ -39,8 +43,11 @@ export interface BlanksBlock {
 
 /** Blocks that belong on one page under one heading, such as a panel's drawing and its holes. */
 export interface GroupBlock {
+  /** The kind of block. */
   readonly kind: "group";
+  /** The heading of the group. */
   readonly title: string;
+  /** What stands under the heading, in order. */
   readonly blocks: readonly RecipeBlock[];
 }
 

@@ -7,6 +7,7 @@ export const unbreakableHyphen = "\u2011";
 
 /** How one case's lengths are written; a number and its unit never part at the end of a line. */
 export interface Rule {
+  /** The units that every other quantity is shown in. */
   readonly style: ShowStyle;
   /** A length to mark or cut: "23-5/8 in (600 mm)" or "600 mm". */
   length(value: Length): string;

@@ -9,10 +9,15 @@ import { type Rule, ruleOf } from "./rule.js";
 
 /** What every section of the recipe is written from. */
 export interface Workshop extends RecipeInput {
+  /** How lengths and masses are written. */
   readonly rule: Rule;
+  /** Every piece that is cut, under its code. */
   readonly pieces: CodedPieces;
+  /** The sheets of the cut plans, numbered. */
   readonly sheets: readonly NumberedStock<CutSheet>[];
+  /** The sheets of laminate of the cut plans, numbered. */
   readonly laminates: readonly NumberedStock<CutSheet>[];
+  /** The bars of the cut plans, numbered. */
   readonly bars: readonly NumberedStock<CutBar>[];
 }
 
@@ -40,10 +45,13 @@ export function openWorkshop(input: RecipeInput): Workshop {
 
 /** Everything a recipe is written from. */
 export interface RecipeInput {
+  /** The case as it is described. */
   readonly case: Case;
+  /** The parts that the case is made of. */
   readonly parts: Parts;
+  /** What is bought, and how the sheets and bars are cut up. */
   readonly purchases: PurchaseList;
-  /** Of all of them, with price breaks, shipping and tax. */
+  /** The cost of all purchases, with price breaks, shipping and tax. */
   readonly bill: Bill;
   /** Every question of the review, with its verdict. */
   readonly findings: readonly Finding[];

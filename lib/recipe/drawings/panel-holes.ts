@@ -8,7 +8,9 @@ import { millimetres, openingMark, openingName, wordsFit } from "./marks.js";
 
 /** A group of holes under its letter. */
 export interface LetteredGroup {
+  /** The letter that stands beside the holes. */
   readonly letter: string;
+  /** The fasteners that go into the holes. */
   readonly fastening: Fastening;
 }
 

@@ -10,6 +10,7 @@ const lettersAcross = 56;
 
 /** What stands on the pieces of one drawing. */
 interface Lettering {
+  /** How lengths are written. */
   readonly rule: Rule;
   /** Height of the letters. */
   readonly letter: number;
@@ -143,9 +144,11 @@ function cutNumber({ part, direction, at }: ThroughCut, number: number, letter: 
 
 /** What there is to write on a piece. */
 interface PieceWords {
+  /** The short code of the piece. */
   readonly code: string;
   /** Which panel it is. */
   readonly name: string;
+  /** Length and width of the piece in words. */
   readonly size: string;
 }
 

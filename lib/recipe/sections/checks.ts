@@ -224,8 +224,11 @@ function doorChecks(workshop: Workshop): GroupBlock {
 }
 
 interface FinishedCheck {
+  /** What to measure, and how. */
   readonly what: string;
+  /** What it should be, in words. */
   readonly planned: string;
+  /** How far off it may be, in words. */
   readonly allowed: string;
 }
 

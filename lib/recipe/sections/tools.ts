@@ -106,7 +106,9 @@ function sizes(
 
 /** A tool and what it is for. */
 export interface Tool {
+  /** The tool, or a few that go together. */
   readonly tool: string;
+  /** What it is for. */
   readonly use: string;
 }
 

@@ -3,7 +3,7 @@ import MarkdownIt from "markdown-it";
 import { describe, expect, test } from "vitest";
 import { type Recipe, recipeMarkdown, recipePage, writeRecipe } from "../../lib/recipe/index.js";
 import { markdownText } from "../../lib/recipe/recipe-markdown.js";
-import { smallInput, smallRecipe } from "./recipes.js";
+import { smallInput, smallRecipe } from "../recipe/recipes.js";
 
 const evil = `<script>alert("x")</script> | *a* _b_ [c](http://x) & "d"`;
 const evilRecipe: Recipe = writeRecipe({

@@ -4,7 +4,7 @@ import type { DrawingMark, DrawingView } from "../../lib/page/index.js";
 import { Length, mm } from "../../lib/quantity/index.js";
 import { pieceLines } from "../../lib/recipe/drawings/sheet-cuts.js";
 import { accessOf, lastPanel, stageOf } from "../../lib/recipe/hardware-stage.js";
-import { flatBlocks, plainInput, sectionNamed, smallInput, smallRecipe } from "./recipes.js";
+import { flatBlocks, plainInput, sectionNamed, smallInput, smallRecipe } from "../recipe/recipes.js";
 
 const { parts, purchases } = smallInput;
 

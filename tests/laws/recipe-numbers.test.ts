@@ -6,7 +6,7 @@ import { inch, Length, mm } from "../../lib/quantity/index.js";
 import { bitFor, holeMarks } from "../../lib/recipe/drilling.js";
 import { ruleOf } from "../../lib/recipe/rule.js";
 import { diagonalDifference, diagonalOf, thicknessTolerance } from "../../lib/recipe/tolerances.js";
-import { smallInput } from "./recipes.js";
+import { smallInput } from "../recipe/recipes.js";
 
 const rivet = smallInput.parts.fastenings[0]?.fastener as Fastener;
 const group = smallInput.parts.fastenings[0] as Fastening;
