@@ -17,7 +17,7 @@ export interface PutIn {
   readonly number?: number;
   /** Numbers of a record, each with its own symbol. */
   readonly fields?: readonly PutIn[];
-  /** The same of each item of a list, over which a sum may run. */
+  /** The numbers of each item of a list, over which a sum may run. */
   readonly items?: readonly (readonly PutIn[])[];
 }
 
@@ -29,7 +29,7 @@ interface Known {
   readonly tex: string | undefined;
   /** The value that the equation reckons with, in SI or in the equation's own unit. */
   readonly number: number | undefined;
-  /** Of each item of a list. */
+  /** The symbols of each item of a list. */
   readonly items?: readonly (readonly Known[])[];
 }
 

@@ -45,6 +45,11 @@ class Reader {
     this.#items = [...items];
   }
 
+  /**
+   * The value of all items together.
+   *
+   * @throws SyntaxError where they are no single expression
+   */
   whole(): number {
     const value = this.#sum();
     if (this.#items.length > 0) throw new SyntaxError("more than an expression");
@@ -75,6 +80,11 @@ class Reader {
     return this.#take("^") ? base ** this.#argument() : base;
   }
 
+  /**
+   * One number, bracket, fraction or function.
+   *
+   * @throws SyntaxError where the expression ends early
+   */
   #atom(): number {
     const item = this.#items.shift();
     if (typeof item === "number") return item;
@@ -129,6 +139,7 @@ class Reader {
     return true;
   }
 
+  /** @throws SyntaxError where another sign stands next */
   #expect(sign: string): void {
     if (!this.#take(sign)) throw new SyntaxError(`no ${sign}`);
   }
@@ -139,7 +150,11 @@ class Reader {
   }
 }
 
-/** A number as written, or a unit. */
+/**
+ * A number as written, or a unit.
+ *
+ * @throws SyntaxError for anything else
+ */
 function literal(item: string): number {
   if (/^\d/.test(item)) return Number(item.replaceAll("\\,", ""));
   const size = unitSize(/^\\mathrm\s*\{(.*)\}$/.exec(item)?.[1] ?? "no unit");

@@ -119,7 +119,7 @@ export function holeMarks({ at }: Fastening): HoleMarks | undefined {
 
 function marksAlong(at: readonly PanelPoint[], axis: keyof PanelPoint): Length[] {
   const sorted = at.map((hole) => hole[axis]).sort((a, b) => a - b);
-  return sorted.filter((mark, i) => i === 0 || mark - (sorted[i - 1] as Length) > sameMark);
+  return sorted.filter((mark, i) => mark - (sorted[i - 1] ?? Number.NEGATIVE_INFINITY) > sameMark);
 }
 
 function isHole(at: readonly PanelPoint[], u: Length, v: Length): boolean {

@@ -3,19 +3,19 @@ import { Length } from "../quantity/index.js";
 
 /** How far off a thing may be. Common practice, no source. */
 export const tolerance: {
-  /** Of a sheet piece's width and height. */
+  /** For the width and height of a sheet piece. */
   readonly sawn: Length;
-  /** Of a bar's length. */
+  /** For the length of a bar. */
   readonly bar: Length;
-  /** Of an opening's size and place. */
+  /** For the size and place of an opening. */
   readonly opening: Length;
-  /** Of a door's gap. */
+  /** For the gap round a door. */
   readonly gap: Length;
-  /** Of a section's outside. */
+  /** For the outside of a section. */
   readonly box: Length;
-  /** Share of the planned adhesive. */
+  /** For adhesive, as a share of what is planned. */
   readonly adhesive: number;
-  /** Share of a reckoned mass. */
+  /** For a mass, as a share of what is reckoned. */
   readonly mass: number;
 } = {
   sawn: Length.of(1, "mm"),

@@ -16,12 +16,21 @@ export function distinct<Item>(items: readonly Item[]): Item[] {
   return [...new Set(items)];
 }
 
+/** Things that share a name; there is always at least one. */
+export type Group<Item> = readonly [Item, ...Item[]];
+
 /** Things by the name of what they share, in the order of first mention. */
 export function grouped<Item>(
   items: readonly Item[],
   nameOf: (item: Item) => string,
-): readonly (readonly [string, readonly Item[]])[] {
-  return distinct(items.map(nameOf)).map((name) => [name, items.filter((item) => nameOf(item) === name)]);
+): readonly (readonly [string, Group<Item>])[] {
+  const groups = new Map<string, [Item, ...Item[]]>();
+  for (const item of items) {
+    const group = groups.get(nameOf(item));
+    if (group) group.push(item);
+    else groups.set(nameOf(item), [item]);
+  }
+  return [...groups];
 }
 
 /** Sum of a number of each. */

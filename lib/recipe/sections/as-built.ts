@@ -16,7 +16,7 @@ import type { Workshop } from "../workshop.js";
 /** Empty lines for what came out otherwise than planned. */
 const deviationLines = 10;
 
-/** The section. */
+/** The section of the record to fill in. */
 export function asBuiltSection(workshop: Workshop): RecipeSection {
   return section("As-built record", who(workshop), deviations(), weights(workshop), times(workshop));
 }

@@ -20,7 +20,7 @@ import { type RecipeBlock, type RecipeSection, section, when } from "../recipe.j
 import { counted, distinct, grouped, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section. */
+/** The section on assembly. */
 export function assemblySection(workshop: Workshop): RecipeSection {
   const { parts } = workshop;
   return section(

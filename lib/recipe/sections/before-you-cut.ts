@@ -6,7 +6,7 @@ import type { Rule } from "../rule.js";
 import { counted, distinct, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section; none where every question holds. */
+/** The section on open questions; there is none where every question holds. */
 export function beforeYouCut({ findings, rule }: Workshop): RecipeSection[] {
   const of = (verdict: Verdict): Finding[] => findings.filter((finding) => finding.verdict === verdict);
   const open = [...of("fails"), ...of("broken"), ...of("close"), ...of("unknown")];

@@ -9,7 +9,7 @@ import type { Rule } from "../rule.js";
 import { counted, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section. */
+/** The section on what to buy. */
 export function buyListSection({ bill, purchases, case: { sections }, rule }: Workshop): RecipeSection {
   return section(
     "Buy list",

@@ -5,7 +5,7 @@ import { flowingSection, type RecipeSection, sentence, when } from "../recipe.js
 import { distinct, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section. */
+/** The section of cautions. */
 export function cautionsSection(workshop: Workshop): RecipeSection {
   const fromReview = distinct(
     workshop.findings.filter(({ verdict }) => verdict === "holds").flatMap((finding) => finding.cautions),

@@ -9,7 +9,7 @@ import type { Workshop } from "../workshop.js";
 import { adhesiveFor } from "./gluing.js";
 import { sectionMass } from "./what-you-build.js";
 
-/** The section. */
+/** The section on what to measure. */
 export function checksSection(workshop: Workshop): RecipeSection {
   return section(
     "What to measure at each step",

@@ -36,7 +36,7 @@ import {
 import type { Rule } from "../rule.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section. */
+/** The section on cutting. */
 export function cutListSection(workshop: Workshop): RecipeSection {
   const { pieces } = workshop;
   return section(

@@ -12,10 +12,10 @@ import {
   section,
   sentence,
 } from "../recipe.js";
-import { grouped } from "../words.js";
+import { type Group, grouped } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section; a case without laminate has none. */
+/** The section on gluing; a case without laminate has none. */
 export function gluingSection(workshop: Workshop): RecipeSection[] {
   const { facings, panels } = workshop.parts;
   if (facings.length === 0) return [];
@@ -51,8 +51,8 @@ export function adhesiveFor({ adhesive, gluedArea }: FacingPart, { purchases }: 
     : undefined;
 }
 
-function adhesiveGroup(facings: readonly FacingPart[], workshop: Workshop): GroupBlock {
-  const adhesive = (facings[0] as FacingPart).adhesive;
+function adhesiveGroup(facings: Group<FacingPart>, workshop: Workshop): GroupBlock {
+  const [{ adhesive }] = facings;
   const inOrder = [...facings].sort((a, b) => Number(a.side === "inside") - Number(b.side === "inside"));
   return group(
     adhesive.name,
@@ -64,18 +64,16 @@ function adhesiveGroup(facings: readonly FacingPart[], workshop: Workshop): Grou
 
 function timesTable(adhesive: Adhesive): RecipeBlock {
   const both = adhesive.faces === "both";
-  return tableOf(
-    [
-      ["Spread on", both ? "both faces: panel and laminate" : "one face"],
-      ["Open time", Time.show(adhesive.openTime)],
-      ["Press for", adhesive.pressTime > 0 ? Time.show(adhesive.pressTime) : "no clamps: roll it down hard"],
-      ["Leave to cure before trimming", Time.show(adhesive.cureTime)],
-    ],
-    [
-      { heading: adhesive.name, cell: ([what]) => what as string },
-      { heading: "As its maker says", cell: ([, value]) => value as string, align: "left" },
-    ],
-  );
+  const rows: readonly (readonly [string, string])[] = [
+    ["Spread on", both ? "both faces: panel and laminate" : "one face"],
+    ["Open time", Time.show(adhesive.openTime)],
+    ["Press for", adhesive.pressTime > 0 ? Time.show(adhesive.pressTime) : "no clamps: roll it down hard"],
+    ["Leave to cure before trimming", Time.show(adhesive.cureTime)],
+  ];
+  return tableOf(rows, [
+    { heading: adhesive.name, cell: ([what]) => what },
+    { heading: "As its maker says", cell: ([, value]) => value, align: "left" },
+  ]);
 }
 
 function stepsFor({ kind, faces, openTime, pressTime, cureTime }: Adhesive): string[] {

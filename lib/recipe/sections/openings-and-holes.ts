@@ -18,7 +18,7 @@ import { counted, listed, total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 import { openingsTable } from "./openings-table.js";
 
-/** The section. */
+/** The section on openings and holes. */
 export function openingsAndHolesSection(workshop: Workshop): RecipeSection {
   const cut = workshop.pieces.panels.filter(({ part }) => hasWork(part, workshop));
   const plain = workshop.pieces.panels.filter(({ part }) => !hasWork(part, workshop));

@@ -5,10 +5,10 @@ import { closesStack, gripOf, takesWasher, washersOf } from "../../model/index.j
 import { steps, tableOf } from "../../page/index.js";
 import { bitFor } from "../drilling.js";
 import { type RecipeBlock, type RecipeSection, section } from "../recipe.js";
-import { distinct, grouped, total } from "../words.js";
+import { grouped, total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section. */
+/** The section on fasteners. */
 export function rivetingSection(workshop: Workshop): RecipeSection {
   const { fastenings } = workshop.parts;
   return section(
@@ -57,7 +57,7 @@ function groupsTable(
   const likeEachOther = (one: Fastening): string =>
     [one.holds, one.fastener.name, gripOf(one), takesWasher(one), one.pitch ?? ""].join("|");
   return tableOf(
-    grouped(fastenings, likeEachOther).map(([, some]) => ({ ...(some[0] as Fastening), some })),
+    grouped(fastenings, likeEachOther).map(([, some]) => ({ ...some[0], some })),
     [
       { heading: "Holds", cell: ({ holds }) => holds },
       {
@@ -81,10 +81,10 @@ function groupsTable(
 
 function totalsTable({ parts, purchases, rule, case: { units } }: Workshop): RecipeBlock {
   const { fastenings } = parts;
-  const kinds = distinct(fastenings.map(({ fastener }) => fastener.name)).map((name) => {
-    const some = fastenings.filter(({ fastener }) => fastener.name === name);
-    return { fastener: (some[0] as Fastening).fastener, some };
-  });
+  const kinds = grouped(fastenings, ({ fastener }) => fastener.name).map(([, some]) => ({
+    fastener: some[0].fastener,
+    some,
+  }));
   const bought = ({ name }: Fastener) => purchases.fasteners.find(({ stock }) => stock.name === name);
   return tableOf(
     kinds,

@@ -11,7 +11,7 @@ import { flowingSection, type RecipeSection, when } from "../recipe.js";
 import { distinct, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section. */
+/** The section on tools. */
 export function toolsSection(workshop: Workshop): RecipeSection {
   const { tools } = workshop.case.business;
   return flowingSection(

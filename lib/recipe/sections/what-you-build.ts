@@ -7,7 +7,7 @@ import { counted, total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 import { verdictSummary } from "./before-you-cut.js";
 
-/** The section. */
+/** The section on what the case is. */
 export function whatYouBuild(workshop: Workshop): RecipeSection {
   const { case: described, parts, findings, rule } = workshop;
   return section(
