@@ -2,6 +2,7 @@
 import { showNumber } from "../quantity/index.js";
 import { cuttingBench } from "./bench/cutting-bench.js";
 import { demoBench, measuringBench } from "./bench/demo-bench.js";
+import { editBench } from "./bench/edit-bench.js";
 import { solverBench } from "./bench/solvers/solver-bench.js";
 import { costGrowth, stiffnessBench } from "./bench/stiffness-bench.js";
 import type { Timed } from "./bench/stopwatch.js";
@@ -9,6 +10,7 @@ import { textTable } from "./text-table.js";
 
 const benches: readonly (() => readonly Timed[] | Promise<readonly Timed[]>)[] = [
   demoBench,
+  editBench,
   cuttingBench,
   measuringBench,
   stiffnessBench,

@@ -30,13 +30,24 @@ export function timed(work: string, run: () => string, runs = 5): Timed {
     note = run();
     times.push(performance.now() - start);
   }
-  const sorted = times.sort((a, b) => a - b);
+  return timesOf(work, times, note);
+}
+
+/**
+ * What several runs took.
+ *
+ * @param work what was done, in words
+ * @param times of each run, ms
+ * @param note to print beside them
+ */
+export function timesOf(work: string, times: readonly number[], note: string): Timed {
+  const sorted = [...times].sort((a, b) => a - b);
   return {
     work,
-    median: sorted[Math.floor(runs / 2)] ?? 0,
+    median: sorted[Math.floor(sorted.length / 2)] ?? 0,
     fastest: sorted[0] ?? 0,
     slowest: sorted.at(-1) ?? 0,
-    runs,
+    runs: sorted.length,
     note,
   };
 }
