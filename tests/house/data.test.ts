@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { describe, expect, test } from "vitest";
 
-const data = resolve(import.meta.dirname, "../data");
+const data = resolve(import.meta.dirname, "../../data");
 const readme = readFileSync(join(data, "README.md"), "utf8");
 const demo = readdirSync(join(data, "soil-lab"));
 
