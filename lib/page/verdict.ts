@@ -9,7 +9,7 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
   close: "Close",
   fails: "Does not hold",
   unknown: "Not known yet",
-  broken: "Could not be computed",
+  broken: "Not computed",
 };
 
 /** Tick in a circle, bar in a triangle, cross in a square, dots in a ring, question mark in a diamond. */

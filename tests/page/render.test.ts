@@ -61,7 +61,7 @@ test("a finding shows its verdict in words and with a shape of its own", () => {
     "Close",
     "Does not hold",
     "Not known yet",
-    "Could not be computed",
+    "Not computed",
   ]);
   expect(new Set(shapes.map(([shape]) => shape)).size).toBe(5);
 });

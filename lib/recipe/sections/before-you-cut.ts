@@ -45,7 +45,7 @@ export function verdictSummary(findings: readonly Finding[]): string {
 function opening(of: (verdict: Verdict) => readonly Finding[]): RecipeBlock {
   const said: readonly (readonly [Verdict, string, string])[] = [
     ["fails", "Does not hold", "Change the case and run the review again, or do not build it."],
-    ["broken", "Could not be computed", "Report it, and build nothing that rests on it."],
+    ["broken", "Not computed", "Report it, and build nothing that rests on it."],
     ["close", "Close", "Measure more, or make it stronger."],
     ["unknown", "Not known yet", "Make the measurement first."],
   ];
