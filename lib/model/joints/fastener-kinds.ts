@@ -28,6 +28,7 @@ import {
   megapascal,
   mm,
   newton,
+  type Ratio,
   ratio,
 } from "../../quantity/index.js";
 import { indoorMoisture } from "./fastener-strength.js";
@@ -53,10 +54,12 @@ const plainFriction = ratio(0.15);
  */
 export function fastenerKinds(sheet: SheetStock): readonly KindLoad[] {
   const gravity = specificGravity({ density: sheet.density, moisture: indoorMoisture });
+  return [...inWood(sheet, gravity), ...throughHeads(sheet, gravity), ...otherKinds(sheet)];
+}
+
+/** Nails and screws. */
+function inWood(sheet: SheetStock, gravity: Ratio): readonly KindLoad[] {
   const through = sheet.thickness;
-  const wood = species[sheet.species as SpeciesName];
-  const head = (diameter: Length) =>
-    headPullThrough.worked({ specificGravity: gravity, headDiameter: diameter, thickness: through });
   const nail = { specificGravity: gravity, diameter: mm(2.5), penetration: through };
   const screw = {
     specificGravity: gravity,
@@ -64,7 +67,6 @@ export function fastenerKinds(sheet: SheetStock): readonly KindLoad[] {
     penetration: through,
     base: "plywood",
   } as const;
-  const clamped = boltClamp({ torque: Moment.si(5), diameter: mm(6), nutFactor: ratio(0.2) });
   return [
     kind("nail 2.5 mm, thickness of the sheet", "average at failure", nailWithdrawalUltimate.worked(nail)),
     kind("nail 2.5 mm, thickness of the sheet", "allowable", nailWithdrawalAllowable.worked(nail)),
@@ -90,8 +92,24 @@ export function fastenerKinds(sheet: SheetStock): readonly KindLoad[] {
         count: ratio(1),
       }),
     ),
+  ];
+}
+
+/** What pulls its head, tail or washer through the sheet. */
+function throughHeads({ thickness }: SheetStock, gravity: Ratio): readonly KindLoad[] {
+  const head = (diameter: Length) =>
+    headPullThrough.worked({ specificGravity: gravity, headDiameter: diameter, thickness });
+  return [
     kind("rivet with a 10 mm tail on bare ply", "allowable", head(mm(10))),
     kind("rivet or bolt on a 16 mm washer", "allowable", head(mm(16))),
+  ];
+}
+
+/** An insert, glue, and a clamp. */
+function otherKinds({ thickness: through, species: name }: SheetStock): readonly KindLoad[] {
+  const wood = species[name as SpeciesName];
+  const clamped = boltClamp({ torque: Moment.si(5), diameter: mm(6), nutFactor: ratio(0.2) });
+  return [
     kind(
       "insert, 10 mm outer thread, thickness of the sheet",
       "estimate",
