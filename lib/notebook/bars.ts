@@ -86,11 +86,15 @@ function limitDown({ value, label }: Limit, rows: readonly ChartRow[]): ChartSpe
 
 /** What ranked bars are drawn from. */
 export interface RankedBars<Row> extends ChartText {
+  /** One row a bar. */
   readonly rows: readonly Row[];
+  /** The field that names a bar. */
   readonly label: LabelField<Row>;
+  /** The field that gives a bar its length. */
   readonly value: NumberField<Row>;
   /** The label to stand out. */
   readonly chosen?: string;
+  /** A line that bars are held against. */
   readonly limit?: Limit;
   /** Default "smallest first". */
   readonly order?: "smallest first" | "largest first";
@@ -126,8 +130,11 @@ function standOut<Row>({ label, chosen }: RankedBars<Row>): ChartSpec {
 
 /** What stacked bars are drawn from. */
 export interface StackedBars<Row> extends ChartText {
+  /** One row a part of a bar. */
   readonly rows: readonly Row[];
+  /** The field that names a bar. */
   readonly label: LabelField<Row>;
+  /** The field that gives a part its length. */
   readonly value: NumberField<Row>;
   /** What a bar is made up of. */
   readonly part: LabelField<Row>;

@@ -6,10 +6,13 @@ import { sliderParts } from "./chart-slider.js";
 export interface BenchRow {
   /** Step after which it lies there, from 1 on. */
   readonly step: number;
-  /** Lower left corner and the corner opposite, in one unit. */
+  /** Left edge, in the unit of the drawing. */
   readonly x: number;
+  /** Lower edge, in the same unit. */
   readonly y: number;
+  /** The opposite corner's x, in the same unit. */
   readonly x2: number;
+  /** The opposite corner's y, in the same unit. */
   readonly y2: number;
   /** What it is: "piece", "cut further" or "offcut". */
   readonly state: string;
@@ -19,25 +22,33 @@ export interface BenchRow {
   readonly mark: string;
   /** What a pointer reads: which part it is, and its size. */
   readonly name: string;
+  /** Its size, as a pointer reads it. */
   readonly size: string;
 }
 
 /** What the steps at a bench are drawn from. */
 export interface BenchChart extends ChartText {
+  /** What lies on the bench, step by step. */
   readonly rows: readonly BenchRow[];
   /** One a step: the line just cut, and what is to be done, in words. */
   readonly cuts: readonly BenchCut[];
   /** Written beside the slider. */
   readonly slider: string;
+  /** The step shown first. */
   readonly start?: number;
 }
 
 /** One cut and its words. */
 export interface BenchCut {
+  /** The step that makes it, from 1 on. */
   readonly step: number;
+  /** Where the line begins along x, in the drawing's unit. */
   readonly x: number;
+  /** Where the line begins along y, in the drawing's unit. */
   readonly y: number;
+  /** Where the line ends along x, in the drawing's unit. */
   readonly x2: number;
+  /** Where the line ends along y, in the drawing's unit. */
   readonly y2: number;
   /** "Sheet 1, cut 3: rip at 24 in". */
   readonly words: string;

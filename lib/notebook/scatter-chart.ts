@@ -15,8 +15,11 @@ import {
 
 /** What a scatter of points is drawn from. */
 export interface ScatterChart<Row> extends ChartText {
+  /** One row a point. */
   readonly rows: readonly Row[];
+  /** The field along the chart. */
   readonly x: NumberField<Row>;
+  /** The field up the chart. */
   readonly y: NumberField<Row>;
   /** A word beside each point. */
   readonly label?: LabelField<Row>;
@@ -80,7 +83,9 @@ function fitLine(title: string, line: readonly { readonly x: number; readonly y:
 
 /** What a residual plot is drawn from. */
 export interface ResidualPlot<Row> extends ChartText {
+  /** One row a reading. */
   readonly rows: readonly Row[];
+  /** The field along the chart. */
   readonly x: NumberField<Row>;
   /** Measured less fitted. */
   readonly residual: NumberField<Row>;

@@ -15,6 +15,7 @@ export type Progress = (done: number, total: number) => void;
 export interface SweepOptions {
   /** Threads; one for each processor when left out, 1 to stay in this one. */
   readonly workers?: number;
+  /** Told after every panel. */
   readonly progress?: Progress;
 }
 

@@ -9,14 +9,19 @@ import type { Limit } from "../chart-parts.js";
 
 /** One quarter of an hour, in the case's own degrees. */
 export interface DayRow {
+  /** Hour of the day. */
   readonly hour: number;
+  /** Temperature, in the case's own degrees. */
   readonly degrees: number;
+  /** Where it is that warm. */
   readonly where: "inside" | "inside, in the sun" | "outside";
 }
 
 /** Hours of a working day. */
 export interface WorkingDay {
+  /** Hour at which work begins. */
   readonly from: number;
+  /** Hour at which work ends. */
   readonly until: number;
   /** How much cooler the night is, in the case's own degrees. */
   readonly cooler: number;
@@ -63,6 +68,7 @@ export function degreeUnit(units: "inch" | "metric"): "°F" | "°C" {
 
 /** A point of a log. */
 export interface LogRow {
+  /** Time since the start, min. */
   readonly minutes: number;
   readonly rise: number;
 }

@@ -159,7 +159,9 @@ export function insideAnswer({ review: { fitOut } }: Job): string {
 
 /** How long the battery lasts under one load. */
 export interface RunRow {
+  /** Mean load, W. */
   readonly load: number;
+  /** Run time, h. */
   readonly hours: number;
 }
 

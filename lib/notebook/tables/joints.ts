@@ -83,8 +83,11 @@ export function fastenerKindTable(sheet: SheetStock): TableView {
 
 /** One point of the handle chart, in plain numbers. */
 export interface JerkPoint {
+  /** Name of the section. */
   readonly section: string;
+  /** How many times its weight the lift asks. */
   readonly jerk: number;
+  /** Load over what is allowed. */
   readonly use: number;
 }
 

@@ -85,9 +85,13 @@ function weight(value: LinearDensity): string {
 
 /** Air and heat from one state to another. */
 export interface ClimateChange {
+  /** Temperature of the air before. */
   readonly fromTemperature: Temperature;
+  /** Temperature of the air after. */
   readonly toTemperature: Temperature;
+  /** Relative humidity before. */
   readonly fromHumidity: Ratio;
+  /** Relative humidity after. */
   readonly toHumidity: Ratio;
 }
 

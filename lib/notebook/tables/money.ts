@@ -28,10 +28,13 @@ import { billGroupTable, billTable, ruleOf } from "../../recipe/index.js";
 
 /** Chance of having paid the case, in plain numbers. */
 export interface ChancePoint {
+  /** Months from the start. */
   readonly month: number;
   /** % */
   readonly chance: number;
+  /** Building or buying. */
   readonly way: string;
+  /** Jobs a month. */
   readonly jobs: number;
 }
 
@@ -83,7 +86,9 @@ export function chanceTable(job: Job, chances: readonly number[]): TableView {
 
 /** By how many jobs a figure moves payback, in plain numbers. */
 export interface SwingBar {
+  /** The figure and its doubt, in words. */
   readonly figure: string;
+  /** By how many jobs it moves payback. */
   readonly jobs: number;
 }
 
@@ -117,8 +122,10 @@ export function doubtsNote({ case: { business } }: Job): string {
 
 /** One trade of the bill, in plain numbers. */
 export interface TradeCost {
+  /** Name of the trade. */
   readonly trade: string;
   readonly part: string;
+  /** Cost, in the job's currency. */
   readonly cost: number;
 }
 
@@ -197,9 +204,13 @@ export function moneyAnswer(job: Job): string {
 
 /** One choice of material with the range it is left, in plain numbers. */
 export interface OptionRow {
+  /** Letter of the choice. */
   readonly option: string;
+  /** Cost, in the job's currency. */
   readonly cost: number;
+  /** Lowest cost, in the job's currency. */
   readonly low: number;
+  /** Highest cost, in the job's currency. */
   readonly high: number;
 }
 
@@ -251,7 +262,9 @@ function optionsOf(job: Job): readonly MaterialOption[] {
 export interface PricePoint {
   /** Change of the price, % */
   readonly change: number;
+  /** The whole bill, in the job's currency. */
   readonly total: number;
+  /** The item whose price changes. */
   readonly item: string;
 }
 

@@ -34,6 +34,7 @@ export interface SagPoint {
   readonly thickness: number;
   /** % of the face */
   readonly cutAway: number;
+  /** How the edges are held, in words. */
   readonly edges: string;
   /** Sag over allowed sag. */
   readonly use: number;
@@ -70,6 +71,7 @@ export async function sagPoints(
 
 /** One place tried for a batten, in plain numbers. */
 export interface BattenPoint {
+  /** Which way the batten runs. */
   readonly runs: string;
   /** Its middle from the lower or left end of the panel's clear span, mm */
   readonly place: number;
@@ -171,7 +173,9 @@ function panelNamed(panels: readonly PanelPart[], id: string): PanelPart {
 
 /** A load case on both meshes. */
 interface CaseRow {
+  /** The outcome on the usual mesh. */
   readonly fine: CaseOutcome;
+  /** The outcome on a coarser mesh. */
   readonly coarse: CaseOutcome;
 }
 

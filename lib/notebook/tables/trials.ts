@@ -25,7 +25,9 @@ import { Force, Length, Pressure, Ratio, ratio, showNumber, Time } from "../../q
 
 /** One reading of a bend test, in the units of a shop. */
 export interface BendPoint {
+  /** Name of the strip. */
   readonly strip: string;
+  /** Which way it was cut, in words. */
   readonly cut: string;
   /** kgf */
   readonly load: number;
@@ -45,6 +47,7 @@ export function bendPoints({ measurements }: Job, sheet: string): readonly BendP
 
 /** How far each reading of a strip lies from its own straight line. */
 export interface BendResidual {
+  /** Weight hung on it, kgf. */
   readonly load: number;
   /** mm */
   readonly off: number;
@@ -65,9 +68,13 @@ export function residualsOf(rows: readonly Pick<BendTest, "load" | "sag">[]): re
 
 /** Modulus of one strip with its interval, GPa. */
 export interface StripModulus {
+  /** Name of the strip and which way it was cut. */
   readonly strip: string;
+  /** Modulus, GPa. */
   readonly modulus: number;
+  /** Lower end of the interval, GPa. */
   readonly low: number;
+  /** Upper end of the interval, GPa. */
   readonly high: number;
 }
 
