@@ -5,7 +5,6 @@ export * from "./cutting/index.js";
 export type {
   Layer as FastenedLayer,
   Opening as CaseOpening,
-  Point as CasePoint,
   Section as CaseSection,
 } from "./design/index.js";
 export * from "./design/index.js";
@@ -25,7 +24,7 @@ export * from "./model/index.js";
 export * from "./money/index.js";
 export * from "./moving/index.js";
 export * from "./notebook/index.js";
-export type { Column, Point } from "./page/index.js";
+export type { Column } from "./page/index.js";
 export * from "./page/index.js";
 export * from "./plan/index.js";
 export * from "./problem.js";
@@ -33,4 +32,6 @@ export * from "./published-check.js";
 export * from "./quantity/index.js";
 export * from "./recipe/index.js";
 export * from "./refusal.js";
+export type { Point2, Shape } from "./shape/index.js";
+export { circle, ellipse, notch, polygon, rectangle, slot } from "./shape/index.js";
 export * from "./source.js";

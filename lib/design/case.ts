@@ -1,5 +1,6 @@
 /** The case as its builder describes it in case.yaml, read and with every quantity in SI. */
 import type { Length } from "../quantity/index.js";
+import type { Shape } from "../shape/index.js";
 import type { EdgeName, Face, PanelCorner } from "./place.js";
 import type { EdgeExtrusion, Facing } from "./read/build.js";
 import type { Content, Shelf } from "./read/contents.js";
@@ -92,21 +93,13 @@ export interface Opening {
   readonly leaf?: Leaf;
 }
 
-/** Sizes are as seen from outside: width along u, height along v. */
-export type OpeningShape =
-  | {
-      readonly kind: "rectangle";
-      readonly width: Length;
-      readonly height: Length;
-      readonly cornerRadius: Length;
-    }
-  | { readonly kind: "circle"; readonly diameter: Length }
-  | { readonly kind: "slot"; readonly width: Length; readonly height: Length }
-  | { readonly kind: "notch"; readonly width: Length; readonly height: Length }
-  | {
-      readonly kind: "polygon";
-      readonly points: readonly { readonly across: Length; readonly up: Length }[];
-    };
+/** The form of an opening, as seen from outside. */
+export interface OpeningShape {
+  /** What the case file calls it: "rectangle", "circle". */
+  readonly kind: string;
+  /** Its outline, anywhere on the panel, m. */
+  readonly outline: Shape;
+}
 
 /** A door that closes an opening, made of the same sheet and facing as its panel. */
 export interface Leaf {

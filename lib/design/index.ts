@@ -10,6 +10,7 @@ export {
 } from "./change.js";
 export * from "./derive/derive-parts.js";
 export { secondHoldOf } from "./derive/fastenings.js";
+export { withOutline } from "./derive/openings.js";
 export * from "./measured.js";
 export * from "./offers.js";
 export * from "./parts.js";

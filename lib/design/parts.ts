@@ -1,5 +1,6 @@
 /** Every part of the case: what it is made of, how large, where it sits and why it exists. */
 import type { Area, Length } from "../quantity/index.js";
+import type { Shape } from "../shape/index.js";
 import type { Content, Facing, Leaf, PlacedHardware, Shelf } from "./case.js";
 import type { Box, EdgeName, Face, PanelPoint, Point } from "./place.js";
 import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock } from "./stock.js";
@@ -50,8 +51,8 @@ export interface PanelPart {
   readonly clearLow: PanelPoint;
   readonly openings: readonly PlacedOpening[];
   readonly leaf?: Leaf;
-  /** Of a leaf whose opening has rounded corners; zero for all others. */
-  readonly cornerRadius: Length;
+  /** What is cut from the stock, before openings, from the bottom-left corner of its cut size, m. */
+  readonly outline: Shape;
   /** What is cut from the stock, before openings. */
   readonly grossArea: Area;
   readonly netArea: Area;
@@ -69,19 +70,16 @@ export interface PlacedOpening {
   readonly low: PanelPoint;
   readonly width: Length;
   readonly height: Length;
-  readonly outline: OpeningOutline;
+  /** What the case file calls its shape; "rectangle" for the cut-out of a piece of hardware. */
+  readonly kind: string;
+  /** True outline, in panel axes, m. */
+  readonly outline: Shape;
   readonly area: Area;
   /** Cut length. */
   readonly perimeter: Length;
   /** Asked for by the case file, or by a piece of hardware that needs a cut-out. */
   readonly why: "case" | "hardware";
 }
-
-/** True outline of an opening, in panel axes. */
-export type OpeningOutline =
-  | { readonly kind: "rectangle"; readonly cornerRadius: Length }
-  | { readonly kind: "circle" }
-  | { readonly kind: "polygon"; readonly points: readonly PanelPoint[] };
 
 /** One piece of laminate. */
 export interface FacingPart {

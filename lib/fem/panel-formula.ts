@@ -2,47 +2,17 @@
 import { type Formula, formula } from "../formula.js";
 import { keptByContent } from "../kept/index.js";
 import { OrthotropicStiffness, stiffnessFaults } from "../material/index.js";
-import {
-  choice,
-  type Kind,
-  Length,
-  listOf,
-  MembraneStiffness,
-  Pressure,
-  Ratio,
-  recordOf,
-} from "../quantity/index.js";
+import { choice, Length, listOf, MembraneStiffness, Pressure, Ratio } from "../quantity/index.js";
+import { outlineKind, type Shape } from "../shape/index.js";
 import { cite } from "../source.js";
 import type { Sheet } from "./element/index.js";
-import { type CutRectangle, outlineFaults } from "./mesh/index.js";
+import { outlineFaults } from "./mesh/index.js";
 import {
   type HeldLine,
   type PanelProblem,
   type TrustedDeflection,
   trustedDeflection,
 } from "./panel/index.js";
-
-/** An opening or notch as a rectangle with rounded corners; a round one has a radius of half its sides. */
-export interface CutOpening {
-  /** Its left side from the panel's left edge. */
-  readonly left: Length;
-  /** Its lower side from the panel's lower edge. */
-  readonly bottom: Length;
-  /** Along x. */
-  readonly width: Length;
-  /** Along y. */
-  readonly height: Length;
-  /** Zero for sharp corners. */
-  readonly cornerRadius: Length;
-}
-
-const cutOpening: Kind<CutOpening> = recordOf<CutOpening>("opening", {
-  left: Length,
-  bottom: Length,
-  width: Length,
-  height: Length,
-  cornerRadius: Length,
-});
 
 /** How an edge is held. */
 export type HeldEdge = "free" | "hinged" | "clamped";
@@ -68,7 +38,7 @@ export interface MeshedPanel {
   /** Edge at y = width. */
   readonly top: HeldEdge;
   /** None may touch another; one that reaches the rim is a notch. */
-  readonly openings: readonly CutOpening[];
+  readonly openings: readonly Shape[];
   /** On what is left of the panel. */
   readonly pressure: Pressure;
 }
@@ -121,7 +91,7 @@ export const meshedPanelUniform: Formula<MeshedPanel, MeshedPanelAnswer> = formu
     top: { symbol: "y=b", kind: edge, meaning: "upper edge" },
     openings: {
       symbol: String.raw`\{x,y,w,h,r\}_k`,
-      kind: listOf(cutOpening),
+      kind: listOf(outlineKind),
       meaning: "openings from the lower left corner",
     },
     pressure: { symbol: "q", kind: Pressure, meaning: "load per area", above: 0 },
@@ -178,7 +148,7 @@ export function meshedPanelProblem(inputs: MeshedPanel): PanelProblem {
   const { length, width, openings, pressure } = inputs;
   return {
     name: "the panel",
-    outline: { length, width, cutouts: openings.map(cutRectangle) },
+    outline: { length, width, cutouts: openings.map((shape, i) => ({ name: `opening ${i + 1}`, shape })) },
     sheet: bentSheet(inputs),
     regions: [],
     heldLines: heldLines(inputs),
@@ -186,21 +156,6 @@ export function meshedPanelProblem(inputs: MeshedPanel): PanelProblem {
     loads: [{ kind: "pressure", pressure }],
     masses: [],
     places: [],
-  };
-}
-
-function cutRectangle(
-  { left, bottom, width, height, cornerRadius }: CutOpening,
-  index: number,
-): CutRectangle {
-  return {
-    kind: "rectangle",
-    name: `opening ${index + 1}`,
-    left,
-    bottom,
-    width,
-    height,
-    radius: cornerRadius,
   };
 }
 

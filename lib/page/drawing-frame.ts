@@ -1,5 +1,7 @@
 /** How much room a drawing takes, with its dimensions and words. */
-import type { DimensionMark, DrawingMark, DrawingView, Point } from "./drawing.js";
+
+import { boundsOf, type Point2 } from "../shape/index.js";
+import type { DimensionMark, DrawingMark, DrawingView } from "./drawing.js";
 
 /** The room a drawing takes (y up) and the height of its letters. */
 export interface Frame {
@@ -22,7 +24,7 @@ export function frameOf({ marks, letter: given }: Pick<DrawingView, "marks" | "l
 }
 
 /** The points from which a dimension line is set off. */
-export function dimensionLine({ from, to, offset }: DimensionMark): readonly [Point, Point] {
+export function dimensionLine({ from, to, offset }: DimensionMark): readonly [Point2, Point2] {
   const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
   const aside = { x: (-(to.y - from.y) / length) * offset, y: ((to.x - from.x) / length) * offset };
   return [
@@ -31,7 +33,7 @@ export function dimensionLine({ from, to, offset }: DimensionMark): readonly [Po
   ];
 }
 
-function cornersOf(mark: DrawingMark): readonly Point[] {
+function cornersOf(mark: DrawingMark): readonly Point2[] {
   switch (mark.mark) {
     case "rectangle":
       return [mark.at, { x: mark.at.x + mark.width, y: mark.at.y + mark.height }];
@@ -40,6 +42,13 @@ function cornersOf(mark: DrawingMark): readonly Point[] {
         x: mark.at.x + side * mark.radius,
         y: mark.at.y + side * mark.radius,
       }));
+    case "shape": {
+      const { left, bottom, width, height } = boundsOf(mark.shape);
+      return [
+        { x: left, y: bottom },
+        { x: left + width, y: bottom + height },
+      ];
+    }
     case "polygon":
     case "line":
       return mark.points;

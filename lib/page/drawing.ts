@@ -2,12 +2,7 @@
  * A drawing to scale, as data: lengths in millimetres, x to the right and y up, as a panel lies on the
  * bench with its lower left corner at the origin.
  */
-
-/** A place on the drawing, mm. */
-export interface Point {
-  readonly x: number;
-  readonly y: number;
-}
+import type { Point2, Shape } from "../shape/index.js";
 
 /** What a shape stands for; it sets the fill, the line and the legend word. */
 export type ShapeRole = "panel" | "opening" | "hardware" | "metal" | "waste" | "hidden" | "attention";
@@ -16,7 +11,7 @@ export type ShapeRole = "panel" | "opening" | "hardware" | "metal" | "waste" | "
 export interface RectangleMark {
   readonly mark: "rectangle";
   readonly role: ShapeRole;
-  readonly at: Point;
+  readonly at: Point2;
   readonly width: number;
   readonly height: number;
   /** Corner radius. */
@@ -29,7 +24,7 @@ export interface RectangleMark {
 export interface CircleMark {
   readonly mark: "circle";
   readonly role: ShapeRole;
-  readonly at: Point;
+  readonly at: Point2;
   readonly radius: number;
   readonly label?: string;
 }
@@ -38,22 +33,30 @@ export interface CircleMark {
 export interface PolygonMark {
   readonly mark: "polygon";
   readonly role: ShapeRole;
-  readonly points: readonly Point[];
+  readonly points: readonly Point2[];
   readonly label?: string;
+}
+
+/** A shape of any outline. */
+export interface ShapeMark {
+  readonly mark: "shape";
+  readonly role: ShapeRole;
+  /** Its outline, mm. */
+  readonly shape: Shape;
 }
 
 /** A line through points. */
 export interface LineMark {
   readonly mark: "line";
   readonly role: ShapeRole;
-  readonly points: readonly Point[];
+  readonly points: readonly Point2[];
 }
 
 /** A length written between two points, set off to the left of the way from one to the other. */
 export interface DimensionMark {
   readonly mark: "dimension";
-  readonly from: Point;
-  readonly to: Point;
+  readonly from: Point2;
+  readonly to: Point2;
   /** Distance of the dimension line from the points; negative sets it off to the right. */
   readonly offset: number;
   readonly text: string;
@@ -62,7 +65,7 @@ export interface DimensionMark {
 /** Words at a place. */
 export interface TextMark {
   readonly mark: "text";
-  readonly at: Point;
+  readonly at: Point2;
   readonly text: string;
   readonly anchor?: "start" | "middle" | "end";
 }
@@ -70,8 +73,8 @@ export interface TextMark {
 /** An arrow, for a grain direction, a load, a way to push. */
 export interface ArrowMark {
   readonly mark: "arrow";
-  readonly from: Point;
-  readonly to: Point;
+  readonly from: Point2;
+  readonly to: Point2;
   readonly text?: string;
 }
 
@@ -80,6 +83,7 @@ export type DrawingMark =
   | RectangleMark
   | CircleMark
   | PolygonMark
+  | ShapeMark
   | LineMark
   | DimensionMark
   | TextMark

@@ -1,5 +1,7 @@
 /** A drawing as SVG, to scale, readable on its own outside a page. */
-import type { DimensionMark, DrawingMark, DrawingView, Point, ShapeRole } from "./drawing.js";
+
+import { type Point2, pathData } from "../shape/index.js";
+import type { DimensionMark, DrawingMark, DrawingView, ShapeRole } from "./drawing.js";
 import { dimensionLine, type Frame, frameOf } from "./drawing-frame.js";
 import { type Html, html } from "./html.js";
 
@@ -54,6 +56,8 @@ function renderMark(mark: DrawingMark, frame: Frame): Html {
       return html`<circle cx="${short(mark.at.x)}" cy="${short(-mark.at.y)}" r="${short(mark.radius)}"${paint(mark.role)}/>${label(mark.label, mark.at, frame)}`;
     case "polygon":
       return html`<polygon points="${path(mark.points)}"${paint(mark.role)}/>${label(mark.label, middle(mark.points), frame)}`;
+    case "shape":
+      return html`<path d="${pathData(mark.shape, short)}"${paint(mark.role)}/>`;
     case "line":
       return html`<polyline points="${path(mark.points)}"${paint(mark.role, true)}/>`;
     case "dimension":
@@ -85,49 +89,49 @@ function renderDimension(mark: DimensionMark, frame: Frame): Html {
     [mark.from, start],
     [mark.to, stop],
     [start, stop],
-  ].map(([a, b]) => `M${place(a as Point)}L${place(b as Point)}`);
+  ].map(([a, b]) => `M${place(a as Point2)}L${place(b as Point2)}`);
   return html`<path d="${[...legs, ...ticks].join("")}"${thin}/>${alongside(mark.text, start, stop, frame)}`;
 }
 
 /** Words along a line, above it or at its left, never upside down. */
-function alongside(text: string, start: Point, stop: Point, frame: Frame): Html {
+function alongside(text: string, start: Point2, stop: Point2, frame: Frame): Html {
   const turn = (-Math.atan2(stop.y - start.y, stop.x - start.x) * 180) / Math.PI;
   const upright = turn >= 89.99 ? turn - 180 : turn < -90.01 ? turn + 180 : turn;
   const at = between(start, stop, 0.5);
   return html`<g transform="translate(${place(at)}) rotate(${short(upright)})">${words(text, { x: 0, y: 0.35 * frame.letter }, "middle", frame)}</g>`;
 }
 
-function arrow(from: Point, to: Point, frame: Frame): Html {
+function arrow(from: Point2, to: Point2, frame: Frame): Html {
   const turn = (-Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
   const size = frame.letter * 0.6;
   return html`<path d="M${place(from)}L${place(to)}"${thin}/><path transform="translate(${place(to)}) rotate(${short(turn)})" d="M0 0L${short(-size)} ${short(-size / 2)}V${short(size / 2)}z" fill="#1d2429"/>`;
 }
 
-function label(text: string | undefined, at: Point, frame: Frame): Html | undefined {
+function label(text: string | undefined, at: Point2, frame: Frame): Html | undefined {
   return text === undefined
     ? undefined
     : words(text, { x: at.x, y: at.y - 0.35 * frame.letter }, "middle", frame);
 }
 
 /** Letters with a light edge, so that lines behind them do not disturb. */
-function words(text: string, at: Point, anchor: "start" | "middle" | "end", { letter }: Frame): Html {
+function words(text: string, at: Point2, anchor: "start" | "middle" | "end", { letter }: Frame): Html {
   return html`<text x="${short(at.x)}" y="${short(-at.y)}" text-anchor="${anchor}" fill="#1d2429" stroke="#ffffff" stroke-width="${short(letter / 5)}" stroke-linejoin="round" paint-order="stroke">${text}</text>`;
 }
 
-function between(a: Point, b: Point, share: number): Point {
+function between(a: Point2, b: Point2, share: number): Point2 {
   return { x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) };
 }
 
-function middle(points: readonly Point[]): Point {
+function middle(points: readonly Point2[]): Point2 {
   const sum = points.reduce((total, { x, y }) => ({ x: total.x + x, y: total.y + y }), { x: 0, y: 0 });
   return { x: sum.x / points.length, y: sum.y / points.length };
 }
 
-function path(points: readonly Point[]): string {
+function path(points: readonly Point2[]): string {
   return points.map(place).join(" ");
 }
 
-function place({ x, y }: Point): string {
+function place({ x, y }: Point2): string {
   return `${short(x)} ${short(-y)}`;
 }
 

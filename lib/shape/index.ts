@@ -1,5 +1,6 @@
 export * from "./makers.js";
 export * from "./moved.js";
+export * from "./outline-kind.js";
 export * from "./pieces.js";
 export * from "./point.js";
 export * from "./seen.js";

@@ -36,13 +36,22 @@ export function rectangle({ left, bottom, width, height }: Box2, radius = 0): Sh
     const corner = (x: number, y: number): Point2 => ({ x, y });
     return closed([corner(left, bottom), corner(right, bottom), corner(right, top), corner(left, top)]);
   }
-  const corners = [
-    { x: left + radius, y: bottom + radius },
-    { x: right - radius, y: bottom + radius },
-    { x: right - radius, y: top - radius },
-    { x: left + radius, y: top - radius },
-  ].map((centre, i) => arcs(centre, radius, (Math.PI / 2) * (i + 2), Math.PI / 2));
-  return joined(corners.flat());
+  const corner = (i: number, centre: Point2, from: Point2, to: Point2): ArcSide => ({
+    kind: "arc",
+    from,
+    to,
+    centre,
+    radius,
+    start: (Math.PI / 2) * (i + 2),
+    sweep: Math.PI / 2,
+  });
+  const [x1, x2, y1, y2] = [left + radius, right - radius, bottom + radius, top - radius];
+  return joined([
+    corner(0, { x: x1, y: y1 }, { x: left, y: y1 }, { x: x1, y: bottom }),
+    corner(1, { x: x2, y: y1 }, { x: x2, y: bottom }, { x: right, y: y1 }),
+    corner(2, { x: x2, y: y2 }, { x: right, y: y2 }, { x: x2, y: top }),
+    corner(3, { x: x1, y: y2 }, { x: x1, y: top }, { x: left, y: y2 }),
+  ]);
 }
 
 /** A slot: a rectangle whose shorter sides are half circles. */

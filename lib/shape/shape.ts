@@ -78,8 +78,20 @@ export function centroidOf(shape: Shape): Point2 {
   return { x: origin.x + x / area, y: origin.y + y / area };
 }
 
-/** The smallest rectangle along the axes around a shape. */
-export function boundsOf({ sides }: Shape): Box2 {
+/** How far a shape reaches to each side. */
+export interface Reach {
+  /** Least x. */
+  readonly left: number;
+  /** Greatest x. */
+  readonly right: number;
+  /** Least y. */
+  readonly bottom: number;
+  /** Greatest y. */
+  readonly top: number;
+}
+
+/** How far a shape reaches to each side: arcs end where they run level or upright, so ends of sides tell. */
+export function reachOf({ sides }: Shape): Reach {
   let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const { from } of sides) {
     left = Math.min(left, from.x);
@@ -87,6 +99,12 @@ export function boundsOf({ sides }: Shape): Box2 {
     bottom = Math.min(bottom, from.y);
     top = Math.max(top, from.y);
   }
+  return { left, right, bottom, top };
+}
+
+/** The smallest rectangle along the axes around a shape. */
+export function boundsOf(shape: Shape): Box2 {
+  const { left, right, bottom, top } = reachOf(shape);
   return { left, bottom, width: right - left, height: top - bottom };
 }
 

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Case, deriveParts, type Parts, type Section } from "../../lib/design/index.js";
+import { roundedBoxOf } from "../../lib/shape/index.js";
 import { mirrored, quarterTurned } from "./moved-case.js";
 import { saneCase, stock } from "./sane-case.js";
 
@@ -33,10 +34,10 @@ describe("areas and lengths add up", () => {
   test("what is left of a panel and what is cut out of it is the whole panel", () => {
     fc.assert(
       fc.property(any, (description) => {
-        for (const { width, height, netArea, openings, grossArea, cornerRadius } of derive(description)
-          .panels) {
+        for (const { width, height, netArea, openings, grossArea, outline } of derive(description).panels) {
           expect(grossArea).toBeCloseTo(width * height, 12);
-          const rounding = (4 - Math.PI) * cornerRadius ** 2;
+          const radius = roundedBoxOf(outline)?.radius ?? Number.NaN;
+          const rounding = (4 - Math.PI) * radius ** 2;
           expect(netArea + sum(openings.map(({ area }) => area)) + rounding).toBeCloseTo(grossArea, 12);
         }
       }),
@@ -118,7 +119,7 @@ test("a door's leaf fits its opening with the clearance all round", () => {
         expect(leaf.height).toBeCloseTo((hole?.height ?? 0) - 0.006, 12);
         // a gap of constant width: its area is the mean of the two outlines times the clearance
         const bare = leaf.netArea + sum(leaf.openings.map(({ area }) => area));
-        const radius = leaf.cornerRadius;
+        const radius = roundedBoxOf(leaf.outline)?.radius ?? Number.NaN;
         const outline = 2 * (leaf.width + leaf.height) - (8 - 2 * Math.PI) * radius;
         if (radius > 0)
           expect((hole?.area ?? 0) - bare).toBeCloseTo(0.003 * outline + Math.PI * 0.003 ** 2, 12);

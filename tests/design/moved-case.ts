@@ -9,7 +9,7 @@ import type {
   Section,
 } from "../../lib/design/index.js";
 import { edgeNames, faces } from "../../lib/design/index.js";
-import { Length } from "../../lib/quantity/index.js";
+import { mirrored as mirroredShape, turned } from "../../lib/shape/index.js";
 
 type Renaming = Readonly<Record<Face, Face>>;
 
@@ -57,9 +57,8 @@ function flipped(corner: PanelCorner): PanelCorner {
 
 function mirroredOpening(opening: Opening): Opening {
   const from = flipped(opening.from);
-  if (opening.shape.kind !== "polygon") return { ...opening, from };
-  const points = opening.shape.points.map(({ across, up }) => ({ across: Length.si(-across), up }));
-  return { ...opening, from, shape: { kind: "polygon", points } };
+  const { kind, outline } = opening.shape;
+  return { ...opening, from, shape: { kind, outline: mirroredShape(outline, 0) } };
 }
 
 /** Left for right. */
@@ -110,7 +109,6 @@ export function quarterTurned(description: Case): Case {
 /** Of a level panel, width and height change places; totals ask no more. */
 function turnedOpening(opening: Opening, face: Face): Opening {
   const { shape } = opening;
-  if ((face !== "top" && face !== "bottom") || shape.kind === "circle" || shape.kind === "polygon")
-    return opening;
-  return { ...opening, shape: { ...shape, width: shape.height, height: shape.width } };
+  if (face !== "top" && face !== "bottom") return opening;
+  return { ...opening, shape: { ...shape, outline: turned(shape.outline, 1, { x: 0, y: 0 }) } };
 }

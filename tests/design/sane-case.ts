@@ -13,6 +13,7 @@ import {
   type Stock,
 } from "../../lib/design/index.js";
 import { type Length, mm } from "../../lib/quantity/index.js";
+import { circle, polygon, rectangle, slot } from "../../lib/shape/index.js";
 import { designOf, smallJob } from "./small-job.js";
 
 const small = designOf(smallJob);
@@ -22,22 +23,22 @@ export const stock: Stock = small.stock;
 const length = (low: number, high: number): fc.Arbitrary<Length> =>
   fc.integer({ min: low * 10, max: high * 10 }).map((tenths) => mm(tenths / 10));
 
+const at = { left: 0, bottom: 0 };
+const size = (height: fc.Arbitrary<Length>) => fc.record({ width: length(40, 90), height });
 const shape: fc.Arbitrary<Opening["shape"]> = fc.oneof(
-  fc.record({
-    kind: fc.constant("rectangle" as const),
-    width: length(40, 90),
-    height: length(40, 90),
-    cornerRadius: length(0, 20),
-  }),
-  fc.record({ kind: fc.constant("circle" as const), diameter: length(30, 90) }),
-  fc.record({ kind: fc.constant("slot" as const), width: length(40, 90), height: length(20, 90) }),
+  fc.tuple(size(length(40, 90)), length(0, 20)).map(([sides, radius]) => ({
+    kind: "rectangle",
+    outline: rectangle({ ...at, ...sides }, radius),
+  })),
+  length(30, 90).map((diameter) => ({ kind: "circle", outline: circle({ x: 0, y: 0 }, diameter / 2) })),
+  size(length(20, 90)).map((sides) => ({ kind: "slot", outline: slot({ ...at, ...sides }) })),
   fc.record({ x: length(20, 90), y: length(20, 90), skew: length(0, 20) }).map(({ x, y, skew }) => ({
-    kind: "polygon" as const,
-    points: [
-      { across: mm(0), up: mm(0) },
-      { across: x, up: skew },
-      { across: mm(5), up: y },
-    ],
+    kind: "polygon",
+    outline: polygon([
+      { x: 0, y: 0 },
+      { x, y: skew },
+      { x: mm(5), y },
+    ]),
   })),
 );
 

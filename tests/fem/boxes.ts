@@ -9,7 +9,7 @@ import {
   frames,
   type Sheet,
 } from "../../lib/fem/index.js";
-import { ply } from "./sheets.js";
+import { cut, ply } from "./sheets.js";
 
 /** Sizes of the box, m. */
 export const size: BoxSpot = [0.6, 0.5, 0.4];
@@ -17,7 +17,7 @@ export const size: BoxSpot = [0.6, 0.5, 0.4];
 /** A closed box of one sheet, a window in one face, a port in another. */
 export function plyBox(sheet: Sheet = ply, changes: Partial<BoxProblem> = {}): BoxProblem {
   const plain = { sheet, regions: [], cutouts: [] };
-  const window = {
+  const window = cut({
     kind: "rectangle",
     name: "window",
     left: 0.1,
@@ -25,7 +25,7 @@ export function plyBox(sheet: Sheet = ply, changes: Partial<BoxProblem> = {}): B
     width: 0.3,
     height: 0.2,
     radius: 0,
-  } as const;
+  });
   return {
     name: "test box",
     length: size[0],

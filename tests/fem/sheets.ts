@@ -13,6 +13,7 @@ import {
 } from "../../lib/fem/index.js";
 
 import { Angle, Density, Pressure } from "../../lib/quantity/index.js";
+import { type Box2, circle, polygon, rectangle } from "../../lib/shape/index.js";
 
 /** A layer alike in every direction, as heavy as wood; kG is five sixths of the shear modulus. */
 export function plainLayer(thickness: number, modulus: number, poisson: number): SheetLayer {
@@ -52,8 +53,23 @@ export function panel(
   };
 }
 
+/** A cutout by its measures, as the tests write it down. */
+export type DrawnCutout = { readonly name: string } & (
+  | (Box2 & { readonly kind: "rectangle"; readonly radius: number })
+  | { readonly kind: "circle"; readonly x: number; readonly y: number; readonly radius: number }
+  | { readonly kind: "polygon"; readonly points: readonly Spot[] }
+);
+
+/** The cutout of such measures. */
+export function cut(drawn: DrawnCutout): Cutout {
+  const { name } = drawn;
+  if (drawn.kind === "circle") return { name, shape: circle(drawn, drawn.radius) };
+  if (drawn.kind === "rectangle") return { name, shape: rectangle(drawn, drawn.radius) };
+  return { name, shape: polygon(drawn.points.map(([x, y]) => ({ x, y }))) };
+}
+
 /** A rounded window in the lower left of such a panel. */
-export const roundedWindow: Cutout & { readonly kind: "rectangle" } = {
+export const roundedWindow: DrawnCutout & { readonly kind: "rectangle" } = {
   kind: "rectangle",
   name: "window",
   left: 0.2,

@@ -4,7 +4,6 @@ import { describe, expect, test } from "vitest";
 import {
   bent,
   bucklingFactor,
-  type Cutout,
   deflectionAt,
   elementRows,
   elementStiffness,
@@ -21,14 +20,14 @@ import {
   withBatten,
 } from "../../lib/fem/index.js";
 import { Angle, Density, Length, Pressure } from "../../lib/quantity/index.js";
-import { panel, plainLayer, ply, plyLayer, roundedWindow } from "../fem/sheets.js";
+import { cut, type DrawnCutout, panel, plainLayer, ply, plyLayer, roundedWindow } from "../fem/sheets.js";
 
 const coarse = 40;
 const runs = { numRuns: 5 };
 const hinged: Hold = { kind: "hinged" };
 
-function opened(problem: PanelProblem, cutout: Cutout = roundedWindow): PanelProblem {
-  return { ...problem, outline: { ...problem.outline, cutouts: [cutout] } };
+function opened(problem: PanelProblem, cutout: DrawnCutout = roundedWindow): PanelProblem {
+  return { ...problem, outline: { ...problem.outline, cutouts: [cut(cutout)] } };
 }
 
 /** Half of force times way, and what elements and springs store. */
@@ -163,11 +162,11 @@ describe("turns", () => {
     const lying = panel(0.6, 0.4, sheetOfLayers([plyLayer(0.009, 30)]), hinged, [
       { kind: "point", at: [0.5, 0.3], force: 10 },
     ]);
-    const sharp: Cutout = { ...roundedWindow, radius: 0 };
+    const sharp = { ...roundedWindow, radius: 0 };
     const upright = panel(0.4, 0.6, sheetOfLayers([plyLayer(0.009, 120)]), hinged, [
       { kind: "point", at: [0.1, 0.5], force: 10 },
     ]);
-    const turned: Cutout = { ...sharp, left: 0.15, bottom: 0.2, width: 0.15, height: 0.2 };
+    const turned: DrawnCutout = { ...sharp, left: 0.15, bottom: 0.2, width: 0.15, height: 0.2 };
     const before = bent(factoredPanel(opened({ ...lying, places: [] }, sharp), coarse));
     const after = bent(factoredPanel(opened({ ...upright, places: [] }, turned), coarse));
     for (const [x, y] of [
@@ -214,7 +213,7 @@ describe("more material is never softer", () => {
   test("a smaller window", () => {
     fc.assert(
       fc.property(fc.double({ min: 0.2, max: 0.9, noNaN: true }), (scale) => {
-        const smaller: Cutout = {
+        const smaller: DrawnCutout = {
           ...roundedWindow,
           width: 0.2 * scale,
           height: 0.15 * scale,

@@ -10,7 +10,7 @@ import {
   type Sheet,
   sheetOfLayers,
 } from "../../lib/fem/index.js";
-import { panel, plainLayer, ply, plyLayer, roundedWindow } from "../fem/sheets.js";
+import { cut, panel, plainLayer, ply, plyLayer, roundedWindow } from "../fem/sheets.js";
 
 const none: Sheet["bending"] = [
   [0, 0, 0],
@@ -20,7 +20,7 @@ const none: Sheet["bending"] = [
 
 function windowed(sheet: Sheet): PanelProblem {
   const plain = panel(0.6, 0.4, sheet, { kind: "hinged" }, [{ kind: "pressure", pressure: 1000 }]);
-  const cutouts = [{ ...roundedWindow, radius: 0 }];
+  const cutouts = [cut({ ...roundedWindow, radius: 0 })];
   return { ...plain, outline: { ...plain.outline, cutouts }, places: [] };
 }
 

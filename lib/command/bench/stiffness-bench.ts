@@ -17,6 +17,7 @@ import {
   wayOfForce,
 } from "../../fem/index.js";
 import { Length, MembraneStiffness, PlateStiffness, Pressure, showNumber } from "../../quantity/index.js";
+import { rectangle } from "../../shape/index.js";
 import { textTable } from "../text-table.js";
 import { growthPower } from "./solvers/equal-accuracy.js";
 import { type Timed, timed } from "./stopwatch.js";
@@ -39,15 +40,7 @@ const panel: PanelProblem = meshedPanelProblem({
   right: "hinged",
   bottom: "hinged",
   top: "hinged",
-  openings: [
-    {
-      left: Length.of(150, "mm"),
-      bottom: Length.of(160, "mm"),
-      width: Length.of(300, "mm"),
-      height: Length.of(200, "mm"),
-      cornerRadius: Length.si(0),
-    },
-  ],
+  openings: [rectangle({ left: 0.15, bottom: 0.16, width: 0.3, height: 0.2 })],
   pressure: Pressure.of(1, "kPa"),
 });
 

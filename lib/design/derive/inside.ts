@@ -1,5 +1,6 @@
 /** Shelves and contents, placed in the stacked case. */
-import { Area, Length } from "../../quantity/index.js";
+import { Area } from "../../quantity/index.js";
+import { rectangle } from "../../shape/index.js";
 import type { Content, Shelf } from "../case.js";
 import type { ContentPart, PanelPart, ShelfPart } from "../parts.js";
 import type { Box, Point } from "../place.js";
@@ -47,7 +48,7 @@ function shelfPanel(shelf: Shelf, stock: Stock, layouts: readonly SectionLayout[
     clearHeight: depth,
     clearLow: panelPoint(0, 0),
     openings: [],
-    cornerRadius: Length.si(0),
+    outline: rectangle({ left: 0, bottom: 0, width, height: depth }),
     grossArea: area,
     netArea: area,
     box,

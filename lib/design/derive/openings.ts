@@ -1,12 +1,23 @@
 /** Openings in their panel's own axes. */
-import { Length } from "../../quantity/index.js";
-import type { Opening, OpeningShape } from "../case.js";
-import type { OpeningOutline, PlacedOpening } from "../parts.js";
+import { Area, Length } from "../../quantity/index.js";
+import {
+  areaOf,
+  boundsOf,
+  lengthOnRim,
+  moved,
+  perimeterOf,
+  rectangle,
+  type Shape,
+} from "../../shape/index.js";
+import type { Opening } from "../case.js";
+import type { PlacedOpening } from "../parts.js";
 import type { PanelCorner, PanelPoint } from "../place.js";
-import { type Form, formArea, formPerimeter, panelPoint, sameness } from "./outline.js";
+import { panelPoint, sameness } from "./outline.js";
 
 interface Size {
+  /** Along u, m. */
   readonly width: number;
+  /** Along v, m. */
   readonly height: number;
 }
 
@@ -24,69 +35,46 @@ export function fromCorner(
 
 /** An opening of the case file, placed on its panel. */
 export function placeOpening({ name, shape, from, across, up, to }: Opening, panel: Size): PlacedOpening {
-  const size = shapeSize(shape);
+  const size = boundsOf(shape.outline);
   const half = to === "edge" ? { across: size.width / 2, up: size.height / 2 } : { across: 0, up: 0 };
   const centre = fromCorner(panel, from, { across: across + half.across, up: up + half.up });
-  return placed(name, "case", centre, size, (low) => outlineOf(shape, low), panel);
+  const low = panelPoint(centre.u - size.width / 2, centre.v - size.height / 2);
+  const outline = moved(shape.outline, { x: low.u - size.left, y: low.v - size.bottom });
+  return placed({ name, kind: shape.kind, why: "case", outline, low, size }, panel);
 }
 
 /** The cut-out that a piece of hardware needs, square-cornered round its centre. */
-export function cutOut(name: string, centre: PanelPoint, size: Size, panel: Size): PlacedOpening {
-  const outline: OpeningOutline = { kind: "rectangle", cornerRadius: Length.si(0) };
-  return placed(name, "hardware", centre, size, () => outline, panel);
+export function cutOut(name: string, { u, v }: PanelPoint, size: Size, panel: Size): PlacedOpening {
+  const low = panelPoint(u - size.width / 2, v - size.height / 2);
+  const { width, height } = size;
+  const outline = rectangle({ left: low.u, bottom: low.v, width, height });
+  return placed({ name, kind: "rectangle", why: "hardware", outline, low, size }, panel);
 }
 
-function placed(
-  name: string,
-  why: PlacedOpening["why"],
-  centre: PanelPoint,
-  { width, height }: Size,
-  outline: (low: PanelPoint) => OpeningOutline,
-  panel: Size,
-): PlacedOpening {
-  const low = panelPoint(centre.u - width / 2, centre.v - height / 2);
-  const form: Form = { low, width: Length.si(width), height: Length.si(height), outline: outline(low) };
-  const perimeter = Length.si(formPerimeter(form) - lengthOnEdge(form, panel));
-  return { name, why, ...form, area: formArea(form), perimeter };
-}
+type Placing = Pick<PlacedOpening, "name" | "kind" | "why" | "outline" | "low"> & { readonly size: Size };
 
-/** Outside width and height of a shape. */
-export function shapeSize(shape: OpeningShape): Size {
-  if (shape.kind === "circle") return { width: shape.diameter, height: shape.diameter };
-  if (shape.kind !== "polygon") return shape;
-  const range = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
+function placed({ size, ...opening }: Placing, panel: Size): PlacedOpening {
+  const { outline } = opening;
+  const onRim = lengthOnRim(outline, { left: 0, bottom: 0, ...panel }, sameness);
   return {
-    width: range(shape.points.map(({ across }) => across)),
-    height: range(shape.points.map(({ up }) => up)),
+    ...opening,
+    width: Length.si(size.width),
+    height: Length.si(size.height),
+    area: Area.si(areaOf(outline)),
+    perimeter: Length.si(perimeterOf(outline) - onRim),
   };
 }
 
-function outlineOf(shape: OpeningShape, low: PanelPoint): OpeningOutline {
-  switch (shape.kind) {
-    case "rectangle":
-      return { kind: "rectangle", cornerRadius: shape.cornerRadius };
-    case "slot":
-      return { kind: "rectangle", cornerRadius: Length.si(Math.min(shape.width, shape.height) / 2) };
-    case "notch":
-      return { kind: "rectangle", cornerRadius: Length.si(0) };
-    case "circle":
-      return { kind: "circle" };
-    case "polygon": {
-      const left = Math.min(...shape.points.map(({ across }) => across));
-      const bottom = Math.min(...shape.points.map(({ up }) => up));
-      return {
-        kind: "polygon",
-        points: shape.points.map(({ across, up }) => panelPoint(low.u + across - left, low.v + up - bottom)),
-      };
-    }
-  }
-}
-
-/** Length of a notch's sides that lie on the panel's edge and need no cut. */
-function lengthOnEdge({ low, width, height, outline }: Form, panel: Size): number {
-  if (outline.kind !== "rectangle" || outline.cornerRadius > 0) return 0;
-  const lying = (distance: number): number => (Math.abs(distance) < sameness ? 1 : 0);
-  const upright = lying(low.u) + lying(panel.width - low.u - width);
-  const level = lying(low.v) + lying(panel.height - low.v - height);
-  return upright * height + level * width;
+/** An opening with another outline, on no edge of its panel. */
+export function withOutline(opening: PlacedOpening, outline: Shape): PlacedOpening {
+  const { left, bottom, width, height } = boundsOf(outline);
+  return {
+    ...opening,
+    outline,
+    low: panelPoint(left, bottom),
+    width: Length.si(width),
+    height: Length.si(height),
+    area: Area.si(areaOf(outline)),
+    perimeter: Length.si(perimeterOf(outline)),
+  };
 }

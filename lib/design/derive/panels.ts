@@ -1,20 +1,23 @@
-import { Area } from "../../quantity/index.js";
+import { Area, Length } from "../../quantity/index.js";
+import { areaOf, boundsOf, centroidOf, type Point2, type Shape } from "../../shape/index.js";
 import type { PanelPart, PlacedOpening } from "../parts.js";
-import type { PanelPoint } from "../place.js";
 import { faceAxes } from "./axes.js";
 import { inCase, insideFacing, sheetBox } from "./in-case.js";
-import { type Form, formArea, formCentre, panelPoint } from "./outline.js";
+import { panelPoint } from "./outline.js";
 import type { Piece } from "./plan.js";
+import { ownOutline } from "./surfaces.js";
 
 /** A piece of sheet as a part: its size, its areas and its place in the stacked case. */
 export function panelPart({ surface, openings }: Piece): PanelPart {
-  const { id, layout, form, leaf } = surface;
-  const { width, height } = form;
+  const { id, layout, leaf } = surface;
+  const { left, bottom, ...size } = boundsOf(surface.outline);
+  const [width, height] = [Length.si(size.width), Length.si(size.height)];
+  const outline = ownOutline(surface);
   const { section, face, panel, sheet, facing } = layout;
   const { u, v } = faceAxes[face];
-  const centre = netCentre({ ...form, low: panelPoint(0, 0) }, openings);
-  const inFace = panelPoint(form.low.u + centre.u, form.low.v + centre.v);
-  const high = panelPoint(form.low.u + width, form.low.v + height);
+  const centre = netCentre(outline, openings);
+  const inFace = panelPoint(left + centre.x, bottom + centre.y);
+  const [low, high] = [panelPoint(left, bottom), panelPoint(left + width, bottom + height)];
   return {
     id,
     section: section.section.name,
@@ -29,29 +32,28 @@ export function panelPart({ surface, openings }: Piece): PanelPart {
     clearLow: leaf ? panelPoint(0, 0) : panelPoint(layout.reach.left, layout.reach.bottom),
     openings,
     ...(leaf ? { leaf } : {}),
-    cornerRadius: form.outline.cornerRadius,
+    outline,
     grossArea: Area.si(width * height),
-    netArea: netArea(form, openings),
+    netArea: netArea(outline, openings),
     ...(facing ? { facing } : {}),
-    box: sheetBox(layout, form.low, high),
+    box: sheetBox(layout, low, high),
     centroid: inCase(layout, inFace, insideFacing(layout) + sheet.thickness / 2),
   };
 }
 
-/** What is left of a form with openings cut out of it. */
-function netArea(form: Form, openings: readonly PlacedOpening[]): Area {
-  return Area.si(openings.reduce((left, { area }) => left - area, formArea(form) as number));
+/** What is left of an outline with openings cut out of it. */
+function netArea(outline: Shape, openings: readonly PlacedOpening[]): Area {
+  return Area.si(openings.reduce((left, { area }) => left - area, areaOf(outline)));
 }
 
-/** Centre of what is left of a form with openings cut out of it. */
-function netCentre(form: Form, openings: readonly PlacedOpening[]): PanelPoint {
-  const whole = { centre: formCentre(form), area: formArea(form) as number };
+/** Centre of what is left of an outline with openings cut out of it. */
+function netCentre(outline: Shape, openings: readonly PlacedOpening[]): Point2 {
   const pieces = [
-    whole,
-    ...openings.map((opening) => ({ centre: formCentre(opening), area: -opening.area })),
+    { centre: centroidOf(outline), area: areaOf(outline) },
+    ...openings.map((opening) => ({ centre: centroidOf(opening.outline), area: -opening.area })),
   ];
   const total = pieces.reduce((sum, { area }) => sum + area, 0);
-  const moment = (along: "u" | "v"): number =>
+  const moment = (along: keyof Point2): number =>
     pieces.reduce((sum, { centre, area }) => sum + centre[along] * area, 0);
-  return panelPoint(moment("u") / total, moment("v") / total);
+  return { x: moment("x") / total, y: moment("y") / total };
 }

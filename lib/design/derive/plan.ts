@@ -1,4 +1,6 @@
 /** A case laid out: every piece of sheet with its openings, every place of hardware, every bar. */
+
+import { boundsOf, distanceTo } from "../../shape/index.js";
 import type { CaseBuild } from "../case.js";
 import type { PlacedOpening } from "../parts.js";
 import { faces, type PanelPoint } from "../place.js";
@@ -8,8 +10,8 @@ import { type CornerSpot, cornerSpots } from "./corners.js";
 import { type HardwareSpot, hardwareSpots } from "./hardware-spots.js";
 import { layOut, type SectionLayout } from "./layout.js";
 import { cutOut, placeOpening } from "./openings.js";
-import { distanceTo, panelPoint } from "./outline.js";
-import { onSurface, type Surface, surfacesOf } from "./surfaces.js";
+import { onOutline } from "./outline.js";
+import { onSurface, ownOutline, type Surface, surfacesOf } from "./surfaces.js";
 
 /** A panel or a leaf with everything that is cut out of it. */
 export interface Piece {
@@ -49,8 +51,8 @@ function pieceOf(surface: Surface, spots: readonly HardwareSpot[]): Piece {
   const { leaf, layout } = surface;
   const ofCase = leaf ? [] : layout.panel.openings.map((opening) => placeOpening(opening, layout));
   const ofHardware = spots
-    .filter((spot) => spot.surface.id === surface.id && spot.cut.width > 0)
-    .map(({ id, centre, cut }) => cutOut(id, onSurface(surface, centre), cut, surface.form));
+    .filter((spot) => spot.surface.id === surface.id && spot.cut.width > 0 && spot.cut.height > 0)
+    .map(({ id, centre, cut }) => cutOut(id, onSurface(surface, centre), cut, boundsOf(surface.outline)));
   return { surface, openings: [...ofCase, ...ofHardware] };
 }
 
@@ -69,8 +71,9 @@ export interface NearestEdge {
 
 /** Least distance from a hole's centre to an edge of its piece. */
 export function nearestEdge({ surface, openings }: Piece, hole: PanelPoint): NearestEdge {
-  const own: NearestEdge = { distance: -distanceTo({ ...surface.form, low: panelPoint(0, 0) }, hole) };
+  const at = onOutline(hole);
+  const own: NearestEdge = { distance: -distanceTo(ownOutline(surface), at) };
   return openings
-    .map((opening): NearestEdge => ({ distance: distanceTo(opening, hole), opening }))
+    .map((opening): NearestEdge => ({ distance: distanceTo(opening.outline, at), opening }))
     .reduce((nearest, one) => (one.distance < nearest.distance ? one : nearest), own);
 }

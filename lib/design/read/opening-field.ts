@@ -1,13 +1,17 @@
 /** What is cut out of a panel, as the case file says it. */
 import { z } from "zod";
 import { choice, Length } from "../../quantity/index.js";
+import { circle, notch, polygon, rectangle, type Shape, slot } from "../../shape/index.js";
 import type { Leaf, Opening, OpeningShape } from "../case.js";
+import { rulerOf } from "../check/ruler.js";
 import { panelCorners } from "../place.js";
 import { block, type FileUnits, field, lengthIn, lengths, list, named } from "./fields.js";
 
 const positive = { above: 0 };
 const zeroOrMore = { min: 0 };
 const shapes = ["rectangle", "circle", "slot", "notch", "polygon"] as const;
+/** What a corner radius may be beyond half the shorter side, m: a rounding of the file's figures. */
+const roundingSlip = 1e-5;
 const oneShape = `exactly one of ${shapes.join(", ")}`;
 
 /** The openings of a panel, by name. */
@@ -40,38 +44,42 @@ function openingField(units: FileUnits): z.ZodType<Omit<Opening, "name">> {
 
 type ShapeFields = { readonly [Kind in (typeof shapes)[number]]: z.ZodOptional<z.ZodType<OpeningShape>> };
 
+/** What each shape asks for, and its maker. */
 function shapeFields(units: FileUnits): ShapeFields {
   const length = lengthIn(units);
   const size = { width: field(length, positive), height: field(length, positive) };
   const radius = field(length, zeroOrMore).default(Length.si(0));
   const point = lengths(2, length, {}, "to the right, up");
+  const at = { left: 0, bottom: 0 };
+  const made = (kind: string, outline: Shape): OpeningShape => ({ kind, outline });
   return {
     rectangle: block({ ...size, "corner radius": radius })
-      .transform(
-        ({ width, height, "corner radius": cornerRadius }): OpeningShape => ({
-          kind: "rectangle",
-          width,
-          height,
-          cornerRadius,
-        }),
-      )
+      .transform(({ "corner radius": cornerRadius, ...sides }, context) => {
+        const most = Math.min(sides.width, sides.height) / 2;
+        if (cornerRadius <= most + roundingSlip)
+          return made("rectangle", rectangle({ ...at, ...sides }, Math.min(cornerRadius, most)));
+        const ruler = rulerOf({ units: units.length === "in" ? "inch" : "metric" });
+        const message = `at most ${ruler(most)}, half the opening's shorter side`;
+        context.addIssue({ code: "custom", message, path: ["corner radius"] });
+        return z.NEVER;
+      })
       .optional(),
     circle: block({ diameter: field(length, positive) })
-      .transform(({ diameter }): OpeningShape => ({ kind: "circle", diameter }))
+      .transform(({ diameter }) => made("circle", circle({ x: diameter / 2, y: diameter / 2 }, diameter / 2)))
       .optional(),
     slot: block(size)
-      .transform((slot): OpeningShape => ({ kind: "slot", ...slot }))
+      .transform((sides) => made("slot", slot({ ...at, ...sides })))
       .optional(),
     notch: block(size)
-      .transform((notch): OpeningShape => ({ kind: "notch", ...notch }))
+      .transform((sides) => made("notch", notch({ ...at, ...sides })))
       .optional(),
     polygon: list(point, "at least three points, each [to the right, up]")
-      .transform(
-        (points): OpeningShape => ({
-          kind: "polygon",
-          points: points.map(([across, up]) => ({ across: across as Length, up: up as Length })),
-        }),
-      )
+      .transform((points, context) => {
+        const corners = points.flatMap(([x, y]) => (x === undefined || y === undefined ? [] : [{ x, y }]));
+        if (corners.length >= 3) return made("polygon", polygon(corners));
+        context.addIssue({ code: "custom", message: "at least three points" });
+        return z.NEVER;
+      })
       .optional(),
   };
 }

@@ -1,13 +1,6 @@
 /** Where the lines of a box's mesh run, and where strains pile up in it. */
 import { at as entry } from "../../algebra/lists.js";
-import {
-  type Cutout,
-  type CutRectangle,
-  divided,
-  gradedAlong,
-  type MeshBox,
-  type Spot,
-} from "../mesh/index.js";
+import { divided, gradedAlong, type MeshBox, type Spot, sharpBoxesOf, sharpBoxOf } from "../mesh/index.js";
 import {
   type BoxProblem,
   type BoxSpot,
@@ -53,8 +46,8 @@ function faceMusts(problem: BoxProblem, axis: 0 | 1 | 2, patches: readonly MeshB
     const direction = frames[name].axes.indexOf(axis);
     const face = problem.faces[name];
     if (!face || direction === 2) return [];
-    const straight = face.cutouts.every(isSharp) ? face.cutouts.filter(isSharp) : [];
-    const boxes = [...straight, ...face.regions, ...(axis === 2 ? [] : patches)];
+    // Only a face whose cutouts are all sharp rectangles is meshed by lines.
+    const boxes = [...(sharpBoxesOf(face) ?? []), ...face.regions, ...(axis === 2 ? [] : patches)];
     return boxes.flatMap((box) =>
       direction === 0 ? [box.left, box.left + box.width] : [box.bottom, box.bottom + box.height],
     );
@@ -65,11 +58,6 @@ function beamMusts({ beams = [] }: BoxProblem, axis: 0 | 1 | 2): number[] {
   return beams.flatMap(({ from, to }) => [from[axis], to[axis]]);
 }
 
-/** Only a face whose cutouts are all sharp rectangles is meshed by lines. */
-function isSharp(cutout: Cutout): cutout is CutRectangle {
-  return cutout.kind === "rectangle" && cutout.radius === 0;
-}
-
 /**
  * Places in the box around which elements get smaller.
  *
@@ -78,8 +66,8 @@ function isSharp(cutout: Cutout): cutout is CutRectangle {
  */
 export function boxCorners(problem: BoxProblem, patches: readonly MeshBox[]): readonly BoxSpot[] {
   const ofCutouts = faceNames.flatMap((name) =>
-    (problem.faces[name]?.cutouts ?? [])
-      .filter((cutout): cutout is CutRectangle => cutout.kind === "rectangle" && cutout.radius === 0)
+    (problem.faces[name]?.freely ? [] : (problem.faces[name]?.cutouts ?? []))
+      .flatMap((cutout) => sharpBoxOf(cutout) ?? [])
       .flatMap(cornersOf)
       .map((corner) => onFace(problem, name, corner)),
   );

@@ -21,6 +21,8 @@ export interface BoxFace {
   readonly regions: readonly SheetRegion[];
   /** Openings and notches in the face. */
   readonly cutouts: readonly Cutout[];
+  /** Whether triangles mesh it even where straight lines would do, which run on through the faces beside it. */
+  readonly freely?: boolean;
 }
 
 /** How two faces hold together along the edge where they meet: a riveted extrusion, a line of glue. */

@@ -5,8 +5,9 @@
 import { add, at as entry } from "../../algebra/lists.js";
 import { inverse } from "../../algebra/matrix3.js";
 import { Refusal } from "../../refusal.js";
+import { boundsOf, reachOf } from "../../shape/index.js";
 import { spaceDofs } from "../element/index.js";
-import { type Cutout, type QuadMesh, ringOf } from "../mesh/index.js";
+import type { Cutout, QuadMesh } from "../mesh/index.js";
 import { timesPieces } from "../solve/index.js";
 import { type BoxProblem, type BoxSpot, extents, type FaceName, frames } from "./box-problem.js";
 import { type BoxStructure, piecesOf } from "./meshed-box.js";
@@ -140,7 +141,7 @@ export function outOfSquare(
   cutout: Cutout,
 ): OutOfSquare {
   const shear = shearOf(rimOf(structure, name, cutout), name, displacement);
-  const { width, height } = sizeOf(cutout);
+  const { width, height } = boundsOf(cutout.shape);
   return { shear, diagonals: (2 * Math.abs(shear) * width * height) / Math.hypot(width, height) };
 }
 
@@ -195,7 +196,7 @@ export interface RimNode {
  */
 export function rimOf({ problem, faces }: BoxStructure, name: FaceName, cutout: Cutout): readonly RimNode[] {
   const face = faces.find((one) => one.name === name);
-  const { left, bottom, width, height } = sizeOf(cutout);
+  const { left, bottom, width, height } = boundsOf(cutout.shape);
   const near = 1e-6 * (width + height);
   const within = (at: number, from: number, length: number): boolean =>
     at > from - near && at < from + length + near;
@@ -222,15 +223,10 @@ export function reachesEdge(
     const at = from[axes[k]];
     if (Math.abs(to[axes[k]] - at) > 1e-9) return false;
     const extent = extents(problem)[axes[k]];
-    return ringOf(cutout).some((place) => (at > extent / 2 ? place[k] > at - 1e-9 : place[k] < at + 1e-9));
+    const { left, right, bottom, top } = reachOf(cutout.shape);
+    const [low, high] = k === 0 ? [left, right] : [bottom, top];
+    return at > extent / 2 ? high > at - 1e-9 : low < at + 1e-9;
   });
-}
-
-function sizeOf(cutout: Cutout): { left: number; bottom: number; width: number; height: number } {
-  const ring = ringOf(cutout);
-  const [xs, ys] = [ring.map(([x]) => x), ring.map(([, y]) => y)];
-  const [left, bottom] = [Math.min(...xs), Math.min(...ys)];
-  return { left, bottom, width: Math.max(...xs) - left, height: Math.max(...ys) - bottom };
 }
 
 /** Slopes along x and y of the plane that fits values best. */

@@ -80,7 +80,8 @@ function meshOf(
   corners: readonly BoxSpot[],
 ): QuadMesh {
   const [along, across] = frames[name].axes;
-  const outline = { length: extents(problem)[along], width: extents(problem)[across], cutouts: face.cutouts };
+  const { cutouts, freely = false } = face;
+  const outline = { length: extents(problem)[along], width: extents(problem)[across], cutouts, freely };
   return faceMesh(
     `${problem.name}, ${name}`,
     outline,

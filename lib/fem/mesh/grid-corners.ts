@@ -1,5 +1,5 @@
 /** The mesh of a panel whose cutouts are all rectangles with sharp corners: straight lines from rim to rim. */
-import { isMaterial, type Outline, type Spot } from "./outline.js";
+import { isMaterial, type Outline, type Spot, sharpBoxesOf } from "./outline.js";
 import type { Quad } from "./quad-mesh.js";
 import type { CornerMesh } from "./refinement.js";
 import { divided, type MeshGuides, type SizeAt } from "./size.js";
@@ -72,8 +72,8 @@ function lines(outline: Outline, guides: MeshGuides, size: SizeAt, axis: 0 | 1):
   });
 }
 
-function musts({ cutouts }: Outline, { boxes }: MeshGuides, axis: 0 | 1): number[] {
-  const rectangles = [...boxes, ...cutouts.filter((cutout) => cutout.kind === "rectangle")];
+function musts(outline: Outline, { boxes }: MeshGuides, axis: 0 | 1): number[] {
+  const rectangles = [...boxes, ...(sharpBoxesOf(outline) ?? [])];
   return rectangles.flatMap(({ left, bottom, width, height }) =>
     axis === 0 ? [left, left + width] : [bottom, bottom + height],
   );

@@ -1,4 +1,5 @@
-import { apart, type Cutout, type Outline, ringOf, type Spot } from "./outline.js";
+import { type ArcSide, boundsOf, circleOf, gapOf, roundedBoxOf, selfCrossing } from "../../shape/index.js";
+import { apart, type Cutout, type Outline, type Spot } from "./outline.js";
 
 /** Gap below which outlines count as touching, as a share of the panel's length. */
 const touching = 1e-6;
@@ -19,75 +20,33 @@ export function outlineFaults(outline: Outline): string[] {
 }
 
 function cutoutFaults(cutout: Cutout, length: number, width: number): string[] {
-  const small = sizesOf(cutout).filter(({ value }) => !(value > 0));
-  if (small.length > 0)
-    return small.map(
-      ({ word, value }) => `the ${word} of ${cutout.name} must be positive, got ${millimetres(value)}`,
-    );
-  const ring = ringOf(cutout);
-  if (ring.length < 3) return [`${cutout.name} must have at least three corners, got ${ring.length}`];
-  if (
-    cutout.kind === "rectangle" &&
-    !(cutout.radius >= 0 && cutout.radius <= Math.min(cutout.width, cutout.height) / 2)
-  )
-    return [
-      `the corner radius of ${cutout.name} must be between 0 and half its smaller side, got ${millimetres(cutout.radius)}`,
-    ];
-  const outside = ring.every(([x]) => x <= 0) || ring.every(([x]) => x >= length);
-  const beyond = ring.every(([, y]) => y <= 0) || ring.every(([, y]) => y >= width);
-  if (outside || beyond) return [`${cutout.name} lies outside the panel`];
+  const { left, bottom, ...size } = boundsOf(cutout.shape);
+  if (left >= length || bottom >= width || left + size.width <= 0 || bottom + size.height <= 0)
+    return [`${cutout.name} lies outside the panel`];
   if (grazes(cutout, length, width))
     return [`${cutout.name} touches the panel's edge; leave material there or let it cut through`];
-  return crossesItself(ring) ? [`the outline of ${cutout.name} crosses itself`] : [];
+  return selfCrossing(cutout.shape) ? [`the outline of ${cutout.name} crosses itself`] : [];
 }
 
-/** Whether a round hole meets a side of the panel in one point, where material would end in nothing. */
-function grazes(cutout: Cutout, length: number, width: number): boolean {
-  if (cutout.kind !== "circle") return false;
-  const { x, y, radius } = cutout;
+/** Whether a round side meets a side of the panel in one point, where material would end in nothing. */
+function grazes({ shape }: Cutout, length: number, width: number): boolean {
+  if (roundedBoxOf(shape) && !circleOf(shape)) return false;
   const near = touching * Math.max(length, width);
-  return [x, y, length - x, width - y].some((away) => Math.abs(away - radius) < near);
-}
-
-function sizesOf(cutout: Cutout): { word: string; value: number }[] {
-  if (cutout.kind === "polygon") return [];
-  if (cutout.kind === "circle") return [{ word: "radius", value: cutout.radius }];
-  return [
-    { word: "width", value: cutout.width },
-    { word: "height", value: cutout.height },
-  ];
-}
-
-function crossesItself(ring: readonly Spot[]): boolean {
-  const count = ring.length;
-  return sidesOf(ring).some(([a, b], i) =>
-    sidesOf(ring).some(([c, d], j) => j > i + 1 && (j + 1) % count !== i && gap(a, b, c, d) === 0),
-  );
+  const touches = ({ from: { x, y }, start }: ArcSide): boolean =>
+    (Math.abs(Math.sin(start)) < touching && Math.min(Math.abs(x), Math.abs(length - x)) < near) ||
+    (Math.abs(Math.cos(start)) < touching && Math.min(Math.abs(y), Math.abs(width - y)) < near);
+  return shape.sides.some((side) => side.kind === "arc" && touches(side));
 }
 
 function pairFaults({ length, width, cutouts }: Outline): string[] {
   const near = touching * Math.max(length, width);
   return cutouts.flatMap((first, i) =>
-    cutouts.slice(i + 1).flatMap((second) => {
-      const [one, other] = [sidesOf(ringOf(first)), sidesOf(ringOf(second))];
-      const meet = one.some(([a, b]) => other.some(([c, d]) => gap(a, b, c, d) < near));
-      return meet ? [`${first.name} touches or crosses ${second.name}`] : [];
-    }),
+    cutouts
+      .slice(i + 1)
+      .flatMap((second) =>
+        gapOf(first.shape, second.shape) < near ? [`${first.name} touches or crosses ${second.name}`] : [],
+      ),
   );
-}
-
-function sidesOf(ring: readonly Spot[]): [Spot, Spot][] {
-  return ring.map((place, i) => [place, ring[(i + 1) % ring.length]!]);
-}
-
-/** Smallest distance of two straight sides; 0 when they cross. */
-function gap(a: Spot, b: Spot, c: Spot, d: Spot): number {
-  const cross = side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
-  return cross ? 0 : Math.min(toSide(a, c, d), toSide(b, c, d), toSide(c, a, b), toSide(d, a, b));
-}
-
-function side([ax, ay]: Spot, [bx, by]: Spot, [x, y]: Spot): number {
-  return (bx - ax) * (y - ay) - (by - ay) * (x - ax);
 }
 
 /** Distance of a place from a straight side. */

@@ -1,15 +1,16 @@
 /** Meshes of whole panels: one by itself, or a face of a box that shares its sides with others. */
 
 import { Refusal } from "../../refusal.js";
+import { circleOf, rectangle, roundedBoxOf } from "../../shape/index.js";
 import { cornersOnLines, gridCorners } from "./grid-corners.js";
 import {
   type Arc,
   arcsOf,
   type Cutout,
-  type CutRectangle,
   isMaterial,
   type Outline,
   type Spot,
+  sharpBoxesOf,
 } from "./outline.js";
 import { outlineFaults } from "./outline-faults.js";
 import { type QuadMesh, quadMesh, shapeOf, worstAllowed } from "./quad-mesh.js";
@@ -39,7 +40,7 @@ export function panelMesh(drawn: Outline, guides: MeshGuides, elementTarget: Ele
   const outline = seated(drawn);
   const area = materialArea(outline);
   if (!(area > 0)) throw new Refusal("panel mesh: the openings leave nothing of the panel");
-  const straight = outline.cutouts.every((cutout) => cutout.kind === "rectangle" && cutout.radius === 0);
+  const straight = sharpBoxesOf(outline) !== undefined;
   const cornersOf = straight ? gridCorners : splitCorners;
   for (const share of targetTries) {
     const size = gradedSize(outline, guides.corners, Math.sqrt(area / (share * elementTarget)));
@@ -109,7 +110,7 @@ export function faceMesh(
   const faults = outlineFaults(drawn);
   if (faults.length > 0) throw new Refusal(`${name}: ${faults.join("; ")}`);
   const outline = seated(drawn);
-  const straight = outline.cutouts.every((cutout) => cutout.kind === "rectangle" && cutout.radius === 0);
+  const straight = sharpBoxesOf(outline) !== undefined;
   const plain = straight
     ? cornersOnLines(outline, ...lines)
     : splitCorners(
@@ -155,18 +156,24 @@ export function seated(outline: Outline): Outline {
 }
 
 function seatedCutout(cutout: Cutout, { length, width }: Outline): Cutout {
-  if (cutout.kind !== "rectangle") return cutout;
+  const box = circleOf(cutout.shape) ? undefined : roundedBoxOf(cutout.shape);
+  if (!box) return cutout;
+  const { radius } = box;
   const near = touching * Math.max(length, width);
-  const [left, right] = seatedSides(cutout.left, cutout.left + cutout.width, length, cutout, near);
-  const [bottom, top] = seatedSides(cutout.bottom, cutout.bottom + cutout.height, width, cutout, near);
-  return { ...cutout, left, bottom, width: right - left, height: top - bottom };
+  const [drawnRight, drawnTop] = [box.left + box.width, box.bottom + box.height];
+  const [left, right] = seatedSides(box.left, drawnRight, length, radius, near);
+  const [bottom, top] = seatedSides(box.bottom, drawnTop, width, radius, near);
+  const same = left === box.left && right === drawnRight && bottom === box.bottom && top === drawnTop;
+  return same
+    ? cutout
+    : { ...cutout, shape: rectangle({ left, bottom, width: right - left, height: top - bottom }, radius) };
 }
 
 function seatedSides(
   low: number,
   high: number,
   extent: number,
-  { radius }: CutRectangle,
+  radius: number,
   near: number,
 ): readonly [low: number, high: number] {
   return [Math.abs(low) < near ? -radius : low, Math.abs(high - extent) < near ? extent + radius : high];

@@ -1,15 +1,7 @@
 /** Every line a mesh must follow, cut where lines meet, with no place twice. */
 
-import {
-  type Arc,
-  apart,
-  arcsOf,
-  type Cutout,
-  isMaterial,
-  type Outline,
-  ringOf,
-  type Spot,
-} from "./outline.js";
+import { circleOf, type Side } from "../../shape/index.js";
+import { type Arc, apart, type Cutout, isMaterial, type Outline, type Spot } from "./outline.js";
 import { toSide } from "./outline-faults.js";
 import { keyOf } from "./quad-mesh.js";
 import type { MeshGuides, SizeAt } from "./size.js";
@@ -145,30 +137,38 @@ export type Line = readonly [from: Spot, to: Spot];
 const widest = { circle: Math.PI / 6, corner: Math.PI / 4 };
 
 /**
- * Corners of a cutout's outline counterclockwise, arcs as chords that end where lines cross the arc: a chord cut
- * elsewhere would leave the circle.
+ * Corners of a cutout's outline, arcs as chords that end where lines cross the arc: a chord cut elsewhere would leave
+ * the circle.
  *
  * @param cutout any
  * @param lines the panel's rim and all other lines to follow
  * @param near distance that counts as touching, m
  */
-export function meshRing(cutout: Cutout, lines: readonly Line[], near: number): readonly Spot[] {
-  const arcs = arcsOf(cutout);
-  if (arcs.length === 0) return ringOf(cutout);
-  if (cutout.kind === "circle") {
-    const cuts = cutAngles(cutout, lines, near).sort((a, b) => a - b);
+export function meshRing({ shape }: Cutout, lines: readonly Line[], near: number): readonly Spot[] {
+  const round = circleOf(shape);
+  if (round) {
+    const circle = { ...round.centre, radius: round.radius };
+    const cuts = cutAngles(circle, lines, near).sort((a, b) => a - b);
     const from = cuts[0] ?? 0;
-    return withoutRepeats(chordEnds(cutout, [...cuts, from + 2 * Math.PI], from, widest.circle), near);
+    return withoutRepeats(chordEnds(circle, [...cuts, from + 2 * Math.PI], from, widest.circle), near);
   }
-  const corners = arcs.flatMap((arc, quarter) => {
-    const from = (Math.PI / 2) * (quarter + 2);
-    const to = from + Math.PI / 2;
-    const cuts = cutAngles(arc, lines, near)
-      .map((angle) => angle + 2 * Math.PI * Math.ceil((from - angle) / (2 * Math.PI)))
-      .filter((angle) => angle > from && angle < to);
-    return chordEnds(arc, [...cuts.sort((a, b) => a - b), to], from, widest.corner);
-  });
-  return withoutRepeats(corners, near);
+  return withoutRepeats(
+    shape.sides.flatMap((side) => sideCorners(side, lines, near)),
+    near,
+  );
+}
+
+/** The beginning of a straight side; of an arc both ends and all between. */
+function sideCorners(side: Side, lines: readonly Line[], near: number): readonly Spot[] {
+  if (side.kind === "line") return [[side.from.x, side.from.y]];
+  const arc = { ...side.centre, radius: side.radius };
+  const end = side.start + side.sweep;
+  const [from, to] = side.sweep > 0 ? [side.start, end] : [end, side.start];
+  const cuts = cutAngles(arc, lines, near)
+    .map((angle) => angle + 2 * Math.PI * Math.ceil((from - angle) / (2 * Math.PI)))
+    .filter((angle) => angle > from && angle < to);
+  const corners = chordEnds(arc, [...cuts.sort((a, b) => a - b), to], from, widest.corner);
+  return side.sweep > 0 ? corners : corners.toReversed();
 }
 
 /** Ends of chords from an angle to the last of the cuts, each cut being one of them. */

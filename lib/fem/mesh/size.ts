@@ -1,17 +1,9 @@
 /** What a mesh must follow, and how large its elements may be. */
-import { apart, arcsOf, type Outline, ringOf, type Spot } from "./outline.js";
+import { type Box2, sharpCornersOf } from "../../shape/index.js";
+import { apart, arcsOf, type Outline, type Spot } from "./outline.js";
 
 /** A rectangle whose sides must be mesh lines: a patch of load, a batten. */
-export interface MeshBox {
-  /** Its left side from the panel's left edge, m. */
-  readonly left: number;
-  /** Its lower side from the panel's lower edge, m. */
-  readonly bottom: number;
-  /** Along x, m. */
-  readonly width: number;
-  /** Along y, m. */
-  readonly height: number;
-}
+export type MeshBox = Box2;
 
 /** What a mesh must follow besides the outline. */
 export interface MeshGuides {
@@ -42,16 +34,14 @@ const arcShare = 1 / 4;
  * Sharp corners inside the panel, where strains pile up: where the material turns back on itself, and where a strip
  * of another make-up ends.
  */
-export function sharpCorners(
-  { length, width, cutouts }: Outline,
-  strips: readonly MeshBox[],
-): readonly Spot[] {
-  const ofCutouts = cutouts
-    .filter((cutout) => cutout.kind !== "circle" && (cutout.kind === "polygon" || cutout.radius === 0))
-    .flatMap((cutout) => ringOf(cutout));
-  const ofStrips = strips.flatMap((strip) =>
-    ringOf({ kind: "rectangle", name: "strip", ...strip, radius: 0 }),
-  );
+export function sharpCorners({ length, width, cutouts }: Outline, strips: readonly Box2[]): readonly Spot[] {
+  const ofCutouts = cutouts.flatMap(({ shape }) => sharpCornersOf(shape)).map(({ x, y }): Spot => [x, y]);
+  const ofStrips = strips.flatMap(({ left, bottom, width: across, height }): Spot[] => [
+    [left, bottom],
+    [left + across, bottom],
+    [left + across, bottom + height],
+    [left, bottom + height],
+  ]);
   return [...ofCutouts, ...ofStrips].filter(([x, y]) => x > 0 && x < length && y > 0 && y < width);
 }
 

@@ -11,7 +11,18 @@ import {
   type Sheet,
   type Spot,
 } from "../../fem/index.js";
+import { Length } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
+import {
+  circleOf,
+  counterclockwise,
+  onCircle,
+  type Point2,
+  polygon,
+  reachOf,
+  roundedBoxOf,
+  sampled,
+} from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { type ModuliShares, panelSheet } from "../stiffness/panel-stiffness.js";
 import { edgeJoints } from "./edge-joints.js";
@@ -127,38 +138,38 @@ function boxFace(panel: FacePanel, place: (point: PanelPoint) => FacePlace, shee
     sheet,
     regions: [],
     cutouts: panel.openings.filter(matters).map((opening) => cutoutOf(opening, place)),
+    freely: true,
   };
 }
 
 /** Corners of the octagon of a circle's area, over its radius. */
 const octagon = Math.sqrt(Math.PI / (2 * Math.SQRT2));
 
-function cutoutOf(
-  { name, low, width, height, outline }: PlacedOpening,
-  place: (point: PanelPoint) => FacePlace,
-): Cutout {
-  const at = (u: number, v: number): Spot => place({ u, v } as PanelPoint).spot;
-  if (outline.kind === "polygon")
-    return { kind: "polygon", name, points: outline.points.map(({ u, v }) => at(u, v)) };
-  if (outline.kind === "circle") {
-    const [x, y] = at(low.u + width / 2, low.v + height / 2);
-    const corner = (i: number): Spot => {
-      const angle = ((i + 1 / 2) * Math.PI) / 4;
-      return [x + (octagon * width * Math.cos(angle)) / 2, y + (octagon * width * Math.sin(angle)) / 2];
-    };
-    return { kind: "polygon", name, points: Array.from({ length: 8 }, (_, i) => corner(i)) };
+/** An opening with straight sides: those of its rectangle, an octagon of a circle's area, chords of any other arc. */
+function cutoutOf({ name, outline }: PlacedOpening, place: (point: PanelPoint) => FacePlace): Cutout {
+  const at = ({ x, y }: Point2): Point2 => {
+    const [along, across] = place({ u: Length.si(x), v: Length.si(y) }).spot;
+    return { x: along, y: across };
+  };
+  const round = circleOf(outline);
+  if (round) {
+    const corner = (i: number): Point2 =>
+      onCircle(at(round.centre), octagon * round.radius, ((i + 1 / 2) * Math.PI) / 4);
+    return { name, shape: polygon(Array.from({ length: 8 }, (_, i) => corner(i))) };
   }
-  const [[ax, ay], [bx, by]] = [at(low.u, low.v), at(low.u + width, low.v + height)];
-  const [left, right, bottom, top] = [Math.min(ax, bx), Math.max(ax, bx), Math.min(ay, by), Math.max(ay, by)];
+  if (!roundedBoxOf(outline))
+    return { name, shape: counterclockwise(polygon(sampled(outline, Math.PI / 4).map(at))) };
+  const { left, right, bottom, top } = reachOf(outline);
+  const [a, b] = [at({ x: left, y: bottom }), at({ x: right, y: top })];
+  const [x1, x2] = [Math.min(a.x, b.x), Math.max(a.x, b.x)];
   return {
-    kind: "polygon",
     name,
-    points: [
-      [left, bottom],
-      [right, bottom],
-      [right, top],
-      [left, top],
-    ],
+    shape: polygon([
+      { x: x1, y: a.y },
+      { x: x2, y: a.y },
+      { x: x2, y: b.y },
+      { x: x1, y: b.y },
+    ]),
   };
 }
 

@@ -17,6 +17,7 @@ import { Length, type Pressure, Ratio } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import type { RatioInterval } from "../ratio-interval.js";
 import type { ReviewInput } from "../review-input.js";
+import { cutFromSpan } from "../stiffness/panel-sag.js";
 import type { ModuliShares } from "../stiffness/panel-stiffness.js";
 import { sheetModuli } from "../stiffness/sheet-moduli.js";
 import { type CaseOutcome, caseOutcome } from "./case-outcomes.js";
@@ -263,7 +264,7 @@ const everywhere = { left: -1, bottom: -1, width: 1e3, height: 1e3 };
 function sagOn({ system }: CaseRun, panel: PanelPart, name: FaceName, pressure: Pressure): number {
   const number = system.model.bodies.findIndex((body) => body.name === panel.section);
   const section = subsystem(system, [number], ({ kind }) => kind === "stand");
-  const force = pressure * (panel.clearWidth * panel.clearHeight - (panel.grossArea - panel.netArea));
+  const force = pressure * (panel.clearWidth * panel.clearHeight - cutFromSpan(panel));
   return force * sagOfOne(section, name);
 }
 

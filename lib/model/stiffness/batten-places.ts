@@ -1,13 +1,8 @@
 /** Where a batten has room on a panel, and what it does there. */
 import type { PanelPart } from "../../design/index.js";
-import {
-  type MeshBox,
-  type PanelProblem,
-  type PanelTask,
-  type SheetRegion,
-  withBatten,
-} from "../../fem/index.js";
+import { type PanelProblem, type PanelTask, type SheetRegion, withBatten } from "../../fem/index.js";
 import { Length } from "../../quantity/index.js";
+import { type Box2, boundsOf, clipped, gapOf, rectangle } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { hingedProblem, panelNamed } from "./panel-sag.js";
 import { sheetModuli } from "./sheet-moduli.js";
@@ -48,9 +43,8 @@ export function clearBattens(
 /** Middles of the strips between the sides of openings, where a batten may have room. */
 export function stripMiddles({ outline }: PanelProblem, along: "x" | "y"): readonly number[] {
   const across = along === "x" ? outline.width : outline.length;
-  const sides = outline.cutouts.flatMap((cutout) => {
-    if (cutout.kind !== "rectangle") return [];
-    const { left, bottom, width, height } = cutout;
+  const sides = outline.cutouts.flatMap(({ shape }) => {
+    const { left, bottom, width, height } = boundsOf(shape);
     return along === "x" ? [bottom, bottom + height] : [left, left + width];
   });
   const lines = [0, ...sides, across].sort((a, b) => a - b);
@@ -103,9 +97,9 @@ export function battenTrials(
 function longestStretch(strip: SheetRegion, along: "x" | "y", { outline }: PanelProblem): SheetRegion {
   const [low, size] = along === "x" ? (["left", "width"] as const) : (["bottom", "height"] as const);
   const taken = outline.cutouts
-    .filter((cutout) => cutout.kind === "rectangle")
-    .filter((cutout) => !isApart(strip, cutout))
-    .map((cutout) => [cutout[low] - clearance, cutout[low] + cutout[size] + clearance] as const)
+    .flatMap(({ shape }) => clipped(shape, grown(strip)))
+    .map(boundsOf)
+    .map((cut) => [cut[low] - clearance, cut[low] + cut[size] + clearance] as const)
     .sort((a, b) => a[0] - b[0]);
   let from = strip[low];
   const stretches = [...taken, [strip[low] + strip[size], Infinity] as const].map(([until, next]) => {
@@ -142,13 +136,15 @@ function battenStrip(
 }
 
 function isClear(strip: SheetRegion, { outline }: PanelProblem): boolean {
-  return outline.cutouts.every((cutout) => cutout.kind === "rectangle" && isApart(strip, cutout));
+  return outline.cutouts.every(({ shape }) => gapOf(shape, rectangle(strip)) > clearance);
 }
 
-/** Whether there is room between a strip and an opening. */
-function isApart({ left, bottom, width, height }: MeshBox, cutout: MeshBox): boolean {
-  const beside = cutout.left > left + width + clearance || cutout.left + cutout.width < left - clearance;
-  const above =
-    cutout.bottom > bottom + height + clearance || cutout.bottom + cutout.height < bottom - clearance;
-  return beside || above;
+/** A strip with the room that it needs. */
+function grown({ left, bottom, width, height }: Box2): Box2 {
+  return {
+    left: left - clearance,
+    bottom: bottom - clearance,
+    width: width + 2 * clearance,
+    height: height + 2 * clearance,
+  };
 }

@@ -9,9 +9,10 @@ import {
   type PanelTask,
 } from "../../fem/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { glazedPressure, type Opening } from "../../mechanics/index.js";
-import { Length, type Pressure, Ratio } from "../../quantity/index.js";
+import { glazedPressure } from "../../mechanics/index.js";
+import { Area, type Length, type Pressure, Ratio } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
+import { areaOf, clipped, moved, type Shape } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { panelSheet, panelStiffness, throughShearOf } from "./panel-stiffness.js";
 import { type SheetModuli, sheetModuli } from "./sheet-moduli.js";
@@ -71,11 +72,15 @@ export function sagTask(sagCase: SagCase): PanelTask {
 }
 
 function passedOnPressure({ panel, pressure }: SagCase): WorkedLine & { readonly value: Pressure } {
-  return glazedPressure.worked({ pressure, cutAway: Ratio.si(1 - panel.netArea / panel.grossArea) });
+  return glazedPressure.worked({
+    pressure,
+    cutAway: Ratio.si(cutFromSpan(panel) / (panel.clearWidth * panel.clearHeight)),
+  });
 }
 
 type Span = Pick<MeshedPanel, "length" | "width" | "left" | "right" | "bottom" | "top"> & {
-  readonly openings: readonly Opening[];
+  /** What is cut out of the span, m. */
+  readonly openings: readonly Shape[];
 };
 
 function spanOf(panel: PanelPart, edges: HeldEdge): Span {
@@ -90,27 +95,15 @@ function spanOf(panel: PanelPart, edges: HeldEdge): Span {
   };
 }
 
-/** Openings of a panel seen from where its clear span begins; a part beyond the span is cut off. */
-function openingsInSpan(panel: PanelPart): readonly Opening[] {
-  const { clearLow, clearWidth, clearHeight } = panel;
-  return panel.openings.flatMap(({ low, width, height, outline }) => {
-    const left = Math.max(0, low.u - clearLow.u);
-    const bottom = Math.max(0, low.v - clearLow.v);
-    const right = Math.min(clearWidth, low.u + width - clearLow.u);
-    const top = Math.min(clearHeight, low.v + height - clearLow.v);
-    if (right <= left || top <= bottom) return [];
-    const radius =
-      outline.kind === "rectangle" ? outline.cornerRadius : outline.kind === "circle" ? width / 2 : 0;
-    return [
-      {
-        left: Length.si(left),
-        bottom: Length.si(bottom),
-        width: Length.si(right - left),
-        height: Length.si(top - bottom),
-        cornerRadius: Length.si(Math.min(radius, (right - left) / 2, (top - bottom) / 2)),
-      },
-    ];
-  });
+/** What the openings of a panel cut out of its clear span, from where the span begins; a part beyond it is cut off. */
+export function openingsInSpan({ openings, clearLow, clearWidth, clearHeight }: PanelPart): readonly Shape[] {
+  const span = { left: 0, bottom: 0, width: clearWidth, height: clearHeight };
+  return openings.flatMap(({ outline }) => clipped(moved(outline, { x: -clearLow.u, y: -clearLow.v }), span));
+}
+
+/** The area that openings cut out of a panel's clear span. */
+export function cutFromSpan(panel: PanelPart): Area {
+  return Area.si(openingsInSpan(panel).reduce((sum, outline) => sum + areaOf(outline), 0));
 }
 
 /**

@@ -1,6 +1,7 @@
-import type { PanelPart, PlacedOpening } from "../../design/index.js";
+import { type PanelPart, type PlacedOpening, withOutline } from "../../design/index.js";
 import type { PanelTask } from "../../fem/index.js";
-import { Area, Length, Ratio } from "../../quantity/index.js";
+import { Area, type Length, Ratio } from "../../quantity/index.js";
+import { boundsOf, middleOf, scaled } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { allowedSag, sagSpan } from "./allowed-sag.js";
 import { panelNamed, sagTask } from "./panel-sag.js";
@@ -53,22 +54,11 @@ export function sagTrials(
 
 /** The panel with every opening scaled about its own middle. */
 function withScale(panel: PanelPart, scale: number): PanelPart {
-  const openings = scale === 0 ? [] : panel.openings.map((opening) => scaled(opening, scale));
+  const openings = scale === 0 ? [] : panel.openings.map((opening) => shrunk(opening, scale));
   const cut = openings.reduce((sum, { area }) => sum + area, 0);
   return { ...panel, openings, netArea: Area.si(panel.grossArea - cut) };
 }
 
-function scaled(opening: PlacedOpening, scale: number): PlacedOpening {
-  const { low, width, height, outline, area, perimeter } = opening;
-  const by = (length: Length): Length => Length.si(length * scale);
-  const about = (from: Length, size: Length): Length => Length.si(from + (size * (1 - scale)) / 2);
-  return {
-    ...opening,
-    low: { u: about(low.u, width), v: about(low.v, height) },
-    width: by(width),
-    height: by(height),
-    outline: outline.kind === "rectangle" ? { ...outline, cornerRadius: by(outline.cornerRadius) } : outline,
-    area: Area.si(area * scale ** 2),
-    perimeter: by(perimeter),
-  };
+function shrunk(opening: PlacedOpening, scale: number): PlacedOpening {
+  return withOutline(opening, scaled(opening.outline, scale, middleOf(boundsOf(opening.outline))));
 }

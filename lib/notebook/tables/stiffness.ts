@@ -18,7 +18,6 @@ import {
   type DrawingMark,
   type DrawingView,
   drawing,
-  type Point,
   type TableView,
   tableOf,
   verdictWords,
@@ -26,6 +25,7 @@ import {
 import { Force, Length, LineLoad, mm, Ratio, ratio, type ShowStyle } from "../../quantity/index.js";
 import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
 import { Refusal } from "../../refusal.js";
+import type { Point2 } from "../../shape/index.js";
 import { progressLine, type SweepOptions, sweptPanels } from "../sweep/index.js";
 
 /** One point of the trade-off, in plain numbers. */
@@ -273,6 +273,6 @@ function roundFactor(wanted: number): number {
 }
 
 /** Depth runs to the left and up on the paper, at half its length; mm. */
-function onPaper([x = 0, y = 0, z = 0]: readonly number[]): Point {
+function onPaper([x = 0, y = 0, z = 0]: readonly number[]): Point2 {
   return { x: 1000 * (x - 0.42 * y), y: 1000 * (z + 0.28 * y) };
 }

@@ -1,10 +1,11 @@
 /** One panel with its openings dimensioned from the bottom left corner, and its groups of holes lettered. */
 import type { Fastening, PanelPart, PlacedOpening } from "../../design/index.js";
-import { type DrawingMark, type DrawingView, drawing, type Point } from "../../page/index.js";
+import { type DrawingMark, type DrawingView, drawing } from "../../page/index.js";
 import { Length } from "../../quantity/index.js";
+import type { Point2 } from "../../shape/index.js";
 import type { Rule } from "../rule.js";
 import { counted } from "../words.js";
-import { millimetres, openingMark, openingName, wordsFit } from "./marks.js";
+import { drawnOutline, millimetres, openingMark, openingName, wordsFit } from "./marks.js";
 
 /** A group of holes under its letter. */
 export interface LetteredGroup {
@@ -27,14 +28,7 @@ export function panelHolesDrawing(
   const letter = Math.max(width, height) / lettersAcross;
   const origin = { x: 0, y: 0 };
   const marks: DrawingMark[] = [
-    {
-      mark: "rectangle",
-      role: "panel",
-      at: origin,
-      width,
-      height,
-      radius: millimetres(panel.cornerRadius),
-    },
+    { mark: "shape", role: "panel", shape: drawnOutline(panel.outline, origin) },
     ...panel.openings.map((opening) => openingMark(opening, origin)),
     ...panel.openings.flatMap((opening) => openingName(opening, origin, letter)),
     ...groups.flatMap((group) => groupMarks(group, panel, letter)),
@@ -67,11 +61,11 @@ function groupMarks(
 }
 
 /** Beside the middle of the group, towards the middle of the panel. */
-function letterPlace(centres: readonly Point[], panel: PanelPart, letter: number): Point {
-  const mean = (axis: keyof Point): number =>
+function letterPlace(centres: readonly Point2[], panel: PanelPart, letter: number): Point2 {
+  const mean = (axis: keyof Point2): number =>
     centres.reduce((sum, centre) => sum + centre[axis], 0) / centres.length;
   const middle = { x: mean("x"), y: mean("y") };
-  const aside = (axis: keyof Point, extent: Length): number => {
+  const aside = (axis: keyof Point2, extent: Length): number => {
     const spread =
       Math.max(...centres.map((centre) => centre[axis])) - Math.min(...centres.map((centre) => centre[axis]));
     const towards = Math.sign(millimetres(extent) / 2 - middle[axis]);
@@ -107,7 +101,7 @@ function openingDimensions(
 ): DrawingMark[] {
   const offset = (1.8 + 2.1 * level) * letter;
   const stops = (from: Length, size: Length): Length[] => [Length.si(0), from, Length.si(from + size)];
-  const chain = (from: Length, size: Length, place: (along: number) => Point, side: number): DrawingMark[] =>
+  const chain = (from: Length, size: Length, place: (along: number) => Point2, side: number): DrawingMark[] =>
     pairs(stops(from, size)).flatMap(([a, b]) => {
       const text = rule.drawn(Length.si(b - a));
       const span = millimetres(Length.si(b - a));

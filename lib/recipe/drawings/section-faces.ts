@@ -1,7 +1,8 @@
 /** The six faces of a section unfolded, each as it is seen from outside. */
 import type { Face, HardwarePart, PanelPart, Parts, SectionPart } from "../../design/index.js";
 import { faces } from "../../design/index.js";
-import { type DrawingMark, type DrawingView, drawing, type Point } from "../../page/index.js";
+import { type DrawingMark, type DrawingView, drawing } from "../../page/index.js";
+import type { Point2 } from "../../shape/index.js";
 import type { Rule } from "../rule.js";
 import { millimetres, openingMark, openingName } from "./marks.js";
 
@@ -32,7 +33,7 @@ function facesOf(section: string, { panels }: Parts): ByFace<PanelPart> {
 }
 
 /** Bottom left corner of each face on the paper, with a gap for their names. */
-function layOutFaces(panels: ByFace<PanelPart>, gap: number): ByFace<Point> {
+function layOutFaces(panels: ByFace<PanelPart>, gap: number): ByFace<Point2> {
   const width = (face: Face): number => millimetres(panels[face].width);
   const height = (face: Face): number => millimetres(panels[face].height);
   const right = width("front") + gap;
@@ -46,7 +47,7 @@ function layOutFaces(panels: ByFace<PanelPart>, gap: number): ByFace<Point> {
   };
 }
 
-function faceMarks(panel: PanelPart, at: Point, parts: Parts, letter: number): DrawingMark[] {
+function faceMarks(panel: PanelPart, at: Point2, parts: Parts, letter: number): DrawingMark[] {
   const [width, height] = [millimetres(panel.width), millimetres(panel.height)];
   return [
     { mark: "rectangle", role: "panel", at, width, height },
@@ -65,7 +66,7 @@ function faceMarks(panel: PanelPart, at: Point, parts: Parts, letter: number): D
 }
 
 /** A piece of hardware as the rectangle it covers. Corners are told by their holes on the panel's own drawing. */
-function hardwareMark(part: HardwarePart, panel: PanelPart, at: Point, parts: Parts): DrawingMark[] {
+function hardwareMark(part: HardwarePart, panel: PanelPart, at: Point2, parts: Parts): DrawingMark[] {
   const place = placeOf(part, parts);
   if (!part.on || place?.section !== panel.section || place.face !== panel.face) return [];
   const [across, up] = place.turned
@@ -94,7 +95,7 @@ function placeOf(part: HardwarePart, { hardware }: Parts) {
 function outsideDimensions(
   { outside }: SectionPart,
   panels: ByFace<PanelPart>,
-  origins: ByFace<Point>,
+  origins: ByFace<Point2>,
   rule: Rule,
   letter: number,
 ): DrawingMark[] {

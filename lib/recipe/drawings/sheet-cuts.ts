@@ -1,6 +1,7 @@
 /** One sheet with the pieces that are sawn out of it, each with as many words as it has room for. */
 import type { CutSheet, SheetArea, ThroughCut } from "../../cutting/index.js";
-import { type DrawingMark, type DrawingView, drawing, type Point } from "../../page/index.js";
+import { type DrawingMark, type DrawingView, drawing } from "../../page/index.js";
+import type { Point2 } from "../../shape/index.js";
 import { type CodedPiece, codeOf, type GoodFace, type NumberedStock } from "../pieces.js";
 import type { Rule } from "../rule.js";
 import { millimetres, moved, wordsFit } from "./marks.js";
@@ -102,7 +103,7 @@ function pieceMarks(
   ];
 }
 
-function linePlace({ x, y }: Point, lines: number, line: number, letter: number): Point {
+function linePlace({ x, y }: Point2, lines: number, line: number, letter: number): Point2 {
   const down = (line - (lines - 1) / 2) * lineHeight * letter;
   return { x, y: y - down - 0.35 * letter };
 }
@@ -114,7 +115,7 @@ const footHeight = 2.4;
 const headHeight = 0.6;
 
 /** At the foot of a piece: a triangle on its good face with where that goes, and above it the grain. */
-function footMarks(corner: Point, width: number, face: GoodFace, letter: number): DrawingMark[] {
+function footMarks(corner: Point2, width: number, face: GoodFace, letter: number): DrawingMark[] {
   const at = moved(corner, { x: 0.5 * letter, y: 0.5 * letter });
   const corners = [at, moved(at, { x: 0.9 * letter, y: 0 }), moved(at, { x: 0, y: 0.9 * letter })];
   const tail = moved(at, { x: 0, y: 1.7 * letter });

@@ -1,7 +1,8 @@
 /** The openings of one panel as a table. */
-import type { OpeningOutline, PlacedOpening } from "../../design/index.js";
+import type { PlacedOpening } from "../../design/index.js";
 import { tableOf } from "../../page/index.js";
 import { Length } from "../../quantity/index.js";
+import { circleOf, cornersOf, type Point2, roundedBoxOf, type Shape } from "../../shape/index.js";
 import type { RecipeBlock } from "../recipe.js";
 import type { Rule } from "../rule.js";
 
@@ -28,20 +29,20 @@ export function openingsTable(openings: readonly PlacedOpening[], rule: Rule): R
 }
 
 /** Where an opening begins and ends; a round one is placed by its centre. */
-function edgeMarks(low: Length, size: Length, { kind }: OpeningOutline, rule: Rule): string {
-  if (kind === "circle") return `centre ${rule.length(Length.si(low + size / 2))}`;
+function edgeMarks(low: Length, size: Length, outline: Shape, rule: Rule): string {
+  if (circleOf(outline)) return `centre ${rule.length(Length.si(low + size / 2))}`;
   return rule.marks([low, Length.si(low + size)]);
 }
 
-function shapeWords({ outline, width, height }: PlacedOpening, rule: Rule): string {
-  switch (outline.kind) {
-    case "circle":
-      return `round, ${rule.length(width)} across`;
-    case "rectangle":
-      return outline.cornerRadius > 0
-        ? `${rule.size(width, height)}, corner radius ${rule.length(outline.cornerRadius)}`
-        : `${rule.size(width, height)}, square corners`;
-    case "polygon":
-      return `corners across ${rule.marks(outline.points.map(({ u }) => u))}, each up ${rule.marks(outline.points.map(({ v }) => v))}`;
+function shapeWords({ kind, outline, width, height }: PlacedOpening, rule: Rule): string {
+  if (circleOf(outline)) return `round, ${rule.length(width)} across`;
+  const box = roundedBoxOf(outline);
+  if (box) {
+    const corners = box.radius > 0 ? `corner radius ${rule.length(Length.si(box.radius))}` : "square corners";
+    return `${rule.size(width, height)}, ${corners}`;
   }
+  const corners = cornersOf(outline);
+  if (!corners) return `${kind}, ${rule.size(width, height)}`;
+  const marks = (axis: keyof Point2): string => rule.marks(corners.map((corner) => Length.si(corner[axis])));
+  return `corners across ${marks("x")}, each up ${marks("y")}`;
 }

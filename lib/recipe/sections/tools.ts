@@ -6,6 +6,7 @@ import type { FastenerKind } from "../../fastening/index.js";
 import { takesWasher } from "../../model/index.js";
 import { tableOf } from "../../page/index.js";
 import { Money } from "../../quantity/index.js";
+import { circleOf, cornersOf, roundedBoxOf } from "../../shape/index.js";
 import { bitFor } from "../drilling.js";
 import { flowingSection, type RecipeSection, when } from "../recipe.js";
 import { distinct, listed } from "../words.js";
@@ -72,18 +73,24 @@ function sawing({ parts }: Workshop): Tool[] {
 
 function cuttingOut({ parts, rule, case: { units } }: Workshop): Tool[] {
   const openings = sheetPieces(parts).flatMap((panel) => panel.openings);
-  const straight = openings.filter(({ outline }) => outline.kind !== "circle");
+  const others = openings.filter(({ outline }) => !circleOf(outline));
+  const isCurved = ({ outline }: PlacedOpening): boolean => !(roundedBoxOf(outline) ?? cornersOf(outline));
+  const [straight, curved] = [others.filter((one) => !isCurved(one)), others.filter(isCurved)];
   const rounds = sizes(
-    openings.filter(({ outline }) => outline.kind === "circle"),
+    openings.filter(({ outline }) => circleOf(outline)),
     ({ width }) => width,
   );
-  const radii = sizes(straight, ({ outline }) => (outline.kind === "rectangle" ? outline.cornerRadius : 0));
+  const radii = sizes(straight, ({ outline }) => roundedBoxOf(outline)?.radius ?? 0);
   const corner = radii.filter((radius) => radius > 0);
   const both = units === "inch" ? rule.length : rule.fine;
   return [
     ...when(straight.length > 0, () => ({
       tool: "Jigsaw, or router with a template",
       use: "openings with straight sides",
+    })),
+    ...when(curved.length > 0, () => ({
+      tool: "Router with a template, or jigsaw with a narrow blade",
+      use: `curved openings: ${listed(distinct(curved.map(({ kind }) => kind)))}`,
     })),
     ...when(rounds.length > 0, () => ({
       tool: `Hole saw or circle cutter: ${listed(rounds.map((size) => both(size)))}`,

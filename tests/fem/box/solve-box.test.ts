@@ -24,6 +24,7 @@ import {
   storedEnergy,
   wayOfForce,
 } from "../../../lib/fem/index.js";
+import { scaled as scaledShape } from "../../../lib/shape/index.js";
 import { allSeams, angle, plyBox, size } from "../boxes.js";
 import { ply } from "../sheets.js";
 
@@ -195,19 +196,10 @@ describe("limits", () => {
         name,
         {
           ...face,
-          cutouts: face.cutouts.flatMap((cutout) =>
-            cutout.kind === "rectangle"
-              ? [
-                  {
-                    ...cutout,
-                    left: by * cutout.left,
-                    bottom: by * cutout.bottom,
-                    width: by * cutout.width,
-                    height: by * cutout.height,
-                  },
-                ]
-              : [],
-          ),
+          cutouts: face.cutouts.map(({ name: cutName, shape }) => ({
+            name: cutName,
+            shape: scaledShape(shape, by, { x: 0, y: 0 }),
+          })),
         },
       ]),
     );

@@ -3,19 +3,18 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import {
   bent,
-  type Cutout,
   deflectionAt,
   factoredPanel,
   largestDeflection,
   type PanelProblem,
   trustedDeflection,
 } from "../../../lib/fem/index.js";
-import { panel, ply } from "../sheets.js";
+import { cut, type DrawnCutout, panel, ply } from "../sheets.js";
 
 const pressed = panel(0.6, 0.5, ply, { kind: "hinged" }, [{ kind: "pressure", pressure: 1000 }]);
-const withCutout = (cutout: Cutout): PanelProblem => ({
+const withCutout = (cutout: DrawnCutout): PanelProblem => ({
   ...pressed,
-  outline: { ...pressed.outline, cutouts: [cutout] },
+  outline: { ...pressed.outline, cutouts: [cut(cutout)] },
   places: [],
 });
 
@@ -63,10 +62,10 @@ test.each([
       },
     ],
   ],
-] satisfies readonly (readonly [string, readonly Cutout[]])[])(
+] satisfies readonly (readonly [string, readonly DrawnCutout[]])[])(
   "the mesh error owned up to is no less than the true one, with %s",
   (_, cutouts) => {
-    const problem = { ...pressed, outline: { ...pressed.outline, cutouts }, places: [] };
+    const problem = { ...pressed, outline: { ...pressed.outline, cutouts: cutouts.map(cut) }, places: [] };
     const truth = largestDeflection(bent(factoredPanel(problem, 1200))).value;
     for (const elementTarget of [16, 30, 100]) {
       const { value, meshError } = trustedDeflection(problem, elementTarget);

@@ -3,7 +3,6 @@ import { describe, expect, test } from "vitest";
 import {
   bent,
   bucklingFactor,
-  type Cutout,
   deflectionAt,
   factoredPanel,
   type Hold,
@@ -19,7 +18,7 @@ import {
   strainsNear,
   timesPieces,
 } from "../../../lib/fem/index.js";
-import { panel, plainLayer, plainStiffness, ply, plyLayer, rimOf } from "../sheets.js";
+import { cut, panel, plainLayer, plainStiffness, ply, plyLayer, rimOf } from "../sheets.js";
 
 const hinged: Hold = { kind: "hinged" };
 const clamped: Hold = { kind: "clamped" };
@@ -101,7 +100,7 @@ describe("a facing on one side", () => {
   });
 });
 
-const hole: Cutout = { kind: "circle", name: "port", x: 0.3, y: 0.2, radius: 0.08 };
+const hole = cut({ kind: "circle", name: "port", x: 0.3, y: 0.2, radius: 0.08 });
 const spot = fc.tuple(
   fc.double({ min: 0.45, max: 0.55, noNaN: true }),
   fc.double({ min: 0.05, max: 0.35, noNaN: true }),

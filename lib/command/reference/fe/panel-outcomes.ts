@@ -25,6 +25,7 @@ import {
   usualElementTarget,
 } from "../../../fem/index.js";
 import { Angle, Density, Length, Pressure, Ratio } from "../../../quantity/index.js";
+import { circle, rectangle } from "../../../shape/index.js";
 import { compared, type ReferenceOutcome, type ValueNamed } from "../outcome.js";
 import type { CaseBox, CaseCutout, CaseMaterial, CaseRegion, PanelCase } from "./case-file.js";
 
@@ -84,14 +85,11 @@ export function layerOf(material: CaseMaterial, thickness: number, grainDegrees:
 export function cutoutOf(cutout: CaseCutout, index: number): Cutout {
   if (cutout.type === "circle")
     return {
-      kind: "circle",
       name: `circle ${index + 1}`,
-      x: cutout.cx * mm,
-      y: cutout.cy * mm,
-      radius: cutout.r * mm,
+      shape: circle({ x: cutout.cx * mm, y: cutout.cy * mm }, cutout.r * mm),
     };
   const radius = Math.min(cutout.r ?? 0, cutout.w / 2, cutout.h / 2) * mm;
-  return { kind: "rectangle", name: `rectangle ${index + 1}`, ...boxOf(cutout), radius };
+  return { name: `rectangle ${index + 1}`, shape: rectangle(boxOf(cutout), radius) };
 }
 
 function boxOf({ x, y, w, h }: CaseBox): MeshBox {
