@@ -1,5 +1,7 @@
 import type { CaseBuild } from "../case.js";
 import { type CasePlan, planCase } from "../derive/plan.js";
+import type { Ruler } from "../ruler.js";
+import { rulerOf } from "../ruler.js";
 import type { Stock } from "../stock.js";
 import { checkBars, checkFasteners, checkInserts, checkSetBacks } from "./check-fasteners.js";
 import { checkHardware } from "./check-hardware.js";
@@ -7,8 +9,6 @@ import { checkContents, checkShelves } from "./check-inside.js";
 import { checkNames } from "./check-names.js";
 import { checkOpenings } from "./check-openings.js";
 import type { Fault } from "./fault.js";
-import type { Ruler } from "./ruler.js";
-import { rulerOf } from "./ruler.js";
 
 /** Every fault of a case: names first, then, when all of them lead somewhere, sizes and places. */
 export function checkCase(description: CaseBuild, stock: Stock): Fault[] {

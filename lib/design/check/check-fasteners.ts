@@ -15,11 +15,11 @@ import { sameness } from "../derive/outline.js";
 import { type CasePlan, type NearestEdge, nearestEdge, type Piece, pieceNamed } from "../derive/plan.js";
 import type { Fastening } from "../parts.js";
 import type { CasePath } from "../read/case-text.js";
+import type { Ruler } from "../ruler.js";
 import { bodyDiameter, type Stock, stockNamed } from "../stock.js";
 import { placePath } from "./check-hardware.js";
 import { openingPath } from "./check-openings.js";
 import { buildPaths, type Fault } from "./fault.js";
-import type { Ruler } from "./ruler.js";
 
 /** Every group of fasteners that comes too near an edge or an opening. */
 export function checkFasteners(plan: CasePlan, stock: Stock, ruler: Ruler): Fault[] {

@@ -8,8 +8,8 @@ import { placeOpening } from "../derive/openings.js";
 import { sameness, touch } from "../derive/outline.js";
 import type { CasePlan } from "../derive/plan.js";
 import type { CasePath } from "../read/case-text.js";
+import type { Ruler } from "../ruler.js";
 import type { Fault } from "./fault.js";
-import type { Ruler } from "./ruler.js";
 
 /** Every fault of the hardware placed on panels. */
 export function checkHardware({ spots, bars, corners }: CasePlan, ruler: Ruler): Fault[] {

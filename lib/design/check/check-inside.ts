@@ -3,10 +3,10 @@ import { Mass, standardGravity } from "../../quantity/index.js";
 import type { CaseBuild, Content, Section, Shelf } from "../case.js";
 import type { Point } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
+import type { Ruler } from "../ruler.js";
 import type { Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
 import type { Fault } from "./fault.js";
-import type { Ruler } from "./ruler.js";
 
 /** A box by the section's inside. */
 interface Body {

@@ -7,8 +7,8 @@ import { sameness, touch } from "../derive/outline.js";
 import type { PlacedOpening } from "../parts.js";
 import { faces } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
+import type { Ruler } from "../ruler.js";
 import type { Fault } from "./fault.js";
-import type { Ruler } from "./ruler.js";
 
 /** Every fault of the openings of a section. */
 export function checkOpenings({ panels }: SectionLayout, ruler: Ruler): Fault[] {

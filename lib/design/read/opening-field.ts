@@ -3,8 +3,8 @@ import { z } from "zod";
 import { choice, Length } from "../../quantity/index.js";
 import { circle, notch, polygon, rectangle, type Shape, slot } from "../../shape/index.js";
 import type { Leaf, Opening, OpeningShape } from "../case.js";
-import { rulerOf } from "../check/ruler.js";
 import { panelCorners } from "../place.js";
+import { rulerOf } from "../ruler.js";
 import { block, type FileUnits, field, lengthIn, lengths, list, named } from "./fields.js";
 
 const positive = { above: 0 };

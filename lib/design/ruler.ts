@@ -1,5 +1,5 @@
-import { Length } from "../../quantity/index.js";
-import type { Case } from "../case.js";
+import { Length } from "../quantity/index.js";
+import type { Case } from "./case.js";
 
 /** Shows a length in the units of the case's pages: to a 64th of an inch, or to a tenth of a millimetre. */
 export type Ruler = (length: number) => string;
