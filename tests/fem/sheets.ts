@@ -2,6 +2,8 @@
 import { plainLayer as layerOfProblem } from "../../lib/command/reference/shells/solve-shell.js";
 import {
   type Cutout,
+  cutCircle,
+  cutRectangle,
   type HeldLine,
   type Hold,
   type PanelLoad,
@@ -11,9 +13,8 @@ import {
   type Spot,
   sheetOfLayers,
 } from "../../lib/fem/index.js";
-
 import { Angle, Density, Pressure } from "../../lib/quantity/index.js";
-import { type Box2, circle, polygon, rectangle } from "../../lib/shape/index.js";
+import { type Box2, polygon } from "../../lib/shape/index.js";
 
 /** A layer alike in every direction, as heavy as wood; kG is five sixths of the shear modulus. */
 export function plainLayer(thickness: number, modulus: number, poisson: number): SheetLayer {
@@ -63,8 +64,8 @@ export type DrawnCutout = { readonly name: string } & (
 /** The cutout of such measures. */
 export function cut(drawn: DrawnCutout): Cutout {
   const { name } = drawn;
-  if (drawn.kind === "circle") return { name, shape: circle(drawn, drawn.radius) };
-  if (drawn.kind === "rectangle") return { name, shape: rectangle(drawn, drawn.radius) };
+  if (drawn.kind === "circle") return cutCircle(name, drawn, drawn.radius);
+  if (drawn.kind === "rectangle") return cutRectangle(name, drawn);
   return { name, shape: polygon(drawn.points.map(([x, y]) => ({ x, y }))) };
 }
 

@@ -1,6 +1,6 @@
 export * from "./grid-corners.js";
 export * from "./outline.js";
-export { outlineFaults } from "./outline-faults.js";
+export { cutCircle, cutRectangle, outlineFaults } from "./outline-faults.js";
 export * from "./panel-mesh.js";
 export * from "./quad-mesh.js";
 export { divided, gradedAlong, type MeshBox, type MeshGuides, sharpCorners } from "./size.js";

@@ -1,8 +1,54 @@
-import { type ArcSide, boundsOf, circleOf, gapOf, roundedBoxOf, selfCrossing } from "../../shape/index.js";
+/** What cannot be cut out of a panel, in words that name the cutout. */
+import { Refusal } from "../../refusal.js";
+import {
+  type ArcSide,
+  boundsOf,
+  circle,
+  circleOf,
+  gapOf,
+  type Point2,
+  type RoundedBox,
+  rectangle,
+  roundedBoxOf,
+  selfCrossing,
+} from "../../shape/index.js";
 import { apart, type Cutout, type Outline, type Spot } from "./outline.js";
 
 /** Gap below which outlines count as touching, as a share of the panel's length. */
 const touching = 1e-6;
+
+/**
+ * A round cutout, its measures in m.
+ *
+ * @throws Refusal that names it when its radius is not positive
+ */
+export function cutCircle(name: string, centre: Point2, radius: number): Cutout {
+  refuseUnlessPositive(name, { radius });
+  return { name, shape: circle(centre, radius) };
+}
+
+/**
+ * A rectangular cutout, its measures in m.
+ *
+ * @throws Refusal that names it when a side is not positive or its corners are too round for it
+ */
+export function cutRectangle(name: string, { radius, ...box }: RoundedBox): Cutout {
+  refuseUnlessPositive(name, { width: box.width, height: box.height });
+  if (!(radius >= 0 && radius <= Math.min(box.width, box.height) / 2))
+    throw new Refusal(
+      `panel mesh: the corner radius of ${name} must be between 0 and half its smaller side, got ${millimetres(radius)}`,
+    );
+  return { name, shape: rectangle(box, radius) };
+}
+
+function refuseUnlessPositive(name: string, sizes: Readonly<Record<string, number>>): void {
+  const small = Object.entries(sizes).filter(([, size]) => !(size > 0));
+  if (small.length === 0) return;
+  const faults = small.map(
+    ([word, size]) => `the ${word} of ${name} must be positive, got ${millimetres(size)}`,
+  );
+  throw new Refusal(`panel mesh: ${faults.join("; ")}`);
+}
 
 /**
  * What is wrong with an outline, in words that name the cutout.

@@ -1,13 +1,5 @@
 /** A panel's outline: a rectangle from 0, 0 to length, width, and what is cut out of it. All in m. */
-import {
-  type Box2,
-  circlesOf,
-  contains,
-  distanceToSide,
-  type Point2,
-  roundedBoxOf,
-  type Shape,
-} from "../../shape/index.js";
+import { type Box2, circleOf, circlesOf, contains, roundedBoxOf, type Shape } from "../../shape/index.js";
 
 /** An opening, or a notch where it reaches the rim. */
 export interface Cutout {
@@ -70,17 +62,21 @@ export function apart(a: Spot, b: Spot): number {
   return Math.sqrt(dx * dx + dy * dy);
 }
 
-/** Share of a panel's sides by which a place must lie inside a cutout's straight side to be cut away. */
-const hair = 1e-12;
-
-/** Whether a place is material; the straight sides of a cutout are. */
-export function isMaterial({ length, width, cutouts }: Outline, [x, y]: Spot): boolean {
-  const place = { x, y };
+/** Whether a place is material; the sides of a rectangle that is cut out are not. */
+export function isMaterial({ length, width, cutouts }: Outline, place: Spot): boolean {
+  const [x, y] = place;
   const within = x >= 0 && x <= length && y >= 0 && y <= width;
-  const near = hair * (length + width);
-  return within && !cutouts.some(({ shape }) => contains(shape, place) && !isOnSide(shape, place, near));
+  return within && !cutouts.some(({ shape }) => isCut(shape, place));
 }
 
-function isOnSide({ sides }: Shape, place: Point2, near: number): boolean {
-  return sides.some((side) => side.kind === "line" && distanceToSide(side, place) < near);
+function isCut(shape: Shape, [x, y]: Spot): boolean {
+  const box = circleOf(shape) ? undefined : roundedBoxOf(shape);
+  if (!box) return contains(shape, { x, y });
+  const { left, bottom, width, height, radius } = box;
+  const dx = Math.abs(x - left - width / 2);
+  const dy = Math.abs(y - bottom - height / 2);
+  if (dx > width / 2 || dy > height / 2) return false;
+  const cx = dx - (width / 2 - radius);
+  const cy = dy - (height / 2 - radius);
+  return !(cx > 0 && cy > 0 && Math.hypot(cx, cy) > radius);
 }

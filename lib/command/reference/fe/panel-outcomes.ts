@@ -5,6 +5,8 @@ import {
   bucklingFactor,
   type Cutout,
   coarsePanel,
+  cutCircle,
+  cutRectangle,
   type DeflectedPanel,
   deflectionAt,
   factoredPanel,
@@ -25,7 +27,6 @@ import {
   usualElementTarget,
 } from "../../../fem/index.js";
 import { Angle, Density, Length, Pressure, Ratio } from "../../../quantity/index.js";
-import { circle, rectangle } from "../../../shape/index.js";
 import { compared, type ReferenceOutcome, type ValueNamed } from "../outcome.js";
 import type { CaseBox, CaseCutout, CaseMaterial, CaseRegion, PanelCase } from "./case-file.js";
 
@@ -84,12 +85,9 @@ export function layerOf(material: CaseMaterial, thickness: number, grainDegrees:
 /** A cutout in m. */
 export function cutoutOf(cutout: CaseCutout, index: number): Cutout {
   if (cutout.type === "circle")
-    return {
-      name: `circle ${index + 1}`,
-      shape: circle({ x: cutout.cx * mm, y: cutout.cy * mm }, cutout.r * mm),
-    };
+    return cutCircle(`circle ${index + 1}`, { x: cutout.cx * mm, y: cutout.cy * mm }, cutout.r * mm);
   const radius = Math.min(cutout.r ?? 0, cutout.w / 2, cutout.h / 2) * mm;
-  return { name: `rectangle ${index + 1}`, shape: rectangle(boxOf(cutout), radius) };
+  return cutRectangle(`rectangle ${index + 1}`, { ...boxOf(cutout), radius });
 }
 
 function boxOf({ x, y, w, h }: CaseBox): MeshBox {
