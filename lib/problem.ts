@@ -1,5 +1,6 @@
 /** One thing wrong with a builder's file, with all that is needed to mend it. */
 export interface Problem {
+  /** Name of the file. */
   readonly file: string;
   /** Line of the file, counted from 1. */
   readonly row?: number;

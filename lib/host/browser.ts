@@ -11,7 +11,9 @@ import type {
 
 /** A worker of the browser. */
 interface BrowserWorker {
+  /** Told what the worker answers. */
   onmessage: ((event: { readonly data: unknown }) => void) | null;
+  /** Told what stopped the worker. */
   onerror: ((event: { readonly message: string }) => void) | null;
   postMessage(task: unknown): void;
   terminate(): void;
@@ -19,7 +21,11 @@ interface BrowserWorker {
 
 /** The parts of a browser used here; the library is compiled without a browser's types. */
 interface Browser {
-  readonly Worker: new (address: string) => BrowserWorker;
+  /** Starts a worker from the address of a classic script. */
+  readonly Worker: new (
+    address: string,
+  ) => BrowserWorker;
+  /** How many threads the machine runs at once. */
   readonly navigator?: { readonly hardwareConcurrency?: number };
   addEventListener(type: "message", listener: (event: { readonly data: unknown }) => void): void;
   postMessage(reply: unknown): void;

@@ -105,8 +105,15 @@ export interface ChartLibrary {
 /** The part of the drawing library used here. */
 export interface VegaModule {
   parse(spec: object, config?: object, options?: object): object;
-  View: new (runtime: object, options: object) => VegaView;
-  SVGStringRenderer: new (loader: object) => SvgRenderer;
+  /** Lays a chart out. */
+  View: new (
+    runtime: object,
+    options: object,
+  ) => VegaView;
+  /** Writes a laid-out chart as SVG. */
+  SVGStringRenderer: new (
+    loader: object,
+  ) => SvgRenderer;
   loader(): object;
 }
 

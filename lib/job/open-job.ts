@@ -16,6 +16,7 @@ import { isJobName, jobNameExpected } from "./job-name.js";
 
 /** A job, read: its case, what can be bought, what was measured, every part, and what a review says. */
 export interface Job extends Design {
+  /** Name of its folder. */
   readonly name: string;
   /** Absolute path. */
   readonly folder: string;

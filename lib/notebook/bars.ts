@@ -32,11 +32,15 @@ export function captioned(row: ChartRow, end: number, unit: string | undefined):
 
 /** What lanes are drawn from. */
 export interface Lanes<Row> {
+  /** Title and description. */
   readonly text: ChartText;
   /** Captioned; lanes follow the order in which labels first come. */
   readonly rows: readonly ChartRow[];
+  /** The field that names each lane. */
   readonly label: LabelField<Row>;
+  /** Drawn in each lane. */
   readonly layers: readonly ChartSpec[];
+  /** Drawn across all lanes. */
   readonly limit?: Limit | undefined;
   /** Lines of the legend, its title among them. Default none. */
   readonly legendLines?: number;

@@ -94,6 +94,7 @@ export const chartLook: ChartSpec = {
 
 /** What every chart says of itself. */
 export interface ChartText {
+  /** Stands over the chart. */
   readonly title: string;
   /** What it shows, for a reader who cannot see it. */
   readonly description: string;
@@ -101,7 +102,9 @@ export interface ChartText {
 
 /** A field of the rows that holds words. */
 export interface LabelField<Row> {
+  /** Its name in the rows. */
   readonly field: keyof Row & string;
+  /** What a reader calls it. */
   readonly title: string;
 }
 
@@ -119,7 +122,9 @@ export interface NumberField<Row> extends LabelField<Row> {
 
 /** A value that must not be passed, drawn as a line with a word. */
 export interface Limit {
+  /** In the unit of the axis. */
   readonly value: number;
+  /** Written beside the line. */
   readonly label: string;
 }
 

@@ -17,7 +17,9 @@ export interface WarningCollector {
 
 /** A chart compiled, drawn as a still picture, and what the library had to say about it. */
 export interface DrawnChart {
+  /** The still picture. */
   readonly svg: string;
+  /** What the library said about the chart. */
   readonly warnings: readonly string[];
 }
 

@@ -11,8 +11,11 @@ import {
 
 /** What a heat map is drawn from. */
 export interface HeatMap<Row> extends ChartText {
+  /** One a field of the map. */
   readonly rows: readonly Row[];
+  /** Along the lower side. */
   readonly x: NumberField<Row>;
+  /** Along the left side. */
   readonly y: NumberField<Row>;
   /** Written in each cell and shown as its shade. */
   readonly value: NumberField<Row>;

@@ -13,12 +13,17 @@ import {
 
 /** What a chart of intervals is drawn from. */
 export interface IntervalChart<Row> extends ChartText {
+  /** One an interval. */
   readonly rows: readonly Row[];
+  /** The field that names each interval. */
   readonly label: LabelField<Row>;
   /** The value itself; its title and unit name the axis. */
   readonly middle: NumberField<Row>;
+  /** The field of its lower end. */
   readonly low: keyof Row & string;
+  /** The field of its upper end. */
   readonly high: keyof Row & string;
+  /** Drawn across all intervals. */
   readonly limit?: Limit;
 }
 

@@ -16,8 +16,11 @@ import { type Slider, sliderParts } from "./chart-slider.js";
 
 /** What a line chart is drawn from. */
 export interface LineChart<Row> extends ChartText {
+  /** One a point. */
   readonly rows: readonly Row[];
+  /** Along the lower side. */
   readonly x: NumberField<Row>;
+  /** Along the left side. */
   readonly y: NumberField<Row>;
   /** One line for each word of this field. */
   readonly series?: LabelField<Row>;

@@ -19,6 +19,7 @@ export interface PolarChart<Row> extends ChartText {
   readonly rows: readonly Row[];
   /** A word at each direction; blank for those between. */
   readonly direction: LabelField<Row>;
+  /** Distance from the middle. */
   readonly value: NumberField<Row>;
   /** A ring that every direction should reach. */
   readonly limit: Limit;

@@ -148,6 +148,7 @@ export interface SheetCostPoint {
   readonly kerf: number;
   /** Change of the price, % */
   readonly price: number;
+  /** Of all sheets, in the job's currency. */
   readonly cost: number;
 }
 
@@ -168,9 +169,11 @@ export function sheetCosts(
 
 /** One point of the kerf chart, in plain numbers. */
 export interface KerfPoint {
+  /** Name of the sheet. */
   readonly stock: string;
   /** mm */
   readonly kerf: number;
+  /** How many are bought. */
   readonly sheets: number;
 }
 

@@ -8,8 +8,11 @@ import { Area, AreaDensity, Money, Ratio, timesMoney } from "../../quantity/inde
 
 /** One option's cost of a finished square metre, in parts. */
 export interface FaceCostPart {
+  /** The laminate and its adhesive. */
   readonly option: string;
+  /** Laminate or adhesive. */
   readonly part: string;
+  /** Of a square metre, in the job's currency. */
   readonly cost: number;
 }
 
@@ -23,8 +26,11 @@ export function faceCostParts(job: Job): readonly FaceCostPart[] {
 
 /** One option as a point of cost and mass. */
 export interface FacePoint {
+  /** The laminate and its adhesive. */
   readonly option: string;
+  /** Name of the laminate. */
   readonly laminate: string;
+  /** Of a square metre, in the job's currency. */
   readonly cost: number;
   /** g/m2 */
   readonly mass: number;

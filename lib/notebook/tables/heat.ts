@@ -70,6 +70,7 @@ export function degreeUnit(units: "inch" | "metric"): "°F" | "°C" {
 export interface LogRow {
   /** Time since the start, min. */
   readonly minutes: number;
+  /** Above the air outside, in the chart's unit. */
   readonly rise: number;
 }
 
@@ -77,7 +78,9 @@ export interface LogRow {
 export interface WarmUpChart {
   /** Of a difference. */
   readonly unit: "F°" | "K";
+  /** The builder's log. */
   readonly rows: readonly LogRow[];
+  /** The curve: minutes and rise. */
   readonly line: readonly { readonly x: number; readonly y: number }[];
 }
 

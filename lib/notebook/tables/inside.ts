@@ -84,16 +84,21 @@ function betterPlace({ fragility, inCase, byItself }: ProtectedOrRemoved): strin
 
 /** One point of a cushion chart. */
 export interface CushionRow {
+  /** On the foam, in the chart's unit. */
   readonly stress: number;
+  /** In gravities. */
   readonly deceleration: number;
+  /** The curve, or the thing that rests on it. */
   readonly what: string;
 }
 
 /** A cushion curve and where one content works on it. */
 export interface CushionChart {
+  /** Name of the thing. */
   readonly content: string;
   /** Of the stress, in the case's own. */
   readonly unit: "psi" | "kPa";
+  /** The curve and the place on it. */
   readonly rows: readonly CushionRow[];
   /** Deceleration that it stands, where somebody knows it. */
   readonly stands?: number;
@@ -227,6 +232,7 @@ export interface TriedPlatform {
 
 /** One height of bracket. */
 export interface BracketRow {
+  /** In the case's own unit: in or mm. */
   readonly height: number;
   /** On each screw. */
   readonly pull: number;

@@ -120,7 +120,9 @@ const mostHysteresis = 0.05;
 
 /** Something odd about a test, and what to do. */
 interface OddReading {
+  /** The test, and the strip or row. */
   readonly where: string;
+  /** What is odd, and what to do. */
   readonly odd: string;
 }
 
@@ -189,9 +191,13 @@ export function nextMeasurement(job: Job, strip: string): string {
 
 /** One way of carrying scatter to an answer. */
 interface Way {
+  /** First order, or drawn. */
   readonly way: string;
+  /** The answer. */
   readonly value: Mass;
+  /** What the scatter leaves open, at 95 %. */
   readonly interval: { readonly low: Mass; readonly high: Mass };
+  /** Of each measured input in the scatter. */
   readonly shares: readonly ScatterShare[];
 }
 

@@ -124,6 +124,7 @@ export function doubtsNote({ case: { business } }: Job): string {
 export interface TradeCost {
   /** Name of the trade. */
   readonly trade: string;
+  /** Into the case, or left over. */
   readonly part: string;
   /** Cost, in the job's currency. */
   readonly cost: number;
@@ -173,9 +174,13 @@ export function timeTable(job: Job): TableView {
 
 /** Money in hand over the months, in plain numbers. */
 export interface CashPoint {
+  /** From the start. */
   readonly month: number;
+  /** In hand, in the job's currency. */
   readonly cash: number;
+  /** Built or bought. */
   readonly way: string;
+  /** Jobs a month. */
   readonly jobs: number;
 }
 

@@ -35,7 +35,9 @@ import { mostWanting, tallySentence } from "./tally.js";
 
 /** What a section is made up of, in plain numbers. */
 export interface MassPart {
+  /** Name of the section. */
   readonly section: string;
+  /** What weighs so much. */
   readonly group: string;
   /** In the case's own unit: lb or kg. */
   readonly mass: number;
@@ -72,14 +74,17 @@ export function massUnit(units: "inch" | "metric"): "lb" | "kg" {
 export interface LiftPoint {
   /** In the case's own unit: in or mm. */
   readonly from: number;
+  /** Lifting index. */
   readonly index: number;
 }
 
 /** The heaviest thing of a section, moved from one end to the other: the ends are where the handles are. */
 export interface HeaviestMoved {
+  /** Name of the thing. */
   readonly content: string;
   /** The wall at the first end. */
   readonly wall: "left" | "front";
+  /** From one end to the other. */
   readonly points: readonly LiftPoint[];
 }
 
@@ -106,7 +111,9 @@ export function movingAnswer({ review: { travel } }: Job): string {
 }
 
 interface Move extends ContentMove {
+  /** Name of the section. */
   readonly section: string;
+  /** How the section balances as drawn. */
   readonly balancing: Balancing;
 }
 
@@ -146,6 +153,7 @@ export function movesTable(job: Job): TableView {
 }
 
 interface Ride extends LashingWay {
+  /** Name of the section. */
   readonly section: string;
 }
 
@@ -175,8 +183,11 @@ export function ridesTable(job: Job): TableView | undefined {
 }
 
 interface Dropped {
+  /** The section, or the fragile thing. */
   readonly what: string;
+  /** With what is in it. */
   readonly mass: Mass;
+  /** Its longest side. */
   readonly longest: Length;
 }
 
@@ -281,7 +292,9 @@ function give(value: string, half: string | undefined): string {
 
 /** What one person carries of a section, in the case's own unit. */
 export interface ShareRow {
+  /** Where the person stands. */
   readonly who: string;
+  /** Of the section's mass, in the case's own unit: lb or kg. */
   readonly share: number;
 }
 
@@ -309,7 +322,9 @@ export function recommendedShare(job: Job): number {
 
 /** The lean at which the stack tips, one direction. */
 export interface LeanRow {
+  /** The direction of the lean. */
   readonly towards: string;
+  /** At which it tips, degrees. */
   readonly lean: number;
 }
 
