@@ -146,7 +146,7 @@ describe("one wrong value gives one problem at its row", () => {
       {
         row: row("port:"),
         column: "sections.box.panels.front.openings.port",
-        expected: "exactly one of rectangle, circle, slot, notch, polygon",
+        expected: "exactly one of rectangle, circle, slot, notch, polygon, ellipse",
       },
     ],
     [
@@ -156,7 +156,7 @@ describe("one wrong value gives one problem at its row", () => {
       {
         row: row("port:"),
         column: "sections.box.panels.front.openings.port",
-        expected: "exactly one of rectangle, circle, slot, notch, polygon",
+        expected: "exactly one of rectangle, circle, slot, notch, polygon, ellipse",
       },
     ],
     [

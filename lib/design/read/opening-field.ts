@@ -1,7 +1,7 @@
 /** What is cut out of a panel, as the case file says it. */
 import { z } from "zod";
 import { choice, Length } from "../../quantity/index.js";
-import { circle, notch, polygon, rectangle, type Shape, slot } from "../../shape/index.js";
+import { circle, ellipse, notch, polygon, rectangle, type Shape, slot } from "../../shape/index.js";
 import type { Leaf, Opening, OpeningShape } from "../case.js";
 import { panelCorners } from "../place.js";
 import { rulerOf } from "../ruler.js";
@@ -9,7 +9,7 @@ import { block, type FileUnits, field, lengthIn, lengths, list, named } from "./
 
 const positive = { above: 0 };
 const zeroOrMore = { min: 0 };
-const shapes = ["rectangle", "circle", "slot", "notch", "polygon"] as const;
+const shapes = ["rectangle", "circle", "slot", "notch", "polygon", "ellipse"] as const;
 /** What a corner radius may be beyond half the shorter side, m: a rounding of the file's figures. */
 const roundingSlip = 1e-5;
 const oneShape = `exactly one of ${shapes.join(", ")}`;
@@ -72,6 +72,9 @@ function shapeFields(units: FileUnits): ShapeFields {
       .optional(),
     notch: block(size)
       .transform((sides) => made("notch", notch({ ...at, ...sides })))
+      .optional(),
+    ellipse: block(size)
+      .transform((sides) => made("ellipse", ellipse({ ...at, ...sides })))
       .optional(),
     polygon: list(point, "at least three points, each [to the right, up]")
       .transform((points, context) => {
