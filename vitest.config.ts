@@ -4,7 +4,8 @@ import { defineConfig } from "vitest/config";
 /** Tests that set the environment, start programs or declare formulas of their own: each file by itself. */
 const alone = [
   "tests/{book,command,host,house,job}/**/*.test.ts",
-  "tests/notebook/show*.test.ts",
+  "tests/notebook/show.test.ts",
+  "tests/laws/*-in-browser.test.ts",
   "tests/{formula,published-check}.test.ts",
 ];
 

@@ -60,6 +60,7 @@ export type CaseBuild = Omit<Case, "business">;
 
 /** One box of the case. */
 export interface Section {
+  /** What the builder calls it. */
   readonly name: string;
   /** Clear inside width (x), depth (y), height (z). */
   readonly inside: { readonly width: Length; readonly depth: Length; readonly height: Length };
@@ -77,17 +78,23 @@ export interface Panel {
   readonly grain: "across" | "up";
   /** Laminate glued on, if any. */
   readonly facing?: Facing;
+  /** Cut out of it. */
   readonly openings: readonly Opening[];
 }
 
 /** Something cut out of a panel. */
 export interface Opening {
+  /** What the builder calls it. */
   readonly name: string;
+  /** Its outline. */
   readonly shape: OpeningShape;
+  /** The corner of the panel that it is placed from. */
   readonly from: PanelCorner;
   /** From that corner's vertical and horizontal cut edge, to the opening's near edge or its centre. */
   readonly across: Length;
+  /** Upwards from that corner. */
   readonly up: Length;
+  /** Whether the distances go to its near edge or to its centre. */
   readonly to: "edge" | "centre";
   /** A door made to close it, if any. */
   readonly leaf?: Leaf;
@@ -103,6 +110,7 @@ export interface OpeningShape {
 
 /** A door that closes an opening, made of the same sheet and facing as its panel. */
 export interface Leaf {
+  /** The side that it turns about. */
   readonly hinge: "left" | "right" | "top" | "bottom";
   /** Gap all round between the leaf and the opening. */
   readonly clearance: Length;

@@ -46,6 +46,7 @@ interface DataLine extends TextLine {
 
 /** A table as it is written. */
 interface Written {
+  /** Name of the file. */
   readonly file: string;
   /** The line of the headers. */
   readonly header: DataLine;

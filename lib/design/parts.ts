@@ -7,12 +7,19 @@ import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock } 
 
 /** The case taken apart. */
 export interface Parts {
+  /** Faces, door leaves and shelves. */
   readonly panels: readonly PanelPart[];
+  /** Every piece of laminate. */
   readonly facings: readonly FacingPart[];
+  /** Every extrusion. */
   readonly bars: readonly BarPart[];
+  /** Every piece of hardware. */
   readonly hardware: readonly HardwarePart[];
+  /** Every group of like fasteners. */
   readonly fastenings: readonly Fastening[];
+  /** Every shelf with its piece. */
   readonly shelves: readonly ShelfPart[];
+  /** What rides inside. */
   readonly contents: readonly ContentPart[];
   /** Outside size of each section and where it stands in the stacked case. */
   readonly sections: readonly SectionPart[];
@@ -25,7 +32,9 @@ export function sheetPieces({ panels, shelves }: Parts): readonly PanelPart[] {
 
 /** A section's outside. */
 export interface SectionPart {
+  /** What the builder calls it. */
   readonly name: string;
+  /** Its outside, over facings, in the stacked case. */
   readonly outside: Box;
   /** Where the inside lower left front corner is in the stacked case. */
   readonly insideLow: Point;
@@ -35,27 +44,37 @@ export interface SectionPart {
 export interface PanelPart {
   /** "upper.front", "lower.left.side door", "upper.shelf.instrument shelf". */
   readonly id: string;
+  /** Name of its section. */
   readonly section: string;
+  /** A face of a section, the leaf of a door, or a shelf. */
   readonly role: "face" | "leaf" | "shelf";
   /** The face it is, or is in; absent for a shelf. */
   readonly face?: Face;
+  /** What it is cut from. */
   readonly sheet: SheetStock;
   /** Cut size: along u and along v (for a shelf along x and y). */
   readonly width: Length;
+  /** Cut size along v (for a shelf along y). */
   readonly height: Length;
+  /** Direction of the face grain, seen from outside: across = along u, up = along v. */
   readonly grain: "across" | "up";
   /** Clear span between the panels that bear it (the section's inside), along u and v. */
   readonly clearWidth: Length;
+  /** Clear span along v. */
   readonly clearHeight: Length;
   /** Where that span begins, from the panel's bottom-left cut corner; negative where the panel stops short. */
   readonly clearLow: PanelPoint;
+  /** Cut out of it. */
   readonly openings: readonly PlacedOpening[];
+  /** The door that it is, for a leaf. */
   readonly leaf?: Leaf;
   /** What is cut from the stock, before openings, from the bottom-left corner of its cut size, m. */
   readonly outline: Shape;
   /** What is cut from the stock, before openings. */
   readonly grossArea: Area;
+  /** What is left after its openings. */
   readonly netArea: Area;
+  /** Laminate glued on, with its stock and its glue. */
   readonly facing?: Facing & { readonly stock: FacingStock; readonly glue: Adhesive };
   /** In the stacked case; the thin dimension is the sheet's thickness. */
   readonly box: Box;
@@ -65,15 +84,19 @@ export interface PanelPart {
 
 /** An opening in its panel's own axes. */
 export interface PlacedOpening {
+  /** What the builder or the hardware calls it. */
   readonly name: string;
   /** Bounding box from the panel's bottom-left corner. */
   readonly low: PanelPoint;
+  /** Of the bounding box, along u. */
   readonly width: Length;
+  /** Of the bounding box, along v. */
   readonly height: Length;
   /** What the case file calls its shape; "rectangle" for the cut-out of a piece of hardware. */
   readonly kind: string;
   /** True outline, in panel axes, m. */
   readonly outline: Shape;
+  /** Inside its outline. */
   readonly area: Area;
   /** Cut length. */
   readonly perimeter: Length;
@@ -83,12 +106,17 @@ export interface PlacedOpening {
 
 /** One piece of laminate. */
 export interface FacingPart {
+  /** Id of the panel. */
   readonly panel: string;
+  /** Of the panel. */
   readonly side: "outside" | "inside";
+  /** What it is cut from. */
   readonly stock: FacingStock;
+  /** What it is glued with. */
   readonly adhesive: Adhesive;
   /** As cut, with the oversize that is trimmed after gluing. */
   readonly width: Length;
+  /** As cut, along v. */
   readonly height: Length;
   /** What stays on the panel, openings cut. */
   readonly netArea: Area;
@@ -98,14 +126,21 @@ export interface FacingPart {
 
 /** One extrusion over one edge. */
 export interface BarPart {
+  /** "upper.front-left". */
   readonly id: string;
+  /** Name of its section. */
   readonly section: string;
+  /** The edge that it covers. */
   readonly edge: EdgeName;
+  /** What it is cut from. */
   readonly stock: BarStock;
+  /** As cut, over its longer side where mitred. */
   readonly length: Length;
+  /** How its ends are cut. */
   readonly ends: "square" | "mitred";
   /** The panels under its two legs. */
   readonly covers: readonly [string, string];
+  /** In the stacked case. */
   readonly centroid: Point;
 }
 
@@ -113,13 +148,17 @@ export interface BarPart {
 export interface HardwarePart {
   /** "carry handle 2". */
   readonly id: string;
+  /** As the case file places it. */
   readonly item: PlacedHardware;
+  /** What is bought. */
   readonly stock: Hardware;
+  /** Name of its section. */
   readonly section: string;
   /** Panels it is fastened to: one, a panel and the leaf in it, or the three at a corner. */
   readonly panels: readonly string[];
   /** Its centre on the face's panel; absent for corners. */
   readonly on?: PanelPoint;
+  /** In the stacked case. */
   readonly centre: Point;
 }
 
@@ -129,10 +168,13 @@ export interface Fastening {
   readonly id: string;
   /** What it holds: a bar's or a hardware's id, a shelf or a content. */
   readonly holds: string;
+  /** What it is there for. */
   readonly why: "edge" | "hardware" | "shelf" | "content";
   /** The panel it goes through. */
   readonly panel: string;
+  /** What is bought. */
   readonly fastener: Fastener;
+  /** How many. */
   readonly count: number;
   /** Layers it closes, outermost first, with no washer: metal flange, facing, ply. */
   readonly stack: readonly Layer[];
@@ -148,13 +190,17 @@ export interface Fastening {
 
 /** One layer of what a fastener closes. */
 export interface Layer {
+  /** What it is of. */
   readonly what: "metal" | "facing" | "ply";
+  /** How thick. */
   readonly thickness: Length;
 }
 
 /** A shelf with the piece it is cut from. */
 export interface ShelfPart {
+  /** As the case file describes it. */
   readonly shelf: Shelf;
+  /** The piece that it is cut from. */
   readonly panel: PanelPart;
   /** What it carries. */
   readonly carries: readonly ContentPart[];
@@ -162,7 +208,10 @@ export interface ShelfPart {
 
 /** A content with its place in the stacked case. */
 export interface ContentPart {
+  /** As the case file describes it. */
   readonly content: Content;
+  /** The room it takes in the stacked case. */
   readonly box: Box;
+  /** Its centre of gravity in the stacked case. */
   readonly centre: Point;
 }

@@ -2,29 +2,45 @@
 
 /** A point of a figure. */
 interface PlanePoint {
+  /** To the right, m. */
   readonly x: number;
+  /** Up, m. */
   readonly y: number;
 }
 
 /** Figures as section properties have them, without their labels. */
 interface CentroidMoments {
+  /** m2 */
   readonly area: number;
+  /** Centre, to the right, m. */
   readonly centroidX: number;
+  /** Centre, up, m. */
   readonly centroidY: number;
+  /** Second moment about the centre's line along x, m4. */
   readonly secondX: number;
+  /** Second moment about the centre's line along y, m4. */
   readonly secondY: number;
+  /** Product moment about the centre, m4. */
   readonly product: number;
+  /** Largest second moment about a line through the centre, m4. */
   readonly largest: number;
+  /** Smallest second moment about a line through the centre, m4. */
   readonly smallest: number;
 }
 
 /** Integrals of 1, x, y, y^2, x^2 and x y. */
 export interface AreaMoments {
+  /** m2 */
   readonly area: number;
+  /** Integral of x, m3. */
   readonly x: number;
+  /** Integral of y, m3. */
   readonly y: number;
+  /** Integral of y squared, m4. */
   readonly yy: number;
+  /** Integral of x squared, m4. */
   readonly xx: number;
+  /** Integral of x times y, m4. */
   readonly xy: number;
 }
 

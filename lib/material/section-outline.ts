@@ -12,12 +12,15 @@ import {
 
 /** A corner of an outline. */
 export interface OutlinePoint {
+  /** To the right. */
   readonly x: Length;
+  /** Up. */
   readonly y: Length;
 }
 
 /** A profile as it is drawn: the outer outline first, then the outlines of its hollows. */
 export interface DrawnProfile {
+  /** Closed paths; one inside another is a hole. */
   readonly outlines: readonly (readonly OutlinePoint[])[];
 }
 

@@ -8,15 +8,21 @@ import { type SectionProperties, sectionResult } from "./section-outline.js";
 
 /** A straight wall along its middle line. */
 export interface ProfileWall {
+  /** One end of its middle line, to the right. */
   readonly fromX: Length;
+  /** One end of its middle line, up. */
   readonly fromY: Length;
+  /** The other end, to the right. */
   readonly toX: Length;
+  /** The other end, up. */
   readonly toY: Length;
+  /** Across its middle line. */
   readonly thickness: Length;
 }
 
 /** A profile, open or closed; at a corner one wall runs through and the other butts against it. */
 export interface WalledProfile {
+  /** All of them. */
   readonly walls: readonly ProfileWall[];
 }
 

@@ -2,14 +2,19 @@
 
 /** A point of the drawing. */
 export interface GraphPoint {
+  /** To the right, m. */
   readonly x: number;
+  /** Up, m. */
   readonly y: number;
 }
 
 /** A wall along its middle line. */
 export interface GraphWall {
+  /** One end of its middle line. */
   readonly from: GraphPoint;
+  /** The other end. */
   readonly to: GraphPoint;
+  /** Across its middle line, m. */
   readonly thickness: number;
 }
 
@@ -17,7 +22,9 @@ export interface GraphWall {
 export interface WallPiece {
   /** Numbers of the joints it runs between. */
   readonly ends: readonly [number, number];
+  /** Along its middle line, m. */
   readonly length: number;
+  /** Across its middle line, m. */
   readonly thickness: number;
   /** Number of the wall it is a piece of. */
   readonly wall: number;
@@ -25,7 +32,9 @@ export interface WallPiece {
 
 /** Walls as joints and pieces. */
 export interface WallGraph {
+  /** Where walls meet or end. */
   readonly joints: readonly GraphPoint[];
+  /** Walls from joint to joint. */
   readonly pieces: readonly WallPiece[];
 }
 

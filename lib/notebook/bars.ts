@@ -23,7 +23,7 @@ const axisRoom = 80;
 const legendLine = 20;
 
 /** Thickness of a bar in its lane, px. */
-export const barHeight = 20;
+const barHeight = 20;
 
 /** A row with what stands at the end of its bar: where that is, and the value in words. */
 export function captioned(row: ChartRow, end: number, unit: string | undefined): ChartRow {
@@ -31,7 +31,7 @@ export function captioned(row: ChartRow, end: number, unit: string | undefined):
 }
 
 /** What lanes are drawn from. */
-export interface Lanes<Row> {
+interface Lanes<Row> {
   /** Title and description. */
   readonly text: ChartText;
   /** Captioned; lanes follow the order in which labels first come. */

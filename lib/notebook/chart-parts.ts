@@ -58,7 +58,7 @@ export function limitAcross({
 const letters = "system-ui, -apple-system, 'Segoe UI', Roboto, 'DejaVu Sans', sans-serif";
 
 /** Configuration of every chart. */
-export const chartLook: ChartSpec = {
+const chartLook: ChartSpec = {
   font: letters,
   background: colours.paper,
   padding: 4,

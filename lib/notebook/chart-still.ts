@@ -7,7 +7,7 @@ const stillWidth = 640;
 const margin = 4;
 
 /** Stands for a library logger where its warnings are collected instead of printed. */
-export interface WarningCollector {
+interface WarningCollector {
   level(): number;
   error(...parts: unknown[]): WarningCollector;
   warn(...parts: unknown[]): WarningCollector;

@@ -5,10 +5,15 @@ import type { DimensionMark, DrawingMark, DrawingView } from "./drawing.js";
 
 /** The room a drawing takes (y up) and the height of its letters. */
 export interface Frame {
+  /** In the drawing's units. */
   readonly left: number;
+  /** In the drawing's units. */
   readonly right: number;
+  /** In the drawing's units. */
   readonly bottom: number;
+  /** In the drawing's units. */
   readonly top: number;
+  /** Height of a letter, in the drawing's units. */
   readonly letter: number;
 }
 

@@ -8,11 +8,16 @@ import type { Point2, Shape } from "../shape/index.js";
 export type ShapeRole = "panel" | "opening" | "hardware" | "metal" | "waste" | "hidden" | "attention";
 
 /** A rectangle by its lower left corner. */
-export interface RectangleMark {
+interface RectangleMark {
+  /** A rectangle. */
   readonly mark: "rectangle";
+  /** What it stands for, which gives it its look. */
   readonly role: ShapeRole;
+  /** Its lower left corner. */
   readonly at: Point2;
+  /** To the right. */
   readonly width: number;
+  /** Up. */
   readonly height: number;
   /** Corner radius. */
   readonly radius?: number;
@@ -21,60 +26,86 @@ export interface RectangleMark {
 }
 
 /** A circle by its centre. */
-export interface CircleMark {
+interface CircleMark {
+  /** A circle. */
   readonly mark: "circle";
+  /** What it stands for, which gives it its look. */
   readonly role: ShapeRole;
+  /** Its centre. */
   readonly at: Point2;
+  /** From its centre to its rim. */
   readonly radius: number;
+  /** Written in it. */
   readonly label?: string;
 }
 
 /** A closed shape. */
-export interface PolygonMark {
+interface PolygonMark {
+  /** A polygon. */
   readonly mark: "polygon";
+  /** What it stands for, which gives it its look. */
   readonly role: ShapeRole;
+  /** Its corners in order. */
   readonly points: readonly Point2[];
+  /** Written in it. */
   readonly label?: string;
 }
 
 /** A shape of any outline. */
-export interface ShapeMark {
+interface ShapeMark {
+  /** A closed path of lines and arcs. */
   readonly mark: "shape";
+  /** What it stands for, which gives it its look. */
   readonly role: ShapeRole;
   /** Its outline, mm. */
   readonly shape: Shape;
 }
 
 /** A line through points. */
-export interface LineMark {
+interface LineMark {
+  /** A line through points. */
   readonly mark: "line";
+  /** What it stands for, which gives it its look. */
   readonly role: ShapeRole;
+  /** In order. */
   readonly points: readonly Point2[];
 }
 
 /** A length written between two points, set off to the left of the way from one to the other. */
 export interface DimensionMark {
+  /** A dimension with its extension lines. */
   readonly mark: "dimension";
+  /** Where it begins. */
   readonly from: Point2;
+  /** Where it ends. */
   readonly to: Point2;
   /** Distance of the dimension line from the points; negative sets it off to the right. */
   readonly offset: number;
+  /** What is written on it. */
   readonly text: string;
 }
 
 /** Words at a place. */
-export interface TextMark {
+interface TextMark {
+  /** Words. */
   readonly mark: "text";
+  /** Where the words stand. */
   readonly at: Point2;
+  /** The words. */
   readonly text: string;
+  /** Which part of the words stands there. */
   readonly anchor?: "start" | "middle" | "end";
 }
 
 /** An arrow, for a grain direction, a load, a way to push. */
-export interface ArrowMark {
+interface ArrowMark {
+  /** An arrow. */
   readonly mark: "arrow";
+  /** Its tail. */
   readonly from: Point2;
+  /** Its head. */
   readonly to: Point2;
+  /** Written at its tail. */
   readonly text?: string;
 }
 
@@ -91,10 +122,13 @@ export type DrawingMark =
 
 /** A drawing to scale. Later marks lie over earlier ones. */
 export interface DrawingView {
+  /** A drawing. */
   readonly kind: "drawing";
+  /** Stands over the drawing. */
   readonly title: string;
   /** What it shows, for a reader who cannot see it. */
   readonly description: string;
+  /** In the order in which they are drawn. */
   readonly marks: readonly DrawingMark[];
   /** Height of the letters in millimetres of the drawing; fit to its size where absent. */
   readonly letter?: number;

@@ -6,8 +6,11 @@ import { dimensionLine, type Frame, frameOf } from "./drawing-frame.js";
 import { type Html, html } from "./html.js";
 
 interface Look {
+  /** Colour inside. */
   readonly fill: string;
+  /** Colour of its line. */
   readonly stroke: string;
+  /** Dashes and gaps of its line; none when absent. */
   readonly dash?: string;
 }
 

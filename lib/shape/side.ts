@@ -3,6 +3,7 @@ import { apart, between, type Point2, turnOf } from "./point.js";
 
 /** A straight side. */
 export interface LineSide {
+  /** A straight side. */
   readonly kind: "line";
   /** Where it begins. */
   readonly from: Point2;
@@ -12,6 +13,7 @@ export interface LineSide {
 
 /** An arc of a circle, at most a quarter turn long and cut where it runs level or upright. */
 export interface ArcSide {
+  /** A side that is part of a circle. */
   readonly kind: "arc";
   /** Where it begins. */
   readonly from: Point2;

@@ -20,7 +20,7 @@ type LoadSolver = typeof highs.default;
  * @returns solves it and says what came of it
  * @throws Error when the solver, which only the bench needs, is not installed
  */
-export async function plainBars(job: BarJob, patience: number): Promise<() => string> {
+async function plainBars(job: BarJob, patience: number): Promise<() => string> {
   const solver = await generalSolver();
   const model = modelOf(job);
   return () => {

@@ -8,6 +8,7 @@ import { cellProblem, type TableName } from "../tables.js";
 
 /** A piece on its stock: along the length of the stock, and across it. */
 interface Cut {
+  /** Where its stock stands. */
   readonly table: TableName & ("sheets" | "bars" | "facings");
   /** The name of its stock. */
   readonly stock: string;

@@ -76,7 +76,7 @@ function barCentroid({ outside: { low, size } }: SectionLayout, edge: EdgeName, 
 }
 
 /** From the section's outside edge to the row of rivets: the middle of the flat of a leg. */
-export function rivetLine({ leg, wall }: BarStock): number {
+function rivetLine({ leg, wall }: BarStock): number {
   return (leg - wall) / 2;
 }
 

@@ -42,7 +42,7 @@ export interface HardwareSpot {
 }
 
 /** One hole of a piece of hardware: on the face's panel or on a leaf in it. */
-export interface SpotHole {
+interface SpotHole {
   /** The panel or leaf that it lies on. */
   readonly surface: Surface;
   /** In the axes of that surface. */
@@ -100,7 +100,7 @@ function spot(
 }
 
 /** Rows and columns of holes, evenly spread round a centre. */
-export function holePattern(
+function holePattern(
   { holeColumns, holeRows, holeWidth, holeHeight }: Hardware,
   centre: PanelPoint,
   turned: boolean,

@@ -15,16 +15,23 @@ import { onSurface, ownOutline, type Surface, surfacesOf } from "./surfaces.js";
 
 /** A panel or a leaf with everything that is cut out of it. */
 export interface Piece {
+  /** The panel or leaf. */
   readonly surface: Surface;
+  /** Cut out of it. */
   readonly openings: readonly PlacedOpening[];
 }
 
 /** Everything of a case that has a place on a panel. */
 export interface CasePlan {
+  /** Every face of every section. */
   readonly layouts: readonly SectionLayout[];
+  /** Every panel and leaf with its openings. */
   readonly pieces: readonly Piece[];
+  /** Every extrusion over an edge. */
   readonly bars: readonly EdgeBar[];
+  /** Hardware on faces. */
   readonly spots: readonly HardwareSpot[];
+  /** Hardware on corners. */
   readonly corners: readonly CornerSpot[];
 }
 
@@ -65,7 +72,9 @@ export function pieceNamed({ pieces }: CasePlan, id: string): Piece {
 
 /** What a hole is nearest to: the piece's own edge or an opening in it; negative distance when it is off the sheet. */
 export interface NearestEdge {
+  /** From the place to it, m. */
   readonly distance: number;
+  /** Whose edge it is; the panel's own when absent. */
   readonly opening?: PlacedOpening;
 }
 

@@ -17,6 +17,7 @@ import { servicesForm } from "./services.js";
 interface ReadCase {
   /** Absent when there are problems. */
   readonly case?: Case;
+  /** Everything that is wrong with the file. */
   readonly problems: readonly Problem[];
   /** Where things stand in the file, for problems found later. */
   readonly written: CaseText;

@@ -160,7 +160,7 @@ export function usualBoxSize(problem: BoxProblem): number {
 }
 
 /** A face with its mesh, not yet numbered. */
-export interface FaceMesh {
+interface FaceMesh {
   /** Which face. */
   readonly name: FaceName;
   /** Its mesh, in the face's own axes. */
@@ -168,7 +168,7 @@ export interface FaceMesh {
 }
 
 /** Nodes of a box, and the number of each face's nodes among them, face by face. */
-export interface BoxNodes {
+interface BoxNodes {
   /** Places of all nodes of the box. */
   readonly nodes: readonly BoxSpot[];
   /** For each face, the number in the box of each of its nodes. */
@@ -176,7 +176,7 @@ export interface BoxNodes {
 }
 
 /** Numbers the nodes of all faces. */
-export function boxNodes(problem: BoxProblem, faces: readonly FaceMesh[]): BoxNodes {
+function boxNodes(problem: BoxProblem, faces: readonly FaceMesh[]): BoxNodes {
   const spots = faces.map(({ name, mesh }) =>
     Array.from(mesh.x, (u, node) => onFace(problem, name, [u, entry(mesh.y, node)])),
   );
@@ -232,7 +232,7 @@ function joinedTo({ seams = [] }: BoxProblem, name: FaceName, meeting: readonly 
  *
  * @throws Refusal that names the beam when it runs along no axis, or where there is no material
  */
-export function beamPieces(
+function beamPieces(
   { problem, nodes, faces }: Pick<BoxStructure, "problem" | "nodes" | "faces">,
   beam: BoxBeam,
 ): readonly Piece[] {

@@ -60,7 +60,7 @@ export interface PreparedLink {
 }
 
 /** How a part moves when a force of 1 pulls at an end of a spring, towards +`along` at `to`, against it at `from`. */
-export interface PreparedEnd extends LinkEnd {
+interface PreparedEnd extends LinkEnd {
   /** 1 at `to`, -1 at `from`. */
   readonly sign: 1 | -1;
   /** How all degrees of freedom of the part move, m and rad. */

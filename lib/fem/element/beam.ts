@@ -9,14 +9,14 @@ import { Refusal } from "../../refusal.js";
 import { nearHalf, sideShapes } from "./shape.js";
 
 /** Nodes of a beam: both ends and the middle. */
-export const nodesPerBeam = 3;
+const nodesPerBeam = 3;
 /** Degrees of freedom of a node in space: along x, y, z and the turns about them. */
 export const spaceDofs = 6;
 /** Rows of a beam's matrix: node by node. */
 export const beamRows: number = nodesPerBeam * spaceDofs;
 
 /** How far a point of the section lies from the line of nodes, along the section's axes, m. */
-export interface BeamOffset {
+interface BeamOffset {
   /** Along the first axis across the beam, m. */
   readonly a: number;
   /** Along the second axis across the beam, m. */

@@ -17,7 +17,7 @@ export const dofsPerNode = 5;
 export const elementRows: number = dofsPerNode * nodesPerElement;
 
 /** Degrees of freedom of a node of a sheet that only bends: w, bx, by. */
-export const bendingPerNode = 3;
+const bendingPerNode = 3;
 
 /**
  * Stiffness of an element.

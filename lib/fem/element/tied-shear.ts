@@ -17,7 +17,7 @@ import {
 import type { Sheet } from "./sheet.js";
 
 /** Columns of the shear strains: w, bx, by of each node. */
-export const shearColumns: number = 3 * nodesPerElement;
+const shearColumns: number = 3 * nodesPerElement;
 
 /** Where shear along xi is taken from, and where along eta: two places across, three along. */
 const tied = [-nearHalf, nearHalf].flatMap((near) => lineThree.map(({ at }) => ({ near, at })));

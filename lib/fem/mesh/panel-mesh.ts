@@ -54,7 +54,7 @@ export function panelMesh(drawn: Outline, guides: MeshGuides, elementTarget: Ele
 /**
  * The mesh with its row along the rims, narrower where it would fold an element; undefined where that does not do.
  */
-export function rimmed(corners: CornerMesh, rim: number, arcs: readonly Arc[]): QuadMesh | undefined {
+function rimmed(corners: CornerMesh, rim: number, arcs: readonly Arc[]): QuadMesh | undefined {
   const shares = new Map<number, number>();
   for (let round = 0; round < narrowings; round++) {
     const { places, quads, rimOf } =
@@ -81,7 +81,7 @@ function materialArea(outline: Outline): number {
 }
 
 /** What the mesh of a face must follow besides its outline. */
-export interface FaceGuides {
+interface FaceGuides {
   /** Strips of another make-up, their sides among the lines too. */
   readonly boxes: readonly MeshBox[];
   /** Places where strains pile up. */

@@ -144,7 +144,7 @@ const widest = { circle: Math.PI / 6, corner: Math.PI / 4 };
  * @param lines the panel's rim and all other lines to follow
  * @param near distance that counts as touching, m
  */
-export function meshRing({ shape }: Cutout, lines: readonly Line[], near: number): readonly Spot[] {
+function meshRing({ shape }: Cutout, lines: readonly Line[], near: number): readonly Spot[] {
   const round = circleOf(shape);
   if (round) {
     const circle = { ...round.centre, radius: round.radius };
@@ -222,7 +222,7 @@ const step = 0.25;
  * @param edges of the outline and its cutouts
  * @param size of triangles
  */
-export function clearOfCusps(lines: readonly Line[], edges: readonly Line[], size: SizeAt): readonly Line[] {
+function clearOfCusps(lines: readonly Line[], edges: readonly Line[], size: SizeAt): readonly Line[] {
   return lines.flatMap((line) => {
     const from = clearEnd(line, edges, size);
     const to = from && clearEnd([line[1], from], edges, size);

@@ -98,7 +98,7 @@ const farthestFromSquare = (50 * Math.PI) / 180;
  * @param triangles counterclockwise
  * @param stays whether the side between two places must remain
  */
-export function pairedFaces(
+function pairedFaces(
   places: readonly Spot[],
   triangles: readonly (readonly [number, number, number])[],
   stays: (a: Spot, b: Spot) => boolean,

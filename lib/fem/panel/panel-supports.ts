@@ -69,7 +69,7 @@ function holdNode(held: Uint8Array, node: number, kinds: readonly number[]): voi
 const close = 1e-6;
 
 /** Nodes on a straight line. */
-export function nodesOnLine(mesh: QuadMesh, from: Spot, to: Spot): readonly number[] {
+function nodesOnLine(mesh: QuadMesh, from: Spot, to: Spot): readonly number[] {
   const nodes: number[] = [];
   for (let node = 0; node < mesh.x.length; node++) if (isOnLine(mesh, node, from, to)) nodes.push(node);
   return nodes;

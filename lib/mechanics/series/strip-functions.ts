@@ -139,7 +139,7 @@ function piecewisePoints(knots: readonly number[], count: number, from: number, 
 export type Shape = readonly [number, number, number];
 
 /** Hermite cubics: 0 lifts the start, 1 tilts it, 2 lifts the end, 3 tilts it. */
-export function endShape(i: number, s: number): Shape {
+function endShape(i: number, s: number): Shape {
   const mirrored = i >= 2;
   const u = mirrored ? -s : s;
   const [value, slope, curvature] =
@@ -154,7 +154,7 @@ export function endShape(i: number, s: number): Shape {
  * Twice integrated P_n, n from 2 to degree - 2: flat and in place at both ends, scaled so that the
  * curvatures are orthonormal.
  */
-export function innerShapes(degree: number, s: number): Shape[] {
+function innerShapes(degree: number, s: number): Shape[] {
   const p = legendreValues(degree, s);
   const at = (n: number): number => entry(p, n);
   return Array.from({ length: degree - 3 }, (_, i): Shape => {

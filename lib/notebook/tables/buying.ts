@@ -104,7 +104,7 @@ export function sheetDrawings(job: Job): readonly DrawingView[] {
 }
 
 /** Every sheet of ply in the plans, under the number that the recipe gives it. */
-export function plySheets({ review: { purchases } }: Job): readonly NumberedStock<CutSheet>[] {
+function plySheets({ review: { purchases } }: Job): readonly NumberedStock<CutSheet>[] {
   return numberStock(
     "Sheet",
     purchases.sheets.flatMap(({ plan }) => plan.sheets),
@@ -143,7 +143,7 @@ export function stopTables(job: Job): readonly TableView[] {
 }
 
 /** What the sheets cost at another kerf and another price, in plain numbers. */
-export interface SheetCostPoint {
+interface SheetCostPoint {
   /** mm */
   readonly kerf: number;
   /** Change of the price, % */
@@ -168,7 +168,7 @@ export function sheetCosts(
 }
 
 /** One point of the kerf chart, in plain numbers. */
-export interface KerfPoint {
+interface KerfPoint {
   /** Name of the sheet. */
   readonly stock: string;
   /** mm */

@@ -83,7 +83,7 @@ function betterPlace({ fragility, inCase, byItself }: ProtectedOrRemoved): strin
 }
 
 /** One point of a cushion chart. */
-export interface CushionRow {
+interface CushionRow {
   /** On the foam, in the chart's unit. */
   readonly stress: number;
   /** In gravities. */
@@ -93,7 +93,7 @@ export interface CushionRow {
 }
 
 /** A cushion curve and where one content works on it. */
-export interface CushionChart {
+interface CushionChart {
   /** Name of the thing. */
   readonly content: string;
   /** Of the stress, in the case's own. */
@@ -163,7 +163,7 @@ export function insideAnswer({ review: { fitOut } }: Job): string {
 }
 
 /** How long the battery lasts under one load. */
-export interface RunRow {
+interface RunRow {
   /** Mean load, W. */
   readonly load: number;
   /** Run time, h. */
@@ -219,7 +219,7 @@ export function loadsTable(job: Job): TableView {
 }
 
 /** A platform to try, sizes as text: "8 in". */
-export interface TriedPlatform {
+interface TriedPlatform {
   /** Thing on it with a jolt. */
   readonly load: string;
   /** From the wall to the middle of the thing. */
@@ -231,7 +231,7 @@ export interface TriedPlatform {
 }
 
 /** One height of bracket. */
-export interface BracketRow {
+interface BracketRow {
   /** In the case's own unit: in or mm. */
   readonly height: number;
   /** On each screw. */
@@ -250,10 +250,7 @@ export function bracketRows(job: Job, platform: TriedPlatform): readonly Bracket
 }
 
 /** Pull of the screws, and of the glue. */
-export type PlatformLines = readonly [
-  ReturnType<typeof platformPull.worked>,
-  ReturnType<typeof gluePull.worked>,
-];
+type PlatformLines = readonly [ReturnType<typeof platformPull.worked>, ReturnType<typeof gluePull.worked>];
 
 /** The worked lines of screws and of glue with one height of bracket. */
 export function platformLines(platform: TriedPlatform, bracket: string): PlatformLines {

@@ -29,7 +29,7 @@ import type { Point2 } from "../../shape/index.js";
 import { progressLine, type SweepOptions, sweptPanels } from "../sweep/index.js";
 
 /** One point of the trade-off, in plain numbers. */
-export interface SagPoint {
+interface SagPoint {
   /** mm */
   readonly thickness: number;
   /** % of the face */
@@ -70,7 +70,7 @@ export async function sagPoints(
 }
 
 /** One place tried for a batten, in plain numbers. */
-export interface BattenPoint {
+interface BattenPoint {
   /** Which way the batten runs. */
   readonly runs: string;
   /** Its middle from the lower or left end of the panel's clear span, mm */
@@ -148,7 +148,7 @@ export function stiffnessTable({ review, case: description }: Job): TableView {
 }
 
 /** Share of what is allowed, with the range that the builder's scatter gives it. */
-export function usedText({ ratio: used, interval }: Finding): string {
+function usedText({ ratio: used, interval }: Finding): string {
   if (used === undefined) return "";
   const percent = (value: number): string =>
     Ratio.show(ratio(value), { unit: "%", digits: value < 1 ? 2 : 3 });

@@ -24,7 +24,7 @@ import { type TableView, tableOf } from "../../page/index.js";
 import { Force, Length, Pressure, Ratio, ratio, showNumber, Time } from "../../quantity/index.js";
 
 /** One reading of a bend test, in the units of a shop. */
-export interface BendPoint {
+interface BendPoint {
   /** Name of the strip. */
   readonly strip: string;
   /** Which way it was cut, in words. */
@@ -46,7 +46,7 @@ export function bendPoints({ measurements }: Job, sheet: string): readonly BendP
 }
 
 /** How far each reading of a strip lies from its own straight line. */
-export interface BendResidual {
+interface BendResidual {
   /** Weight hung on it, kgf. */
   readonly load: number;
   /** mm */
@@ -60,14 +60,14 @@ export function bendResiduals({ measurements }: Job, strip: string): readonly Be
 }
 
 /** Readings against the straight line through them. */
-export function residualsOf(rows: readonly Pick<BendTest, "load" | "sag">[]): readonly BendResidual[] {
+function residualsOf(rows: readonly Pick<BendTest, "load" | "sag">[]): readonly BendResidual[] {
   const points = { x: rows.map(({ load }) => ratio(load)), y: rows.map(({ sag }) => ratio(sag)) };
   const off = residuals(points, lineFit(points));
   return rows.map(({ load }, i) => ({ load: Force.in(load, "kgf"), off: (off[i] ?? 0) * 1000 }));
 }
 
 /** Modulus of one strip with its interval, GPa. */
-export interface StripModulus {
+interface StripModulus {
   /** Name of the strip and which way it was cut. */
   readonly strip: string;
   /** Modulus, GPa. */
@@ -146,7 +146,7 @@ export function twoSpanTable({ stock, measurements }: Job): TableView {
 }
 
 /** A value with half of its 95 % interval. */
-export function spreadText({ value, interval }: SpreadResult<Pressure>, unit: "GPa" | "MPa"): string {
+function spreadText({ value, interval }: SpreadResult<Pressure>, unit: "GPa" | "MPa"): string {
   const half = Pressure.si((interval.high - interval.low) / 2);
   return `${Pressure.show(value, { unit, digits: 3 })} ± ${showNumber(Pressure.in(half, unit), 2)}`;
 }

@@ -3,7 +3,7 @@ import type { BoxPlace } from "../../reference/fe/box-file.js";
 import type { CaseMaterial } from "../../reference/fe/case-file.js";
 
 /** Nodes and elements; everything numbered from 0. */
-export interface ShellGrid {
+interface ShellGrid {
   /** Places of the nodes, in the unit of the file (mm). */
   readonly nodes: readonly BoxPlace[];
   /** Four corners counterclockwise, then the middles of the sides after them. */
@@ -135,7 +135,7 @@ function summed(shares: readonly (readonly [number, number])[]): ReadonlyMap<num
 }
 
 /** Elements of one sheet. */
-export interface DeckSheet {
+interface DeckSheet {
   /** Numbers of its elements. */
   readonly elements: readonly number[];
   /** Directions in the sheet's plane: along the grain, and square to it. */

@@ -6,7 +6,7 @@ import { type CaseMaterial, caseMaterial } from "./case-file.js";
 export type BoxPlace = [number, number, number];
 
 /** An opening of a face, in the face's own axes. */
-export type BoxCutout = { readonly face: string } & (
+type BoxCutout = { readonly face: string } & (
   | {
       readonly type: "rect";
       readonly u: number;
@@ -19,7 +19,7 @@ export type BoxCutout = { readonly face: string } & (
 );
 
 /** Strips of metal bonded outside along the edges. */
-export interface EdgeAngle {
+interface EdgeAngle {
   /** Of each leg, mm. */
   readonly width: number;
   /** Of a leg, mm. */

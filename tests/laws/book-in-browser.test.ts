@@ -7,6 +7,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { buildBook } from "../../lib/book/build-book.js";
 import { type BookServer, serveBook } from "../../lib/book/serve-book.js";
+import { nasty, sampleBook } from "../book/sample-book.js";
 import { noChromium, startChromium } from "../chromium.js";
 import { sampleCharts } from "../notebook/sample-charts.js";
 import {
@@ -19,7 +20,6 @@ import {
   sidewaysScroll,
   unfold,
 } from "../reader.js";
-import { nasty, sampleBook } from "./sample-book.js";
 
 const files = [
   "index.html",

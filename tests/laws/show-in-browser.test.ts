@@ -4,8 +4,8 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { screenBundle, withStills } from "../../lib/notebook/bundle.js";
 import { toViews } from "../../lib/page/index.js";
 import { noChromium, startChromium } from "../chromium.js";
+import { sampleCharts } from "../notebook/sample-charts.js";
 import { sampleFindings } from "../page/sample-views.js";
-import { sampleCharts } from "./sample-charts.js";
 
 const loader =
   "<script>window.define = Object.assign(() => { window.grabbed = true; }, { amd: {} });</script>";

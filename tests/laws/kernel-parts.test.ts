@@ -3,12 +3,12 @@ import { readFileSync, statSync } from "node:fs";
 import { dirname } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { describe, expect, test } from "vitest";
-import { strayError, thrownError, typeError } from "../../../lib/book/kernel/cell-error.js";
-import { CellOutput } from "../../../lib/book/kernel/cell-output.js";
-import { CellRecord } from "../../../lib/book/kernel/cell-record.js";
-import { newConnection, socketAddress } from "../../../lib/book/kernel/connection.js";
-import { answerMessage, requestMessage } from "../../../lib/book/kernel/message.js";
-import { ExecuteQueue } from "../../../lib/book/kernel/server.js";
+import { strayError, thrownError, typeError } from "../../lib/book/kernel/cell-error.js";
+import { CellOutput } from "../../lib/book/kernel/cell-output.js";
+import { CellRecord } from "../../lib/book/kernel/cell-record.js";
+import { newConnection, socketAddress } from "../../lib/book/kernel/connection.js";
+import { answerMessage, requestMessage } from "../../lib/book/kernel/message.js";
+import { ExecuteQueue } from "../../lib/book/kernel/server.js";
 
 describe("the output of a cell", () => {
   const gathered = (): { sent: string[]; output: CellOutput } => {
