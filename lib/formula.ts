@@ -65,7 +65,7 @@ export interface Declaration<In extends object, Out> {
 }
 
 /** A result of several named values. */
-type Result = { readonly [Field in string]: unknown } & { readonly amount?: never };
+export type Result = { readonly [Field in string]: unknown } & { readonly amount?: never };
 
 /** One symbol with its value, ready to show. */
 export interface WorkedValue {

@@ -26,7 +26,7 @@ export interface Citation {
 export type Known = "seen" | "derived" | "memory" | "common practice";
 
 /** The key of a work. */
-type SourceKey =
+export type SourceKey =
   | "sp-811"
   | "plates-shells"
   | "elastic-stability"

@@ -2,7 +2,7 @@
 import { at } from "./lists.js";
 
 /** The eigenvalues and eigenvectors of a symmetric matrix. */
-interface SymmetricEigen {
+export interface SymmetricEigen {
   /** The eigenvalues, in no order. */
   readonly values: readonly number[];
   /** The eigenvectors as columns, in the order of the values; one row of the matrix after another. */

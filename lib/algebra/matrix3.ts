@@ -1,7 +1,7 @@
 /** Vectors of three numbers and matrices of three rows: places in space, layered plates, best fits. */
 
 /** Along x, y, z, or any other three numbers that belong together. */
-type Vector3 = readonly [number, number, number];
+export type Vector3 = readonly [number, number, number];
 
 /** Three rows of three. */
 export type Matrix3 = readonly [Vector3, Vector3, Vector3];

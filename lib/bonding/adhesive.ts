@@ -21,7 +21,7 @@ import { cite } from "../source.js";
 export type AdhesiveKind = "contact" | "spray contact" | "wood glue" | "epoxy" | "construction";
 
 /** What follows from the kind of a glue. */
-interface AdhesiveTraits {
+export interface AdhesiveTraits {
   /** Whether two dry films grip on touch, with no clamps but also no moving; else it is clamped while wet. */
   readonly gripsOnTouch: boolean;
   /** Whether it is sprayed, not rolled or spread. */ readonly sprayed: boolean;
@@ -43,7 +43,7 @@ export const AdhesiveKind: Kind<AdhesiveKind> = choice(
 );
 
 /** Coverage as labels state it: so much area from so much glue. */
-interface CoverageInputs {
+export interface CoverageInputs {
   /** One face. */ readonly covered: Area;
   /** The volume that covers it. */ readonly from: Volume;
   /** Of the wet glue. */ readonly density: Density;
@@ -70,7 +70,7 @@ export const rateFromCoverage: Formula<CoverageInputs, AreaDensity> = formula({
 });
 
 /** What the label says and what the builder found. */
-interface OwnRateInputs {
+export interface OwnRateInputs {
   /** The rate that the label gives. */ readonly label: AreaDensity;
   /** From a trial panel. */ readonly trial: AreaDensity;
 }
@@ -129,7 +129,7 @@ export interface AdhesiveNeedInputs {
 }
 
 /** Glue to buy. */
-type AdhesiveToBuy = {
+export type AdhesiveToBuy = {
   /** Wet, waste included. */ readonly mass: Mass;
   /** Wet, waste included. */ readonly volume: Volume;
   /** Whole ones to buy. */ readonly containers: number;

@@ -4,7 +4,7 @@ import { Length, Pressure, Ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** Two bonded layers that want different lengths. */
-interface MismatchedLayers {
+export interface MismatchedLayers {
   /** Modulus of elasticity of the facing. */ readonly facingModulus: Pressure;
   /** Thickness of the facing. */ readonly facingThickness: Length;
   /** Modulus of elasticity of the sheet. */ readonly sheetModulus: Pressure;
@@ -13,14 +13,14 @@ interface MismatchedLayers {
 }
 
 /** The layers with their glue line. */
-interface EdgeStressInputs extends MismatchedLayers {
+export interface EdgeStressInputs extends MismatchedLayers {
   /** Length of the bond. */ readonly length: Length;
   /** Shear modulus of the glue. */ readonly glueShearModulus: Pressure;
   /** Thickness of the glue line. */ readonly glueThickness: Length;
 }
 
 /** What the edge of the glue line bears. */
-type EdgeStress = {
+export type EdgeStress = {
   /** Shear in the glue at the very edge. */ readonly shear: Pressure;
   /** Pull that lifts the facing's edge; an upper bound. */ readonly peel: Pressure;
   /** From the edge inwards, over which most of it is passed. */ readonly reach: Length;
@@ -92,7 +92,7 @@ export const facingEdgeStress: Formula<EdgeStressInputs, EdgeStress> = formula<E
 });
 
 /** A panel faced on one side only. */
-interface FacingWarpInputs extends MismatchedLayers {
+export interface FacingWarpInputs extends MismatchedLayers {
   /** Of the free panel. */ readonly span: Length;
 }
 

@@ -4,7 +4,7 @@ import { Area, AreaDensity, Density, Length, Money, Ratio, Volume } from "../qua
 import { cite } from "../source.js";
 
 /** One facing and its dried glue. */
-interface FaceMassInputs {
+export interface FaceMassInputs {
   /** Thickness of the facing. */ readonly facingThickness: Length;
   /** Density of the facing. */ readonly facingDensity: Density;
   /** Wet, on the sheet. */ readonly sheetRate: AreaDensity;
@@ -14,7 +14,7 @@ interface FaceMassInputs {
 }
 
 /** For one side of a panel. */
-type FaceMass = {
+export type FaceMass = {
   /** Of the facing alone. */ readonly facing: AreaDensity;
   /** Of the adhesive once it is dry. */ readonly dryAdhesive: AreaDensity;
   /** Of both. */ readonly total: AreaDensity;
@@ -66,7 +66,7 @@ export interface FaceCostInputs {
 }
 
 /** For one square metre on one side of a panel. */
-type FaceCost = {
+export type FaceCost = {
   /** Of a finished square metre. */ readonly facing: Money;
   /** Of a finished square metre. */ readonly adhesive: Money;
   /** Of a finished square metre. */ readonly total: Money;

@@ -5,7 +5,7 @@ import { cite } from "../source.js";
 import type { AdhesiveKind } from "./adhesive.js";
 
 /** Area to glue, and the clock of the adhesive. */
-interface WorkPlanInputs {
+export interface WorkPlanInputs {
   /** Of the bond: counted once. */ readonly area: Area;
   /** That get glue. */ readonly faces: number;
   /** Of one face, spread in one minute. */ readonly spreadInMinute: Area;
@@ -17,7 +17,7 @@ interface WorkPlanInputs {
 }
 
 /** Rounds and hours. */
-type WorkPlan = {
+export type WorkPlan = {
   /** Largest area for one round. */ readonly roundArea: Area;
   /** How many times adhesive is spread and pressed. */ readonly rounds: number;
   /** Brush, roller or gun in hand. */ readonly spreading: Time;
@@ -75,7 +75,7 @@ export const spreadingSpeed: Readonly<Record<AdhesiveKind, Area>> = {
 };
 
 /** Edges of a sheet that soak glue up. */
-interface PorousEdgeInputs {
+export interface PorousEdgeInputs {
   /** Length of all edges times thickness. */ readonly edgeArea: Area;
   /** Share of a face's rate that end grain takes: 2 to 3. */ readonly soaking: Ratio;
   /** Of the faces. */ readonly faceArea: Area;
@@ -102,7 +102,7 @@ export const porousEdgeShare: Formula<PorousEdgeInputs, Ratio> = formula({
 });
 
 /** A piece of facing cut larger than its panel. */
-interface OversizeInputs {
+export interface OversizeInputs {
   /** Of the panel. */ readonly width: Length;
   /** Finished height of the piece. */ readonly height: Length;
   /** Added to each dimension, trimmed off after gluing. */ readonly oversize: Length;

@@ -19,7 +19,7 @@ export interface OneLengthJob {
 }
 
 /** Two reasons why fewer bars cannot do; the larger one counts. */
-type BarBound = {
+export type BarBound = {
   /** All lengths and kerfs against what the bars hold. */ readonly byLength: number;
   /** Pieces so long that no two share a bar. */ readonly byHalf: number;
   /** The larger of the two. */ readonly bars: number;

@@ -9,7 +9,7 @@ import { fits } from "./numbers.js";
 import { compareNames, Supply } from "./purchase.js";
 
 /** A bar being filled. */
-interface OpenBar<Piece> {
+export interface OpenBar<Piece> {
   /** Length a further piece may have. */ room: number;
   /** In the order they were put in. */ readonly pieces: Piece[];
 }

@@ -23,7 +23,7 @@ export interface StockBar extends Buyable {
 }
 
 /** A bar left over from another job. It was squared when it was cut, so its ends are not trimmed again. */
-interface OffcutBar {
+export interface OffcutBar {
   /** Unique among the leftovers. */ readonly name: string;
   /** All of it usable. */ readonly length: Length;
   /** Default 1. */ readonly count?: number;

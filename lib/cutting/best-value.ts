@@ -7,7 +7,7 @@ import { UnlimitedValues } from "./rectangles/unlimited-value.js";
 import { badSizes, belowZero, refuse, repeatedNames } from "./request.js";
 
 /** A piece one could cut, and what it would be worth. */
-interface ValuePiece {
+export interface ValuePiece {
   /** Unique in the job. */ readonly name: string;
   /** Along the sheet. */ readonly length: Length;
   /** Across the sheet. */ readonly width: Length;
@@ -28,7 +28,7 @@ export interface ValueJob {
 }
 
 /** What to cut. */
-interface ValuePlan {
+export interface ValuePlan {
   /** Worth of all pieces. */ readonly value: number;
   /** No choice is worth more. */ readonly bound: number;
   /** Whether the two meet. */ readonly proven: boolean;

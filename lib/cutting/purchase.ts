@@ -159,7 +159,7 @@ export function leastOf<Plan>(
 }
 
 /** Prices in a common unit. */
-interface WholePrices {
+export interface WholePrices {
   /** Whole numbers, in the order given; all 1 where nothing costs anything. */
   readonly costs: readonly number[];
   /** Money of one unit; 0 where nothing costs anything. */ readonly unit: number;

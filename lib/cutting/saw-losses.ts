@@ -4,7 +4,7 @@ import { Angle, Length } from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** A cut at an angle. */
-interface MitreCut {
+export interface MitreCut {
   /** Width of the saw's cut, square across the blade. */ readonly kerf: Length;
   /** Off square; 0 is a square cut. */ readonly mitre: Angle;
 }

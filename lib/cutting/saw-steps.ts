@@ -146,7 +146,7 @@ function mostShared(ready: readonly ThroughCut[]): ThroughCut | undefined {
 }
 
 /** Everything on the bench after a cut. */
-interface BenchState {
+export interface BenchState {
   /** The cut just made. */ readonly step: SawStep;
   /** Pieces, offcuts and parts that are cut further. */ readonly parts: readonly BenchPart[];
 }

@@ -5,14 +5,14 @@ import { fits } from "./numbers.js";
 import { fewestToCover } from "./purchase.js";
 
 /** Rectangles of one size, without a name. */
-interface SheetCut {
+export interface SheetCut {
   /** One side. */ readonly length: Length;
   /** The other side. */ readonly width: Length;
   /** How many of that size. */ readonly count: number;
 }
 
 /** Rectangles to be cut from sheets of one size. */
-interface OneSizeJob {
+export interface OneSizeJob {
   /** What is to be cut. */ readonly pieces: readonly SheetCut[];
   /** Of a sheet as sold. */ readonly sheetLength: Length;
   /** Of a sheet as sold. */ readonly sheetWidth: Length;
@@ -20,7 +20,7 @@ interface OneSizeJob {
   /** Taken off each of the four edges. */ readonly edgeTrim: Length;
 }
 
-interface Size {
+export interface Size {
   /** Along the sheet, in metres. */ readonly length: number;
   /** Across the sheet, in metres. */ readonly width: number;
 }

@@ -138,7 +138,7 @@ function scalesOn(
 }
 
 /** A box, and how to read it. */
-interface BoxOnBoard {
+export interface BoxOnBoard {
   /** The box. */ readonly box: Box;
   /** The sheet it is cut from. */ readonly board: Board;
   /** Units of the box in a unit of the board. */ readonly fine: number;

@@ -14,7 +14,7 @@ import {
 import { SheetModel } from "./sheet-model.js";
 
 /** What is to be laid on what, and how. */
-interface BoardsJob {
+export interface BoardsJob {
   /** Every single piece. */ readonly items: readonly Item[];
   /** The cheapest first. */ readonly boards: readonly BoardStock[];
   /** What the saw can do. */ readonly rules: BoardRules;
@@ -36,7 +36,7 @@ export interface SearchLimits {
 }
 
 /** Told of the sheets in hand when they are better than those before. */
-type ReportBoards = (cost: number, count: number, bound: number) => void;
+export type ReportBoards = (cost: number, count: number, bound: number) => void;
 
 /** Fillings to try before a proof is begun, and after the bound is met for the sake of a larger offcut. */
 const quickRounds = 400;

@@ -30,7 +30,7 @@ export interface StripJob {
 }
 
 /** How much to cut off the roll. */
-interface StripPlan {
+export interface StripPlan {
   /** Of the strip used. */ readonly length: Length;
   /** No plan needs less. */ readonly bound: Length;
   /** Whether the two meet. */ readonly proven: boolean;

@@ -68,7 +68,7 @@ const weightColumns = {
 };
 
 /** A row of weights.csv: an offcut, measured and weighed. */
-interface WeightTest extends RowOf<typeof weightColumns> {}
+export interface WeightTest extends RowOf<typeof weightColumns> {}
 
 const spreadColumns = {
   trial: needed("trial", Name, "What the trial is called.", { unique: true }),
@@ -156,7 +156,7 @@ const twistColumns = {
 };
 
 /** A row of twist-tests.csv: one load on the free corner of an offcut that rests on the other three. */
-interface TwistTest extends RowOf<typeof twistColumns> {}
+export interface TwistTest extends RowOf<typeof twistColumns> {}
 
 const tiltColumns = {
   test: testNamed("the test"),
@@ -167,7 +167,7 @@ const tiltColumns = {
 };
 
 /** A row of tilt-tests.csv: a board raised until what lies on it slides. */
-interface TiltTest extends RowOf<typeof tiltColumns> {}
+export interface TiltTest extends RowOf<typeof tiltColumns> {}
 
 const cushionColumns = {
   foam: needed("foam", Name, "Kind of foam."),
@@ -213,7 +213,7 @@ const temperatureColumns = {
 };
 
 /** A row of temperature-log.csv: thermometers inside and outside, some time after switching on. */
-interface TemperatureReading extends RowOf<typeof temperatureColumns> {}
+export interface TemperatureReading extends RowOf<typeof temperatureColumns> {}
 
 /** A log of a section is one warm-up: the same power all the time, each reading later than the one before. */
 function logRules(rows: readonly (TemperatureReading & TableRow)[]): readonly LineRule[] {
@@ -249,7 +249,7 @@ const wallColumns = {
 };
 
 /** A row of bar-profiles.csv: one straight wall of an edge bar's cross section, measured along its middle line. */
-interface BarWall extends RowOf<typeof wallColumns> {}
+export interface BarWall extends RowOf<typeof wallColumns> {}
 
 function wallRules({ fromX, fromY, toX, toY, wall }: BarWall): RowRule[] {
   const length = Math.hypot(toX - fromX, toY - fromY);

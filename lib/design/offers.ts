@@ -28,7 +28,7 @@ const breakColumns = {
 };
 
 /** A row of price-breaks.csv: a lower price from some quantity on. */
-interface PriceBreakOffer extends RowOf<typeof breakColumns> {}
+export interface PriceBreakOffer extends RowOf<typeof breakColumns> {}
 
 const supplierColumns = {
   name: nameOf("The supplier, as in the tables of stock."),

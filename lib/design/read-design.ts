@@ -39,7 +39,7 @@ export interface Design {
 export const caseFile = "case.yaml";
 
 /** A design, or everything that is wrong with its texts. */
-type ReadDesign = { readonly design: Design } | { readonly problems: readonly Problem[] };
+export type ReadDesign = { readonly design: Design } | { readonly problems: readonly Problem[] };
 
 /**
  * Reads and checks a job from its texts: the design, or every problem. What a problem hides is reported once

@@ -13,7 +13,7 @@ import {
 import { type Kind, Length, Name } from "../quantity/index.js";
 
 /** The tables of what can be bought, whose rows have names. */
-type StockName = "sheets" | "bars" | "hardware" | "fasteners" | "adhesives" | "facings";
+export type StockName = "sheets" | "bars" | "hardware" | "fasteners" | "adhesives" | "facings";
 
 /** A column that says what its cells are. */
 export interface DeclaredColumn<T> extends Column<T> {
@@ -28,7 +28,7 @@ export interface DeclaredColumn<T> extends Column<T> {
 /** Columns by field of the row. */
 export type DeclaredColumns = Readonly<Record<string, DeclaredColumn<unknown>>>;
 
-type ValueOf<Any> = Any extends Column<infer T> ? T : never;
+export type ValueOf<Any> = Any extends Column<infer T> ? T : never;
 
 /** The row that columns read; a column that may be blank gives a field that may be absent. */
 export type RowOf<Columns> = {

@@ -23,7 +23,7 @@ export const tableFiles = Object.fromEntries(tableNames.map((name) => [name, tab
 export type TableTexts = Readonly<Record<string, string | undefined>>;
 
 /** Rows of the measurements, with their lines. */
-type MeasuredRows = {
+export type MeasuredRows = {
   readonly [Table in keyof Measurements]: readonly (Measurements[Table][number] & TableRow)[];
 };
 
@@ -79,7 +79,7 @@ export function stockIsSound({ problems }: ReadTables): boolean {
 }
 
 /** A cell of a table, for a problem in it. */
-interface Cell {
+export interface Cell {
   /** The table it is in. */
   readonly table: TableName;
   /** Line of the file, counted from 1. */

@@ -20,7 +20,7 @@ export function densitySymbol(what: string): FormulaSymbol<Density> {
 }
 
 /** A thin fastener through a panel. */
-interface EmbedmentInputs {
+export interface EmbedmentInputs {
   /** Density at 12 % moisture; the low one of a batch for a characteristic strength. */
   readonly density: Density;
   /** The diameter of the dowel. */
@@ -75,7 +75,7 @@ export const timberEmbedment: Formula<EmbedmentInputs & { readonly hole: "drille
   });
 
 /** A dowel in wood, after the American code. */
-interface DowelBearingInputs {
+export interface DowelBearingInputs {
   /** Oven-dry mass over volume, relative to water. */
   readonly specificGravity: Ratio;
   /** The diameter of the dowel. */
@@ -126,7 +126,7 @@ export const woodDowelBearing: Formula<DowelBearingInputs, Pressure> = formula({
 });
 
 /** A fastener in a hole in sheet metal. */
-interface MetalBearingInputs {
+export interface MetalBearingInputs {
   /** The diameter of the fastener. */
   readonly diameter: Length;
   /** The thickness of the metal. */
@@ -168,7 +168,7 @@ export const metalBearing: Formula<MetalBearingInputs, Force> = formula({
 });
 
 /** A round shank. */
-interface YieldMomentInputs {
+export interface YieldMomentInputs {
   /** The tensile strength of the wire. */
   readonly tensileStrength: Pressure;
   /** The diameter of a nail; of a screw 1.1 times the diameter under the thread. */

@@ -6,7 +6,7 @@ import { cite } from "../source.js";
 import { shankDiameter } from "./bearing.js";
 
 /** One shank through an outer piece into an inner one. */
-interface DowelShearInputs {
+export interface DowelShearInputs {
   /** Thickness of the outer piece, under the head. */
   readonly outerThickness: Length;
   /** Penetration in the inner piece. */
@@ -26,7 +26,7 @@ interface DowelShearInputs {
 }
 
 /** How a joint of two pieces may give. */
-type DowelMode =
+export type DowelMode =
   | "outer bearing"
   | "inner bearing"
   | "shank tilts"
@@ -35,7 +35,7 @@ type DowelMode =
   | "two hinges";
 
 /** The six ways and the first. */
-type DowelShear = {
+export type DowelShear = {
   /** The characteristic shear strength, the least of the six below. */
   readonly strength: Force;
   /** What gives first. */
@@ -139,7 +139,7 @@ function yieldModes(
 }
 
 /** A fastener between two pieces of wood or panel. */
-interface SlipInputs {
+export interface SlipInputs {
   /** Mean density; of two pieces the root of their product. */
   readonly density: Density;
   /** The diameter of the shank. */

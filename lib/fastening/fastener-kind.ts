@@ -6,7 +6,7 @@ import { type RivetHole, rivetHole } from "./rivet.js";
 export type FastenerKind = "rivet" | "screw" | "bolt" | "insert";
 
 /** Diameters of a fastener that its hole follows from. */
-interface FastenerSizes {
+export interface FastenerSizes {
   /** Diameter of its body or shank; of an insert, of its screw. */
   readonly diameter: Length;
   /** Hole that an insert is run into; absent for all else. */
@@ -14,7 +14,7 @@ interface FastenerSizes {
 }
 
 /** What follows from the kind of a fastener. */
-interface FastenerTraits {
+export interface FastenerTraits {
   /** Whether it ends in a tail or a nut behind the stack, where a washer belongs on bare wood. */
   readonly endsBehind: boolean;
   /** Whether its screw closes the part alone and a threaded insert sits in the sheet. */

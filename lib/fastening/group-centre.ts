@@ -31,7 +31,7 @@ export const SlipLaw: Kind<SlipLaw> = recordOf<SlipLaw>("slip law", {
 });
 
 /** A group and the line of its load. */
-interface TurnedGroup {
+export interface TurnedGroup {
   /** The places of the fasteners. */
   readonly positions: readonly Position[];
   /** Direction of the load. */
@@ -42,7 +42,7 @@ interface TurnedGroup {
   readonly law: SlipLaw;
 }
 
-interface Vector {
+export interface Vector {
   /** The part along x, in the unit of the whole. */
   readonly x: number;
   /** The part along y, in the unit of the whole. */
@@ -122,7 +122,7 @@ function improved(centre: Vector, miss: Vector, inputs: TurnedGroup, scale: numb
 }
 
 /** A group loaded off its middle until it gives way. */
-interface GroupCentreInputs {
+export interface GroupCentreInputs {
   /** The places of the fasteners. */
   readonly positions: readonly Position[];
   /** Direction of the load; its size does not matter. */
@@ -136,7 +136,7 @@ interface GroupCentreInputs {
 }
 
 /** What the whole group holds. */
-type GroupCentre = {
+export type GroupCentre = {
   /** The load the group holds. */
   readonly strength: Force;
   /** Strength of the group over that of one: how many fasteners it is worth. */
@@ -201,7 +201,7 @@ export const groupCentre: Formula<GroupCentreInputs, GroupCentre> = formula<Grou
 });
 
 /** Like fasteners that share a straight pull or a straight shear. */
-interface GroupStrengthInputs {
+export interface GroupStrengthInputs {
   /** Strength of one. */
   readonly each: Force;
   /** How many fasteners there are. */

@@ -27,7 +27,7 @@ export const Position: Kind<Position> = recordOf<Position>("position", { x: Leng
 export const PlaneForce: Kind<PlaneForce> = recordOf<PlaneForce>("force", { x: Force, y: Force });
 
 /** The middle of a group of fasteners and where each stands from it, in metres. */
-interface GroupShape {
+export interface GroupShape {
   /** The mean of the positions, in metres from where they start. */
   readonly middle: { readonly x: number; readonly y: number };
   /** The way from the middle to each fastener, in metres. */
@@ -43,7 +43,7 @@ export function groupShape(positions: readonly Position[]): GroupShape {
 }
 
 /** A group of like fasteners with a load in their plane. */
-interface GroupShearInputs {
+export interface GroupShearInputs {
   /** The places of the fasteners. */
   readonly positions: readonly Position[];
   /** The load in the plane. */
@@ -53,7 +53,7 @@ interface GroupShearInputs {
 }
 
 /** What each fastener carries. */
-type GroupShear = {
+export type GroupShear = {
   /** Load about the middle of the group, anticlockwise positive. */
   readonly moment: Moment;
   /** The forces in the order of the positions; they add up to the load. */
@@ -124,7 +124,7 @@ function turned({ positions, load, at }: GroupShearInputs): Turned {
 }
 
 /** A group of like fasteners that is pulled off its panel and pried. */
-interface GroupPullInputs {
+export interface GroupPullInputs {
   /** The places of the fasteners, from any one point. */
   readonly positions: readonly Position[];
   /** Straight off the panel. */
@@ -136,7 +136,7 @@ interface GroupPullInputs {
 }
 
 /** What each fastener is pulled with. */
-type GroupPull = {
+export type GroupPull = {
   /** The pulls in the order of the positions; negative where the part is pressed on. */
   readonly pulls: readonly Force[];
   /** The largest pull on a fastener. */

@@ -6,7 +6,7 @@ import { densitySymbol } from "./bearing.js";
 import { threadStrip } from "./machine-screw.js";
 
 /** An insert in its sheet. */
-interface InsertInPly {
+export interface InsertInPly {
   /** The insert diameter over its outer thread. */
   readonly insertDiameter: Length;
   /** The length of the insert. */
@@ -25,7 +25,7 @@ const insertLength = { symbol: "L", kind: Length, meaning: "length of the insert
 const plyThickness = { symbol: "t", kind: Length, meaning: "thickness of the ply", above: 0 } as const;
 
 /** What gives way first. */
-type InsertLimit = "screw" | "ply";
+export type InsertLimit = "screw" | "ply";
 const governs: { readonly symbol: string; readonly kind: Kind<InsertLimit>; readonly meaning: string } = {
   symbol: String.raw`\text{governs}`,
   kind: choice("what gives first", ["screw", "ply"]),
@@ -41,7 +41,7 @@ function longerThanPly({ insertLength: length, plyThickness: ply }: InsertInPly)
 const untested = "no code value for inserts in ply: pull and shear a few of your own to be sure";
 
 /** An insert whose screw is pulled. */
-interface InsertPullInputs extends InsertInPly {
+export interface InsertPullInputs extends InsertInPly {
   /** Tensile strength of the machine screw. */
   readonly screwTension: Force;
   /** The shear strength along the grain of the ply's wood. */
@@ -49,7 +49,7 @@ interface InsertPullInputs extends InsertInPly {
 }
 
 /** Both ways it may be pulled out, and the first. */
-type InsertPull = {
+export type InsertPull = {
   /** The strength of the joint. */
   readonly strength: Force;
   /** What gives first. */
@@ -104,7 +104,7 @@ export const insertJointPull: Formula<InsertPullInputs, InsertPull> = formula<In
 });
 
 /** An insert whose screw is pushed sideways by a thin part. */
-interface InsertShearInputs extends InsertInPly {
+export interface InsertShearInputs extends InsertInPly {
   /** Shear strength of the machine screw. */
   readonly screwShear: Force;
   /** The density of the ply. */
@@ -112,7 +112,7 @@ interface InsertShearInputs extends InsertInPly {
 }
 
 /** Both ways it may give, and the first. */
-type InsertShear = InsertPull;
+export type InsertShear = InsertPull;
 
 /** Share of full bearing when a thin part lets the shank tilt: EN 1995-1-1 eq. 8.9a. */
 const tiltShare = 0.4;

@@ -6,7 +6,7 @@ import { densitySymbol, metalBearing, plywoodEmbedment } from "./bearing.js";
 import { headPullThrough } from "./withdrawal.js";
 
 /** A fastener that pulls towards the edge of its sheet. */
-interface TearOutInputs {
+export interface TearOutInputs {
   /** Centre of the hole to the edge. */
   readonly edgeDistance: Length;
   /** The diameter of the hole. */
@@ -48,7 +48,7 @@ export const edgeTearOut: Formula<TearOutInputs, Force> = formula({
 });
 
 /** One rivet through metal and ply, loaded sideways. */
-interface JointShearInputs {
+export interface JointShearInputs {
   /** Shear strength of one rivet as its maker states it. */
   readonly rivetShear: Force;
   /** The diameter of the rivet. */
@@ -66,7 +66,7 @@ interface JointShearInputs {
 }
 
 /** Every way one rivet's joint may give, and the first. */
-type JointShear = {
+export type JointShear = {
   /** The strength of the joint. */
   readonly strength: Force;
   /** What gives first. */
@@ -154,7 +154,7 @@ export const rivetJointShear: Formula<JointShearInputs, JointShear> = formula<Jo
 });
 
 /** One rivet through ply, pulled along its axis. */
-interface JointPullInputs {
+export interface JointPullInputs {
   /** Tensile strength of one rivet as its maker states it. */
   readonly rivetTension: Force;
   /** What bears on the ply: the washer, or the bare head or tail. */
@@ -166,7 +166,7 @@ interface JointPullInputs {
 }
 
 /** Both ways one rivet may be pulled out, and the first. */
-type JointPull = {
+export type JointPull = {
   /** The strength of the joint. */
   readonly strength: Force;
   /** What gives first. */

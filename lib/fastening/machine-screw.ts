@@ -7,7 +7,7 @@ import { cite } from "../source.js";
 const threadHeights = { metric: 0.9382, unified: 0.9743 };
 
 /** A thread of 60 degrees. */
-interface ThreadInputs {
+export interface ThreadInputs {
   /** Nominal diameter. */
   readonly diameter: Length;
   /** The pitch from one turn to the next: an inch over the threads an inch of a unified thread. */
@@ -43,7 +43,7 @@ export const threadArea: Formula<ThreadInputs, Area> = formula({
 });
 
 /** A thread in a softer part: an insert's outer thread in wood, a screw in aluminium. */
-interface ThreadStripInputs {
+export interface ThreadStripInputs {
   /** The diameter over the thread that strips. */
   readonly diameter: Length;
   /** The length of thread in the part. */
@@ -79,7 +79,7 @@ export const threadStrip: Formula<ThreadStripInputs, Force> = formula({
 });
 
 /** A bolt drawn up with a wrench. */
-interface BoltClampInputs {
+export interface BoltClampInputs {
   /** The tightening torque. */
   readonly torque: Moment;
   /** The nominal diameter. */
@@ -109,7 +109,7 @@ export const boltClamp: Formula<BoltClampInputs, Force> = formula({
 });
 
 /** A clamp held by friction in a track. */
-interface TrackClampInputs {
+export interface TrackClampInputs {
   /** The clamping force. */
   readonly clampForce: Force;
   /** The friction at rest, from a tilted board of these very surfaces. */

@@ -5,7 +5,7 @@ import { Count, choice, Length, listOf, Name, recordOf } from "../quantity/index
 import { cite } from "../source.js";
 
 /** What one fastener closes. */
-interface StackInputs {
+export interface StackInputs {
   /** Thickness of each layer: metal, facing, ply. */
   readonly layers: readonly Length[];
   /** Thickness of the washer at the back, zero for none. */
@@ -37,7 +37,7 @@ export const gripNeeded: Formula<StackInputs, Length> = formula({
 });
 
 /** A rivet that can be had, with the stacks it closes. */
-interface RivetRange {
+export interface RivetRange {
   /** The name of the rivet. */
   readonly name: string;
   /** The thinnest stack it closes. */
@@ -47,7 +47,7 @@ interface RivetRange {
 }
 
 /** A stack and the rivets to choose from. */
-interface RivetChoiceInputs {
+export interface RivetChoiceInputs {
   /** The grip needed. */
   readonly grip: Length;
   /** The rivets to be had, with their grip ranges. */
@@ -55,7 +55,7 @@ interface RivetChoiceInputs {
 }
 
 /** The rivet to take. */
-type ChosenRivet = {
+export type ChosenRivet = {
   /** The rivet to take. */
   readonly name: string;
   /** The margin from the stack to the nearer end of the rivet's range. */
@@ -132,7 +132,7 @@ function showRange({ name, gripMin, gripMax }: RivetRange): string {
 }
 
 /** Like parts that take like rivets. */
-interface RivetedPart {
+export interface RivetedPart {
   /** The name of the part. */
   readonly part: string;
   /** Rivets in one. */
@@ -142,7 +142,7 @@ interface RivetedPart {
 }
 
 /** All riveted parts of one rivet. */
-interface RivetCountInputs {
+export interface RivetCountInputs {
   /** The parts, with the rivets of each. */
   readonly riveted: readonly RivetedPart[];
 }
@@ -204,13 +204,13 @@ export const rivetHole: Formula<{ readonly body: Length }, RivetHole> = formula<
 });
 
 /** What the tail of a rivet sits on. */
-interface WasherInputs {
+export interface WasherInputs {
   /** What the tail sits on. */
   readonly back: "bare wood" | "facing" | "metal";
 }
 
 /** Whether a washer goes under the tail. */
-type WasherNeed = {
+export type WasherNeed = {
   /** Whether a washer goes under the tail. */ readonly washer: "yes" | "no";
 };
 

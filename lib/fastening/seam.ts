@@ -5,7 +5,7 @@ import { cite } from "../source.js";
 import { codeScrew, squareWithdrawal, thinnerThanCode } from "./withdrawal.js";
 
 /** A row of fasteners along a seam. */
-interface SeamInputs {
+export interface SeamInputs {
   /** Shear along the seam, a metre. */
   readonly flow: LineLoad;
   /** The distance from one fastener to the next. */
@@ -35,7 +35,7 @@ export const seamForce: Formula<SeamInputs, Force> = formula({
 });
 
 /** A blind rivet to choose. */
-interface RivetLengthInputs {
+export interface RivetLengthInputs {
   /** Washer counted. */
   readonly grip: Length;
   /** The diameter of the rivet. */
@@ -62,7 +62,7 @@ export const rivetLength: Formula<RivetLengthInputs, Length> = formula({
 });
 
 /** A glued seam that screws pulled together while it set. */
-interface GlueLineInputs {
+export interface GlueLineInputs {
   /** The length of the seam. */
   readonly length: Length;
   /** The width of the seam. */
@@ -100,7 +100,7 @@ export const glueLineShear: Formula<GlueLineInputs, Force> = formula({
 });
 
 /** A screw at an angle to the grain, such as one in a pocket hole. */
-interface PocketScrewInputs {
+export interface PocketScrewInputs {
   /** The density of the wood. */
   readonly density: Density;
   /** The diameter over the thread. */

@@ -4,7 +4,7 @@ import { Angle, Count, choice, Length, wholeUp } from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** Nails driven without drilling. */
-interface NailSpacingInputs {
+export interface NailSpacingInputs {
   /** The diameter of the nail. */
   readonly diameter: Length;
   /** The angle between load and grain. */
@@ -12,7 +12,7 @@ interface NailSpacingInputs {
 }
 
 /** How near each other and to ends and edges nails may be. */
-type NailSpacing = {
+export type NailSpacing = {
   /** The distance from nail to nail along the grain. */
   readonly along: Length;
   /** The distance from nail to nail across the grain. */
@@ -76,7 +76,7 @@ export const nailSpacing: Formula<NailSpacingInputs, NailSpacing> = formula<Nail
 export const edgeDiameters = { least: 1.5, wanted: 2 };
 
 /** A rivet among its neighbours. */
-interface RivetSpacingInputs {
+export interface RivetSpacingInputs {
   /** The diameter of the rivet. */
   readonly diameter: Length;
   /** The distance from the hole's centre to the nearest edge. */
@@ -86,7 +86,7 @@ interface RivetSpacingInputs {
 }
 
 /** What the distances come to. */
-type RivetSpacing = {
+export type RivetSpacing = {
   /** The verdict on the edge distance. */
   readonly edge: "good" | "tight" | "too near";
   /** The verdict on the pitch. */
@@ -159,7 +159,7 @@ export const rivetSpacing: Formula<RivetSpacingInputs, RivetSpacing> = formula<
 });
 
 /** A straight row of rivets along an edge. */
-interface RivetRowInputs {
+export interface RivetRowInputs {
   /** The length of the bar or edge. */
   readonly length: Length;
   /** The distance from each end to the first rivet. */
@@ -169,7 +169,7 @@ interface RivetRowInputs {
 }
 
 /** The row as it is drilled. */
-type RivetRow = {
+export type RivetRow = {
   /** How many rivets the row has. */
   readonly count: number;
   /** Equal all along. */

@@ -4,7 +4,7 @@ import { choice, Density, Force, type Kind, Length, Pressure, Ratio } from "../q
 import { cite } from "../source.js";
 
 /** A nail or lag screw in side grain of dry wood. */
-interface ShankInputs {
+export interface ShankInputs {
   /** The specific gravity, oven-dry. */
   readonly specificGravity: Ratio;
   /** The diameter: of a nail its wire, of a lag screw its shank. */
@@ -101,7 +101,7 @@ function lagSize({ specificGravity, diameter, penetration }: ShankInputs): numbe
 }
 
 /** A screw in wood, as the code sees it. */
-interface CodeScrew {
+export interface CodeScrew {
   /** The density of the wood, a low one of the batch. */
   readonly density: Density;
   /** The diameter over the thread. */
@@ -142,12 +142,12 @@ export function squareWithdrawal({ density, diameter, penetration }: CodeScrew):
 }
 
 /** What a screw is driven into. */
-type ScrewBase = "solid wood" | "plywood";
+export type ScrewBase = "solid wood" | "plywood";
 
 const screwBase: Kind<ScrewBase> = choice("what it is driven into", ["solid wood", "plywood"]);
 
 /** A wood screw driven into side grain. */
-interface ScrewInputs {
+export interface ScrewInputs {
   /** The specific gravity, oven-dry. */
   readonly specificGravity: Ratio;
   /** Nominal diameter, over the thread. */
@@ -218,7 +218,7 @@ export const screwWithdrawalUltimate: Formula<ScrewInputs, Force> = formula({
 });
 
 /** A screw after the European code. */
-interface CharacteristicScrewInputs {
+export interface CharacteristicScrewInputs {
   /** The density of the wood as it stands. */
   readonly density: Density;
   /** The diameter of the screw. */
@@ -255,7 +255,7 @@ export const screwWithdrawalCharacteristic: Formula<CharacteristicScrewInputs, F
 });
 
 /** Wood weighed at some moisture. */
-interface SpecificGravityInputs {
+export interface SpecificGravityInputs {
   /** The density of the wood as it stands. */
   readonly density: Density;
   /** Moisture content as a share of the dry mass. */
@@ -283,7 +283,7 @@ export const specificGravity: Formula<SpecificGravityInputs, Ratio> = formula({
 });
 
 /** A round head or washer on the face of a board. */
-interface PullThroughInputs {
+export interface PullThroughInputs {
   /** The specific gravity, oven-dry. */
   readonly specificGravity: Ratio;
   /** The diameter of the head, tail or washer that bears on the wood. */

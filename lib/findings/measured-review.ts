@@ -15,7 +15,7 @@ import {
 import { Force, Length, Mass, type Ratio, ratio } from "../quantity/index.js";
 
 /** An answer of a review as a computation of its measured things, each a share off what was measured. */
-interface MeasuredReview<Answer extends number> {
+export interface MeasuredReview<Answer extends number> {
   /** The answer with each measured thing off by a share. */
   compute(shares: MeasuredShares): Answer;
   /** Nothing off. */
@@ -25,7 +25,7 @@ interface MeasuredReview<Answer extends number> {
 }
 
 /** By the name of the measured thing. */
-type MeasuredShares = Readonly<Record<string, Ratio>>;
+export type MeasuredShares = Readonly<Record<string, Ratio>>;
 
 /**
  * Readies an answer of a review for `propagate` or `monteCarlo`.
@@ -56,7 +56,7 @@ export function measuredReview<Answer extends number>(
 }
 
 /** One thing that the builder measured more than once. */
-interface MeasuredThing {
+export interface MeasuredThing {
   /** "weights of birch ply 3/8". */
   readonly name: string;
   /** Standard uncertainty as a share of the thing itself. */

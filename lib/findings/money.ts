@@ -8,7 +8,7 @@ import { type Question, question } from "./question.js";
 import { whole } from "./subjects.js";
 
 /** A case and what it earns, worked out once. */
-interface EarningInput extends BusinessInput {
+export interface EarningInput extends BusinessInput {
   /** What it costs, saves and earns. */
   readonly business: () => BusinessReview;
 }

@@ -38,7 +38,7 @@ export type Given<Wanted extends Needs<never>> = {
 };
 
 /** What an answer says in every case. */
-interface Told {
+export interface Told {
   /** The first sentences, from the values. */
   readonly facts: string;
   /** Where the limit comes from. */
@@ -54,7 +54,7 @@ interface Told {
 }
 
 /** A demand against a capacity. */
-interface Compared extends Told {
+export interface Compared extends Told {
   /** What is asked for. */
   readonly demand: Measured;
   /** What is there or allowed, of the same kind. */
@@ -64,13 +64,13 @@ interface Compared extends Told {
 }
 
 /** A ratio of things that are no amounts. */
-interface Rated extends Told {
+export interface Rated extends Told {
   /** What is asked for over what is there. */
   readonly ratio: number;
 }
 
 /** A plain no, where there is nothing to compare: nobody may lift it, no push gets over it. */
-interface Refused extends Told {
+export interface Refused extends Told {
   /** Nothing is compared. */
   readonly plainNo: true;
   /** What is asked for, where it is an amount. */
@@ -83,10 +83,10 @@ interface Refused extends Told {
 export type Answer = Compared | Rated | Refused;
 
 /** At least one caution. */
-type Cautions = readonly [string, ...string[]];
+export type Cautions = readonly [string, ...string[]];
 
 /** What is at stake, and what is told whatever the answer: where somebody is hurt there is always a caution. */
-type Stake<Subject> =
+export type Stake<Subject> =
   | {
       /** What happens where the answer is no. */
       readonly tier: "safety";
@@ -101,7 +101,7 @@ type Stake<Subject> =
     };
 
 /** All there is to say about a question. */
-type Declaration<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput> = Asking<
+export type Declaration<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput> = Asking<
   Subject,
   Wanted,
   Input
@@ -109,7 +109,7 @@ type Declaration<Subject, Wanted extends Needs<Subject>, Input extends ReviewInp
   Stake<Subject>;
 
 /** What is asked, of what, and how it is answered. */
-interface Asking<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput> {
+export interface Asking<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput> {
   /** Dotted path, its topic first; the subject's own id follows it: "travel.wind". */
   readonly id: string;
   /** What it is asked of. */

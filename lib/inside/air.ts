@@ -74,7 +74,7 @@ export const airThinness: Formula<{ readonly height: Altitude }, Ratio> = formul
 });
 
 /** A fan and the openings it blows through. */
-interface FanInCase {
+export interface FanInCase {
   /** Its flow against nothing. */
   readonly freeFlow: AirFlow;
   /** Its pressure without flow. */
@@ -118,7 +118,7 @@ export const fanFlow: Formula<FanInCase, AirFlow> = formula({
 });
 
 /** Two vents, one above the other. */
-interface VentPair {
+export interface VentPair {
   /** Free area of the lower one: what a grille leaves. */
   readonly low: Area;
   /** Free area of the upper one. */
@@ -217,7 +217,7 @@ export const onlyVentDischarge: Formula<{ readonly rise: TemperatureRise }, Rati
 });
 
 /** Vents of unlike size. */
-interface NeutralLevel extends VentPair {
+export interface NeutralLevel extends VentPair {
   /** The distance between the middles of the two. */
   readonly apart: Length;
   /** The absolute temperature inside over that outside, near 1. */

@@ -32,7 +32,7 @@ export const wireSize: Formula<
 });
 
 /** A copper wire. */
-interface CopperWire {
+export interface CopperWire {
   /** The area of copper. */
   readonly area: Area;
   /** One way. */
@@ -79,7 +79,7 @@ export const wireResistance: Formula<CopperWire, Resistance> = formula({
 });
 
 /** A cable that turns a corner. */
-interface BentCable {
+export interface BentCable {
   /** The outside diameter of the cable. */
   readonly diameter: Length;
   /** Least inner radius over diameter: 4 for data, 6 to 8 for power, from its maker. */
@@ -89,7 +89,7 @@ interface BentCable {
 }
 
 /** Room behind a plug. */
-type CableRoom = {
+export type CableRoom = {
   /** Inner radius of the bend. */
   readonly radius: Length;
   /** The room from the socket to the far side of the bent cable. */
@@ -128,7 +128,7 @@ export const cableRoom: Formula<BentCable, CableRoom> = formula<BentCable, Cable
 });
 
 /** Cables through one hole. */
-interface CablesInHole {
+export interface CablesInHole {
   /** The outside diameter of each cable. */
   readonly cables: readonly Length[];
   /** Free area of the hole. */
@@ -136,7 +136,7 @@ interface CablesInHole {
 }
 
 /** How full a hole is. */
-type HoleFill = {
+export type HoleFill = {
   /** Share of the hole that cables take up. */
   readonly fill: Ratio;
   /** Share that they may. */

@@ -15,7 +15,7 @@ import {
 import { cite } from "../source.js";
 
 /** A thing on a row of fasteners or a bracket. */
-interface HeldThing {
+export interface HeldThing {
   /** The mass of the thing. */
   readonly mass: Mass;
   /** Push of the road as a share of the weight. */
@@ -47,7 +47,7 @@ export const heldShear: Formula<HeldThing, Force> = formula({
 });
 
 /** A thing that wants to tip off its feet. */
-interface TippingThing {
+export interface TippingThing {
   /** The mass of the thing. */
   readonly mass: Mass;
   /** Push of the road as a share of the weight. */
@@ -84,7 +84,7 @@ export const heldPull: Formula<TippingThing, Force> = formula({
 });
 
 /** A strap over a thing inside. */
-interface StrappedThing {
+export interface StrappedThing {
   /** The mass of the thing. */
   readonly mass: Mass;
   /** Push of the road as a share of the weight. */
@@ -165,7 +165,7 @@ export const platformPull: Formula<Platform, Force> = formula({
 });
 
 /** A glued back edge. */
-interface GluedEdge {
+export interface GluedEdge {
   /** The moment at the joint. */
   readonly moment: Moment;
   /** The length along the joint. */

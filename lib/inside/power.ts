@@ -20,7 +20,7 @@ export const mainsCaution =
   "Mains wiring, plug-in or fixed, is for someone licensed to do it where you are, with a ground-fault device (GFCI, RCD) outdoors. Local code decides; this only tells you what to ask.";
 
 /** A load at the end of a cable. */
-interface CableRun {
+export interface CableRun {
   /** The current drawn. */
   readonly current: Current;
   /** The resistance of one conductor, one way. */
@@ -30,7 +30,7 @@ interface CableRun {
 }
 
 /** What a cable takes. */
-type CableDrop = {
+export type CableDrop = {
   /** The voltage lost there and back. */
   readonly drop: Voltage;
   /** The voltage lost, as a share of the supply. */
@@ -86,7 +86,7 @@ export const continuousCurrent: Formula<{ readonly breaker: Current }, Current> 
 });
 
 /** A load on a supply. */
-interface PlugLoad {
+export interface PlugLoad {
   /** The power drawn. */
   readonly power: Power;
   /** The voltage of the supply. */
@@ -118,7 +118,7 @@ export const loadCurrent: Formula<PlugLoad, Current> = formula({
 });
 
 /** A load at the moment it is switched on. */
-interface ColdStart {
+export interface ColdStart {
   /** Running. */
   readonly current: Current;
   /** First current over running current: about 10 to 15 for filament lamps, up to 50 for lamp drivers for under a millisecond. */
@@ -147,7 +147,7 @@ export const inrushCurrent: Formula<ColdStart, Current> = formula({
 });
 
 /** One load with its duty. */
-interface DutyLoad {
+export interface DutyLoad {
   /** The name in a table. */
   readonly name: string;
   /** The power while on. */
@@ -194,7 +194,7 @@ export const meanLoad: Formula<
 });
 
 /** A battery under a steady load. */
-interface LoadedBattery {
+export interface LoadedBattery {
   /** The capacity at its rated time. */
   readonly capacity: Charge;
   /** Time its capacity is rated for, 20 h as a rule. */
@@ -212,7 +212,7 @@ interface LoadedBattery {
 }
 
 /** How long it lasts. */
-type RunTime = {
+export type RunTime = {
   /** The current drawn from the battery. */
   readonly current: Current;
   /** The time until the usable share is out. */

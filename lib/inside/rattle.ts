@@ -46,7 +46,7 @@ export const sagFrequency: Formula<{ readonly sag: Length }, Frequency> = formul
 });
 
 /** A panel hinged at its edges. */
-interface HummingPanel {
+export interface HummingPanel {
   /** Side along x. */
   readonly length: Length;
   /** Side along y. */
@@ -84,7 +84,7 @@ export const panelFrequency: Formula<HummingPanel, Frequency> = formula({
 });
 
 /** A mount shaken from below. */
-interface ShakenMount {
+export interface ShakenMount {
   /** Shaking over natural frequency. */
   readonly frequencyRatio: Ratio;
   /** Share of critical damping: 0.05 to 0.15 for foam and rubber. */

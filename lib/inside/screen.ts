@@ -4,7 +4,7 @@ import { Area, Force, Length, Pressure, Ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** A foam strip squeezed between a clamp and a pane. */
-interface FoamStrip {
+export interface FoamStrip {
   /** The thickness before the strip is squeezed. */
   readonly thickness: Length;
   /** The squeeze, as a share of the thickness. */
@@ -72,7 +72,7 @@ export const compressionSet: Formula<SetTest, Ratio> = formula({
 });
 
 /** A pane's edge under a clamp. */
-interface ClampedEdge {
+export interface ClampedEdge {
   /** The force of one clamp. */
   readonly force: Force;
   /** The area of the strip under one clamp. */

@@ -22,7 +22,7 @@ import {
 } from "./kinds.js";
 
 /** One layer of a wall. */
-interface WallLayer {
+export interface WallLayer {
   /** The thickness of the layer. */
   readonly thickness: Length;
   /** The conductivity of the layer's stuff: plywood 0.13, laminate 0.25. */
@@ -30,7 +30,7 @@ interface WallLayer {
 }
 
 /** A wall with still air on both sides. */
-interface FacedWall {
+export interface FacedWall {
   /** The layers from inside to outside. */
   readonly layers: readonly WallLayer[];
   /** The heat passed on by the air inside, for each square metre and kelvin. */
@@ -110,7 +110,7 @@ const thinness = {
 } as const;
 
 /** A case with a known stream of air. */
-interface SteadyHeat {
+export interface SteadyHeat {
   /** All that turns to heat inside. */
   readonly power: Power;
   /** The conductance through the walls. */
@@ -145,7 +145,7 @@ export const steadyRise: Formula<SteadyHeat, TemperatureRise> = formula({
 });
 
 /** A case with vents at two heights and no fan. */
-interface VentedHeat {
+export interface VentedHeat {
   /** All that turns to heat inside. */
   readonly power: Power;
   /** The conductance through the walls. */
@@ -163,7 +163,7 @@ interface VentedHeat {
 }
 
 /** Warmth of a vented case. */
-type VentedWarmth = {
+export type VentedWarmth = {
   /** The warmth inside over outside. */
   readonly rise: TemperatureRise;
   /** The flow through the vents. */

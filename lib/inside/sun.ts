@@ -14,7 +14,7 @@ export const sunTaken: Readonly<Record<"light" | "dark", HeatResistance>> = {
 };
 
 /** A face in the sun. */
-interface SunlitFace {
+export interface SunlitFace {
   /** The temperature of the air outside. */
   readonly outside: Temperature;
   /** Absorptance over the outside film: sunTaken. */
@@ -61,7 +61,7 @@ export const solAir: Formula<SunlitFace, Temperature> = formula({
 });
 
 /** Three faces that meet at a corner. */
-interface CornerFaces {
+export interface CornerFaces {
   /** The area of the top, 0 where another section stands on it. */
   readonly top: Area;
   /** Front or back, the larger. */
@@ -93,7 +93,7 @@ export const shadowArea: Formula<CornerFaces, Area> = formula({
 });
 
 /** Sun on walls. */
-interface SunOnWalls {
+export interface SunOnWalls {
   /** The transmittance of the walls. */
   readonly transmittance: Transmittance;
   /** The largest shadow. */

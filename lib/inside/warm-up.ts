@@ -6,7 +6,7 @@ import { cite } from "../source.js";
 import { HeatCapacity, HeatConductance, TemperatureRise } from "./kinds.js";
 
 /** A case that has just been switched on. */
-interface WarmUp {
+export interface WarmUp {
   /** The rise in the end. */
   readonly finalRise: TemperatureRise;
   /** The heat capacity of air, things and walls together. */
@@ -47,7 +47,7 @@ export const warmUp: Formula<WarmUp, TemperatureRise> = formula({
 });
 
 /** When a case that warms up gets too warm. */
-interface WarmWait {
+export interface WarmWait {
   /** The rise in the end. */
   readonly finalRise: TemperatureRise;
   /** That must not be passed. */
@@ -85,7 +85,7 @@ export const warmWait: Formula<WarmWait, Time> = formula<WarmWait, Time>({
 });
 
 /** One reading of a thermometer inside, with one outside. */
-interface WarmReading {
+export interface WarmReading {
   /** Since it was switched on. */
   readonly time: Time;
   /** The warmth inside over outside. */
@@ -93,7 +93,7 @@ interface WarmReading {
 }
 
 /** A curve through the readings. */
-type WarmFit = {
+export type WarmFit = {
   /** The rise in the end. */
   readonly finalRise: TemperatureRise;
   /** Half the width of its interval at 95 %. */

@@ -68,7 +68,7 @@ function readerOf(folder: string): typeof readDesign {
 }
 
 /** A job, or everything that is wrong with it. */
-type ReadJob = { readonly job: Job } | { readonly problems: readonly Problem[] };
+export type ReadJob = { readonly job: Job } | { readonly problems: readonly Problem[] };
 
 /** Reads and checks a job's folder: the job, or every problem. */
 export function readJob(folder: string): ReadJob {

@@ -1,7 +1,7 @@
 /** Area, first and second moments of plane figures, added up and moved to their centroid. */
 
 /** A point of a figure. */
-interface PlanePoint {
+export interface PlanePoint {
   /** To the right, m. */
   readonly x: number;
   /** Up, m. */
@@ -9,7 +9,7 @@ interface PlanePoint {
 }
 
 /** Figures as section properties have them, without their labels. */
-interface CentroidMoments {
+export interface CentroidMoments {
   /** m2 */
   readonly area: number;
   /** Centre, to the right, m. */

@@ -4,7 +4,7 @@ import { type Kind, Length, listOf, PlateStiffness, Pressure, recordOf } from ".
 import { cite } from "../source.js";
 
 /** One layer of a strip. */
-interface BeamLayer {
+export interface BeamLayer {
   /** The thickness of the layer. */
   readonly thickness: Length;
   /** The modulus along the strip; zero for a layer that adds nothing, such as a crossband. */
@@ -12,13 +12,13 @@ interface BeamLayer {
 }
 
 /** A bonded strip. */
-interface BeamStack {
+export interface BeamStack {
   /** The layers from the bottom face up. */
   readonly layers: readonly BeamLayer[];
 }
 
 /** The strip as one piece. */
-type CompositeBeam = {
+export type CompositeBeam = {
   /** EI per width. */
   readonly stiffness: PlateStiffness;
   /** The total thickness of the strip. */

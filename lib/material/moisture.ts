@@ -4,7 +4,7 @@ import { Length, Pressure, Ratio, Temperature } from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** Air around a piece of wood. */
-interface AirClimate {
+export interface AirClimate {
   /** The temperature of the air. */
   readonly temperature: Temperature;
   /** The relative humidity of the air. */
@@ -40,7 +40,7 @@ export const equilibriumMoisture: Formula<AirClimate, Ratio> = formula({
 });
 
 /** A property known green and at 12 %. */
-interface MoistureProperty {
+export interface MoistureProperty {
   /** The property at 12 % moisture. */
   readonly dry: Pressure;
   /** The property of green wood. */
@@ -86,7 +86,7 @@ export const propertyAtMoisture: Formula<MoistureProperty, Pressure> = formula({
 });
 
 /** A piece of wood that dries or takes up water. */
-interface SwellingPiece {
+export interface SwellingPiece {
   /** The size across the grain. */
   readonly size: Length;
   /** Change of size for each percent of moisture, as a share. */

@@ -45,7 +45,7 @@ export function turnedQuarter(stiffness: OrthotropicStiffness): OrthotropicStiff
 }
 
 /** What bend tests along and across the face grain tell, with two moduli that rarely are measured. */
-interface BendTestedPanel {
+export interface BendTestedPanel {
   /** The panel thickness. */
   readonly thickness: Length;
   /** Modulus from bending strips cut along x. */
@@ -109,7 +109,7 @@ export const orthotropicStiffness: Formula<BendTestedPanel, OrthotropicStiffness
 });
 
 /** A sheet that is alike in every direction, such as metal. */
-interface PlainSheet {
+export interface PlainSheet {
   /** The sheet thickness. */
   readonly thickness: Length;
   /** The modulus of elasticity. */

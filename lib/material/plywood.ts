@@ -15,7 +15,7 @@ import { freeBending, type Laminate, Layer, laminate, layerFaults } from "./lami
 import { type OrthotropicStiffness, orthotropicStiffness } from "./plate-stiffness.js";
 
 /** A bonded stack. */
-interface LayerStack {
+export interface LayerStack {
   /** The layers from the bottom face up; a facing is a layer like any other. */
   readonly layers: readonly Layer[];
 }
@@ -147,10 +147,10 @@ function skewWarning(bending: Matrix3): string[] {
     : ["slanted grain makes this panel twist as it bends, which the plate formulas leave out"];
 }
 
-type Entry = "11" | "22" | "12" | "66" | "16" | "26";
+export type Entry = "11" | "22" | "12" | "66" | "16" | "26";
 
 /** A, B and D, entry by entry; 1 and 2 are the panel's axes, 6 is shear. */
-type LaminateStiffness = {
+export type LaminateStiffness = {
   readonly [E in Entry as `A${E}`]: MembraneStiffness;
 } & { readonly [E in Entry as `B${E}`]: PlateMoment } & { readonly [E in Entry as `D${E}`]: PlateStiffness };
 

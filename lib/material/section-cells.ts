@@ -12,7 +12,7 @@ interface Cell {
 }
 
 /** Twisting resistance of the closed cells, and the lengths of wall that belong to none. */
-interface ClosedCells {
+export interface ClosedCells {
   /** Torsion constant by Bredt's shear flow, m4. */
   readonly torsion: number;
   /** How many cells there are. */

@@ -6,7 +6,7 @@ import { OutlinePoint, outlineFaults, outlineSection } from "./section-outline.j
 import { torsion } from "./section-walls.js";
 
 /** A profile without hollows. */
-interface SolidProfile {
+export interface SolidProfile {
   /** The corners of the outline. */
   readonly outline: readonly OutlinePoint[];
 }
@@ -145,7 +145,7 @@ function edgeFrom(cuts: readonly number[], at: number, way: number): number {
 }
 
 /** A closed tube of one wall. */
-interface TubeInputs {
+export interface TubeInputs {
   /** Enclosed by the middle line of the wall. */
   readonly enclosed: Area;
   /** Length of the middle line. */
@@ -177,7 +177,7 @@ export const tubeTorsion: Formula<TubeInputs, SecondMoment> = formula({
 });
 
 /** A solid bar. */
-interface SolidBar {
+export interface SolidBar {
   /** The length of one side. */
   readonly width: Length;
   /** The length of the other side. */

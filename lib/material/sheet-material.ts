@@ -20,7 +20,7 @@ export interface SheetMaterial {
 }
 
 /** A material of the table. */
-type SheetMaterialName = "aluminium" | "steel" | "high-pressure laminate";
+export type SheetMaterialName = "aluminium" | "steel" | "high-pressure laminate";
 
 function row(
   title: string,
@@ -49,7 +49,7 @@ export const sheetMaterials: Readonly<Record<SheetMaterialName, SheetMaterial>> 
 };
 
 /** One material's growth, free to move. */
-interface Expansion {
+export interface Expansion {
   /** What the sheet is, in words. */
   readonly title: string;
   /** A kelvin, as a share. */
@@ -82,11 +82,11 @@ export const expansions: Readonly<Record<ExpandingMaterial, Expansion>> = {
 };
 
 /** Surface of the sheet. */
-type SheetSurface = "sanded" | "unsanded";
+export type SheetSurface = "sanded" | "unsanded";
 const SheetSurface: Kind<SheetSurface> = choice("surface", ["sanded", "unsanded"]);
 
 /** A sheet as sold. */
-interface NominalSheet {
+export interface NominalSheet {
   /** The nominal thickness. */
   readonly nominal: Length;
   /** Whether the sheet is sanded. */
@@ -94,7 +94,7 @@ interface NominalSheet {
 }
 
 /** Thickness limits. */
-type ThicknessRange = {
+export type ThicknessRange = {
   /** The least thickness. */
   readonly least: Length;
   /** The greatest thickness. */

@@ -28,7 +28,7 @@ export function customary<T>(value: T): Sourced<T> {
 }
 
 /** Small clear specimens, mean values: a board is weaker, and one board differs from the next by a fifth. */
-interface Species {
+export interface Species {
   /** Oven-dry mass over volume at 12 % moisture, against water. */
   readonly specificGravity: Sourced<Ratio>;
   /** Modulus of rupture in bending. */
@@ -107,7 +107,7 @@ export const species: Readonly<Record<SpeciesName, Species>> = {
 };
 
 /** Moduli as shares of the modulus along the grain: T across the rings' radius, R along it, L along the grain. */
-interface ElasticRatios {
+export interface ElasticRatios {
   /** E_T / E_L: in the face of a peeled veneer, across the grain. */
   readonly tangential: Sourced<Ratio>;
   /** E_R / E_L: in the face of a quarter-sliced veneer, across the grain. */
@@ -164,7 +164,7 @@ export const elasticRatios: Readonly<Record<VeneerSpecies, ElasticRatios>> = {
 };
 
 /** What the handbook tabulates. */
-interface TabulatedModulus {
+export interface TabulatedModulus {
   /** Bending modulus of small clear specimens. */
   readonly bendingModulus: Pressure;
 }
@@ -194,7 +194,7 @@ export const modulusAlong: Formula<TabulatedModulus, Pressure> = formula<Tabulat
 });
 
 /** A piece of wood and how wet it is. */
-interface WoodMoisture {
+export interface WoodMoisture {
   /** Oven-dry mass over volume at this moisture, against water. */
   readonly specificGravity: Ratio;
   /** Mass of water over oven-dry mass. */

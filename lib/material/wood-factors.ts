@@ -4,7 +4,7 @@ import { Angle, choice, type Kind, Length, Pressure, Ratio, Temperature } from "
 import { cite } from "../source.js";
 
 /** How long a load lasts, as NDS table 2.3.2 has it. */
-type LoadDuration = "permanent" | "ten years" | "two months" | "seven days" | "ten minutes" | "impact";
+export type LoadDuration = "permanent" | "ten years" | "two months" | "seven days" | "ten minutes" | "impact";
 
 /** Recalled from NDS 2018 table 2.3.2. */
 const durationFactors: Readonly<Record<LoadDuration, number>> = {
@@ -26,7 +26,7 @@ const LoadDuration: Kind<LoadDuration> = choice("load duration", [
 ]);
 
 /** A load by how long it stays. */
-interface LastingLoad {
+export interface LastingLoad {
   /** How long the load stays in all. */
   readonly duration: LoadDuration;
 }
@@ -77,7 +77,7 @@ const CreepCase: Kind<CreepCase> = choice("creep case", [
 ]);
 
 /** A part that stays loaded. */
-interface CreepingPart {
+export interface CreepingPart {
   /** Class 1 is a heated room, class 2 under a roof, class 3 in the weather. */
   readonly material: CreepCase;
 }
@@ -99,7 +99,7 @@ export const creepFactor: Formula<CreepingPart, Ratio> = formula<CreepingPart, R
 });
 
 /** A property along and across the grain, wanted in between. */
-interface GrainAngleInputs {
+export interface GrainAngleInputs {
   /** The strength along the grain. */
   readonly along: Pressure;
   /** The strength across the grain. */
@@ -141,7 +141,7 @@ export const atGrainAngle: Formula<GrainAngleInputs, Pressure> = formula({
 });
 
 /** Wood kept warm while it bears a load. */
-interface WarmWood {
+export interface WarmWood {
   /** What is asked for. */
   readonly property: "stiffness" | "strength";
   /** The temperature of the wood. */
@@ -180,7 +180,7 @@ export const temperatureFactor: Formula<WarmWood, Ratio> = formula({
 });
 
 /** A part that warms up. */
-interface HeatedPart {
+export interface HeatedPart {
   /** The length of the part. */
   readonly length: Length;
   /** Growth a kelvin, as a share: 23.1e-6 for aluminium. */
@@ -213,7 +213,7 @@ export const heatGrowth: Formula<HeatedPart, Length> = formula({
 });
 
 /** A panel in air whose humidity changes. */
-interface MoistPanel {
+export interface MoistPanel {
   /** The length of the panel. */
   readonly length: Length;
   /** Growth from a whole change of relative humidity, 0 to 100 %, as a share: 0.002 for plywood. */

@@ -53,7 +53,7 @@ export function leastSpan(thickness: Length): Length {
 }
 
 /** A bend test whose strip has a known stiffness against shear through its thickness. */
-interface ShearBendInputs extends BendModulusInputs {
+export interface ShearBendInputs extends BendModulusInputs {
   /** Through the thickness along the span; for plywood mostly the rolling shear of the crossbands. */
   readonly shearModulus: Pressure;
 }
@@ -111,7 +111,7 @@ export interface TwoSpanInputs {
 }
 
 /** What two spans tell apart. */
-type TwoSpanModuli = {
+export type TwoSpanModuli = {
   /** Modulus of elasticity, free of shear. */ readonly modulus: Pressure;
   /** Through the thickness. */ readonly shearModulus: Pressure;
 };

@@ -17,7 +17,7 @@ import { propagate, type SpreadResult, type Uncertainties, type Uncertainty } fr
 import { calipersUncertainty, eachNamed, problemAt, ruleUncertainty } from "./readings.js";
 
 /** Standard uncertainties of the rule and the calipers. */
-interface GaugeUncertainty {
+export interface GaugeUncertainty {
   /** Of the span. */ readonly span: Length;
   /** Of the strip's width. */ readonly width: Length;
   /** Of the strip's thickness. */ readonly thickness: Length;
@@ -40,7 +40,7 @@ export interface BentStrip {
 }
 
 /** What a table of bend tests gave. */
-interface BentStrips {
+export interface BentStrips {
   /** Those that could be measured. */ readonly strips: readonly BentStrip[];
   /** Why the others could not. */ readonly problems: readonly Problem[];
 }
@@ -127,7 +127,7 @@ export interface SpannedPiece {
 }
 
 /** What a table of bend tests tells of pieces bent over two spans. */
-interface SpannedPieces {
+export interface SpannedPieces {
   /** Those that could be measured. */ readonly pieces: readonly SpannedPiece[];
   /** Why the others could not. */ readonly problems: readonly Problem[];
 }

@@ -4,7 +4,7 @@ import { Count, Ratio } from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** What Student's factor depends on. */
-interface StudentInputs {
+export interface StudentInputs {
   /** Share of cases in which the interval holds the true value: 0.95. */
   readonly confidence: Ratio;
   /** Readings less what was fitted: n - 1 for a mean, n - 2 for a line. */

@@ -20,7 +20,7 @@ import { Refusal } from "../refusal.js";
 import { cite } from "../source.js";
 
 /** Points to fit, and what to fit to them. */
-interface RegressionInputs {
+export interface RegressionInputs {
   /** What was set, one list a column, each as long as y. */
   readonly columns: readonly (readonly Ratio[])[];
   /** What was read. */ readonly y: readonly Ratio[];

@@ -5,13 +5,13 @@ import { cite } from "../source.js";
 import { studentFactor } from "./distributions.js";
 
 /** Readings of one thing. */
-interface MeanInputs {
+export interface MeanInputs {
   /** The readings, all in one unit. */ readonly values: readonly Ratio[];
   /** Share of cases in which the interval holds the true mean. */ readonly confidence: Ratio;
 }
 
 /** A mean and how well it is known. */
-type MeanResult = {
+export type MeanResult = {
   /** Mean of the readings. */ readonly mean: Ratio;
   /** Sample standard deviation of one reading. */ readonly deviation: Ratio;
   /** Standard uncertainty of the mean. */ readonly standardError: Ratio;
@@ -57,7 +57,7 @@ export interface Interval<Q extends number> {
 }
 
 /** A measured mean of any quantity. */
-interface MeasuredMean<Q extends number> {
+export interface MeasuredMean<Q extends number> {
   /** Mean of the readings. */ readonly mean: Q;
   /** Of the mean. */ readonly standardUncertainty: Q;
   /** Readings less one. */ readonly degreesOfFreedom: number;

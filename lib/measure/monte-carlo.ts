@@ -17,7 +17,7 @@ import {
 } from "./propagate.js";
 
 /** How a spread is drawn. */
-interface DrawOptions {
+export interface DrawOptions {
   /** Draws, 20 000 unless said; a 95 % end is then sure to about 2 % of the uncertainty. */
   readonly draws?: number;
   /** The same seed gives the same draws. 1 unless said. */ readonly seed?: number;

@@ -136,7 +136,7 @@ export function moved<In extends object>(
 }
 
 /** What each uncertain input does to a result. */
-interface UncertaintyParts {
+export interface UncertaintyParts {
   /** Change of the result for one standard uncertainty of each input, in one unit. */
   readonly changes: readonly Ratio[];
   /** Degrees of freedom of each; 10 000 for what is no average of readings. */
@@ -146,7 +146,7 @@ interface UncertaintyParts {
 }
 
 /** The uncertainty of a result. */
-type CombinedUncertainty = {
+export type CombinedUncertainty = {
   /** Combined standard uncertainty of the result. */ readonly standard: Ratio;
   /** Effective ones. */ readonly degreesOfFreedom: number;
 };

@@ -7,7 +7,7 @@ import { crossing, normalPoint, normalShare } from "./distributions.js";
 import { measuredMean } from "./mean.js";
 
 /** A lower bound from few tests. */
-interface ToleranceInputs {
+export interface ToleranceInputs {
   /** How many pieces were tested. */ readonly tests: number;
   /** Share of all pieces that shall lie above the bound: 0.95. */ readonly share: Ratio;
   /** How sure that is to be: 0.75. */ readonly confidence: Ratio;
@@ -64,12 +64,12 @@ function noncentralShare(t: number, freedom: number, shift: number): number {
 }
 
 /** Like pieces tested until they gave way. */
-interface StrengthTests {
+export interface StrengthTests {
   /** At which each piece gave way. */ readonly loads: readonly Force[];
 }
 
 /** The strength that can be counted on. */
-type CharacteristicStrength = {
+export type CharacteristicStrength = {
   /** 95 of 100 pieces hold more, at 75 % confidence. */ readonly strength: Force;
   /** Half of the pieces hold more. */ readonly median: Force;
   /** Standard deviation of the logarithms, at least 0.05: about the scatter as a share. */
@@ -133,12 +133,12 @@ export const characteristicStrength: Formula<StrengthTests, CharacteristicStreng
 });
 
 /** Fasteners of one sort pulled until they gave way. */
-interface PullInputs {
+export interface PullInputs {
   /** At which each fastener gave way. */ readonly loads: readonly Force[];
 }
 
 /** What the tests allow to be said. */
-type PullEstimate = {
+export type PullEstimate = {
   /** The lowest load. */ readonly lowest: Force;
   /** Mean of the loads. */ readonly mean: Force;
   /** Standard deviation of one test. */ readonly deviation: Force;

@@ -11,7 +11,7 @@ export interface TableRow {
 }
 
 /** One column for each field of a row. */
-type ColumnsOf<Row extends TableRow> = {
+export type ColumnsOf<Row extends TableRow> = {
   readonly [Field in Exclude<keyof Row, "line">]-?: Column<Row[Field]>;
 };
 
@@ -134,7 +134,7 @@ function byRow(a: Problem, b: Problem): number {
 }
 
 /** A field of the row, where its cells stand and how to read them. */
-interface PlacedColumn {
+export interface PlacedColumn {
   /** Name of the field. */ readonly field: string;
   /** Counted from 0. */ readonly position: number;
   /** The header as the builder wrote it. */ readonly written: string;
@@ -209,7 +209,7 @@ export interface CsvLine {
 }
 
 /** The lines that could be read, and those that could not. */
-interface CsvLines {
+export interface CsvLines {
   /** Lines of cells. */ readonly lines: readonly CsvLine[];
   /** Lines that could not be split. */ readonly problems: readonly Problem[];
 }

@@ -4,7 +4,7 @@ import { Area, AreaDensity, Count, Density, Length, Mass, Ratio, Time } from "..
 import { cite } from "../source.js";
 
 /** A board tilted until what lies on it slides. */
-interface TiltInputs {
+export interface TiltInputs {
   /** How much higher the raised end is. */ readonly rise: Length;
   /** Along the floor, below the board. */ readonly run: Length;
 }
@@ -29,7 +29,7 @@ export const tiltFriction: Formula<TiltInputs, Ratio> = formula({
 });
 
 /** A piece of work done several times against the clock. */
-interface PieceTimeInputs {
+export interface PieceTimeInputs {
   /** Time of all pieces together. */ readonly time: Time;
   /** How many were made. */ readonly pieces: number;
 }
@@ -55,7 +55,7 @@ export const timePerPiece: Formula<PieceTimeInputs, Time> = formula({
 });
 
 /** A rectangular offcut on the scale. */
-interface OffcutInputs {
+export interface OffcutInputs {
   /** Length of the offcut. */ readonly length: Length;
   /** Width of the offcut. */ readonly width: Length;
   /** Thickness of the offcut. */ readonly thickness: Length;
@@ -63,7 +63,7 @@ interface OffcutInputs {
 }
 
 /** What a sheet weighs. */
-type SheetWeight = {
+export type SheetWeight = {
   /** Mass over volume. */ readonly density: Density;
   /** Of the whole thickness. */ readonly massPerArea: AreaDensity;
 };
@@ -99,7 +99,7 @@ export const sheetDensity: Formula<OffcutInputs, SheetWeight> = formula<OffcutIn
 });
 
 /** One board cut several times with one blade. */
-interface KerfInputs {
+export interface KerfInputs {
   /** Length of the board before the first cut. */ readonly before: Length;
   /** Length of what is left of the board after the last cut. */ readonly after: Length;
   /** Lengths of all pieces cut off, added up. */ readonly offcuts: Length;
@@ -135,7 +135,7 @@ export const kerfFromCuts: Formula<KerfInputs, Length> = formula({
 });
 
 /** Glue spread on a trial panel, weighed by what left the container. */
-interface SpreadTrialInputs {
+export interface SpreadTrialInputs {
   /** Container with its glue, and the brush or roller, before. */ readonly before: Mass;
   /** The same after. */ readonly after: Mass;
   /** One face of the trial panel. */ readonly area: Area;
@@ -170,7 +170,7 @@ export const spreadTrialRate: Formula<SpreadTrialInputs, AreaDensity> = formula(
 });
 
 /** A trial whose panel was weighed too. */
-interface OversprayInputs {
+export interface OversprayInputs {
   /** Container with its glue before, and after. */ readonly before: Mass;
   /** The same after. */ readonly after: Mass;
   /** What the panel gained, weighed at once. */ readonly gained: Mass;

@@ -10,7 +10,7 @@ import { propagate, type SpreadResult } from "./propagate.js";
 import { calipersUncertainty, eachNamed, problemAt, type Reading, ruleUncertainty } from "./readings.js";
 
 /** A rectangular offcut under three rests and one load. */
-interface TwistInputs {
+export interface TwistInputs {
   /** Load over drop of the loaded corner. */ readonly slope: SpringRate;
   /** Between the corner rests. */ readonly width: Length;
   /** Height between the corner rests. */ readonly height: Length;
@@ -60,7 +60,7 @@ export interface TwistReading extends Reading {
 }
 
 /** One offcut, measured. */
-interface TwistedSample {
+export interface TwistedSample {
   /** Its name in the table. */ readonly sample: string;
   /** Shear modulus in the plane, with its scatter. */ readonly modulus: SpreadResult<Pressure>;
   /** Drop over load, a straight line. */ readonly fit: LineFit;

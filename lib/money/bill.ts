@@ -27,7 +27,7 @@ export interface BillLine {
 }
 
 /** A line of the bill, as far as its cost goes. */
-interface CostLine {
+export interface CostLine {
   /** What it is. */ readonly item: string;
   /** Paid for. */ readonly quantity: Ratio;
   /** Goes into the case. */ readonly used: Ratio;
@@ -178,7 +178,7 @@ export interface SupplierOrder {
 }
 
 /** What an order comes to. */
-type SupplierBill = {
+export type SupplierBill = {
   /** Nothing where nothing is ordered, or where it is free. */ readonly shipping: Money;
   /** Ordered beyond the need, where that costs less than the shipping it saves. */
   readonly filledUp: Money;

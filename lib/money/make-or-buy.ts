@@ -4,7 +4,7 @@ import { cite } from "../source.js";
 import { mixedCurrencies, type OrNever, orNever } from "./currency.js";
 
 /** What it takes to build a case oneself. */
-interface OwnWork {
+export interface OwnWork {
   /** All materials of one case, waste included. */ readonly material: Money;
   /** Bench time of one case. */ readonly time: Time;
   /** What an hour of one's own is worth. */ readonly hourlyRate: Money;
@@ -56,7 +56,7 @@ export const ownCost: Formula<OwnWork, OwnCost> = formula<OwnWork, OwnCost>({
 });
 
 /** Building against buying. */
-interface MakeOrBuy {
+export interface MakeOrBuy {
   /** Material and labour of one case. */ readonly own: Money;
   /** Bought once. */ readonly tools: Money;
   /** Price of a ready-made case. */ readonly readyMade: Money;
@@ -101,7 +101,7 @@ export const makeOrBuy: Formula<MakeOrBuy, MakeOrBuyAnswer> = formula<MakeOrBuy,
 });
 
 /** What decides how dear an hour of one's own may be. */
-interface HourAsked {
+export interface HourAsked {
   /** All materials of one case, waste included. */ readonly material: Money;
   /** Bench time of one case. */ readonly time: Time;
   /** Bought once. */ readonly tools: Money;

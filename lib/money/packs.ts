@@ -5,7 +5,7 @@ import { cite } from "../source.js";
 import { mixedCurrencies } from "./currency.js";
 
 /** So many things, sold by the pack. */
-interface PackNeed {
+export interface PackNeed {
   /** That go into the case. */ readonly needed: number;
   /** Share to have over for drops and trials; 0.05 is one in twenty. */ readonly spare: Ratio;
   /** How many are in a pack. */ readonly perPack: number;
@@ -13,7 +13,7 @@ interface PackNeed {
 }
 
 /** Whole packs and what is left of them. */
-type PackPurchase = {
+export type PackPurchase = {
   /** Whole packs. */ readonly packs: number;
   /** Things in all packs. */ readonly bought: number;
   /** More than go into the case. */ readonly over: number;
@@ -64,20 +64,20 @@ export const packs: Formula<PackNeed, PackPurchase> = formula<PackNeed, PackPurc
 });
 
 /** A lower price from some quantity on. */
-interface PriceBreak {
+export interface PriceBreak {
   /** From this many on, for all of them. */ readonly from: number;
   /** Of one. */ readonly price: Money;
 }
 
 /** So many of a thing whose price depends on how many are bought. */
-interface QuantityNeed {
+export interface QuantityNeed {
   /** Needed. */ readonly needed: number;
   /** Of one, below every break. */ readonly price: Money;
   /** In any order; none for a price that stays. */ readonly breaks: readonly PriceBreak[];
 }
 
 /** The cheapest way to have that many. */
-type QuantityPurchase = {
+export type QuantityPurchase = {
   /** As many as needed, or a few more where a break makes that cheaper. */ readonly bought: number;
   /** Of one, at that quantity. */ readonly unitPrice: Money;
   /** Of all that are bought. */ readonly cost: Money;

@@ -6,14 +6,14 @@ import { cite } from "../source.js";
 import { mixedCurrencies, type OrNever, orNever } from "./currency.js";
 
 /** What a case costs and what a job with it brings. */
-interface JobMoney {
+export interface JobMoney {
   /** The case and the tools, paid at the start. */ readonly outlay: Money;
   /** Of one job, or what the job would cost with a hired case. */ readonly income: Money;
   /** Of one job: travel, wear, cleaning, one's own hours. */ readonly running: Money;
 }
 
 /** When the outlay is earned back, counted in jobs. */
-type JobsToPayBack = {
+export type JobsToPayBack = {
   /** Left over from one job; negative where it loses. */ readonly margin: Money;
   /** Whole jobs, or never. */ readonly jobs: OrNever<number>;
 };
@@ -64,7 +64,7 @@ export interface JobMoneyByMonth extends JobMoney {
 }
 
 /** When the outlay is earned back, counted in months. */
-type MonthsToPayBack = {
+export type MonthsToPayBack = {
   /** Left over from a month's jobs. */ readonly monthly: Money;
   /** Whole months, or never. */ readonly months: OrNever<number>;
 };
@@ -108,7 +108,7 @@ export const monthsToPayBack: Formula<JobMoneyByMonth, MonthsToPayBack> = formul
 });
 
 /** Equal payments at the end of each period. */
-interface EqualPayments {
+export interface EqualPayments {
   /** For one period, as a share. */ readonly interest: Ratio;
   /** How many payments, one at the end of each period. */ readonly periods: number;
 }

@@ -22,7 +22,7 @@ export interface PlacedMass extends Place {
 }
 
 /** Things and the point from which their common centre is measured. */
-interface MassesAbout {
+export interface MassesAbout {
   /** The things, at least one of them with mass. */
   readonly masses: readonly PlacedMass[];
   /** Seen from the same corner as the masses. */
@@ -94,7 +94,7 @@ export const centreOfMass: Formula<MassesAbout, Balance> = formula<MassesAbout, 
 });
 
 /** A thing to be moved so that all balances elsewhere. */
-interface ThingToMove {
+export interface ThingToMove {
   /** The mass of everything, this thing included. */
   readonly total: Mass;
   /** The mass of the thing. */

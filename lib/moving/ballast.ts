@@ -4,7 +4,7 @@ import { Angle, Length, Mass } from "../quantity/index.js";
 import { type Citation, cite } from "../source.js";
 
 /** A case and a weight laid low. */
-interface BallastNeed {
+export interface BallastNeed {
   /** Case and all that is in it. */
   readonly mass: Mass;
   /** Centre of gravity to the edge it would tip over. */
@@ -53,7 +53,7 @@ export const ballastNeeded: Formula<BallastNeed, Mass> = formula({
 });
 
 /** How a case stands and should stand. */
-interface OutriggerNeed {
+export interface OutriggerNeed {
   /** Centre of gravity to the edge it would tip over now. */
   readonly halfBase: Length;
   /** The height of the centre of gravity. */

@@ -119,7 +119,7 @@ export const corners: readonly Corner[] = ["front left", "front right", "back le
 export const Corner: Kind<Corner> = choice("corner", corners);
 
 /** A case of which one caster hangs in the air. */
-interface CaseOnThreeCasters extends CaseOnCasters {
+export interface CaseOnThreeCasters extends CaseOnCasters {
   /** The one that hangs. */
   readonly lifted: Corner;
 }
@@ -169,7 +169,7 @@ export const loadsOnThree: Formula<CaseOnThreeCasters, CasterLoads> = formula<
 });
 
 /** A way the case can stand, with the force on its most loaded caster. */
-interface CasterStand {
+export interface CasterStand {
   /** How many touch the floor. */
   readonly on: "four casters" | "three casters";
   /** The force on the caster that carries most. */
@@ -201,7 +201,7 @@ function stand(on: CasterStand["on"], worked: CasterStand["worked"]): CasterStan
 }
 
 /** A loaded case and how roughly it is used. */
-interface CasterDuty {
+export interface CasterDuty {
   /** Case and all that is in it. */
   readonly mass: Mass;
   /** The service factor: 1 for a smooth indoor floor, up to 1.5 for thresholds, yards and ramps. */

@@ -13,7 +13,7 @@ import {
 import { cite } from "../source.js";
 
 /** One point of a cushion curve. */
-interface CurvePoint {
+export interface CurvePoint {
   /** Pressure at rest. */
   readonly stress: Pressure;
   /** Greatest deceleration measured, in gravities. */
@@ -21,7 +21,7 @@ interface CurvePoint {
 }
 
 /** A measured curve and the pressure to read it at. */
-interface CurveReading {
+export interface CurveReading {
   /** The points of the curve, at least two, at rising pressures. */
   readonly points: readonly CurvePoint[];
   /** Within the curve. */
@@ -77,7 +77,7 @@ export const readCushionCurve: Formula<CurveReading, Ratio> = formula<CurveReadi
 });
 
 /** A thing that falls on a spring. */
-interface SpringLanding {
+export interface SpringLanding {
   /** The mass of the thing. */
   readonly mass: Mass;
   /** The spring rate of the cushion. */
@@ -87,7 +87,7 @@ interface SpringLanding {
 }
 
 /** How far it goes in and how hard it is stopped. */
-type Landing = {
+export type Landing = {
   /** Greatest squeeze. */
   readonly squeeze: Length;
   /** Greatest deceleration, in gravities. */
@@ -127,7 +127,7 @@ export const springLanding: Formula<SpringLanding, Landing> = formula<SpringLand
 });
 
 /** A landing that a cushion curve foretells. */
-interface KnownLanding {
+export interface KnownLanding {
   /** The mass of the thing. */
   readonly mass: Mass;
   /** Greatest deceleration, in gravities. */

@@ -13,7 +13,7 @@ import {
 import { cite } from "../source.js";
 
 /** A thing, its fall and what it stands. */
-interface CushionNeed {
+export interface CushionNeed {
   /** The height of the fall. */
   readonly drop: Length;
   /** Deceleration it stands, in gravities. */
@@ -46,7 +46,7 @@ export const cushionThickness: Formula<CushionNeed, Length> = formula({
 });
 
 /** The best point of a cushion curve. */
-interface BestOfCurve {
+export interface BestOfCurve {
   /** Least deceleration of the curve, in gravities. */
   readonly deceleration: Ratio;
   /** The thickness of the foam that the curve was measured with. */
@@ -78,7 +78,7 @@ export const cushionFactor: Formula<BestOfCurve, Ratio> = formula({
 });
 
 /** A thing on a piece of foam. */
-interface CushionLoad {
+export interface CushionLoad {
   /** The mass of the thing. */
   readonly mass: Mass;
   /** The area of foam under it. */
@@ -107,7 +107,7 @@ export const staticStress: Formula<CushionLoad, Pressure> = formula({
 });
 
 /** Foam that is fallen on, and stays loaded for months. */
-interface WorkingThickness {
+export interface WorkingThickness {
   /** Needed while it works. */
   readonly needed: Length;
   /** Share of its thickness lost by then under the load at rest: 5 to 15 %. */
@@ -157,7 +157,7 @@ export const leastPad: Formula<{ readonly thickness: Length }, Area> = formula({
 });
 
 /** Cushions on three faces and the way a case lands on them. */
-interface CushionedFaces {
+export interface CushionedFaces {
   /** The spring rate across the left and right faces. */
   readonly sides: SpringRate;
   /** The spring rate across front and back. */

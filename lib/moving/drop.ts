@@ -14,7 +14,7 @@ import {
 import { type Citation, cite } from "../source.js";
 
 /** How rough the handling by the builder's own people is. ASTM D4169 calls them assurance levels III, II and I. */
-type OwnHandling = "careful" | "usual" | "rough";
+export type OwnHandling = "careful" | "usual" | "rough";
 const OwnHandling: Kind<OwnHandling> = choice("handling", ["careful", "usual", "rough"]);
 
 /** The same, or sent as a parcel through other people's hands. */
@@ -44,7 +44,7 @@ const parcelDrops: readonly (readonly [number, number])[] = [
 export const heaviestParcel: Mass = pound(150);
 
 /** A case that people handle. */
-interface HandledCase {
+export interface HandledCase {
   /** The mass of the case as it is handled. */
   readonly mass: Mass;
   /** How rough, or by whom. */
@@ -134,7 +134,7 @@ export const dropEnergy: Formula<{ readonly mass: Mass; readonly height: Length 
 });
 
 /** A case that a machine handles or that tips over its lower edge. */
-interface HandledByMachine {
+export interface HandledByMachine {
   /** The mass of the case as it is handled. */
   readonly mass: Mass;
   /** How rough. */
@@ -170,7 +170,7 @@ export const rotationalDrop: Formula<HandledByMachine, Length> = formula({
 export const heaviestTransitCase: Mass = pound(200);
 
 /** A military transit case. */
-interface TransitCase {
+export interface TransitCase {
   /** Case and contents. */
   readonly mass: Mass;
   /** Its longest side. */
@@ -203,7 +203,7 @@ export const transitDrop: Formula<TransitCase, Length> = formula({
 });
 
 /** A case with something that sticks out over its edge. */
-interface EdgeLoad {
+export interface EdgeLoad {
   /** Case and all that is in it, less what has moved out. */
   readonly mass: Mass;
   /** Centre of gravity to the edge it would tip over. */
@@ -235,7 +235,7 @@ export const edgeLoadLimit: Formula<EdgeLoad, Mass> = formula({
 });
 
 /** The child of the published test: a weight on the front of an open drawer. */
-interface ChildOnDrawer {
+export interface ChildOnDrawer {
   /** The test weight. */
   readonly mass: Mass;
   /** Who asks for it. */

@@ -8,7 +8,7 @@ export type Hand = "bare" | "gloved";
 export const Hand: Kind<Hand> = choice("hand", ["bare", "gloved"]);
 
 /** Room that one hand needs in a handle. */
-type HandRoom = {
+export type HandRoom = {
   /** The length along the handle, across the knuckles. */
   readonly length: Length;
   /** The clearance between the grip and what is next to it. */
@@ -59,7 +59,7 @@ export const widestGoodBox: Length = Length.of(16, "in");
 export const highestGoodBox: Length = Length.of(12, "in");
 
 /** A load snatched up: slack first, then the give of handle, panel and arms. */
-interface Snatch {
+export interface Snatch {
   /** How far the load falls, or the hand rises, before the handle takes up. */
   readonly slack: Length;
   /** How far all gives under the load at rest. */
@@ -89,7 +89,7 @@ export const snatchFactor: Formula<Snatch, Ratio> = formula({
 });
 
 /** A case hung on its handles. */
-interface HandleLoad {
+export interface HandleLoad {
   /** Case and all that is in it. */
   readonly mass: Mass;
   /** Handles that carry; 1 when one hand lets go. */

@@ -25,7 +25,7 @@ export const Inertia: QuantityKind<"moment of inertia"> = quantityKind({
 });
 
 /** A box of even density. */
-interface EvenBox {
+export interface EvenBox {
   /** The mass of the box. */
   readonly mass: Mass;
   /** Left to right. */
@@ -102,7 +102,7 @@ const placedBoxes: Kind<readonly PlacedBox[]> = listOf(
 );
 
 /** Things that make one body. */
-interface BodyOfBoxes {
+export interface BodyOfBoxes {
   /** The boxes, at least one of them with mass. */
   readonly boxes: readonly PlacedBox[];
 }

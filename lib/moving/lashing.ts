@@ -5,7 +5,7 @@ import { cite } from "../source.js";
 import { lashingSafety, RideWay, slidingShares, tiltingShares } from "./ride.js";
 
 /** A case held down by straps over it. */
-interface TieDown {
+export interface TieDown {
   /** Case and all that is in it. */
   readonly mass: Mass;
   /** The friction between case and floor: 0.3 to 0.45 for wood on wood, 0.6 with an anti-slip mat. */
@@ -60,7 +60,7 @@ export const tieDownTension: Formula<TieDown, Force> = formula({
 });
 
 /** A case that may tip under straps over it. */
-interface TieDownTilt {
+export interface TieDownTilt {
   /** Case and all that is in it. */
   readonly mass: Mass;
   /** The height of the centre of gravity. */
@@ -106,7 +106,7 @@ export const tieDownTilt: Formula<TieDownTilt, Force> = formula({
 });
 
 /** A load against a bulkhead. */
-interface BlockedLoad {
+export interface BlockedLoad {
   /** The mass of the load. */
   readonly mass: Mass;
   /** The friction under the load. */
@@ -138,7 +138,7 @@ export const blockingForce: Formula<BlockedLoad, Force> = formula({
 });
 
 /** Straps to share a tension. */
-interface StrapSet {
+export interface StrapSet {
   /** The tension of all straps together. */
   readonly tension: Force;
   /** Standard tension of one, STF on its label. */

@@ -61,7 +61,7 @@ const table: Readonly<
 };
 
 /** How often, how long, and from how high. */
-interface LiftFrequency {
+export interface LiftFrequency {
   /** Averaged over a quarter of an hour. */
   readonly rate: LiftRate;
   /** The duration of the lifting in a day. */

@@ -5,7 +5,7 @@ import { cite } from "../source.js";
 import { type Grip, type LiftDuration, type LiftLimit, type LiftRate, liftLimit } from "./lift-limit.js";
 
 /** What is lifted, and what may be. */
-interface LoadAndLimit {
+export interface LoadAndLimit {
   /** The heaviest load lifted. */
   readonly load: Mass;
   /** The lower of the limits at the two ends of the lift. */
@@ -35,7 +35,7 @@ export const liftIndex: Formula<LoadAndLimit, Ratio> = formula({
 });
 
 /** Where the hands are at one end of a lift. */
-interface HandsAt {
+export interface HandsAt {
   /** The distance from the middle between the ankles to the middle between the hands, along the floor. */
   readonly reach: Length;
   /** The height of the hands above the floor. */

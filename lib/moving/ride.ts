@@ -65,7 +65,7 @@ export const rideShare: Formula<{ readonly way: RideWay; readonly movement: "sli
   });
 
 /** A shelf or a platform with all that is on it, and the fasteners that hold it. */
-interface RidingShelf {
+export interface RidingShelf {
   /** The mass of the shelf with what it carries. */
   readonly mass: Mass;
   /** Fasteners that share the load. */
@@ -98,7 +98,7 @@ export const shelfRide: Formula<RidingShelf, Force> = formula({
 });
 
 /** A thing in a cradle that the road pushes one way. */
-interface CradledThing {
+export interface CradledThing {
   /** The height of its centre of gravity above what it stands on. */
   readonly height: Length;
   /** The size of the thing, the way it is pushed. */
@@ -131,7 +131,7 @@ export const cradleRim: Formula<CradledThing, Length> = formula({
 });
 
 /** A thing pushed against the foam of a wall. */
-interface PressedLining {
+export interface PressedLining {
   /** The mass of the thing. */
   readonly mass: Mass;
   /** The width of the foam that bears the push, along the wall. */

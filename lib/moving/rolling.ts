@@ -29,7 +29,7 @@ const levers: Readonly<Record<Tread, number>> = {
 };
 
 /** A wheel on a hard floor. */
-interface WheelOnFloor {
+export interface WheelOnFloor {
   /** What it runs on. */
   readonly tread: Tread;
   /** The diameter of the wheel. */
@@ -59,7 +59,7 @@ export const wheelResistance: Formula<WheelOnFloor, Ratio> = formula({
 });
 
 /** How much of its weight a wheeled load resists with, by floor. */
-interface RollingShare {
+export interface RollingShare {
   /** Push over weight. */
   readonly share: Ratio;
   /** Where it holds. */
@@ -83,7 +83,7 @@ export const rollingShares: { readonly good: RollingShare; readonly uneven: Roll
 };
 
 /** Pushes up to which no closer look is asked for. */
-interface PushGuide {
+export interface PushGuide {
   /** The force to start or stop a load. */
   readonly startOrStop: Force;
   /** The force to keep it moving. */
@@ -104,7 +104,7 @@ export const pushGuides: { readonly men: PushGuide; readonly women: PushGuide } 
 };
 
 /** A case rolling on a floor or up a ramp. */
-interface RollingCase {
+export interface RollingCase {
   /** Case and all that is in it. */
   readonly mass: Mass;
   /** Push on the level as a share of the weight; see `rollingShares`. */
@@ -193,7 +193,7 @@ export const rampSlope: Formula<RampSize, Angle> = formula({
 });
 
 /** Brakes on some casters. */
-interface BrakedCase {
+export interface BrakedCase {
   /** The share of the weight that rests on braked casters. */
   readonly share: Ratio;
   /** The friction of a braked tread on the floor. */
@@ -223,7 +223,7 @@ export const brakedSlope: Formula<BrakedCase, Angle> = formula({
 });
 
 /** A wheel against a step. */
-interface WheelAtStep {
+export interface WheelAtStep {
   /** The load on the wheels that climb, together. */
   readonly load: Force;
   /** The diameter of the wheel. */
@@ -283,7 +283,7 @@ export const gapDepth: Formula<{ readonly diameter: Length; readonly gap: Length
 });
 
 /** A caster on a floor. */
-interface CasterOnFloor {
+export interface CasterOnFloor {
   /** The load on the caster. */
   readonly load: Force;
   /** The area of tread that touches: press it on carbon paper. */

@@ -19,7 +19,7 @@ export interface LoadBetweenTwo {
 }
 
 /** What each person carries. */
-type PairShares = {
+export type PairShares = {
   /** The mass carried by the first person, who walks lower on a slope. */
   readonly first: Mass;
   /** The mass carried by the second person. */
@@ -100,7 +100,7 @@ export interface TeamLoad {
 }
 
 /** What each person of a team carries. */
-type TeamShares = {
+export type TeamShares = {
   /** The mass carried by the one who carries most. */
   readonly greatest: Mass;
   /** The mass carried by the one who carries least. */
@@ -192,7 +192,7 @@ export const teamShares: Formula<TeamLoad, TeamShares> = formula<TeamLoad, TeamS
 const teamShare: readonly number[] = [1, 2 / 3, 1 / 2, 1 / 2];
 
 /** People who lift together. */
-interface TeamOfLifters {
+export interface TeamOfLifters {
   /** What one of them may lift alone. */
   readonly each: Mass;
   /** How many lift, at most four: more seldom works. */
@@ -224,7 +224,7 @@ export const teamLimit: Formula<TeamOfLifters, Mass> = formula({
 });
 
 /** What each of a team carries, and what the equation says of the most loaded. */
-interface TeamVerdict {
+export interface TeamVerdict {
   /** How the load is shared. */
   readonly shares: WorkedLine & { readonly value: TeamShares };
   /** Name of the most loaded person. */

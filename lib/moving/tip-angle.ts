@@ -13,7 +13,7 @@ export interface Stance {
 }
 
 /** What a free-standing case should bear before it tips. */
-interface TiltCriterion {
+export interface TiltCriterion {
   /** Without tipping, in every direction. */
   readonly angle: Angle;
   /** Who asks for it. */
@@ -46,7 +46,7 @@ export const tipAngle: Formula<Stance, Angle> = formula({
 });
 
 /** A height and a lean to bear. */
-interface LeanToBear {
+export interface LeanToBear {
   /** The height of the centre of gravity above the floor. */
   readonly height: Length;
   /** The lean to be borne without tipping. */
@@ -123,7 +123,7 @@ export function tipWays({ baseWidth, baseDepth, fromLeft, fromFront, height }: S
 }
 
 /** Lean in one direction. */
-interface ToppleDirection {
+export interface ToppleDirection {
   /** The angle from the right, anticlockwise seen from above: 90 degrees is the back. */
   readonly heading: Angle;
   /** Lean at which it tips that way. */

@@ -16,7 +16,7 @@ import { cite } from "../source.js";
 import type { Stance } from "./tip-angle.js";
 
 /** A level push against a standing case. */
-interface PushAtHeight {
+export interface PushAtHeight {
   /** Case and all that is in it. */
   readonly mass: Mass;
   /** The distance along the floor from below the centre of gravity to the edge it would tip over. */
@@ -28,7 +28,7 @@ interface PushAtHeight {
 }
 
 /** The push that tips and the push that slides; the smaller one happens. */
-type PushLimits = {
+export type PushLimits = {
   /** Push that begins to tip. */
   readonly tips: Force;
   /** Push that begins to slide. */
@@ -106,7 +106,7 @@ export const steadinessPush: Formula<{ readonly mass: Mass }, Force> = formula({
 });
 
 /** Wind on a side. */
-interface WindOnSide {
+export interface WindOnSide {
   /** Gust, not mean. */
   readonly speed: Speed;
   /** The area of the side. */
@@ -118,7 +118,7 @@ interface WindOnSide {
 }
 
 /** Push of the wind. */
-type WindPush = {
+export type WindPush = {
   /** The pressure of the air coming to rest. */
   readonly pressure: Pressure;
   /** The force on the side. */
@@ -155,7 +155,7 @@ export const windForce: Formula<WindOnSide, WindPush> = formula<WindOnSide, Wind
 });
 
 /** A case in the wind. */
-interface WindTip {
+export interface WindTip {
   /** Case and all that is in it. */
   readonly mass: Mass;
   /** Centre of gravity to the edge it would tip over. */

@@ -31,7 +31,7 @@ export function captioned(row: ChartRow, end: number, unit: string | undefined):
 }
 
 /** What lanes are drawn from. */
-interface Lanes<Row> {
+export interface Lanes<Row> {
   /** Title and description. */
   readonly text: ChartText;
   /** Captioned; lanes follow the order in which labels first come. */

@@ -11,7 +11,7 @@ export interface Slider<Row> extends NumberField<Row> {
 }
 
 /** The chart's parameter, and the test that keeps the rows of the chosen value. */
-interface SliderParts {
+export interface SliderParts {
   /** What the slider sets. */
   readonly params: readonly ChartSpec[];
   /** Keeps the rows that it chooses. */

@@ -8,7 +8,7 @@ import type { Point2, Shape } from "../shape/index.js";
 export type ShapeRole = "panel" | "opening" | "hardware" | "metal" | "waste" | "hidden" | "attention";
 
 /** A rectangle by its lower left corner. */
-interface RectangleMark {
+export interface RectangleMark {
   /** A rectangle. */
   readonly mark: "rectangle";
   /** What it stands for, which gives it its look. */
@@ -26,7 +26,7 @@ interface RectangleMark {
 }
 
 /** A circle by its centre. */
-interface CircleMark {
+export interface CircleMark {
   /** A circle. */
   readonly mark: "circle";
   /** What it stands for, which gives it its look. */
@@ -40,7 +40,7 @@ interface CircleMark {
 }
 
 /** A closed shape. */
-interface PolygonMark {
+export interface PolygonMark {
   /** A polygon. */
   readonly mark: "polygon";
   /** What it stands for, which gives it its look. */
@@ -52,7 +52,7 @@ interface PolygonMark {
 }
 
 /** A shape of any outline. */
-interface ShapeMark {
+export interface ShapeMark {
   /** A closed path of lines and arcs. */
   readonly mark: "shape";
   /** What it stands for, which gives it its look. */
@@ -62,7 +62,7 @@ interface ShapeMark {
 }
 
 /** A line through points. */
-interface LineMark {
+export interface LineMark {
   /** A line through points. */
   readonly mark: "line";
   /** What it stands for, which gives it its look. */
@@ -86,7 +86,7 @@ export interface DimensionMark {
 }
 
 /** Words at a place. */
-interface TextMark {
+export interface TextMark {
   /** Words. */
   readonly mark: "text";
   /** Where the words stand. */
@@ -98,7 +98,7 @@ interface TextMark {
 }
 
 /** An arrow, for a grain direction, a load, a way to push. */
-interface ArrowMark {
+export interface ArrowMark {
   /** An arrow. */
   readonly mark: "arrow";
   /** Its tail. */

@@ -14,7 +14,7 @@ export class Html {
 }
 
 /** What may stand in a template: text and numbers are escaped, lists are joined, absent things leave nothing. */
-type HtmlPart = string | number | Html | false | undefined | readonly HtmlPart[];
+export type HtmlPart = string | number | Html | false | undefined | readonly HtmlPart[];
 
 const replacements: Readonly<Record<string, string>> = {
   "&": "&amp;",
@@ -67,7 +67,7 @@ function partMarkup(part: HtmlPart): string {
 }
 
 /** What a page is made of. */
-interface PageParts {
+export interface PageParts {
   /** The words of the browser's tab. */
   readonly title: string;
   /** Content security policy: what the page may load and run. */

@@ -38,7 +38,7 @@ export interface AnswerView {
 }
 
 /** How a column's cells are set. */
-type Alignment = "left" | "right" | "center";
+export type Alignment = "left" | "right" | "center";
 
 /** One column of a table. */
 export interface TableColumn {
@@ -207,7 +207,7 @@ export interface ChartView {
 }
 
 /** Text with markup, as in a notebook's own prose. */
-interface MarkdownView {
+export interface MarkdownView {
   /** The kind of view. */
   readonly kind: "markdown";
   /** The text with its Markdown marks. */

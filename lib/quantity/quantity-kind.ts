@@ -10,7 +10,7 @@ export interface Unit {
 }
 
 /** What a kind is made of. */
-interface QuantityDeclaration {
+export interface QuantityDeclaration {
   /** The name as an error says it: "length". */
   readonly name: string;
   /** Unit names as written, with their size in SI. The unit "" is a bare number. */

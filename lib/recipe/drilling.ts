@@ -75,7 +75,7 @@ function metricBit(wanted: Length): Bit {
  */
 export const drillStages = ["bench", "metal", "door", "stack", "hand"] as const;
 /** The time in the work at which a group of holes is drilled. */
-type DrillStage = (typeof drillStages)[number];
+export type DrillStage = (typeof drillStages)[number];
 
 const ofHardware: Readonly<Record<HardwareStage, DrillStage>> = {
   bench: "bench",

@@ -25,7 +25,7 @@ export function hardwareAt(stage: HardwareStage, parts: Parts, section?: string)
 }
 
 /** The widest way in. */
-interface Access {
+export interface Access {
   /** The opening that the hand goes through. */
   readonly opening: PlacedOpening;
   /** The id of the panel that the opening is in. */

@@ -8,7 +8,7 @@ import { type ArcSide, pointAt } from "./side.js";
 const sameness = 1e-9;
 
 /** A circle of which a shape's path follows a part. */
-interface Circle {
+export interface Circle {
   /** Its centre. */
   readonly centre: Point2;
   /** Its radius, in the unit of the whole. */

@@ -9,7 +9,7 @@ export interface Cover {
 }
 
 /** One length of stock. */
-interface CoverBar extends CoverStock {
+export interface CoverBar extends CoverStock {
   /** What one holds, in the unit of the sizes, one kerf included. */ readonly room: number;
 }
 

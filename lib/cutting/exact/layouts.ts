@@ -11,7 +11,7 @@ export function layoutCount(fills: readonly Fill[]): number {
 }
 
 /** A cover with few different fills, and what is known of fewer. */
-interface FewLayouts {
+export interface FewLayouts {
   /** As cheap as the cover in hand. */ readonly fills: readonly Fill[];
   /** No cover as cheap has fewer different fills. */ readonly atLeast: number;
 }

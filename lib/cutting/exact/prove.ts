@@ -15,7 +15,7 @@ import { Dive, roundedCover } from "./dive.js";
 import { Relaxation, type Relaxed } from "./relaxation.js";
 
 /** What came of a search. */
-interface Proof {
+export interface Proof {
   /** The cheapest cover known. */ readonly fills: readonly Fill[];
   /** No cover costs less. */ readonly bound: number;
 }

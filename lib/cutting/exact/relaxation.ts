@@ -5,7 +5,7 @@ import { worthOf } from "./cover.js";
 import { CoveringProgram, type LpColumn } from "./simplex.js";
 
 /** A fill as a column of the program. */
-interface FillColumn extends LpColumn {
+export interface FillColumn extends LpColumn {
   /** The fill. */ readonly fill: Fill;
 }
 
@@ -205,18 +205,18 @@ export class Relaxation {
 }
 
 /** Worth of a piece of each type, and what one more of each limited stock would save. */
-interface Prices {
+export interface Prices {
   /** Worth of one piece of each type. */ readonly values: readonly number[];
   /** What one more of each stock would save. */ readonly premiums: readonly number[];
 }
 
 /** Prices no fill is worth more than, and what all pieces are worth by them. */
-interface SafeValues extends Prices {
+export interface SafeValues extends Prices {
   /** What all pieces are worth by these prices, less what limited stock saves. */ readonly bound: number;
 }
 
 /** What came of asking for fills. */
-interface Answer {
+export interface Answer {
   /** How many were offered. */ readonly found: number;
   /** The most a fill of each stock is worth. */ readonly offers: readonly number[];
 }

@@ -7,7 +7,7 @@ export interface LpColumn {
 }
 
 /** One coefficient of a column. */
-interface LpEntry {
+export interface LpEntry {
   /** The row it stands in. */ readonly row: number;
   /** Its value. */ readonly factor: number;
 }
@@ -20,7 +20,7 @@ function read(list: Float64Array, index: number): number {
 }
 
 /** One row of a basis. */
-interface BasisRow {
+export interface BasisRow {
   /** The column in use. */ column: LpColumn;
   /** Its row of the inverse of the basis. */ readonly inverse: Float64Array;
   /** How much of the column is used. */ amount: number;

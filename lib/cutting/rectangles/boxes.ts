@@ -17,7 +17,7 @@ export interface BoxOfOne {
 }
 
 /** Two boxes, one beyond the other across the cut between them. */
-interface BoxOfTwo {
+export interface BoxOfTwo {
   /** Of the cut between them. */ readonly direction: CutDirection;
   /** The one nearer to the sheet's corner. */ readonly near: Box;
   /** The one beyond the cut. */ readonly far: Box;

@@ -4,7 +4,7 @@ import { type Box, type CutLevel, joined, single, topLevels } from "./boxes.js";
 import type { Way } from "./item.js";
 
 /** Lengths and widths by turns, of boxes none of which is smaller than another both ways. */
-type Front = readonly number[];
+export type Front = readonly number[];
 
 /** The fronts of all sets of pieces met so far. */
 export class Fronts {

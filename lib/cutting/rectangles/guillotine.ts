@@ -21,7 +21,7 @@ export const fillRules: readonly FillRules[] = (["snug", "small", "first"] as co
 );
 
 /** A sheet with its cuts. */
-interface FilledBoard {
+export interface FilledBoard {
   /** The sheet. */ readonly board: Board;
   /** All of it, cut and filled. */ readonly root: Part;
 }
@@ -33,7 +33,7 @@ interface Choice {
 }
 
 /** What became of a list of pieces. */
-interface Filling {
+export interface Filling {
   /** In the order the sheets were opened. */ readonly filled: readonly FilledBoard[];
   /** Pieces for which no sheet was left. */ readonly unplaced: readonly Item[];
 }

@@ -31,7 +31,7 @@ export interface BoardRules {
 }
 
 /** When a search stops. */
-interface BoardEffort {
+export interface BoardEffort {
   /** Fillings to try, so that a slow machine finds the same plan. */ readonly rounds: number;
   /** By the clock, ms. */ readonly until: number;
   /** A cost no plan can beat. */ readonly goal: number;

@@ -11,7 +11,7 @@ interface Step {
 }
 
 /** What was laid, what was not, and how far across the sheet it reaches. */
-interface SkylineFill {
+export interface SkylineFill {
   /** The pieces where they lie. */ readonly laid: readonly Laid[];
   /** Pieces that do not go on. */ readonly left: readonly Item[];
   /** How far across the sheet the pieces reach. */ readonly reach: number;

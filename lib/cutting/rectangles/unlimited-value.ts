@@ -11,7 +11,7 @@ export interface ValuedSize {
 }
 
 /** Where a cut runs in the best use of a part. */
-type Use = { readonly along: boolean; readonly at: number } | ValuedSize | undefined;
+export type Use = { readonly along: boolean; readonly at: number } | ValuedSize | undefined;
 
 /**
  * Best values of every part of a sheet that pieces laid side by side can make.

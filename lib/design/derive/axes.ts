@@ -6,7 +6,7 @@ import { edgeNames, facesAt } from "../place.js";
 export type Axis = "x" | "y" | "z";
 
 /** One axis of a face: the section axis it lies along, and whether it points to that axis' low end. */
-interface FaceDirection {
+export interface FaceDirection {
   /** The axis of the section. */
   readonly axis: Axis;
   /** Whether it points to the low end of that axis. */
@@ -14,7 +14,7 @@ interface FaceDirection {
 }
 
 /** Where a face is and how its axes lie. */
-interface FaceAxes {
+export interface FaceAxes {
   /** The axis it is square to, and whether it closes the low or the high end of it. */
   readonly normal: Axis;
   /** The end of that axis which the face closes. */

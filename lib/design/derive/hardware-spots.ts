@@ -8,7 +8,7 @@ import { fromCorner } from "./openings.js";
 import { panelPoint } from "./outline.js";
 import { onSurface, type Surface, surfaceAt } from "./surfaces.js";
 
-interface Size {
+export interface Size {
   /** Along u, in metres. */
   readonly width: number;
   /** Along v, in metres. */
@@ -42,7 +42,7 @@ export interface HardwareSpot {
 }
 
 /** One hole of a piece of hardware: on the face's panel or on a leaf in it. */
-interface SpotHole {
+export interface SpotHole {
   /** The panel or leaf that it lies on. */
   readonly surface: Surface;
   /** In the axes of that surface. */

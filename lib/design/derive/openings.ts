@@ -14,7 +14,7 @@ import type { PlacedOpening } from "../parts.js";
 import type { PanelCorner, PanelPoint } from "../place.js";
 import { panelPoint, sameness } from "./outline.js";
 
-interface Size {
+export interface Size {
   /** Along u, m. */
   readonly width: number;
   /** Along v, m. */

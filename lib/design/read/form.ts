@@ -41,7 +41,7 @@ export interface Field<T> {
 /** Fields by the name under which they are read. */
 export type Fields = Readonly<Record<string, Field<unknown>>>;
 
-type Read<Any> = Any extends Field<infer T> ? T : never;
+export type Read<Any> = Any extends Field<infer T> ? T : never;
 
 /** What fields read; one that may be left out gives a field that may be absent. */
 export type BlockOf<All> = {
@@ -109,7 +109,7 @@ export function byName<T, Whole = T & { readonly name: string }>(
   };
 }
 
-type Given<T> = Kind<T> | Form<T>;
+export type Given<T> = Kind<T> | Form<T>;
 
 function formOf<T>(given: Given<T>, rules: FieldRules): Form<T> {
   return "schema" in given ? given : value(given, rules);

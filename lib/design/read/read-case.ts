@@ -14,7 +14,7 @@ import { completeSection, sectionsForm } from "./sections.js";
 import { servicesForm } from "./services.js";
 
 /** What a case file gave. */
-interface ReadCase {
+export interface ReadCase {
   /** Absent when there are problems. */
   readonly case?: Case;
   /** Everything that is wrong with the file. */

@@ -62,7 +62,7 @@ const sectionFields = {
 };
 
 /** One section as written, before the builds are laid under it. */
-interface WrittenSection extends BlockOf<typeof sectionFields> {
+export interface WrittenSection extends BlockOf<typeof sectionFields> {
   /** What the section is called. */
   readonly name: string;
 }
@@ -71,7 +71,7 @@ interface WrittenSection extends BlockOf<typeof sectionFields> {
 export const sectionsForm: Form<readonly WrittenSection[]> = byName(block(sectionFields), '"lower"');
 
 /** Reports something missing at a path inside the section. */
-type Complain = (path: readonly string[], expected: string) => void;
+export type Complain = (path: readonly string[], expected: string) => void;
 
 /** A section complete: what it does not say itself comes from its build, then from the case's. */
 export function completeSection(written: WrittenSection, caseBuild: Build, complain: Complain): Section {

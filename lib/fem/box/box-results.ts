@@ -118,7 +118,7 @@ function nearest({ x, y }: QuadMesh, atX: number, atY: number): number {
 }
 
 /** An opening that has gone out of square. */
-interface OutOfSquare {
+export interface OutOfSquare {
   /** Change of its right angles, rad. */
   readonly shear: number;
   /** Difference of its diagonals, m. */
@@ -180,7 +180,7 @@ function shearOf(nodes: readonly RimNode[], name: FaceName, displacement: Float6
 }
 
 /** A node on the rim of an opening, in the face's own axes. */
-interface RimNode {
+export interface RimNode {
   /** Along the face's first axis, m. */
   readonly x: number;
   /** Along the face's second axis, m. */

@@ -60,7 +60,7 @@ export interface PreparedLink {
 }
 
 /** How a part moves when a force of 1 pulls at an end of a spring, towards +`along` at `to`, against it at `from`. */
-interface PreparedEnd extends LinkEnd {
+export interface PreparedEnd extends LinkEnd {
   /** 1 at `to`, -1 at `from`. */
   readonly sign: 1 | -1;
   /** How all degrees of freedom of the part move, m and rad. */
@@ -116,7 +116,7 @@ function giveTable(links: readonly PreparedLink[]): JoinedParts["give"] {
   return (i, j) => entry(table, i * size + j);
 }
 
-type SignedEnd = LinkEnd & Pick<PreparedEnd, "sign">;
+export type SignedEnd = LinkEnd & Pick<PreparedEnd, "sign">;
 
 /** @throws Refusal that names the spring when its stiffness is nothing or its ends do not touch */
 function endsOf(parts: readonly FreePart[], { name, from, to, stiffness }: Link): readonly SignedEnd[] {

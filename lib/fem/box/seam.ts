@@ -19,13 +19,13 @@ import {
 import { type BoxStructure, type LineSide, type MeshedFace, sidesAlong } from "./meshed-box.js";
 
 /** A side of a seam: the nodes of both faces, in the same order. */
-interface SeamSide extends LineSide {
+export interface SeamSide extends LineSide {
   /** Those of the seam's second face; `nodes` are those of the first. */
   readonly others: readonly [number, number, number];
 }
 
 /** A seam laid along its edge of the box. */
-interface LaidSeam {
+export interface LaidSeam {
   /** The seam as it was described. */
   readonly seam: BoxSeam;
   /** The axis it runs along. */

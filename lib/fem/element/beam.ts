@@ -16,7 +16,7 @@ export const spaceDofs = 6;
 export const beamRows: number = nodesPerBeam * spaceDofs;
 
 /** How far a point of the section lies from the line of nodes, along the section's axes, m. */
-interface BeamOffset {
+export interface BeamOffset {
   /** Along the first axis across the beam, m. */
   readonly a: number;
   /** Along the second axis across the beam, m. */

@@ -100,7 +100,7 @@ export function slopesOf({ alongXi, alongEta }: Shapes, stretch: Stretch): Slope
 }
 
 /** A place in a square element, and its share of the area of 4. */
-interface SquarePoint {
+export interface SquarePoint {
   /** Along the square's first axis, -1 to 1. */
   readonly xi: number;
   /** Along its second axis, -1 to 1. */

@@ -81,7 +81,7 @@ function materialArea(outline: Outline): number {
 }
 
 /** What the mesh of a face must follow besides its outline. */
-interface FaceGuides {
+export interface FaceGuides {
   /** Strips of another make-up, their sides among the lines too. */
   readonly boxes: readonly MeshBox[];
   /** Places where strains pile up. */

@@ -21,7 +21,7 @@ export interface CornerMesh {
 const mostOfElement = 0.4;
 
 /** A mesh with its row along the rims. */
-interface RimmedMesh extends CornerMesh {
+export interface RimmedMesh extends CornerMesh {
   /** For each corner of the row, on the rim or inside, the corner on the rim. */
   readonly rimOf: ReadonlyMap<number, number>;
 }

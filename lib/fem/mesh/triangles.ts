@@ -12,7 +12,7 @@ import { keyOf, onArc } from "./quad-mesh.js";
 import type { SizeAt } from "./size.js";
 
 /** What to triangulate. */
-interface TriangleTask {
+export interface TriangleTask {
   /** Places that stay where they are; sides join pairs of them. */
   readonly places: readonly Spot[];
   /** Places to begin with, which may be moved. */

@@ -4,7 +4,7 @@ import { nodesPerElement, shapesAt, stretchAt } from "../element/index.js";
 import { elementCount, elementNodes, elementPlaces, type QuadMesh, type Spot } from "../mesh/index.js";
 
 /** Where a place lies in the mesh: an element, and the weights of its nodes. */
-interface Location {
+export interface Location {
   /** Number of the element. */
   readonly element: number;
   /** Its nine nodes. */

@@ -71,7 +71,7 @@ function mountedPieces({ problem, mesh }: PanelStructure): Piece[] {
 }
 
 /** A load in the plane of the panel, spread along a line of its rim. */
-interface EdgePush {
+export interface EdgePush {
   /** One end of the line. */
   readonly from: Spot;
   /** The other end of the line. */

@@ -46,7 +46,7 @@ export type PanelLoad =
   | { readonly kind: "weight"; readonly acceleration: number };
 
 /** Equipment mounted on the panel, which swings with it. */
-interface MountedMass {
+export interface MountedMass {
   /** Where it is mounted. */
   readonly at: Spot;
   /** kg */

@@ -63,7 +63,7 @@ export function deflectionAt({ structure: { mesh }, displacement }: DeflectedPan
 }
 
 /** Strains and the make-up at a place. */
-interface LocalStrains {
+export interface LocalStrains {
   /** Strains of the reference plane. */
   readonly strains: Strains;
   /** The make-up there. */

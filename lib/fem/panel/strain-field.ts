@@ -27,7 +27,7 @@ export interface BentMesh {
 }
 
 /** Strains at the nodes, each make-up by itself: they jump where the make-up changes. */
-interface StrainField {
+export interface StrainField {
   /** The make-up. */
   readonly sheet: Sheet;
   /** Six values a node. */
@@ -121,7 +121,7 @@ export function strainSamples(panel: BentMesh, element: number, [atX, atY]: Spot
  * Strains ex, ey, gxy of the pair of degrees of freedom that move along x and along y: 0 and 1, or 3 and 4 for
  * turning.
  */
-type PairStrains = (first: number, second: number) => [number, number, number];
+export type PairStrains = (first: number, second: number) => [number, number, number];
 
 /**
  * Strains at one place of an element.

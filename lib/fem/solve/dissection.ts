@@ -175,7 +175,7 @@ function longestAxis(
 }
 
 /** How much room the fronts of a structure need, in numbers. */
-interface FrontRoom {
+export interface FrontRoom {
   /** For all factors. */
   readonly fill: number;
   /** For the squares that wait to be taken over, at their most. */

@@ -39,7 +39,7 @@ declare const WebAssembly: {
  * in bytes; columns first..last, from the diagonal down to the last of `count` rows; depth of a product in bytes, a
  * multiple of four numbers.
  */
-type SubtractProducts = (
+export type SubtractProducts = (
   target: number,
   targetStride: number,
   rows: number,

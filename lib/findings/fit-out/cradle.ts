@@ -10,7 +10,7 @@ import { amount, styleOf } from "../amount.js";
 import type { Answer } from "../question.js";
 import { mostOf } from "../subjects.js";
 
-type Cradle = Extract<Holding, { by: "cradle" }>;
+export type Cradle = Extract<Holding, { by: "cradle" }>;
 
 /** How a thing in a cradle is judged, or what is missing for it. */
 export function cradled(

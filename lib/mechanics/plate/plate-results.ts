@@ -63,7 +63,7 @@ export function largestOf({ x, y, deflection }: PlatePoint): Bared<PlateLargest>
   return { largestDeflection: deflection, largestX: x, largestY: y };
 }
 
-type Bared<T> = { readonly [Field in keyof T]: number };
+export type Bared<T> = { readonly [Field in keyof T]: number };
 
 /** The energy that the series makes smallest, as TeX. */
 export const plateEnergy: string = String.raw`\min_w\;\tfrac12\!\int\!\left(D_x w_{xx}^2+2D_1 w_{xx}w_{yy}+D_y w_{yy}^2+4D_{xy}w_{xy}^2\right)dA-\int\! q\,w\,dA`;

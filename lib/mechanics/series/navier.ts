@@ -11,7 +11,7 @@ import { largestPlace } from "./plate-field.js";
 import type { Rectangle } from "./rounded-rectangle.js";
 
 /** A plate on four hinged edges under a pressure over a rectangle, SI. */
-interface HingedPlate extends PlateSides {
+export interface HingedPlate extends PlateSides {
   /** Bending stiffness, with x along `length`. */
   readonly stiffness: OrthotropicStiffness;
   /** Pa */

@@ -66,7 +66,7 @@ export function largestDeflection(series: PlateSeries): PlatePoint {
 }
 
 /** The largest, by size; zero where there is no such edge. */
-interface EdgeMoments {
+export interface EdgeMoments {
   /** Across a clamped edge, N m per m; negative where the loaded face is stretched. */
   readonly clamped: number;
   /** Along a free edge, N m per m. */
@@ -128,7 +128,7 @@ function largest(
 }
 
 /** A plate as a search sees it. */
-interface SearchField extends PlateSides {
+export interface SearchField extends PlateSides {
   /** Where nothing is looked for. */
   readonly openings: readonly RoundedRectangle[];
 }

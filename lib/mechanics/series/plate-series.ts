@@ -137,7 +137,7 @@ function loadTerms(terms: readonly SeriesTerm[], bands: readonly BandProducts[])
 }
 
 /** Knots along both sides, rising, m. */
-interface PlateKnots {
+export interface PlateKnots {
   /** Along x. */
   readonly x: readonly number[];
   /** Along y. */

@@ -124,7 +124,7 @@ function energyBlock(
 }
 
 /** Integrals of products of a strip's shapes f_i f_j over part of it; row i, column j, in one list. */
-interface StripProducts {
+export interface StripProducts {
   /** How many shapes. */
   readonly count: number;
   /** f_i f_j */

@@ -29,7 +29,7 @@ import { edgeJoints } from "./edge-joints.js";
 import { boxFaces, minus, perAxis, placed, spotOf } from "./places.js";
 
 /** Where a place of a panel lies. */
-interface FacePlace {
+export interface FacePlace {
   /** The face of the box. */
   readonly face: FaceName;
   /** The place on that face, in its own two axes, m. */
@@ -51,7 +51,7 @@ export interface BoxBody {
 }
 
 /** A panel that is a face of a section, or closes one. */
-type FacePanel = PanelPart & { readonly face: Face };
+export type FacePanel = PanelPart & { readonly face: Face };
 
 /** The panels of a section that are its faces, or that close its openings. */
 export function facePanels(

@@ -20,7 +20,7 @@ import { type BoxModel, fitted, inBody } from "./box-model.js";
 import { boxFaces, perAxis, plus, spotOf } from "./places.js";
 
 /** Something heavy that rides in a body. */
-interface Rider {
+export interface Rider {
   /** The number of the body it rides in. */
   readonly body: number;
   /** Where it rests or is fixed. */

@@ -244,7 +244,7 @@ function nearest(places: readonly RimPlace[], [x, y]: Spot): RimPlace {
 }
 
 /** A place of the stacked case and its movement, m. */
-interface MovedPlace {
+export interface MovedPlace {
   /** Where it was, m. */
   readonly at: BoxSpot;
   /** How far it moved, m. */

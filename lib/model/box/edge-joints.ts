@@ -10,7 +10,7 @@ import type { ReviewInput } from "../review-input.js";
 import { type Axis, boxFaces } from "./places.js";
 
 /** What joins the faces of a box. */
-type EdgeJoints = Required<Pick<BoxProblem, "seams" | "beams">>;
+export type EdgeJoints = Required<Pick<BoxProblem, "seams" | "beams">>;
 
 const { modulus, poissonRatio } = sheetMaterials.aluminium;
 const shearModulus = modulus / (2 * (1 + poissonRatio));

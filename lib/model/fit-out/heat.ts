@@ -102,7 +102,7 @@ function capacityOf({ parts, case: { sections } }: ReviewInput, section: string)
 }
 
 /** One way that heat takes out of a section. */
-interface HeatPath {
+export interface HeatPath {
   /** As a table names it. */
   readonly way: string;
   /** Heat that goes that way for each degree. */
@@ -140,7 +140,7 @@ function airPath(input: ReviewInput, section: string, { rise }: SectionHeat): re
 }
 
 /** When things are switched on, and what the air outside does. */
-interface DayOutside {
+export interface DayOutside {
   /** Switched on, since midnight. */
   readonly from: Time;
   /** Switched off, since midnight. */
@@ -152,7 +152,7 @@ interface DayOutside {
 }
 
 /** One quarter of an hour of that day. */
-interface DayReading {
+export interface DayReading {
   /** Since midnight. */
   readonly time: Time;
   /** Air inside, in the shade. */

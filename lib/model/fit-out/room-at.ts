@@ -4,7 +4,7 @@ import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** A thing inside a section, by its name, in the stacked case. */
-interface Body {
+export interface Body {
   /** The section it is in. */
   readonly section: string;
   /** Its name, unique in the case. */

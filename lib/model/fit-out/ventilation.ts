@@ -66,7 +66,7 @@ function middle({ low, height }: PlacedOpening): number {
 const seaAir = 1.2;
 
 /** The air where the case works. */
-interface OutdoorAir {
+export interface OutdoorAir {
   /** Density over that near the sea. */
   readonly thinness: Ratio;
   /** Mass of a cubic metre of it. */
@@ -90,7 +90,7 @@ export function outdoorAir(input: ReviewInput): OutdoorAir {
 export const discharge: Ratio = ratio(0.65);
 
 /** A rise, with its working. */
-interface Warmed {
+export interface Warmed {
   /** Rise over the air outside. */
   readonly rise: TemperatureRise;
   /** The worked lines behind it. */
@@ -98,7 +98,7 @@ interface Warmed {
 }
 
 /** What a section is to its air. */
-interface HeatedSection {
+export interface HeatedSection {
   /** Heat that its loads give. */
   readonly power: Power;
   /** Through the walls. */

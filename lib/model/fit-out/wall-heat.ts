@@ -57,7 +57,7 @@ export function wallOf(panel: PanelPart): ReturnType<typeof wallConductance.work
 }
 
 /** What the sun does to a section. */
-interface SunOnSection {
+export interface SunOnSection {
   /** Through the walls. */
   readonly heat: Power;
   /** As warm as the sunlit facing gets at the most. */

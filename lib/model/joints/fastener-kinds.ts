@@ -34,7 +34,7 @@ import {
 import { indoorMoisture } from "./fastener-strength.js";
 
 /** Load of one fastener of a kind. */
-interface KindLoad {
+export interface KindLoad {
   /** The fastener and where it sits, in words. */
   readonly kind: string;
   /** What one of them bears. */

@@ -18,7 +18,7 @@ import type { ReviewInput } from "../review-input.js";
 import { type FastenerStrength, testedStrength } from "./known-strength.js";
 
 /** A strength, or the test that is still to be made. */
-type StrengthOrTest = FastenerStrength | MissingMeasurement;
+export type StrengthOrTest = FastenerStrength | MissingMeasurement;
 
 /**
  * Strength of one fastener of a group: what 95 of 100 hold by the builder's own tests of that fastener in that sheet

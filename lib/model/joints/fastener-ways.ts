@@ -20,7 +20,7 @@ import { gripOf, holeFor } from "./joint-stack.js";
 import { isKnown } from "./known-strength.js";
 
 /** One way to give, with the load it takes. */
-interface WayToGive {
+export interface WayToGive {
   /** What happens, in words. */
   readonly way: string;
   /** On one fastener. */
@@ -30,7 +30,7 @@ interface WayToGive {
 }
 
 /** What one fastener of a group comes to. */
-interface FastenerWays {
+export interface FastenerWays {
   /** The weakest first. */
   readonly ways: readonly WayToGive[];
   /** Force over slip in use. */
@@ -122,7 +122,7 @@ function ownTests(fastening: Fastening, input: ReviewInput): WayToGive[] {
 }
 
 /** A group of a handle with the hand off its middle. */
-interface OffMiddle {
+export interface OffMiddle {
   /** How far the hand is off the middle of the group. */
   readonly off: Length;
   /** Load that the group holds, as a share of the load through its middle: elastic, and turned about a point. */

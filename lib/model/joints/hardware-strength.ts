@@ -50,7 +50,7 @@ export interface FastenedHardware {
 }
 
 /** What a load along the panel makes of a piece of hardware. */
-interface HardwareUse {
+export interface HardwareUse {
   /** Load over what is allowed, of the weaker. */
   readonly used: Ratio;
   /** Which of the two is the weaker. */

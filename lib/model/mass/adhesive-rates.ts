@@ -15,7 +15,7 @@ import { AreaDensity, Mass, Ratio } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** Wet spread on one face, and where the figure comes from. */
-interface KnownRate {
+export interface KnownRate {
   /** Wet mass on a square metre of one face. */
   readonly rate: AreaDensity;
   /** The builder's own trial, or the label. */

@@ -47,7 +47,7 @@ function balanceOf(input: ReviewInput, belongs: (section: string) => boolean): B
 }
 
 /** How a section or the stack is met. */
-type MassState = "loaded" | "empty" | "loaded, lids and doors off";
+export type MassState = "loaded" | "empty" | "loaded, lids and doors off";
 /** All of them. */
 const massStates: readonly MassState[] = ["loaded", "empty", "loaded, lids and doors off"];
 

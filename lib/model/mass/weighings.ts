@@ -5,7 +5,7 @@ import type { RatioInterval } from "../ratio-interval.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** A material whose density was weighed at least twice. */
-interface WeighedSpread {
+export interface WeighedSpread {
   /** The name of the sheet or facing. */
   readonly material: string;
   /** Half of the 95 % interval of its density, as a share of it. */

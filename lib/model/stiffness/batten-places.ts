@@ -14,7 +14,7 @@ export const battenSize = { width: 0.04, height: 0.02 } as const;
 const clearance = 0.003;
 
 /** A batten that has room. */
-interface PlacedBatten {
+export interface PlacedBatten {
   /** Its middle, from the lower or left end of the clear span, m. */
   readonly middle: number;
   /** The strip of the panel that it stiffens. */
@@ -52,7 +52,7 @@ export function stripMiddles({ outline }: PanelProblem, along: "x" | "y"): reado
 }
 
 /** One place tried for a batten. */
-interface BattenTrial {
+export interface BattenTrial {
   /** Which way it runs over the panel. */
   readonly runs: "across" | "upright";
   /** Its middle from the lower or left end of the clear span. */

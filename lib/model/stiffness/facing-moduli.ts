@@ -15,7 +15,7 @@ import { Refusal } from "../../refusal.js";
 import { bareStrips } from "./sheet-moduli.js";
 
 /** Modulus of a facing, from strips of one sheet bent bare and faced. */
-interface MeasuredFacing {
+export interface MeasuredFacing {
   /** The sheet whose strips were bent. */
   readonly sheet: string;
   /** Of the strips, against the face grain. */

@@ -13,7 +13,7 @@ import type { ReviewInput } from "../review-input.js";
 import { type SheetModuli, sheetModuli } from "./sheet-moduli.js";
 
 /** The two moduli that bend tests give, as numbers to be varied by their scatter. */
-interface BendingModuli {
+export interface BendingModuli {
   /** Along the face grain. */
   readonly along: Pressure;
   /** Across the face grain. */

@@ -8,7 +8,7 @@ import { panelNamed, sagTask } from "./panel-sag.js";
 import { sheetModuli } from "./sheet-moduli.js";
 
 /** One try: a thickness, openings of one size, and edges held one way. */
-interface SagTrial {
+export interface SagTrial {
   /** Thickness of the sheet, without its facing. */
   readonly thickness: Length;
   /** Share of the face that its openings take. */

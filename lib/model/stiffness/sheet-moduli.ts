@@ -31,7 +31,7 @@ export interface SheetModuli {
   readonly poisson: Ratio;
 }
 
-type Direction = BendTest["direction"];
+export type Direction = BendTest["direction"];
 
 /** A quarter turn. */
 const crossGrain = Angle.of(90, "deg");

@@ -27,7 +27,7 @@ export function firstSag(
 }
 
 /** How far a shelf sags, new and in the end, and what is allowed. */
-interface ShelfSag {
+export interface ShelfSag {
   /** When what it carries is put on it. */
   readonly first: Length;
   /** After years under it. */

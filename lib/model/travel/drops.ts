@@ -17,7 +17,7 @@ import type { ReviewInput } from "../review-input.js";
 export const heaviestByHand: Mass = pound(200);
 
 /** A drop with its worked line. */
-type DropLine = ReturnType<typeof dropHeight.worked> | ReturnType<typeof rotationalDrop.worked>;
+export type DropLine = ReturnType<typeof dropHeight.worked> | ReturnType<typeof rotationalDrop.worked>;
 
 /**
  * The drop that a mass is likely to have.

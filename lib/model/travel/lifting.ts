@@ -29,7 +29,7 @@ export function sectionsWithHandles(input: ReviewInput): readonly string[] {
 }
 
 /** The two ends of a section that has handles at both. */
-interface HandleLine {
+export interface HandleLine {
   /** The direction from one end to the other. */
   readonly axis: "x" | "y";
   /** Of the first end: left, or front. */

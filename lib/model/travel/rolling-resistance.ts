@@ -6,7 +6,7 @@ import { type Citation, cite } from "../../source.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** Push over weight, on the level. */
-interface RollingResistance {
+export interface RollingResistance {
   /** The push over the weight. */
   readonly share: Ratio;
   /** The wheel's line, where tread and diameter are known. */

@@ -143,7 +143,7 @@ export function stopTables(job: Job): readonly TableView[] {
 }
 
 /** What the sheets cost at another kerf and another price, in plain numbers. */
-interface SheetCostPoint {
+export interface SheetCostPoint {
   /** mm */
   readonly kerf: number;
   /** Change of the price, % */
@@ -168,7 +168,7 @@ export function sheetCosts(
 }
 
 /** One point of the kerf chart, in plain numbers. */
-interface KerfPoint {
+export interface KerfPoint {
   /** Name of the sheet. */
   readonly stock: string;
   /** mm */

@@ -7,7 +7,7 @@ import { type FaceOption, faceOptions } from "../../plan/index.js";
 import { Area, AreaDensity, Money, Ratio, timesMoney } from "../../quantity/index.js";
 
 /** One option's cost of a finished square metre, in parts. */
-interface FaceCostPart {
+export interface FaceCostPart {
   /** The laminate and its adhesive. */
   readonly option: string;
   /** Laminate or adhesive. */
@@ -25,7 +25,7 @@ export function faceCostParts(job: Job): readonly FaceCostPart[] {
 }
 
 /** One option as a point of cost and mass. */
-interface FacePoint {
+export interface FacePoint {
   /** The laminate and its adhesive. */
   readonly option: string;
   /** Name of the laminate. */

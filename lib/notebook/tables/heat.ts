@@ -8,7 +8,7 @@ import { hour, Power, Ratio, Temperature, Time } from "../../quantity/index.js";
 import type { Limit } from "../chart-parts.js";
 
 /** One quarter of an hour, in the case's own degrees. */
-interface DayRow {
+export interface DayRow {
   /** Hour of the day. */
   readonly hour: number;
   /** Temperature, in the case's own degrees. */
@@ -18,7 +18,7 @@ interface DayRow {
 }
 
 /** Hours of a working day. */
-interface WorkingDay {
+export interface WorkingDay {
   /** Hour at which work begins. */
   readonly from: number;
   /** Hour at which work ends. */
@@ -67,7 +67,7 @@ export function degreeUnit(units: "inch" | "metric"): "°F" | "°C" {
 }
 
 /** A point of a log. */
-interface LogRow {
+export interface LogRow {
   /** Time since the start, min. */
   readonly minutes: number;
   /** Above the air outside, in the chart's unit. */
@@ -75,7 +75,7 @@ interface LogRow {
 }
 
 /** A section's log with the curve through it. */
-interface WarmUpChart {
+export interface WarmUpChart {
   /** Of a difference. */
   readonly unit: "F°" | "K";
   /** The builder's log. */

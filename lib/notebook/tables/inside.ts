@@ -83,7 +83,7 @@ function betterPlace({ fragility, inCase, byItself }: ProtectedOrRemoved): strin
 }
 
 /** One point of a cushion chart. */
-interface CushionRow {
+export interface CushionRow {
   /** On the foam, in the chart's unit. */
   readonly stress: number;
   /** In gravities. */
@@ -93,7 +93,7 @@ interface CushionRow {
 }
 
 /** A cushion curve and where one content works on it. */
-interface CushionChart {
+export interface CushionChart {
   /** Name of the thing. */
   readonly content: string;
   /** Of the stress, in the case's own. */
@@ -163,7 +163,7 @@ export function insideAnswer({ review: { fitOut } }: Job): string {
 }
 
 /** How long the battery lasts under one load. */
-interface RunRow {
+export interface RunRow {
   /** Mean load, W. */
   readonly load: number;
   /** Run time, h. */
@@ -219,7 +219,7 @@ export function loadsTable(job: Job): TableView {
 }
 
 /** A platform to try, sizes as text: "8 in". */
-interface TriedPlatform {
+export interface TriedPlatform {
   /** Thing on it with a jolt. */
   readonly load: string;
   /** From the wall to the middle of the thing. */
@@ -231,7 +231,7 @@ interface TriedPlatform {
 }
 
 /** One height of bracket. */
-interface BracketRow {
+export interface BracketRow {
   /** In the case's own unit: in or mm. */
   readonly height: number;
   /** On each screw. */
@@ -250,7 +250,10 @@ export function bracketRows(job: Job, platform: TriedPlatform): readonly Bracket
 }
 
 /** Pull of the screws, and of the glue. */
-type PlatformLines = readonly [ReturnType<typeof platformPull.worked>, ReturnType<typeof gluePull.worked>];
+export type PlatformLines = readonly [
+  ReturnType<typeof platformPull.worked>,
+  ReturnType<typeof gluePull.worked>,
+];
 
 /** The worked lines of screws and of glue with one height of bracket. */
 export function platformLines(platform: TriedPlatform, bracket: string): PlatformLines {

@@ -82,7 +82,7 @@ export function fastenerKindTable(sheet: SheetStock): TableView {
 }
 
 /** One point of the handle chart, in plain numbers. */
-interface JerkPoint {
+export interface JerkPoint {
   /** Name of the section. */
   readonly section: string;
   /** How many times its weight the lift asks. */

@@ -84,7 +84,7 @@ function weight(value: LinearDensity): string {
 }
 
 /** Air and heat from one state to another. */
-interface ClimateChange {
+export interface ClimateChange {
   /** Temperature of the air before. */
   readonly fromTemperature: Temperature;
   /** Temperature of the air after. */

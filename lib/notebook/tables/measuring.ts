@@ -119,7 +119,7 @@ export function mostUsed({ parts }: Job): SheetStock {
 const mostHysteresis = 0.05;
 
 /** Something odd about a test, and what to do. */
-interface OddReading {
+export interface OddReading {
   /** The test, and the strip or row. */
   readonly where: string;
   /** What is odd, and what to do. */

@@ -27,7 +27,7 @@ import { addMoney, Money, type Ratio, ratio, showNumber, Time, timesMoney } from
 import { billGroupTable, billTable, ruleOf } from "../../recipe/index.js";
 
 /** Chance of having paid the case, in plain numbers. */
-interface ChancePoint {
+export interface ChancePoint {
   /** Months from the start. */
   readonly month: number;
   /** % */
@@ -85,7 +85,7 @@ export function chanceTable(job: Job, chances: readonly number[]): TableView {
 }
 
 /** By how many jobs a figure moves payback, in plain numbers. */
-interface SwingBar {
+export interface SwingBar {
   /** The figure and its doubt, in words. */
   readonly figure: string;
   /** By how many jobs it moves payback. */
@@ -121,7 +121,7 @@ export function doubtsNote({ case: { business } }: Job): string {
 }
 
 /** One trade of the bill, in plain numbers. */
-interface TradeCost {
+export interface TradeCost {
   /** Name of the trade. */
   readonly trade: string;
   /** Into the case, or left over. */
@@ -173,7 +173,7 @@ export function timeTable(job: Job): TableView {
 }
 
 /** Money in hand over the months, in plain numbers. */
-interface CashPoint {
+export interface CashPoint {
   /** From the start. */
   readonly month: number;
   /** In hand, in the job's currency. */
@@ -208,7 +208,7 @@ export function moneyAnswer(job: Job): string {
 }
 
 /** One choice of material with the range it is left, in plain numbers. */
-interface OptionRow {
+export interface OptionRow {
   /** Letter of the choice. */
   readonly option: string;
   /** Cost, in the job's currency. */
@@ -264,7 +264,7 @@ function optionsOf(job: Job): readonly MaterialOption[] {
 }
 
 /** One point of the what-if chart, in plain numbers. */
-interface PricePoint {
+export interface PricePoint {
   /** Change of the price, % */
   readonly change: number;
   /** The whole bill, in the job's currency. */

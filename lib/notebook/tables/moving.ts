@@ -34,7 +34,7 @@ import { Angle, Force, Length, Mass, Ratio, showNumber, standardGravity } from "
 import { mostWanting, tallySentence } from "./tally.js";
 
 /** What a section is made up of, in plain numbers. */
-interface MassPart {
+export interface MassPart {
   /** Name of the section. */
   readonly section: string;
   /** What weighs so much. */
@@ -71,7 +71,7 @@ export function massUnit(units: "inch" | "metric"): "lb" | "kg" {
 }
 
 /** One point of the lift chart, in plain numbers. */
-interface LiftPoint {
+export interface LiftPoint {
   /** In the case's own unit: in or mm. */
   readonly from: number;
   /** Lifting index. */
@@ -79,7 +79,7 @@ interface LiftPoint {
 }
 
 /** The heaviest thing of a section, moved from one end to the other: the ends are where the handles are. */
-interface HeaviestMoved {
+export interface HeaviestMoved {
   /** Name of the thing. */
   readonly content: string;
   /** The wall at the first end. */
@@ -291,7 +291,7 @@ function give(value: string, half: string | undefined): string {
 }
 
 /** What one person carries of a section, in the case's own unit. */
-interface ShareRow {
+export interface ShareRow {
   /** Where the person stands. */
   readonly who: string;
   /** Of the section's mass, in the case's own unit: lb or kg. */
@@ -321,7 +321,7 @@ export function recommendedShare(job: Job): number {
 }
 
 /** The lean at which the stack tips, one direction. */
-interface LeanRow {
+export interface LeanRow {
   /** The direction of the lean. */
   readonly towards: string;
   /** At which it tips, degrees. */

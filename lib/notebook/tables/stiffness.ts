@@ -29,7 +29,7 @@ import type { Point2 } from "../../shape/index.js";
 import { progressLine, type SweepOptions, sweptPanels } from "../sweep/index.js";
 
 /** One point of the trade-off, in plain numbers. */
-interface SagPoint {
+export interface SagPoint {
   /** mm */
   readonly thickness: number;
   /** % of the face */
@@ -70,7 +70,7 @@ export async function sagPoints(
 }
 
 /** One place tried for a batten, in plain numbers. */
-interface BattenPoint {
+export interface BattenPoint {
   /** Which way the batten runs. */
   readonly runs: string;
   /** Its middle from the lower or left end of the panel's clear span, mm */

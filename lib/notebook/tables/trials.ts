@@ -24,7 +24,7 @@ import { type TableView, tableOf } from "../../page/index.js";
 import { Force, Length, Pressure, Ratio, ratio, showNumber, Time } from "../../quantity/index.js";
 
 /** One reading of a bend test, in the units of a shop. */
-interface BendPoint {
+export interface BendPoint {
   /** Name of the strip. */
   readonly strip: string;
   /** Which way it was cut, in words. */
@@ -46,7 +46,7 @@ export function bendPoints({ measurements }: Job, sheet: string): readonly BendP
 }
 
 /** How far each reading of a strip lies from its own straight line. */
-interface BendResidual {
+export interface BendResidual {
   /** Weight hung on it, kgf. */
   readonly load: number;
   /** mm */
@@ -67,7 +67,7 @@ function residualsOf(rows: readonly Pick<BendTest, "load" | "sag">[]): readonly 
 }
 
 /** Modulus of one strip with its interval, GPa. */
-interface StripModulus {
+export interface StripModulus {
   /** Name of the strip and which way it was cut. */
   readonly strip: string;
   /** Modulus, GPa. */

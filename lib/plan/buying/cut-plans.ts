@@ -46,7 +46,7 @@ export function boughtOf({
 }
 
 /** One stock of sheets with all that is cut from it. */
-interface SheetStockJob {
+export interface SheetStockJob {
   /** What is cut. */
   readonly stock: SheetStock;
   /** The pieces, the blade and what is at hand. */
@@ -54,7 +54,7 @@ interface SheetStockJob {
 }
 
 /** One stock of bars with all that is cut from it. */
-interface BarStockJob {
+export interface BarStockJob {
   /** What is cut. */
   readonly stock: BarStock;
   /** The pieces, the blade and what is at hand. */

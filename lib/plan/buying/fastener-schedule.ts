@@ -7,7 +7,7 @@ import { type Length, Time } from "../../quantity/index.js";
 import type { FastenerNeed, PurchaseList } from "./purchases.js";
 
 /** Like groups on one panel. */
-interface ScheduleRow {
+export interface ScheduleRow {
   /** The panel that is drilled. */
   readonly panel: string;
   /** What they hold. */
@@ -51,7 +51,7 @@ function scheduleRow(group: Fastening): ScheduleRow {
 }
 
 /** All of one fastener, to buy and to set. */
-interface FastenerTotal extends FastenerNeed {
+export interface FastenerTotal extends FastenerNeed {
   /** Minutes to drill for all of them and to set them, by the tools that were timed. */
   readonly byTool: readonly { readonly work: string; readonly tool: string; readonly time: Time }[];
 }

@@ -24,7 +24,7 @@ import {
 } from "../../quantity/index.js";
 
 /** One adhesive of the case, with its rounds. */
-interface GluePlan {
+export interface GluePlan {
   /** The adhesive. */
   readonly adhesive: Adhesive;
   /** How many facings it glues. */
@@ -85,7 +85,7 @@ export interface GluedClimate {
 }
 
 /** What a facing's own growth does to a faced panel. */
-interface FacingStress {
+export interface FacingStress {
   /** The name of the laminate. */
   readonly facing: string;
   /** The largest panel that it faces. */

@@ -57,7 +57,7 @@ export interface PurchaseList {
 }
 
 /** Adhesive by the container. */
-interface AdhesiveNeed {
+export interface AdhesiveNeed {
   /** The adhesive. */
   readonly stock: Adhesive;
   /** Panel area to be faced, one face. */
@@ -89,7 +89,7 @@ export interface FastenerNeed {
 }
 
 /** Hardware by the piece. */
-interface HardwareNeed {
+export interface HardwareNeed {
   /** The piece of hardware. */
   readonly stock: Hardware;
   /** How many to buy. */

@@ -17,7 +17,7 @@ export interface Offcut {
 }
 
 /** What comes out of an offcut. */
-interface OffcutUse {
+export interface OffcutUse {
   /** Ids of the panels. */
   readonly panels: readonly string[];
   /** Of those panels. */
@@ -57,7 +57,7 @@ export function offcutUse(input: ReviewInput, { sheet, length, width }: Offcut):
 }
 
 /** How much of one roll the facings take. */
-interface RollLength {
+export interface RollLength {
   /** The roll. */
   readonly stock: FacingStock;
   /** To pull off it, all facings of the case cut by straight cuts. */
@@ -85,7 +85,7 @@ export function rollLengths(input: ReviewInput): readonly RollLength[] {
 }
 
 /** Sheets bought of one stock at one kerf. */
-interface KerfRow {
+export interface KerfRow {
   /** The name of the sheet. */
   readonly stock: string;
   /** Width of the cut. */

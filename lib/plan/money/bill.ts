@@ -23,7 +23,7 @@ export type Bill = BillTotal & {
 };
 
 /** Prices to be tried: by how much the price of an item is multiplied, its breaks with it. */
-type PriceFactors = Readonly<Record<string, number>>;
+export type PriceFactors = Readonly<Record<string, number>>;
 
 const nothingOffered: Offers = { priceBreaks: [], suppliers: [], leftovers: [] };
 
@@ -90,7 +90,7 @@ function costBySection({ shares, quantity, unitPrice }: BillLine) {
 }
 
 /** One item at another price. */
-interface PriceEffect {
+export interface PriceEffect {
   /** The name of the item. */
   readonly item: string;
   /** Of one, as the tables have it, breaks counted. */

@@ -189,7 +189,7 @@ function unitsInCase(unit: Timing["unit"], input: BusinessInput, purchases: Purc
 }
 
 /** A doubt as a share, and who says so. */
-interface Doubt {
+export interface Doubt {
   /** The doubt as a share of the figure. */
   readonly share: Ratio;
   /** Who says so. */
@@ -197,7 +197,7 @@ interface Doubt {
 }
 
 /** The doubts that money is reckoned with. */
-interface Doubts {
+export interface Doubts {
   /** Prices, either way. */
   readonly prices: Doubt;
   /** Hours at the bench, either way. */

@@ -54,7 +54,7 @@ function scatteredJobs({ case: { business } }: BusinessInput, outlay: Outlay): O
 }
 
 /** How sure it is that an outlay is paid after some months. */
-interface ChanceRow {
+export interface ChanceRow {
   /** Months since the outlay. */
   readonly month: number;
   /** Chance that it is paid by then. */
@@ -89,7 +89,7 @@ export function jobsForChance(input: BusinessInput, outlay: Outlay, chance: Rati
 }
 
 /** What jobs to payback become when one figure is lower or higher. */
-interface Swing {
+export interface Swing {
   /** The figure, in words. */
   readonly figure: string;
   /** How far it is moved, as a share of itself. */

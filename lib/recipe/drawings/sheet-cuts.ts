@@ -144,7 +144,7 @@ function cutNumber({ part, direction, at }: ThroughCut, number: number, letter: 
 }
 
 /** What there is to write on a piece. */
-interface PieceWords {
+export interface PieceWords {
   /** The short code of the piece. */
   readonly code: string;
   /** Which panel it is. */
