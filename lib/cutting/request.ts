@@ -3,6 +3,7 @@ import { Length } from "../quantity/index.js";
 import { Refusal } from "../refusal.js";
 import type { Buyable } from "./purchase.js";
 
+/** A thing with a name. */
 export interface Named {
   /** As the builder wrote it. */ readonly name: string;
 }

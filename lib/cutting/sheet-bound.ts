@@ -20,6 +20,7 @@ export interface OneSizeJob {
   /** Taken off each of the four edges. */ readonly edgeTrim: Length;
 }
 
+/** How long and how wide a piece is. */
 export interface Size {
   /** Along the sheet, in metres. */ readonly length: number;
   /** Across the sheet, in metres. */ readonly width: number;

@@ -28,6 +28,7 @@ export interface DeclaredColumn<T> extends Column<T> {
 /** Columns by field of the row. */
 export type DeclaredColumns = Readonly<Record<string, DeclaredColumn<unknown>>>;
 
+/** The type of what a column reads. */
 export type ValueOf<Any> = Any extends Column<infer T> ? T : never;
 
 /** The row that columns read; a column that may be blank gives a field that may be absent. */

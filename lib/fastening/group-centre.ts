@@ -42,6 +42,7 @@ export interface TurnedGroup {
   readonly law: SlipLaw;
 }
 
+/** Two parts of a force or of a distance. */
 export interface Vector {
   /** The part along x, in the unit of the whole. */
   readonly x: number;

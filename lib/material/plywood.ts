@@ -147,6 +147,7 @@ function skewWarning(bending: Matrix3): string[] {
     : ["slanted grain makes this panel twist as it bends, which the plate formulas leave out"];
 }
 
+/** A place in a stiffness matrix, by row and column. */
 export type Entry = "11" | "22" | "12" | "66" | "16" | "26";
 
 /** A, B and D, entry by entry; 1 and 2 are the panel's axes, 6 is shear. */

@@ -53,6 +53,7 @@ export function cutAt(part: Part, direction: CutDirection, size: Extents): [Part
   return cutOff(part, direction, size, stageOf(part, direction, size));
 }
 
+/** How long and how wide a part is. */
 export type Extents = Pick<Part, "length" | "width">;
 
 type Staged = Pick<Part, "stage" | "from">;

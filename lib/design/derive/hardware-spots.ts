@@ -8,6 +8,7 @@ import { fromCorner } from "./openings.js";
 import { panelPoint } from "./outline.js";
 import { onSurface, type Surface, surfaceAt } from "./surfaces.js";
 
+/** How wide and how high a pattern of holes is. */
 export interface Size {
   /** Along u, in metres. */
   readonly width: number;

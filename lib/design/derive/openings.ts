@@ -14,6 +14,7 @@ import type { PlacedOpening } from "../parts.js";
 import type { PanelCorner, PanelPoint } from "../place.js";
 import { panelPoint, sameness } from "./outline.js";
 
+/** How wide and how high a panel or a cut-out is. */
 export interface Size {
   /** Along u, m. */
   readonly width: number;

@@ -41,6 +41,7 @@ export interface Field<T> {
 /** Fields by the name under which they are read. */
 export type Fields = Readonly<Record<string, Field<unknown>>>;
 
+/** The type of what a field reads. */
 export type Read<Any> = Any extends Field<infer T> ? T : never;
 
 /** What fields read; one that may be left out gives a field that may be absent. */
@@ -109,6 +110,7 @@ export function byName<T, Whole = T & { readonly name: string }>(
   };
 }
 
+/** How a field's value is read: by its kind, or by a form. */
 export type Given<T> = Kind<T> | Form<T>;
 
 function formOf<T>(given: Given<T>, rules: FieldRules): Form<T> {

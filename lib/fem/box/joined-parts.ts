@@ -116,6 +116,7 @@ function giveTable(links: readonly PreparedLink[]): JoinedParts["give"] {
   return (i, j) => entry(table, i * size + j);
 }
 
+/** An end of a spring with the sense in which it pulls. */
 export type SignedEnd = LinkEnd & Pick<PreparedEnd, "sign">;
 
 /** @throws Refusal that names the spring when its stiffness is nothing or its ends do not touch */

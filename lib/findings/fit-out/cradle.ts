@@ -10,6 +10,7 @@ import { amount, styleOf } from "../amount.js";
 import type { Answer } from "../question.js";
 import { mostOf } from "../subjects.js";
 
+/** Held in a cradle. */
 export type Cradle = Extract<Holding, { by: "cradle" }>;
 
 /** How a thing in a cradle is judged, or what is missing for it. */

@@ -63,6 +63,7 @@ export function largestOf({ x, y, deflection }: PlatePoint): Bared<PlateLargest>
   return { largestDeflection: deflection, largestX: x, largestY: y };
 }
 
+/** A record of numbers without their labels. */
 export type Bared<T> = { readonly [Field in keyof T]: number };
 
 /** The energy that the series makes smallest, as TeX. */

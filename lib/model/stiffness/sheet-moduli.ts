@@ -31,6 +31,7 @@ export interface SheetModuli {
   readonly poisson: Ratio;
 }
 
+/** Along or across the grain, as a strip was cut. */
 export type Direction = BendTest["direction"];
 
 /** A quarter turn. */
