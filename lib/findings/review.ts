@@ -52,7 +52,8 @@ export interface Review {
 /** Reviews a case. What no change of money touches stands from review to review. */
 export function reviewCase(input: BusinessInput): Review {
   const once = lazily();
-  const physical = (): PhysicalReview => once("physical", () => physicalReview(physicalInput(input)));
+  const bare = (): ReviewInput => once("physical input", () => physicalInput(input));
+  const physical = (): PhysicalReview => once("physical", () => physicalReview(bare()));
   const review: Review = {
     get stiffness() {
       return physical().stiffness;
@@ -78,7 +79,7 @@ export function reviewCase(input: BusinessInput): Review {
       return physical().box;
     },
     get purchases() {
-      return once("purchases", () => keptPurchases(input));
+      return once("purchases", () => keptPurchases(bare().case, input));
     },
     get bill() {
       return once("bill", () => billOf(input, review.purchases));
@@ -141,14 +142,11 @@ const purchasesOf = keptLast(
   ): PurchaseList => purchaseList({ case: build, stock, ...(offers ? { offers } : {}), measurements, parts }),
 );
 
-function keptPurchases({ stock, offers, measurements, parts, ...input }: BusinessInput): PurchaseList {
-  return purchasesOf(
-    physicalInput({ stock, measurements, parts, ...input }).case,
-    stock,
-    offers,
-    measurements,
-    parts,
-  );
+function keptPurchases(
+  build: ReviewInput["case"],
+  { stock, offers, measurements, parts }: BusinessInput,
+): PurchaseList {
+  return purchasesOf(build, stock, offers, measurements, parts);
 }
 
 /** Remembers the first answer under each name. */
