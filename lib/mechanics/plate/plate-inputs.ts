@@ -83,7 +83,7 @@ export const pressureSymbols: FormulaSymbols<PlatePressure> = {
 /** Symbols of a patch load. */
 export const patchSymbols: FormulaSymbols<PlatePatch> = {
   force: { symbol: "P", kind: Force, meaning: "force on the patch", above: 0 },
-  patchX: { symbol: String.raw`\xi`, kind: Length, meaning: "middle of the patch along x", min: 0 },
+  patchX: { symbol: "\\xi", kind: Length, meaning: "middle of the patch along x", min: 0 },
   patchY: { symbol: String.raw`\eta`, kind: Length, meaning: "middle of the patch along y", min: 0 },
   patchLength: { symbol: "u", kind: Length, meaning: "patch size along x", above: 0 },
   patchWidth: { symbol: "v", kind: Length, meaning: "patch size along y", above: 0 },
