@@ -7,7 +7,7 @@ import { parseDocument } from "yaml";
 import { add, applyChange, type Change, remove, rename, set } from "../../lib/design/index.js";
 import { designOf, smallJob, spoilt } from "./small-job.js";
 
-const folder = resolve(import.meta.dirname, "../../data/soil-lab");
+const folder = resolve(import.meta.dirname, "../../data/soil-lab-draft");
 const demo: Readonly<Record<string, string>> = Object.fromEntries(
   readdirSync(folder).map((file) => [file, readFileSync(join(folder, file), "utf8")]),
 );

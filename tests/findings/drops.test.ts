@@ -6,7 +6,7 @@ import { openJob } from "../../lib/job/index.js";
 import { type BusinessInput, dropOf, handlingsOf } from "../../lib/model/index.js";
 import { Area, Length, pound } from "../../lib/quantity/index.js";
 
-const demo: BusinessInput = openJob("soil-lab");
+const demo: BusinessInput = openJob("soil-lab-draft");
 
 function withFoam(change: (foam: FoamBed) => FoamBed, handling = demo.case.journey.handling): BusinessInput {
   const contents = demo.case.contents.map((one) =>

@@ -7,7 +7,7 @@ import { type BusinessInput, enoughPeople, sectionBalance, teamLoad } from "../.
 import { teamShares } from "../../lib/moving/index.js";
 import { mm, pound } from "../../lib/quantity/index.js";
 
-const demo: BusinessInput = openJob("soil-lab");
+const demo: BusinessInput = openJob("soil-lab-draft");
 
 function withJourney(change: Partial<Journey>): BusinessInput {
   return { ...demo, case: { ...demo.case, journey: { ...demo.case.journey, ...change } } };

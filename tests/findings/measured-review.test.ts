@@ -8,7 +8,7 @@ import { type ReviewInput, sectionBalance, sheetModuli } from "../../lib/model/i
 import { faceOptions } from "../../lib/plan/index.js";
 import { ratio } from "../../lib/quantity/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 const massOf = (input: ReviewInput) => sectionBalance(input, "upper").value.mass;
 const [ply, laminate] = ["weights of birch ply 3/8", "weights of laminate sheet 1 mm"] as const;
 

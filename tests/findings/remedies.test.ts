@@ -3,7 +3,7 @@ import { type PanelRemedy, panelRemedies } from "../../lib/findings/index.js";
 import { openJob } from "../../lib/job/index.js";
 import { bendingDrawing, remedyTable } from "../../lib/notebook/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 const panel = "upper.front";
 
 describe("what would make the most cut panel stiffer", () => {

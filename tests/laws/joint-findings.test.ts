@@ -20,7 +20,7 @@ import {
 } from "../../lib/plan/index.js";
 import { mm, newton, ratio } from "../../lib/quantity/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 const { joints } = job.review;
 const changed = (changes: Partial<ReviewInput>): ReviewInput => ({ ...job, ...changes });
 

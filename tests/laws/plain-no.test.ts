@@ -11,7 +11,7 @@ import { openJob } from "../../lib/job/index.js";
 import type { ReviewInput } from "../../lib/model/index.js";
 import { degree, Length, mm, Speed, Time } from "../../lib/quantity/index.js";
 
-const demo: ReviewInput = openJob("soil-lab");
+const demo: ReviewInput = openJob("soil-lab-draft");
 
 function withJourney(change: Partial<Journey>): ReviewInput {
   return { ...demo, case: { ...demo.case, journey: { ...demo.case.journey, ...change } } };

@@ -6,7 +6,7 @@ import { openJob } from "../../lib/job/index.js";
 import { type BusinessInput, lashingWays } from "../../lib/model/index.js";
 import { Force, Length } from "../../lib/quantity/index.js";
 
-const demo: BusinessInput = openJob("soil-lab");
+const demo: BusinessInput = openJob("soil-lab-draft");
 type Cradle = Extract<Holding, { by: "cradle" }>;
 
 function withCradle(change: (cradle: Cradle) => Cradle): BusinessInput {

@@ -10,7 +10,7 @@ import { travelQuestions } from "../../lib/findings/travel/index.js";
 import { openJob } from "../../lib/job/index.js";
 import { designOf, smallJob } from "../design/small-job.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 const demo = job.review.findings;
 
 /** The demo with nothing in its journey and services but what cannot be left out, and no test of a fastener. */

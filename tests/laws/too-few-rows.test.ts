@@ -12,7 +12,7 @@ import {
   warmUpTable,
 } from "../../lib/notebook/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 const { measurements } = job;
 
 /** The first so many rows of each group. */

@@ -14,7 +14,7 @@ import {
 } from "../../lib/model/index.js";
 import { designOf, smallJob } from "../design/small-job.js";
 
-const demo: BusinessInput = openJob("soil-lab");
+const demo: BusinessInput = openJob("soil-lab-draft");
 const small = reviewCase(designOf(smallJob));
 const find = (findings: readonly Finding[], id: string): Finding | undefined =>
   findings.find((one) => one.id === id);

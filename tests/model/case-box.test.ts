@@ -11,7 +11,7 @@ import { sectionStiffness } from "../../lib/model/box/section-stiffness.js";
 import { massItems, type ReviewInput } from "../../lib/model/index.js";
 import { Length, standardGravity } from "../../lib/quantity/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 /** A coarse mesh: laws hold on any. */
 const coarse = 11;
 const system = caseSystem(job, joinedBodies(job, coarse));

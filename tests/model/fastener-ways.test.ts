@@ -5,7 +5,7 @@ import { fastenerStrength, fastenerWays, isKnown, offMiddle } from "../../lib/mo
 import { fastenerWaysTable, hardwareRivets, offMiddleTable, rivetNames } from "../../lib/notebook/index.js";
 import { mm, ratio } from "../../lib/quantity/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 const edge = job.parts.fastenings.find(({ why }) => why === "edge");
 if (!edge) throw new Error("the demo has riveted edges");
 

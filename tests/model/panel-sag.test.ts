@@ -7,7 +7,7 @@ import { sheetModuli } from "../../lib/model/stiffness/sheet-moduli.js";
 import { Pressure } from "../../lib/quantity/index.js";
 import { circle, ellipse, polygon, rectangle, type Shape } from "../../lib/shape/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 const panel = job.parts.panels.find(({ id }) => id === "upper.front")!;
 const asked = Pressure.of(500, "Pa");
 const caseOf = (changed: PanelPart): SagCase => ({

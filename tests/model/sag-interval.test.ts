@@ -6,7 +6,7 @@ import { sagInterval, sagSlopes, type TestedModulus } from "../../lib/model/stif
 import { sheetModuli } from "../../lib/model/stiffness/sheet-moduli.js";
 import { Pressure } from "../../lib/quantity/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 const panel = job.parts.panels.find(({ id }) => id === "upper.front")!;
 const usual = sheetModuli(panel.sheet, job.measurements);
 /** A through-shear as if a piece had been bent over two spans, whether this job's sheet was or not. */

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { openJob } from "../../lib/job/index.js";
 import { fastenedPanels, scheduleDrawing, scheduleTable } from "../../lib/notebook/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 
 test.each(fastenedPanels(job))(
   "%s is drawn, each group that has holes under its number in the table",

@@ -16,7 +16,7 @@ import {
 
 import { Mass } from "../../lib/quantity/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 
 test("the parts of a bar make its section's mass", () => {
   for (const { name } of job.parts.sections) {

@@ -42,7 +42,7 @@ test.each([1, 2])(
 );
 
 test("a sweep of a panel tells its mesh error", { timeout: 60_000 }, async () => {
-  const points = await sagPoints(openJob("soil-lab"), "upper.front", [6, 9], [0, 1], { workers: 1 });
+  const points = await sagPoints(openJob("soil-lab-draft"), "upper.front", [6, 9], [0, 1], { workers: 1 });
   expect(points).toHaveLength(8);
   const use = (thickness: number, edges: string): number =>
     Math.max(
@@ -54,7 +54,7 @@ test("a sweep of a panel tells its mesh error", { timeout: 60_000 }, async () =>
 });
 
 test("a batten helps most where the panel sags most, and never harms much", { timeout: 60_000 }, async () => {
-  const battens = await battenPoints(openJob("soil-lab"), "upper.front", { workers: 1 });
+  const battens = await battenPoints(openJob("soil-lab-draft"), "upper.front", { workers: 1 });
   expect(battens.length).toBeGreaterThan(1);
   const shares = battens.map(({ share }) => share);
   expect(Math.min(...shares)).toBeLessThan(90);

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { openJob } from "../../lib/job/index.js";
 import { loadCaseTable, rackedDrawing } from "../../lib/notebook/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 
 test("every load case has its row, each value with what the mesh leaves open", { timeout: 60_000 }, () => {
   const { columns, rows } = loadCaseTable(job);

@@ -5,7 +5,7 @@ import { groupBill } from "../../lib/money/index.js";
 import { billOf, pricedItems, priceWhatIf } from "../../lib/plan/money/bill.js";
 import { money, ratio } from "../../lib/quantity/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 const { parts } = job;
 const { purchases, bill } = job.review;
 const plain = billOf({ parts }, purchases);

@@ -3,7 +3,7 @@ import { openJob } from "../../lib/job/index.js";
 import { materialOptions } from "../../lib/plan/money/material-options.js";
 import { addMoney, Mass, ratio, Volume } from "../../lib/quantity/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 const options = materialOptions(job);
 
 test("the choice of the case file stands among the options once, at the cost of its plans", () => {

@@ -11,7 +11,7 @@ import {
 } from "../../lib/plan/money/payback-spread.js";
 import { ratio } from "../../lib/quantity/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 const { business, bill } = job.review;
 const [build, buy] = outlays(job, bill, business) as [Outlay, Outlay];
 const { incomePerJob, runningCostPerJob } = job.case.business;

@@ -5,7 +5,7 @@ import { purchaseList } from "../../lib/plan/buying/purchases.js";
 import { billOf } from "../../lib/plan/money/bill.js";
 import { inch } from "../../lib/quantity/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 const [panel] = job.parts.panels;
 const [bar] = job.parts.bars;
 if (!panel || !bar) throw new Error("the demo has panels and bars");

@@ -3,7 +3,7 @@ import { openJob } from "../../lib/job/index.js";
 import { offcutUse, rollLengths, sheetJobs } from "../../lib/plan/index.js";
 import { Length, mm } from "../../lib/quantity/index.js";
 
-const job = openJob("soil-lab");
+const job = openJob("soil-lab-draft");
 
 test("every facing comes off the roll, and no shorter length would do by area", () => {
   const [roll] = rollLengths(job);

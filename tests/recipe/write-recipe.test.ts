@@ -18,7 +18,7 @@ import {
   smallRecipe,
 } from "./recipes.js";
 
-const demoInput: RecipeInput = recipeInput(openJob("soil-lab"));
+const demoInput: RecipeInput = recipeInput(openJob("soil-lab-draft"));
 const demoRecipe: Recipe = writeRecipe(demoInput);
 const jobs: [string, RecipeInput, Recipe][] = [
   ["the small job", smallInput, smallRecipe],
