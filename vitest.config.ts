@@ -1,5 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
+import { compiledLibrary, compileLibrary } from "./tests/compiled-library.js";
 
 /** Tests that set the environment, start programs or declare formulas of their own: each file by itself. */
 const alone = [
@@ -9,11 +10,19 @@ const alone = [
   "tests/{formula,published-check}.test.ts",
 ];
 
+/** Lines are counted in the sources, which then run themselves. */
+const counting = process.argv.includes("--coverage");
+if (!counting) compileLibrary();
+
 export default defineConfig({
-  // The sources run themselves; package.json names the compiled host.
-  resolve: { alias: { "#host": fileURLToPath(new URL("lib/host/node.ts", import.meta.url)) } },
+  plugins: counting ? [] : [compiledLibrary],
+  // What runs from the sources takes the host from them too; package.json names the compiled one.
+  resolve: counting
+    ? { alias: { "#host": fileURLToPath(new URL("lib/host/node.ts", import.meta.url)) } }
+    : {},
   test: {
     testTimeout: 20_000,
+    server: { deps: { external: [/\/lib\/dist\//] } },
     projects: [
       {
         extends: true,
