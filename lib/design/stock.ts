@@ -133,6 +133,12 @@ const hardwareColumns = {
     zeroOrMore,
   ),
   standing: needed("standing", Length, "Height of a caster under the case; zero for others.", zeroOrMore),
+  offset: optional(
+    "offset",
+    Length,
+    "Level distance from a caster's swivel axis to its wheel's axle; 0 for one that does not swivel.",
+    zeroOrMore,
+  ),
   fastener: nameIn("fastener", ["fasteners"], "The fastener it is held by."),
   fasteners: needed("fasteners", Count, "How many fasteners hold one.", positive),
   holeColumns: needed("hole columns", Count, "Columns of its hole pattern, evenly spread.", positive),

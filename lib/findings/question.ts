@@ -51,6 +51,8 @@ export interface Told {
   readonly remedies?: readonly Remedy[];
   /** What the builder's own scatter leaves open about the ratio. */
   readonly interval?: RatioInterval | undefined;
+  /** What was taken where nobody measured, as sentences; told beside what the question always takes for granted. */
+  readonly assumed?: readonly string[];
 }
 
 /** A demand against a capacity. */
@@ -163,7 +165,8 @@ function findingOf<Subject, Wanted extends Needs<Subject>, Input extends ReviewI
   const about = aboutOf(declaration, input, subject);
   try {
     const given = gathered(declaration, input, subject);
-    return { ...about, ...judged(declaration.answer(input, given, subject)) };
+    const answer = declaration.answer(input, given, subject);
+    return { ...about, assumes: [...about.assumes, ...(answer.assumed ?? [])], ...judged(answer) };
   } catch (error) {
     return { ...about, ...unanswered(error) };
   }

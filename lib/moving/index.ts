@@ -14,3 +14,4 @@ export * from "./rolling.js";
 export * from "./team.js";
 export * from "./tip-angle.js";
 export * from "./tip-push.js";
+export * from "./tipping-edges.js";

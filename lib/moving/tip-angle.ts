@@ -3,6 +3,7 @@ import { type Formula, formula, type WorkedLine } from "../formula.js";
 import { Angle, degree, Length } from "../quantity/index.js";
 import { Refusal } from "../refusal.js";
 import { type Citation, cite } from "../source.js";
+import { armTowards, type TippingEdge, type TipWay, tippingEdges } from "./tipping-edges.js";
 
 /** A case on its feet or casters, seen from the side. */
 export interface Stance {
@@ -76,6 +77,8 @@ export const halfBaseNeeded: Formula<LeanToBear, Length> = formula({
 
 /** The base a case stands on and where it balances, from the base's front left corner at floor level. */
 export interface StandingCase {
+  /** The lines it can tip over, where they are not the four sides of that base. */
+  readonly edges?: readonly TippingEdge[];
   /** Left to right, between the outermost points that touch the floor. */
   readonly baseWidth: Length;
   /** Front to back, between the same. */
@@ -88,9 +91,6 @@ export interface StandingCase {
   readonly height: Length;
 }
 
-/** The four ways a case can fall. */
-export type TipWay = "left" | "right" | "front" | "back";
-
 /** One way with its worked line. */
 export interface TipOver {
   /** The side it falls to. */
@@ -99,27 +99,42 @@ export interface TipOver {
   readonly worked: WorkedLine & { readonly value: Angle };
 }
 
+/** The lines a case can tip over, the nearest first. */
+export function edgesOf({
+  edges,
+  baseWidth,
+  baseDepth,
+  fromLeft,
+  fromFront,
+}: StandingCase): readonly TippingEdge[] {
+  if (edges) return edges;
+  const fixed = Length.si(0);
+  const feet = [
+    { x: fixed, y: fixed, offset: fixed },
+    { x: baseWidth, y: fixed, offset: fixed },
+    { x: fixed, y: baseDepth, offset: fixed },
+    { x: baseWidth, y: baseDepth, offset: fixed },
+  ];
+  return tippingEdges(feet, { x: fromLeft, y: fromFront });
+}
+
 /**
- * The tip angle each way, the least first.
+ * The tip angle over each edge of the base, the least first.
  *
  * @throws Refusal where the centre of gravity does not stand over the base
  * @example tipWays({ baseWidth: mm(600), baseDepth: mm(500), fromLeft: mm(300), fromFront: mm(200), height: mm(700) })[0]?.way // front
  */
-export function tipWays({ baseWidth, baseDepth, fromLeft, fromFront, height }: StandingCase): TipOver[] {
-  const halves: readonly (readonly [TipWay, number])[] = [
-    ["left", fromLeft],
-    ["right", baseWidth - fromLeft],
-    ["front", fromFront],
-    ["back", baseDepth - fromFront],
-  ];
-  const outside = halves.find(([, half]) => !(half > 0));
+export function tipWays(standing: StandingCase): TipOver[] {
+  const edges = edgesOf(standing);
+  const outside = edges.find(({ arm }) => !(arm > 0));
   if (outside)
     throw new Refusal(
-      `tip angle: the centre of gravity does not stand over the base, it falls to the ${outside[0]}`,
+      `tip angle: the centre of gravity does not stand over the base, it falls to the ${outside.way}`,
     );
-  return halves
-    .map(([way, half]) => ({ way, worked: tipAngle.worked({ halfBase: Length.si(half), height }) }))
-    .sort((a, b) => a.worked.value - b.worked.value);
+  return edges.map(({ way, arm }) => ({
+    way,
+    worked: tipAngle.worked({ halfBase: arm, height: standing.height }),
+  }));
 }
 
 /** Lean in one direction. */
@@ -137,19 +152,11 @@ export interface ToppleDirection {
  * @throws Refusal where the centre of gravity does not stand over the base
  */
 export function toppleDirections(standing: StandingCase, steps: number): readonly ToppleDirection[] {
-  const { baseWidth, baseDepth, fromLeft, fromFront, height } = standing;
-  if (!(fromLeft > 0 && fromFront > 0 && fromLeft < baseWidth && fromFront < baseDepth))
+  const edges = edgesOf(standing);
+  if (edges.some(({ arm }) => !(arm > 0)))
     throw new Refusal("tip directions: the centre of gravity does not stand over the base");
   return Array.from({ length: steps }, (_, i) => {
     const heading = Angle.si((2 * Math.PI * i) / steps);
-    const across = roomTo(Math.cos(heading), fromLeft, baseWidth);
-    const deep = roomTo(Math.sin(heading), fromFront, baseDepth);
-    return { heading, lean: Angle.si(Math.atan2(Math.min(across, deep), height)) };
+    return { heading, lean: Angle.si(Math.atan2(armTowards(edges, heading), standing.height)) };
   });
-}
-
-/** Distance along a direction until one pair of edges is reached; endless along them. */
-function roomTo(part: number, fromLow: Length, size: Length): number {
-  if (Math.abs(part) < 1e-12) return Number.POSITIVE_INFINITY;
-  return (part > 0 ? size - fromLow : fromLow) / Math.abs(part);
 }

@@ -1,9 +1,12 @@
 /** Whether the stacked case stands: leaning, pushed, on a slope, in the wind, with a child on an open drawer. */
+import type { Point } from "../../design/index.js";
+import type { WorkedLine } from "../../formula.js";
 import {
   type Footprint,
   footprint,
   leastTippingArm,
   lowestSection,
+  type MassItem,
   overhangOf,
   type ReviewInput,
   standingHeight,
@@ -17,6 +20,7 @@ import {
   edgeLoadLimit,
   groundSlope,
   halfBaseNeeded,
+  headings,
   outriggerReach,
   pushLimits,
   steadinessPush,
@@ -56,15 +60,24 @@ const tippingEdge = cite("statics", "moments about the tipping edge");
 
 const sides: readonly TipWay[] = ["left", "right", "front", "back"];
 
+/** What the finding rests on wherever a base is asked for: the balance, and the swivel of the casters. */
+function standingLines({ balance, swivel }: Footprint): readonly WorkedLine[] {
+  return [balance, ...swivel];
+}
+
 /** A case whose centre of gravity is not above its base falls as it stands; no other figure matters then. */
 export function onItsFeet(input: ReviewInput, answer: (standing: Footprint) => Answer): Answer {
-  const standing = footprint(input);
-  const side = sides.find((one) => !(tippingArm(standing, one) > 0));
-  if (side === undefined) return answer(standing);
+  return standingUp(footprint(input), answer);
+}
+
+function standingUp(standing: Footprint, answer: (standing: Footprint) => Answer): Answer {
+  const [nearest] = standing.edges;
+  if (nearest && nearest.arm > 0) return { assumed: standing.assumed, ...answer(standing) };
   return {
     plainNo: true,
-    facts: `It falls to the ${side} as it stands: its centre of gravity is not above its base.`,
-    because: [standing.balance],
+    facts: `It falls ${nearest ? `to the ${nearest.way} ` : ""}as it stands: its centre of gravity is not above its base.`,
+    because: standingLines(standing),
+    assumed: standing.assumed,
     remedies: [{ words: "Set the casters further out on that side, or move heavy things away from it." }],
     limit: tippingEdge,
   };
@@ -108,7 +121,7 @@ export const tip: Question = question({
             gives: [amount(Length, "half the base that would be enough", base.value)],
           },
         ],
-        because: [standing.balance, worked, base],
+        because: [...standingLines(standing), worked, base],
         limit: steadyTilt.source,
         interval: weighedInterval(input, tipUse),
       };
@@ -164,7 +177,7 @@ function pushed(input: ReviewInput, standing: Footprint): Answer {
         words: "Set the casters further out, lay weight in the lowest section, or fix it to a wall or table.",
       },
     ],
-    because: [standing.balance, wanted, limits],
+    because: [...standingLines(standing), wanted, limits],
     limit: cite("iec-62368", "8.6"),
     sources: [tippingEdge],
   };
@@ -178,21 +191,31 @@ interface OpenThing {
   readonly side: TipWay;
   /** From the face of the case to its outer edge. */
   readonly out: Length;
+  /** A door turns about its hinge, a drawer comes out as a whole. */
+  readonly kind: "door" | "drawer";
 }
+
+/** A child's foot finds no hold on less; common practice, no source. */
+const foothold: Length = metre(0.1);
 
 const openThings: Subjects<OpenThing> = each(
   ({ parts, case: { contents } }) => {
     const doors = parts.panels.flatMap(({ role, id, face, width, height, leaf }): OpenThing[] => {
       if (role !== "leaf" || !leaf || face === undefined || face === "top" || face === "bottom") return [];
       return [
-        { name: id, side: face, out: leaf.hinge === "left" || leaf.hinge === "right" ? width : height },
+        {
+          name: id,
+          side: face,
+          out: leaf.hinge === "left" || leaf.hinge === "right" ? width : height,
+          kind: "door",
+        },
       ];
     });
     const drawers = contents.flatMap(({ name, needs: { opensBy, opensTo = "front" } }): OpenThing[] => {
       if (opensBy === undefined || opensTo === "top" || opensTo === "bottom") return [];
-      return [{ name, side: opensTo, out: opensBy }];
+      return [{ name, side: opensTo, out: opensBy, kind: "drawer" }];
     });
-    return [...doors, ...drawers];
+    return [...doors, ...drawers].filter(({ out }) => out >= foothold);
   },
   ({ name }) => name,
 );
@@ -204,28 +227,54 @@ export const child: Question = question({
   ask: ({ name }) => `Does the stacked case stand with a child on the open ${name}?`,
   tier: "safety",
   cautions: [tippingCaution],
-  answer: (input, _, { name, side, out }) =>
-    onItsFeet(input, (standing) => {
-      const overhang = Length.si(out + overhangOf(input, side));
-      const line = edgeLoadLimit.worked({
-        mass: standing.balance.value.mass,
-        halfBase: tippingArm(standing, side),
-        overhang,
-      });
-      const style = styleOf(input.case);
-      return {
-        demand: amount(Mass, "child of the published test", childOnDrawer.mass),
-        capacity: amount(Mass, "mass that tips it", line.value),
-        facts: `${Mass.show(line.value, style)} on the edge of the open ${name}, ${Length.show(overhang, style)} past the casters, tips it to the ${side}.`,
-        remedies: [
-          { words: "Lock it when unattended, fix the case to a wall or table, or set out a foot below it." },
-        ],
-        because: [standing.balance, line],
-        limit: childOnDrawer.source,
-        sources: [tippingEdge],
-      };
+  answer: (input, _, thing) =>
+    onItsFeet(input, () => {
+      const opened = footprint(input, (item) => openedPlace(thing, item));
+      return tippingArm(opened, thing.side) > 0
+        ? climbedOn(input, thing, opened)
+        : {
+            plainNo: true,
+            facts: `Opened, the ${thing.name} tips the case to the ${thing.side} by its own weight.`,
+            remedies: [{ words: "Fix the case to a wall or table, or set out a foot below it." }],
+            because: standingLines(opened),
+            limit: tippingEdge,
+          };
     }),
 });
+
+/** A door's weight moves out by half its width, a drawer's by as far as it comes out. */
+function openedPlace({ name, side, out, kind }: OpenThing, item: MassItem): Point {
+  const belongs = item.name === name || (kind === "door" && item.name.endsWith(` of ${name}`));
+  if (!belongs) return item.centre;
+  const way = kind === "door" ? out / 2 : out;
+  const { x, y, z } = item.centre;
+  return {
+    x: Length.si(x + way * Math.cos(headings[side])),
+    y: Length.si(y + way * Math.sin(headings[side])),
+    z,
+  };
+}
+
+function climbedOn(input: ReviewInput, { name, side, out }: OpenThing, opened: Footprint): Answer {
+  const overhang = Length.si(out + overhangOf(input, opened, side));
+  const line = edgeLoadLimit.worked({
+    mass: opened.balance.value.mass,
+    halfBase: tippingArm(opened, side),
+    overhang,
+  });
+  const style = styleOf(input.case);
+  return {
+    demand: amount(Mass, "child of the published test", childOnDrawer.mass),
+    capacity: amount(Mass, "mass that tips it", line.value),
+    facts: `${Mass.show(line.value, style)} on the edge of the open ${name}, ${Length.show(overhang, style)} past the line of the wheels or feet, tips it to the ${side}; its own weight has moved out with it.`,
+    remedies: [
+      { words: "Lock it when unattended, fix the case to a wall or table, or set out a foot below it." },
+    ],
+    because: [...standingLines(opened), line],
+    limit: childOnDrawer.source,
+    sources: [tippingEdge],
+  };
+}
 
 /** Common practice for a box on the ground, no source; air near sea level. */
 const boxDrag: Ratio = ratio(1.3);
@@ -271,7 +320,7 @@ function blown(input: ReviewInput, standing: Footprint, gust: Speed): Answer {
     capacity: amount(Speed, "gust up to which it may stand", allowed.value),
     facts: `A gust of ${Speed.show(gust, speed)} pushes its worst side with ${Force.show(worst.push.value.force, style)}; ${Speed.show(worst.tips.value, speed)} would tip it, and with the safety factors it may stand in ${Speed.show(allowed.value, speed)}.`,
     remedies: [{ words: "Take it apart, lean it against a wall, or lay ballast in the lowest section." }],
-    because: [standing.balance, worst.push, worst.tips, allowed],
+    because: [...standingLines(standing), worst.push, worst.tips, allowed],
     limit: cite("en-1990", "table A1.2(A), static equilibrium, 0.9 and 1.5"),
     sources: [tippingEdge, cite("fluid-flow", "drag")],
   };
@@ -294,10 +343,12 @@ export const slope: Question = question({
   answer: (input, { ground }) => onItsFeet(input, (standing) => sloping(input, standing, ground)),
 });
 
-/** The slope of the ground takes from the lean that the published tilt asks for. */
-function sloping(input: ReviewInput, standing: Footprint, measuredSlope: Angle): Answer {
-  const ground = Math.max(measuredSlope, groundSlope.angle);
-  const wanted = Angle.si(ground + steadyTilt.angle);
+/**
+ * One tilt and no other: the ground as measured with the slope of normal use on top, or the published tilt of any
+ * standing thing, whichever is more. Nobody asks for the sum of both standards.
+ */
+function sloping(input: ReviewInput, standing: Footprint, ground: Angle): Answer {
+  const wanted = Angle.si(Math.max(steadyTilt.angle, ground + groundSlope.angle));
   const { way, worked } = firstWay(standing);
   const { height, balance } = standing;
   const half = leastTippingArm(standing);
@@ -315,7 +366,7 @@ function sloping(input: ReviewInput, standing: Footprint, measuredSlope: Angle):
   return {
     demand: amount(Angle, "lean to be borne on that ground", wanted),
     capacity: amount(Angle, `lean at which it tips to the ${way}`, worked.value),
-    facts: `On ground of ${Angle.show(Angle.si(ground), { digits: 2 })} it should bear ${Angle.show(wanted, { digits: 2 })}; it tips to the ${way} at ${Angle.show(worked.value, { digits: 2 })}.`,
+    facts: `On ground of ${Angle.show(ground, { digits: 2 })} it should bear ${Angle.show(wanted, { digits: 2 })}, the ground and ${Angle.show(groundSlope.angle)} of wobble but no less than ${Angle.show(steadyTilt.angle)}; it tips to the ${way} at ${Angle.show(worked.value, { digits: 2 })}.`,
     remedies: [
       {
         words: `${baseWords(base.value, standing, style)} a foot ${Length.show(foot.value, style)} out on that side, or ${Mass.show(ballast.value, style)} laid on its floor, would be enough.`,
@@ -325,7 +376,7 @@ function sloping(input: ReviewInput, standing: Footprint, measuredSlope: Angle):
         ],
       },
     ],
-    because: [balance, worked, base, foot, ballast],
+    because: [...standingLines(standing), worked, base, foot, ballast],
     limit: steadyTilt.source,
     sources: [groundSlope.source],
   };

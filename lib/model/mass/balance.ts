@@ -1,5 +1,5 @@
 /** Mass, balance and inertia of each section as it is lifted, carried and stacked, with what the weighings leave open. */
-import type { SectionPart } from "../../design/index.js";
+import type { Point, SectionPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { type Balance, bodyInertia, centreOfMass, type Inertias, type Place } from "../../moving/index.js";
 import { Length, Mass } from "../../quantity/index.js";
@@ -13,9 +13,16 @@ export type BalanceLine = WorkedLine & { readonly value: Balance };
 
 const caseOrigin = { x: Length.si(0), y: Length.si(0), z: Length.si(0) };
 
-/** The whole stacked case, loaded, from the outside lower left front corner of its lowest section. */
-export function stackedBalance(input: ReviewInput): BalanceLine {
-  return balanceOf(input, () => true);
+/** Where the centre of a thing is, its drawer pulled out or its door open. */
+export type PlacedAt = (item: MassItem) => Point;
+
+/**
+ * The whole stacked case, loaded, from the outside lower left front corner of its lowest section.
+ *
+ * @param placed where each thing is; in its place unless said
+ */
+export function stackedBalance(input: ReviewInput, placed?: PlacedAt): BalanceLine {
+  return balanceOf(input, () => true, placed);
 }
 
 /** One section with what is in it. */
@@ -39,10 +46,14 @@ export function lowestSection({ parts }: ReviewInput): SectionPart {
   return lowest;
 }
 
-function balanceOf(input: ReviewInput, belongs: (section: string) => boolean): BalanceLine {
+function balanceOf(
+  input: ReviewInput,
+  belongs: (section: string) => boolean,
+  placed: PlacedAt = ({ centre }) => centre,
+): BalanceLine {
   const masses = massItems(input)
     .filter(({ section }) => belongs(section))
-    .map(({ name, mass, centre }) => ({ name, mass, ...centre }));
+    .map((item) => ({ name: item.name, mass: item.mass, ...placed(item) }));
   return centreOfMass.worked({ masses, origin: caseOrigin });
 }
 

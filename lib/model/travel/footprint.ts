@@ -1,37 +1,104 @@
+/** Where a case touches the floor, and how it balances over it with its casters swivelled the worst way. */
 import type { HardwarePart } from "../../design/index.js";
-import type { StandingCase } from "../../moving/index.js";
+import {
+  armTowards,
+  type Foot,
+  headings,
+  type StandingCase,
+  swivelBase,
+  type TippingEdge,
+  type TipWay,
+  tippingEdges,
+} from "../../moving/index.js";
 import { Length } from "../../quantity/index.js";
-import { type BalanceLine, lowestSection, stackedBalance, standingHeight } from "../mass/balance.js";
+import {
+  type BalanceLine,
+  lowestSection,
+  type PlacedAt,
+  sectionBalance,
+  stackedBalance,
+  standingHeight,
+} from "../mass/balance.js";
 import type { ReviewInput } from "../review-input.js";
 
-/** The stacked, loaded case on its feet. */
+/** A loaded case or section on its feet; the sides of its base are those of its swivel axes. */
 export interface Footprint extends StandingCase {
   /** Mass and centre of gravity, worked out. */
   readonly balance: BalanceLine;
+  /** The lines it can tip over, the nearest first, each caster at its worst swivel. */
+  readonly edges: readonly TippingEdge[];
+  /** How the nearest was found where casters swivel. */
+  readonly swivel: readonly ReturnType<typeof swivelBase.worked>[];
+  /** What was taken of casters that nobody measured, as sentences. */
+  readonly assumed: readonly string[];
 }
 
-/** Where the case touches the floor, and how it balances over it. */
-export function footprint(input: ReviewInput): Footprint {
-  const balance = stackedBalance(input);
-  const points = feet(input);
-  const [left, right] = [Math.min(...points.map(({ x }) => x)), Math.max(...points.map(({ x }) => x))];
-  const [front, back] = [Math.min(...points.map(({ y }) => y)), Math.max(...points.map(({ y }) => y))];
+/**
+ * The stacked, loaded case on its feet.
+ *
+ * @param placed where each thing is, its drawer pulled out or its door open; in its place unless said
+ */
+export function footprint(input: ReviewInput, placed?: PlacedAt): Footprint {
+  return standingOn(input, stackedBalance(input, placed), lowestSection(input).name);
+}
+
+/** One loaded section by itself, on its casters or on its underside. */
+export function sectionFootprint(input: ReviewInput, section: string): Footprint {
+  return standingOn(input, sectionBalance(input, section), section);
+}
+
+/** Whatever balances so, on the feet of one section. */
+function standingOn(input: ReviewInput, balance: BalanceLine, section: string): Footprint {
+  const casters = castersOf(input).filter((one) => one.section === section);
+  const { low, feet } = feetOf(input, section);
+  const edges = tippingEdges(feet, balance.value);
+  const [left, right] = [Math.min(...feet.map(({ x }) => x)), Math.max(...feet.map(({ x }) => x))];
+  const [front, back] = [Math.min(...feet.map(({ y }) => y)), Math.max(...feet.map(({ y }) => y))];
+  const [first, ...others] = new Set(feet.map(({ offset }) => offset));
+  const nearest = edges[0];
+  const alike = first !== undefined && first > 0 && others.length === 0 && nearest !== undefined;
+  const lift = casters.length > 0 ? standingHeight(input) : 0;
   return {
     balance,
+    edges,
     baseWidth: Length.si(right - left),
     baseDepth: Length.si(back - front),
     fromLeft: Length.si(balance.value.x - left),
     fromFront: Length.si(balance.value.y - front),
-    height: Length.si(balance.value.z + standingHeight(input)),
+    height: Length.si(balance.value.z - low + lift),
+    swivel: alike
+      ? [swivelBase.worked({ toAxes: Length.si(nearest.arm + first), offset: first })]
+      : [],
+    assumed: casters.some(({ stock }) => stock.offset === undefined) ? [offsetAssumed] : [],
   };
 }
 
-/** Casters, or the corners of the lowest section where there are none. */
-function feet(input: ReviewInput): readonly { readonly x: number; readonly y: number }[] {
-  const casters = castersOf(input).map(({ centre }) => centre);
-  if (casters.length > 0) return casters;
-  const { low, size } = lowestSection(input).outside;
-  return [low, { x: low.x + size.x, y: low.y + size.y }];
+const offsetAssumed =
+  'The offset of the casters is not in hardware.csv, so three tenths of their height are taken, as of common swivel casters; measure from the swivel axis level to the axle and write it into the column "offset", 0 where they do not swivel.';
+
+/** Common practice, no source: the offset of a swivel caster over its height. */
+const usualOffset = 0.3;
+
+/** Casters, or the corners of a section where it has none. */
+function feetOf(
+  input: ReviewInput,
+  section: string,
+): { readonly low: number; readonly feet: readonly Foot[] } {
+  const part = input.parts.sections.find(({ name }) => name === section) ?? lowestSection(input);
+  const { low, size } = part.outside;
+  const casters = castersOf(input).filter((one) => one.section === section);
+  if (casters.length > 0)
+    return {
+      low: low.z,
+      feet: casters.map(({ centre: { x, y }, stock: { offset, standing } }) => ({
+        x,
+        y,
+        offset: offset ?? Length.si(usualOffset * standing),
+      })),
+    };
+  const [right, back, offset] = [Length.si(low.x + size.x), Length.si(low.y + size.y), Length.si(0)];
+  const corners = [low.x, right].flatMap((x) => [low.y, back].map((y) => ({ x, y, offset })));
+  return { low: low.z, feet: corners };
 }
 
 /** The casters it stands on. */
@@ -39,35 +106,20 @@ export function castersOf({ parts }: ReviewInput): readonly HardwarePart[] {
   return parts.hardware.filter(({ item }) => item.duty === "roll");
 }
 
-/** From the centre of gravity to the nearest edge of the base. */
-export function leastTippingArm({ baseWidth, baseDepth, fromLeft, fromFront }: StandingCase): Length {
-  return Length.si(Math.min(fromLeft, baseWidth - fromLeft, fromFront, baseDepth - fromFront));
+/** From the centre of gravity to the nearest line it tips over. */
+export function leastTippingArm({ edges: [nearest] }: Footprint): Length {
+  return nearest?.arm ?? Length.si(0);
 }
 
-/** From the centre of gravity to the edge of the base on one side. */
-export function tippingArm(
-  { baseWidth, baseDepth, fromLeft, fromFront }: StandingCase,
-  side: "left" | "right" | "front" | "back",
-): Length {
-  const halves = {
-    left: fromLeft,
-    right: baseWidth - fromLeft,
-    front: fromFront,
-    back: baseDepth - fromFront,
-  };
-  return Length.si(halves[side]);
+/** From the centre of gravity straight to the edge of the base on one side. */
+export function tippingArm({ edges }: Footprint, side: TipWay): Length {
+  return armTowards(edges, headings[side]);
 }
 
-/** How far one side of the lowest section stands out past the edge of the base below it. */
-export function overhangOf(input: ReviewInput, side: "left" | "right" | "front" | "back"): Length {
+/** How far one side of a section stands out past the edge of the base below it. */
+export function overhangOf(input: ReviewInput, standing: Footprint, side: TipWay): Length {
   const { low, size } = lowestSection(input).outside;
-  const points = feet(input);
-  const along = (axis: "x" | "y") => points.map((point) => point[axis]);
-  const beyond = {
-    left: Math.min(...along("x")) - low.x,
-    right: low.x + size.x - Math.max(...along("x")),
-    front: Math.min(...along("y")) - low.y,
-    back: low.y + size.y - Math.max(...along("y")),
-  };
-  return Length.si(beyond[side]);
+  const { x, y } = standing.balance.value;
+  const toFace = { left: x - low.x, right: low.x + size.x - x, front: y - low.y, back: low.y + size.y - y };
+  return Length.si(toFace[side] - tippingArm(standing, side));
 }
