@@ -105,6 +105,67 @@ export const tieDownTilt: Formula<TieDownTilt, Force> = formula({
     ),
 });
 
+/** Straps over a case at the tension that their label names. */
+export interface TightStraps {
+  /** How many run over it. */
+  readonly straps: number;
+  /** Standard tension of one, STF on its label. */
+  readonly tension: Force;
+  /** The strap angle between strap and floor. */
+  readonly strapAngle: Angle;
+}
+
+/**
+ * What straps over a case press it down with: 2 n S sin(alpha), both legs of each pulling alike.
+ *
+ * @source EN 12195-1, tie-down lashing: the vertical part of the tension; statics
+ * @throws Refusal for no strap, a negative tension or an angle that is not above 0 and at most 90 degrees
+ * @example strapPress({ straps: 2, tension: newton(2500), strapAngle: degree(90) }) // 10 kN
+ */
+export const strapPress: Formula<TightStraps, Force> = formula({
+  id: "lashing.press",
+  title: "What straps press a case down with",
+  equation: String.raw`P=2\,n\,S_{TF}\,\sin\alpha`,
+  inputs: {
+    straps: { symbol: "n", kind: Count, meaning: "straps over it", min: 1 },
+    tension: { symbol: "S_{TF}", kind: Force, meaning: "tension of one", min: 0 },
+    strapAngle: strapSymbols.strapAngle,
+  },
+  result: { symbol: "P", kind: Force, meaning: "pressed down with" },
+  source: [
+    cite("en-12195", "tie-down lashing, vertical part of the tension"),
+    cite("statics", "components of a force"),
+  ],
+  validity: "Both legs at the tension of the label; friction at the edges leaves the far leg slacker.",
+  compute: ({ straps, tension, strapAngle }) => 2 * straps * tension * Math.sin(strapAngle),
+});
+
+/**
+ * Friction to reckon with from the slope at which a thing starts to slide: 0.925 of its tangent.
+ *
+ * @source EN 12195-1:2010, annex B: the tilt test
+ * @throws Refusal for a negative friction
+ * @example tiltedFriction({ tangent: ratio(1) }) // 0.925
+ */
+export const tiltedFriction: Formula<{ readonly tangent: Ratio }, Ratio> = formula({
+  id: "lashing.friction",
+  title: "Friction to reckon with from a tilt test",
+  equation: String.raw`\mu=0.925\,\tan\varphi`,
+  inputs: {
+    tangent: {
+      symbol: String.raw`\tan\varphi`,
+      kind: Ratio,
+      meaning: "rise over run as it starts to slide",
+      min: 0,
+    },
+  },
+  result: { symbol: String.raw`\mu`, kind: Ratio, meaning: "friction to reckon with" },
+  source: [cite("en-12195", "annex B, tilt test: 0.925 of the tangent, mean of the middle three of five")],
+  validity:
+    "The very surfaces, swept and in the state they travel in; five tests, the highest and lowest left out.",
+  compute: ({ tangent }) => 0.925 * tangent,
+});
+
 /** A load against a bulkhead. */
 export interface BlockedLoad {
   /** The mass of the load. */

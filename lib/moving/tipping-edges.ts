@@ -32,7 +32,7 @@ export interface SwivelBase {
 export const swivelBase: Formula<SwivelBase, Length> = formula({
   id: "tip.swivel",
   title: "Half base at the worst swivel",
-  equation: String.raw`b=b_0-o`,
+  equation: "b=b_0-o",
   inputs: {
     toAxes: { symbol: "b_0", kind: Length, meaning: "centre of gravity to the line of the swivel axes" },
     offset: { symbol: "o", kind: Length, meaning: "swivel axis to the wheel's axle", min: 0 },
@@ -82,7 +82,11 @@ export function tippingEdges(
   return feet
     .flatMap((one, i) => feet.slice(i + 1).flatMap((other) => commonHeadings(one, other, reachOf)))
     .filter(({ heading, reach }) => feet.every((foot) => reachOf(foot, heading) <= reach + alike))
-    .map(({ heading, reach }) => ({ way: nearestWay(heading), heading: Angle.si(heading), arm: Length.si(reach) }))
+    .map(({ heading, reach }) => ({
+      way: nearestWay(heading),
+      heading: Angle.si(heading),
+      arm: Length.si(reach),
+    }))
     .filter((edge, i, all) => all.findIndex((one) => sameWay(one.heading, edge.heading)) === i)
     .sort((a, b) => a.arm - b.arm);
 }

@@ -73,6 +73,11 @@ const lashingFields = {
     "Friction of the case on the vehicle's floor, casters braked or off it.",
     { above: 0, max: 1 },
   ),
+  frictionFrom: optional(
+    "friction from",
+    choice("origin of the friction", ["tilt test", "pull", "table"]),
+    "How that friction was found; of the tangent of a tilt test 0.925 counts.",
+  ),
 };
 
 /** Straps over the case in its vehicle. */

@@ -84,7 +84,8 @@ export const floor: Question = question({
 const roughGround: Ratio = ratio(1.5);
 const evenGround: Ratio = ratio(1);
 
-const ratedLoad: Need<unknown, Force> = {
+/** What one caster is made for, by its maker. */
+export const ratedLoad: Need<unknown, Force> = {
   find: (input) => {
     const [caster] = castersOf(input);
     if (!caster) return { measure: "casters in the case file", how: "place four with duty roll" };

@@ -5,14 +5,15 @@ import { drop, dropEdge } from "./drops.js";
 import { brakes, casters, floor } from "./ground.js";
 import { handholds, handRoomFindings, hang } from "./hands.js";
 import { lift, stairs, team } from "./lifting.js";
-import { lashing, shelfRoad } from "./road.js";
+import { shelfRoad } from "./road.js";
 import { gap, rampDown, rampUp, roll, start, threshold } from "./rolling.js";
 import { child, push, slope, tip, wind } from "./standing.js";
+import { lashing, stackLashing, strapsOnCasters } from "./straps.js";
 
 /** In the order in which they are told. */
 export const travelQuestions: readonly Question[] = [
   ...[balance, lift, team, handRoomFindings, handholds, hang, stairs],
   ...[roll, start, threshold, gap, rampUp, rampDown, brakes, floor],
   ...[tip, push, casters, child, wind, slope],
-  ...[lashing, shelfRoad, drop, dropEdge],
+  ...[lashing, stackLashing, strapsOnCasters, shelfRoad, drop, dropEdge],
 ];

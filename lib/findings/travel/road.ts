@@ -1,86 +1,20 @@
-/** Whether straps hold each section in its vehicle, and joints its shelves, braking, starting and turning. */
-import type { Fastening, Lashing, ShelfPart } from "../../design/index.js";
+/** Whether the joints of shelves hold on the road, braking, starting and turning. */
+import type { Fastening, ShelfPart } from "../../design/index.js";
 import { groupStrength } from "../../fastening/index.js";
-import {
-  type KnownStrength,
-  lashingWays,
-  type ReviewInput,
-  sectionBalance,
-  shelfMass,
-} from "../../model/index.js";
-import { blockingForce, type RideWay, rideWays, shelfRide } from "../../moving/index.js";
-import { Count, Force, Ratio, standardGravity } from "../../quantity/index.js";
+import { type KnownStrength, type ReviewInput, shelfMass } from "../../model/index.js";
+import { type RideWay, rideWays, shelfRide } from "../../moving/index.js";
+import { Force } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Answer, type Question, question } from "../question.js";
-import {
-  countOf,
-  eachSection,
-  eachShelf,
-  groupsHolding,
-  known,
-  measured,
-  mostOf,
-  strengthOf,
-} from "../subjects.js";
+import { countOf, eachShelf, groupsHolding, known, mostOf, strengthOf } from "../subjects.js";
 
-const roadWords: Readonly<Record<RideWay, string>> = {
+/** What each way of the road is, as the first word of a sentence. */
+export const roadWords: Readonly<Record<RideWay, string>> = {
   forward: "Braking",
   rearward: "Starting",
   sideways: "Turning",
 };
-
-/** Whether the straps hold each section, sections standing side by side: three ways, sliding and tipping. */
-export const lashing: Question = question({
-  id: "travel.lashing",
-  about: eachSection,
-  ask: (section, { case: { journey } }) =>
-    `Do the straps hold ${section} in the ${journey.vehicle}, braking, turning and starting?`,
-  tier: "safety",
-  cautions: [
-    "A case that comes loose in a crash kills the people in front of it: a bulkhead or net behind the seats, straps with a readable label, none cut or knotted, edge protectors, tight again after the first miles. Follow the road rules where you drive; this does not cover a crash.",
-  ],
-  needs: {
-    straps: measured(
-      ({ case: { journey } }) => journey.lashing,
-      "the straps, their angle and the friction on the vehicle's floor",
-      "read STF on the label of a strap, count the straps, pull the empty case with a scale for the friction, and write the block lashing into the journey",
-    ),
-  },
-  answer: (input, { straps }, section) => lashed(input, section, straps),
-});
-
-function lashed(input: ReviewInput, section: string, given: Lashing): Answer {
-  const ways = lashingWays(input, section, given);
-  const worst = mostOf(ways, ({ tension }) => tension, "lashing: no way was found");
-  const braking = mostOf(ways, ({ way }) => (way === "forward" ? 1 : 0), "lashing: no way was found");
-  const balance = sectionBalance(input, section);
-  const { mass } = balance.value;
-  const blocked = blockingForce.worked({ mass, friction: given.friction, way: "forward" });
-  const style = styleOf(input.case);
-  const tips = Ratio.show(Ratio.si(braking.loose.value / standardGravity), { digits: 2 });
-  const count = worst.straps.value;
-  return {
-    demand: amount(Force, `tension needed, ${worst.way}`, worst.tension),
-    capacity: amount(Force, `tension of ${given.straps} straps`, Force.si(given.straps * given.tension)),
-    facts: `${roadWords[worst.way]} asks for ${Force.show(worst.tension, style)} of tension: ${count} of these straps. Loose, it would tip forward at ${tips} g. Against a bulkhead it would press ${Force.show(blocked.value, style)}.`,
-    remedies: [
-      {
-        words: `Use ${count} straps, an anti-slip mat under it, or set it hard against a bulkhead.`,
-        gives: [amount(Count, "straps that would be enough", count)],
-      },
-    ],
-    because: [
-      balance,
-      ...ways.flatMap(({ slide, tilt }) => [slide, tilt]),
-      worst.straps,
-      braking.loose,
-      blocked,
-    ],
-    limit: cite("en-12195", "tie-down lashing, sliding and tilting"),
-    sources: [cite("ctu-code", "annex 7")],
-  };
-}
 
 /** Whether each shelf stays on its joints, as the road pushes it. */
 export const shelfRoad: Question = question({

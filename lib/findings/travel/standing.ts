@@ -70,7 +70,8 @@ export function onItsFeet(input: ReviewInput, answer: (standing: Footprint) => A
   return standingUp(footprint(input), answer);
 }
 
-function standingUp(standing: Footprint, answer: (standing: Footprint) => Answer): Answer {
+/** The same of whatever stands so. */
+export function standingUp(standing: Footprint, answer: (standing: Footprint) => Answer): Answer {
   const [nearest] = standing.edges;
   if (nearest && nearest.arm > 0) return { assumed: standing.assumed, ...answer(standing) };
   return {

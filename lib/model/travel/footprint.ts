@@ -66,9 +66,7 @@ function standingOn(input: ReviewInput, balance: BalanceLine, section: string): 
     fromLeft: Length.si(balance.value.x - left),
     fromFront: Length.si(balance.value.y - front),
     height: Length.si(balance.value.z - low + lift),
-    swivel: alike
-      ? [swivelBase.worked({ toAxes: Length.si(nearest.arm + first), offset: first })]
-      : [],
+    swivel: alike ? [swivelBase.worked({ toAxes: Length.si(nearest.arm + first), offset: first })] : [],
     assumed: casters.some(({ stock }) => stock.offset === undefined) ? [offsetAssumed] : [],
   };
 }

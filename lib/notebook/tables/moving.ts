@@ -170,15 +170,18 @@ export function ridesTable(job: Job): TableView | undefined {
     [
       { heading: "Section", cell: ({ section }) => section },
       { heading: "The road pushes it", cell: ({ way }) => way },
-      { heading: "Tension against sliding", cell: ({ slide }) => Force.show(slide.value, style) },
+      {
+        heading: "Tension against sliding",
+        cell: ({ slide }) => (slide ? Force.show(slide.value, style) : "it rolls"),
+      },
       { heading: "Against tipping", cell: ({ tilt }) => Force.show(tilt.value, style) },
-      { heading: "Straps", cell: ({ straps }) => String(straps.value) },
+      { heading: "Straps", cell: ({ straps }) => (straps ? String(straps.value) : "lock its wheels first") },
       {
         heading: "Loose, it tips at",
         cell: ({ loose }) => `${Ratio.show(Ratio.si(loose.value / standardGravity), { digits: 2 })} g`,
       },
     ],
-    `Straps of ${Force.show(lashing.tension, style)} at ${Angle.show(lashing.angle, { digits: 2 })} over each section, friction ${Ratio.show(lashing.friction)}; none at all where friction holds it, though one keeps it from wandering`,
+    `Straps of ${Force.show(lashing.tension, style)} at ${Angle.show(lashing.angle, { digits: 2 })} over each section, friction ${Ratio.show(lashing.friction)} under what does not roll; one strap at least, whatever friction holds`,
   );
 }
 
