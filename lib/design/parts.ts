@@ -1,8 +1,8 @@
 /** Every part of the case: what it is made of, how large, where it sits and why it exists. */
 import type { Area, Length } from "../quantity/index.js";
-import type { Shape } from "../shape/index.js";
+import type { Point2, Shape } from "../shape/index.js";
 import type { Content, Facing, Leaf, PlacedHardware, Shelf } from "./case.js";
-import type { Box, EdgeName, Face, PanelPoint, Point } from "./place.js";
+import type { Box, EdgeName, Face, Point } from "./place.js";
 import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock } from "./stock.js";
 
 /** The case taken apart. */
@@ -63,7 +63,7 @@ export interface PanelPart {
   /** Clear span along v. */
   readonly clearHeight: Length;
   /** Where that span begins, from the panel's bottom-left cut corner; negative where the panel stops short. */
-  readonly clearLow: PanelPoint;
+  readonly clearLow: Point2<Length>;
   /** Cut out of it. */
   readonly openings: readonly PlacedOpening[];
   /** The door that it is, for a leaf. */
@@ -87,7 +87,7 @@ export interface PlacedOpening {
   /** What the builder or the hardware calls it. */
   readonly name: string;
   /** Bounding box from the panel's bottom-left corner. */
-  readonly low: PanelPoint;
+  readonly low: Point2<Length>;
   /** Of the bounding box, along u. */
   readonly width: Length;
   /** Of the bounding box, along v. */
@@ -157,7 +157,7 @@ export interface HardwarePart {
   /** Panels it is fastened to: one, a panel and the leaf in it, or the three at a corner. */
   readonly panels: readonly string[];
   /** Its centre on the face's panel; absent for corners. */
-  readonly on?: PanelPoint;
+  readonly on?: Point2<Length>;
   /** In the stacked case. */
   readonly centre: Point;
 }
@@ -181,7 +181,7 @@ export interface Fastening {
   /** Nothing but wood under the tail or nut: a washer belongs there. */
   readonly backIsBareWood: boolean;
   /** Holes on the panel. Empty for a content or shelf joint placed by hand. */
-  readonly at: readonly PanelPoint[];
+  readonly at: readonly Point2<Length>[];
   /** Spacing along a row, where there is a row. */
   readonly pitch?: Length;
   /** Least distance from a hole's centre to the panel's edge or an opening. */

@@ -51,14 +51,6 @@ export type PanelCorner = "bottom-left" | "bottom-right" | "top-left" | "top-rig
 /** The four corners of a panel. */
 export const panelCorners: readonly PanelCorner[] = ["bottom-left", "bottom-right", "top-left", "top-right"];
 
-/** A point on a panel, from its bottom-left cut corner. */
-export interface PanelPoint {
-  /** To the right. */
-  readonly u: Length;
-  /** Up. */
-  readonly v: Length;
-}
-
 /** A point in the case. */
 export interface Point {
   /** To the right, seen from the front. */

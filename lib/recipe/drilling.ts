@@ -1,8 +1,10 @@
 /** How the holes of a group are drilled: with which bit, when in the work, and at which marks of the tape. */
-import type { Case, Fastener, Fastening, PanelPoint, Parts } from "../design/index.js";
+
+import type { Case, Fastener, Fastening, Parts } from "../design/index.js";
 import { fastenerTraits } from "../fastening/index.js";
 import { Length } from "../quantity/index.js";
 import { Refusal } from "../refusal.js";
+import type { Point2 } from "../shape/index.js";
 import { type HardwareStage, stageOf } from "./hardware-stage.js";
 
 /** A bit one can buy. */
@@ -108,20 +110,20 @@ const sameMark = 1e-4;
 /** The marks of a group; undefined where the builder places it by hand. */
 export function holeMarks({ at }: Fastening): HoleMarks | undefined {
   if (at.length === 0) return undefined;
-  const across = marksAlong(at, "u");
-  const up = marksAlong(at, "v");
+  const across = marksAlong(at, "x");
+  const up = marksAlong(at, "y");
   const everyCrossing =
-    across.length * up.length === at.length && across.every((u) => up.every((v) => isHole(at, u, v)));
+    across.length * up.length === at.length && across.every((x) => up.every((y) => isHole(at, { x, y })));
   if (everyCrossing) return { across, up, read: "crossings" };
-  const inOrder = [...at].sort((a, b) => a.u - b.u || a.v - b.v);
-  return { across: inOrder.map(({ u }) => u), up: inOrder.map(({ v }) => v), read: "pairs" };
+  const inOrder = [...at].sort((a, b) => a.x - b.x || a.y - b.y);
+  return { across: inOrder.map(({ x }) => x), up: inOrder.map(({ y }) => y), read: "pairs" };
 }
 
-function marksAlong(at: readonly PanelPoint[], axis: keyof PanelPoint): Length[] {
+function marksAlong(at: readonly Point2<Length>[], axis: keyof Point2<Length>): Length[] {
   const sorted = at.map((hole) => hole[axis]).sort((a, b) => a - b);
   return sorted.filter((mark, i) => mark - (sorted[i - 1] ?? Number.NEGATIVE_INFINITY) > sameMark);
 }
 
-function isHole(at: readonly PanelPoint[], u: Length, v: Length): boolean {
-  return at.some((hole) => Math.abs(hole.u - u) <= sameMark && Math.abs(hole.v - v) <= sameMark);
+function isHole(at: readonly Point2<Length>[], { x, y }: Point2<Length>): boolean {
+  return at.some((hole) => Math.abs(hole.x - x) <= sameMark && Math.abs(hole.y - y) <= sameMark);
 }

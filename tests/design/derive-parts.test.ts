@@ -159,7 +159,7 @@ describe("fasteners", () => {
           const at = one?.at ?? [];
           for (let i = 1; i < at.length; i++) {
             const [a, b] = [at[i - 1], at[i]];
-            const step = Math.hypot((a?.u ?? 0) - (b?.u ?? 0), (a?.v ?? 0) - (b?.v ?? 0));
+            const step = Math.hypot((a?.x ?? 0) - (b?.x ?? 0), (a?.y ?? 0) - (b?.y ?? 0));
             expect(step).toBeCloseTo(one?.pitch ?? 0, 10);
           }
         }

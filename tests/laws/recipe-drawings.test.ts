@@ -43,7 +43,7 @@ describe("drawings", () => {
   test("a panel's holes lie where the parts say", () => {
     const fastening = parts.fastenings.find(({ at }) => at.length > 3);
     const view = drawings("Openings and holes").find(({ title }) => title === fastening?.panel);
-    for (const { u, v } of fastening?.at ?? []) {
+    for (const { x: u, y: v } of fastening?.at ?? []) {
       const at = { x: Length.in(u, "mm"), y: Length.in(v, "mm") };
       expect(view?.marks).toContainEqual(expect.objectContaining({ mark: "circle", at }));
     }

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Fastener, Fastening, PanelPoint } from "../../lib/design/index.js";
+import type { Fastener, Fastening } from "../../lib/design/index.js";
+import type { Point2 } from "../../lib/index.js";
 import { gripOf, takesWasher } from "../../lib/model/index.js";
 import { inch, Length, mm } from "../../lib/quantity/index.js";
 import { bitFor, holeMarks } from "../../lib/recipe/drilling.js";
@@ -64,9 +65,9 @@ describe("grip", () => {
 
 describe("hole marks", () => {
   const point = fc
-    .record({ u: fc.integer({ min: 0, max: 600 }), v: fc.integer({ min: 0, max: 600 }) })
-    .map(({ u, v }): PanelPoint => ({ u: mm(u), v: mm(v) }));
-  const key = ({ u, v }: PanelPoint): string => `${Math.round(u * 1e4)},${Math.round(v * 1e4)}`;
+    .record({ x: fc.integer({ min: 0, max: 600 }), y: fc.integer({ min: 0, max: 600 }) })
+    .map(({ x, y }): Point2<Length> => ({ x: mm(x), y: mm(y) }));
+  const key = ({ x, y }: Point2<Length>): string => `${Math.round(x * 1e4)},${Math.round(y * 1e4)}`;
 
   test("read back, they are the holes again, whatever the pattern", () => {
     fc.assert(
@@ -75,15 +76,15 @@ describe("hole marks", () => {
         if (!marks) throw new Error("no marks");
         const holes =
           marks.read === "crossings"
-            ? marks.across.flatMap((u) => marks.up.map((v) => ({ u, v })))
-            : marks.across.map((u, i) => ({ u, v: marks.up[i] as Length }));
+            ? marks.across.flatMap((x) => marks.up.map((y) => ({ x, y })))
+            : marks.across.map((x, i) => ({ x, y: marks.up[i] as Length }));
         expect(holes.map(key).sort()).toEqual(at.map(key).sort());
       }),
     );
   });
 
   test("a row of a bar is one mark one way and a list the other", () => {
-    const at = [40, 140, 240].map((v): PanelPoint => ({ u: mm(12), v: mm(v) }));
+    const at = [40, 140, 240].map((v): Point2<Length> => ({ x: mm(12), y: mm(v) }));
     expect(holeMarks({ ...group, at })).toEqual({
       across: [mm(12)],
       up: [40, 140, 240].map(mm),

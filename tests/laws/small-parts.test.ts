@@ -41,7 +41,7 @@ describe("panels", () => {
 
   test("have openings in their own axes", () => {
     const port = panel("box.front")?.openings.find(({ name }) => name === "port");
-    expect([port?.low.u, port?.low.v].map(millimetres)).toEqual([622 - 120 - 50, 500 - 150 - 50]);
+    expect([port?.low.x, port?.low.y].map(millimetres)).toEqual([622 - 120 - 50, 500 - 150 - 50]);
     expect(port?.area).toBeCloseTo((Math.PI / 4) * 0.01, 12);
     const cutOut = panel("box.back")?.openings.find(({ name }) => name === "handle 2");
     expect(cutOut?.why).toBe("hardware");
@@ -95,10 +95,10 @@ describe("bars and rivets", () => {
     const onTop = fastening("box.top-front on box.top");
     expect(onTop?.count).toBe(6);
     expect(millimetres(onTop?.pitch)).toBe(92.4);
-    expect(onTop?.at.map(({ u, v }) => [millimetres(u), millimetres(v)])[0]).toEqual([80, 24]);
+    expect(onTop?.at.map(({ x: u, y: v }) => [millimetres(u), millimetres(v)])[0]).toEqual([80, 24]);
     const onFront = fastening("box.top-front on box.front");
     // the front stops 11 mm below the outside, so the row is 13 mm off its edge
-    expect(onFront?.at.map(({ u, v }) => [millimetres(u), millimetres(v)])[0]).toEqual([80, 500 - 13]);
+    expect(onFront?.at.map(({ x: u, y: v }) => [millimetres(u), millimetres(v)])[0]).toEqual([80, 500 - 13]);
     expect(millimetres(onFront?.edgeDistance)).toBe(13);
   });
 
@@ -145,7 +145,7 @@ describe("hardware", () => {
     ]);
     // 45 and 25 mm off the outside edges; the left panel stops 11 mm short of both
     const left = groups.find(({ panel: on }) => on === "box.left")?.at;
-    expect(left?.map(({ u, v }) => [millimetres(u), millimetres(v)])).toEqual([
+    expect(left?.map(({ x: u, y: v }) => [millimetres(u), millimetres(v)])).toEqual([
       [400 - 34, 14],
       [400 - 14, 34],
     ]);
@@ -154,8 +154,8 @@ describe("hardware", () => {
   test("a turned handle has its rows upright", () => {
     const holes = fastening("handle 2 on box.back")?.at ?? [];
     const range = (values: number[]): number => millimetres(Math.max(...values) - Math.min(...values));
-    expect(range(holes.map(({ u }) => u))).toBe(104);
-    expect(range(holes.map(({ v }) => v))).toBe(140);
+    expect(range(holes.map(({ x: u }) => u))).toBe(104);
+    expect(range(holes.map(({ y: v }) => v))).toBe(140);
     expect(holes).toHaveLength(10);
   });
 
@@ -169,7 +169,7 @@ describe("hardware", () => {
       ["box.left.door", 2],
     ]);
     // on the leaf, 137 mm across the panel is 14 mm from the leaf's edge at 123
-    expect(millimetres(groups[1]?.at[0]?.u)).toBe(14);
+    expect(millimetres(groups[1]?.at[0]?.x)).toBe(14);
     expect(hardware.find(({ id }) => id === "hinge 1")?.panels).toEqual(["box.left", "box.left.door"]);
   });
 });

@@ -27,18 +27,18 @@ export function placePath({ item, index }: HardwareSpot): CasePath {
   return ["hardware", item.name, "places", index];
 }
 
-function covered({ centre: { u, v } }: HardwareSpot, { width, height }: HardwareSpot["size"]): Shape {
-  return rectangle({ left: u - width / 2, bottom: v - height / 2, width, height });
+function covered({ centre: { x, y } }: HardwareSpot, { width, height }: HardwareSpot["size"]): Shape {
+  return rectangle({ left: x - width / 2, bottom: y - height / 2, width, height });
 }
 
 /** Each side of the part must stay on the panel, and off the leg of an extrusion at that edge. */
 function checkWithin(spot: HardwareSpot, bars: readonly EdgeBar[], ruler: Ruler): Fault[] {
   const { layout, size, centre } = spot;
   const toCentre: Readonly<Record<Side, number>> = {
-    left: centre.u,
-    right: layout.width - centre.u,
-    bottom: centre.v,
-    top: layout.height - centre.v,
+    left: centre.x,
+    right: layout.width - centre.x,
+    bottom: centre.y,
+    top: layout.height - centre.y,
   };
   return sides.flatMap((side) => {
     const half = (side === "left" || side === "right" ? size.width : size.height) / 2;
@@ -68,8 +68,8 @@ function checkCorners(spot: HardwareSpot, corners: CasePlan["corners"]): Fault[]
 function cornerSquare({ layout, holes }: CasePlan["corners"][number]["legs"][number], size: number): Shape {
   const [first] = holes;
   const { inset } = layout;
-  const isRight = (first?.u ?? 0) > layout.width / 2;
-  const isTop = (first?.v ?? 0) > layout.height / 2;
+  const isRight = (first?.x ?? 0) > layout.width / 2;
+  const isTop = (first?.y ?? 0) > layout.height / 2;
   return rectangle({
     left: isRight ? layout.width + inset.right - size : -inset.left,
     bottom: isTop ? layout.height + inset.top - size : -inset.bottom,

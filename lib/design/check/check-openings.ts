@@ -44,10 +44,10 @@ function checkShape({ name, shape: { kind, outline } }: Opening, layout: PanelLa
 /** How far an opening reaches beyond the panel at each side; zero on the edge, negative inside. */
 function beyond({ low, width, height }: PlacedOpening, panel: PanelLayout): Readonly<Record<string, number>> {
   return {
-    left: -low.u,
-    right: low.u + width - panel.width,
-    bottom: -low.v,
-    top: low.v + height - panel.height,
+    left: -low.x,
+    right: low.x + width - panel.width,
+    bottom: -low.y,
+    top: low.y + height - panel.height,
   };
 }
 

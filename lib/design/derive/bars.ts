@@ -1,9 +1,11 @@
 /** The extrusions over the edges of a section. */
+
 import { rivetRow } from "../../fastening/index.js";
 import { Length } from "../../quantity/index.js";
+import type { Point2 } from "../../shape/index.js";
 import type { EdgeExtrusion } from "../case.js";
 import type { BarPart } from "../parts.js";
-import { type EdgeName, edgeNames, type Face, facesAt, type PanelPoint, type Point } from "../place.js";
+import { type EdgeName, edgeNames, type Face, facesAt, type Point } from "../place.js";
 import type { BarStock, Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
 import { type Axis, edgeAxis, faceAxes, neighbour, type Side, sides } from "./axes.js";
@@ -98,7 +100,7 @@ export function rivetsOf({ extrusion, length }: EdgeBar): {
 }
 
 /** Holes of a bar's rivets on one of its two panels. */
-export function barHoles(bar: EdgeBar, layout: PanelLayout): readonly PanelPoint[] {
+export function barHoles(bar: EdgeBar, layout: PanelLayout): readonly Point2<Length>[] {
   const [one, other] = facesAt(bar.edge);
   const side = sideTowards(layout, layout.face === one ? other : one);
   const off = rivetLine(bar.stock) - layout.inset[side];
@@ -111,7 +113,7 @@ function pointBeside(
   side: Side,
   along: number,
   off: number,
-): PanelPoint {
+): Point2<Length> {
   switch (side) {
     case "left":
       return panelPoint(off, along - inset.bottom);

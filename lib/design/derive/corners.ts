@@ -1,6 +1,8 @@
 /** Metal corners: one at each of a section's eight corners, over three panels. */
+import type { Length } from "../../quantity/index.js";
+import type { Point2 } from "../../shape/index.js";
 import type { CaseBuild, PlacedHardware } from "../case.js";
-import type { Face, PanelPoint, Point } from "../place.js";
+import type { Face, Point } from "../place.js";
 import type { Hardware, Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
 import { type Axis, neighbour, type Side } from "./axes.js";
@@ -21,7 +23,7 @@ export interface CornerSpot {
   /** The section whose corner it covers. */
   readonly section: SectionLayout;
   /** The three panels under it with the holes on each. */
-  readonly legs: readonly { readonly layout: PanelLayout; readonly holes: readonly PanelPoint[] }[];
+  readonly legs: readonly { readonly layout: PanelLayout; readonly holes: readonly Point2<Length>[] }[];
 }
 
 /** Every corner that the case puts metal on. */
@@ -55,7 +57,7 @@ const corners: readonly (readonly [Face, Face, Face])[] = (["bottom", "top"] as 
 );
 
 /** Holes on one face, spread from one side of its diagonal to the other. */
-function legHoles(metal: Hardware, layout: PanelLayout, meeting: readonly Face[]): PanelPoint[] {
+function legHoles(metal: Hardware, layout: PanelLayout, meeting: readonly Face[]): Point2<Length>[] {
   const sideOf = (one: Side, other: Side): Side =>
     meeting.includes(neighbour(layout.face, one)) ? one : other;
   const across = sideOf("left", "right");

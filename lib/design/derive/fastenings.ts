@@ -1,9 +1,11 @@
 /** Groups of fasteners: along edges, in hardware, and in what shelves and contents hang on. */
+
 import { fastenerTraits } from "../../fastening/index.js";
 import { Length } from "../../quantity/index.js";
+import type { Point2 } from "../../shape/index.js";
 import type { Content, Shelf } from "../case.js";
 import type { Fastening, Layer } from "../parts.js";
-import type { Face, PanelPoint } from "../place.js";
+import type { Face } from "../place.js";
 import { facesAt } from "../place.js";
 import type { Fastener, Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
@@ -92,7 +94,12 @@ export function cornerFastenings(spot: CornerSpot, stock: Stock, plan: CasePlan)
   );
 }
 
-function hardwareGroup(holds: string, fastener: Fastener, at: readonly PanelPoint[], metal: number): Group {
+function hardwareGroup(
+  holds: string,
+  fastener: Fastener,
+  at: readonly Point2<Length>[],
+  metal: number,
+): Group {
   return { holds, why: "hardware", fastener, at, count: at.length, metal };
 }
 

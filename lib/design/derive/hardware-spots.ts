@@ -1,6 +1,7 @@
 /** Where each piece of hardware placed on a face sits, and where its fasteners go. */
+import type { Length } from "../../quantity/index.js";
+import type { Point2 } from "../../shape/index.js";
 import type { CaseBuild, HardwarePlace, PlacedHardware } from "../case.js";
-import type { PanelPoint } from "../place.js";
 import type { Hardware, Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
 import type { PanelLayout, SectionLayout } from "./layout.js";
@@ -33,7 +34,7 @@ export interface HardwareSpot {
   /** What its centre lies on. */
   readonly surface: Surface;
   /** In the axes of the face's panel. */
-  readonly centre: PanelPoint;
+  readonly centre: Point2<Length>;
   /** Its size on the panel. */
   readonly size: Size;
   /** The cut-out it needs, zero for none. */
@@ -47,7 +48,7 @@ export interface SpotHole {
   /** The panel or leaf that it lies on. */
   readonly surface: Surface;
   /** In the axes of that surface. */
-  readonly at: PanelPoint;
+  readonly at: Point2<Length>;
 }
 
 /** Every spot of a case, in the order of the case file. Corners have none. */
@@ -103,12 +104,12 @@ function spot(
 /** Rows and columns of holes, evenly spread round a centre. */
 function holePattern(
   { holeColumns, holeRows, holeWidth, holeHeight }: Hardware,
-  centre: PanelPoint,
+  centre: Point2<Length>,
   turned: boolean,
-): readonly PanelPoint[] {
+): readonly Point2<Length>[] {
   return evenly(holeRows, holeHeight).flatMap((up) =>
     evenly(holeColumns, holeWidth).map((across) =>
-      turned ? panelPoint(centre.u - up, centre.v + across) : panelPoint(centre.u + across, centre.v + up),
+      turned ? panelPoint(centre.x - up, centre.y + across) : panelPoint(centre.x + across, centre.y + up),
     ),
   );
 }

@@ -1,5 +1,7 @@
 /** From the axes of a panel to those of the stacked case. */
-import type { Box, PanelPoint, Point } from "../place.js";
+import type { Length } from "../../quantity/index.js";
+import type { Point2 } from "../../shape/index.js";
+import type { Box, Point } from "../place.js";
 import { type Axis, faceAxes } from "./axes.js";
 import { casePoint } from "./case-point.js";
 import type { PanelLayout, StockedFacing } from "./layout.js";
@@ -9,12 +11,12 @@ import type { PanelLayout, StockedFacing } from "./layout.js";
  *
  * @param off distance outwards from the panel's inside face
  */
-export function inCase({ section, face, reach }: PanelLayout, { u, v }: PanelPoint, off: number): Point {
+export function inCase({ section, face, reach }: PanelLayout, { x, y }: Point2<Length>, off: number): Point {
   const { inside, insideLow } = section;
   const axes = faceAxes[face];
   const place: Record<Axis, number> = { x: 0, y: 0, z: 0 };
-  place[axes.u.axis] = axes.u.reversed ? inside[axes.u.axis] + reach.left - u : u - reach.left;
-  place[axes.v.axis] = v - reach.bottom;
+  place[axes.u.axis] = axes.u.reversed ? inside[axes.u.axis] + reach.left - x : x - reach.left;
+  place[axes.v.axis] = y - reach.bottom;
   place[axes.normal] = axes.end === "low" ? -off : inside[axes.normal] + off;
   return casePoint(insideLow.x + place.x, insideLow.y + place.y, insideLow.z + place.z);
 }
@@ -25,7 +27,7 @@ export function insideFacing({ facing }: { readonly facing?: StockedFacing }): n
 }
 
 /** The box of a rectangle of a panel's sheet, without its facing. */
-export function sheetBox(layout: PanelLayout, low: PanelPoint, high: PanelPoint): Box {
+export function sheetBox(layout: PanelLayout, low: Point2<Length>, high: Point2<Length>): Box {
   const inner = insideFacing(layout);
   const one = inCase(layout, low, inner);
   const other = inCase(layout, high, inner + layout.sheet.thickness);

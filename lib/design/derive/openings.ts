@@ -5,13 +5,14 @@ import {
   boundsOf,
   lengthOnRim,
   moved,
+  type Point2,
   perimeterOf,
   rectangle,
   type Shape,
 } from "../../shape/index.js";
 import type { Opening } from "../case.js";
 import type { PlacedOpening } from "../parts.js";
-import type { PanelCorner, PanelPoint } from "../place.js";
+import type { PanelCorner } from "../place.js";
 import { panelPoint, sameness } from "./outline.js";
 
 /** How wide and how high a panel or a cut-out is. */
@@ -27,7 +28,7 @@ export function fromCorner(
   panel: Size,
   from: PanelCorner,
   { across, up }: { readonly across: number; readonly up: number },
-): PanelPoint {
+): Point2<Length> {
   return panelPoint(
     from.endsWith("right") ? panel.width - across : across,
     from.startsWith("top") ? panel.height - up : up,
@@ -39,16 +40,16 @@ export function placeOpening({ name, shape, from, across, up, to }: Opening, pan
   const size = boundsOf(shape.outline);
   const half = to === "edge" ? { across: size.width / 2, up: size.height / 2 } : { across: 0, up: 0 };
   const centre = fromCorner(panel, from, { across: across + half.across, up: up + half.up });
-  const low = panelPoint(centre.u - size.width / 2, centre.v - size.height / 2);
-  const outline = moved(shape.outline, { x: low.u - size.left, y: low.v - size.bottom });
+  const low = panelPoint(centre.x - size.width / 2, centre.y - size.height / 2);
+  const outline = moved(shape.outline, { x: low.x - size.left, y: low.y - size.bottom });
   return placed({ name, kind: shape.kind, why: "case", outline, low, size }, panel);
 }
 
 /** The cut-out that a piece of hardware needs, square-cornered round its centre. */
-export function cutOut(name: string, { u, v }: PanelPoint, size: Size, panel: Size): PlacedOpening {
-  const low = panelPoint(u - size.width / 2, v - size.height / 2);
+export function cutOut(name: string, { x, y }: Point2<Length>, size: Size, panel: Size): PlacedOpening {
+  const low = panelPoint(x - size.width / 2, y - size.height / 2);
   const { width, height } = size;
-  const outline = rectangle({ left: low.u, bottom: low.v, width, height });
+  const outline = rectangle({ left: low.x, bottom: low.y, width, height });
   return placed({ name, kind: "rectangle", why: "hardware", outline, low, size }, panel);
 }
 

@@ -1,16 +1,10 @@
-/** Outlines on a panel: its own points as plain ones, and when two outlines touch. */
+/** Outlines on a panel: its points, and when two outlines touch. */
 import { Length } from "../../quantity/index.js";
 import { boundsOf, boxGap, gapOf, type Point2, type Shape } from "../../shape/index.js";
-import type { PanelPoint } from "../place.js";
 
-/** A point of a panel. */
-export function panelPoint(u: number, v: number): PanelPoint {
-  return { u: Length.si(u), v: Length.si(v) };
-}
-
-/** A point of a panel as a point of its outline. */
-export function onOutline({ u, v }: PanelPoint): Point2 {
-  return { x: u, y: v };
+/** A point of a panel, from its bottom-left cut corner. */
+export function panelPoint(x: number, y: number): Point2<Length> {
+  return { x: Length.si(x), y: Length.si(y) };
 }
 
 /** What is closer than this counts as touching (a hundredth of a millimetre). */

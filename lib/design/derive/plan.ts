@@ -1,16 +1,15 @@
 /** A case laid out: every piece of sheet with its openings, every place of hardware, every bar. */
 
-import { boundsOf, distanceTo } from "../../shape/index.js";
+import { boundsOf, distanceTo, type Point2 } from "../../shape/index.js";
 import type { CaseBuild } from "../case.js";
 import type { PlacedOpening } from "../parts.js";
-import { faces, type PanelPoint } from "../place.js";
+import { faces } from "../place.js";
 import type { Stock } from "../stock.js";
 import { type EdgeBar, edgeBars } from "./bars.js";
 import { type CornerSpot, cornerSpots } from "./corners.js";
 import { type HardwareSpot, hardwareSpots } from "./hardware-spots.js";
 import { layOut, type SectionLayout } from "./layout.js";
 import { cutOut, placeOpening } from "./openings.js";
-import { onOutline } from "./outline.js";
 import { onSurface, ownOutline, type Surface, surfacesOf } from "./surfaces.js";
 
 /** A panel or a leaf with everything that is cut out of it. */
@@ -79,10 +78,9 @@ export interface NearestEdge {
 }
 
 /** Least distance from a hole's centre to an edge of its piece. */
-export function nearestEdge({ surface, openings }: Piece, hole: PanelPoint): NearestEdge {
-  const at = onOutline(hole);
-  const own: NearestEdge = { distance: -distanceTo(ownOutline(surface), at) };
+export function nearestEdge({ surface, openings }: Piece, hole: Point2): NearestEdge {
+  const own: NearestEdge = { distance: -distanceTo(ownOutline(surface), hole) };
   return openings
-    .map((opening): NearestEdge => ({ distance: distanceTo(opening.outline, at), opening }))
+    .map((opening): NearestEdge => ({ distance: distanceTo(opening.outline, hole), opening }))
     .reduce((nearest, one) => (one.distance < nearest.distance ? one : nearest), own);
 }

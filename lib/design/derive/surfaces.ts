@@ -1,10 +1,18 @@
 /** What hardware can sit on: the panel of a face, and the leaves of doors in it. */
-import { boundsOf, distanceTo, moved, offset, rectangle, type Shape } from "../../shape/index.js";
+import type { Length } from "../../quantity/index.js";
+import {
+  boundsOf,
+  distanceTo,
+  moved,
+  offset,
+  type Point2,
+  rectangle,
+  type Shape,
+} from "../../shape/index.js";
 import type { Leaf } from "../case.js";
-import type { PanelPoint } from "../place.js";
 import type { PanelLayout } from "./layout.js";
 import { placeOpening } from "./openings.js";
-import { onOutline, panelPoint, sameness } from "./outline.js";
+import { panelPoint, sameness } from "./outline.js";
 
 /** One flat piece in the plane of a face. */
 export interface Surface {
@@ -34,15 +42,15 @@ export function surfacesOf(layout: PanelLayout): readonly [Surface, ...Surface[]
 }
 
 /** The leaf that a point of a face lies on, or else the face's panel. */
-export function surfaceAt(layout: PanelLayout, point: PanelPoint): Surface {
+export function surfaceAt(layout: PanelLayout, point: Point2<Length>): Surface {
   const [whole, ...leaves] = surfacesOf(layout);
-  return leaves.find(({ outline }) => distanceTo(outline, onOutline(point)) <= 0) ?? whole;
+  return leaves.find(({ outline }) => distanceTo(outline, point) <= 0) ?? whole;
 }
 
 /** A point of a face in the axes of one of its surfaces. */
-export function onSurface({ outline }: Surface, { u, v }: PanelPoint): PanelPoint {
+export function onSurface({ outline }: Surface, { x, y }: Point2<Length>): Point2<Length> {
   const { left, bottom } = boundsOf(outline);
-  return panelPoint(u - left, v - bottom);
+  return panelPoint(x - left, y - bottom);
 }
 
 /** The outline of a surface in its own axes, from the corner of its bounds. */

@@ -106,7 +106,7 @@ export const kerbs: Question = question({
     });
     const prying = Moment.si(load.value * stock.standing);
     const still = Moment.si(0);
-    const struck = { positions: first.at.map(({ u, v }) => ({ x: u, y: v })), pull: Force.si(-load.value) };
+    const struck = { positions: first.at, pull: Force.si(-load.value) };
     const ways = [
       groupPull.worked({ ...struck, pryingX: prying, pryingY: still }),
       groupPull.worked({ ...struck, pryingX: still, pryingY: prying }),
@@ -210,7 +210,7 @@ function leafMass(input: ReviewInput, { netArea, sheet, facing }: PanelPart): Ma
 /** Between the outermost hinges, along the panel they hang on. */
 function spacingOf(parts: readonly HardwarePart[]): number {
   const places = parts.flatMap(({ on }) => (on ? [on] : []));
-  const reach = (axis: "u" | "v"): number =>
+  const reach = (axis: "x" | "y"): number =>
     Math.max(...places.map((at) => at[axis])) - Math.min(...places.map((at) => at[axis]));
-  return places.length < 2 ? 0 : Math.max(reach("u"), reach("v"));
+  return places.length < 2 ? 0 : Math.max(reach("x"), reach("y"));
 }

@@ -1,5 +1,5 @@
 /** A section of the case, or a door leaf, as a box for the solver, and where its panels' places lie in it. */
-import type { Face, PanelPart, PanelPoint, PlacedOpening } from "../../design/index.js";
+import type { Face, PanelPart, PlacedOpening } from "../../design/index.js";
 import {
   type BoxFace,
   type BoxProblem,
@@ -47,7 +47,7 @@ export interface BoxBody {
   /** Where its 0, 0, 0 lies in the stacked case. */
   readonly at: BoxSpot;
   /** Its panels, and how their places lie in it. */
-  readonly panels: ReadonlyMap<string, (point: PanelPoint) => FacePlace>;
+  readonly panels: ReadonlyMap<string, (point: Point2<Length>) => FacePlace>;
 }
 
 /** A panel that is a face of a section, or closes one. */
@@ -113,16 +113,16 @@ function placeIn(
   { face, clearLow }: FacePanel,
   margins: BoxSpot,
   inside: BoxSpot,
-): (point: PanelPoint) => FacePlace {
+): (point: Point2<Length>) => FacePlace {
   const [name, reversed] = boxFaces[face];
   const [along, across] = frames[name].axes;
-  return ({ u, v }) => {
-    const fromLow = u - clearLow.u;
+  return ({ x, y }) => {
+    const fromLow = x - clearLow.x;
     return {
       face: name,
       spot: [
         margins[along] + (reversed ? inside[along] - fromLow : fromLow),
-        margins[across] + v - clearLow.v,
+        margins[across] + y - clearLow.y,
       ],
     };
   };
@@ -131,7 +131,7 @@ function placeIn(
 /** A smaller share of its face an opening is left out at. */
 const smallShare = 0.05;
 
-function boxFace(panel: FacePanel, place: (point: PanelPoint) => FacePlace, sheet: Sheet): BoxFace {
+function boxFace(panel: FacePanel, place: (point: Point2<Length>) => FacePlace, sheet: Sheet): BoxFace {
   const matters = ({ area }: PlacedOpening): boolean =>
     area > smallShare * panel.clearWidth * panel.clearHeight;
   return {
@@ -146,9 +146,9 @@ function boxFace(panel: FacePanel, place: (point: PanelPoint) => FacePlace, shee
 const octagon = Math.sqrt(Math.PI / (2 * Math.SQRT2));
 
 /** An opening with straight sides: those of its rectangle, an octagon of a circle's area, chords of any other arc. */
-function cutoutOf({ name, outline }: PlacedOpening, place: (point: PanelPoint) => FacePlace): Cutout {
+function cutoutOf({ name, outline }: PlacedOpening, place: (point: Point2<Length>) => FacePlace): Cutout {
   const at = ({ x, y }: Point2): Point2 => {
-    const [along, across] = place({ u: Length.si(x), v: Length.si(y) }).spot;
+    const [along, across] = place({ x: Length.si(x), y: Length.si(y) }).spot;
     return { x: along, y: across };
   };
   const round = circleOf(outline);
@@ -185,9 +185,9 @@ export function leafBody(
   const [along, across, through] = axes;
   const [length, width, height] = placed([0, 0, 0], [along, leaf.width], [across, leaf.height]);
   const plane = origin[through] + (far ? extents(problem)[through] : 0);
-  const place = ({ u, v }: PanelPoint): FacePlace => ({
+  const place = ({ x, y }: Point2<Length>): FacePlace => ({
     face: name,
-    spot: [reversed ? leaf.width - u : u, v],
+    spot: [reversed ? leaf.width - x : x, y],
   });
   const face: BoxFace = { sheet: panelSheet(leaf, input, shares), regions: [], cutouts: [] };
   return {

@@ -1,6 +1,6 @@
 /** The case as bodies on a mesh: its sections and door leaves, each factored by itself. */
+
 import { at } from "../../algebra/lists.js";
-import type { PanelPoint } from "../../design/index.js";
 import {
   type BoxSpot,
   type FaceSpots,
@@ -9,6 +9,8 @@ import {
   fittingOn,
   freeBox,
 } from "../../fem/index.js";
+import type { Length } from "../../quantity/index.js";
+import type { Point2 } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { ModuliShares } from "../stiffness/panel-stiffness.js";
 import { type BoxBody, facePanels, leafBody, sectionBody } from "./box-body.js";
@@ -63,7 +65,7 @@ export function inBody({ at: origin }: Pick<BoxBody, "at">, place: BoxSpot): Box
 /** Places of panels of one body, face by face. */
 export function faceSpots(
   body: BoxBody,
-  places: readonly { readonly panel: string; readonly at: readonly PanelPoint[] }[],
+  places: readonly { readonly panel: string; readonly at: readonly Point2<Length>[] }[],
 ): readonly FaceSpots[] {
   return places
     .flatMap(({ panel, at: points }) => {

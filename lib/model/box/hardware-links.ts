@@ -1,10 +1,12 @@
 /** Casters, handles, latches and hinges as springs between the bodies of the case and to the floor and the hands. */
+
 import { at } from "../../algebra/lists.js";
-import type { Fastening, HardwarePart, PanelPoint } from "../../design/index.js";
+import type { Fastening, HardwarePart } from "../../design/index.js";
 import type { BoxSpot, FaceSpots, Link, LinkEnd, Spot } from "../../fem/index.js";
 import { distance, extents, frames } from "../../fem/index.js";
 import { Length } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
+import type { Point2 } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { BoxBody } from "./box-body.js";
 import { type BoxModel, bodyOf, faceSpots, fitted } from "./box-model.js";
@@ -242,4 +244,4 @@ function nearestSide(leaf: BoxBody, frame: BoxBody, { centre }: HardwarePart): C
 }
 
 /** Any place of a panel tells the face it lies in. */
-const origin: PanelPoint = { u: Length.si(0), v: Length.si(0) };
+const origin: Point2<Length> = { x: Length.si(0), y: Length.si(0) };

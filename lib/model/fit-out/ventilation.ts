@@ -59,7 +59,7 @@ function ventNamed({ parts }: ReviewInput, { section }: Cooling, name: string): 
 }
 
 function middle({ low, height }: PlacedOpening): number {
-  return low.v + height / 2;
+  return low.y + height / 2;
 }
 
 /** Air near the sea. */

@@ -133,7 +133,7 @@ export interface OffMiddle {
 
 /** What a group still holds when its load is off the middle: no fastener beyond its strength, or all of them used up. */
 export function offMiddle({ at }: Fastening, offs: readonly Length[]): readonly OffMiddle[] {
-  const positions = at.map(({ u, v }) => ({ x: u, y: v }));
+  const positions = at;
   const [each, load] = [newton(1), { x: newton(0), y: newton(1) }];
   const middle = { x: mean(positions.map(({ x }) => x)), y: mean(positions.map(({ y }) => y)) };
   return offs.map((off) => {

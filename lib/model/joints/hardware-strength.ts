@@ -68,7 +68,7 @@ export function useAlongPanel(
   safetyFactor: Ratio,
 ): HardwareUse {
   const group = groupShear.worked({
-    positions: fastening.at.map(({ u, v }) => ({ x: u, y: v })),
+    positions: fastening.at,
     load: { x: newton(0), y: force },
     at: middleOf(part),
   });
@@ -93,7 +93,7 @@ export function useAlongPanel(
  */
 function middleOf({ id, on }: HardwarePart): Position {
   if (!on) throw new Refusal(`${id} must be placed on one panel to be pulled along it`);
-  return { x: on.u, y: on.v };
+  return on;
 }
 
 /** Hardware of one duty, a representative of each item and section. */

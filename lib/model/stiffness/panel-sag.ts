@@ -98,7 +98,7 @@ function spanOf(panel: PanelPart, edges: HeldEdge): Span {
 /** What the openings of a panel cut out of its clear span, from where the span begins; a part beyond it is cut off. */
 export function openingsInSpan({ openings, clearLow, clearWidth, clearHeight }: PanelPart): readonly Shape[] {
   const span = { left: 0, bottom: 0, width: clearWidth, height: clearHeight };
-  return openings.flatMap(({ outline }) => clipped(moved(outline, { x: -clearLow.u, y: -clearLow.v }), span));
+  return openings.flatMap(({ outline }) => clipped(moved(outline, { x: -clearLow.x, y: -clearLow.y }), span));
 }
 
 /** The area that openings cut out of a panel's clear span. */

@@ -16,8 +16,8 @@ export function bendingDrawing(job: Job, id: string): DrawingView {
   const style = styleOf(job.case);
   const most = trustedDeflection(hingedProblem(panel, job), usualElementTarget);
   const onPanel = ([x, y]: readonly [number, number]): { x: number; y: number } => ({
-    x: 1e3 * (x + panel.clearLow.u),
-    y: 1e3 * (y + panel.clearLow.v),
+    x: 1e3 * (x + panel.clearLow.x),
+    y: 1e3 * (y + panel.clearLow.y),
   });
   const lines = contourShares.flatMap((share): DrawingMark[] =>
     contourPieces(most.panel, share * most.value).map(([from, to]) => ({

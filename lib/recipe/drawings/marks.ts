@@ -34,7 +34,7 @@ export function openingMark({ outline }: PlacedOpening, origin: Point2): Drawing
 export function openingName(opening: PlacedOpening, origin: Point2, letter: number): DrawingMark[] {
   const [width, height] = [millimetres(opening.width), millimetres(opening.height)];
   if (!wordsFit(opening.name, width, letter) || height < letter) return [];
-  const low = { x: millimetres(opening.low.u), y: millimetres(opening.low.v) };
+  const low = { x: millimetres(opening.low.x), y: millimetres(opening.low.y) };
   const at = moved(moved(low, { x: width / 2, y: height / 2 - 0.35 * letter }), origin);
   return [{ mark: "text", at, text: opening.name, anchor: "middle" }];
 }

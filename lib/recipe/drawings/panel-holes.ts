@@ -52,7 +52,7 @@ function groupMarks(
   letter: number,
 ): DrawingMark[] {
   if (fastening.at.length === 0) return [];
-  const centres = fastening.at.map(({ u, v }) => ({ x: millimetres(u), y: millimetres(v) }));
+  const centres = fastening.at.map(({ x, y }) => ({ x: millimetres(x), y: millimetres(y) }));
   const radius = Math.max(millimetres(fastening.fastener.diameter) / 2, letter / 5);
   return [
     ...centres.map((at): DrawingMark => ({ mark: "circle", role: "hardware", at, radius })),
@@ -116,7 +116,7 @@ function openingDimensions(
         },
       ];
     });
-  return [...chain(low.u, width, (x) => ({ x, y: 0 }), -1), ...chain(low.v, height, (y) => ({ x: 0, y }), 1)];
+  return [...chain(low.x, width, (x) => ({ x, y: 0 }), -1), ...chain(low.y, height, (y) => ({ x: 0, y }), 1)];
 }
 
 function pairs(stops: readonly Length[]): [Length, Length][] {

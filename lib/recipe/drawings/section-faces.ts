@@ -73,7 +73,7 @@ function hardwareMark(part: HardwarePart, panel: PanelPart, at: Point2, parts: P
     ? [part.stock.height, part.stock.width]
     : [part.stock.width, part.stock.height];
   const [width, height] = [millimetres(across), millimetres(up)];
-  const corner = { x: millimetres(part.on.u) - width / 2, y: millimetres(part.on.v) - height / 2 };
+  const corner = { x: millimetres(part.on.x) - width / 2, y: millimetres(part.on.y) - height / 2 };
   return [
     {
       mark: "rectangle",

@@ -15,12 +15,12 @@ export function openingsTable(openings: readonly PlacedOpening[], rule: Rule): R
       { heading: "Shape", cell: (opening) => shapeWords(opening, rule), align: "left" },
       {
         heading: "Across, from left",
-        cell: ({ low, width, outline }) => edgeMarks(low.u, width, outline, rule),
+        cell: ({ low, width, outline }) => edgeMarks(low.x, width, outline, rule),
         align: "left",
       },
       {
         heading: "Up, from bottom",
-        cell: ({ low, height, outline }) => edgeMarks(low.v, height, outline, rule),
+        cell: ({ low, height, outline }) => edgeMarks(low.y, height, outline, rule),
         align: "left",
       },
     ],
