@@ -1,12 +1,5 @@
 /** Area, first and second moments of plane figures, added up and moved to their centroid. */
-
-/** A point of a figure. */
-export interface PlanePoint {
-  /** To the right, m. */
-  readonly x: number;
-  /** Up, m. */
-  readonly y: number;
-}
+import type { Point2 } from "../shape/index.js";
 
 /** Figures as section properties have them, without their labels. */
 export interface CentroidMoments {
@@ -73,7 +66,7 @@ export function scaledMoments({ area, x, y, yy, xx, xy }: AreaMoments, by: numbe
 }
 
 /** Of the inside of a closed line of straight sides, by Green's theorem. */
-export function outlineMoments(points: readonly PlanePoint[]): AreaMoments {
+export function outlineMoments(points: readonly Point2[]): AreaMoments {
   const [first] = points;
   if (!first) return scaledMoments({ area: 0, x: 0, y: 0, yy: 0, xx: 0, xy: 0 }, 1);
   return addMoments(

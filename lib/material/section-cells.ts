@@ -1,7 +1,8 @@
 /** Closed cells of a thin-walled profile, and what they add to its resistance against twisting. */
 import { solveSquare } from "../algebra/linear-systems.js";
 import { at } from "../algebra/lists.js";
-import { type GraphPoint, type GraphWall, type WallGraph, type WallPiece, wallGraph } from "./wall-graph.js";
+import { lengthOf, type Point2, turnOf } from "../shape/index.js";
+import { type GraphWall, type WallGraph, type WallPiece, wallGraph } from "./wall-graph.js";
 
 /** One cell: what its middle lines enclose, and the pieces of wall round it. */
 interface Cell {
@@ -33,7 +34,7 @@ export function closedCells(walls: readonly GraphWall[]): ClosedCells {
     const own = graph.pieces.filter((piece) => piece.wall === i);
     const outside = own.filter((piece) => !closing.has(piece));
     return outside.length === own.length
-      ? Math.hypot(wall.to.x - wall.from.x, wall.to.y - wall.from.y)
+      ? lengthOf(wall)
       : outside.reduce((sum, { length }) => sum + length, 0);
   });
   const flows = shearFlows(cells);
@@ -69,12 +70,19 @@ function cellsOf({ joints, pieces }: WallGraph): readonly Cell[] {
       walked.add(step);
       face.push(step);
     }
-    const enclosed = areaOf(face, joints);
-    return enclosed > 0 ? [{ enclosed, round: face.map(({ piece }) => piece) }] : [];
+    const cell = { enclosed: areaOf(face, joints), round: face.map(({ piece }) => piece) };
+    return isCell(cell) ? [cell] : [];
   });
 }
 
-function nextStep(step: Step, steps: readonly Step[], joints: readonly GraphPoint[]): Step {
+/** Square of the way round, of which an area below is rounding of a face walked out and back along the same walls. */
+const rounding = 1e-9;
+
+function isCell({ enclosed, round }: Cell): boolean {
+  return enclosed > rounding * round.reduce((sum, { length }) => sum + length, 0) ** 2;
+}
+
+function nextStep(step: Step, steps: readonly Step[], joints: readonly Point2[]): Step {
   const heading = (one: Step): number => {
     const [a, b] = [at(joints, one.from), at(joints, one.to)];
     return Math.atan2(b.y - a.y, b.x - a.x);
@@ -92,12 +100,11 @@ function nextStep(step: Step, steps: readonly Step[], joints: readonly GraphPoin
   );
 }
 
-function areaOf(face: readonly Step[], joints: readonly GraphPoint[]): number {
-  const twice = face.reduce((sum, { from, to }) => {
-    const [a, b] = [at(joints, from), at(joints, to)];
-    return sum + a.x * b.y - b.x * a.y;
-  }, 0);
-  return twice / 2;
+function areaOf(face: readonly Step[], joints: readonly Point2[]): number {
+  const [first] = face;
+  if (!first) return 0;
+  const start = at(joints, first.from);
+  return face.reduce((sum, { from, to }) => sum + turnOf(start, at(joints, from), at(joints, to)) / 2, 0);
 }
 
 /** Flow round each cell for a unit of shear modulus times twist. */

@@ -1,6 +1,7 @@
 /** Sections of bars and stiffeners as properties of the drawn outline. */
 import { type Formula, type FormulaSymbols, formula } from "../formula.js";
 import { Area, type Kind, Length, listOf, recordOf, SecondMoment } from "../quantity/index.js";
+import { closed, type Point2, perimeterOf, type Side, turnOf } from "../shape/index.js";
 import { cite } from "../source.js";
 import {
   type AreaMoments,
@@ -10,18 +11,10 @@ import {
   scaledMoments,
 } from "./area-moments.js";
 
-/** A corner of an outline. */
-export interface OutlinePoint {
-  /** To the right. */
-  readonly x: Length;
-  /** Up. */
-  readonly y: Length;
-}
-
 /** A profile as it is drawn: the outer outline first, then the outlines of its hollows. */
 export interface DrawnProfile {
   /** Closed paths; one inside another is a hole. */
-  readonly outlines: readonly (readonly OutlinePoint[])[];
+  readonly outlines: readonly (readonly Point2<Length>[])[];
 }
 
 /** What a section amounts to. */
@@ -41,8 +34,10 @@ export type SectionProperties = {
   readonly smallest: SecondMoment;
 };
 
-/** A corner as text. */
-export const OutlinePoint: Kind<OutlinePoint> = recordOf<OutlinePoint>("point", { x: Length, y: Length });
+/** Corners of an outline as text. */
+export const outlineCorners: Kind<readonly Point2<Length>[]> = listOf(
+  recordOf<Point2<Length>>("point", { x: Length, y: Length }),
+);
 
 /** The symbols of a section's properties. */
 export const sectionResult: FormulaSymbols<SectionProperties> = {
@@ -73,7 +68,7 @@ export const outlineSection: Formula<DrawnProfile, SectionProperties> = formula<
   inputs: {
     outlines: {
       symbol: "(x_i, y_i)",
-      kind: listOf(listOf(OutlinePoint)),
+      kind: listOf(outlineCorners),
       meaning: "corners, outer outline first, then hollows",
     },
   },
@@ -83,7 +78,7 @@ export const outlineSection: Formula<DrawnProfile, SectionProperties> = formula<
   refuse: ({ outlines }) => [
     ...(outlines.length > 0 ? [] : ["at least one outline, got none"]),
     ...outlines.flatMap((points, i) => outlineFaults(points, `outline ${i + 1}`)),
-    ...(outlines.length > 0 && summed(outlines).area <= 0
+    ...(outlines[0] && summed(outlines).area <= roundingOf(outlines[0])
       ? ["hollows must be smaller than the profile"]
       : []),
   ],
@@ -91,15 +86,20 @@ export const outlineSection: Formula<DrawnProfile, SectionProperties> = formula<
 });
 
 /** What is wrong with one outline, under its name. */
-export function outlineFaults(points: readonly OutlinePoint[], name: string): string[] {
+export function outlineFaults(points: readonly Point2[], name: string): string[] {
   return [
-    ...(Math.abs(outlineMoments(points).area) > 0 ? [] : [`${name} must enclose an area`]),
+    ...(Math.abs(outlineMoments(points).area) > roundingOf(points) ? [] : [`${name} must enclose an area`]),
     ...(crossesItself(points) ? [`${name} must not cross itself`] : []),
   ];
 }
 
+/** What rounding alone makes of the area that a line encloses. */
+function roundingOf(points: readonly Point2[]): number {
+  return 1e-12 * perimeterOf(closed(points)) ** 2;
+}
+
 /** Hollows are taken off, whichever way round they were drawn. */
-function summed(outlines: readonly (readonly OutlinePoint[])[]): AreaMoments {
+function summed(outlines: readonly (readonly Point2<Length>[])[]): AreaMoments {
   return addMoments(
     outlines.map((points, i) => {
       const own = outlineMoments(points);
@@ -109,16 +109,10 @@ function summed(outlines: readonly (readonly OutlinePoint[])[]): AreaMoments {
   );
 }
 
-function crossesItself(points: readonly OutlinePoint[]): boolean {
-  const side = (a: OutlinePoint, b: OutlinePoint, c: OutlinePoint): number =>
-    Math.sign((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x));
-  const end = (i: number): OutlinePoint => points[(i + 1) % points.length] as OutlinePoint;
-  return points.some((a, i) =>
-    points.some(
-      (c, j) =>
-        j > i &&
-        side(a, end(i), c) * side(a, end(i), end(j)) < 0 &&
-        side(c, end(j), a) * side(c, end(j), end(i)) < 0,
-    ),
-  );
+/** Whether sides cross; those that only touch, as along a seam to a hollow, do not. */
+function crossesItself(points: readonly Point2[]): boolean {
+  const { sides } = closed(points);
+  const parted = ({ from, to }: Side, other: Side): boolean =>
+    Math.sign(turnOf(from, to, other.from)) * Math.sign(turnOf(from, to, other.to)) < 0;
+  return sides.some((one, i) => sides.slice(i + 1).some((other) => parted(one, other) && parted(other, one)));
 }

@@ -1,14 +1,15 @@
 /** The torsion constant of a bar: from its outline, and of single shapes in closed form. */
 import { type Formula, formula } from "../formula.js";
-import { Area, Length, listOf, SecondMoment } from "../quantity/index.js";
+import { Area, Length, SecondMoment } from "../quantity/index.js";
+import { boundsOf, closed, type Point2, perimeterOf, type Shape } from "../shape/index.js";
 import { cite } from "../source.js";
-import { OutlinePoint, outlineFaults, outlineSection } from "./section-outline.js";
+import { outlineCorners, outlineFaults, outlineSection } from "./section-outline.js";
 import { torsion } from "./section-walls.js";
 
 /** A profile without hollows. */
 export interface SolidProfile {
   /** The corners of the outline. */
-  readonly outline: readonly OutlinePoint[];
+  readonly outline: readonly Point2<Length>[];
 }
 
 /** Grid cells across the mean wall: the coarse grid, and twice as many. */
@@ -28,7 +29,7 @@ export const solidTorsion: Formula<SolidProfile, SecondMoment> = formula({
   title: "Torsion constant of a drawn solid profile",
   equation: String.raw`\nabla^2\varphi = -2,\quad \varphi = 0 \text{ on the outline},\quad J = 2\iint\varphi\,dA`,
   inputs: {
-    outline: { symbol: "(x_i, y_i)", kind: listOf(OutlinePoint), meaning: "corners of the outline" },
+    outline: { symbol: "(x_i, y_i)", kind: outlineCorners, meaning: "corners of the outline" },
   },
   result: { symbol: "J", kind: SecondMoment, meaning: "torsion constant" },
   source: [
@@ -39,32 +40,19 @@ export const solidTorsion: Formula<SolidProfile, SecondMoment> = formula({
   refuse: ({ outline }) => outlineFaults(outline, "outline"),
   compute: ({ outline }) => {
     const { area } = outlineSection({ outlines: [outline] });
-    const wall = (2 * area) / perimeterOf(outline);
+    const wall = (2 * area) / perimeterOf(closed(outline));
     const [coarse, fine] = [volumeOn(outline, wall / cells), volumeOn(outline, wall / (2 * cells))] as const;
     return 2 * (fine + (fine - coarse) / 3);
   },
 });
 
-function perimeterOf(outline: readonly OutlinePoint[]): number {
-  return sidesOf(outline).reduce((sum, [a, b]) => sum + Math.hypot(b.x - a.x, b.y - a.y), 0);
-}
-
-type Side = readonly [OutlinePoint, OutlinePoint];
-
-function sidesOf(outline: readonly OutlinePoint[]): readonly Side[] {
-  return outline.map((a, i) => [a, outline[(i + 1) % outline.length] ?? a]);
-}
-
 /** Where a grid line enters and leaves the profile, in order. */
-function crossings(
-  sides: readonly Side[],
-  along: "x" | "y",
-  across: "x" | "y",
-  at: number,
-): readonly number[] {
+function crossings({ sides }: Shape, along: "x" | "y", across: "x" | "y", at: number): readonly number[] {
   return sides
-    .filter(([a, b]) => a[across] > at !== b[across] > at)
-    .map(([a, b]) => a[along] + ((at - a[across]) / (b[across] - a[across])) * (b[along] - a[along]))
+    .filter(({ from: a, to: b }) => a[across] > at !== b[across] > at)
+    .map(
+      ({ from: a, to: b }) => a[along] + ((at - a[across]) / (b[across] - a[across])) * (b[along] - a[along]),
+    )
     .sort((a, b) => a - b);
 }
 
@@ -76,7 +64,7 @@ interface Node {
   readonly reach: number;
 }
 
-function volumeOn(outline: readonly OutlinePoint[], step: number): number {
+function volumeOn(outline: readonly Point2[], step: number): number {
   const nodes = nodesOf(outline, step);
   const heights = new Float64Array(nodes.length);
   const factor = 2 / (1 + Math.sin(Math.PI / (4 * cells)));
@@ -103,14 +91,17 @@ function sweepOnce(nodes: readonly Node[], heights: Float64Array, factor: number
   return most;
 }
 
-function nodesOf(outline: readonly OutlinePoint[], step: number): readonly Node[] {
-  const sides = sidesOf(outline);
-  const low = { x: Math.min(...outline.map(({ x }) => x)), y: Math.min(...outline.map(({ y }) => y)) };
+function nodesOf(outline: readonly Point2[], step: number): readonly Node[] {
+  const shape = closed(outline);
+  const { left, bottom, width, height } = boundsOf(shape);
+  const [low, size] = [
+    { x: left, y: bottom },
+    { x: width, y: height },
+  ];
   const place = (axis: "x" | "y", i: number): number => low[axis] + (i + 0.5) * step;
-  const count = (axis: "x" | "y"): number =>
-    Math.ceil((Math.max(...outline.map((point) => point[axis])) - low[axis]) / step);
-  const rows = Array.from({ length: count("y") }, (_, j) => crossings(sides, "x", "y", place("y", j)));
-  const columns = Array.from({ length: count("x") }, (_, i) => crossings(sides, "y", "x", place("x", i)));
+  const count = (axis: "x" | "y"): number => Math.ceil(size[axis] / step);
+  const rows = Array.from({ length: count("y") }, (_, j) => crossings(shape, "x", "y", place("y", j)));
+  const columns = Array.from({ length: count("x") }, (_, i) => crossings(shape, "y", "x", place("x", i)));
   const numbers = new Map<string, number>();
   for (const [j, cuts] of rows.entries()) {
     for (const i of columns.keys()) {

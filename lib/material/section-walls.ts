@@ -1,6 +1,7 @@
 /** Thin-walled profiles drawn as walls, with their resistance to twisting. */
 import { type Formula, type FormulaSymbol, formula } from "../formula.js";
 import { type Kind, Length, listOf, recordOf, SecondMoment } from "../quantity/index.js";
+import { line } from "../shape/index.js";
 import { cite } from "../source.js";
 import { type AreaMoments, aboutCentroid, addMoments } from "./area-moments.js";
 import { closedCells } from "./section-cells.js";
@@ -91,8 +92,7 @@ export const walledSection: Formula<WalledProfile, WalledSection> = formula<Wall
 function torsionOf(walls: readonly ProfileWall[]): number {
   const { torsion: closed, open } = closedCells(
     walls.map(({ fromX, fromY, toX, toY, thickness }) => ({
-      from: { x: fromX, y: fromY },
-      to: { x: toX, y: toY },
+      ...line({ x: fromX, y: fromY }, { x: toX, y: toY }),
       thickness,
     })),
   );

@@ -1,19 +1,8 @@
-/** Walls of a drawn profile joined where they touch: the pieces between joints, as a plane graph. */
-
-/** A point of the drawing. */
-export interface GraphPoint {
-  /** To the right, m. */
-  readonly x: number;
-  /** Up, m. */
-  readonly y: number;
-}
+/** Walls of a drawn profile joined where they touch: the pieces between joints, as a plane graph. All in m. */
+import { apart, distanceToSide, type LineSide, lengthOf, type Point2, pointAt } from "../shape/index.js";
 
 /** A wall along its middle line. */
-export interface GraphWall {
-  /** One end of its middle line. */
-  readonly from: GraphPoint;
-  /** The other end. */
-  readonly to: GraphPoint;
+export interface GraphWall extends LineSide {
   /** Across its middle line, m. */
   readonly thickness: number;
 }
@@ -33,7 +22,7 @@ export interface WallPiece {
 /** Walls as joints and pieces. */
 export interface WallGraph {
   /** Where walls meet or end. */
-  readonly joints: readonly GraphPoint[];
+  readonly joints: readonly Point2[];
   /** Walls from joint to joint. */
   readonly pieces: readonly WallPiece[];
 }
@@ -43,15 +32,15 @@ const slip = 0.1;
 
 /** Joins every two walls of which one reaches the other's face. */
 export function wallGraph(walls: readonly GraphWall[]): WallGraph {
-  const joints: GraphPoint[] = [];
-  const numberOf = (point: GraphPoint, reach: number): number => {
-    const known = joints.findIndex(({ x, y }) => Math.hypot(x - point.x, y - point.y) <= reach);
+  const joints: Point2[] = [];
+  const numberOf = (point: Point2, reach: number): number => {
+    const known = joints.findIndex((joint) => apart(joint, point) <= reach);
     return known >= 0 ? known : joints.push(point) - 1;
   };
   const pieces = walls.flatMap((wall, i) => {
     const touched = walls.flatMap((other, j) => (i === j ? [] : (touchAlong(wall, other) ?? [])));
     const stops = [...freeEnds(wall, touched), ...touched].sort((a, b) => a - b);
-    const numbers = stops.map((at) => numberOf(pointAt(wall, at), wall.thickness / 4));
+    const numbers = stops.map((at) => numberOf(pointAt(wall, at / lengthOf(wall)), wall.thickness / 4));
     return stops.slice(1).flatMap((at, k): WallPiece[] => {
       const ends = [numbers[k] ?? 0, numbers[k + 1] ?? 0] as const;
       const { thickness } = wall;
@@ -86,33 +75,19 @@ function isOn(at: number, length: number): boolean {
 
 /** Whether an end of a wall reaches the face of another. */
 function endReaches({ from, to }: GraphWall, other: GraphWall, least: number): boolean {
-  const { x, y } = directionOf(other);
-  return [from, to].some((end) => {
-    const [ahead, beside] = [end.x - other.from.x, end.y - other.from.y];
-    const at = Math.min(Math.max(ahead * x + beside * y, 0), lengthOf(other));
-    return Math.hypot(ahead - at * x, beside - at * y) <= other.thickness / 2 + least;
-  });
+  return [from, to].some((end) => distanceToSide(other, end) <= other.thickness / 2 + least);
 }
 
 /** Walls in one line touch end to end. */
 function endOn(wall: GraphWall, other: GraphWall, least: number): number | undefined {
   const length = lengthOf(wall);
   return [0, length].find((at) => {
-    const end = pointAt(wall, at);
-    return [other.from, other.to].some(({ x, y }) => Math.hypot(x - end.x, y - end.y) <= least);
+    const end = pointAt(wall, at / length);
+    return [other.from, other.to].some((point) => apart(point, end) <= least);
   });
 }
 
-function lengthOf({ from, to }: GraphWall): number {
-  return Math.hypot(to.x - from.x, to.y - from.y);
-}
-
-function directionOf(wall: GraphWall): GraphPoint {
+function directionOf(wall: GraphWall): Point2 {
   const length = lengthOf(wall);
   return { x: (wall.to.x - wall.from.x) / length, y: (wall.to.y - wall.from.y) / length };
-}
-
-function pointAt(wall: GraphWall, along: number): GraphPoint {
-  const { x, y } = directionOf(wall);
-  return { x: wall.from.x + along * x, y: wall.from.y + along * y };
 }

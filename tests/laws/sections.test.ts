@@ -9,7 +9,7 @@ import {
   tubeTorsion,
   walledSection,
 } from "../../lib/material/index.js";
-import { mm, squareMetre } from "../../lib/quantity/index.js";
+import { Length, mm, squareMetre } from "../../lib/quantity/index.js";
 
 type Corner = readonly [number, number];
 const outline = (corners: readonly Corner[]) => corners.map(([x, y]) => ({ x: mm(x), y: mm(y) }));
@@ -92,6 +92,26 @@ describe("a drawn section", () => {
   ])("is refused, case %#", (outlines, message) => {
     expect(() => outlineSection({ outlines })).toThrow(message);
   });
+
+  test("is refused on one line, whatever area rounding gives it", () => {
+    const onOneLine = outline([
+      [0.1, 0.3],
+      [0.7, 2.1],
+      [1.9, 5.7],
+    ]);
+    expect(() => outlineSection({ outlines: [onOneLine] })).toThrow(
+      "section.outline: outline 1 must enclose an area",
+    );
+  });
+
+  test("is refused where its hollow is all of it, turned and drawn anew", () => {
+    const turned = lShape.map(
+      ([x, y]): Corner => [x * Math.cos(1) - y * Math.sin(1), x * Math.sin(1) + y * Math.cos(1)],
+    );
+    expect(() => outlineSection({ outlines: [outline(turned), outline(moved(turned, [0.1, 0.7]))] })).toThrow(
+      "section.outline: hollows must be smaller than the profile",
+    );
+  });
 });
 
 describe("torsion of a drawn solid", () => {
@@ -134,6 +154,35 @@ describe("torsion of a drawn solid", () => {
 });
 
 describe("a thin-walled section", () => {
+  test("of an angle closes no cell, whatever rounding makes of its walls walked out and back", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 200, max: 900 }),
+        fc.integer({ min: 10, max: 40 }),
+        offset,
+        (tenthsLeg, tenthsWall, [right, up]) => {
+          const [leg, wall] = [mm(tenthsLeg / 10), mm(tenthsWall / 10)];
+          const walls = angleWalls(leg, wall).map(
+            ({ fromX, fromY, toX, toY, thickness }): ProfileWall => ({
+              fromX: Length.si(fromX + mm(right)),
+              fromY: Length.si(fromY + mm(up)),
+              toX: Length.si(toX + mm(right)),
+              toY: Length.si(toY + mm(up)),
+              thickness,
+            }),
+          );
+          const open = ((2 * leg - wall) * wall ** 3) / 3;
+          expect(walledSection({ walls }).torsion / open).toBeCloseTo(1, 9);
+        },
+      ),
+    );
+  });
+
+  test("of an angle of 40 x 1.5 mm has a torsion constant, as one of 40 x 1.6 mm", () => {
+    expect(walledSection({ walls: angleWalls(mm(40), mm(1.5)) }).torsion).toBeCloseTo(88.3125e-12, 18);
+    expect(walledSection({ walls: angleWalls(mm(40), mm(1.6)) }).torsion).toBeCloseTo(107.0421333e-12, 18);
+  });
+
   test("of an angle agrees with its outline", () => {
     fc.assert(
       fc.property(fc.integer({ min: 20, max: 60 }), fc.integer({ min: 1, max: 4 }), (leg, wall) => {
