@@ -1,12 +1,10 @@
-import { symmetricEigen } from "../../algebra/eigenvalues.js";
 import { solveSquare } from "../../algebra/linear-systems.js";
-import { add, at as entry, sumOf } from "../../algebra/lists.js";
-import { unitVector } from "../../algebra/matrix3.js";
+import { add, at as entry, sumOf, under } from "../../algebra/lists.js";
 import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
 import type { BoxSpot } from "./box-problem.js";
-import { type JoinedParts, movedFree, type PreparedLink, rigidRow, stretchOf } from "./joined-parts.js";
-import { waysToMove } from "./meshed-box.js";
+import { type HeldLoad, holdOf, type InUse, springsIn, tipsMessage, wrenchOf } from "./contact-statics.js";
+import { type JoinedParts, movedFree, stretchOf } from "./joined-parts.js";
 
 /** Parts under one load case. */
 export interface JoinedAnswer {
@@ -16,60 +14,116 @@ export interface JoinedAnswer {
   readonly forces: readonly number[];
 }
 
-/** Rounds in which springs that push or pull only are left out or taken back. */
-const mostRounds = 40;
-
 /**
- * Moves joined parts under forces.
+ * Moves joined parts under forces. Springs that only push or only pull act as all others do, or are left out with a
+ * gap: the forces are those of least energy among all that are in balance with the load and pull nowhere they cannot,
+ * found by the active-set method for convex quadratic programs (J. Nocedal, S. J. Wright, Numerical Optimization, 2006,
+ * 16.5). Every round either lowers that energy or leaves one more spring out, so that the search ends; what it ends
+ * with is tested before it is told.
  *
  * @param joined the parts with all springs
  * @param loads forces on the degrees of freedom of each part
  * @param inUse which springs this load case has; all when left out
- * @throws Refusal that names a part that nothing holds, or when springs that only push or pull come to no rest
+ * @throws Refusal that names a part that nothing holds, or that tips
  */
 export function movedJoined(
   joined: JoinedParts,
   loads: readonly Float64Array[],
-  inUse: (link: PreparedLink["link"]) => boolean = () => true,
+  inUse: InUse = () => true,
 ): JoinedAnswer {
   const free = joined.parts.map((part, i) => movedFree(part, entry(loads, i)));
-  const wrenches = joined.parts.map((part, i) => wrenchOf(part.structure.nodes, entry(loads, i)));
-  const candidates = [...joined.links.keys()].filter((i) => inUse(entry(joined.links, i).link));
+  const springs = springsIn(joined, inUse);
+  const load = wrenchOf(joined, loads);
+  const { start, carried, tipping } = holdOf(joined, springs)(load);
+  if (tipping) throw new Refusal(tipsMessage(joined, tipping));
   const gaps = joined.links.map((link) => stretchOf(link, (part) => entry(free, part)));
-  let active = candidates;
-  for (let round = 0; round < mostRounds; round++) {
-    refuseUnconstrained(joined, active);
-    const found: Round = { active, gaps, ...balanced(joined, active, gaps, wrenches) };
-    const stretches = candidates.map((i) => stretchUnder(joined, i, found));
-    const next = candidates.filter((i, k) => works(entry(joined.links, i).link.only, entry(stretches, k)));
-    if (next.length === active.length && next.every((i, k) => i === active[k]))
-      return answer(joined, free, found);
-    active = next;
-  }
-  throw new Refusal(
-    `${joined.parts.map(({ structure }) => structure.problem.name).join(" and ")}: what only pushes or pulls comes to no rest; is it about to tip?`,
-  );
+  return answer(joined, free, atRest(joined, springs, { start, carried, gaps, size: largest(load.gross) }));
 }
 
-function works(only: "push" | "pull" | undefined, stretch: number): boolean {
-  return only === undefined || (only === "push" ? stretch <= 0 : stretch >= 0);
+/** What the search for the springs that act begins with. */
+interface Task extends Pick<HeldLoad, "start" | "carried"> {
+  /** How much longer each spring got before any force, m. */
+  readonly gaps: readonly number[];
+  /** The largest of the load, N or N m. */
+  readonly size: number;
 }
 
-/** Force and moment about the part's 0, 0, 0 of the forces on its nodes. */
-function wrenchOf(nodes: readonly BoxSpot[], load: Float64Array): Float64Array {
-  const wrench = new Float64Array(6);
-  nodes.forEach((spot, node) => {
-    const from = spaceDofs * node;
-    for (const axis of [0, 1, 2] as const) {
-      const force = entry(load, from + axis);
-      add(wrench, 3 + axis, entry(load, from + 3 + axis));
-      if (force === 0) continue;
-      rigidRow(spot, unitVector(axis)).forEach((share, k) => {
-        add(wrench, k, force * share);
-      });
+/** Shares of the load and of the longest stretch below which either is round-off. */
+const roundOff = 1e-9;
+/** Rounds for each spring, far more than were ever needed. */
+const roundsEach = 20;
+
+/** Finds the springs that act: all others have a gap. */
+function atRest(joined: JoinedParts, springs: readonly number[], task: Task): Round {
+  const { carried, gaps, size } = task;
+  const forces = task.start.slice();
+  const out = new Set<number>();
+  const allowed = (i: number, value: number, most: number): boolean => {
+    const { only } = entry(joined.links, i).link;
+    return only === undefined || (only === "push" ? -value : value) >= -roundOff * most;
+  };
+  for (let round = 0; round < roundsEach * (springs.length + 1); round++) {
+    const active = springs.filter((i) => !out.has(i));
+    const found: Round = { active, gaps, ...balanced(joined, active, gaps, carried) };
+    const wrong = active.flatMap((i, k) => {
+      const [to, from] = [entry(found.forces, k), entry(forces, i)];
+      return allowed(i, to, size) ? [] : [{ i, over: Math.abs(to), step: Math.max(0, from / (from - to)) }];
+    });
+    const step = wrong.reduce((least, one) => Math.min(least, one.step), 1);
+    active.forEach((i, k) => {
+      forces[i] = entry(forces, i) + step * (entry(found.forces, k) - entry(forces, i));
+    });
+    const [stops] = wrong.filter((one) => one.step === step).sort((a, b) => b.over - a.over);
+    if (stops) {
+      forces[stops.i] = 0;
+      out.add(stops.i);
+      continue;
     }
+    const stretches = new Map(springs.map((i) => [i, stretchUnder(joined, i, found)]));
+    const longest = largest([...stretches.values(), ...gaps]);
+    const [back] = [...out]
+      .map((i) => ({ i, stretch: under(stretches, i) }))
+      .filter(({ i, stretch }) => !allowed(i, -stretch, longest))
+      .sort((a, b) => Math.abs(b.stretch) - Math.abs(a.stretch));
+    if (!back) return proven(joined, found, stretches, task);
+    out.delete(back.i);
+  }
+  throw new Error(`forces of ${springs.length} springs: no balance was found`);
+}
+
+/** Share of the largest up to which a balance may be off. */
+const provenTo = 1e-6;
+
+/**
+ * A balance whose springs are as long as their forces say, and whose forces come to the load.
+ *
+ * @throws Error where they do not, which is a mistake in the program
+ */
+function proven(
+  { links }: JoinedParts,
+  found: Round,
+  stretches: ReadonlyMap<number, number>,
+  { carried, size }: Task,
+): Round {
+  const left = carried.slice();
+  const off = found.active.map((i, k) => {
+    const { link, ends } = entry(links, i);
+    const force = entry(found.forces, k);
+    for (const { part, rigid } of ends)
+      rigid.forEach((share, way) => {
+        add(left, 6 * part + way, -force * share);
+      });
+    return under(stretches, i) - force / link.stiffness;
   });
-  return wrench;
+  const longest = largest([...stretches.values(), ...found.gaps]);
+  if (largest(off) <= provenTo * longest && largest(left) <= provenTo * size) return found;
+  throw new Error(`forces of ${found.active.length} springs: off by ${largest(off)} m, ${largest(left)} N`);
+}
+
+function largest(values: Iterable<number>): number {
+  let most = 0;
+  for (const value of values) most = Math.max(most, Math.abs(value));
+  return most;
 }
 
 /** Force of each active spring, and the rigid movement of each part. */
@@ -93,7 +147,7 @@ function balanced(
   { parts, links, give }: JoinedParts,
   active: readonly number[],
   gaps: readonly number[],
-  wrenches: readonly Float64Array[],
+  wrench: Float64Array,
 ): Balance {
   const [springs, size] = [active.length, active.length + 6 * parts.length];
   const matrix = new Float64Array(size * size);
@@ -112,10 +166,8 @@ function balanced(
       });
     right[row] = entry(gaps, i);
   });
-  wrenches.forEach((wrench, part) => {
-    wrench.forEach((value, k) => {
-      right[springs + 6 * part + k] = -value;
-    });
+  wrench.forEach((value, k) => {
+    right[springs + k] = -value;
   });
   const unknowns = solveSquare(matrix, right);
   return { forces: unknowns.subarray(0, springs), rigid: unknowns.subarray(springs) };
@@ -167,38 +219,4 @@ export function addRigid(
       add(displacement, from + k, value);
     });
   });
-}
-
-/** Share of the stiffest rigid movement below which one is not held at all. */
-const looseShare = 1e-12;
-
-/**
- * Names the part that moves most in the rigid movement that no spring resists.
- *
- * @throws Refusal that names the part and how it moves
- */
-function refuseUnconstrained({ parts, links }: JoinedParts, active: readonly number[]): void {
-  const size = 6 * parts.length;
-  const matrix = new Float64Array(size * size);
-  for (const i of active) {
-    const { link, ends } = entry(links, i);
-    const row = new Float64Array(size);
-    for (const { part, rigid } of ends)
-      rigid.forEach((share, k) => {
-        add(row, 6 * part + k, share);
-      });
-    row.forEach((a, p) => {
-      if (a !== 0)
-        row.forEach((b, q) => {
-          add(matrix, p * size + q, link.stiffness * a * b);
-        });
-    });
-  }
-  const { values, vectors } = symmetricEigen(matrix, size);
-  const loose = values.indexOf(Math.min(...values));
-  if (entry(values, loose) > looseShare * Math.max(...values)) return;
-  const shares = Array.from({ length: size }, (_, k) => Math.abs(entry(vectors, k * size + loose)));
-  const most = shares.indexOf(Math.max(...shares));
-  const { name } = entry(parts, Math.floor(most / 6)).structure.problem;
-  throw new Refusal(`${name} is loose: it ${waysToMove[most % 6]} without resistance; hold it better`);
 }
