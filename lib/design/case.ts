@@ -58,6 +58,9 @@ export interface Case {
 /** What there is to build, whatever it earns. */
 export type CaseBuild = Omit<Case, "business">;
 
+/** The thing itself, whatever is asked of it: all that its parts are derived from. */
+export type CaseBody = Pick<Case, "units" | "sections" | "hardware" | "shelves" | "contents" | "services">;
+
 /** One box of the case. */
 export interface Section {
   /** What the builder calls it. */

@@ -90,9 +90,8 @@ export function breakRules({ priceBreaks: breaks }: OfferRows, stock: StockRows)
   return breaks.flatMap(({ line, item, from, price }, i): LineRule[] => {
     const usual = prices.get(item);
     if (usual === undefined) {
-      return [
-        { line, keeps: false, column: "item", value: item, expected: "a name of one of the tables of stock" },
-      ];
+      const expected = "a name of one of the tables of stock";
+      return [{ line, keeps: false, column: "item", value: item, expected, cause: `name ${item}` }];
     }
     return [
       {
@@ -128,7 +127,10 @@ export function leftoverRules(
     const broken = (column: string, value: string, expected: string): LineRule[] => [
       { line, keeps: false, column, value, expected },
     ];
-    if (!all.includes(stock)) return broken("stock", stock, `a sheet, laminate or bar (${all.join(", ")})`);
+    if (!all.includes(stock)) {
+      const expected = `a sheet, laminate or bar (${all.join(", ")})`;
+      return broken("stock", stock, expected).map((rule) => ({ ...rule, cause: `name ${stock}` }));
+    }
     if (all.includes(name)) return broken("name", name, "a name of its own, not that of a stock");
     if (!flat.includes(stock)) {
       return width === undefined ? [] : broken("width", Length.show(width), "nothing, for a bar");

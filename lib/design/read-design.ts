@@ -1,8 +1,9 @@
 import { keptLast, share } from "../kept/index.js";
 import { type ReadTable, readTable, type TableRow, type TableSchema } from "../measure/index.js";
-import type { Problem } from "../problem.js";
+import { grouped, type Problem, type RawProblem } from "../problem.js";
 import type { Case, CaseBuild } from "./case.js";
 import { checkCase } from "./check/check-case.js";
+import type { Unsure } from "./check/check-names.js";
 import { checkStockSizes } from "./check/check-stock-sizes.js";
 import type { Fault } from "./check/fault.js";
 import { deriveParts } from "./derive/derive-parts.js";
@@ -10,14 +11,15 @@ import type { Measurements } from "./measured.js";
 import type { Offers } from "./offers.js";
 import type { Parts } from "./parts.js";
 import type { CaseText } from "./read/case-text.js";
-import { readCase } from "./read/read-case.js";
+import { type ReadCase, readCase } from "./read/read-case.js";
 import type { Stock } from "./stock.js";
 import {
   checkTables,
   type ReadOne,
   type ReadTables,
   readTables,
-  stockIsSound,
+  type SoundStock,
+  soundStock,
   type TableTexts,
 } from "./tables.js";
 
@@ -42,9 +44,8 @@ export const caseFile = "case.yaml";
 export type ReadDesign = { readonly design: Design } | { readonly problems: readonly Problem[] };
 
 /**
- * Reads and checks a job from its texts: the design, or every problem. What a problem hides is reported once
- * that is mended: names are looked up in tables that could be read, and sizes are checked once all names lead
- * somewhere; whether pieces come from their stock is asked last.
+ * Reads and checks a job from its texts: the design, or every problem. What a problem hides is reported once that is
+ * mended: names are not looked up in tables that could not be read, and only what has no problem is laid out.
  *
  * @param texts by file name: case.yaml and the tables
  */
@@ -59,7 +60,7 @@ export function readDesign(texts: TableTexts): ReadDesign {
 export function designReader(): (texts: TableTexts) => ReadDesign {
   const caseOf = keptLast((text: string) => readCase(text, caseFile));
   const readOne = keptTables();
-  const faultsOf = keptLast(checkCase);
+  const checkedOf = keptLast(checkCase);
   const partsOf = keptLast(deriveParts);
   let tables: ReadTables | undefined;
   let build: CaseBuild | undefined;
@@ -70,18 +71,20 @@ export function designReader(): (texts: TableTexts) => ReadDesign {
     const { stock, offers, measurements } = tables;
     const description = read.case && share(before?.case, read.case);
     build = description && share(build, buildOf(description));
-    const faults = build && stockIsSound(tables) ? faultsOf(build, stock) : [];
-    const problems = [
+    const ofTables = [...tables.problems, ...checkTables(tables, read.currency)];
+    const sound = soundStock(tables, ofTables);
+    const body = build ?? read.body;
+    const checked = body && checkedOf(body, sound.stock, unsureOf(read, sound));
+    const faults = checked?.faults ?? [];
+    const parts = checked && faults.length === 0 ? partsOf(checked.sound, sound.stock) : undefined;
+    const problems = grouped([
       ...(texts[caseFile] === undefined ? [{ file: caseFile, expected: "this file" }] : read.problems),
       ...distinct(faults.map((fault) => atItsRow(fault, read.written))),
-      ...tables.problems,
-      ...checkTables(tables, description?.currency),
-    ];
-    if (problems.length > 0 || !description || !build) return { problems };
-    const parts = share(before?.parts, partsOf(build, stock));
-    const tooShort = checkStockSizes(parts, stock);
-    if (tooShort.length > 0) return { problems: tooShort };
-    before = { case: description, stock, offers, measurements, parts };
+      ...ofTables,
+      ...(parts ? checkStockSizes(parts, sound.stock) : []),
+    ]);
+    if (problems.length > 0 || !description || !parts) return { problems };
+    before = { case: description, stock, offers, measurements, parts: share(before?.parts, parts) };
     return { design: before };
   };
 }
@@ -89,6 +92,14 @@ export function designReader(): (texts: TableTexts) => ReadDesign {
 /** What there is to build, whatever it earns. */
 function buildOf({ business: _, ...build }: Case): CaseBuild {
   return build;
+}
+
+/** One and the same while nothing is unsure, so that what was worked out stands. */
+const sure: Unsure = { tables: new Set(), sections: new Set(), shelves: new Set() };
+
+function unsureOf({ hidden }: ReadCase, { unsure }: SoundStock): Unsure {
+  const { sections, shelves } = hidden;
+  return unsure.size + sections.size + shelves.size === 0 ? sure : { tables: unsure, sections, shelves };
 }
 
 /** Reads tables, each again only when its text is another one. */
@@ -103,12 +114,15 @@ function keptTables(): ReadOne {
   };
 }
 
-function atItsRow({ path, inheritedFrom = [], expected, value }: Fault, written: CaseText): Problem {
+function atItsRow(
+  { path, inheritedFrom = [], expected, value, cause }: Fault,
+  written: CaseText,
+): RawProblem {
   const standing = [path, ...inheritedFrom].find((one) => written.has(one)) ?? path;
-  return written.problemAt(standing, expected, value);
+  return { ...written.problemAt(standing, expected, value), ...(cause === undefined ? {} : { cause }) };
 }
 
 /** One wrong value in a build is wrong for every panel that inherits it, and is reported once. */
-function distinct(problems: readonly Problem[]): Problem[] {
+function distinct(problems: readonly RawProblem[]): RawProblem[] {
   return [...new Map(problems.map((problem) => [JSON.stringify(problem), problem])).values()];
 }

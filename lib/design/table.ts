@@ -52,6 +52,8 @@ export interface RowRule {
   readonly value: string;
   /** What should stand there. */
   readonly expected: string;
+  /** What it has in common with other mistakes of the same cause; by its words where left out. */
+  readonly cause?: string;
 }
 
 /** A rule with the line of its row, counted from 1. */

@@ -1,6 +1,6 @@
 /** Every table of a job: texts in, typed rows and every problem out. */
 import { type ReadTable, readTable, type TableRow, type TableSchema } from "../measure/index.js";
-import type { Problem } from "../problem.js";
+import { didYouMean, type Problem, type RawProblem } from "../problem.js";
 import { Money } from "../quantity/index.js";
 import { type Measurements, measuredTables } from "./measured.js";
 import { breakRules, leftoverRules, type OfferRows, type Offers, offerTables } from "./offers.js";
@@ -102,16 +102,20 @@ export function cellProblem({ table, line, column, value }: Cell, expected: stri
  *
  * @param currency of the case, when it could be read
  */
-export function checkTables(read: ReadTables, currency: string | undefined): Problem[] {
+export function checkTables(read: ReadTables, currency: string | undefined): RawProblem[] {
   const spoilt = new Set(read.problems.map(({ file }) => file));
   const { stock, offers } = read;
-  const broken = (table: TableName, rules: readonly LineRule[]): Problem[] =>
-    rules.filter(({ keeps }) => !keeps).map((rule) => cellProblem({ table, ...rule }, rule.expected));
+  const broken = (table: TableName, rules: readonly LineRule[]): RawProblem[] =>
+    rules
+      .filter(({ keeps }) => !keeps)
+      .map((rule) => ({
+        ...cellProblem({ table, ...rule }, rule.expected),
+        cause: rule.cause ?? `${table} ${rule.column} ${rule.expected.replace(/[\d.,/-]+/g, "")}`,
+      }));
   return [
-    ...stockNames.flatMap((table) => strangePrices(table, stock[table], currency)),
+    ...strangePrices(read, currency),
     ...tableNames.flatMap((table) => strangeNames(table, rowsOf(read, table), stock, spoilt)),
-    ...strangePrices("priceBreaks", offers.priceBreaks, currency),
-    ...strangePrices("suppliers", offers.suppliers, currency),
+    ...(spoilt.has(tableFiles.suppliers) ? [] : strangeSuppliers(read)),
     ...(stockIsSound(read)
       ? [
           ...broken("priceBreaks", breakRules(offers, stock)),
@@ -120,6 +124,45 @@ export function checkTables(read: ReadTables, currency: string | undefined): Pro
       : []),
     ...tableNames.flatMap((table) => broken(table, tables[table].rulesOf(rowsOf(read, table)))),
   ];
+}
+
+/** What is left of the stock without its problems. */
+export interface SoundStock {
+  /** Rows that have none, and whose own names lead to such rows. */
+  readonly stock: StockRows;
+  /** Tables with a problem. */
+  readonly unsure: ReadonlySet<keyof Stock>;
+}
+
+/**
+ * The stock that a case may be laid out with.
+ *
+ * @param problems of all tables
+ */
+export function soundStock({ stock }: ReadTables, problems: readonly Problem[]): SoundStock {
+  const unsure = new Set(
+    stockNames.filter((table) => problems.some(({ file }) => file === tableFiles[table])),
+  );
+  if (unsure.size === 0) return { stock, unsure };
+  const bad = new Set(
+    problems.flatMap(({ file, row, also = [] }) =>
+      [{ file, row }, ...also].map((one) => `${one.file} ${one.row}`),
+    ),
+  );
+  const good = <Row extends TableRow>(table: keyof Stock, rows: readonly Row[]): readonly Row[] =>
+    rows.filter(({ line }) => !bad.has(`${tableFiles[table]} ${line}`));
+  const fasteners = good("fasteners", stock.fasteners);
+  const hardware = good("hardware", stock.hardware).filter(({ fastener }) =>
+    fasteners.some(({ name }) => name === fastener),
+  );
+  if (hardware.length < stock.hardware.length) unsure.add("hardware");
+  const sound = {
+    sheets: good("sheets", stock.sheets),
+    bars: good("bars", stock.bars),
+    adhesives: good("adhesives", stock.adhesives),
+    facings: good("facings", stock.facings),
+  };
+  return { stock: { ...sound, hardware, fasteners }, unsure };
 }
 
 function rowsOf({ stock, offers, measurements }: ReadTables, table: TableName): readonly TableRow[] {
@@ -137,17 +180,29 @@ function cellsOf(
   }));
 }
 
-/** Amounts in another currency than the case's. */
-function strangePrices(table: TableName, rows: readonly TableRow[], currency: string | undefined): Problem[] {
+/** Amounts in another currency than the case's: one cause for each such currency. */
+function strangePrices(read: ReadTables, currency: string | undefined): RawProblem[] {
   if (currency === undefined) return [];
-  const what = table in offerTables ? "an amount" : "a price";
-  return Object.entries(tables[table].declared).flatMap(([field, { header }]) =>
-    cellsOf(rows, field).flatMap(({ line, value }) => {
-      if (!isMoney(value) || value.currency === currency) return [];
-      const cell = { table, line, column: header, value: Money.show(value) };
-      return [cellProblem(cell, `${what} in ${currency}, the currency of the case`)];
-    }),
+  const strange = tableNames.flatMap((table) =>
+    Object.entries(tables[table].declared).flatMap(([field, { header }]) =>
+      cellsOf(rowsOf(read, table), field).flatMap(({ line, value }) =>
+        isMoney(value) && value.currency !== currency
+          ? [{ cell: { table, line, column: header, value: Money.show(value) }, other: value.currency }]
+          : [],
+      ),
+    ),
   );
+  return strange.map(({ cell, other }) => {
+    const files = new Set(
+      strange.flatMap((one) => (one.other === other ? [tableFiles[one.cell.table]] : [])),
+    );
+    const mend = `change (${other}) in the headings of ${[...files].join(", ")}, or "currency" in case.yaml`;
+    const what = cell.table in offerTables ? "an amount" : "a price";
+    return {
+      ...cellProblem(cell, `${what} in ${currency}, the currency of the case: ${mend}`),
+      cause: `currency ${other}`,
+    };
+  });
 }
 
 function isMoney(value: unknown): value is Money {
@@ -160,14 +215,48 @@ function strangeNames(
   rows: readonly TableRow[],
   stock: Stock,
   spoilt: ReadonlySet<string>,
-): Problem[] {
+): RawProblem[] {
   return Object.entries(tables[table].declared).flatMap(([field, { header, namesIn }]) => {
     if (!namesIn || namesIn.some((one) => spoilt.has(tableFiles[one]))) return [];
     const names = namesIn.flatMap((one) => stock[one].map(({ name }) => name));
-    const files = namesIn.map((one) => tableFiles[one]).join(" or ");
     return cellsOf(rows, field)
       .map(({ line, value }) => ({ table, line, column: header, value: String(value) }))
       .filter(({ value }) => !names.includes(value))
-      .map((cell) => cellProblem(cell, `a name in ${files} (${names.join(", ")})`));
+      .map((cell) => ({
+        ...cellProblem(cell, nameExpected(namesIn, names, cell.value)),
+        cause: strangeName(cell.value),
+      }));
   });
+}
+
+/** A name that leads nowhere is one cause, wherever it is used. */
+export function strangeName(name: string): string {
+  return `name ${name}`;
+}
+
+/** What a name should have been. */
+export function nameExpected(
+  namesIn: readonly (keyof Stock)[],
+  names: readonly string[],
+  found: string,
+): string {
+  const files = namesIn.map((one) => tableFiles[one]).join(" or ");
+  return `a name in ${files} (${names.join(", ")})${didYouMean(found, names)}`;
+}
+
+/**
+ * Names of suppliers that are nearly one of suppliers.csv: slips. One that is quite another ships free and untaxed, as
+ * all do where there is no such table.
+ */
+function strangeSuppliers({ stock, offers: { suppliers } }: ReadTables): RawProblem[] {
+  const names = suppliers.map(({ name }) => name);
+  return stockNames.flatMap((table) =>
+    stock[table].flatMap(({ line, supplier }) => {
+      const meant = names.includes(supplier) ? "" : didYouMean(supplier, names);
+      if (meant === "") return [];
+      const expected = `a name in ${tableFiles.suppliers} (${names.join(", ")})${meant}`;
+      const cell = { table, line, column: "supplier", value: supplier };
+      return [{ ...cellProblem(cell, expected), cause: `supplier ${supplier}` }];
+    }),
+  );
 }

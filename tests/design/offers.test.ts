@@ -31,16 +31,14 @@ test("what is wrong with a break is named with its row and column", () => {
   ]);
 });
 
-test("a second currency is a problem of its cell", () => {
+test("a second currency is one problem with the headings to change", () => {
   expect(
     problemsOf({
       "price-breaks.csv": "item,from,price (USD)\nply 10,5,55",
       "suppliers.csv": "name,shipping (USD),shipping per kg (EUR),free from (USD),tax (%)\nyard,20,1,99,19",
     }),
   ).toEqual([
-    'price-breaks.csv, row 2, price: found "55.00 USD", expected an amount in EUR, the currency of the case',
-    'suppliers.csv, row 2, shipping: found "20.00 USD", expected an amount in EUR, the currency of the case',
-    'suppliers.csv, row 2, free from: found "99.00 USD", expected an amount in EUR, the currency of the case',
+    'price-breaks.csv, row 2, price: found "55.00 USD", expected an amount in EUR, the currency of the case: change (USD) in the headings of price-breaks.csv, suppliers.csv, or "currency" in case.yaml (also in suppliers.csv row 2)',
   ]);
 });
 

@@ -61,7 +61,8 @@ const cases: [string, Readonly<Record<string, string>>, Problem][] = [
       row: 2,
       column: "price",
       value: "20.00 USD",
-      expected: "a price in EUR, the currency of the case",
+      expected:
+        'a price in EUR, the currency of the case: change (USD) in the headings of adhesives.csv, or "currency" in case.yaml',
     },
   ],
   [

@@ -1,6 +1,7 @@
 /** Cases that can be read but not built. The small box: front 622 x 500 mm, left and right 400 x 500 mm. */
 import { describe, expect, test } from "vitest";
-import { problemsOf, rowOf, smallJob, spoilt } from "../design/small-job.js";
+import { reviewCase } from "../../lib/findings/index.js";
+import { designOf, problemsOf, rowOf, smallJob, spoilt } from "../design/small-job.js";
 
 const row = (text: string): number => rowOf(smallJob, "case.yaml", text);
 const problemsAfter = (find: string, replacement: string): readonly unknown[] =>
@@ -111,15 +112,15 @@ describe("an opening", () => {
   });
 
   test("under the rivets of an edge is blamed for them, not the edge", () => {
-    // rivets 24 mm from the left edge; the window from 28 mm leaves 4 mm, one and a half diameters are 6
-    expect(problemsAfter(window, window.replace("across: 60", "across: 28"))).toEqual([
+    // rivets 24 mm from the left edge; the window from 25 mm leaves 1 mm, the rivet's radius is 2
+    expect(problemsAfter(window, window.replace("across: 60", "across: 25"))).toEqual([
       {
         file: "case.yaml",
         row: row("window:"),
         column: windowPath,
-        value: "4 mm",
+        value: "1 mm",
         expected:
-          'the fasteners of box.front-left at least 6 mm (1.5 diameters) from the opening "window" of box.front',
+          'the holes of box.front-left whole, their middles at least 2 mm from the opening "window" of box.front',
       },
     ]);
   });
@@ -183,21 +184,29 @@ describe("hardware", () => {
     });
   });
 
-  test("with a hole too near the edge of a leaf", () => {
-    // hinge holes 12 mm to either side of 125 mm: 113 on the panel, 7 mm off the opening at 120; 137 on the leaf
-    const hinge = (across: number): string =>
-      `  hinge: { item: hinge, duty: hinge, places: [{ on: box.left, from: bottom-left, across: ${across}, up: 160 }] }\nshelves:`;
+  // hinge holes 12 mm to either side of 125 mm: 113 on the panel, 7 mm off the opening at 120; 137 on the leaf
+  const hinge = (across: number): string =>
+    `  hinge: { item: hinge, duty: hinge, places: [{ on: box.left, from: bottom-left, across: ${across}, up: 160 }] }\nshelves:`;
+
+  test("with a hole that breaks out at the edge of a leaf", () => {
     expect(problemsAfter("shelves:", hinge(125))).toEqual([]);
-    expect(problemsAfter("shelves:", hinge(127))).toEqual([
+    expect(problemsAfter("shelves:", hinge(131))).toEqual([
       {
         file: "case.yaml",
         row: row("shelves:"),
         column: "hardware.hinge.places.0",
-        value: "5 mm",
+        value: "1 mm",
         expected:
-          'the fasteners of hinge 1 at least 6 mm (1.5 diameters) from the opening "door" of box.left',
+          'the holes of hinge 1 whole, their middles at least 2 mm from the opening "door" of box.left',
       },
     ]);
+  });
+
+  test("with a hole nearer an edge than the trade has it is for a finding to say", () => {
+    const design = designOf(spoilt("case.yaml", "shelves:", hinge(127)));
+    const edges = reviewCase(design).joints.find(({ id }) => id === "joints.edges");
+    expect(edges?.verdict).toBe("fails");
+    expect(edges?.answer).toMatch(/hinge 1/);
   });
 });
 

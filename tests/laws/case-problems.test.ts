@@ -86,7 +86,8 @@ describe("one wrong value gives one problem at its row", () => {
         row: row("climate: dry"),
         column: "demands.clymate",
         value: "clymate",
-        expected: "one of side pressure, top pressure, allowed sag, jerk, safety factor, climate, push",
+        expected:
+          'one of side pressure, top pressure, allowed sag, jerk, safety factor, climate, push; did you mean "climate"?',
       },
     ],
     [
@@ -338,15 +339,57 @@ describe("the file as a whole", () => {
     ]);
   });
 
-  test("a build that lacks what edges need is a problem at each of them", () => {
-    const problems = problemsOf(spoilt("case.yaml", ", set back: 60", ""));
-    expect(problems).toHaveLength(12);
-    expect(problems[0]).toEqual({
-      file: "case.yaml",
-      row: row("  box:\n"),
-      column: "sections.box.edges.top-front.set back",
-      expected: "a set back here or in the block build",
-    });
+  test("a build that lacks what edges need is one problem, where it should stand", () => {
+    expect(problemsOf(spoilt("case.yaml", ", set back: 60", ""))).toEqual([
+      { file: "case.yaml", row: row("  edges: {"), column: "build.edges.set back", expected: "a set back" },
+    ]);
+  });
+
+  test("lines that are missing are a problem each, however many parts rest on them", () => {
+    const text = (smallJob["case.yaml"] ?? "")
+      .replace("  sheet: ply 10\n", "")
+      .replace("  runs through: [top-bottom, front-back, left-right]\n", "")
+      .replace(", adhesive: glue", "");
+    const found = problemsOf({ ...smallJob, "case.yaml": text });
+    expect(found.map(({ column }) => column)).toEqual([
+      "build.sheet",
+      "build.facing.adhesive",
+      "build.runs through",
+    ]);
+  });
+
+  test("names, values and places are told in one round, each but what rests on a mistake", () => {
+    const text = (smallJob["case.yaml"] ?? "")
+      .replace("climate: dry", "climate: wet")
+      .replace("mass: 4 kg", "mass: heavy")
+      .replace("item: handle", "item: handel")
+      .replace("at: [50, 50, 0]", "at: [500, 50, 0]");
+    const texts = {
+      ...smallJob,
+      "case.yaml": text,
+      "kerfs.csv": "blade,before (mm),after (mm),offcuts (mm),cuts,use\nsaw,1000,520,500,10,sheets",
+    };
+    expect(problemsOf(texts).map(({ column, expected }) => `${column}: ${expected}`)).toEqual([
+      `contents.meter.mass: ${mass}, above 0`,
+      "demands.climate: one of dry, damp",
+      'hardware.handle.item: a name in hardware.csv (corner 55, handle, hinge); did you mean "handle"?',
+      "contents.battery.at: its right at most 600 mm, the inside of section box",
+      "after: less than before less offcuts, 500 mm",
+    ]);
+  });
+
+  test("a section that was renamed in one place is one problem with the places that still call it so", () => {
+    const text = (smallJob["case.yaml"] ?? "").replace("\n  box:\n", "\n  boxes:\n");
+    const found = problemsOf({ ...smallJob, "case.yaml": text });
+    expect(found).toHaveLength(1);
+    expect(found[0]?.expected).toBe('a section (boxes); did you mean "boxes"?');
+    expect(found[0]?.also?.map(({ column }) => column)).toEqual([
+      "hardware.handle.places.0.on",
+      "hardware.handle.places.1.on",
+      "shelves.board.in",
+      "contents.meter.in",
+      "contents.battery.in",
+    ]);
   });
 
   test("broken YAML is a problem at its row, not a crash", () => {

@@ -1,7 +1,7 @@
 /** What a builder reads when a table is wrong by itself, against another table or against the case. */
 import { describe, expect, test } from "vitest";
 import { showProblem } from "../../lib/problem.js";
-import { problemsOf, smallJob, spoilt } from "../design/small-job.js";
+import { problemsOf, rowOf, smallJob, spoilt } from "../design/small-job.js";
 
 describe("a table of the stock", () => {
   test.each([
@@ -153,6 +153,40 @@ describe("a table of the stock", () => {
   });
 });
 
+test("a fastener of hardware.csv that no table has hides nothing but the hardware it holds", () => {
+  const texts = {
+    ...spoilt(
+      "hardware.csv",
+      "corner,90,2,counter,55,55,1,0,0,0,rivet 4",
+      "corner,90,2,counter,55,55,1,0,0,0,rivet 4 x",
+    ),
+    "case.yaml": (smallJob["case.yaml"] ?? "").replace("at: [50, 50, 0]", "at: [500, 50, 0]"),
+  };
+  expect(problemsOf(texts).map(({ file, row, column }) => [file, row, column])).toEqual([
+    ["case.yaml", rowOf(smallJob, "case.yaml", "battery:"), "contents.battery.at"],
+    ["hardware.csv", 2, "fastener"],
+  ]);
+});
+
+test("a currency of the case that its tables do not have is one problem", () => {
+  const found = problemsOf(spoilt("case.yaml", "currency: EUR", "currency: CHF"));
+  expect(found).toHaveLength(1);
+  expect(found[0]?.expected).toBe(
+    'a price in CHF, the currency of the case: change (EUR) in the headings of sheet-stock.csv, bar-stock.csv, hardware.csv, fasteners.csv, adhesives.csv, facings.csv, or "currency" in case.yaml',
+  );
+});
+
+test.each([
+  ["yard", "yrd", ["yrd"]],
+  ["yard", "web order", []],
+])("a supplier %s written %s is a slip: %j", (name, written, slips) => {
+  const texts = {
+    ...spoilt("facings.csv", `50,${name}`, `50,${written}`),
+    "suppliers.csv": "name,shipping (EUR),tax (%)\nyard,20,19\ncounter,0,19\nshop,0,19",
+  };
+  expect(problemsOf(texts).map(({ value }) => value)).toEqual(slips);
+});
+
 describe("measurements", () => {
   const measured = {
     "bend-tests.csv": [
@@ -185,11 +219,10 @@ describe("measurements", () => {
     );
     expect(problemsOf({ ...smallJob, ...texts }).map(showProblem)).toEqual([
       'timings.csv, row 2, unit: found "hour", expected one of panel, cut, hole, rivet, bar, hardware, square metre, case',
-      'bend-tests.csv, row 3, sheet: found "oak", expected a name in sheet-stock.csv (ply 10, ply 15)',
+      'bend-tests.csv, row 3, sheet: found "oak", expected a name in sheet-stock.csv (ply 10, ply 15) (also in pull-tests.csv row 2)',
       'weights.csv, row 2, material: found "glue", expected a name in sheet-stock.csv or facings.csv (ply 10, ply 15, lam 1)',
       'spread-trials.csv, row 2, adhesive: found "paste", expected a name in adhesives.csv (glue)',
       'pull-tests.csv, row 2, fastener: found "nail", expected a name in fasteners.csv or hardware.csv (rivet 4, screw, corner 55, handle, hinge)',
-      'pull-tests.csv, row 2, sheet: found "oak", expected a name in sheet-stock.csv (ply 10, ply 15)',
       'bar-profiles.csv, row 2, bar: found "angle 60", expected a name in bar-stock.csv (angle 50, seat 50)',
       'spread-trials.csv, row 3, after: found "900 g", expected less than the 900 g before',
       'kerfs.csv, row 2, after: found "500 mm", expected less than before less offcuts, 500 mm',

@@ -1,4 +1,4 @@
-import type { CaseBuild } from "../case.js";
+import type { CaseBody } from "../case.js";
 import { type CasePlan, planCase } from "../derive/plan.js";
 import type { Ruler } from "../ruler.js";
 import { rulerOf } from "../ruler.js";
@@ -6,14 +6,30 @@ import type { Stock } from "../stock.js";
 import { checkBars, checkFasteners, checkInserts, checkSetBacks } from "./check-fasteners.js";
 import { checkHardware } from "./check-hardware.js";
 import { checkContents, checkShelves } from "./check-inside.js";
-import { checkNames } from "./check-names.js";
+import { checkNames, type Unsure, withoutStrangers } from "./check-names.js";
 import { checkOpenings } from "./check-openings.js";
 import type { Fault } from "./fault.js";
 
-/** Every fault of a case: names first, then, when all of them lead somewhere, sizes and places. */
-export function checkCase(description: CaseBuild, stock: Stock): Fault[] {
-  const names = checkNames(description, stock);
-  if (names.length > 0) return names;
+/** What a check of a case gave. */
+export interface CheckedCase {
+  /** Every fault of names, sizes and places. */
+  readonly faults: readonly Fault[];
+  /** As much of the case as can be laid out: the case itself where every name leads somewhere. */
+  readonly sound: CaseBody;
+}
+
+/**
+ * Every fault of a case: names, and the sizes and places of all whose names lead somewhere.
+ *
+ * @param stock rows without a problem
+ * @param unsure what could not be read, to which a name may lead without a fault
+ */
+export function checkCase(description: CaseBody, stock: Stock, unsure: Unsure): CheckedCase {
+  const sound = withoutStrangers(description, stock, unsure);
+  return { faults: [...checkNames(description, stock, unsure), ...checkPlaces(sound, stock)], sound };
+}
+
+function checkPlaces(description: CaseBody, stock: Stock): Fault[] {
   const plan: CasePlan = planCase(description, stock);
   const ruler: Ruler = rulerOf(description);
   return [

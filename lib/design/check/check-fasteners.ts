@@ -1,7 +1,7 @@
 /** Extrusions, fasteners and inserts: where they have room, and what they sit in. */
 
-import { edgeDiameters, fastenerTraits } from "../../fastening/index.js";
-import type { CaseBuild, Content } from "../case.js";
+import { fastenerTraits } from "../../fastening/index.js";
+import type { CaseBody, Content } from "../case.js";
 import { type EdgeBar, hasRoomForRivets } from "../derive/bars.js";
 import type { CornerSpot } from "../derive/corners.js";
 import {
@@ -21,7 +21,7 @@ import { placePath } from "./check-hardware.js";
 import { openingPath } from "./check-openings.js";
 import { buildPaths, type Fault } from "./fault.js";
 
-/** Every group of fasteners that comes too near an edge or an opening. */
+/** Every group with a hole that breaks out of its sheet. How near an edge is too near is a finding's business. */
 export function checkFasteners(plan: CasePlan, stock: Stock, ruler: Ruler): Fault[] {
   return [
     ...plan.bars.filter(hasRoomForRivets).flatMap((bar) => checkRivets(bar, plan, stock, ruler)),
@@ -62,13 +62,13 @@ interface NearGroup {
   readonly piece: Piece;
   /** The edge or opening that is nearest to one of its holes. */
   readonly nearest: NearestEdge;
-  /** Least distance that a hole must keep, in metres. */
+  /** Least distance at which its holes are whole: their radius, in metres. */
   readonly least: number;
 }
 
 function tooNear(group: Fastening, plan: CasePlan): NearGroup[] {
   const piece = pieceNamed(plan, group.panel);
-  const least = edgeDiameters.least * bodyDiameter(group.fastener);
+  const least = bodyDiameter(group.fastener) / 2;
   const nearest = group.at
     .map((hole) => nearestEdge(piece, hole))
     .reduce((a, b) => (b.distance < a.distance ? b : a));
@@ -81,7 +81,7 @@ function faultOf(
   ruler: Ruler,
 ): Fault {
   const edge = opening ? `the opening "${opening.name}" of ${panel}` : `the edge of ${panel}`;
-  const expected = `the fasteners of ${holds} at least ${ruler(least)} (${edgeDiameters.least} diameters) from ${edge}`;
+  const expected = `the holes of ${holds} whole, their middles at least ${ruler(least)} from ${edge}`;
   const value = distance < 0 ? `${ruler(-distance)} off the sheet` : ruler(distance);
   return { ...where, value, expected };
 }
@@ -123,7 +123,7 @@ export function checkSetBacks(
 // Threaded inserts: only where a part says how thick it is, and no longer than their sheet
 
 /** Every insert that is out of place. */
-export function checkInserts(description: CaseBuild, plan: CasePlan, stock: Stock, ruler: Ruler): Fault[] {
+export function checkInserts(description: CaseBody, plan: CasePlan, stock: Stock, ruler: Ruler): Fault[] {
   const tooLong = (groups: readonly Fastening[], path: CasePath): Fault[] =>
     groups.flatMap((group) => longerThanSheet(group, path, plan, ruler));
   return [

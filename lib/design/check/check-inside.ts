@@ -1,6 +1,5 @@
 /** Shelves and contents: inside their section, none in another's place, each standing where it is held. */
-import { Mass, standardGravity } from "../../quantity/index.js";
-import type { CaseBuild, Content, Section, Shelf } from "../case.js";
+import type { CaseBody, Content, Section, Shelf } from "../case.js";
 import type { Point } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Ruler } from "../ruler.js";
@@ -29,7 +28,7 @@ const axes: readonly Axis[] = ["x", "y", "z"];
 const rounding = 0.003;
 
 /** The faults of shelves. */
-export function checkShelves({ shelves, sections }: CaseBuild, stock: Stock, ruler: Ruler): Fault[] {
+export function checkShelves({ shelves, sections }: CaseBody, stock: Stock, ruler: Ruler): Fault[] {
   const bodies = shelves.map((shelf) => shelfBody(shelf, stock));
   return bodies.flatMap((body, i) => [
     ...checkWithin(body, sections, ruler),
@@ -38,7 +37,7 @@ export function checkShelves({ shelves, sections }: CaseBuild, stock: Stock, rul
 }
 
 /** The faults of contents. */
-export function checkContents(description: CaseBuild, stock: Stock, ruler: Ruler): Fault[] {
+export function checkContents(description: CaseBody, stock: Stock, ruler: Ruler): Fault[] {
   const { contents, shelves, sections } = description;
   const shelfBodies = shelves.map((shelf) => shelfBody(shelf, stock));
   const bodies = contents.map(contentBody);
@@ -49,7 +48,6 @@ export function checkContents(description: CaseBuild, stock: Stock, ruler: Ruler
       ...checkClear(body, [...shelfBodies, ...bodies.slice(0, i)]),
       ...checkStands(content, shelfBodies, ruler),
       ...checkHangs(content, sections, ruler),
-      ...checkLiftable(content, description, stock),
     ];
   });
 }
@@ -129,32 +127,4 @@ function checkHangs(
   if (Math.abs(top - height) <= rounding) return [];
   const expected = `its top at ${ruler(height)}, where it hangs: count chain or bracket into its size`;
   return [{ path: ["contents", name, "at"], value: ruler(top), expected }];
-}
-
-/** What weighs more than its section's handles are made for can never be lifted in it. */
-function checkLiftable(
-  { name, section, mass }: Content,
-  { hardware, units }: CaseBuild,
-  stock: Stock,
-): Fault[] {
-  const handles = hardware
-    .filter(({ duty }) => duty === "lift")
-    .flatMap(({ item, places }) =>
-      "cornersOf" in places
-        ? []
-        : places
-            .filter((place) => place.section === section)
-            .map(() => stockNamed(stock, "hardware", item).rated),
-    );
-  const known = handles.filter((rated) => rated !== undefined);
-  if (known.length === 0 || known.length < handles.length) return [];
-  const limit = known.reduce<number>((sum, rated) => sum + rated, 0) / standardGravity;
-  if (mass <= limit) return [];
-  const shown = Mass.show(Mass.si(limit), { system: units, digits: 3 });
-  return [
-    {
-      path: ["contents", name, "mass"],
-      expected: `at most ${shown}, what the lift handles of section ${section} are rated for together`,
-    },
-  ];
 }

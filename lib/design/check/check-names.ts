@@ -1,10 +1,21 @@
 /** Names that the case uses: each must stand in its table, or in the case itself. */
-import type { CaseBuild, Content, Cooling, PlacedHardware, Section, Shelf } from "../case.js";
+import { didYouMean } from "../../problem.js";
+import type { CaseBody, Content, Cooling, PlacedHardware, Section, Shelf } from "../case.js";
 import { edgeNames, faces } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Stock } from "../stock.js";
-import { tableFiles } from "../tables.js";
+import { nameExpected, strangeName } from "../tables.js";
 import { buildPaths, type Fault } from "./fault.js";
+
+/** What could not be read: a name may lead there without a fault. */
+export interface Unsure {
+  /** Tables with a row, a heading or all of it that could not be read. */
+  readonly tables: ReadonlySet<keyof Stock>;
+  /** Sections of the case file that could not be read. */
+  readonly sections: ReadonlySet<string>;
+  /** Shelves of the case file that could not be read. */
+  readonly shelves: ReadonlySet<string>;
+}
 
 /** One use of a name. */
 interface Use extends Pick<Fault, "path" | "inheritedFrom"> {
@@ -14,10 +25,8 @@ interface Use extends Pick<Fault, "path" | "inheritedFrom"> {
   readonly table: keyof Stock;
 }
 
-/** Every name that leads nowhere. */
-export function checkNames(description: CaseBuild, stock: Stock): Fault[] {
-  const { sections, hardware, shelves, contents } = description;
-  const uses = [
+function usesOf({ sections, hardware, shelves, contents }: CaseBody): Use[] {
+  return [
     ...sections.flatMap(sectionUses),
     ...hardware.map(
       ({ name, item }): Use => ({ path: ["hardware", name, "item"], name: item, table: "hardware" }),
@@ -25,21 +34,62 @@ export function checkNames(description: CaseBuild, stock: Stock): Fault[] {
     ...shelves.flatMap(shelfUses),
     ...contents.flatMap(contentUses),
   ];
+}
+
+/** Every name that leads nowhere. */
+export function checkNames(description: CaseBody, stock: Stock, unsure: Unsure): Fault[] {
+  const { sections, hardware, shelves, contents, services } = description;
+  const known = [...sections.map(({ name }) => name), ...unsure.sections];
   return [
-    ...uses.flatMap((use) => strangers(use, stock)),
-    ...hardware.flatMap((item) => sectionOfHardware(item, sections)),
-    ...shelves.flatMap((shelf) => sectionOf("shelves", shelf, sections)),
-    ...contents.flatMap((content) => sectionOf("contents", content, sections)),
-    ...contents.flatMap((content) => shelfOf(content, shelves)),
+    ...usesOf(description)
+      .filter(({ table }) => !unsure.tables.has(table))
+      .flatMap((use) => strangers(use, stock)),
+    ...hardware.flatMap((item) => sectionOfHardware(item, known)),
+    ...shelves.flatMap((shelf) => sectionOf("shelves", shelf, known)),
+    ...contents.flatMap((content) => sectionOf("contents", content, known)),
+    ...contents.flatMap((content) => shelfOf(content, shelves, unsure)),
     ...contents.flatMap((content) => sharedName(content, shelves)),
-    ...description.services.cooling.flatMap((cooling) => ventsOf(cooling, sections)),
+    ...services.cooling
+      .filter(({ section }) => !unsure.sections.has(section))
+      .flatMap((cooling) => ventsOf(cooling, sections)),
   ];
+}
+
+/** The case without whatever uses a name that leads nowhere, and without what stands in that. */
+export function withoutStrangers(description: CaseBody, stock: Stock, unsure: Unsure): CaseBody {
+  const lost = usesOf(description).filter(
+    ({ name, table }) => !stock[table].some((row) => row.name === name),
+  );
+  const faults = checkNames(description, stock, unsure);
+  const bad = new Set([...lost, ...faults].map(({ path: [block, name] }) => `${block} ${name}`));
+  if (bad.size + unsure.sections.size + unsure.shelves.size === 0) return description;
+  const isGood =
+    (block: string) =>
+    ({ name }: { readonly name: string }): boolean =>
+      !bad.has(`${block} ${name}`);
+  const sections = description.sections.filter(isGood("sections"));
+  const has = (section: string): boolean => sections.some(({ name }) => name === section);
+  const shelves = description.shelves.filter(isGood("shelves")).filter(({ section }) => has(section));
+  return {
+    ...description,
+    sections,
+    shelves,
+    hardware: description.hardware
+      .filter(isGood("hardware"))
+      .filter(({ places }) =>
+        "cornersOf" in places ? has(places.cornersOf) : places.every(({ section }) => has(section)),
+      ),
+    contents: description.contents.filter(isGood("contents")).filter(({ section, held }) => {
+      const shelf = "shelf" in held ? held.shelf : undefined;
+      return has(section) && (shelf === undefined || shelves.some(({ name }) => name === shelf));
+    }),
+  };
 }
 
 function strangers({ name, table, ...where }: Use, stock: Stock): Fault[] {
   const names = stock[table].map((row) => row.name);
   if (names.includes(name)) return [];
-  return [{ ...where, value: name, expected: `a name in ${tableFiles[table]} (${names.join(", ")})` }];
+  return [{ ...where, value: name, cause: strangeName(name), expected: nameExpected([table], names, name) }];
 }
 
 function sectionUses({ name: section, panels, edges }: Section): Use[] {
@@ -93,32 +143,34 @@ function contentUses({ name, held }: Content): Use[] {
   ];
 }
 
-function sectionOfHardware({ name, places }: PlacedHardware, sections: readonly Section[]): Fault[] {
-  if ("cornersOf" in places) return notASection(["hardware", name, "corners of"], places.cornersOf, sections);
+function sectionOfHardware({ name, places }: PlacedHardware, known: readonly string[]): Fault[] {
+  if ("cornersOf" in places) return notASection(["hardware", name, "corners of"], places.cornersOf, known);
   return places.flatMap(({ section }, i) =>
-    notASection(["hardware", name, "places", i, "on"], section, sections),
+    notASection(["hardware", name, "places", i, "on"], section, known),
   );
 }
 
 function sectionOf(
   where: string,
   { name, section }: { readonly name: string; readonly section: string },
-  sections: readonly Section[],
+  known: readonly string[],
 ): Fault[] {
-  return notASection([where, name, "in"], section, sections);
+  return notASection([where, name, "in"], section, known);
 }
 
-function notASection(path: CasePath, name: string, sections: readonly Section[]): Fault[] {
-  const names = sections.map((section) => section.name);
-  return names.includes(name) ? [] : [{ path, expected: `a section (${names.join(", ")})` }];
+function notASection(path: CasePath, name: string, known: readonly string[]): Fault[] {
+  if (known.includes(name)) return [];
+  const expected = `a section (${known.join(", ")})${didYouMean(name, known)}`;
+  return [{ path, cause: `section ${name}`, expected }];
 }
 
-function shelfOf({ name, section, held }: Content, shelves: readonly Shelf[]): Fault[] {
-  if (!("shelf" in held) || held.shelf === undefined) return [];
+function shelfOf({ name, section, held }: Content, shelves: readonly Shelf[], unsure: Unsure): Fault[] {
+  if (!("shelf" in held) || held.shelf === undefined || unsure.shelves.has(held.shelf)) return [];
   const here = shelves.filter((shelf) => shelf.section === section).map((shelf) => shelf.name);
   if (here.includes(held.shelf)) return [];
-  const expected = `a shelf of section ${section} (${here.join(", ") || "it has none"})`;
-  return [{ path: ["contents", name, "held", "shelf"], expected }];
+  const list = here.join(", ") || "it has none";
+  const expected = `a shelf of section ${section} (${list})${didYouMean(held.shelf, here)}`;
+  return [{ path: ["contents", name, "held", "shelf"], cause: `shelf ${section} ${held.shelf}`, expected }];
 }
 
 /** Fasteners say what they hold by its name, so a content must not be called like a shelf. */
@@ -131,11 +183,22 @@ function sharedName({ name }: Content, shelves: readonly Shelf[]): Fault[] {
 function ventsOf({ section, letIn, letOut }: Cooling, sections: readonly Section[]): Fault[] {
   const path = ["services", "cooling", section];
   const here = sections.find(({ name }) => name === section);
-  if (!here) return notASection(path, section, sections);
+  if (!here)
+    return notASection(
+      path,
+      section,
+      sections.map(({ name }) => name),
+    );
   const vents = faces.flatMap((face) => here.panels[face].openings.map(({ name }) => `${face}.${name}`));
-  const expected = `an opening of section ${section} (${vents.join(", ") || "it has none"})`;
-  return [
-    ...(vents.includes(letIn) ? [] : [{ path: [...path, "let in"], expected }]),
-    ...(vents.includes(letOut) ? [] : [{ path: [...path, "let out"], expected }]),
-  ];
+  const fault = (word: string, vent: string): Fault[] =>
+    vents.includes(vent)
+      ? []
+      : [
+          {
+            path: [...path, word],
+            cause: `vent ${section} ${vent}`,
+            expected: `an opening of section ${section} (${vents.join(", ") || "it has none"})${didYouMean(vent, vents)}`,
+          },
+        ];
+  return [...fault("let in", letIn), ...fault("let out", letOut)];
 }

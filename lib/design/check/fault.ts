@@ -10,6 +10,8 @@ export interface Fault {
   readonly expected: string;
   /** What is wrong, where it is not what stands at the path. */
   readonly value?: string;
+  /** What it has in common with other faults of the same cause. */
+  readonly cause?: string;
 }
 
 /** Where a value of a panel or an edge is inherited from when it does not stand there itself. */

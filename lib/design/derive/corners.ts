@@ -1,7 +1,7 @@
 /** Metal corners: one at each of a section's eight corners, over three panels. */
 import type { Length } from "../../quantity/index.js";
 import type { Point2 } from "../../shape/index.js";
-import type { CaseBuild, PlacedHardware } from "../case.js";
+import type { CaseBody, PlacedHardware } from "../case.js";
 import type { Face, Point } from "../place.js";
 import type { Hardware, Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
@@ -28,7 +28,7 @@ export interface CornerSpot {
 
 /** Every corner that the case puts metal on. */
 export function cornerSpots(
-  { hardware }: CaseBuild,
+  { hardware }: CaseBody,
   stock: Stock,
   layouts: readonly SectionLayout[],
 ): readonly CornerSpot[] {

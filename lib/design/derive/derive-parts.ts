@@ -1,5 +1,5 @@
 import { Length } from "../../quantity/index.js";
-import type { CaseBuild } from "../case.js";
+import type { CaseBody } from "../case.js";
 import type { FacingPart, HardwarePart, PanelPart, Parts } from "../parts.js";
 
 import type { Stock } from "../stock.js";
@@ -28,7 +28,7 @@ import { planCase } from "./plan.js";
  * @throws RangeError when the case names a stock, section or fastener that does not exist; a case read from
  * files was checked before
  */
-export function deriveParts(description: CaseBuild, stock: Stock): Parts {
+export function deriveParts(description: CaseBody, stock: Stock): Parts {
   const plan = planCase(description, stock);
   const { layouts, bars, spots, corners } = plan;
   const panels = plan.pieces.map(panelPart);

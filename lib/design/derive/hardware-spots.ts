@@ -1,7 +1,7 @@
 /** Where each piece of hardware placed on a face sits, and where its fasteners go. */
 import type { Length } from "../../quantity/index.js";
 import type { Point2 } from "../../shape/index.js";
-import type { CaseBuild, HardwarePlace, PlacedHardware } from "../case.js";
+import type { CaseBody, HardwarePlace, PlacedHardware } from "../case.js";
 import type { Hardware, Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
 import type { PanelLayout, SectionLayout } from "./layout.js";
@@ -53,7 +53,7 @@ export interface SpotHole {
 
 /** Every spot of a case, in the order of the case file. Corners have none. */
 export function hardwareSpots(
-  { hardware }: CaseBuild,
+  { hardware }: CaseBody,
   stock: Stock,
   layouts: readonly SectionLayout[],
 ): readonly HardwareSpot[] {

@@ -3,7 +3,7 @@
  * cut to size, so a panel that runs past another covers the other's sheet and facing, as glued.
  */
 import { Length } from "../../quantity/index.js";
-import type { CaseBuild, Facing, Panel, Section } from "../case.js";
+import type { CaseBody, Facing, Panel, Section } from "../case.js";
 import type { Box, Face, Point } from "../place.js";
 import { faces } from "../place.js";
 import type { Adhesive, FacingStock, SheetStock, Stock } from "../stock.js";
@@ -55,7 +55,7 @@ export interface SectionLayout {
 }
 
 /** Lays out every section and stacks them, each centred on the one below. */
-export function layOut({ sections }: CaseBuild, stock: Stock): readonly SectionLayout[] {
+export function layOut({ sections }: CaseBody, stock: Stock): readonly SectionLayout[] {
   const laid: SectionLayout[] = [];
   for (const section of sections) laid.push(layOutSection(section, stock, laid.at(0), laid.at(-1)));
   return laid;

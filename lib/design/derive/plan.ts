@@ -1,7 +1,7 @@
 /** A case laid out: every piece of sheet with its openings, every place of hardware, every bar. */
 
 import { boundsOf, distanceTo, type Point2 } from "../../shape/index.js";
-import type { CaseBuild } from "../case.js";
+import type { CaseBody } from "../case.js";
 import type { PlacedOpening } from "../parts.js";
 import { faces } from "../place.js";
 import type { Stock } from "../stock.js";
@@ -39,7 +39,7 @@ export interface CasePlan {
  *
  * @throws RangeError when the case names a stock, section or fastener that does not exist
  */
-export function planCase(description: CaseBuild, stock: Stock): CasePlan {
+export function planCase(description: CaseBody, stock: Stock): CasePlan {
   const layouts = layOut(description, stock);
   const spots = hardwareSpots(description, stock, layouts);
   return {

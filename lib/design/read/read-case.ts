@@ -1,14 +1,14 @@
 /** Reads case.yaml: text in, a typed case or every problem out. Touches no file. */
 import { z } from "zod";
-import type { Problem } from "../../problem.js";
+import { didYouMean, type RawProblem } from "../../problem.js";
 import { choice, Name } from "../../quantity/index.js";
-import type { Case } from "../case.js";
+import type { Case, CaseBody, Section } from "../case.js";
 import { buildForm } from "./build.js";
 import { type CaseText, readCaseText } from "./case-text.js";
 import { contentsForm, shelvesForm } from "./contents.js";
 import { businessForm, demandsForm, journeyForm } from "./demands.js";
 import type { FileUnits } from "./fields.js";
-import { block, type Form, needed, preset, yesOrNo } from "./form.js";
+import { type BlockOf, block, type Form, needed, preset, yesOrNo } from "./form.js";
 import { hardwareForm } from "./hardware.js";
 import { completeSection, sectionsForm } from "./sections.js";
 import { servicesForm } from "./services.js";
@@ -17,11 +17,27 @@ import { servicesForm } from "./services.js";
 export interface ReadCase {
   /** Absent when there are problems. */
   readonly case?: Case;
+  /** What could be read of the thing itself, where the whole could not. */
+  readonly body?: CaseBody;
+  /** Names that are written, but could not be read. */
+  readonly hidden: HiddenNames;
+  /** The currency of the file, where it is one. */
+  readonly currency: string | undefined;
   /** Everything that is wrong with the file. */
-  readonly problems: readonly Problem[];
+  readonly problems: readonly RawProblem[];
   /** Where things stand in the file, for problems found later. */
   readonly written: CaseText;
 }
+
+/** Names of what could not be read. */
+interface HiddenNames {
+  /** Sections. */
+  readonly sections: ReadonlySet<string>;
+  /** Shelves. */
+  readonly shelves: ReadonlySet<string>;
+}
+
+const nothingHidden: HiddenNames = { sections: new Set(), shelves: new Set() };
 
 /**
  * Reads a case file.
@@ -33,19 +49,34 @@ export interface ReadCase {
  */
 export function readCase(text: string, file: string): ReadCase {
   const written = readCaseText(text, file);
-  if (written.problems.length > 0) return { problems: written.problems, written };
-  const read = caseSchema(unitsOf(written.content)).safeParse(written.content);
-  if (read.success) return { case: read.data, problems: [], written };
-  return { problems: read.error.issues.flatMap((issue) => problemsOf(issue, written)), written };
+  const none = { written, hidden: nothingHidden, currency: undefined };
+  if (written.problems.length > 0) return { ...none, problems: written.problems };
+  const units = unitsOf(written.content);
+  const read = caseSchema(units).safeParse(written.content);
+  if (read.success) {
+    return { ...none, currency: read.data.currency, case: read.data, problems: [] };
+  }
+  const { issues } = read.error;
+  const problems = issues.flatMap((issue) => problemsOf(issue, written));
+  return {
+    ...none,
+    ...bodyOf(written.content, issues, units),
+    currency: currencyOf(written.content),
+    problems,
+  };
 }
 
 /** The file's units are needed to read it; when they are wrong, their own fields say so. */
 function unitsOf(content: unknown): FileUnits {
-  const { lengths, currency } = (content ?? {}) as { lengths?: unknown; currency?: unknown };
   return {
-    length: lengths === "mm" ? "mm" : "in",
-    currency: typeof currency === "string" && currencyCode.test(currency) ? currency : "USD",
+    length: isRecord(content) && content.lengths === "mm" ? "mm" : "in",
+    currency: currencyOf(content) ?? "USD",
   };
+}
+
+function currencyOf(content: unknown): string | undefined {
+  const written = isRecord(content) ? content.currency : undefined;
+  return typeof written === "string" && currencyCode.test(written) ? written : undefined;
 }
 
 const currencyCode = /^[A-Z]{3}$/;
@@ -57,44 +88,100 @@ const currency: Form<string> = {
   },
 };
 
-/** Every block of a case file. */
-const caseForm = block({
-  name: needed("case", Name, "Its name, shown on every page."),
-  invented: preset("invented", yesOrNo, false, "True for a made-up scenario; pages say so."),
-  purpose: needed("purpose", Name, "What the case is for, in the builder's words."),
+/** What the thing itself is made of. */
+const bodyFields = {
   units: needed("units", choice("units", ["inch", "metric"]), "The units that pages show."),
-  lengths: needed("lengths", choice("lengths", ["in", "mm"]), "What a bare length means in the file."),
-  currency: needed("currency", currency, "ISO 4217 code of every price."),
   build: needed("build", buildForm, "What every panel and edge is made of, unless it says otherwise itself."),
   sections: needed("sections", sectionsForm, "The sections, from the ground up."),
   hardware: preset("hardware", hardwareForm, [], "Hardware by name."),
   shelves: preset("shelves", shelvesForm, [], "Shelves by name."),
   contents: preset("contents", contentsForm, [], "What rides in the case, by name."),
+  services: preset("services", servicesForm, { cooling: [] }, "Heat and power."),
+};
+
+/** Every block of a case file. */
+const caseForm = block({
+  name: needed("case", Name, "Its name, shown on every page."),
+  invented: preset("invented", yesOrNo, false, "True for a made-up scenario; pages say so."),
+  purpose: needed("purpose", Name, "What the case is for, in the builder's words."),
+  units: bodyFields.units,
+  lengths: needed("lengths", choice("lengths", ["in", "mm"]), "What a bare length means in the file."),
+  currency: needed("currency", currency, "ISO 4217 code of every price."),
+  build: bodyFields.build,
+  sections: bodyFields.sections,
+  hardware: bodyFields.hardware,
+  shelves: bodyFields.shelves,
+  contents: bodyFields.contents,
   demands: needed("demands", demandsForm, "What is asked of the case."),
   journey: needed("journey", journeyForm, "Who moves it, and how."),
-  services: preset("services", servicesForm, { cooling: [] }, "Heat and power."),
+  services: bodyFields.services,
   business: needed("business", businessForm, "What it must earn."),
 });
 
+/** Sections made complete with what the builds say. */
+function wholeSections(
+  { build, sections }: Pick<BlockOf<typeof bodyFields>, "build" | "sections">,
+  context: z.RefinementCtx,
+): Section[] {
+  const complain = (path: readonly string[], message: string): void =>
+    context.addIssue({ code: "custom", path: [...path], message });
+  if (sections.length === 0) complain(["sections"], "at least one section");
+  return sections.map((section) => completeSection(section, build, complain));
+}
+
 function caseSchema(units: FileUnits): z.ZodType<Case> {
   return caseForm.schema(units).transform(({ lengths: _, build, sections, ...rest }, context): Case => {
-    const complain = (path: readonly string[], expected: string): void =>
-      context.addIssue({ code: "custom", path: [...path], message: expected });
-    if (sections.length === 0) complain(["sections"], "at least one section");
-    const whole = sections.map((section) =>
-      completeSection(section, build, (path, expected) =>
-        complain(["sections", section.name, ...path], expected),
-      ),
-    );
-    return { ...rest, sections: whole };
+    return { ...rest, sections: wholeSections({ build, sections }, context) };
   });
 }
 
+function bodySchema(units: FileUnits): z.ZodType<CaseBody> {
+  return block(bodyFields)
+    .schema(units)
+    .transform(({ build, sections, ...rest }, context): CaseBody => {
+      return { ...rest, sections: wholeSections({ build, sections }, context) };
+    });
+}
+
+/** Blocks of names, of which each may be right or wrong by itself. */
+const blocksOfNames: readonly string[] = ["sections", "hardware", "shelves", "contents"];
+
+/** As much of the thing itself as can be read without what has an issue; nothing where the builds have one. */
+function bodyOf(
+  content: unknown,
+  issues: readonly z.core.$ZodIssue[],
+  units: FileUnits,
+): { readonly body?: CaseBody; readonly hidden: HiddenNames } {
+  const none = { hidden: nothingHidden };
+  if (!isRecord(content) || issues.some(({ code }) => code === "invalid_key")) return none;
+  const { units: shown = "metric", build, sections, hardware = {}, shelves = {}, contents = {} } = content;
+  const given: Record<string, unknown> = { units: shown, build, sections, hardware, shelves, contents };
+  if (issues.some(({ path: [block] }) => block === "units")) given.units = "metric";
+  const wrong = issues.map(({ path: [block, name] }) => [String(block), String(name)] as const);
+  const hiddenIn = (block: string): Set<string> =>
+    new Set(wrong.filter(([one]) => one === block).map(([, name]) => name));
+  for (const block of blocksOfNames) {
+    const names = given[block];
+    if (!isRecord(names)) return none;
+    given[block] = Object.fromEntries(Object.entries(names).filter(([name]) => !hiddenIn(block).has(name)));
+  }
+  const read = bodySchema(units).safeParse(given);
+  const hidden = { sections: hiddenIn("sections"), shelves: hiddenIn("shelves") };
+  return read.success ? { body: read.data, hidden } : { hidden };
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
+
 /** A fault that the schema found, as problems of the file: one for each unknown word. */
-function problemsOf(issue: z.core.$ZodIssue, { problemAt }: CaseText): Problem[] {
+function problemsOf(issue: z.core.$ZodIssue, { problemAt }: CaseText): RawProblem[] {
   const path = issue.path.map((step) => (typeof step === "symbol" ? String(step) : step));
   if (issue.code === "unrecognized_keys") {
-    return issue.keys.map((key) => problemAt([...path, key], issue.message, key));
+    const known = issue.message.replace(/^one of /, "").split(", ");
+    return issue.keys.map((key) =>
+      problemAt([...path, key], `${issue.message}${didYouMean(key, known)}`, key),
+    );
   }
   if (issue.code === "invalid_key") {
     const [inner] = issue.issues;

@@ -70,19 +70,34 @@ export interface WrittenSection extends BlockOf<typeof sectionFields> {
 /** The sections by name, from the ground up. */
 export const sectionsForm: Form<readonly WrittenSection[]> = byName(block(sectionFields), '"lower"');
 
-/** Reports something missing at a path inside the section. */
+/** Reports something missing at a path of the file. */
 export type Complain = (path: readonly string[], expected: string) => void;
 
 /** A section complete: what it does not say itself comes from its build, then from the case's. */
 export function completeSection(written: WrittenSection, caseBuild: Build, complain: Complain): Section {
   const { name, inside, panels, edges } = written;
   const build = layBuild(caseBuild, written.build ?? {});
+  const here = ["sections", name];
   return {
     name,
     inside,
-    panels: byPart(faces, (face) => completePanel(face, panels[face] ?? {}, build, complain)),
-    edges: byPart(edgeNames, (edge) => completeEdge(edge, edges[edge], build, complain)),
+    panels: byPart(faces, (face) =>
+      completePanel(panels[face] ?? {}, build, missingIn([...here, "panels", face], complain)),
+    ),
+    edges: byPart(edgeNames, (edge) =>
+      completeEdge(edge, edges[edge], build, missingIn([...here, "edges", edge], complain)),
+    ),
   };
+}
+
+/** Reports a word that is missing: in the case's build where the part itself says nothing of the thing. */
+type Missing = (own: boolean, part: readonly string[], inBuild: readonly string[], what: string) => void;
+
+function missingIn(here: readonly string[], complain: Complain): Missing {
+  return (own, part, inBuild, what) =>
+    own
+      ? complain([...here, ...part], inBuild.length > 0 ? `${what} here or in the block build` : what)
+      : complain(["build", ...inBuild], what);
 }
 
 function byPart<Part extends string, T>(
@@ -107,11 +122,11 @@ function layOver<T extends object>(
   return { ...under, ...over };
 }
 
-function completePanel(face: Face, own: PanelOverride, build: Build, complain: Complain): Panel {
+function completePanel(own: PanelOverride, build: Build, missing: Missing): Panel {
   const sheet = own.sheet ?? build.sheet;
-  if (sheet === undefined) complain(["panels", face, "sheet"], "a sheet here or in the block build");
+  if (sheet === undefined) missing(false, [], ["sheet"], "a sheet, a name of sheet-stock.csv");
   const facing = complete(layOver(build.facing, own.facing), facingFields, (word) =>
-    complain(["panels", face, "facing", word], `a ${word} here or in the block build`),
+    missing(own.facing !== undefined, ["facing", word], ["facing", word], `a ${word}`),
   );
   return {
     sheet: sheet ?? "",
@@ -121,17 +136,21 @@ function completePanel(face: Face, own: PanelOverride, build: Build, complain: C
   };
 }
 
-function completeEdge(edge: EdgeName, own: EdgeOverride | undefined, build: Build, complain: Complain): Edge {
+function completeEdge(edge: EdgeName, own: EdgeOverride | undefined, build: Build, missing: Missing): Edge {
   const through = own?.through ?? throughByOrder(edge, build.runsThrough);
   if (through === undefined) {
-    const expected = 'which panel runs through, here or as "runs through" in the block build';
-    complain(["edges", edge, "through"], expected);
+    missing(
+      false,
+      [],
+      ["runs through"],
+      "which panels run through, such as [top-bottom, front-back, left-right]",
+    );
   }
   const extrusion = complete(layOver(build.edges, own?.extrusion), extrusionFields, (word) =>
-    complain(["edges", edge, word], `a ${word} here or in the block build`),
+    missing(own !== undefined, [word], ["edges", word], `a ${word}`),
   );
   if (through === "neither" && !extrusion) {
-    complain(["edges", edge, "bar"], "an extrusion for both panels to stop in, since neither runs through");
+    missing(true, ["bar"], [], "an extrusion for both panels to stop in, since neither runs through");
   }
   return { through: through ?? "neither", ...(extrusion ? { extrusion } : {}) };
 }
