@@ -38,6 +38,8 @@ export type SourceKey =
   | "wood-handbook"
   | "nds"
   | "en-1995"
+  | "finnish-plywood"
+  | "formwork"
   | "en-315"
   | "en-636"
   | "en-310"
@@ -143,6 +145,16 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     year: 2018,
   },
   "en-1995": { title: "EN 1995-1-1 Design of timber structures, with A1 and A2", author: "CEN", year: 2014 },
+  "finnish-plywood": {
+    title: "Handbook of Finnish Plywood",
+    author: "Finnish Forest Industries Federation",
+    year: 2007,
+  },
+  formwork: {
+    title: "Formwork for Concrete Structures, 4th ed.",
+    author: "R. Peurifoy, G. Oberlender",
+    year: 2010,
+  },
   "en-310": {
     title:
       "EN 310 Wood-based panels - Determination of modulus of elasticity in bending and of bending strength",

@@ -58,6 +58,27 @@ const bendColumns = {
 /** A row of bend-tests.csv: one load on one strip. */
 export interface BendTest extends RowOf<typeof bendColumns> {}
 
+const breakColumns = {
+  strip: needed("strip", Name, "What the strip is called.", { unique: true }),
+  sheet: nameIn("sheet", ["sheets"], "The bare sheet it was cut from."),
+  direction: needed("direction", choice("direction", ["along", "across"]), "Direction of its face grain."),
+  span: needed("span", Length, "Distance between its two rests.", positive),
+  width: needed("width", Length, "Width of the strip.", positive),
+  thickness: needed("thickness", Length, "Thickness of the strip.", positive),
+  load: needed("load", Force, "Load at the middle at which it broke.", positive),
+};
+
+/** A row of strength-tests.csv: a bare strip bent over two rests until it broke. */
+export interface BreakTest extends RowOf<typeof breakColumns> {}
+
+/** A strip over a short span shears before it breaks. */
+function breakRules({ span, thickness }: BreakTest): RowRule[] {
+  const expected = `at least 10 times the thickness, ${inMillimetres(10 * thickness)}`;
+  return [
+    { keeps: span >= 10 * thickness * (1 - 1e-12), column: "span", value: inMillimetres(span), expected },
+  ];
+}
+
 const weightColumns = {
   sample: needed("sample", Name, "What the offcut is called.", { unique: true }),
   material: nameIn("material", ["sheets", "facings"], "The sheet or laminate it was cut from."),
@@ -260,6 +281,7 @@ function wallRules({ fromX, fromY, toX, toY, wall }: BarWall): RowRule[] {
 /** The tables of measurements; each may be absent or have no rows. */
 export const measuredTables = {
   bends: measured("bend-tests.csv", bendColumns),
+  breaks: measured("strength-tests.csv", breakColumns, eachRow(breakRules)),
   weights: measured("weights.csv", weightColumns),
   spreads: measured("spread-trials.csv", spreadColumns, eachRow(spreadRules)),
   pulls: measured("pull-tests.csv", pullColumns),
@@ -276,6 +298,8 @@ export const measuredTables = {
 export interface Measurements {
   /** Rows of bend-tests.csv. */
   readonly bends: readonly BendTest[];
+  /** Rows of strength-tests.csv. */
+  readonly breaks: readonly BreakTest[];
   /** Rows of weights.csv. */
   readonly weights: readonly WeightTest[];
   /** Rows of spread-trials.csv. */

@@ -1,5 +1,5 @@
 /** A panel with openings by finite elements, as a formula: shear through the thickness included. */
-import { type Formula, formula } from "../formula.js";
+import { type Formula, type FormulaSymbols, formula } from "../formula.js";
 import { keptByContent } from "../kept/index.js";
 import { OrthotropicStiffness, stiffnessFaults } from "../material/index.js";
 import { choice, Length, listOf, MembraneStiffness, Pressure, Ratio } from "../quantity/index.js";
@@ -9,7 +9,10 @@ import type { Sheet } from "./element/index.js";
 import { outlineFaults } from "./mesh/index.js";
 import {
   type HeldLine,
+  meshChange,
+  type PanelForces,
   type PanelProblem,
+  panelForcesOf,
   type TrustedDeflection,
   trustedDeflection,
 } from "./panel/index.js";
@@ -17,8 +20,20 @@ import {
 /** How an edge is held. */
 export type HeldEdge = "free" | "hinged" | "clamped";
 
-/** A panel under a pressure on what is left of it. */
-export interface MeshedPanel {
+/** How the four edges are held. */
+export interface HeldEdges {
+  /** Edge at x = 0. */
+  readonly left: HeldEdge;
+  /** Edge at x = length. */
+  readonly right: HeldEdge;
+  /** Edge at y = 0. */
+  readonly bottom: HeldEdge;
+  /** Edge at y = width. */
+  readonly top: HeldEdge;
+}
+
+/** A panel with its openings and what holds it. */
+export interface HeldPanel extends HeldEdges {
   /** Side along x. */
   readonly length: Length;
   /** Side along y. */
@@ -29,16 +44,12 @@ export interface MeshedPanel {
   readonly stiffness: OrthotropicStiffness;
   /** Shear modulus through the thickness times the thickness, any correction included. */
   readonly throughShear: MembraneStiffness;
-  /** Edge at x = 0. */
-  readonly left: HeldEdge;
-  /** Edge at x = length. */
-  readonly right: HeldEdge;
-  /** Edge at y = 0. */
-  readonly bottom: HeldEdge;
-  /** Edge at y = width. */
-  readonly top: HeldEdge;
   /** None may touch another; one that reaches the rim is a notch. */
   readonly openings: readonly Shape[];
+}
+
+/** A panel under a pressure on what is left of it. */
+export interface MeshedPanel extends HeldPanel {
   /** On what is left of the panel. */
   readonly pressure: Pressure;
 }
@@ -59,6 +70,29 @@ const edge = choice("edge support", ["free", "hinged", "clamped"]);
 /** Elements of the formula's mesh: a third of the usual, still within 1 %, so that many panels take little time. */
 export const formulaElementTarget = 45;
 
+/** The symbols of a panel with its openings and what holds it. */
+export const heldPanelSymbols: FormulaSymbols<HeldPanel> = {
+  length: { symbol: "a", kind: Length, meaning: "side along x", above: 0 },
+  width: { symbol: "b", kind: Length, meaning: "side along y", above: 0 },
+  thickness: { symbol: "t", kind: Length, meaning: "panel thickness", above: 0 },
+  stiffness: { symbol: "D", kind: OrthotropicStiffness, meaning: "bending stiffness of the panel" },
+  throughShear: {
+    symbol: "S",
+    kind: MembraneStiffness,
+    meaning: "stiffness against shear through the thickness",
+    above: 0,
+  },
+  left: { symbol: "x=0", kind: edge, meaning: "left edge" },
+  right: { symbol: "x=a", kind: edge, meaning: "right edge" },
+  bottom: { symbol: "y=0", kind: edge, meaning: "lower edge" },
+  top: { symbol: "y=b", kind: edge, meaning: "upper edge" },
+  openings: {
+    symbol: String.raw`\{x,y,w,h,r\}_k`,
+    kind: listOf(outlineKind),
+    meaning: "openings from the lower left corner",
+  },
+};
+
 /**
  * A panel with openings under a pressure, by finite elements.
  *
@@ -75,25 +109,7 @@ export const meshedPanelUniform: Formula<MeshedPanel, MeshedPanelAnswer> = formu
   title: "Panel with openings by finite elements, uniform load",
   equation: String.raw`\int \kappa^T D\,\delta\kappa + \gamma^T S\,\delta\gamma\;dA = \int q\,\delta w\;dA`,
   inputs: {
-    length: { symbol: "a", kind: Length, meaning: "side along x", above: 0 },
-    width: { symbol: "b", kind: Length, meaning: "side along y", above: 0 },
-    thickness: { symbol: "t", kind: Length, meaning: "panel thickness", above: 0 },
-    stiffness: { symbol: "D", kind: OrthotropicStiffness, meaning: "bending stiffness of the panel" },
-    throughShear: {
-      symbol: "S",
-      kind: MembraneStiffness,
-      meaning: "stiffness against shear through the thickness",
-      above: 0,
-    },
-    left: { symbol: "x=0", kind: edge, meaning: "left edge" },
-    right: { symbol: "x=a", kind: edge, meaning: "right edge" },
-    bottom: { symbol: "y=0", kind: edge, meaning: "lower edge" },
-    top: { symbol: "y=b", kind: edge, meaning: "upper edge" },
-    openings: {
-      symbol: String.raw`\{x,y,w,h,r\}_k`,
-      kind: listOf(outlineKind),
-      meaning: "openings from the lower left corner",
-    },
+    ...heldPanelSymbols,
     pressure: { symbol: "q", kind: Pressure, meaning: "load per area", above: 0 },
   },
   result: {
@@ -115,10 +131,10 @@ export const meshedPanelUniform: Formula<MeshedPanel, MeshedPanelAnswer> = formu
   refuse: (inputs) => [
     ...stiffnessFaults(inputs.stiffness),
     ...outlineFaults(meshedPanelProblem(inputs).outline),
-    ...edgeFaults(inputs),
+    ...heldEdgeFaults(inputs),
   ],
   compute: (inputs) => {
-    const { value, at, meshError } = keptDeflection(
+    const { value, at, meshError } = keptSolution(
       meshedPanelProblem({ ...inputs, pressure: Pressure.si(1) }),
     );
     return { largestDeflection: inputs.pressure * value, atX: at[0], atY: at[1], meshError };
@@ -128,16 +144,27 @@ export const meshedPanelUniform: Formula<MeshedPanel, MeshedPanelAnswer> = formu
 /** Panels kept: those of a large case, and of some edits before. */
 const mostPanels = 120;
 
-/** Under a pressure of 1 Pa, for the deflection grows with it. */
-const keptDeflection: (problem: PanelProblem) => Omit<TrustedDeflection, "panel"> = keptByContent(
-  mostPanels,
-  (problem) => {
-    const { value, at, meshError } = trustedDeflection(problem, formulaElementTarget);
-    return { value, at, meshError };
-  },
-);
+/** What a panel answers under one load, on two meshes. */
+export interface SolvedPanel extends Omit<TrustedDeflection, "panel" | "coarse"> {
+  /** The largest moments and shear. */
+  readonly forces: PanelForces;
+  /** Change of the larger bending moment from the coarser mesh, as a share. */
+  readonly forcesError: number;
+}
 
-function edgeFaults({ left, right, bottom, top }: MeshedPanel): string[] {
+/**
+ * A panel solved once, for all that is asked of it. Ask with a load of 1 (Pa or N): deflection, moments and shear grow
+ * with the load.
+ */
+export const keptSolution: (problem: PanelProblem) => SolvedPanel = keptByContent(mostPanels, (problem) => {
+  const { value, at, meshError, panel, coarse } = trustedDeflection(problem, formulaElementTarget);
+  const forces = panelForcesOf(panel);
+  const [fine, rough] = [forces, panelForcesOf(coarse)].map(({ alongX, alongY }) => Math.max(alongX, alongY));
+  return { value, at, meshError, forces, forcesError: meshChange(fine ?? 0, rough ?? 0) };
+});
+
+/** Why a panel's edges do not hold it. */
+export function heldEdgeFaults({ left, right, bottom, top }: HeldEdges): string[] {
   const edges = [left, right, bottom, top];
   const held = edges.includes("clamped") || edges.filter((one) => one === "hinged").length >= 2;
   return held ? [] : ["the panel needs a clamped edge or two hinged edges to stay in place"];

@@ -21,12 +21,15 @@ import { fitOutQuestions } from "./fit-out/index.js";
 import { jointQuestions } from "./joints/index.js";
 import { moneyQuestions } from "./money.js";
 import { stiffnessQuestions } from "./stiffness/index.js";
+import { strengthQuestions } from "./strength/index.js";
 import { travelQuestions } from "./travel/index.js";
 
 /** Everything a review says of a case. Each part is worked out when first asked for, and kept. */
 export interface Review {
   /** How far panels, shelves, doors and boxes give. */
   readonly stiffness: readonly Finding[];
+  /** Whether panels, leaves and shelves break: leant on, stood on, struck. */
+  readonly strength: readonly Finding[];
   /** What rivets, screws, hinges, handles and latches hold. */
   readonly joints: readonly Finding[];
   /** Lifting, rolling, standing, riding and falling. */
@@ -58,6 +61,9 @@ export function reviewCase(input: BusinessInput): Review {
     get stiffness() {
       return physical().stiffness;
     },
+    get strength() {
+      return physical().strength;
+    },
     get joints() {
       return physical().joints;
     },
@@ -73,7 +79,14 @@ export function reviewCase(input: BusinessInput): Review {
       );
     },
     get findings() {
-      return [...review.stiffness, ...review.joints, ...review.travel, ...review.fitOut, ...review.money];
+      return [
+        ...review.stiffness,
+        ...review.strength,
+        ...review.joints,
+        ...review.travel,
+        ...review.fitOut,
+        ...review.money,
+      ];
     },
     get box() {
       return physical().box;
@@ -95,7 +108,10 @@ export function reviewCase(input: BusinessInput): Review {
 }
 
 /** What a review says whatever things cost. */
-type PhysicalReview = Pick<Review, "stiffness" | "joints" | "travel" | "fitOut" | "box" | "masses">;
+type PhysicalReview = Pick<
+  Review,
+  "stiffness" | "strength" | "joints" | "travel" | "fitOut" | "box" | "masses"
+>;
 
 const physicalReviews = new WeakMap<ReviewInput, PhysicalReview>();
 
@@ -111,6 +127,9 @@ function newPhysicalReview(input: ReviewInput): PhysicalReview {
   const review: PhysicalReview = {
     get stiffness() {
       return once("stiffness", () => stiffnessQuestions.flatMap((ask) => ask(boxed)));
+    },
+    get strength() {
+      return once("strength", () => strengthQuestions.flatMap((ask) => ask(input)));
     },
     get joints() {
       return once("joints", () => jointQuestions.flatMap((ask) => ask(boxed)));

@@ -2,6 +2,7 @@ export * from "./chart.js";
 export * from "./show.js";
 export * from "./sweep/index.js";
 export * from "./tables/bending.js";
+export * from "./tables/broken-strips.js";
 export * from "./tables/buying.js";
 export * from "./tables/face-options.js";
 export * from "./tables/heat.js";

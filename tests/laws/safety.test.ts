@@ -6,6 +6,7 @@ import { type Finding, reviewCase } from "../../lib/findings/index.js";
 import { jointQuestions } from "../../lib/findings/joints/index.js";
 import { moneyQuestions } from "../../lib/findings/money.js";
 import { stiffnessQuestions } from "../../lib/findings/stiffness/index.js";
+import { strengthQuestions } from "../../lib/findings/strength/index.js";
 import { travelQuestions } from "../../lib/findings/travel/index.js";
 import { openJob } from "../../lib/job/index.js";
 import { designOf, smallJob } from "../design/small-job.js";
@@ -101,6 +102,7 @@ describe.each(jobs)("%s, of every tier", (_, findings) => {
 describe("of every question declared", () => {
   const questions = [
     stiffnessQuestions,
+    strengthQuestions,
     jointQuestions,
     travelQuestions,
     fitOutQuestions,

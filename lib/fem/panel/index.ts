@@ -1,5 +1,6 @@
 export * from "./locate.js";
 export * from "./mesh-convergence.js";
+export * from "./panel-forces.js";
 export * from "./panel-modes.js";
 export * from "./panel-problem.js";
 export * from "./panel-results.js";

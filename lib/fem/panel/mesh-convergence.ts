@@ -24,6 +24,8 @@ export interface TrustedDeflection extends PlacedValue {
   readonly meshError: number;
   /** The panel on the finer mesh. */
   readonly panel: DeflectedPanel;
+  /** The panel on the coarser mesh. */
+  readonly coarse: DeflectedPanel;
 }
 
 /** The coarse mesh is asked for so many times fewer elements. */
@@ -54,8 +56,8 @@ const keptCoarse: (task: PanelTask) => FactoredPanel = keptByContent(2, ({ probl
 export function trustedDeflection(problem: PanelProblem, elementTarget: ElementTarget): TrustedDeflection {
   const panel = bent(factoredPanel(problem, elementTarget));
   const { value, at } = largestDeflection(panel);
-  const coarse = largestDeflection(bent(coarsePanel(problem, elementTarget))).value;
-  return { value, at, meshError: meshChange(value, coarse), panel };
+  const coarse = bent(coarsePanel(problem, elementTarget));
+  return { value, at, meshError: meshChange(value, largestDeflection(coarse).value), panel, coarse };
 }
 
 /** One panel of a sweep. */

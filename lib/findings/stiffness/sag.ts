@@ -4,11 +4,11 @@ import type { WorkedLine } from "../../formula.js";
 import {
   allowedSag,
   allowedSagSource,
+  facePressure,
   type LockedSag,
   lockedSag,
   type PanelSag,
   panelSag,
-  type ReviewInput,
   type SagCase,
   type SheetModuli,
   sagInterval,
@@ -16,7 +16,7 @@ import {
   sheetModuli,
   shelfSag,
 } from "../../model/index.js";
-import { type Length, Pressure, Ratio, type ShowStyle, standardGravity } from "../../quantity/index.js";
+import { type Length, Pressure, Ratio, type ShowStyle } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
 import { type Remedy, type Verdict, verdictOf } from "../finding.js";
@@ -31,28 +31,13 @@ interface PressedPanel {
   readonly pressure: Pressure;
 }
 
-/** What presses on a panel: leaning on upright faces, things on the top; a floor carries what stands on it. */
-function pressureOn(
-  { face, section, clearWidth, clearHeight }: PanelPart,
-  { case: { demands }, parts }: ReviewInput,
-): Pressure {
-  if (face === "top") return demands.topPressure;
-  if (face !== "bottom") return demands.sidePressure;
-  const standing = parts.contents.filter(
-    ({ content: { section: where, held } }) =>
-      where === section && (held.by === "floor" || (held.by === "cradle" && held.shelf === undefined)),
-  );
-  const weight = standing.reduce((sum, { content }) => sum + content.mass * standardGravity, 0);
-  return Pressure.si((demands.dynamicFactor * weight) / (clearWidth * clearHeight));
-}
-
 /** Whether each panel that something presses on stays stiff. */
 export const panelSags: Question<BoxedInput> = question({
   id: "stiffness",
   about: each(
     (input): readonly PressedPanel[] =>
       input.parts.panels
-        .map((panel) => ({ panel, pressure: pressureOn(panel, input) }))
+        .map((panel) => ({ panel, pressure: facePressure(panel, input) }))
         .filter(({ pressure }) => pressure > 0),
     ({ panel }) => panel.id,
   ),

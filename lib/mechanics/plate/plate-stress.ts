@@ -1,6 +1,6 @@
 /** What goes on at one place of a panel: stress at its face, pressure beside openings that are closed. */
 import { type Formula, formula } from "../../formula.js";
-import { Length, PlateMoment, Pressure, Ratio } from "../../quantity/index.js";
+import { Length, LineLoad, PlateMoment, Pressure, Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 
 /** A bent panel. */
@@ -29,6 +29,38 @@ export const plateBendingStress: Formula<BentPanel, Pressure> = formula<BentPane
   validity:
     "Compare it with a strength from a bend test worked out the same way. Across a layered panel the true stress goes in steps and the outer ply carries more.",
   compute: ({ moment, thickness }) => (6 * moment) / thickness ** 2,
+});
+
+/** A panel with a shear force through it. */
+export interface ShearedPanel {
+  /** Shear force for each unit of width. */
+  readonly shear: LineLoad;
+  /** Thickness of the panel. */
+  readonly thickness: Length;
+}
+
+/**
+ * Shear stress through the middle of a panel, as if it were one material; the way plywood's strength against shear in
+ * its plane is given.
+ *
+ * @example plateShearStress(plateShearStress.read({ shear: "10 N/mm", thickness: "10 mm" })) // 1.5 MPa
+ */
+export const plateShearStress: Formula<ShearedPanel, Pressure> = formula<ShearedPanel, Pressure>({
+  id: "plate.shear.stress",
+  title: "Shear stress through a panel",
+  equation: String.raw`\tau=\frac{3Q}{2t}`,
+  inputs: {
+    shear: { symbol: "Q", kind: LineLoad, meaning: "shear force per width" },
+    thickness: { symbol: "t", kind: Length, meaning: "panel thickness", above: 0 },
+  },
+  result: { symbol: String.raw`\tau`, kind: Pressure, meaning: "shear stress in the middle" },
+  source: [
+    cite("strength-of-materials", "shear of a rectangular section"),
+    cite("wood-handbook", "ch. 9, shear"),
+  ],
+  validity:
+    "Compare it with a strength worked out the same way. In plywood the veneers across the span roll.",
+  compute: ({ shear, thickness }) => (1.5 * shear) / thickness,
 });
 
 /** A face whose openings are closed by glass, screens or doors. */

@@ -20,8 +20,8 @@ export function firstSag(
     length: panel.width,
     width: panel.height,
     stiffness,
-    ...edgesOf(shelf.support),
-    pressure: pressureOn(part),
+    ...shelfEdges(shelf.support),
+    pressure: shelfPressure(part),
   });
   return { sag: plate.value.largestDeflection, because: [because, plate] };
 }
@@ -55,12 +55,12 @@ export function shelfSag(part: ShelfPart, input: ReviewInput): ShelfSag {
 }
 
 /** Everything on the shelf spread over it, and its own weight. */
-function pressureOn(part: ShelfPart): Pressure {
+export function shelfPressure(part: ShelfPart): Pressure {
   return Pressure.si((shelfMass(part) * standardGravity) / part.panel.grossArea);
 }
 
 /** Rails and cleats let an edge turn; the back of a bracket shelf is held stiffly. The front is free. */
-function edgesOf(support: Shelf["support"]): PlateEdges {
+export function shelfEdges(support: Shelf["support"]): PlateEdges {
   if (support === "back only") return { left: "free", right: "free", bottom: "free", top: "clamped" };
   return { left: "hinged", right: "hinged", bottom: "free", top: support === "two ends" ? "free" : "hinged" };
 }

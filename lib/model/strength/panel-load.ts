@@ -1,0 +1,145 @@
+/** What a panel, a leaf or a shelf has to bear, how it is held meanwhile, and the moments that this makes. */
+import type { HardwarePart, PanelPart, ShelfPart } from "../../design/index.js";
+import {
+  type HeldEdges,
+  type HeldPanel,
+  type LargestMoments,
+  type PanelPlace,
+  panelMoments,
+} from "../../fem/index.js";
+import type { WorkedLine } from "../../formula.js";
+import type { EnDuration } from "../../material/index.js";
+import { Length, Pressure, standardGravity } from "../../quantity/index.js";
+import { type MissingMeasurement, Refusal } from "../../refusal.js";
+import type { ReviewInput } from "../review-input.js";
+import { facePressure } from "../stiffness/face-pressure.js";
+import { sagInputs } from "../stiffness/panel-sag.js";
+import { sheetModuli } from "../stiffness/sheet-moduli.js";
+import { shelfEdges, shelfPressure } from "../stiffness/shelf-sag.js";
+
+/** How a panel is held. */
+export interface PanelHold {
+  /** How its edges are held. */
+  readonly edges: HeldEdges;
+  /** Places that cannot move, from the lower left corner of its clear span. */
+  readonly points: readonly PanelPlace[];
+}
+
+/** A load on a panel. */
+export interface LoadOnPanel {
+  /** What it is, in words: "a jolt on what it carries". */
+  readonly what: string;
+  /** On all of it. */
+  readonly pressure: Pressure;
+  /** How long it stays in all. */
+  readonly duration: EnDuration;
+}
+
+/** Held down all round and free to turn, as a face is by its box. */
+const hingedAround: HeldEdges = { left: "hinged", right: "hinged", bottom: "hinged", top: "hinged" };
+
+/**
+ * How a face or a leaf is held: a face by its edges, a leaf along its hinges and at its latches.
+ *
+ * @throws Refusal for a leaf without a latch, which holds nothing off
+ */
+export function holdOf(panel: PanelPart, input: ReviewInput): PanelHold {
+  const { leaf } = panel;
+  if (!leaf) return { edges: hingedAround, points: [] };
+  const points = latchPlaces(panel, input);
+  if (points.length === 0) throw new Refusal(`${panel.id}: no latch is known`, noLatch(panel));
+  const free: HeldEdges = { left: "free", right: "free", bottom: "free", top: "free" };
+  return { edges: { ...free, [leaf.hinge]: "hinged" }, points };
+}
+
+function noLatch({ id }: PanelPart): MissingMeasurement {
+  return { measure: `what holds ${id} shut`, how: "place a latch over its free side in the case file" };
+}
+
+/** The latches that hold a leaf shut. */
+export function latchesOf({ id }: PanelPart, { parts }: ReviewInput): readonly HardwarePart[] {
+  return parts.hardware.filter(({ item, panels }) => item.duty === "close" && panels.includes(id));
+}
+
+/** Where latches hold a leaf, in its own axes; one beside the leaf holds its edge. */
+function latchPlaces(panel: PanelPart, input: ReviewInput): readonly PanelPlace[] {
+  const { id, width, height, leaf } = panel;
+  const opening = input.parts.panels
+    .flatMap(({ id: face, openings }) => openings.map((one) => ({ ...one, leaf: `${face}.${one.name}` })))
+    .find((one) => one.leaf === id);
+  if (!opening || !leaf) return [];
+  const within = (at: number, size: number): Length => Length.si(Math.min(size, Math.max(0, at)));
+  return latchesOf(panel, input).flatMap(({ on }) =>
+    on
+      ? [
+          {
+            x: within(on.u - opening.low.u - leaf.clearance, width),
+            y: within(on.v - opening.low.v - leaf.clearance, height),
+          },
+        ]
+      : [],
+  );
+}
+
+/** What presses on a face or a leaf; nothing for one that nobody touches. */
+export function faceLoads(panel: PanelPart, input: ReviewInput): readonly LoadOnPanel[] {
+  if (panel.face === "bottom") return jolted("what stands on it", floorPressure(panel, input), input);
+  const what = panel.face === "top" ? "what lies on it" : "somebody or something leaning on it";
+  const pressure = facePressure(panel, input);
+  return pressure > 0 ? [{ what, pressure, duration: "short" }] : [];
+}
+
+/** What a shelf carries. */
+export function shelfLoads(part: ShelfPart, input: ReviewInput): readonly LoadOnPanel[] {
+  return jolted("what it carries", shelfPressure(part), input);
+}
+
+/** A weight that stays for years, and the same for a moment with a jolt. */
+function jolted(what: string, still: Pressure, input: ReviewInput): readonly LoadOnPanel[] {
+  if (still === 0) return [];
+  const { dynamicFactor } = input.case.demands;
+  return [
+    { what: `${what}, for years`, pressure: still, duration: "permanent" },
+    {
+      what: `${what}, with a jolt`,
+      pressure: Pressure.si(dynamicFactor * still),
+      duration: "instantaneous",
+    },
+  ];
+}
+
+/** How far over the floor a thing may begin and still stand on it. */
+const onFloor = 0.01;
+
+/** Everything that stands on the floor of its section, however it is held there, spread over it. */
+function floorPressure({ section, clearWidth, clearHeight }: PanelPart, { parts }: ReviewInput): Pressure {
+  const floor = parts.sections.find(({ name }) => name === section)?.insideLow.z ?? 0;
+  const weight = parts.contents
+    .filter(({ content, box }) => content.section === section && box.low.z - floor < onFloor)
+    .reduce((sum, { content }) => sum + content.mass * standardGravity, 0);
+  return Pressure.si(weight / (clearWidth * clearHeight));
+}
+
+/** The panel as the formulas of moments take it, without load. */
+export function heldPanel(panel: PanelPart, { edges }: PanelHold, input: ReviewInput): HeldPanel {
+  const moduli = sheetModuli(panel.sheet, input.measurements);
+  const { pressure: _, ...inputs } = sagInputs({ panel, moduli, pressure: Pressure.si(1), edges: "hinged" });
+  return { ...inputs, ...edges };
+}
+
+/** The largest moments of a panel under a load. */
+export function momentsUnder(
+  panel: PanelPart,
+  hold: PanelHold,
+  pressure: Pressure,
+  input: ReviewInput,
+): WorkedLine & { readonly value: LargestMoments } {
+  const moduli = sheetModuli(panel.sheet, input.measurements);
+  const inputs = sagInputs({ panel, moduli, pressure, edges: "hinged" });
+  return panelMoments.worked({ ...inputs, ...hold.edges, points: hold.points });
+}
+
+/** How a shelf is held. */
+export function shelfHold({ shelf }: ShelfPart): PanelHold {
+  return { edges: shelfEdges(shelf.support), points: [] };
+}
