@@ -3,9 +3,8 @@ export * from "./laminate.js";
 export * from "./moisture.js";
 export * from "./plate-stiffness.js";
 export * from "./plywood.js";
-export type { DrawnProfile, SectionProperties } from "./section-outline.js";
 export * from "./plywood-strength.js";
-export type { DrawnProfile, OutlinePoint, SectionProperties } from "./section-outline.js";
+export type { DrawnProfile, SectionProperties } from "./section-outline.js";
 export { outlineSection } from "./section-outline.js";
 export * from "./section-torsion.js";
 export {

@@ -73,8 +73,8 @@ function latchPlaces(panel: PanelPart, input: ReviewInput): readonly PanelPlace[
     on
       ? [
           {
-            x: within(on.u - opening.low.u - leaf.clearance, width),
-            y: within(on.v - opening.low.v - leaf.clearance, height),
+            x: within(on.x - opening.low.x - leaf.clearance, width),
+            y: within(on.y - opening.low.y - leaf.clearance, height),
           },
         ]
       : [],
