@@ -29,6 +29,9 @@ export const bookStyles: string = `
 .cw-short { background: ${paper}; border: 1px solid ${line}; border-radius: .25rem; padding: .8rem 1rem .9rem; margin: 0 0 1.4rem; max-width: 46rem; }
 .cw-short p { margin: 0; }
 .cw-short .cw-verdict { margin-top: .6rem; }
+.cw-failed { border-left: 4px solid ${accent}; background: ${paper}; padding: .6rem .9rem; margin: 0 0 1.2rem; max-width: 46rem; }
+.cw-failed p { margin: 0; }
+.cw-not-answered { border-left: 4px solid ${line}; padding: .1rem .9rem; color: ${soft}; max-width: 46rem; }
 .cw-cell { margin: 1rem 0; }
 .cw-workings { margin: .4rem 0 1.2rem; color: ${soft}; }
 .cw-workings summary { cursor: pointer; font-size: .9375rem; color: ${soft}; min-height: 2.75rem; display: inline-flex; align-items: center; gap: .5rem; }

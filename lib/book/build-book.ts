@@ -39,6 +39,8 @@ export interface BookRequest {
   readonly job: string;
   /** A sentence under the title. */
   readonly introduction?: string;
+  /** What the book lacks, a sentence each. */
+  readonly lacking?: readonly string[];
   /** Executed, in the order of the chapters. */
   readonly notebooks: readonly BookNotebook[];
   /** For the page of formulas; no page where there are none. */

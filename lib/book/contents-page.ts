@@ -9,6 +9,8 @@ import { counted } from "./check-page.js";
 interface FirstPage {
   /** A sentence under the title. */
   readonly introduction?: string;
+  /** What the book lacks, a sentence each. */
+  readonly lacking?: readonly string[];
   /** Files to link to, after the pages. */
   readonly extraFiles?: readonly PageLink[];
 }
@@ -17,18 +19,18 @@ interface FirstPage {
 export function contentsPage(
   frame: BookFrame,
   chapters: readonly Chapter[],
-  { introduction, extraFiles = [] }: FirstPage,
+  { introduction, lacking = [], extraFiles = [] }: FirstPage,
 ): Html {
-  return html`<h1>${frame.title}</h1>${introduction !== undefined && html`<p>${introduction}</p>`}
+  return html`<h1>${frame.title}</h1>${introduction !== undefined && html`<p>${introduction}</p>`}${lacking.map((words) => html`<p class="cw-failed">${words}</p>`)}
 <ol class="cw-contents cw">${chapters.map(chapterEntry)}</ol>${findingsAtAGlance(chapters)}${otherPages([...frame.others, ...extraFiles])}`;
 }
 
-function chapterEntry({ name, title, question, answer }: Chapter): Html {
+function chapterEntry({ name, title, question, answer, faults }: Chapter): Html {
   return html`<li><h2><a href="${name}.html">${title}</a></h2>${
     question !== undefined && html`<p class="cw-question">${question}</p>`
   }${answer?.verdict && verdictBadge(answer.verdict)}${
     answer && html`<p class="cw-told">${tieUnits(answer.text)}</p>`
-  }</li>`;
+  }${faults.length > 0 && html`<p class="cw-failed">${counted(faults.length, "part")} of this chapter failed; the chapter shows what.</p>`}</li>`;
 }
 
 /** What is worst comes first. */

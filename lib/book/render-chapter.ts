@@ -1,23 +1,17 @@
 /** A chapter's cells as HTML: prose and outputs in order, the code behind a disclosure. Our own views are drawn anew; all else is text, a picture, or boxed in. */
 
 import { stripVTControlCharacters } from "node:util";
-import {
-  type Html,
-  html,
-  renderMarkdown,
-  tieUnits,
-  type View,
-  verdictBadge,
-  viewHtml,
-} from "../page/index.js";
-import { type Chapter, viewsOf } from "./chapter.js";
+import { type Html, html, renderMarkdown, tieUnits, verdictBadge } from "../page/index.js";
+import { type Chapter, drawnViews } from "./chapter.js";
+import { counted } from "./check-page.js";
+import { errorText, isFailure } from "./failed-cells.js";
 import type { Cell, CodeCell, MimeBundle, Output } from "./notebook.js";
 
-/** The body of a chapter, its answer told in short after the first prose. */
+/** The body of a chapter; after the first prose its answer in short, and what of it failed. */
 export function renderChapter(chapter: Chapter): Html {
   const pieces: Html[] = [];
   let waiting: CodeCell[] = [];
-  let short = inShort(chapter);
+  let short = html`${failed(chapter)}${inShort(chapter)}`;
   for (const cell of chapter.notebook.cells) {
     if (cell.cell_type === "code") {
       waiting.push(cell);
@@ -30,7 +24,14 @@ export function renderChapter(chapter: Chapter): Html {
       short = html``;
     }
   }
-  return html`${pieces}${waiting.length > 0 && renderCode(waiting)}`;
+  const rest = waiting.length > 0 && renderCode(waiting);
+  return html`${String(short) !== "" && short}${pieces}${rest}`;
+}
+
+function failed({ faults }: Chapter): Html {
+  if (faults.length === 0) return html``;
+  const where = faults.length === 1 ? "Its error stands" : "Their errors stand";
+  return html`<div class="cw cw-failed" role="note"><p><b>${counted(faults.length, "part")} of this chapter failed.</b> ${where} in place; the rest is worked out.</p></div>`;
 }
 
 /** Raw cells are for converters, not for readers. */
@@ -61,7 +62,9 @@ function renderOutput(output: Output): Html {
     case "stream":
       return printed(output.text, output.name === "stderr" ? "Warnings" : "Printed");
     case "error":
-      return printed([`${output.ename}: ${output.evalue}`, ...output.traceback].join("\n"), "Error");
+      return isFailure(output)
+        ? printed([errorText(output), ...output.traceback].join("\n"), "Error")
+        : notAnswered(output.evalue);
     case "display_data":
     case "execute_result":
       return renderViewsOf(output) ?? renderBundle(output.data);
@@ -69,17 +72,16 @@ function renderOutput(output: Output): Html {
 }
 
 function renderViewsOf(output: Output): Html | undefined {
-  const views = viewsOf(output);
-  return views && html`<div class="cw">${views.map(renderSafely)}</div>`;
+  const drawn = drawnViews(output);
+  return (
+    drawn &&
+    html`<div class="cw">${drawn.map((one) => ("html" in one ? one.html : printed(one.fault, "Error")))}</div>`
+  );
 }
 
-/** A view that was damaged on its way must not cost the reader the rest of the page. */
-function renderSafely(view: View): Html {
-  try {
-    return html`${viewHtml(view)}`;
-  } catch (error) {
-    return printed(`this output cannot be drawn: ${(error as Error).message}`, "Error");
-  }
+/** Why an answer cannot be given, each line of it a paragraph. */
+function notAnswered(why: string): Html {
+  return html`<div class="cw cw-not-answered">${why.split("\n").map((line) => html`<p>${tieUnits(line)}</p>`)}</div>`;
 }
 
 /** The richest kind that can be shown without trusting it. */

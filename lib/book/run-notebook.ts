@@ -1,9 +1,10 @@
-/** Runs notebooks from first cell to last, and says which cell failed and why. */
+/** Runs notebooks from first cell to last, and says which cells failed and why. */
 import { readFile } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
+import { endedError } from "./failed-cells.js";
 import { KernelClient } from "./kernel/client.js";
 import { KernelDied } from "./kernel/kernel-contract.js";
-import type { Notebook } from "./notebook.js";
+import type { CodeCell, Notebook } from "./notebook.js";
 import { parseNotebook } from "./notebook-file.js";
 import { runCells } from "./run-cells.js";
 
@@ -31,11 +32,11 @@ export interface Progress {
   readonly ms: number;
 }
 
-/** Why a notebook did not run through. */
+/** What failed in a notebook. */
 export interface Failure {
   /** The notebook's file. */
   readonly notebook: string;
-  /** The cell that failed; absent when the kernel did not start. */
+  /** The cell that failed; absent when no cell could be run. */
   readonly cell?: {
     /** Its number among the code cells, from 1. */
     readonly number: number;
@@ -47,17 +48,13 @@ export interface Failure {
 
 /** A notebook that was run. */
 export interface NotebookRun {
-  /** With outputs, up to the cell that failed. */
+  /** With outputs; the error of a cell that failed stands under it. */
   readonly notebook: Notebook;
-  /** Absent when all cells ran through. */
-  readonly failure?: Failure;
+  /** In the order of the cells; none when all ran through. */
+  readonly failures: readonly Failure[];
 }
 
-/**
- * Runs a notebook file in a kernel of its own. The file itself is not changed.
- *
- * @throws ProblemsError when the file is no notebook
- */
+/** Runs a notebook file in a kernel of its own. The file itself is not changed. */
 export async function runNotebook(file: string, options: RunOptions = {}): Promise<NotebookRun> {
   const [run] = await runNotebooks([file], options);
   return run as NotebookRun;
@@ -106,7 +103,7 @@ export class NotebookRunner {
         const [i, file] = next;
         const run = await lane.run(file);
         runs[i] = run;
-        if (!this.#keep || run.failure) await lane.close();
+        if (!this.#keep || run.failures.length > 0) await lane.close();
       }
     };
     await Promise.all(this.#lanes.map(work));
@@ -128,6 +125,27 @@ export class NotebookRunner {
   }
 }
 
+const emptyNotebook: Notebook = { nbformat: 4, nbformat_minor: 5, metadata: {}, cells: [] };
+
+/** The notebook in a file, or why there is none. */
+async function readNotebook(file: string): Promise<Notebook | Error> {
+  try {
+    return parseNotebook(await readFile(file, "utf8"), file);
+  } catch (error) {
+    return error as Error;
+  }
+}
+
+/** A notebook none of whose cells could be run, and why. */
+function notRun(file: string, { cells, ...rest }: Notebook, message: string): NotebookRun {
+  const why: CodeCell = {
+    cell_type: "code",
+    ...{ id: "not-run", metadata: {}, source: "", execution_count: null },
+    outputs: [endedError({ message })],
+  };
+  return { notebook: { ...rest, cells: [...cells, why] }, failures: [{ notebook: file, message }] };
+}
+
 /** Runs one notebook after another in a kernel that it starts when it needs one. */
 class Lane {
   readonly #options: RunOptions;
@@ -139,22 +157,23 @@ class Lane {
     this.#options = options;
   }
 
-  /** @throws ProblemsError when the file is no notebook */
   async run(file: string): Promise<NotebookRun> {
-    const notebook = parseNotebook(await readFile(file, "utf8"), file);
+    const notebook = await readNotebook(file);
+    if (notebook instanceof Error) return notRun(file, emptyNotebook, notebook.message);
     const { env = process.env, cwd = dirname(resolve(file)), timeout = 60_000, onProgress } = this.#options;
     try {
-      const kernel = await this.#readyKernel(cwd, env);
-      this.known.add(file);
-      const { cells, failure } = await runCells(kernel, notebook.cells, {
+      const { cells, failures } = await runCells(() => this.#readyKernel(cwd, env), notebook.cells, {
         timeout,
         onCell: (progress) => onProgress?.({ notebook: file, ...progress }),
       });
-      const run = { ...notebook, cells };
-      return failure ? { notebook: run, failure: { notebook: file, ...failure } } : { notebook: run };
+      this.known.add(file);
+      return {
+        notebook: { ...notebook, cells },
+        failures: failures.map((failure) => ({ notebook: file, ...failure })),
+      };
     } catch (error) {
       if (!(error instanceof KernelDied)) throw error;
-      return { notebook, failure: { notebook: file, message: error.message } };
+      return notRun(file, notebook, error.message);
     }
   }
 

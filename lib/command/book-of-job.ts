@@ -10,16 +10,9 @@ import {
   NotebookRunner,
   type Progress,
   projectFolder,
+  undrawnIn,
 } from "../book/index.js";
-import {
-  type CheckOutcome,
-  formulaIndex,
-  type Recipe,
-  recipeMarkdown,
-  recipeMime,
-  recipeOf,
-  recipePage,
-} from "../index.js";
+import { formulaIndex, type Recipe, recipeMarkdown, recipeMime, recipeOf, recipePage } from "../index.js";
 import { demoJob, type Job } from "../job/index.js";
 import { problemReport, readNamed } from "./check.js";
 import { notebookFiles } from "./notebooks.js";
@@ -33,30 +26,77 @@ interface BookOfJob {
   readonly files?: readonly string[];
   /** Default: book/ with the job's name. */
   readonly outDir?: string;
-  /** How long a cell may take, ms. Default: a minute. */
+  /** How long a cell may take, ms. Default: two minutes. */
   readonly timeout?: number;
 }
 
-/** A book that was built, or why it was not: the previous one stays then. */
-export type Built = { readonly folder: string } | { readonly trouble: string };
+/** A book that was built, with what of it failed; or why there is none: the previous one stays then. */
+export type Built =
+  | {
+      /** Where it stands. */
+      readonly folder: string;
+      /** What failed, in words; absent when all is well. */
+      readonly failed?: string;
+    }
+  | {
+      /** In words. */
+      readonly trouble: string;
+    };
+
+const usage = "npm run book -- [JOB] [--cell-time SECONDS]";
 
 /**
- * npm run book -- JOB: builds the book of a job.
+ * npm run book -- [JOB] [--cell-time SECONDS]: builds the book of a job.
  *
- * @param args name of the job; the demo job when there is none
- * @returns exit code: 1 when it could not be built
+ * @param args name of the job, the demo job when there is none; how long a cell may take
+ * @returns exit code: 0 with all well, 1 with no book, 2 with a book of which something failed
  */
-export async function book([job]: readonly string[]): Promise<number> {
-  return (await bookOfJob({ job })) === undefined ? 1 : 0;
+export async function book(args: readonly string[]): Promise<number> {
+  const asked = bookArguments(args);
+  if ("wrong" in asked) {
+    console.error(`${asked.wrong}\nusage: ${usage}`);
+    return 1;
+  }
+  const [job] = asked.names;
+  return exitCode(await bookOfJob({ job, ...asked.limits }));
 }
 
-/**
- * Builds the book of a job, telling of every cell. When a file or a cell is wrong it says where and why,
- * and the previous book stays.
- *
- * @returns the book's folder; undefined when it could not be built
- */
-export async function bookOfJob(request: BookOfJob): Promise<string | undefined> {
+/** 0 with all well, 1 with no book, 2 with a book of which something failed. */
+export function exitCode(built: Built): number {
+  if ("trouble" in built) return 1;
+  return built.failed === undefined ? 0 : 2;
+}
+
+/** What `book` and `start` are asked for. */
+type BookArguments =
+  | {
+      /** The job, and what follows it. */
+      readonly names: readonly string[];
+      /** How long a cell may take, where it was said. */
+      readonly limits: Pick<BookOfJob, "timeout">;
+    }
+  | {
+      /** What cannot be understood, and what was expected. */
+      readonly wrong: string;
+    };
+
+/** Reads the arguments; `--cell-time` may stand anywhere, with a space or an equals sign before its seconds. */
+export function bookArguments(args: readonly string[]): BookArguments {
+  const words = args.flatMap((word) => (word.startsWith("--cell-time=") ? word.split("=") : [word]));
+  const at = words.indexOf("--cell-time");
+  const names = at < 0 ? words : words.toSpliced(at, 2);
+  const stranger = names.find((name) => name.startsWith("-"));
+  if (stranger !== undefined) return { wrong: `no option "${stranger}", expected --cell-time SECONDS` };
+  if (at < 0) return { names, limits: {} };
+  const said = words[at + 1] ?? "";
+  const seconds = Number(said);
+  return /^\d+(\.\d+)?$/.test(said) && seconds > 0
+    ? { names, limits: { timeout: 1000 * seconds } }
+    : { wrong: `--cell-time: found "${said}", expected seconds, such as --cell-time 300` };
+}
+
+/** Builds the book of a job, telling of every cell, and at the end of what failed, where and why. */
+export async function bookOfJob(request: BookOfJob): Promise<Built> {
   const maker = new BookMaker(request, (progress) => console.log(progressLine(progress)));
   try {
     return reported(await maker.build());
@@ -65,9 +105,11 @@ export async function bookOfJob(request: BookOfJob): Promise<string | undefined>
   }
 }
 
-/** The folder of what was built; tells why there is none. */
-export function reported(built: Built): string | undefined {
-  return "folder" in built ? built.folder : void console.error(built.trouble);
+/** The same; tells what failed, or why there is no book. */
+export function reported(built: Built): Built {
+  const words = "trouble" in built ? built.trouble : built.failed;
+  if (words !== undefined) console.error(words);
+  return built;
 }
 
 /** Builds the book of one job, again and again: its kernels stay, and with them what they have worked out. */
@@ -83,11 +125,7 @@ export class BookMaker {
     this.#tell = tell;
   }
 
-  /**
-   * Builds the book as the files are now.
-   *
-   * @throws Error when a published check cannot be run
-   */
+  /** Builds the book as the files are now. */
   async build(): Promise<Built> {
     const start = performance.now();
     const name = this.#request.job ?? demoJob;
@@ -98,13 +136,17 @@ export class BookMaker {
     this.#checks ??= checksAside();
     this.#kernels ??= this.#newKernels(read.job);
     const runs = await this.#kernels.run(files);
-    const failures = runs.flatMap(({ failure }) => failure ?? []);
-    if (failures.length > 0) return { trouble: failureReport(failures) };
+    const failures = runs.flatMap((run) => run.failures);
+    if (runs.every((run) => run.failures.some(({ cell }) => cell === undefined))) {
+      return { trouble: [...failures.map(failureLine), noBook].join("\n") };
+    }
     const outDir = this.#request.outDir ?? join(projectFolder(), "book", read.job.name);
-    await write(read.job, files, runs, await this.#checks.outcomes, outDir);
+    const lacking = await write(read.job, files, runs, this.#checks.outcomes, outDir);
     const place = relative(process.cwd(), outDir) || outDir;
     console.log(`built ${place} in ${seconds(performance.now() - start)}`);
-    return { folder: outDir };
+    const failed = [...failures.map(failureLine), ...lacking];
+    if (failed.length === 0) return { folder: outDir };
+    return { folder: outDir, failed: [...failed, "all else is in the book"].join("\n") };
   }
 
   /** Ends what still runs. */
@@ -113,38 +155,65 @@ export class BookMaker {
   }
 
   #newKernels({ folder }: Job): NotebookRunner {
-    const { timeout } = this.#request;
+    const { timeout = 120_000 } = this.#request;
     return new NotebookRunner({
       concurrency: 2,
       keepKernels: true,
       cwd: join(projectFolder(), "notebooks"),
       env: { ...process.env, CASEWRIGHT_JOB: folder, CASEWRIGHT_BOOK: "1" },
       onProgress: this.#tell,
-      ...(timeout === undefined ? {} : { timeout }),
+      timeout,
     });
   }
 }
 
+/** Writes the book; what it then lacks, a sentence each. */
 async function write(
   job: Job,
   files: readonly string[],
   runs: readonly NotebookRun[],
-  checks: readonly CheckOutcome[],
+  running: RunningChecks["outcomes"],
   outDir: string,
-): Promise<void> {
+): Promise<readonly string[]> {
   const notebooks = runs.map(
     ({ notebook }, i): BookNotebook => ({ name: basename(files[i] ?? "", ".ipynb"), notebook }),
   );
+  const checks = await had("The page of published checks is left out", () => running);
+  const recipe = await had("The recipe is left out", () => recipeOfBook(job, notebooks));
+  const lacking = [checks, recipe].flatMap((part) => ("lacking" in part ? part.lacking : []));
   await buildBook({
     title: job.case.name,
     job: job.name,
     ...(job.case.invented ? { introduction: inventedNotice } : {}),
+    lacking,
     notebooks,
     formulas: [...formulaIndex().values()].map(({ declaration }) => declaration),
-    checks,
-    extraFiles: recipeFiles(recipeShown(notebooks.map(({ notebook }) => notebook)) ?? recipeOf(job)),
+    checks: "lacking" in checks ? [] : checks.had,
+    extraFiles: "lacking" in recipe ? [] : recipeFiles(recipe.had),
     outDir,
   });
+  return [...lacking, ...undrawn(notebooks)];
+}
+
+/** A part of the book, or a sentence that says why it is left out. */
+async function had<Part>(
+  without: string,
+  work: () => Part | Promise<Part>,
+): Promise<{ readonly had: Part } | { readonly lacking: string }> {
+  try {
+    return { had: await work() };
+  } catch (error) {
+    return { lacking: `${without}: ${(error as Error).message}` };
+  }
+}
+
+function recipeOfBook(job: Job, notebooks: readonly BookNotebook[]): Recipe {
+  return recipeShown(notebooks.map(({ notebook }) => notebook)) ?? recipeOf(job);
+}
+
+/** What cells gave and no page could draw. */
+function undrawn(notebooks: readonly BookNotebook[]): string[] {
+  return notebooks.flatMap((one) => undrawnIn(one).map((fault) => `${one.name}: ${fault}`));
 }
 
 const inventedNotice =
@@ -172,12 +241,11 @@ export function progressLine({ notebook, cell, of, ms }: Progress): string {
   return `${basename(notebook)}: cell ${cell} of ${of}, ${seconds(ms)}`;
 }
 
-function failureReport(failures: readonly Failure[]): string {
-  const reports = failures.map(({ notebook, cell, message }) => {
-    const place = cell ? `${notebook}, cell ${cell.number} (${cell.id})` : notebook;
-    return `${place} failed:\n  ${message.replaceAll("\n", "\n  ")}`;
-  });
-  return [...reports, "the book was not built; a book built before is still there"].join("\n");
+const noBook = "no cell could be run, so there is no new book; a book built before is still there";
+
+function failureLine({ notebook, cell, message }: Failure): string {
+  const place = cell ? `${notebook}, cell ${cell.number} (${cell.id})` : notebook;
+  return `${place} failed:\n  ${message.replaceAll("\n", "\n  ")}`;
 }
 
 function seconds(milliseconds: number): string {

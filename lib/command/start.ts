@@ -1,41 +1,56 @@
-/** npm start -- JOB [NOTEBOOK...]: builds the book of a job, serves it to this machine and follows the builder. */
+/** npm start -- [JOB] [NOTEBOOK...]: builds the book of a job, serves it to this machine and follows the builder. */
 import { dirname, join } from "node:path";
 import { openBrowser, projectFolder, serveBook } from "../book/index.js";
 import { demoJob, jobFolder } from "../job/index.js";
-import { BookMaker, type Built, progressLine, reported } from "./book-of-job.js";
+import { BookMaker, type Built, bookArguments, exitCode, progressLine, reported } from "./book-of-job.js";
 import { follow } from "./follow.js";
 
 /**
  * Builds the book, serves it, and opens it where there is a browser. Whenever a file of the job or a notebook
  * is saved it builds anew, and open pages change where they stand. Runs until it is stopped.
  *
- * @param args name of the job, the demo job when there is none; notebooks, when not all are wanted
- * @returns exit code: 1 when the book could not be built at first
+ * @param args name of the job, the demo job when there is none; notebooks, when not all are wanted; how long a cell
+ * may take, such as --cell-time 300
+ * @returns exit code: 1 when there was no book at first, 2 when something of the last one failed
  */
-export async function start([job = demoJob, ...files]: readonly string[]): Promise<number> {
+export async function start(args: readonly string[]): Promise<number> {
+  const asked = bookArguments(args);
+  if ("wrong" in asked) {
+    console.error(`${asked.wrong}\nusage: npm start -- [JOB] [NOTEBOOK...] [--cell-time SECONDS]`);
+    return 1;
+  }
+  const [job = demoJob, ...files] = asked.names;
   let silent = false;
-  const request = { job, ...(files.length > 0 && { files }) };
+  const request = { job, ...asked.limits, ...(files.length > 0 && { files }) };
   const maker = new BookMaker(request, (progress) => silent || console.log(progressLine(progress)));
   try {
-    const folder = reported(await maker.build());
-    if (folder === undefined) return 1;
+    const first = reported(await maker.build());
+    if ("trouble" in first) return exitCode(first);
     silent = true;
     const notebooks = files.length > 0 ? files.map(dirname) : [join(projectFolder(), "notebooks")];
-    await serveAndFollow(maker, folder, [jobFolder(job), ...new Set(notebooks)]);
-    return 0;
+    const last = await serveAndFollow(maker, first, [jobFolder(job), ...new Set(notebooks)]);
+    return exitCode(last);
   } finally {
     await maker.close();
   }
 }
 
-/** Until it is stopped. */
-async function serveAndFollow(maker: BookMaker, folder: string, sources: readonly string[]): Promise<void> {
+/** A book, and where it stands. */
+type Book = Extract<Built, { readonly folder: string }>;
+
+/** Until it is stopped; the last book then. */
+async function serveAndFollow(maker: BookMaker, first: Book, sources: readonly string[]): Promise<Book> {
   const stop = stopped();
   let built = 1;
-  const server = await serveBook(folder, { live: { built } });
+  let book = first;
+  const server = await serveBook(first.folder, { live: { built } });
   const rebuild = oneAtATime(async () => {
     const now = await maker.build().catch((error: Error): Built => ({ trouble: error.message }));
-    if (reported(now) !== undefined) built += 1;
+    reported(now);
+    if ("folder" in now) {
+      built += 1;
+      book = now;
+    }
     server.tell({ built, ...("trouble" in now && { trouble: now.trouble }) });
   });
   const following = await follow(sources, rebuild);
@@ -44,6 +59,7 @@ async function serveAndFollow(maker: BookMaker, folder: string, sources: readonl
   await stop;
   following.stop();
   await server.close();
+  return book;
 }
 
 /** Does work again when it is asked for while it is done, but once for all that ask meanwhile. */

@@ -17,12 +17,29 @@ export type Show = (...things: readonly Showable[]) => void;
 export const show: Show = showIn({});
 
 /**
- * The same in the builder's own units.
+ * The same in the builder's own units. A thing that cannot be drawn fails after all others have been shown.
  *
  * @example const show = showIn({ system: "inch", denominator: 16 })
  */
 export function showIn(style: ShowStyle): Show {
-  return (...things) => display(withStills(things.flatMap((thing) => toViews(thing, style))));
+  return (...things) => {
+    const views: View[] = [];
+    const faults: unknown[] = [];
+    for (const thing of eachOf(things)) {
+      try {
+        views.push(...withStills(toViews(thing, style)));
+      } catch (error) {
+        faults.push(error);
+      }
+    }
+    if (views.length > 0 || faults.length === 0) display(views);
+    if (faults.length > 0) throw faults[0];
+  };
+}
+
+/** The things of lists within lists. */
+function eachOf(things: readonly Showable[]): readonly Showable[] {
+  return things.flatMap((thing) => (Array.isArray(thing) ? eachOf(thing as readonly Showable[]) : [thing]));
 }
 
 /** Shows a recipe, and hands it whole to the book, which prints it on pages of its own. */

@@ -59,6 +59,33 @@ describe("the pages", () => {
     ]);
   });
 
+  test("what failed is said at the top of its chapter and on the first page, and stands in its place", () => {
+    const text = page("03-strangers.html");
+    expect(text).toContain("<b>2 parts of this chapter failed.</b> Their errors stand in place");
+    expect(text.indexOf("2 parts of")).toBeLessThan(text.indexOf("this output cannot be drawn"));
+    expect(page("index.html")).toContain("2 parts of this chapter failed; the chapter shows what.");
+    expect(page("01-stiffness.html")).not.toContain("failed");
+  });
+
+  test("why an answer cannot be given is a sentence, no failure; what the book lacks stands first", () => {
+    const [first] = sampleBook.notebooks;
+    if (!first) throw new Error("expected a notebook");
+    const words = "There is no log yet.\nWhat would give it: a thermometer inside.";
+    const error = { output_type: "error" as const, ename: "Refusal", evalue: words, traceback: [] };
+    const cells = first.notebook.cells.map((cell) =>
+      cell.cell_type === "code" ? { ...cell, outputs: [error] } : cell,
+    );
+    const notebooks = [{ ...first, notebook: { ...first.notebook, cells } }];
+    const lacking = ["The recipe is left out: no bar fits."];
+    const refusing = bookPages({ ...sampleBook, notebooks, lacking, outDir: "unused" });
+    const chapter = refusing.get("01-stiffness.html") ?? "";
+    expect(chapter).toContain("<p>There is no log yet.</p><p>What would give it: a thermometer inside.</p>");
+    expect(chapter).not.toContain("failed");
+    expect(refusing.get("index.html")).toContain(
+      '<p class="cw-failed">The recipe is left out: no bar fits.</p>',
+    );
+  });
+
   test("the contents tell every question with its answer, and the worst findings first", () => {
     const text = page("index.html");
     expect(text).toContain('<a href="01-stiffness.html">Will thin ply stay stiff?</a>');

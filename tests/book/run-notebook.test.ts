@@ -45,12 +45,12 @@ describe("running a notebook", () => {
       'console.log(a, process.env["CASEWRIGHT_JOB"])',
     );
     const told: Progress[] = [];
-    const { notebook, failure } = await runNotebook(file, {
+    const { notebook, failures } = await runNotebook(file, {
       cwd: notebookFolder,
       env: { ...process.env, CASEWRIGHT_JOB: "my-case" },
       onProgress: (progress) => told.push(progress),
     });
-    expect(failure).toBeUndefined();
+    expect(failures).toEqual([]);
     expect(
       notebook.cells.map(
         (cell) => cell.cell_type === "code" && [cell.execution_count, printed(cell.outputs)],
@@ -74,7 +74,8 @@ describe("running a notebook", () => {
       what: "a cell that cannot be interrupted",
       timeout: 2_000,
       cells: ["await null; while (true) {}"],
-      message: "the cell ran longer than 2 s; it ignored the interrupt, so its kernel was killed",
+      message:
+        "the cell ran longer than 2 s; it ignored the interrupt, so its kernel was killed; --cell-time 4 gives every cell twice as long",
     },
     { what: "a kernel that ends", cells: ["process.exit(4)"], message: "the kernel ended (exit code 4)" },
     {
@@ -90,29 +91,38 @@ describe("running a notebook", () => {
       ],
       message: "Error: dry (in a promise nobody awaited)",
     },
-  ])("stops at $what, and says so", async ({ cells, message, timeout = 60_000 }) => {
-    const file = await notebookOf("failing.ipynb", "'before'", ...cells, "'after'");
-    const { notebook, failure } = await runNotebook(file, { cwd: notebookFolder, timeout });
-    const number = cells.length + 1;
-    const id = number === 2 ? "b" : "c";
-    expect(failure).toEqual({ notebook: file, cell: { number, id }, message });
-    expect(notebook.cells[1]).toMatchObject({ outputs: [{ text: "before\n" }] });
-    expect(notebook.cells.at(-1)).toMatchObject({ execution_count: null, outputs: [] });
-  });
+  ])(
+    "says of $what what failed, and runs the cells after it",
+    async ({ cells, message, timeout = 60_000 }) => {
+      const file = await notebookOf(
+        "failing.ipynb",
+        "const before = 'before'; before",
+        ...cells,
+        "before + 'after'",
+      );
+      const { notebook, failures } = await runNotebook(file, { cwd: notebookFolder, timeout });
+      const number = cells.length + 1;
+      const id = number === 2 ? "b" : "c";
+      expect(failures).toEqual([{ notebook: file, cell: { number, id }, message }]);
+      expect(notebook.cells[1]).toMatchObject({ outputs: [{ text: "before\n" }] });
+      expect(notebook.cells.at(-1)).toMatchObject({ outputs: [{ text: "beforeafter\n" }] });
+    },
+  );
 
   test("reports a kernel that does not start, without a cell", async () => {
     const file = await notebookOf("nowhere.ipynb", "1");
-    const { failure } = await runNotebook(file, { cwd: join(folder, "missing") });
-    expect(failure).toEqual({
-      notebook: file,
-      message: expect.stringMatching(/^the kernel ended \(.*ENOENT/),
-    });
+    const { failures, notebook } = await runNotebook(file, { cwd: join(folder, "missing") });
+    const message = expect.stringMatching(/^the kernel ended \(.*ENOENT/);
+    expect(failures).toEqual([{ notebook: file, message }]);
+    expect(notebook.cells.at(-1)).toMatchObject({ outputs: [{ output_type: "error", evalue: message }] });
   });
 
-  test("refuses a file that is no notebook", async () => {
+  test("says of a file that is no notebook what is wrong with it", async () => {
     const file = join(folder, "broken.ipynb");
     await writeFile(file, "{}");
-    await expect(runNotebook(file)).rejects.toThrow(/problems found\n.*broken\.ipynb, nbformat/);
+    const { failures } = await runNotebook(file);
+    const message = expect.stringMatching(/problems found\n.*broken\.ipynb, nbformat/);
+    expect(failures).toEqual([{ notebook: file, message }]);
   });
 });
 
@@ -128,7 +138,11 @@ test("several notebooks run at once, at most two, and the results keep their ord
     cwd: notebookFolder,
     onProgress: ({ notebook }) => finished.push(notebook),
   });
-  expect(runs.map(({ failure }) => failure?.message)).toEqual([undefined, "Error: two", undefined]);
+  expect(runs.map(({ failures }) => failures.map(({ message }) => message))).toEqual([
+    [],
+    ["Error: two"],
+    [],
+  ]);
   expect(runs.map(({ notebook }) => notebook.cells[1])).toMatchObject([
     { outputs: [{ text: "one\n" }] },
     { outputs: [{ ename: "Error" }] },
@@ -142,7 +156,7 @@ describe("kernels that are kept", () => {
   const runner = new NotebookRunner({ cwd: notebookFolder, concurrency: 2, keepKernels: true });
   afterAll(() => runner.close());
   const shown = async (files: readonly string[]): Promise<unknown[]> =>
-    (await runner.run(files)).map(({ notebook, failure }) => {
+    (await runner.run(files)).map(({ notebook, failures: [failure] }) => {
       const cell = notebook.cells.at(-1);
       if (failure || cell?.cell_type !== "code") return failure?.message;
       const [output] = cell.outputs;

@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from "vitest";
 import { printNotebook } from "../../lib/book/index.js";
-import { bookOfJob } from "../../lib/command/book-of-job.js";
+import { bookArguments, bookOfJob, exitCode } from "../../lib/command/book-of-job.js";
 
 let folder = "";
 beforeAll(async () => {
@@ -60,7 +60,7 @@ show(lineChart({ title: "Squares", description: "d", rows, x: { field: "a", titl
     await notebookOf("two", "console.log(1 + 1)"),
   ];
   const outDir = join(folder, "book", "good");
-  expect(await bookOfJob({ files, outDir })).toBe(outDir);
+  expect(await bookOfJob({ files, outDir })).toEqual({ folder: outDir });
   expect(complained).toEqual([]);
   expect(
     said.filter((line) => line.startsWith("one.ipynb")).map((line) => line.replace(/[\d.]+ s$/, "T s")),
@@ -77,43 +77,81 @@ show(lineChart({ title: "Squares", description: "d", rows, x: { field: "a", titl
   }
 });
 
+test("what fails stands in its place, is told, and takes nothing along", { timeout: 120_000 }, async () => {
+  const outDir = join(folder, "book", "partly");
+  const files = [
+    await notebookOf(
+      "failing",
+      'throw new RangeError("no such ply")',
+      'const a: number = "b";',
+      "await new Promise(() => {});",
+      'void Promise.reject(new Error("late"));',
+      'console.log("the last cell")',
+    ),
+    await notebookOf(
+      "drawing",
+      `import { answer, openJob, show } from "casewright";
+const [first, ...others] = openJob().review.money;
+const broken = { ...first!, demand: { meaning: "load", show: () => { throw new Error("no scale") } } };
+show([broken as unknown as (typeof others)[number], ...others], answer("Drawn."));`,
+    ),
+    await notebookOf("sound", 'import { answer, show } from "casewright"; show(answer("Sound."));'),
+  ];
+  const built = await bookOfJob({ files, outDir, timeout: 20_000 });
+  expect(exitCode(built)).toBe(2);
+  const told = complained.join("\n");
+  expect(told).toMatch(/failing\.ipynb, cell 1 \(c1\) failed:\n {2}RangeError: no such ply/);
+  expect(told).toMatch(/cell 2 \(c2\) failed:\n {2}TypeScript: .*not assignable/);
+  expect(told).toMatch(/cell 3 \(c3\) failed:\n {2}the cell ran longer than 20 s.*--cell-time 40/);
+  expect(told).toMatch(/cell 4 \(c4\) failed:\n {2}.*late/);
+  expect(told).toMatch(/drawing\.ipynb, cell 1 \(c1\) failed:\n {2}Error: no scale/);
+  const page = async (name: string): Promise<string> => readFile(join(outDir, `${name}.html`), "utf8");
+  const failing = await page("failing");
+  expect(failing).toContain("<b>4 parts of this chapter failed.</b>");
+  for (const words of ["no such ply", "not assignable", "ran longer than 20 s", "late", "the last cell"]) {
+    expect(failing).toContain(words);
+  }
+  const drawing = await page("drawing");
+  expect(drawing).toContain("<b>1 part of this chapter failed.</b>");
+  expect(drawing).toContain("Drawn.");
+  expect(drawing).toMatch(/id="money\.[\w-]+"/);
+  expect(await page("sound")).not.toContain("failed");
+  const contents = await page("index");
+  expect(contents).toContain("4 parts of this chapter failed");
+  expect(contents).toContain("Sound.");
+});
+
+test("where no cell can be run there is no book, and the previous one stays", {
+  timeout: 60_000,
+}, async () => {
+  const outDir = join(folder, "book", "kept");
+  await mkdir(outDir, { recursive: true });
+  await writeFile(join(outDir, "index.html"), "before");
+  const file = join(folder, "no-notebook.ipynb");
+  await writeFile(file, "{}");
+  expect(exitCode(await bookOfJob({ files: [file], outDir }))).toBe(1);
+  expect(complained.join("\n")).toContain("a book built before is still there");
+  expect(await readFile(join(outDir, "index.html"), "utf8")).toBe("before");
+  expect(await readdir(outDir)).toEqual(["index.html"]);
+});
+
 test.each([
+  [[], { names: [], limits: {} }],
+  [["my-case", "--cell-time", "300"], { names: ["my-case"], limits: { timeout: 300_000 } }],
+  [["--cell-time=2.5", "my-case"], { names: ["my-case"], limits: { timeout: 2_500 } }],
+  [["--cell-time"], { wrong: '--cell-time: found "", expected seconds, such as --cell-time 300' }],
   [
-    "throws",
-    ['throw new RangeError("no such ply")'],
-    /failing\.ipynb, cell 2 \(c2\) failed:\n {2}RangeError: no such ply/,
+    ["--cell-time", "soon"],
+    { wrong: '--cell-time: found "soon", expected seconds, such as --cell-time 300' },
   ],
-  ["has a type error", ['const a: number = "b";'], /cell 2 \(c2\) failed:\n {2}TypeScript: .*not assignable/],
-  [
-    "hangs",
-    ["await new Promise(() => {});"],
-    /cell 2 \(c2\) failed:\n {2}.*1\.5 s|cell 2 \(c2\) failed:\n {2}.*1500/,
-  ],
-  [
-    "leaves a rejected promise",
-    ['void Promise.reject(new Error("late"));'],
-    /cell 2 \(c2\) failed:\n {2}.*late/,
-  ],
-])(
-  "a cell that %s is named, and the previous book stays",
-  { timeout: 60_000 },
-  async (what, sources, message) => {
-    const outDir = join(folder, "book", "kept");
-    await mkdir(outDir, { recursive: true });
-    await writeFile(join(outDir, "index.html"), "before");
-    const files = [await notebookOf("failing", "const fine = 1;", ...sources)];
-    // Only the cell that hangs has to be stopped; the others wait for the compiler, which starts with the first new cell.
-    const timeout = what === "hangs" ? 1500 : 30_000;
-    expect(await bookOfJob({ files, outDir, timeout })).toBeUndefined();
-    expect(complained.join("\n")).toMatch(message);
-    expect(complained.join("\n")).toContain("a book built before is still there");
-    expect(await readFile(join(outDir, "index.html"), "utf8")).toBe("before");
-    expect(await readdir(outDir)).toEqual(["index.html"]);
-  },
-);
+  [["--cell-time", "0"], { wrong: '--cell-time: found "0", expected seconds, such as --cell-time 300' }],
+  [["--fast"], { wrong: 'no option "--fast", expected --cell-time SECONDS' }],
+])("the arguments %j are read", (args, expected) => {
+  expect(bookArguments(args)).toEqual(expected);
+});
 
 test("a job with problems is reported before any notebook runs", async () => {
-  expect(await bookOfJob({ job: "no-such-job" })).toBeUndefined();
+  expect(exitCode(await bookOfJob({ job: "no-such-job" }))).toBe(1);
   expect(complained.join("\n")).toContain("no-such-job: 1 problem");
   expect(said).toEqual([]);
 });

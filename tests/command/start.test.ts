@@ -92,12 +92,15 @@ describe.skipIf(noChromium)("npm start", () => {
       join(folder, "one.ipynb"),
       notebook.replace("today", "tomorrow").replace("answer(", "answr("),
     );
-    await alert.waitFor(soon);
-    expect(await alert.textContent()).toMatch(/one\.ipynb, cell 1 \(answer\) failed:[\s\S]*answr/);
+    const failed = page.locator(".cw-failed");
+    await failed.waitFor(soon);
+    expect(await failed.textContent()).toBe("1 part of this chapter failed; the chapter shows what.");
+    expect(await alert.count()).toBe(0);
+    expect(printed).toMatch(/one\.ipynb, cell 1 \(answer\) failed:[\s\S]*answr/);
 
     await writeFile(join(folder, "one.ipynb"), notebook.replace("today", "tomorrow"));
     await expect.poll(told, soon).toBe("It costs 3120 tomorrow.");
-    expect(await alert.count()).toBe(0);
+    expect([await alert.count(), await failed.count()]).toEqual([0, 0]);
     expect(troubles).toEqual([]);
 
     const ended = new Promise((resolve) => process_.once("close", (code) => resolve(code)));

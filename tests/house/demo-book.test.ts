@@ -23,9 +23,10 @@ describe.skipIf(noChromium)("the demo's book", () => {
     const progress = vi.spyOn(console, "log").mockReturnValue(undefined);
     const book = await bookOfJob({ outDir: join(folder, "book") });
     progress.mockRestore();
-    if (book === undefined) throw new Error("the demo's book could not be built");
-    files = (await readdir(book)).filter((file) => file.endsWith(".html")).sort();
-    server = await serveBook(book);
+    if ("trouble" in book) throw new Error(book.trouble);
+    if (book.failed !== undefined) throw new Error(book.failed);
+    files = (await readdir(book.folder)).filter((file) => file.endsWith(".html")).sort();
+    server = await serveBook(book.folder);
     browser = await startChromium();
   }, 300_000);
   afterAll(async () => {

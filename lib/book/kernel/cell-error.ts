@@ -1,5 +1,7 @@
 /** What went wrong in a cell, in the three fields of a Jupyter error. */
 import { format, inspect } from "node:util";
+import { Refusal } from "../../refusal.js";
+import { refused } from "../failed-cells.js";
 
 /** An error as a notebook stores it. */
 export interface CellError {
@@ -20,10 +22,17 @@ export function thrownError(thrown: unknown): CellError {
     const text = typeof thrown === "string" ? thrown : inspect(thrown);
     return { ename: "Error", evalue: text, traceback: [`Error: ${text}`] };
   }
+  if (thrown instanceof Refusal) return refusal(thrown);
   const { name, message, stack = `${name}: ${message}` } = thrown;
   const lines = stack.split("\n");
   const end = lines.findIndex((line) => kernelFrame.test(line));
   return { ename: name, evalue: message, traceback: end < 0 ? lines : lines.slice(0, end) };
+}
+
+/** Why an answer cannot be given, and what would give it; nobody asks where in the program that was found. */
+function refusal({ message, would: { measure, how } }: Refusal): CellError {
+  const evalue = how === message ? message : `${message}\nWhat would give it: ${measure}. ${how}`;
+  return { ename: refused, evalue, traceback: evalue.split("\n") };
 }
 
 /** A complaint of the compiler, given as a format and its values; several add up to one error. */

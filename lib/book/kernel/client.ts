@@ -42,7 +42,7 @@ export class KernelClient {
   static async start(options: KernelOptions = {}): Promise<KernelClient> {
     const client = new KernelClient(await newConnection(options.transport ?? defaultTransport), options);
     try {
-      await client.#waitForAnswer(options.startTimeout ?? 60_000);
+      await client.#waitForAnswer(options.startTimeout ?? 120_000);
       return client;
     } catch (error) {
       await client.kill();

@@ -10,7 +10,7 @@ export interface KernelOptions {
   readonly env?: NodeJS.ProcessEnv;
   /** How to meet. Default: "tcp" on Windows, else "ipc". */
   readonly transport?: Transport;
-  /** How long the start may take, in ms. Default: 60 000. */
+  /** How long the start may take, in ms. Default: 120 000. */
   readonly startTimeout?: number;
 }
 

@@ -17,6 +17,11 @@ describe("in a session that goes on", () => {
     ["nothing", "throw undefined", "Error: undefined"],
     ["an error after an await", 'await null; throw new TypeError("late")', "TypeError: late"],
     [
+      "a refusal of the library, which says what would give the answer,",
+      'import { Refusal } from "casewright"; throw new Refusal("no load", { measure: "the load", how: "Weigh it." })',
+      "Refusal: no load\nWhat would give it: the load. Weigh it.",
+    ],
+    [
       "an error of the library",
       'import { Length } from "casewright"; Length.read("3 apples")',
       /^RangeError: /,

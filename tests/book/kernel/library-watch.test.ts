@@ -35,6 +35,7 @@ async function kernelWith(name: string, version: string, files: Record<string, s
   await mkdir(compiler, { recursive: true });
   await writeFile(join(home, "package.json"), '{ "type": "module" }');
   await cp(join(libraryFolder(), "book"), join(home, "book"), { recursive: true });
+  await cp(join(libraryFolder(), "refusal.js"), join(home, "refusal.js"));
   const zeromq = dirname(createRequire(join(libraryFolder(), "x.js")).resolve("zeromq/package.json"));
   await symlink(zeromq, join(home, "node_modules/zeromq"), "junction");
   await writeFile(join(tslab, "package.json"), JSON.stringify({ version, main: "main.js" }));
