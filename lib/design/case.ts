@@ -67,10 +67,10 @@ export interface Section {
   readonly name: string;
   /** Clear inside width (x), depth (y), height (z). */
   readonly inside: { readonly width: Length; readonly depth: Length; readonly height: Length };
-  /** Its panels by face. */
-  readonly panels: Readonly<Record<Face, Panel>>;
-  /** Its edges. */
-  readonly edges: Readonly<Record<EdgeName, Edge>>;
+  /** Its panels by face; a face that is left out is open. */
+  readonly panels: Readonly<Partial<Record<Face, Panel>>>;
+  /** Its edges; there is none beside an open face. */
+  readonly edges: Readonly<Partial<Record<EdgeName, Edge>>>;
 }
 
 /** One panel: its stock, its facing and what is cut out of it. */

@@ -2,7 +2,7 @@
 import type { Area, Length } from "../quantity/index.js";
 import type { Point2, Shape } from "../shape/index.js";
 import type { Content, Facing, Leaf, PlacedHardware, Shelf } from "./case.js";
-import type { Box, EdgeName, Face, Point } from "./place.js";
+import type { Box, EdgeName, Face, PanelSide, Point } from "./place.js";
 import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock } from "./stock.js";
 
 /** The case taken apart. */
@@ -38,6 +38,8 @@ export interface SectionPart {
   readonly outside: Box;
   /** Where the inside lower left front corner is in the stacked case. */
   readonly insideLow: Point;
+  /** The faces that have no panel. */
+  readonly open: readonly Face[];
 }
 
 /** One piece of sheet: a face of a section, the leaf of a door, or a shelf. */
@@ -62,6 +64,8 @@ export interface PanelPart {
   readonly clearWidth: Length;
   /** Clear span along v. */
   readonly clearHeight: Length;
+  /** Sides of a face that meet no other panel, since the case is open there; absent for none. */
+  readonly freeSides?: readonly PanelSide[];
   /** Where that span begins, from the panel's bottom-left cut corner; negative where the panel stops short. */
   readonly clearLow: Point2<Length>;
   /** Cut out of it. */

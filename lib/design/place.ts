@@ -46,6 +46,11 @@ export function facesAt(edge: EdgeName): readonly [Face, Face] {
   return edge.split("-") as [Face, Face];
 }
 
+/** The four sides of a face seen from outside. */
+export type PanelSide = "left" | "right" | "bottom" | "top";
+/** The four sides of a face. */
+export const panelSides: readonly PanelSide[] = ["left", "right", "bottom", "top"];
+
 /** A corner of a panel seen from outside. */
 export type PanelCorner = "bottom-left" | "bottom-right" | "top-left" | "top-right";
 /** The four corners of a panel. */

@@ -1,5 +1,5 @@
 /** When in the work a piece of hardware goes on, and from where a hand reaches into a section by then. */
-import type { HardwarePart, Parts, PlacedOpening } from "../design/index.js";
+import type { Face, HardwarePart, Parts, PlacedOpening } from "../design/index.js";
 import { Length } from "../quantity/index.js";
 
 /**
@@ -52,6 +52,11 @@ function narrowSide({ width, height }: PlacedOpening): number {
   return Math.min(width, height);
 }
 
+/** The faces of a section that have no panel. */
+export function openFaces(section: string, { sections }: Parts): readonly Face[] {
+  return sections.find(({ name }) => name === section)?.open ?? [];
+}
+
 /** The panel to close last: the top, or the back where the way in is in the top. */
 export function lastPanel(section: string, access: Access | undefined): string {
   return access?.panel === `${section}.top` ? `${section}.back` : `${section}.top`;
@@ -59,6 +64,8 @@ export function lastPanel(section: string, access: Access | undefined): string {
 
 /** How to get washers and nuts to the inside of a closed section, in words. */
 export function reachWords(section: string, parts: Parts): string {
+  const [open] = openFaces(section, parts);
+  if (open) return `Reach in through the open ${open} for washers and nuts.`;
   const access = accessOf(section, parts);
   return access
     ? `Reach in through "${access.opening.name}" of ${access.panel} for washers and nuts.`

@@ -24,14 +24,16 @@ function renamedSection(
   inside: Section["inside"],
   cut: (opening: Opening, face: Face) => Opening,
 ): Section {
-  const panels = faces.map((face) => {
-    const { openings, ...rest } = section.panels[face];
-    return [renaming[face], { ...rest, openings: openings.map((opening) => cut(opening, face)) }];
+  const panels = faces.flatMap((face) => {
+    const panel = section.panels[face];
+    if (!panel) return [];
+    return [[renaming[face], { ...panel, openings: panel.openings.map((opening) => cut(opening, face)) }]];
   });
-  const edges = edgeNames.map((edge) => {
-    const { through, ...rest } = section.edges[edge];
-    const renamed = through === "neither" ? through : renaming[through];
-    return [renamedEdge(edge, renaming), { ...rest, through: renamed }];
+  const edges = edgeNames.flatMap((edge) => {
+    const own = section.edges[edge];
+    if (!own) return [];
+    const renamed = own.through === "neither" ? own.through : renaming[own.through];
+    return [[renamedEdge(edge, renaming), { ...own, through: renamed }]];
   });
   return {
     name: section.name,

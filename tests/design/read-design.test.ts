@@ -42,8 +42,8 @@ describe("a sound job", () => {
       through: "front",
       extrusion: { bar: "angle 50", setBack: 0.06 },
     });
-    expect(edges?.["top-front"].through).toBe("top");
-    expect(edges?.["bottom-right"].through).toBe("bottom");
+    expect(edges?.["top-front"]?.through).toBe("top");
+    expect(edges?.["bottom-right"]?.through).toBe("bottom");
   });
 
   test("tables keep what a builder left blank blank", () => {
@@ -76,7 +76,7 @@ describe("overrides", () => {
       sheet: "ply 15",
       facing: { facing: "lam 1", sides: "both" },
     });
-    expect(section?.edges["top-back"].extrusion).toMatchObject({ bar: "angle 50", pitch: 0.08 });
+    expect(section?.edges["top-back"]?.extrusion).toMatchObject({ bar: "angle 50", pitch: 0.08 });
   });
 
   test("an edge overrides who runs through and its bar; none leaves it out", () => {

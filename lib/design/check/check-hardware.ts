@@ -1,12 +1,13 @@
 /** Hardware: on its panel, clear of extrusions, openings and other hardware. */
 
 import { distanceTo, rectangle, type Shape } from "../../shape/index.js";
-import { edgeBetween, neighbour, type Side, sides } from "../derive/axes.js";
+import { edgeBetween, neighbour } from "../derive/axes.js";
 import type { EdgeBar } from "../derive/bars.js";
 import type { HardwareSpot } from "../derive/hardware-spots.js";
 import { placeOpening } from "../derive/openings.js";
 import { sameness, touch } from "../derive/outline.js";
 import type { CasePlan } from "../derive/plan.js";
+import { type PanelSide, panelSides } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Ruler } from "../ruler.js";
 import type { Fault } from "./fault.js";
@@ -34,13 +35,13 @@ function covered({ centre: { x, y } }: HardwareSpot, { width, height }: Hardware
 /** Each side of the part must stay on the panel, and off the leg of an extrusion at that edge. */
 function checkWithin(spot: HardwareSpot, bars: readonly EdgeBar[], ruler: Ruler): Fault[] {
   const { layout, size, centre } = spot;
-  const toCentre: Readonly<Record<Side, number>> = {
+  const toCentre: Readonly<Record<PanelSide, number>> = {
     left: centre.x,
     right: layout.width - centre.x,
     bottom: centre.y,
     top: layout.height - centre.y,
   };
-  return sides.flatMap((side) => {
+  return panelSides.flatMap((side) => {
     const half = (side === "left" || side === "right" ? size.width : size.height) / 2;
     const edge = edgeBetween(layout.face, neighbour(layout.face, side));
     const bar = bars.find((one) => one.section === layout.section && one.edge === edge);

@@ -1,7 +1,8 @@
 /** Names that the case uses: each must stand in its table, or in the case itself. */
 import { didYouMean } from "../../problem.js";
 import type { CaseBody, Content, Cooling, PlacedHardware, Section, Shelf } from "../case.js";
-import { edgeNames, faces } from "../place.js";
+import { bearingFaces } from "../derive/fastenings.js";
+import { edgeNames, type Face, faces } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Stock } from "../stock.js";
 import { nameExpected, strangeName } from "../tables.js";
@@ -45,7 +46,10 @@ export function checkNames(description: CaseBody, stock: Stock, unsure: Unsure):
       .filter(({ table }) => !unsure.tables.has(table))
       .flatMap((use) => strangers(use, stock)),
     ...hardware.flatMap((item) => sectionOfHardware(item, known)),
+    ...hardware.flatMap((item) => hardwareOnOpen(item, sections)),
     ...shelves.flatMap((shelf) => sectionOf("shelves", shelf, known)),
+    ...shelves.flatMap((shelf) => shelfAtOpen(shelf, sections)),
+    ...contents.flatMap((content) => contentAtOpen(content, sections)),
     ...contents.flatMap((content) => sectionOf("contents", content, known)),
     ...contents.flatMap((content) => shelfOf(content, shelves, unsure)),
     ...contents.flatMap((content) => sharedName(content, shelves)),
@@ -100,7 +104,9 @@ function sectionUses({ name: section, panels, edges }: Section): Use[] {
     table,
   });
   const ofPanels = faces.flatMap((face): Use[] => {
-    const { sheet, facing } = panels[face];
+    const own = panels[face];
+    if (!own) return [];
+    const { sheet, facing } = own;
     const panel = ["panels", face];
     const laminate = ["facing", "laminate"];
     const adhesive = ["facing", "adhesive"];
@@ -111,7 +117,7 @@ function sectionUses({ name: section, panels, edges }: Section): Use[] {
     ];
   });
   const ofEdges = edgeNames.flatMap((edge): Use[] => {
-    const { extrusion } = edges[edge];
+    const extrusion = edges[edge]?.extrusion;
     if (!extrusion) return [];
     return [
       use(["edges", edge, "bar"], ["edges", "bar"], extrusion.bar, "bars"),
@@ -173,6 +179,39 @@ function shelfOf({ name, section, held }: Content, shelves: readonly Shelf[], un
   return [{ path: ["contents", name, "held", "shelf"], cause: `shelf ${section} ${held.shelf}`, expected }];
 }
 
+/** Faces that something needs, where the section is open. */
+function openFace(
+  path: CasePath,
+  section: string,
+  needed: readonly Face[],
+  sections: readonly Section[],
+): Fault[] {
+  const here = sections.find(({ name }) => name === section);
+  return needed
+    .filter((face) => here && !here.panels[face])
+    .map((face) => ({ path, expected: `a panel that is there: the ${face} of ${section} is left open` }));
+}
+
+function hardwareOnOpen({ name, places }: PlacedHardware, sections: readonly Section[]): Fault[] {
+  if ("cornersOf" in places) return [];
+  return places.flatMap(({ section, face }, i) =>
+    openFace(["hardware", name, "places", i, "on"], section, [face], sections),
+  );
+}
+
+/** A shelf is borne by the panels at its ends or its back. */
+function shelfAtOpen({ name, section, support }: Shelf, sections: readonly Section[]): Fault[] {
+  return openFace(["shelves", name, "support"], section, bearingFaces[support], sections);
+}
+
+/** What a content stands on, hangs from or is fastened to. */
+function contentAtOpen({ name, section, held }: Content, sections: readonly Section[]): Fault[] {
+  if ("shelf" in held && held.shelf !== undefined) return [];
+  const fixed = held.by === "screws" || held.by === "rivets";
+  const face = held.by === "hung" ? "top" : fixed ? held.to : "bottom";
+  return openFace(["contents", name, "held"], section, [face], sections);
+}
+
 /** Fasteners say what they hold by its name, so a content must not be called like a shelf. */
 function sharedName({ name }: Content, shelves: readonly Shelf[]): Fault[] {
   if (!shelves.some((shelf) => shelf.name === name)) return [];
@@ -189,7 +228,9 @@ function ventsOf({ section, letIn, letOut }: Cooling, sections: readonly Section
       section,
       sections.map(({ name }) => name),
     );
-  const vents = faces.flatMap((face) => here.panels[face].openings.map(({ name }) => `${face}.${name}`));
+  const vents = faces.flatMap((face) =>
+    (here.panels[face]?.openings ?? []).map(({ name }) => `${face}.${name}`),
+  );
   const fault = (word: string, vent: string): Fault[] =>
     vents.includes(vent)
       ? []

@@ -14,6 +14,7 @@ import type { Fault } from "./fault.js";
 export function checkOpenings({ panels }: SectionLayout, ruler: Ruler): Fault[] {
   return faces.flatMap((face) => {
     const layout = panels[face];
+    if (!layout) return [];
     const { openings } = layout.panel;
     return [
       ...openings.flatMap((opening) => [

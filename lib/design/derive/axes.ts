@@ -1,5 +1,5 @@
 /** How a face's own axes (u to the right, v up, seen from outside) lie in the section's x, y, z. */
-import type { EdgeName, Face } from "../place.js";
+import type { EdgeName, Face, PanelSide } from "../place.js";
 import { edgeNames, facesAt } from "../place.js";
 
 /** A direction of a section. */
@@ -25,11 +25,6 @@ export interface FaceAxes {
   readonly v: FaceDirection;
 }
 
-/** The four sides of a face seen from outside. */
-export type Side = "left" | "right" | "bottom" | "top";
-/** The four sides of a face. */
-export const sides: readonly Side[] = ["left", "right", "bottom", "top"];
-
 const along = (axis: Axis): FaceDirection => ({ axis, reversed: false });
 const against = (axis: Axis): FaceDirection => ({ axis, reversed: true });
 
@@ -50,7 +45,7 @@ const ends: Readonly<Record<Axis, Readonly<Record<"low" | "high", Face>>>> = {
 };
 
 /** The face that meets a face at one of its sides. */
-export function neighbour(face: Face, side: Side): Face {
+export function neighbour(face: Face, side: PanelSide): Face {
   const { u, v } = faceAxes[face];
   const { axis, reversed } = side === "left" || side === "right" ? u : v;
   const atStart = side === "left" || side === "bottom";

@@ -5,12 +5,20 @@ import { Length } from "../../quantity/index.js";
 import type { Point2 } from "../../shape/index.js";
 import type { EdgeExtrusion } from "../case.js";
 import type { BarPart } from "../parts.js";
-import { type EdgeName, edgeNames, type Face, facesAt, type Point } from "../place.js";
+import {
+  type EdgeName,
+  edgeNames,
+  type Face,
+  facesAt,
+  type PanelSide,
+  type Point,
+  panelSides,
+} from "../place.js";
 import type { BarStock, Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
-import { type Axis, edgeAxis, faceAxes, neighbour, type Side, sides } from "./axes.js";
+import { type Axis, edgeAxis, faceAxes, neighbour } from "./axes.js";
 import { casePoint } from "./case-point.js";
-import type { PanelLayout, SectionLayout } from "./layout.js";
+import { type PanelLayout, panelAt, type SectionLayout } from "./layout.js";
 import { panelPoint } from "./outline.js";
 
 /** An extrusion over one edge of one section. */
@@ -34,7 +42,7 @@ export interface EdgeBar {
 /** Every extrusion of a section. A bar is as long as the section's outside there, less both set-backs. */
 export function edgeBars(section: SectionLayout, stock: Stock): EdgeBar[] {
   return edgeNames.flatMap((edge) => {
-    const { extrusion } = section.section.edges[edge];
+    const extrusion = section.section.edges[edge]?.extrusion;
     if (!extrusion) return [];
     const edgeLength = section.outside.size[edgeAxis(edge)];
     return [
@@ -61,7 +69,7 @@ export function barPart({ id, section, edge, extrusion, stock, length }: EdgeBar
     stock,
     length,
     ends: extrusion.ends,
-    covers: [section.panels[one].id, section.panels[other].id],
+    covers: [panelAt(section, one).id, panelAt(section, other).id],
     centroid: barCentroid(section, edge, stock),
   };
 }
@@ -110,7 +118,7 @@ export function barHoles(bar: EdgeBar, layout: PanelLayout): readonly Point2<Len
 /** The point of a panel so far along one of its sides (counted from the section's outside) and so far off it. */
 function pointBeside(
   { inset, width, height }: PanelLayout,
-  side: Side,
+  side: PanelSide,
   along: number,
   off: number,
 ): Point2<Length> {
@@ -127,6 +135,6 @@ function pointBeside(
 }
 
 /** The side of a panel that meets another face. */
-function sideTowards({ face }: PanelLayout, other: Face): Side {
-  return sides.find((side) => neighbour(face, side) === other) as Side;
+function sideTowards({ face }: PanelLayout, other: Face): PanelSide {
+  return panelSides.find((side) => neighbour(face, side) === other) as PanelSide;
 }

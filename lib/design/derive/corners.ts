@@ -2,14 +2,14 @@
 import type { Length } from "../../quantity/index.js";
 import type { Point2 } from "../../shape/index.js";
 import type { CaseBody, PlacedHardware } from "../case.js";
-import type { Face, Point } from "../place.js";
+import type { Face, PanelSide, Point } from "../place.js";
 import type { Hardware, Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
-import { type Axis, neighbour, type Side } from "./axes.js";
+import { type Axis, neighbour } from "./axes.js";
 import { casePoint } from "./case-point.js";
 import { layoutNamed } from "./hardware-spots.js";
 import { inCase } from "./in-case.js";
-import type { PanelLayout, SectionLayout } from "./layout.js";
+import { type PanelLayout, panelAt, type SectionLayout } from "./layout.js";
 import { panelPoint } from "./outline.js";
 
 /** One corner of a section with the metal over it. */
@@ -26,7 +26,7 @@ export interface CornerSpot {
   readonly legs: readonly { readonly layout: PanelLayout; readonly holes: readonly Point2<Length>[] }[];
 }
 
-/** Every corner that the case puts metal on. */
+/** Every corner that the case puts metal on: those at which three panels meet. */
 export function cornerSpots(
   { hardware }: CaseBody,
   stock: Stock,
@@ -36,13 +36,14 @@ export function cornerSpots(
     if (!("cornersOf" in item.places)) return [];
     const section = layoutNamed(layouts, item.places.cornersOf);
     const metal = stockNamed(stock, "hardware", item.item);
-    return corners.map((meeting, i) => ({
+    const closed = corners.filter((meeting) => meeting.every((face) => section.panels[face]));
+    return closed.map((meeting, i) => ({
       id: `${item.name} ${i + 1}`,
       item,
       stock: metal,
       section,
       legs: meeting.map((face) => {
-        const layout = section.panels[face];
+        const layout = panelAt(section, face);
         return { layout, holes: legHoles(metal, layout, meeting) };
       }),
     }));
@@ -58,7 +59,7 @@ const corners: readonly (readonly [Face, Face, Face])[] = (["bottom", "top"] as 
 
 /** Holes on one face, spread from one side of its diagonal to the other. */
 function legHoles(metal: Hardware, layout: PanelLayout, meeting: readonly Face[]): Point2<Length>[] {
-  const sideOf = (one: Side, other: Side): Side =>
+  const sideOf = (one: PanelSide, other: PanelSide): PanelSide =>
     meeting.includes(neighbour(layout.face, one)) ? one : other;
   const across = sideOf("left", "right");
   const up = sideOf("bottom", "top");

@@ -1,7 +1,7 @@
 import { Length } from "../../quantity/index.js";
 import type { CaseBody } from "../case.js";
 import type { FacingPart, HardwarePart, PanelPart, Parts } from "../parts.js";
-
+import { faces } from "../place.js";
 import type { Stock } from "../stock.js";
 import { barPart } from "./bars.js";
 import { type CornerSpot, cornerCentre } from "./corners.js";
@@ -47,7 +47,12 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
     ],
     shelves: description.shelves.map((shelf) => shelfPart(shelf, stock, layouts, contents)),
     contents,
-    sections: layouts.map(({ section, outside, insideLow }) => ({ name: section.name, outside, insideLow })),
+    sections: layouts.map(({ section, outside, insideLow, panels: closed }) => ({
+      name: section.name,
+      outside,
+      insideLow,
+      open: faces.filter((face) => !closed[face]),
+    })),
   };
 }
 

@@ -12,7 +12,7 @@ import { stockNamed } from "../stock.js";
 import { barHoles, type EdgeBar, rivetsOf } from "./bars.js";
 import type { CornerSpot } from "./corners.js";
 import { type HardwareSpot, layoutNamed, surfaceIds } from "./hardware-spots.js";
-import type { PanelLayout } from "./layout.js";
+import { type PanelLayout, panelAt } from "./layout.js";
 import { type CasePlan, nearestEdge, type Piece, pieceNamed } from "./plan.js";
 
 /** What a group of fasteners has beside its panel. */
@@ -55,7 +55,7 @@ function stackOf({ sheet, facing }: PanelLayout, metal: number): Layer[] {
 export function edgeFastenings(bar: EdgeBar, stock: Stock, plan: CasePlan): Fastening[] {
   const fastener = stockNamed(stock, "fasteners", bar.extrusion.rivet);
   return facesAt(bar.edge).map((face) => {
-    const layout = bar.section.panels[face];
+    const layout = panelAt(bar.section, face);
     const at = barHoles(bar, layout);
     const { pitch } = rivetsOf(bar);
     const group = {
@@ -103,7 +103,8 @@ function hardwareGroup(
   return { holds, why: "hardware", fastener, at, count: at.length, metal };
 }
 
-const bearingFaces: Readonly<Record<Shelf["support"], readonly Face[]>> = {
+/** The faces that bear a shelf. */
+export const bearingFaces: Readonly<Record<Shelf["support"], readonly Face[]>> = {
   "two ends": ["left", "right"],
   "ends and back": ["left", "right", "back"],
   "back only": ["back"],
@@ -123,7 +124,7 @@ export function shelfFastenings(
     .map((face, i) =>
       byHand(
         { holds: name, why: "shelf", fastener, count: share(i), metal: 0 },
-        layoutNamed(plan.layouts, section).panels[face],
+        panelAt(layoutNamed(plan.layouts, section), face),
         plan,
       ),
     )
@@ -143,7 +144,7 @@ export function contentFastenings(
   const group = (holds: string, { fastener, count }: { fastener: string; count: number }): Fastening =>
     byHand(
       { holds, why: "content", fastener: stockNamed(stock, "fasteners", fastener), count, metal: foot },
-      layoutNamed(plan.layouts, section).panels[face],
+      panelAt(layoutNamed(plan.layouts, section), face),
       plan,
     );
   return [group(name, held), ...(second ? [group(secondHoldOf(name), second)] : [])];

@@ -4,7 +4,7 @@ import type { Point2 } from "../../shape/index.js";
 import type { CaseBody, HardwarePlace, PlacedHardware } from "../case.js";
 import type { Hardware, Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
-import type { PanelLayout, SectionLayout } from "./layout.js";
+import { type PanelLayout, panelAt, type SectionLayout } from "./layout.js";
 import { fromCorner } from "./openings.js";
 import { panelPoint } from "./outline.js";
 import { onSurface, type Surface, surfaceAt } from "./surfaces.js";
@@ -79,7 +79,7 @@ function spot(
   layouts: readonly SectionLayout[],
 ): HardwareSpot {
   const hardware = stockNamed(stock, "hardware", item.item);
-  const layout = layoutNamed(layouts, place.section).panels[place.face];
+  const layout = panelAt(layoutNamed(layouts, place.section), place.face);
   const centre = fromCorner(layout, place.from, place);
   const turn = (width: number, height: number): Size =>
     place.turned ? { width: height, height: width } : { width, height };

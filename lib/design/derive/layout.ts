@@ -4,11 +4,11 @@
  */
 import { Length } from "../../quantity/index.js";
 import type { CaseBody, Facing, Panel, Section } from "../case.js";
-import type { Box, Face, Point } from "../place.js";
-import { faces } from "../place.js";
+import type { Box, Face, PanelSide, Point } from "../place.js";
+import { faces, panelSides } from "../place.js";
 import type { Adhesive, FacingStock, SheetStock, Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
-import { type Axis, edgeBetween, faceAxes, neighbour, type Side, sides } from "./axes.js";
+import { type Axis, edgeBetween, faceAxes, neighbour } from "./axes.js";
 import { casePoint } from "./case-point.js";
 
 /** A facing with what it is made of and glued with. */
@@ -35,17 +35,17 @@ export interface PanelLayout {
   /** Cut size along v. */
   readonly height: Length;
   /** How far it reaches beyond the section's inside at each side; negative when it stops short. */
-  readonly reach: Readonly<Record<Side, number>>;
+  readonly reach: Readonly<Record<PanelSide, number>>;
   /** From its cut edge to the section's outside at each side. */
-  readonly inset: Readonly<Record<Side, number>>;
+  readonly inset: Readonly<Record<PanelSide, number>>;
 }
 
 /** A section with its panels laid out. */
 export interface SectionLayout {
   /** What the case says of it. */
   readonly section: Section;
-  /** Its panels by face. */
-  readonly panels: Readonly<Record<Face, PanelLayout>>;
+  /** Its panels by face; an open face has none. */
+  readonly panels: Readonly<Partial<Record<Face, PanelLayout>>>;
   /** Clear inside along each axis. */
   readonly inside: Readonly<Record<Axis, Length>>;
   /** Lower left front corner of the inside, in the stacked case. */
@@ -85,16 +85,33 @@ function layOutSection(
   const panels: Partial<Record<Face, PanelLayout>> = {};
   const layout: SectionLayout = {
     section,
-    panels: panels as Record<Face, PanelLayout>,
+    panels,
     inside: { x: width, y: depth, z: height },
     insideLow,
     outside: { low, size },
   };
-  for (const face of faces) panels[face] = layOutPanel(layout, face, thickness, stock);
+  for (const face of faces) {
+    const panel = section.panels[face];
+    if (panel) panels[face] = layOutPanel(layout, face, panel, thickness, stock);
+  }
   return layout;
 }
 
-function panelThickness({ sheet, facing }: Panel, stock: Stock): number {
+/**
+ * The panel of a face.
+ *
+ * @throws RangeError where the face is open; a case read from files was checked before
+ */
+export function panelAt({ section, panels }: SectionLayout, face: Face): PanelLayout {
+  const panel = panels[face];
+  if (!panel) throw new RangeError(`case panels: ${section.name} has no ${face}`);
+  return panel;
+}
+
+/** Sheet and facings; an open face takes no room. */
+function panelThickness(panel: Panel | undefined, stock: Stock): number {
+  if (!panel) return 0;
+  const { sheet, facing } = panel;
   const layers = facing === undefined ? 0 : facing.sides === "both" ? 2 : 1;
   const facingThickness = facing ? stockNamed(stock, "facings", facing.facing).thickness : 0;
   return stockNamed(stock, "sheets", sheet).thickness + layers * facingThickness;
@@ -103,13 +120,16 @@ function panelThickness({ sheet, facing }: Panel, stock: Stock): number {
 function layOutPanel(
   layout: SectionLayout,
   face: Face,
+  panel: Panel,
   thickness: Readonly<Record<Face, number>>,
   stock: Stock,
 ): PanelLayout {
   const { section, inside } = layout;
-  const panel = section.panels[face];
-  const bySide = (measure: (other: Face) => number): Record<Side, number> =>
-    Object.fromEntries(sides.map((side) => [side, measure(neighbour(face, side))])) as Record<Side, number>;
+  const bySide = (measure: (other: Face) => number): Record<PanelSide, number> =>
+    Object.fromEntries(panelSides.map((side) => [side, measure(neighbour(face, side))])) as Record<
+      PanelSide,
+      number
+    >;
   const reach = bySide((other) => reachPast(section, face, other, thickness[other], stock));
   const { u, v } = faceAxes[face];
   return {
@@ -135,7 +155,7 @@ function reachPast(
   otherThickness: number,
   stock: Stock,
 ): number {
-  const { through, extrusion } = edges[edgeBetween(face, other)];
+  const { through, extrusion } = edges[edgeBetween(face, other)] ?? {};
   if (through === face) return otherThickness;
   if (through !== "neither" || !extrusion) return 0;
   return -stockNamed(stock, "bars", extrusion.bar).seat;

@@ -1,7 +1,8 @@
 import { Area, Length } from "../../quantity/index.js";
 import { areaOf, boundsOf, centroidOf, type Point2, type Shape } from "../../shape/index.js";
 import type { PanelPart, PlacedOpening } from "../parts.js";
-import { faceAxes } from "./axes.js";
+import { panelSides } from "../place.js";
+import { faceAxes, neighbour } from "./axes.js";
 import { inCase, insideFacing, sheetBox } from "./in-case.js";
 import { panelPoint } from "./outline.js";
 import type { Piece } from "./plan.js";
@@ -15,6 +16,7 @@ export function panelPart({ surface, openings }: Piece): PanelPart {
   const outline = ownOutline(surface);
   const { section, face, panel, sheet, facing } = layout;
   const { u, v } = faceAxes[face];
+  const freeSides = leaf ? [] : panelSides.filter((side) => !section.panels[neighbour(face, side)]);
   const centre = netCentre(outline, openings);
   const inFace = panelPoint(left + centre.x, bottom + centre.y);
   const [low, high] = [panelPoint(left, bottom), panelPoint(left + width, bottom + height)];
@@ -29,6 +31,7 @@ export function panelPart({ surface, openings }: Piece): PanelPart {
     grain: panel.grain,
     clearWidth: leaf ? width : section.inside[u.axis],
     clearHeight: leaf ? height : section.inside[v.axis],
+    ...(freeSides.length > 0 ? { freeSides } : {}),
     clearLow: leaf ? panelPoint(0, 0) : panelPoint(layout.reach.left, layout.reach.bottom),
     openings,
     ...(leaf ? { leaf } : {}),

@@ -45,7 +45,10 @@ export function planCase(description: CaseBody, stock: Stock): CasePlan {
   return {
     layouts,
     pieces: layouts.flatMap(({ panels }) =>
-      faces.flatMap((face) => surfacesOf(panels[face]).map((surface) => pieceOf(surface, spots))),
+      faces
+        .flatMap((face) => panels[face] ?? [])
+        .flatMap(surfacesOf)
+        .map((surface) => pieceOf(surface, spots)),
     ),
     bars: layouts.flatMap((layout) => edgeBars(layout, stock)),
     spots,

@@ -13,7 +13,17 @@ import {
   panelFields,
   type RunsThrough,
 } from "./build.js";
-import { type BlockOf, block, byName, type Fields, type Form, needed, optional, preset } from "./form.js";
+import {
+  type BlockOf,
+  block,
+  byName,
+  type Fields,
+  type Form,
+  needed,
+  noneOr,
+  optional,
+  preset,
+} from "./form.js";
 import { openingsField } from "./opening-field.js";
 
 const openings: Form<readonly Opening[]> = { schema: openingsField };
@@ -49,9 +59,9 @@ const sectionFields = {
   ),
   panels: preset(
     "panels",
-    partsForm(faces, () => panelForm),
+    partsForm(faces, () => noneOr(panelForm)),
     {},
-    "What its panels say of themselves.",
+    "What its panels say of themselves; none leaves a face open.",
   ),
   edges: preset(
     "edges",
@@ -78,15 +88,22 @@ export function completeSection(written: WrittenSection, caseBuild: Build, compl
   const { name, inside, panels, edges } = written;
   const build = layBuild(caseBuild, written.build ?? {});
   const here = ["sections", name];
+  if (faces.every((face) => panels[face] === "none"))
+    complain([...here, "panels"], "at least one face that is not none");
   return {
     name,
     inside,
-    panels: byPart(faces, (face) =>
-      completePanel(panels[face] ?? {}, build, missingIn([...here, "panels", face], complain)),
-    ),
-    edges: byPart(edgeNames, (edge) =>
-      completeEdge(edge, edges[edge], build, missingIn([...here, "edges", edge], complain)),
-    ),
+    panels: byPart(faces, (face) => {
+      const own = panels[face] ?? {};
+      if (own === "none") return undefined;
+      return completePanel(own, build, missingIn([...here, "panels", face], complain));
+    }),
+    edges: byPart(edgeNames, (edge) => {
+      const open = facesAt(edge).find((face) => panels[face] === "none");
+      if (!open) return completeEdge(edge, edges[edge], build, missingIn([...here, "edges", edge], complain));
+      if (edges[edge]) complain([...here, "edges", edge], `no edge here: the ${open} is left open`);
+      return undefined;
+    }),
   };
 }
 
@@ -100,11 +117,13 @@ function missingIn(here: readonly string[], complain: Complain): Missing {
       : complain(["build", ...inBuild], what);
 }
 
+/** What is made of each part; a part of which nothing is made is left out. */
 function byPart<Part extends string, T>(
   parts: readonly Part[],
-  make: (part: Part) => T,
-): Readonly<Record<Part, T>> {
-  return Object.fromEntries(parts.map((part) => [part, make(part)])) as Record<Part, T>;
+  make: (part: Part) => T | undefined,
+): Readonly<Partial<Record<Part, T>>> {
+  const made = parts.map((part) => [part, make(part)] as const).filter(([, one]) => one !== undefined);
+  return Object.fromEntries(made) as Partial<Record<Part, T>>;
 }
 
 function layBuild(under: Build, over: Build): Build {

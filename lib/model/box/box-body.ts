@@ -77,7 +77,7 @@ export function sectionBody(input: ReviewInput, section: string, shares?: Moduli
   if (!part) throw new Refusal(`box: no section "${section}"`);
   const half = (face: Face): number =>
     (panels.find((panel) => panel.face === face)?.sheet.thickness ?? 0) / 2;
-  const inside = insideOf(panels);
+  const inside = insideOf(input, section);
   const margins: BoxSpot = [half("left"), half("front"), half("bottom")];
   const far: BoxSpot = [half("right"), half("back"), half("top")];
   const [length, width, height] = perAxis((axis) => inside[axis] + margins[axis] + far[axis]);
@@ -99,14 +99,9 @@ export function sectionBody(input: ReviewInput, section: string, shares?: Moduli
 }
 
 /** Clear sizes along x, y, z. */
-function insideOf(panels: readonly FacePanel[]): BoxSpot {
-  return panels.reduce<BoxSpot>(
-    (clear, { face, clearWidth, clearHeight }) => {
-      const [along, across] = frames[boxFaces[face][0]].axes;
-      return placed(clear, [along, clearWidth], [across, clearHeight]);
-    },
-    [0, 0, 0],
-  );
+function insideOf({ case: { sections } }: ReviewInput, section: string): BoxSpot {
+  const inside = sections.find(({ name }) => name === section)?.inside;
+  return inside ? [inside.width, inside.depth, inside.height] : [0, 0, 0];
 }
 
 function placeIn(

@@ -2,10 +2,12 @@
 import { at } from "../../algebra/lists.js";
 import {
   addRigid,
+  type BoxProblem,
   type BoxSpot,
   type BoxStructure,
   extents,
   type FaceName,
+  type FaceSpots,
   fittingMotion,
   fittingOn,
   frames,
@@ -102,15 +104,29 @@ const inside = 0.03;
 /** Bodies as seen by somebody who stands with the four lower corners of the lowest section. */
 function againstCorners(bodies: readonly MovedBody[]): readonly MovedBody[] {
   const lowest = bodies.reduce((best, body) => (body.origin[2] < best.origin[2] ? body : best));
-  const [length, width] = extents(lowest.structure.problem);
-  const spots = [inside, length - inside].flatMap((x) => [inside, width - inside].map((y): Spot => [x, y]));
-  const base = fittingOn(lowest.structure, "lower corners", [{ face: "bottom", spots }], [0, 0, 0]);
+  const base = fittingOn(
+    lowest.structure,
+    "lower corners",
+    lowerCorners(lowest.structure.problem),
+    [0, 0, 0],
+  );
   const rigid = fittingMotion(base, lowest.moved).map((value) => -value);
   return bodies.map((body) => {
     const moved = body.moved.slice();
     addRigid(moved, body.structure.nodes, carried(rigid, minus(body.origin, lowest.origin)));
     return { ...body, moved };
   });
+}
+
+/** Places near the four lower corners: on the bottom, or low on the walls where the bottom is open. */
+function lowerCorners(problem: BoxProblem): readonly FaceSpots[] {
+  const size = extents(problem);
+  const near = (extent: number): readonly number[] => [inside, extent - inside];
+  if (problem.faces.bottom)
+    return [{ face: "bottom", spots: near(size[0]).flatMap((x) => near(size[1]).map((y): Spot => [x, y])) }];
+  return (["x0", "x1", "y0", "y1"] as const)
+    .filter((face) => problem.faces[face])
+    .map((face) => ({ face, spots: near(size[frames[face].axes[0]]).map((along): Spot => [along, inside]) }));
 }
 
 /** A rigid movement as told at another place. */

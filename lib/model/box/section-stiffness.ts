@@ -16,7 +16,7 @@ import {
 import { Refusal } from "../../refusal.js";
 import { type JoinedBodies, type Subsystem, subsystem } from "./case-system.js";
 import { edgePitch } from "./edge-joints.js";
-import { seamName } from "./places.js";
+import { perAxis, seamName } from "./places.js";
 import { corners, footEnd } from "./standing-links.js";
 
 /** A section's stiffness and what its seams carry. */
@@ -51,9 +51,10 @@ export function sectionStiffness(system: JoinedBodies, number: number): SectionS
 }
 
 /**
- * Its movements under a push of 1 N along its top edge, along x (0) or y (1), and how far its top racks, m.
+ * Its movements under a push of 1 N along its top edge, along x (0) or y (1), and how far its top racks, m: by the
+ * shear of the walls along the push, or where they are open by how far the pushed edge goes.
  *
- * @throws Refusal where no wall stands along the push
+ * @throws Refusal where all that could be pushed at its top is open
  */
 function pushed(
   structure: BoxStructure,
@@ -61,7 +62,15 @@ function pushed(
   axis: 0 | 1,
 ): { readonly moved: Float64Array; readonly way: number } {
   const { name, length, width, height, faces } = structure.problem;
-  const on = alongLine(structure, [0, 0, height], axis === 0 ? [0, width, height] : [length, 0, height]);
+  const far: BoxSpot = [length, width, 0];
+  const pushedAt = ([0, 1] as const).find(
+    (end) => faces.top || faces[axis === 0 ? (end ? "x1" : "x0") : end ? "y1" : "y0"],
+  );
+  if (pushedAt === undefined)
+    throw new Refusal(`${name} is open where a push along ${axis === 0 ? "x" : "y"} would come`);
+  const from: BoxSpot = perAxis((way) => (way === 2 ? height : way === axis ? pushedAt * far[way] : 0));
+  const to: BoxSpot = perAxis((way) => (way === 2 || way === axis ? from[way] : far[way]));
+  const on = alongLine(structure, from, to);
   const load = new Float64Array(spaceDofs * structure.nodes.length);
   on.nodes.forEach((node, i) => {
     add(load, spaceDofs * node + axis, at(on.shares, i));
@@ -69,7 +78,13 @@ function pushed(
   const moved = at(movedJoined(whole, [load]).displacements, 0);
   const along = axis === 0 ? (["y0", "y1"] as const) : (["x0", "x1"] as const);
   const walls = along.filter((wall) => faces[wall]);
-  if (walls.length === 0) throw new Refusal(`${name}: no wall stands along ${axis === 0 ? "x" : "y"}`);
+  if (walls.length === 0) {
+    const way = on.nodes.reduce(
+      (sum, node, i) => sum + at(on.shares, i) * at(moved, spaceDofs * node + axis),
+      0,
+    );
+    return { moved, way: Math.abs(way) };
+  }
   const shear = walls.reduce((sum, wall) => sum + faceShear(structure, moved, wall), 0);
   return { moved, way: (Math.abs(shear) / walls.length) * height };
 }

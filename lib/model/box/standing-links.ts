@@ -117,9 +117,10 @@ export function standLinks(model: BoxModel, number: number): readonly CaseLink[]
 }
 
 /**
- * A foot at a lower corner of a section: it holds the ends of the two walls that meet there, a hand's breadth of each.
+ * A foot at a lower corner of a section: it holds the ends of the two walls that meet there, a hand's breadth of each,
+ * or the corner of the bottom where both walls are left open.
  *
- * @throws Refusal when the section has neither wall
+ * @throws Refusal when the section has none of the three
  */
 export function footEnd(model: BoxModel, number: number, [far, back]: readonly [0 | 1, 0 | 1]): LinkEnd {
   const { problem, at: origin, name } = at(model.bodies, number);
@@ -130,7 +131,9 @@ export function footEnd(model: BoxModel, number: number, [far, back]: readonly [
     { face: far ? "x1" : "x0", spots: along(width, back) },
     { face: back ? "y1" : "y0", spots: along(length, far) },
   ];
-  const there = on.filter(({ face }) => problem.faces[face]);
+  const walls = on.filter(({ face }) => problem.faces[face]);
+  const floor = fromCorner.map((off): Spot => [far ? length - off : off, back ? width - off : off]);
+  const there = walls.length > 0 ? walls : [{ face: "bottom" as const, spots: floor }];
   const place = plus(origin, [far ? length : 0, back ? width : 0, 0]);
   return { part: number, fitting: fitted(model, number, `foot of ${name}`, there, place) };
 }

@@ -42,9 +42,10 @@ function tender(
     .sort((a, b) => a.hottest - b.hottest);
 }
 
-/** Sections with something in them that draws power. */
+/** Shut sections with something in them that draws power; air comes and goes through an open face. */
 export function warmSections({ parts, case: { contents } }: ReviewInput): readonly string[] {
   return parts.sections
+    .filter(({ open }) => open.length === 0)
     .map(({ name }) => name)
     .filter((name) => contents.some(({ section, power }) => section === name && (power ?? 0) > 0));
 }

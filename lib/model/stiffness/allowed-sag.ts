@@ -1,4 +1,5 @@
 /** How far anything may sag: the one rule, for panels, shelves, and boxes that are pushed. */
+import type { PanelPart } from "../../design/index.js";
 import { Length } from "../../quantity/index.js";
 import { type Citation, cite } from "../../source.js";
 import type { ReviewInput } from "../review-input.js";
@@ -11,13 +12,14 @@ export function allowedSag({ case: { demands } }: ReviewInput, span: Length): Le
   return Length.si(demands.allowedSag * span);
 }
 
-/** The span of a panel that its sag is judged by: the shorter of its clear sides. */
+/** The span of a panel that its sag is judged by: the shorter of its clear sides that has a hold at both ends. */
 export function sagSpan({
   clearWidth,
   clearHeight,
-}: {
-  readonly clearWidth: Length;
-  readonly clearHeight: Length;
-}): Length {
-  return Length.si(Math.min(clearWidth, clearHeight));
+  freeSides = [],
+}: Pick<PanelPart, "clearWidth" | "clearHeight" | "freeSides">): Length {
+  const across = freeSides.includes("left") || freeSides.includes("right") ? Infinity : clearWidth;
+  const up = freeSides.includes("bottom") || freeSides.includes("top") ? Infinity : clearHeight;
+  const spanned = Math.min(across, up);
+  return Length.si(spanned < Infinity ? spanned : Math.min(clearWidth, clearHeight));
 }

@@ -1,5 +1,5 @@
 /** How far a panel sags with its openings, and the panel as a problem for the solver. */
-import type { PanelPart } from "../../design/index.js";
+import type { PanelPart, PanelSide } from "../../design/index.js";
 import {
   type HeldEdge,
   type MeshedPanel,
@@ -84,13 +84,14 @@ type Span = Pick<MeshedPanel, "length" | "width" | "left" | "right" | "bottom" |
 };
 
 function spanOf(panel: PanelPart, edges: HeldEdge): Span {
+  const held = (side: PanelSide): HeldEdge => (panel.freeSides?.includes(side) ? "free" : edges);
   return {
     length: panel.clearWidth,
     width: panel.clearHeight,
-    left: edges,
-    right: edges,
-    bottom: edges,
-    top: edges,
+    left: held("left"),
+    right: held("right"),
+    bottom: held("bottom"),
+    top: held("top"),
     openings: openingsInSpan(panel),
   };
 }

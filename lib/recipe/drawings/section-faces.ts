@@ -2,6 +2,7 @@
 import type { Face, HardwarePart, PanelPart, Parts, SectionPart } from "../../design/index.js";
 import { faces } from "../../design/index.js";
 import { type DrawingMark, type DrawingView, drawing } from "../../page/index.js";
+import type { Length } from "../../quantity/index.js";
 import type { Point2 } from "../../shape/index.js";
 import type { Rule } from "../rule.js";
 import { millimetres, openingMark, openingName } from "./marks.js";
@@ -11,7 +12,7 @@ const lettersAcross = 42;
 
 /** Draws a section's faces: left, front, right and back in a row, the top above the front, the bottom below. */
 export function sectionFacesDrawing(section: SectionPart, parts: Parts, rule: Rule): DrawingView {
-  const panels = facesOf(section.name, parts);
+  const panels = facesOf(section, parts);
   const { x, y } = section.outside.size;
   const letter = (2 * millimetres(x) + 2 * millimetres(y)) / lettersAcross;
   const origins = layOutFaces(panels, 2 * letter);
@@ -27,13 +28,26 @@ export function sectionFacesDrawing(section: SectionPart, parts: Parts, rule: Ru
 
 type ByFace<Value> = Readonly<Record<Face, Value>>;
 
-function facesOf(section: string, { panels }: Parts): ByFace<PanelPart> {
-  const found = panels.filter((panel) => panel.section === section && panel.role === "face");
-  return Object.fromEntries(found.map((panel) => [panel.face, panel])) as ByFace<PanelPart>;
+/** A face as it is drawn: its panel, or the gap that an open one leaves. */
+type DrawnFace = Pick<PanelPart, "width" | "height"> & { readonly face: Face; readonly panel?: PanelPart };
+
+function facesOf({ name, outside: { size } }: SectionPart, { panels }: Parts): ByFace<DrawnFace> {
+  const drawn = (face: Face, width: Length, height: Length): DrawnFace => {
+    const panel = panels.find((one) => one.section === name && one.role === "face" && one.face === face);
+    return { face, width, height, ...(panel ? { ...panel, face, panel } : {}) };
+  };
+  return {
+    front: drawn("front", size.x, size.z),
+    back: drawn("back", size.x, size.z),
+    left: drawn("left", size.y, size.z),
+    right: drawn("right", size.y, size.z),
+    top: drawn("top", size.x, size.y),
+    bottom: drawn("bottom", size.x, size.y),
+  };
 }
 
 /** Bottom left corner of each face on the paper, with a gap for their names. */
-function layOutFaces(panels: ByFace<PanelPart>, gap: number): ByFace<Point2> {
+function layOutFaces(panels: ByFace<DrawnFace>, gap: number): ByFace<Point2> {
   const width = (face: Face): number => millimetres(panels[face].width);
   const height = (face: Face): number => millimetres(panels[face].height);
   const right = width("front") + gap;
@@ -47,21 +61,28 @@ function layOutFaces(panels: ByFace<PanelPart>, gap: number): ByFace<Point2> {
   };
 }
 
-function faceMarks(panel: PanelPart, at: Point2, parts: Parts, letter: number): DrawingMark[] {
-  const [width, height] = [millimetres(panel.width), millimetres(panel.height)];
+function faceMarks(drawn: DrawnFace, at: Point2, parts: Parts, letter: number): DrawingMark[] {
+  const [width, height] = [millimetres(drawn.width), millimetres(drawn.height)];
+  const { face, panel } = drawn;
   return [
-    { mark: "rectangle", role: "panel", at, width, height },
+    { mark: "rectangle", role: panel ? "panel" : "opening", at, width, height },
+    ...(panel ? panelMarks(panel, at, parts, letter) : []),
+    {
+      mark: "text",
+      at: { x: at.x + width / 2, y: at.y + height + letter * 0.5 },
+      text: panel ? face : `${face}, open`,
+      anchor: "middle",
+    },
+  ];
+}
+
+function panelMarks(panel: PanelPart, at: Point2, parts: Parts, letter: number): DrawingMark[] {
+  return [
     ...panel.openings.map((opening) => openingMark(opening, at)),
     ...parts.hardware.flatMap((part) => hardwareMark(part, panel, at, parts)),
     ...panel.openings
       .filter(({ why }) => why === "case")
       .flatMap((opening) => openingName(opening, at, letter)),
-    {
-      mark: "text",
-      at: { x: at.x + width / 2, y: at.y + height + letter * 0.5 },
-      text: panel.face ?? "",
-      anchor: "middle",
-    },
   ];
 }
 
@@ -94,7 +115,7 @@ function placeOf(part: HardwarePart, { hardware }: Parts) {
 
 function outsideDimensions(
   { outside }: SectionPart,
-  panels: ByFace<PanelPart>,
+  panels: ByFace<DrawnFace>,
   origins: ByFace<Point2>,
   rule: Rule,
   letter: number,

@@ -1,7 +1,6 @@
 /** Putting it together, section by section, each step with its reason. */
 import {
   type BarPart,
-  type Edge,
   type EdgeName,
   edgeNames,
   type Face,
@@ -14,7 +13,7 @@ import {
   type SectionPart,
 } from "../../design/index.js";
 import { steps } from "../../page/index.js";
-import { accessOf, hardwareAt, lastPanel, reachWords } from "../hardware-stage.js";
+import { accessOf, hardwareAt, lastPanel, openFaces, reachWords } from "../hardware-stage.js";
 import { type CodedPiece, codeOf } from "../pieces.js";
 import { type RecipeBlock, type RecipeSection, section, when } from "../recipe.js";
 import { counted, distinct, grouped, listed } from "../words.js";
@@ -129,12 +128,12 @@ function reaches(hardware: readonly HardwarePart[], parts: Parts): string[] {
 function edgeRules({ edges }: Section): string[] {
   const runs = faces.flatMap((face) => {
     const past = edgeNames
-      .filter((name) => edges[name].through === face)
+      .filter((name) => edges[name]?.through === face)
       .map((name) => otherFace(name, face));
     return past.length > 0 ? [`the ${face} runs past the ${listed(past)}`] : [];
   });
-  const bare = edgeNames.filter((name) => edges[name].extrusion === undefined);
-  const neither = edgeNames.filter((name) => stopsShort(edges[name]));
+  const bare = edgeNames.filter((name) => edges[name] && edges[name].extrusion === undefined);
+  const neither = edgeNames.filter((name) => edges[name]?.through === "neither");
   return [
     ...(runs.length > 0
       ? [`Mind which panel runs past which: ${runs.join("; ")}. The sizes of the cut list count on it.`]
@@ -153,10 +152,6 @@ function bareEdges(bare: readonly EdgeName[]): string {
   return `The case names no bar at ${where}: join those panels in your own way, for instance glued and screwed to battens inside, and write down how.`;
 }
 
-function stopsShort({ through }: Edge): boolean {
-  return through === "neither";
-}
-
 function otherFace(edge: EdgeName, face: Face): string {
   return edge.split("-").find((name) => name !== face) ?? "";
 }
@@ -164,18 +159,22 @@ function otherFace(edge: EdgeName, face: Face): string {
 /** Edge bars, shelves, the last panel and the corners of one section, in the order that keeps it open longest. */
 function closingSteps({ name }: SectionPart, workshop: Workshop): string[] {
   const access = accessOf(name, workshop.parts);
-  const last = lastPanel(name, access);
+  const last = openFaces(name, workshop.parts).length > 0 ? undefined : lastPanel(name, access);
   const bars = workshop.pieces.bars.filter(({ part }) => part.section === name);
-  const first = bars.filter(({ part }) => !part.covers.includes(last));
-  const closing = bars.filter(({ part }) => part.covers.includes(last));
+  const closing = bars.filter(({ part }) => last !== undefined && part.covers.includes(last));
+  const first = bars.filter((bar) => !closing.includes(bar));
   return [
     ...(first.length > 0
       ? [
-          `Leave ${last} off. Clamp, drill through and rivet the bars ${codes(first)}. With one side open you reach every washer.`,
+          `${last ? `Leave ${last} off. ` : ""}Clamp, drill through and rivet the bars ${codes(first)}. With one side open you reach every washer.`,
         ]
       : []),
     ...insideSteps(name, workshop),
-    `Put on ${last} as the last panel.${closing.length > 0 ? ` Rivet the bars ${codes(closing)}. ${reachWords(name, workshop.parts)}` : ""}`,
+    ...when(
+      last !== undefined,
+      () =>
+        `Put on ${last} as the last panel.${closing.length > 0 ? ` Rivet the bars ${codes(closing)}. ${reachWords(name, workshop.parts)}` : ""}`,
+    ),
     ...when(hardwareAt("corners", workshop.parts, name).length > 0, () =>
       cornerStep(hardwareAt("corners", workshop.parts, name)),
     ),
