@@ -2,11 +2,7 @@
 export * from "./bonding/index.js";
 export * from "./cutting/index.js";
 // Names that two rooms use: the formulas keep theirs, the case's own get a longer one.
-export type {
-  Layer as FastenedLayer,
-  Opening as CaseOpening,
-  Section as CaseSection,
-} from "./design/index.js";
+export type { Layer as FastenedLayer, Section as CaseSection } from "./design/index.js";
 export * from "./design/index.js";
 export * from "./fastening/index.js";
 export * from "./fem/index.js";
@@ -18,8 +14,8 @@ export * from "./material/index.js";
 export { Layer } from "./material/index.js";
 export type { Column as TableFileColumn } from "./measure/index.js";
 export * from "./measure/index.js";
+export type { Section } from "./mechanics/index.js";
 export * from "./mechanics/index.js";
-export { Opening, type Section } from "./mechanics/index.js";
 export * from "./model/index.js";
 export * from "./money/index.js";
 export * from "./moving/index.js";

@@ -111,7 +111,7 @@ export function listOf<T>(kind: Kind<T>): Kind<readonly T[]> {
     read: (values) => {
       if (!Array.isArray(values))
         throw new TypeError(`expected a list, each ${kind.expected}, got ${JSON.stringify(values)}`);
-      return values.map((value) => kind.read(value));
+      return values.map((value, i) => readField(kind, value, `${kind.name} ${i + 1}`));
     },
     show: (values, style) => values.map((value) => kind.show(value, style)).join("; "),
     items: (values) => values.map((value) => kind.fields?.(value) ?? numberOf(kind, value)),

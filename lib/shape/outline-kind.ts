@@ -1,5 +1,6 @@
 /** An outline as text: a rectangle, its corners sharp or round, or corners joined by straight sides. */
 import { type Kind, Length, listOf, type Part, recordOf, type ShowStyle } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import { polygon, rectangle } from "./makers.js";
 import type { Point2 } from "./point.js";
 import { cornersOf, roundedBoxOf } from "./seen.js";
@@ -33,11 +34,23 @@ export const outlineKind: Kind<Shape> = {
     if (typeof value === "object" && value !== null && "corners" in value)
       return polygon(drawn.read(value).corners);
     const { cornerRadius, ...sides } = roundedBox.read(value);
+    refuseUnlessCut(sides, cornerRadius);
     return rectangle(sides, cornerRadius);
   },
   show: (shape, style) => written(shape).show(style),
   fields: (shape) => written(shape).parts(),
 };
+
+/** A rectangle without extent, or with corners too round for it, is told with the lengths that were read. */
+function refuseUnlessCut({ width, height }: Lengths<Box2>, cornerRadius: Length): void {
+  for (const [side, size] of Object.entries({ width, height }))
+    if (!(size > 0)) throw new Refusal(`${side} must be positive, got ${Length.show(size)}`);
+  const most = Length.si(Math.min(width, height) / 2);
+  if (!(cornerRadius >= 0 && cornerRadius <= most * (1 + 1e-9)))
+    throw new Refusal(
+      `corner radius must be from 0 to ${Length.show(most)}, half its shorter side, got ${Length.show(cornerRadius)}`,
+    );
+}
 
 /** A shape's own words and numbers: those of its rectangle, of its corners, or of the rectangle around it. */
 function written(shape: Shape): {

@@ -1,6 +1,5 @@
 export * from "./hinged-plate.js";
 export * from "./open-plate.js";
-export * from "./opening.js";
 export * from "./plate-inputs.js";
 export * from "./plate-results.js";
 export * from "./plate-stress.js";

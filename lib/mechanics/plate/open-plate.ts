@@ -1,6 +1,7 @@
 /** A panel with openings: a window, a port, a slot, a notch at its rim. */
 import { type Formula, type FormulaSymbols, formula } from "../../formula.js";
 import { listOf, type PlateMoment, Ratio } from "../../quantity/index.js";
+import { boundsOf, outlineKind, type Shape } from "../../shape/index.js";
 import { type Citation, cite } from "../../source.js";
 import {
   cutAwayShare,
@@ -12,13 +13,13 @@ import {
   openingsNotFollowed,
   type PlateSeries,
   plateAt,
+  roundedBoxes,
   type SeriesLoad,
   type SeriesOrder,
   type SeriesPlate,
   shareArea,
   solvePlate,
 } from "../series/index.js";
-import { Opening } from "./opening.js";
 import {
   edgeFaults,
   edgeSymbols,
@@ -53,8 +54,8 @@ import {
 
 /** What is cut out of the panel. */
 export interface PlateOpenings {
-  /** None may overlap; one that reaches the rim is a notch. */
-  readonly openings: readonly Opening[];
+  /** Rectangles, their corners sharp or round; none may overlap, one that reaches the rim is a notch. */
+  readonly openings: readonly Shape[];
 }
 
 /** A panel with openings, whatever loads it. */
@@ -74,7 +75,7 @@ export type OpenPlateAnswer = PlateLargest & {
 export const openingSymbols: FormulaSymbols<PlateOpenings> = {
   openings: {
     symbol: String.raw`\{x,y,w,h,r\}_k`,
-    kind: listOf(Opening),
+    kind: listOf(outlineKind),
     meaning: "openings, each from the panel's lower left corner",
   },
 };
@@ -107,7 +108,7 @@ export function openPlateWarnings(inputs: OpenPlate, { cutAway, unsettled }: Ope
     ...(bar < compared.narrowestBar
       ? [`the narrowest bar is ${percent(bar)} of the side across it, narrower than was ever compared`]
       : []),
-    ...(openingsNotFollowed(inputs, inputs.openings) > 0
+    ...(openingsNotFollowed(inputs, inputs.openings.map(boundsOf)) > 0
       ? ["there are more openings than the series can follow: the panel will sag more than this"]
       : []),
     ...(unsettled > unsettledLimit
@@ -224,8 +225,8 @@ function faults(inputs: OpenPlate): string[] {
 }
 
 function patchOverOpening(inputs: OpenPlatePatch): string[] {
-  const patch = { ...patchRectangle(inputs), cornerRadius: 0 };
-  return inputs.openings.some((opening) => shareArea(opening, patch))
+  const patch = { ...patchRectangle(inputs), radius: 0 };
+  return roundedBoxes(inputs.openings).some((opening) => shareArea(opening, patch))
     ? ["the patch must not lie over an opening"]
     : [];
 }

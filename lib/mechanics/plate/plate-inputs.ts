@@ -2,7 +2,8 @@
 import type { FormulaSymbols } from "../../formula.js";
 import { OrthotropicStiffness, stiffnessFaults } from "../../material/index.js";
 import { choice, Force, Length, Pressure } from "../../quantity/index.js";
-import { type EdgeSupport, isOnPlate, type Rectangle, type SeriesPlate } from "../series/index.js";
+import type { Box2 } from "../../shape/index.js";
+import { type EdgeSupport, isOnPlate, type SeriesPlate } from "../series/index.js";
 
 /** A rectangular plate. */
 export interface PlateShape {
@@ -96,7 +97,7 @@ export const placeSymbols: FormulaSymbols<PlatePlace> = {
 };
 
 /** The rectangle that a patch covers. */
-export function patchRectangle({ patchX, patchY, patchLength, patchWidth }: PlatePatch): Rectangle {
+export function patchRectangle({ patchX, patchY, patchLength, patchWidth }: PlatePatch): Box2 {
   return {
     left: patchX - patchLength / 2,
     bottom: patchY - patchWidth / 2,
@@ -106,7 +107,7 @@ export function patchRectangle({ patchX, patchY, patchLength, patchWidth }: Plat
 }
 
 /** A patch load as the series wants it. */
-export function patchLoad(patch: PlatePatch): { readonly pressure: number; readonly over: Rectangle } {
+export function patchLoad(patch: PlatePatch): { readonly pressure: number; readonly over: Box2 } {
   const { force, patchLength, patchWidth } = patch;
   return { pressure: force / (patchLength * patchWidth), over: patchRectangle(patch) };
 }

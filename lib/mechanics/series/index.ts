@@ -2,5 +2,4 @@ export * from "./navier.js";
 export * from "./opening-layout.js";
 export * from "./plate-field.js";
 export * from "./plate-series.js";
-export * from "./rounded-rectangle.js";
 export * from "./strip-functions.js";

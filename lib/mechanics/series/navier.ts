@@ -5,10 +5,10 @@
 
 import { at as entry, memoized } from "../../algebra/lists.js";
 import type { OrthotropicStiffness } from "../../material/index.js";
+import type { Box2 } from "../../shape/index.js";
 import type { PlateSides } from "./opening-layout.js";
 import type { PlatePoint } from "./plate-field.js";
 import { largestPlace } from "./plate-field.js";
-import type { Rectangle } from "./rounded-rectangle.js";
 
 /** A plate on four hinged edges under a pressure over a rectangle, SI. */
 export interface HingedPlate extends PlateSides {
@@ -17,7 +17,7 @@ export interface HingedPlate extends PlateSides {
   /** Pa */
   readonly pressure: number;
   /** The rectangle that is loaded. */
-  readonly over: Rectangle;
+  readonly over: Box2;
 }
 
 /** Sine waves along each side. Moments of a uniform load then hold to five digits. */

@@ -1,8 +1,8 @@
 /** Reads the deflected plate: deflection and moments at a place, where they are largest, moments along its edges. */
 
+import { distanceTo, reachOf, type Shape } from "../../shape/index.js";
 import type { PlateSides } from "./opening-layout.js";
 import type { PlateSeries } from "./plate-series.js";
-import { isInside, type RoundedRectangle } from "./rounded-rectangle.js";
 import type { EdgeSupport, StripValues } from "./strip-functions.js";
 
 /** What happens at one place. */
@@ -130,7 +130,7 @@ function largest(
 /** A plate as a search sees it. */
 export interface SearchField extends PlateSides {
   /** Where nothing is looked for. */
-  readonly openings: readonly RoundedRectangle[];
+  readonly openings: readonly Shape[];
 }
 
 /** x and y, m. */
@@ -149,14 +149,15 @@ const halvings = 10;
  * @param size what is to be largest, at x and y
  */
 export function largestPlace(field: SearchField, size: (x: number, y: number) => number): Place {
-  const { length, width, openings } = field;
+  const { length, width } = field;
+  const openings = field.openings.map(reachOf);
   const xs = lines(
     length,
-    openings.flatMap(({ left, width: w }) => [left, left + w / 2, left + w]),
+    openings.flatMap(({ left, right }) => [left, (left + right) / 2, right]),
   );
   const ys = lines(
     width,
-    openings.flatMap(({ bottom, height: h }) => [bottom, bottom + h / 2, bottom + h]),
+    openings.flatMap(({ bottom, top }) => [bottom, (bottom + top) / 2, top]),
   );
   let best = largestOf(
     field,
@@ -195,5 +196,5 @@ function largestOf(
 /** Whether a place is on the plate and not in an opening; rims count. */
 export function inMaterial({ length, width, openings }: SearchField, [x, y]: Place): boolean {
   const onPlate = x >= 0 && x <= length && y >= 0 && y <= width;
-  return onPlate && !openings.some((opening) => isInside(opening, x, y));
+  return onPlate && !openings.some((opening) => distanceTo(opening, { x, y }) < 0);
 }

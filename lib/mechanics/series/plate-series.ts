@@ -8,8 +8,8 @@ import { solvePositive } from "../../algebra/linear-systems.js";
 import { at as entry } from "../../algebra/lists.js";
 import type { OrthotropicStiffness } from "../../material/index.js";
 import { Refusal } from "../../refusal.js";
-import type { PlateSides } from "./opening-layout.js";
-import type { Rectangle, RoundedRectangle } from "./rounded-rectangle.js";
+import { type Box2, boundsOf, type Shape } from "../../shape/index.js";
+import { type PlateSides, roundedBoxes } from "./opening-layout.js";
 import {
   type Band,
   type BandProducts,
@@ -37,7 +37,7 @@ export interface SeriesPlate extends PlateSides {
   /** Whether the four corners rest on posts; matters where edges are free. */
   readonly cornersHeld: boolean;
   /** What is cut out of it. */
-  readonly openings: readonly RoundedRectangle[];
+  readonly openings: readonly Shape[];
 }
 
 /** A pressure over the whole material, or over a rectangle only. */
@@ -45,7 +45,7 @@ export interface SeriesLoad {
   /** Pa, positive the way deflection is positive. */
   readonly pressure: number;
   /** The rectangle that is loaded; all of the material when left out. */
-  readonly over?: Rectangle;
+  readonly over?: Box2;
 }
 
 /** The deflected plate. */
@@ -68,7 +68,7 @@ const openingRemainder = 1e-5;
  * @param plate geometry, stiffness and supports
  * @param load pressure
  * @param order how many shapes along each side, about
- * @throws Refusal when the supports leave the plate free to move
+ * @throws Refusal when the supports leave the plate free to move, or an opening is no rectangle
  */
 export function solvePlate(plate: SeriesPlate, load: SeriesLoad, order: SeriesOrder): PlateSeries {
   const strips = plateStrips(plate, load, order);
@@ -82,7 +82,7 @@ export function solvePlate(plate: SeriesPlate, load: SeriesLoad, order: SeriesOr
 
 function plateStrips(plate: SeriesPlate, { over }: SeriesLoad, order: SeriesOrder): PlateStrips {
   const { length, width, left, right, bottom, top, openings } = plate;
-  const knots = plateKnots(plate, openings, over);
+  const knots = plateKnots(plate, openings.map(boundsOf), over);
   return {
     along: stripFunctions({ length, start: left, end: right, knots: knots.x }, order),
     across: stripFunctions({ length: width, start: bottom, end: top, knots: knots.y }, order),
@@ -99,14 +99,14 @@ function seriesTerms(plate: SeriesPlate, { along, across }: PlateStrips): Series
   })).filter(({ i, j }) => !(plate.cornersHeld && lifts(i, j)));
 }
 
-function wholePlate({ length, width }: SeriesPlate): Rectangle {
+function wholePlate({ length, width }: SeriesPlate): Box2 {
   return { left: 0, bottom: 0, width: length, height: width };
 }
 
 function materialBands(plate: SeriesPlate, strips: PlateStrips): Band[] {
   return [
     rectangleBand(strips, wholePlate(plate), 1),
-    ...plate.openings.flatMap((opening) => openingBands(strips, opening, openingRemainder - 1)),
+    ...roundedBoxes(plate.openings).flatMap((opening) => openingBands(strips, opening, openingRemainder - 1)),
   ];
 }
 
@@ -114,7 +114,7 @@ function loadBands(plate: SeriesPlate, { pressure, over }: SeriesLoad, strips: P
   if (over) return [rectangleBand(strips, over, pressure)];
   return [
     rectangleBand(strips, wholePlate(plate), pressure),
-    ...plate.openings.flatMap((opening) => openingBands(strips, opening, -pressure)),
+    ...roundedBoxes(plate.openings).flatMap((opening) => openingBands(strips, opening, -pressure)),
   ];
 }
 
@@ -157,7 +157,7 @@ const nearest = 0.004;
  * @param openings rectangles around them
  * @param load what the load covers, when it does not cover all
  */
-export function plateKnots(sides: PlateSides, openings: readonly Rectangle[], load?: Rectangle): PlateKnots {
+export function plateKnots(sides: PlateSides, openings: readonly Box2[], load?: Box2): PlateKnots {
   const bySize = openings.toSorted((one, other) => other.width * other.height - one.width * one.height);
   const ordered = load && openings.length === 0 ? [load] : bySize;
   return {
@@ -182,7 +182,7 @@ const smallOpening = 0.1;
  * @param sides of the plate
  * @param openings rectangles around them
  */
-export function openingsNotFollowed(sides: PlateSides, openings: readonly Rectangle[]): number {
+export function openingsNotFollowed(sides: PlateSides, openings: readonly Box2[]): number {
   const { x, y } = plateKnots(sides, openings);
   const at = (place: number, side: number, knots: readonly number[]): boolean =>
     [0, side, ...knots].some((knot) => Math.abs(place - knot) <= nearest * side);

@@ -1,7 +1,7 @@
 /** Strain energy of a plate as a matrix over the terms of its series. */
 import type { OrthotropicStiffness } from "../../material/index.js";
+import type { Box2, RoundedBox } from "../../shape/index.js";
 import { gaussPoints, type WeightedPoint } from "./legendre.js";
-import type { Rectangle, RoundedRectangle } from "./rounded-rectangle.js";
 import type { StripFunctions } from "./strip-functions.js";
 
 /** One term of the series. */
@@ -212,7 +212,7 @@ const rimPointsPerDegree = 2;
  * @param rectangle m
  * @param factor how much it counts
  */
-export function rectangleBand({ along, across }: PlateStrips, rectangle: Rectangle, factor: number): Band {
+export function rectangleBand({ along, across }: PlateStrips, rectangle: Box2, factor: number): Band {
   const { left, bottom, width, height } = rectangle;
   return { x: along.points(left, left + width), y: across.points(bottom, bottom + height), factor };
 }
@@ -225,8 +225,8 @@ export function rectangleBand({ along, across }: PlateStrips, rectangle: Rectang
  * @param opening m
  * @param factor how much it counts
  */
-export function openingBands(strips: PlateStrips, opening: RoundedRectangle, factor: number): Band[] {
-  const { left, bottom, width, height, cornerRadius: r } = opening;
+export function openingBands(strips: PlateStrips, opening: RoundedBox, factor: number): Band[] {
+  const { left, bottom, width, height, radius: r } = opening;
   const middle = { left: left + r, bottom, width: width - 2 * r, height };
   const straight = middle.width > 0 ? [rectangleBand(strips, middle, factor)] : [];
   if (r === 0) return straight;
@@ -243,8 +243,8 @@ export function openingBands(strips: PlateStrips, opening: RoundedRectangle, fac
 }
 
 /** Angles along a rounded corner, taken piece by piece between the knots that any of the four crosses. */
-function rimPoints({ along, across }: PlateStrips, opening: RoundedRectangle): WeightedPoint[] {
-  const { left, bottom, width, height, cornerRadius: r } = opening;
+function rimPoints({ along, across }: PlateStrips, opening: RoundedBox): WeightedPoint[] {
+  const { left, bottom, width, height, radius: r } = opening;
   const within = (share: number): number[] => (share > 0 && share < 1 ? [share] : []);
   const insets = (knots: readonly number[], low: number, size: number): number[] =>
     knots.flatMap((knot) => [...within((knot - low) / r), ...within((low + size - knot) / r)]);

@@ -1,13 +1,12 @@
 import { describe, expect, test } from "vitest";
 import {
   edgePlateUniform,
-  Opening,
   openPlatePatch,
   openPlateUniform,
   openPlateUniformAt,
-  roundOpening,
 } from "../../../lib/mechanics/index.js";
-import { Length, metre, mm, pascal } from "../../../lib/quantity/index.js";
+import { metre, mm, pascal } from "../../../lib/quantity/index.js";
+import { circle, polygon, rectangle, type Shape } from "../../../lib/shape/index.js";
 import { close, edges, patchOf, plywood } from "./plates.js";
 
 const hinged = edges("hinged", "hinged", "hinged", "hinged");
@@ -19,14 +18,13 @@ const panel = {
   pressure: pascal(1000),
 };
 
-const opening = (left: number, bottom: number, width: number, height: number, cornerRadius = 0): Opening =>
-  Opening.read({
-    left: `${left} mm`,
-    bottom: `${bottom} mm`,
-    width: `${width} mm`,
-    height: `${height} mm`,
-    cornerRadius: `${cornerRadius} mm`,
-  });
+const opening = (left: number, bottom: number, width: number, height: number, radius = 0): Shape =>
+  rectangle(
+    { left: left / 1000, bottom: bottom / 1000, width: width / 1000, height: height / 1000 },
+    radius / 1000,
+  );
+const round = (x: number, y: number, diameter: number): Shape =>
+  circle({ x: x / 1000, y: y / 1000 }, diameter / 2000);
 
 const window = opening(90, 110, 230, 180);
 
@@ -41,7 +39,7 @@ describe("a panel with openings", () => {
 
   test("mirrored, answers mirrored", () => {
     const one = openPlateUniform({ ...panel, openings: [window] });
-    const other = openPlateUniform({ ...panel, openings: [{ ...window, left: mm(300) }] });
+    const other = openPlateUniform({ ...panel, openings: [opening(300, 110, 230, 180)] });
     expect(close(one.largestDeflection, other.largestDeflection, 1e-5)).toBe(true);
     expect(other.largestX).toBeCloseTo(0.62 - one.largestX, 3);
     expect(other.largestY).toBeCloseTo(one.largestY, 3);
@@ -49,12 +47,12 @@ describe("a panel with openings", () => {
 
   test("a round port lies between the squares inside and around it", () => {
     const { pressure: _, ...shape } = panel;
-    const sag = (port: Opening): number =>
+    const sag = (port: Shape): number =>
       openPlatePatch({ ...shape, ...patchOf(0.31, 0.36, 0.06, 0.06), openings: [port] }).largestDeflection;
     const inside = 200 / Math.SQRT2;
-    const round = sag(roundOpening(mm(310), mm(180), mm(200)));
-    expect(round).toBeGreaterThan(sag(opening(310 - inside / 2, 180 - inside / 2, inside, inside)));
-    expect(round).toBeLessThan(sag(opening(210, 80, 200, 200)));
+    const port = sag(round(310, 180, 200));
+    expect(port).toBeGreaterThan(sag(opening(310 - inside / 2, 180 - inside / 2, inside, inside)));
+    expect(port).toBeLessThan(sag(opening(210, 80, 200, 200)));
   });
 
   test("rounding the corners of a window stiffens the panel a little", () => {
@@ -63,7 +61,7 @@ describe("a panel with openings", () => {
       openPlatePatch({
         ...shape,
         ...patchOf(0.5, 0.2, 0.06, 0.06),
-        openings: [{ ...window, cornerRadius: mm(radius) }],
+        openings: [opening(90, 110, 230, 180, radius)],
       }).largestDeflection;
     expect(sag(40)).toBeLessThan(sag(0));
     expect(sag(40)).toBeGreaterThan(0.95 * sag(0));
@@ -71,7 +69,7 @@ describe("a panel with openings", () => {
 
   test("a pinhole changes next to nothing", () => {
     const solid = openPlateUniform({ ...panel, openings: [] }).largestDeflection;
-    const pricked = openPlateUniform({ ...panel, openings: [roundOpening(mm(200), mm(150), mm(2))] });
+    const pricked = openPlateUniform({ ...panel, openings: [round(200, 150, 2)] });
     expect(close(solid, pricked.largestDeflection, 1e-3)).toBe(true);
   });
 
@@ -86,7 +84,7 @@ describe("a panel with openings", () => {
   });
 
   test("stays solvable with most of it cut away, and says that this was never compared", () => {
-    const port = roundOpening(mm(310), mm(205), mm(400));
+    const port = round(310, 205, 400);
     const { value, warnings } = openPlateUniform.worked({
       ...panel,
       openings: [port, opening(20, 20, 60, 60)],
@@ -118,17 +116,37 @@ describe("a panel with openings", () => {
   });
 
   test.each([
-    [[window, { ...window, left: mm(200) }], "openings 1 and 2 overlap"],
-    [[{ ...window, width: Length.si(0.6) }], "opening 1 must lie on the plate"],
+    [[window, opening(200, 110, 230, 180)], "openings 1 and 2 overlap"],
+    [[opening(90, 110, 600, 180)], "opening 1 must lie on the plate"],
     [[opening(0, 100, 620, 50)], "opening 1 cuts the plate in two"],
     [
-      [{ ...window, cornerRadius: mm(100) }],
-      "opening 1 must have a corner radius of at most half its smaller side",
+      [
+        window,
+        polygon([
+          { x: 0.4, y: 0.1 },
+          { x: 0.5, y: 0.1 },
+          { x: 0.45, y: 0.2 },
+        ]),
+      ],
+      "opening 2 must be a rectangle with corners sharp or alike round; panels with others are for the finite elements",
     ],
   ])("refuses openings that cannot be %#", (openings, fault) => {
     expect(() => openPlateUniform({ ...panel, openings })).toThrow(
       new RangeError(`plate.edges.openings.uniform: ${fault}`),
     );
+  });
+
+  test.each([
+    [{ width: "0 mm", cornerRadius: "0 mm" }, "opening 2: width must be positive, got 0 mm"],
+    [
+      { width: "100 mm", cornerRadius: "60 mm" },
+      "opening 2: corner radius must be from 0 to 50 mm, half its shorter side, got 60 mm",
+    ],
+  ])("reads no opening that cannot be cut, %#, and says which, with its lengths", (change, fault) => {
+    const read = { left: "10 mm", bottom: "10 mm", width: "100 mm", height: "100 mm", cornerRadius: "0 mm" };
+    expect(() =>
+      openPlateUniform.declaration.inputs.openings.kind.read([read, { ...read, ...change }]),
+    ).toThrow(fault);
   });
 
   test("refuses a place or a load in an opening", () => {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { largestPlace } from "../../../lib/mechanics/series/plate-field.js";
+import { rectangle } from "../../../lib/shape/index.js";
 
 test("finds the top of a hill wherever it is", () => {
   const share = fc.double({ min: 0, max: 1, noNaN: true });
@@ -14,7 +15,7 @@ test("finds the top of a hill wherever it is", () => {
 });
 
 test("stops at the rim of an opening that holds the top", () => {
-  const opening = { left: 0.4, bottom: 0.4, width: 0.2, height: 0.2, cornerRadius: 0 };
+  const opening = rectangle({ left: 0.4, bottom: 0.4, width: 0.2, height: 0.2 });
   const field = { length: 1, width: 1, openings: [opening] };
   const [x, y] = largestPlace(field, (px, py) => -((px - 0.55) ** 2) - (py - 0.5) ** 2);
   expect(x).toBeCloseTo(0.6, 12);

@@ -7,13 +7,13 @@ import {
   navierSeries,
   type PlateSeries,
   plateAt,
-  type Rectangle,
   type SeriesOrder,
   type SeriesPlate,
   solvePlate,
 } from "../../../lib/mechanics/series/index.js";
 import { gaussPoints } from "../../../lib/mechanics/series/legendre.js";
 import { openingsNotFollowed, plateKnots } from "../../../lib/mechanics/series/plate-series.js";
+import { type Box2, rectangle } from "../../../lib/shape/index.js";
 import { anyEdges, anySide, anyStiffness, close, edges, few, plywood, stiffnessOf } from "../plate/plates.js";
 
 /** Coarse enough for many plates in a test; laws hold at any. */
@@ -24,10 +24,10 @@ const plate: SeriesPlate = {
   stiffness: plywood,
   ...edges("clamped", "hinged", "free", "hinged"),
   cornersHeld: false,
-  openings: [{ left: 0.1, bottom: 0.1, width: 0.2, height: 0.1, cornerRadius: 0.02 }],
+  openings: [rectangle({ left: 0.1, bottom: 0.1, width: 0.2, height: 0.1 }, 0.02)],
 };
-const whole: Rectangle = { left: 0.35, bottom: 0.05, width: 0.24, height: 0.3 };
-const halves: readonly Rectangle[] = [
+const whole: Box2 = { left: 0.35, bottom: 0.05, width: 0.24, height: 0.3 };
+const halves: readonly Box2[] = [
   { ...whole, width: 0.09 },
   { ...whole, left: 0.44, width: 0.15 },
 ];
@@ -36,7 +36,7 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 
 describe("the plate series", () => {
   test("adds loads up: two parts of a load deflect and bend together what the whole does", () => {
-    const at = (over: Rectangle) => plateAt(solvePlate(plate, { pressure: 900, over }, order), 0.4, 0.3);
+    const at = (over: Box2) => plateAt(solvePlate(plate, { pressure: 900, over }, order), 0.4, 0.3);
     const [one, parts] = [at(whole), halves.map(at)];
     expect(sum(parts.map(({ deflection }) => deflection))).toBeCloseTo(one.deflection, 12);
     expect(sum(parts.map(({ momentX }) => momentX))).toBeCloseTo(one.momentX, 8);
@@ -47,7 +47,7 @@ describe("the plate series", () => {
       { left: 0.38, bottom: 0.25, width: 0.04, height: 0.04 },
       { left: 0.05, bottom: 0.3, width: 0.04, height: 0.04 },
     ];
-    const mean = (loaded: Rectangle, read: Rectangle): number => {
+    const mean = (loaded: Box2, read: Box2): number => {
       const series = solvePlate(plate, { pressure: 1000, over: loaded }, order);
       const gauss = [-1, 1].map((side) => side / Math.sqrt(3));
       const samples = gauss.flatMap((u) =>
@@ -146,8 +146,8 @@ describe("the plate series", () => {
         0.45,
         0.23,
       ).deflection;
-    const small = { left: 0.3, bottom: 0.1, width: 0.08, height: 0.08, cornerRadius: 0.04 };
-    const large = { left: 0.25, bottom: 0.06, width: 0.15, height: 0.25, cornerRadius: 0.01 };
+    const small = rectangle({ left: 0.3, bottom: 0.1, width: 0.08, height: 0.08 }, 0.04);
+    const large = rectangle({ left: 0.25, bottom: 0.06, width: 0.15, height: 0.25 }, 0.01);
     expect(sag([small])).toBeGreaterThan(1.01 * sag([]));
     expect(sag([large])).toBeGreaterThan(1.05 * sag([small]));
   });
@@ -187,9 +187,9 @@ describe("the plate series", () => {
   });
 
   test("pressure on what is left of a panel leaves out what is cut away", () => {
-    const window = { left: 0.1, bottom: 0.1, width: 0.2, height: 0.1, cornerRadius: 0 };
-    const cut = { ...plate, openings: [window] };
-    const load = (over?: Rectangle): number =>
+    const window = { left: 0.1, bottom: 0.1, width: 0.2, height: 0.1 };
+    const cut = { ...plate, openings: [rectangle(window)] };
+    const load = (over?: Box2): number =>
       plateAt(solvePlate(cut, over ? { pressure: 500, over } : { pressure: 500 }, order), 0.5, 0.2)
         .deflection;
     const everywhere = load({ left: 0, bottom: 0, width: cut.length, height: cut.width });
