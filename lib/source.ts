@@ -90,6 +90,8 @@ export type SourceKey =
   | "iso-6946"
   | "iec-60601"
   | "iec-60335"
+  | "ieee-485"
+  | "cfr-183"
   | "iec-60598"
   | "ul-1363"
   | "bs-7671"
@@ -289,6 +291,14 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   "iec-60335": {
     title: "IEC 60335-1 Household and similar electrical appliances - Safety, clause 20.1",
     author: "IEC",
+  },
+  "ieee-485": {
+    title: "IEEE 485 Recommended practice for sizing lead-acid batteries for stationary applications",
+    author: "IEEE",
+  },
+  "cfr-183": {
+    title: "33 CFR 183 Boats and associated equipment, electrical systems",
+    author: "US Coast Guard",
   },
   "iec-60598": { title: "IEC 60598-1 Luminaires - General requirements and tests", author: "IEC" },
   "bs-7671": {

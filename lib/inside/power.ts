@@ -2,6 +2,7 @@
 import { type Formula, formula } from "../formula.js";
 import {
   Charge,
+  Count,
   Current,
   hour,
   listOf,
@@ -9,6 +10,7 @@ import {
   Power,
   Ratio,
   recordOf,
+  Temperature,
   Time,
   Voltage,
 } from "../quantity/index.js";
@@ -245,11 +247,112 @@ export const batteryTime: Formula<LoadedBattery, RunTime> = formula<LoadedBatter
     time: { symbol: "t", kind: Time, meaning: "until the usable share is out" },
   },
   source: [cite("electricity", "Peukert's law")],
-  validity: "A new battery at 25 °C; cold and age take a third.",
+  validity: "A new battery at 25 °C: cold and age take a third, see what is left of it.",
   warn: (_, { time }) =>
     time > hour(100) ? ["so slow a drain is mostly the battery's own: do not count on it"] : [],
   compute: ({ capacity, ratedTime, peukert, voltage, load, efficiency, usable }) => {
     const current = load / (voltage * efficiency);
     return { current, time: usable * ratedTime * (capacity / (current * ratedTime)) ** peukert };
+  },
+});
+
+/** A battery on the day it must last. */
+export interface AgedBattery {
+  /** The battery itself, on the coldest day. */
+  readonly temperature: Temperature;
+  /** What age has left of its capacity: 0.8 when it is due to be replaced. */
+  readonly age: Ratio;
+}
+
+/** Degrees Celsius between which the cold factor was fitted. */
+const coldRange = { low: -20, high: 25 };
+
+/**
+ * Share of a battery's rated capacity that cold and age leave: age / K, with K the cold factor of lead batteries,
+ * -2.8117 x3 + 4.1916 x2 - 2.4941 x + 1.4054 for x in hundreds of degrees Celsius; 1 from 25 degrees up.
+ *
+ * @source IEEE 485, temperature correction and ageing factor
+ * @throws Refusal below -20 °C, or for an age outside 0 to 1
+ * @example capacityLeft(capacityLeft.read({ temperature: "0 °C", age: 0.8 })) // 0.5692
+ */
+export const capacityLeft: Formula<AgedBattery, Ratio> = formula({
+  id: "power.battery.left",
+  title: "What cold and age leave of a battery",
+  equation: String.raw`r=\frac{a}{-2.8117x^3+4.1916x^2-2.4941x+1.4054},\quad x=\frac{\vartheta}{100\,^\circ\mathrm{C}}`,
+  inputs: {
+    temperature: {
+      symbol: String.raw`\vartheta`,
+      kind: Temperature,
+      meaning: "battery on the coldest day",
+      unit: "°C",
+    },
+    age: { symbol: "a", kind: Ratio, meaning: "what age has left", above: 0, max: 1 },
+  },
+  result: { symbol: "r", kind: Ratio, meaning: "share of the rated capacity left" },
+  source: [
+    cite("ieee-485", "temperature correction factor and ageing factor, as a software note prints them"),
+  ],
+  validity:
+    "Lead batteries, hours of discharge; lithium loses less above freezing, and must not be charged below it.",
+  refuse: ({ temperature }) =>
+    Temperature.in(temperature, "°C") >= coldRange.low ? [] : ["temperature must be at least -20 °C"],
+  compute: ({ temperature, age }) => {
+    const x = Math.min(coldRange.high, Temperature.in(temperature, "°C")) / 100;
+    return age / Math.max(1, ((-2.8117 * x + 4.1916) * x - 2.4941) * x + 1.4054);
+  },
+});
+
+/** What copper wires carry for hours, amperes by American gauge: insulation for 75 °C, in air of 30 °C. */
+const wireTable: Readonly<Record<number, number>> = {
+  18: 10,
+  16: 15,
+  14: 20,
+  12: 25,
+  10: 40,
+  8: 65,
+  6: 95,
+  4: 125,
+  3: 145,
+  2: 170,
+  1: 195,
+};
+
+/** What a wire on a battery carries, and what may stand in front of it. */
+export type BatteryWire = {
+  /** The current for hours. */
+  readonly carries: Current;
+  /** The largest fuse at the battery. */
+  readonly fuse: Current;
+};
+
+/**
+ * What a copper wire on a battery carries for hours, and the largest fuse at its start: 150 % of that.
+ *
+ * @source 33 CFR 183.425, table 5, and 183.455(c)(1) for circuits below 50 V
+ * @throws Refusal for a gauge that is not in the table
+ * @example batteryWire({ gauge: 12 }) // carries 25 A, fuse 37.5 A
+ */
+export const batteryWire: Formula<{ readonly gauge: number }, BatteryWire> = formula<
+  { readonly gauge: number },
+  BatteryWire
+>({
+  id: "power.dc.wire",
+  title: "What a wire on a battery carries",
+  equation: String.raw`I_f=1.5\,I_w`,
+  inputs: { gauge: { symbol: "n", kind: Count, meaning: "American gauge" } },
+  result: {
+    carries: { symbol: "I_w", kind: Current, meaning: "for hours" },
+    fuse: { symbol: "I_f", kind: Current, meaning: "fuse at most" },
+  },
+  source: [cite("cfr-183", "183.425, table 5, insulation for 75 °C; 183.455, fuses below 50 V")],
+  validity:
+    "Stranded copper below 50 V, insulation for 75 °C, one wire in air of 30 °C; a smaller fuse is safer still.",
+  refuse: ({ gauge }) =>
+    wireTable[gauge] === undefined
+      ? [`gauge must be one of ${Object.keys(wireTable).reverse().join(", ")}, got ${gauge}`]
+      : [],
+  compute: ({ gauge }) => {
+    const carries = wireTable[gauge] ?? Number.NaN;
+    return { carries, fuse: 1.5 * carries };
   },
 });

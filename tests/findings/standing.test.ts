@@ -137,6 +137,15 @@ describe("straps in the van", () => {
     expect(stacked.answer).toContain("tip forward at 0.2 g");
   });
 
+  test("on blocks spare the casters, and tip over the walls", () => {
+    const blocks = withJourney(swivelling, { brakes: 0, lashing: { ...straps, standsOn: "blocks" } });
+    expect(strapsOnCasters(blocks)).toEqual([]);
+    const [forward] = lashingWays(blocks, "lower", straps);
+    // 15.5 in up as on its casters, 10.4 in from the wall: half of 20.8 in, less what it balances off the middle.
+    expect((forward?.loose.value ?? 0) / standardGravity).toBeCloseTo(10.4 / 15.5, 1);
+    expect(asked(lashing, blocks, "lower").verdict).toBe("holds");
+  });
+
   test("press 2100 lbf on four casters rated 175", () => {
     const pressed = asked(strapsOnCasters, swivelling);
     expect(pressed).toMatchObject({ verdict: "fails", tier: "strength" });

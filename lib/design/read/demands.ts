@@ -78,6 +78,11 @@ const lashingFields = {
     choice("origin of the friction", ["tilt test", "pull", "table"]),
     "How that friction was found; of the tangent of a tilt test 0.925 counts.",
   ),
+  standsOn: optional(
+    "stands on",
+    choice("what it stands on", ["wheels", "blocks"]),
+    "Blocks under its lower edges, as high as its casters, take it off its wheels; friction is then theirs.",
+  ),
 };
 
 /** Straps over the case in its vehicle. */
@@ -114,6 +119,12 @@ const journeyFields = {
     "ramp size",
     rampSizeForm,
     "The ramp as a tape says it, where nobody measured its slope.",
+  ),
+  winch: optional(
+    "winch",
+    Force,
+    "Rated pull of the winch at the top of the ramp; left out where there is none.",
+    positive,
   ),
   threshold: optional("threshold", Length, "Highest step that the casters meet.", zeroOrMore),
   gap: optional("gap", Length, "Widest gap that the casters meet.", zeroOrMore),

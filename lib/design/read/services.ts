@@ -37,6 +37,16 @@ const batteryFields = {
   ),
   efficiency: preset("inverter", Ratio, ratio(1), "Efficiency of the inverter; 1 without one.", share),
   hours: needed("must last", Time, "How long it must last.", positive),
+  coldest: optional("coldest", Temperature, "The battery itself on the coldest day it works."),
+  age: optional(
+    "age left",
+    Ratio,
+    "Share of its capacity that age has left; 0.8 when it is to be replaced.",
+    share,
+  ),
+  fuse: optional("fuse", Current, "Rating of the fuse at its pole.", positive),
+  wireGauge: optional("wire gauge", Count, "Gauge of the wire from it, American.", { max: 40 }),
+  wireLength: optional("wire length", Length, "Length of that wire, one way.", positive),
 };
 
 /** The battery that rides along. */

@@ -3,7 +3,16 @@ import type { Question } from "../question.js";
 import { cables, cablesThrough, plugsThrough } from "./cables.js";
 import { air, clearance, shade, sun } from "./heat.js";
 import { holds } from "./hold.js";
-import { battery, circuit, inrush, sockets, stripRating, voltage } from "./power.js";
+import {
+  battery,
+  batteryDrop,
+  batteryFuse,
+  circuit,
+  inrush,
+  sockets,
+  stripRating,
+  voltage,
+} from "./power.js";
 import { screenEdge, screenGrip } from "./screens.js";
 import { mounts, rattle } from "./shaking.js";
 import { jolts, platformGlue, platformScrews, slides } from "./shelves.js";
@@ -12,5 +21,5 @@ import { jolts, platformGlue, platformScrews, slides } from "./shelves.js";
 export const fitOutQuestions: readonly Question[] = [
   ...[holds, jolts, slides, platformScrews, platformGlue, rattle, mounts, clearance],
   ...[screenGrip, screenEdge, cables, cablesThrough, plugsThrough],
-  ...[shade, sun, air, battery, circuit, voltage, stripRating, sockets, inrush],
+  ...[shade, sun, air, battery, batteryFuse, batteryDrop, circuit, voltage, stripRating, sockets, inrush],
 ];

@@ -1,8 +1,10 @@
 /** Whether battery, circuit, cable and plug strip carry what is plugged in. */
-import type { PlugStrip } from "../../design/index.js";
+import type { Battery, PlugStrip } from "../../design/index.js";
 import {
   batteryTime,
+  batteryWire,
   cableDrop,
+  capacityLeft,
   continuousCurrent,
   flexibleCord,
   inrushCurrent,
@@ -13,7 +15,17 @@ import {
   wireSize,
 } from "../../inside/index.js";
 import { batteryUnder, loadsOf, type ReviewInput } from "../../model/index.js";
-import { Count, Current, Power, Ratio, ratio, Temperature, Time } from "../../quantity/index.js";
+import {
+  Count,
+  Current,
+  type Length,
+  Power,
+  Ratio,
+  ratio,
+  Temperature,
+  Time,
+  type Voltage,
+} from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount } from "../amount.js";
 import { type Need, type Question, question, type Subjects } from "../question.js";
@@ -52,18 +64,156 @@ export const battery: Question = question({
   answer: (input, { given }) => {
     const load = meanLoad.worked({ loads: loadsOf(input) });
     const line = batteryTime.worked(batteryUnder(given, load.value.mean));
+    const { coldest = coolMorning, age = dueForReplacement } = given;
+    const left = capacityLeft.worked({ temperature: coldest, age });
+    const time = Time.si(left.value * line.value.time);
     const hours = { unit: "h", digits: 2 };
+    const unit = input.case.units === "inch" ? "°F" : "°C";
     return {
       demand: amount(Time, "must last", given.hours),
-      capacity: amount(Time, "lasts", line.value.time),
-      facts: `${Power.show(load.value.mean, { digits: 3 })} on the mean draw ${Current.show(line.value.current, { digits: 2 })} from it: it lasts ${Time.show(line.value.time, hours)} of the ${Time.show(given.hours, hours)} wanted.`,
+      capacity: amount(Time, "lasts, cold and aged", time),
+      facts: `${Power.show(load.value.mean, { digits: 3 })} on the mean draw ${Current.show(line.value.current, { digits: 2 })} from it: new and warm it lasts ${Time.show(line.value.time, hours)}, at ${Temperature.show(coldest, { unit, digits: 2 })} and with ${Ratio.show(age, { unit: "%", digits: 2 })} left by age ${Time.show(time, hours)} of the ${Time.show(given.hours, hours)} wanted.`,
       remedies: [{ words: "A larger battery, fewer hours, or loads switched off between visitors." }],
-      because: [load, line],
-      limit: cite("electricity", "Peukert's law"),
-      sources: [cite("common-practice", "usable share of the case file")],
+      because: [load, line, left],
+      limit: cite("ieee-485", "temperature correction and ageing factor"),
+      sources: [
+        cite("electricity", "Peukert's law"),
+        cite("common-practice", "usable share of the case file"),
+      ],
+      assumed: batteryAssumed(given),
     };
   },
 });
+
+/** Taken where the case file says nothing: a cool morning, and the capacity at which batteries are replaced. */
+const coolMorning: Temperature = Temperature.of(10, "°C");
+const dueForReplacement: Ratio = ratio(0.8);
+
+function batteryAssumed({ coldest, age }: Battery): readonly string[] {
+  return [
+    ...(coldest === undefined
+      ? [
+          'A cool morning of 10 °C (50 °F) is taken; write the coldest of yours into the battery as "coldest".',
+        ]
+      : []),
+    ...(age === undefined
+      ? ['80 % left by age are taken, at which batteries are replaced; write what a test gave as "age left".']
+      : []),
+  ];
+}
+
+const dcCaution =
+  "A battery melts a wire that is too thin for its fuse: the fuse within 7 in of the pole, no larger than the wire's table allows, poles and ends covered, the fuse out while anything is wired.";
+
+const onBattery: Subjects<undefined> = {
+  each: (input) => (loadsOf(input).length > 0 && input.case.services.battery ? [undefined] : []),
+  id: () => undefined,
+  words: () => "battery wire",
+};
+
+const wireNeeds = {
+  battery: measured(
+    (input: ReviewInput) => input.case.services.battery,
+    "the battery",
+    'write the block "battery" into services',
+  ),
+  gauge: measured(
+    (input: ReviewInput) => input.case.services.battery?.wireGauge,
+    "the gauge of the wire from the battery",
+    'read it off its jacket and write it into the battery as "wire gauge: 10"',
+  ),
+};
+
+/** All loads at once, drawn from the battery. */
+function batteryCurrent(input: ReviewInput, { voltage, efficiency }: Battery) {
+  const load = meanLoad.worked({ loads: loadsOf(input) });
+  const current = loadCurrent.worked({ power: load.value.peak, supply: voltage, powerFactor: efficiency });
+  return { load, current };
+}
+
+/** Whether the wire from the battery carries all loads, and its fuse blows before the wire melts. */
+export const batteryFuse: Question = question({
+  id: "fit-out.power.dc-fuse",
+  about: onBattery,
+  ask: "Does the wire from the battery carry all loads, and its fuse blow before the wire?",
+  tier: "safety",
+  cautions: [dcCaution],
+  assumes: [
+    "Its insulation is made for 75 °C or more, and the inverter draws by its efficiency at full load.",
+  ],
+  needs: {
+    ...wireNeeds,
+    fuse: measured(
+      (input: ReviewInput) => input.case.services.battery?.fuse,
+      "the rating of the fuse at the battery's pole",
+      'read it off the fuse and write it into the battery as "fuse: 20 A"; where there is none, set one first',
+    ),
+  },
+  answer: (input, given) => {
+    const { load, current } = batteryCurrent(input, given.battery);
+    const wire = batteryWire.worked({ gauge: given.gauge });
+    const { carries, fuse } = wire.value;
+    const tooLarge = given.fuse / fuse >= current.value / carries;
+    const amperes = (value: Current): string => Current.show(value, { digits: 2 });
+    return {
+      demand: tooLarge
+        ? amount(Current, "fuse at the battery", given.fuse)
+        : amount(Current, "all loads on", current.value),
+      capacity: tooLarge
+        ? amount(Current, "largest fuse of that wire", fuse)
+        : amount(Current, "the wire carries for hours", carries),
+      facts: `All loads together draw ${amperes(current.value)} from the battery; wire of gauge ${given.gauge} carries ${amperes(carries)} and may stand behind a fuse of ${amperes(fuse)}; the fuse is ${amperes(given.fuse)}.`,
+      remedies: [{ words: "A thicker wire, or a smaller fuse that still carries all loads." }],
+      because: [load, current, wire],
+      limit: cite("cfr-183", "183.425, table 5, and 183.455"),
+    };
+  },
+});
+
+/** Whether enough voltage arrives behind the wire from the battery. */
+export const batteryDrop: Question = question({
+  id: "fit-out.power.dc-drop",
+  about: onBattery,
+  ask: "Does enough of the battery's voltage arrive at what it feeds?",
+  tier: "feel",
+  cautions: [dcCaution],
+  needs: {
+    ...wireNeeds,
+    length: measured(
+      (input: ReviewInput) => input.case.services.battery?.wireLength,
+      "the length of the wire from the battery, one way",
+      'measure it with a string and write it into the battery as "wire length"',
+    ),
+  },
+  answer: (input, given) => {
+    const { load, current } = batteryCurrent(input, given.battery);
+    const lines = droppedBy(current.value, given.battery.voltage, given);
+    const percent = { unit: "%", digits: 2 };
+    const { share } = lines.drop.value;
+    return {
+      demand: amount(Ratio, "voltage lost", share),
+      capacity: amount(Ratio, "at most", allowedDrop),
+      facts: `With all loads on the wire takes ${Ratio.show(share, percent)} of the voltage; ${Ratio.show(allowedDrop, percent)} is the usual aim.`,
+      remedies: [{ words: "A shorter or a thicker wire." }],
+      because: [load, current, ...lines.because, lines.drop],
+      limit: cite("common-practice", "3 % where a steady voltage matters, 10 % elsewhere"),
+      sources: [cite("bs-7671", "table 4Ab")],
+    };
+  },
+});
+
+/** What a two-wire run loses at a current. */
+function droppedBy(
+  current: Current,
+  supply: Voltage,
+  { gauge, length }: { readonly gauge: number; readonly length: Length },
+) {
+  const wire = wireSize.worked({ gauge });
+  const warm = { temperature: warmCopper, stranding: flexibleCord };
+  const resistance = wireResistance.worked({ area: wire.value.area, length, ...warm });
+  const drop = cableDrop.worked({ current, oneWay: resistance.value, supply });
+  return { because: [wire, resistance], drop };
+}
 
 const mains: Need<unknown, Mains> = measured(
   (input) => input.case.services.mains,
@@ -122,17 +272,14 @@ export const voltage: Question = question({
   answer: (input, given) => {
     const { gauge, length, voltage: supply } = given.mains;
     const { load, current } = fullCurrent(input, given.mains);
-    const wire = wireSize.worked({ gauge });
-    const warm = { temperature: warmCopper, stranding: flexibleCord };
-    const resistance = wireResistance.worked({ area: wire.value.area, length, ...warm });
-    const drop = cableDrop.worked({ current: current.value, oneWay: resistance.value, supply });
+    const { because, drop } = droppedBy(current.value, supply, { gauge, length });
     const percent = { unit: "%", digits: 2 };
     return {
       demand: amount(Ratio, "voltage lost", drop.value.share),
       capacity: amount(Ratio, "at most", allowedDrop),
       facts: `The cable takes ${Ratio.show(drop.value.share, percent)} of the voltage; ${Ratio.show(allowedDrop, percent)} is the usual aim.`,
       remedies: [{ words: "A shorter or a thicker cable." }],
-      because: [load, current, wire, resistance, drop],
+      because: [load, current, ...because, drop],
       limit: cite("nec", "210.19, informational note: 3 % in a branch circuit"),
       sources: [cite("bs-7671", "table 4Ab")],
     };

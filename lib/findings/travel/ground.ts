@@ -62,7 +62,7 @@ export const floor: Question = question({
     contact: ofJourney(
       ({ wheelPrint }) => wheelPrint,
       "the print of a wheel, rolled over carbon paper",
-      '"wheel print: 0.35 in2"',
+      '"wheel print: 200 mm2"',
     ),
   },
   answer: (input, { contact }) => {

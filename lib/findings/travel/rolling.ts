@@ -1,6 +1,6 @@
 /** What it takes to roll the stacked case: over floors, thresholds and gaps, up and down a ramp. */
 import type { WorkedLine } from "../../formula.js";
-import { footprint, type ReviewInput, resistanceOf } from "../../model/index.js";
+import { type Footprint, footprint, type ReviewInput, resistanceOf } from "../../model/index.js";
 import {
   gapDepth,
   pushGuides,
@@ -10,14 +10,61 @@ import {
   rollingShares,
   stepPush,
 } from "../../moving/index.js";
-import { Angle, degree, Force, Length, standardGravity } from "../../quantity/index.js";
+import { Angle, degree, Force, Length, Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import { type Citation, cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Answer, type Question, question } from "../question.js";
-import { ofJourney, stackedCase } from "../subjects.js";
+import { mostOf, ofJourney, stackedCase } from "../subjects.js";
 
 const rollCaution =
-  "Two people on any ramp, nobody below the case; push, do not pull, and look over the case or around it.";
+  "On the level push, do not pull, and look over the case or around it; on slopes and ramps nobody below it.";
+
+const { women: guide } = pushGuides;
+
+/** A push that one person makes, and the figure up to which the guidance asks for no closer look. */
+interface GuidedPush {
+  /** What it does: "push over it". */
+  readonly words: string;
+  /** How much it takes. */
+  readonly push: Force;
+  /** The guide figure of its kind. */
+  readonly upTo: Force;
+}
+
+/** What is pushed, and what that rests on. */
+interface Pushing {
+  /** To get it going, to keep it going, or both. */
+  readonly pushes: readonly GuidedPush[];
+  /** What is said after the first sentence. */
+  readonly facts?: string;
+  /** What would help. */
+  readonly remedy: string;
+  /** How it was worked out. */
+  readonly because: readonly WorkedLine[];
+  /** What the push rests on. */
+  readonly source: Citation;
+  /** Whether the floor of the journey is what resists. */
+  readonly onFloor?: boolean;
+}
+
+/** Judges a push by what one person may push without a closer look; no sum for two is published. */
+function pushedBy(input: ReviewInput, { pushes, facts, remedy, because, source, onFloor }: Pushing): Answer {
+  const style = styleOf(input.case);
+  const worst = mostOf(pushes, ({ push, upTo }) => push / upTo, "rolling: nothing is pushed");
+  const { words, push, upTo } = worst;
+  const uneven = onFloor === true && input.case.journey.floor === "uneven";
+  const sent = uneven ? " The guidance sends an uneven floor to a fuller assessment." : "";
+  return {
+    demand: amount(Force, words, push),
+    capacity: amount(Force, "guide figure for one person, the lower of the two published", upTo),
+    facts: `The ${words} is about ${Force.show(push, style)}; one person may push ${Force.show(upTo, style)} without a closer look.${facts ? ` ${facts}` : ""}${sent}`,
+    ...(uneven && push <= upTo ? { verdict: "close" as const } : {}),
+    remedies: [{ words: remedy }],
+    because,
+    limit: guide.source,
+    sources: [source],
+  };
+}
 
 /** Whether one person can keep the stacked case rolling on the floor of the journey. */
 export const roll: Question = question({
@@ -31,55 +78,16 @@ export const roll: Question = question({
     const { balance } = footprint(input);
     const { share, because, source, words } = resistanceOf(input);
     const line = rollingPush.worked({ mass: balance.value.mass, resistance: share, slope: degree(0) });
-    const guide = pushGuides.women;
-    const style = styleOf(input.case);
-    return {
-      demand: amount(Force, "push that keeps it rolling", line.value),
-      capacity: amount(Force, "guide figure, the lower of the two published", guide.keepMoving),
-      facts: `It takes about ${Force.show(line.value, style)} to keep it rolling, on ${words}; up to ${Force.show(guide.keepMoving, style)} needs no closer look.`,
-      remedies: [
-        { words: "Push it with two people, take the sections apart, or use larger and harder wheels." },
-      ],
+    return pushedBy(input, {
+      pushes: [{ words: "push that keeps it rolling", push: line.value, upTo: guide.keepMoving }],
+      facts: `That is on ${words}.`,
+      remedy: "Push it with two people, take the sections apart, or use larger and harder wheels.",
       because: [balance, ...because, line],
-      limit: guide.source,
-      sources: [source],
-    };
+      source,
+      onFloor: true,
+    });
   },
 });
-
-/** Two people may push twice the guide figure of one; the lower of the two published. */
-const pushers = 2;
-const guide: Force = Force.si(pushers * pushGuides.women.startOrStop);
-
-/** A push of two people, and where its figure comes from. */
-interface Push {
-  /** What it does: "push over it". */
-  readonly words: string;
-  /** How much it takes. */
-  readonly push: Force;
-  /** What is said after the first sentence. */
-  readonly facts?: string;
-  /** What would help. */
-  readonly remedy: string;
-  /** How it was worked out. */
-  readonly because: readonly WorkedLine[];
-  /** What the push rests on. */
-  readonly source: Citation;
-}
-
-/** Judges a push of two people by what they may push without a closer look. */
-function pushedBy(input: ReviewInput, { words, push, facts, remedy, because, source }: Push): Answer {
-  const style = styleOf(input.case);
-  return {
-    demand: amount(Force, words, push),
-    capacity: amount(Force, `guide figure for ${pushers} people`, guide),
-    facts: `It takes about ${Force.show(push, style)}; ${pushers} people may push ${Force.show(guide, style)} without a closer look.${facts ? ` ${facts}` : ""}`,
-    remedies: [{ words: remedy }],
-    because,
-    limit: pushGuides.women.source,
-    sources: [source],
-  };
-}
 
 const stepCaution =
   "A wheel that stops dead throws the case over its front. Lift wheel by wheel over a step, one hand above, one low, feet clear.";
@@ -87,11 +95,11 @@ const stepCaution =
 /** Common practice, no source: starting takes about twice what rolling takes. */
 const startFactor = 2;
 
-/** Whether two people can start it. */
+/** Whether it can be started. */
 export const start: Question = question({
   id: "travel.start",
   about: stackedCase,
-  ask: "Can two people start the stacked case rolling?",
+  ask: "Can one person start the stacked case rolling?",
   tier: "handling",
   cautions: [stepCaution],
   answer: (input) => {
@@ -99,12 +107,15 @@ export const start: Question = question({
     const { share, because, source, words } = resistanceOf(input);
     const push = rollingPush.worked({ mass: balance.value.mass, resistance: share, slope: Angle.si(0) });
     return pushedBy(input, {
-      words: "push that starts it",
-      push: Force.si(startFactor * push.value),
+      pushes: [
+        { words: "push that starts it", push: Force.si(startFactor * push.value), upTo: guide.startOrStop },
+      ],
       facts: `That is twice what keeps it rolling, on ${words}.`,
-      remedy: "Take the load out or the sections apart, or use larger and harder wheels.",
+      remedy:
+        "Take the load out or the sections apart, start it with two people, or use larger and harder wheels.",
       because: [balance, ...because, push],
       source,
+      onFloor: true,
     });
   },
 });
@@ -163,31 +174,38 @@ function stopped(facts: string, limit: Citation): Answer {
   return { plainNo: true, facts, remedies: [{ words: overIt }], because: [], limit };
 }
 
-/** The two leading wheels climb together and carry half the case. */
+/** The wheels of the heavier side climb together. */
 function climbed(input: ReviewInput, step: Length, diameter: Length, before: readonly WorkedLine[]): Answer {
-  const { balance } = footprint(input);
-  const load = Force.si((balance.value.mass * standardGravity) / 2);
+  const standing = footprint(input);
+  const share = ratio(worstAxle(standing));
+  const load = Force.si(share * standing.balance.value.mass * standardGravity);
   const climb = stepPush.worked({ load, diameter, step });
   return pushedBy(input, {
-    words: "push over it",
-    push: climb.value,
+    pushes: [{ words: "push over it", push: climb.value, upTo: guide.startOrStop }],
+    facts: `The heavier pair of wheels carries ${Ratio.show(share, { unit: "%", digits: 2 })} of it.`,
     remedy: overIt,
-    because: [balance, ...before, climb],
+    because: [standing.balance, ...before, climb],
     source: cite("statics", "moments about the edge of the step"),
   });
 }
 
+/** The share of the weight on the most loaded pair of wheels: swivel casters lead with any side. */
+function worstAxle({ baseWidth, baseDepth, fromLeft, fromFront }: Footprint): number {
+  const [right, back] = [fromLeft / baseWidth, fromFront / baseDepth];
+  return Math.max(right, 1 - right, back, 1 - back);
+}
+
 const rampCaution =
-  "Two people on any ramp and nobody below the case: it weighs more than both can hold once it runs. Stop at the foot, look, go straight up; a winch or an empty case is no shame.";
+  "Nobody below a case on a ramp, going up or down: once it runs nobody holds it. Pull it up and let it down from above with a winch or a line round something that holds, straight, and chock it at every stop; or carry it empty.";
 
 const rampRemedy =
-  "Take the load out or the sections apart, use a longer ramp, or a winch with somebody at its brake.";
+  'Take the load out or the sections apart, use a longer ramp, or a winch at the top: write its rated pull into the journey as "winch".';
 
 const rampNeed = {
   ramp: ofJourney(
     ({ ramp, rampSize }) => ramp ?? rampSize,
     "the slope of the ramp",
-    '"ramp: 10 deg", or "ramp size: { rise: 24, length: 138 }"',
+    '"ramp: 10 deg", or "ramp size" with rise and length',
   ),
 };
 
@@ -206,35 +224,67 @@ function rampOf({ case: { journey } }: ReviewInput): Ramp {
   return { slope: line.value, because: [line] };
 }
 
-/** Whether two people can push the case up the ramp. */
+/** The line of a winch at the top, where the journey has one. */
+function winched(input: ReviewInput, winch: Force, { pushes, because, source, facts }: Pushing): Answer {
+  const { push } = mostOf(pushes, (one) => one.push, "ramp: nothing is pulled");
+  const style = styleOf(input.case);
+  return {
+    demand: amount(Force, "pull of the line", push),
+    capacity: amount(Force, "rated pull of the winch", winch),
+    facts:
+      `The line pulls with ${Force.show(push, style)}; the winch is rated ${Force.show(winch, style)}. ${facts ?? ""}`.trim(),
+    remedies: [{ words: "A stronger winch, a longer ramp, or an empty case." }],
+    because,
+    limit: cite("common-practice", "rated pull that the maker of the winch states"),
+    sources: [source],
+  };
+}
+
+function onRamp(input: ReviewInput, pushing: Pushing): Answer {
+  const { winch } = input.case.journey;
+  return winch === undefined ? pushedBy(input, pushing) : winched(input, winch, pushing);
+}
+
+/** Whether the case gets up the ramp, by hand or by winch. */
 export const rampUp: Question = question({
   id: "travel.ramp",
   about: stackedCase,
-  ask: "Can two people push the stacked case up the ramp?",
+  ask: (_, { case: { journey } }) =>
+    journey.winch === undefined
+      ? "Can the stacked case be pulled up the ramp by hand?"
+      : "Does the winch pull the stacked case up the ramp?",
   tier: "handling",
   cautions: [rampCaution],
   needs: rampNeed,
   answer: (input) => {
     const { balance } = footprint(input);
+    const { mass } = balance.value;
     const { slope, because } = rampOf(input);
     const resistance = resistanceOf(input);
-    const push = rollingPush.worked({ mass: balance.value.mass, resistance: resistance.share, slope });
-    return pushedBy(input, {
-      words: "push up the ramp",
-      push: push.value,
+    const going = rollingPush.worked({ mass, resistance: resistance.share, slope });
+    const starting = rollingPush.worked({ mass, resistance: ratio(startFactor * resistance.share), slope });
+    return onRamp(input, {
+      pushes: [
+        { words: "push that keeps it going up", push: going.value, upTo: guide.keepMoving },
+        { words: "push that starts it up the ramp", push: starting.value, upTo: guide.startOrStop },
+      ],
       facts: `The ramp rises ${Angle.show(slope, { digits: 2 })}, on ${resistance.words}.`,
       remedy: rampRemedy,
-      because: [balance, ...because, ...resistance.because, push],
+      because: [balance, ...because, ...resistance.because, going, starting],
       source: resistance.source,
+      onFloor: true,
     });
   },
 });
 
-/** Whether two people can hold it on the way down; the best casters hold least back. */
+/** Whether it is held on the way down; the best casters hold least back. */
 export const rampDown: Question = question({
   id: "travel.ramp-down",
   about: stackedCase,
-  ask: "Can two people hold the stacked case on its way down the ramp?",
+  ask: (_, { case: { journey } }) =>
+    journey.winch === undefined
+      ? "Can the stacked case be held by hand on its way down the ramp?"
+      : "Does the winch hold the stacked case on its way down the ramp?",
   tier: "safety",
   cautions: [rampCaution],
   needs: rampNeed,
@@ -243,9 +293,8 @@ export const rampDown: Question = question({
     const { slope, because } = rampOf(input);
     const resistance = rollingShares.good.share;
     const hold = rampHold.worked({ mass: balance.value.mass, resistance, slope });
-    return pushedBy(input, {
-      words: "pull that holds it on the way down",
-      push: hold.value,
+    return onRamp(input, {
+      pushes: [{ words: "pull that holds it on the way down", push: hold.value, upTo: guide.keepMoving }],
       facts: "Reckoned with wheels that roll easily, which hold back least.",
       remedy: rampRemedy,
       because: [balance, ...because, hold],

@@ -292,7 +292,7 @@ export const wind: Question = question({
     gust: measured(
       ({ case: { journey } }) => journey.gust,
       "the strongest gust where it stands",
-      'ask the weather service for the strongest gust and write it into the journey as "gust: 25 mph"',
+      'ask the weather service for the strongest gust and write it into the journey as "gust: 40 km/h" or "gust: 25 mph"',
     ),
   },
   answer: (input, { gust }) => onItsFeet(input, (standing) => blown(input, standing, gust)),

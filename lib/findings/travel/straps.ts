@@ -4,10 +4,11 @@ import {
   castersOf,
   type Footprint,
   floorGrip,
-  footprint,
   type LashingWay,
   lashingWays,
   type ReviewInput,
+  ridesOnBlocks,
+  ridingFootprint,
   sectionFootprint,
   stackLashingWays,
 } from "../../model/index.js";
@@ -44,7 +45,7 @@ function locks(onWheels: (input: ReviewInput, subject: string) => boolean) {
 }
 
 const hasCasters = (input: ReviewInput, section: string): boolean =>
-  castersOf(input).some((one) => one.section === section);
+  !ridesOnBlocks(input) && castersOf(input).some((one) => one.section === section);
 
 /** Whether the straps hold each section, sections standing side by side: three ways, sliding and tipping. */
 export const lashing: Question = question({
@@ -85,9 +86,12 @@ export const stackLashing: Question = question({
   assumes: [
     "The locked wheels carry their share of the weight, and the straps run over the middle of the top.",
   ],
-  needs: { straps: strapsGiven, locked: locks((input) => castersOf(input).length > 0) },
+  needs: {
+    straps: strapsGiven,
+    locked: locks((input) => !ridesOnBlocks(input) && castersOf(input).length > 0),
+  },
   answer: (input, { straps }) =>
-    standingUp(footprint(input), (standing) =>
+    standingUp(ridingFootprint(input), (standing) =>
       lashed(input, standing, straps, {
         ways: stackLashingWays(input, straps),
         grip: floorGrip(input, straps),

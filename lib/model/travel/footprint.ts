@@ -42,15 +42,25 @@ export function footprint(input: ReviewInput, placed?: PlacedAt): Footprint {
   return standingOn(input, stackedBalance(input, placed), lowestSection(input).name);
 }
 
-/** One loaded section by itself, on its casters or on its underside. */
+/** One loaded section as it rides: on blocks, on its casters, or on its underside. */
 export function sectionFootprint(input: ReviewInput, section: string): Footprint {
-  return standingOn(input, sectionBalance(input, section), section);
+  return standingOn(input, sectionBalance(input, section), section, ridesOnBlocks(input));
+}
+
+/** The stacked, loaded case as it rides. */
+export function ridingFootprint(input: ReviewInput): Footprint {
+  return standingOn(input, stackedBalance(input), lowestSection(input).name, ridesOnBlocks(input));
+}
+
+/** Whether blocks take it off its wheels on the road. */
+export function ridesOnBlocks({ case: { journey } }: ReviewInput): boolean {
+  return journey.lashing?.standsOn === "blocks";
 }
 
 /** Whatever balances so, on the feet of one section. */
-function standingOn(input: ReviewInput, balance: BalanceLine, section: string): Footprint {
+function standingOn(input: ReviewInput, balance: BalanceLine, section: string, onBlocks = false): Footprint {
   const casters = castersOf(input).filter((one) => one.section === section);
-  const { low, feet } = feetOf(input, section);
+  const { low, feet } = feetOf(input, section, onBlocks ? [] : casters);
   const edges = tippingEdges(feet, balance.value);
   const [left, right] = [Math.min(...feet.map(({ x }) => x)), Math.max(...feet.map(({ x }) => x))];
   const [front, back] = [Math.min(...feet.map(({ y }) => y)), Math.max(...feet.map(({ y }) => y))];
@@ -67,7 +77,7 @@ function standingOn(input: ReviewInput, balance: BalanceLine, section: string): 
     fromFront: Length.si(balance.value.y - front),
     height: Length.si(balance.value.z - low + lift),
     swivel: alike ? [swivelBase.worked({ toAxes: Length.si(nearest.arm + first), offset: first })] : [],
-    assumed: casters.some(({ stock }) => stock.offset === undefined) ? [offsetAssumed] : [],
+    assumed: !onBlocks && casters.some(({ stock }) => stock.offset === undefined) ? [offsetAssumed] : [],
   };
 }
 
@@ -81,10 +91,10 @@ const usualOffset = 0.3;
 function feetOf(
   input: ReviewInput,
   section: string,
+  casters: readonly HardwarePart[],
 ): { readonly low: number; readonly feet: readonly Foot[] } {
   const part = input.parts.sections.find(({ name }) => name === section) ?? lowestSection(input);
   const { low, size } = part.outside;
-  const casters = castersOf(input).filter((one) => one.section === section);
   if (casters.length > 0)
     return {
       low: low.z,

@@ -16,7 +16,7 @@ import {
 import { Force, Length, type Ratio, ratio } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
-import { castersOf, type Footprint, footprint, sectionFootprint } from "./footprint.js";
+import { castersOf, type Footprint, ridesOnBlocks, ridingFootprint, sectionFootprint } from "./footprint.js";
 
 /** What one way of the road asks of the straps over a section. */
 export interface LashingWay {
@@ -59,7 +59,7 @@ export function lashingWays(input: ReviewInput, section: string, lashing: Lashin
 /** The same of all sections stacked. */
 export function stackLashingWays(input: ReviewInput, lashing: Lashing): readonly LashingWay[] {
   const names = input.parts.sections.map(({ name }) => name);
-  return waysOf(footprint(input), boxOf(input, names), lashing, floorGrip(input, lashing));
+  return waysOf(ridingFootprint(input), boxOf(input, names), lashing, floorGrip(input, lashing));
 }
 
 /** Friction under a section, or under the stack: no wheel grips that rolls. */
@@ -70,7 +70,8 @@ export function floorGrip(
 ): FloorGrip {
   const tilted = frictionFrom === "tilt test" ? [tiltedFriction.worked({ tangent: friction })] : [];
   const found = tilted[0]?.value ?? friction;
-  const wheels = castersOf(input).filter((one) => section === undefined || one.section === section).length;
+  const casters = ridesOnBlocks(input) ? [] : castersOf(input);
+  const wheels = casters.filter((one) => section === undefined || one.section === section).length;
   const locked = Math.min(wheels, input.case.journey.brakes ?? 0);
   const share = wheels === 0 ? 1 : locked / wheels;
   return { friction: ratio(found * share), because: tilted, wheels, locked };

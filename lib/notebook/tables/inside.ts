@@ -159,6 +159,7 @@ function between(line: CushionChart["line"], x: number): number {
 
 /** What holds and what does not, in one sentence. */
 export function insideAnswer({ review: { fitOut } }: Job): string {
+  if (fitOut.length === 0) return "Nothing rides inside, so there is nothing to ask.";
   return mostWanting(fitOut) ? tallySentence(fitOut) : "What rides inside stays put, cool and powered.";
 }
 
