@@ -56,7 +56,7 @@ const files: JobFolders = {
     const job = page.jobs.get(folder);
     if (!job) return undefined;
     const texts = Object.fromEntries(Object.entries(job).filter(([file]) => wanted.includes(file)));
-    return { names: Object.keys(job), texts };
+    return { names: Object.keys(job), texts, faults: {} };
   },
 };
 

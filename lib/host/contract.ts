@@ -9,6 +9,8 @@ export interface FolderContents {
   readonly names: readonly string[];
   /** Texts of those files that were wanted and are there, by name. */
   readonly texts: Readonly<Record<string, string>>;
+  /** Why those files that were wanted and are there cannot be read, by name: what should stand there. */
+  readonly faults: Readonly<Record<string, string>>;
 }
 
 /** Folders of jobs. */

@@ -18,6 +18,7 @@ import type {
   WorkerThread,
   WriteDisplay,
 } from "./contract.js";
+import { type Decoded, decode } from "./decode.js";
 
 const { resolve: resolveModule } = createRequire(import.meta.url);
 
@@ -28,10 +29,16 @@ const files: JobFolders = {
   resolve: (path) => resolve(path),
   nameOf: (folder) => basename(folder),
   read: (folder, wanted) => {
-    if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory()) return undefined;
-    const present = wanted.filter((file) => isFile(join(folder, file)));
-    const texts = Object.fromEntries(present.map((file) => [file, readFileSync(join(folder, file), "utf8")]));
-    return { names: readdirSync(folder), texts };
+    const names = namesIn(folder);
+    if (!names) return undefined;
+    const texts: Record<string, string> = {};
+    const faults: Record<string, string> = {};
+    for (const file of wanted.filter((name) => names.includes(name))) {
+      const read = readText(join(folder, file));
+      if ("text" in read) texts[file] = read.text;
+      else faults[file] = read.fault;
+    }
+    return { names, texts, faults };
   },
 };
 
@@ -43,8 +50,33 @@ function projectAbove(folder: string): string {
   return projectAbove(parent);
 }
 
-function isFile(path: string): boolean {
-  return statSync(path, { throwIfNoEntry: false })?.isFile() ?? false;
+/** Names of everything in a folder; undefined where there is none, or none that may be read. */
+function namesIn(folder: string): readonly string[] | undefined {
+  try {
+    return readdirSync(folder);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Largest file of a job that is read, in bytes: a hundred times what a shop measures in a year. */
+const largest = 8_000_000;
+
+function readText(path: string): Decoded {
+  try {
+    const found = statSync(path);
+    if (found.isDirectory()) return { fault: "a file, this is a folder" };
+    if (!found.isFile()) return { fault: "a file, this is a pipe or a device" };
+    if (found.size > largest) {
+      const size = Math.round(found.size / 1e6);
+      return { fault: `a file of at most ${largest / 1e6} MB, this one has ${size} MB` };
+    }
+    return decode(readFileSync(path));
+  } catch (error) {
+    const code = error instanceof Error && "code" in error ? error.code : "";
+    if (code === "ENOENT" || code === "ELOOP") return { fault: "a file, this is a link that leads nowhere" };
+    return { fault: "a file that may be read; its permissions or its disk forbid it" };
+  }
 }
 
 const display: Display = {

@@ -11,7 +11,7 @@ import {
 } from "../design/index.js";
 import { type Review, reviewCase } from "../findings/index.js";
 import type { FolderContents } from "../host/contract.js";
-import { type Problem, ProblemsError } from "../problem.js";
+import { didYouMean, type Problem, ProblemsError } from "../problem.js";
 import { isJobName, jobNameExpected } from "./job-name.js";
 
 /** A job, read: its case, what can be bought, what was measured, every part, and what a review says. */
@@ -84,9 +84,11 @@ function filesIn(folder: string): FolderContents | undefined {
 function jobOf(folder: string, files: FolderContents | undefined, read: typeof readDesign): ReadJob {
   if (!files) return { problems: [{ file: folder, expected: "a folder with case.yaml and its tables" }] };
   const given = read(files.texts);
-  const strangers = strangeTables(files.names);
-  if ("problems" in given) return { problems: [...given.problems, ...strangers] };
-  if (strangers.length > 0) return { problems: strangers };
+  const ofFiles = [...unreadable(files), ...strangeTables(files.names)];
+  if ("problems" in given) {
+    return { problems: [...given.problems.filter(({ file }) => !(file in files.faults)), ...ofFiles] };
+  }
+  if (ofFiles.length > 0) return { problems: ofFiles };
   const { design } = given;
   const changed = (...changes: readonly Change[]): Job => {
     const { texts } = applyChange(files.texts, ...changes);
@@ -104,11 +106,23 @@ function jobOf(folder: string, files: FolderContents | undefined, read: typeof r
   return { job };
 }
 
-/** A table under a name that nothing reads is most likely misspelt. */
+function unreadable({ faults }: FolderContents): Problem[] {
+  return Object.entries(faults).map(([file, expected]) => ({ file, expected }));
+}
+
+/** A table under a name that nothing reads is most likely misspelt, or was not saved as text. */
 function strangeTables(names: readonly string[]): Problem[] {
+  const own = ownFiles.map((file) => file.toLowerCase());
   return names
-    .filter((file) => /\.(csv|ya?ml)$/i.test(file) && !ownFiles.includes(file))
-    .map((file) => ({ file, expected: `a file among ${ownFiles.join(", ")}` }));
+    .filter((file) => /^[^.~].*\.(csv|ya?ml|tsv|xlsx?|ods|numbers)$/i.test(file) && !ownFiles.includes(file))
+    .map((file) => {
+      const asText = ownFiles[own.indexOf(`${file.replace(/\.\w+$/, "").toLowerCase()}.csv`)];
+      const expected =
+        asText === undefined
+          ? `a file among ${ownFiles.join(", ")}${didYouMean(file, ownFiles)}`
+          : `this table as ${asText}, saved as CSV`;
+      return { file, expected };
+    });
 }
 
 /**

@@ -6,6 +6,7 @@ import {
   readFileSync,
   renameSync,
   rmSync,
+  symlinkSync,
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
@@ -116,14 +117,57 @@ describe("opening a job", () => {
     expect(problemsThrownBy(() => openJob(folder)).map(({ file }) => file)).toEqual(["notes.csv"]);
   });
 
-  test("a folder under a table's name counts as missing", () => {
+  test("what stands in place of a file is told, also for a table that may be absent", () => {
     const folder = join(scratch, "odd");
     cpSync(join(dataFolder(), demoJob), folder, { recursive: true });
-    rmSync(join(folder, "facings.csv"));
+    for (const file of ["facings.csv", "kerfs.csv", "weights.csv"]) rmSync(join(folder, file));
     mkdirSync(join(folder, "facings.csv"));
+    symlinkSync(join(folder, "kerfs.csv"), join(folder, "kerfs.csv"));
+    symlinkSync(join(folder, "nowhere"), join(folder, "weights.csv"));
     const read = readJob(folder);
-    expect("problems" in read && read.problems).toEqual([
-      { file: "facings.csv", expected: "this file beside case.yaml" },
+    expect("problems" in read && [...read.problems].sort((a, b) => a.file.localeCompare(b.file))).toEqual([
+      { file: "facings.csv", expected: "a file, this is a folder" },
+      { file: "kerfs.csv", expected: "a file, this is a link that leads nowhere" },
+      { file: "weights.csv", expected: "a file, this is a link that leads nowhere" },
+    ]);
+  });
+
+  test("a table that was saved as a spreadsheet is told; what other programs leave is not", () => {
+    const folder = join(scratch, "saved");
+    cpSync(join(dataFolder(), demoJob), folder, { recursive: true });
+    for (const file of ["kerfs.xlsx", "~$kerfs.xlsx", ".~lock.kerfs.ods", "notes.txt"]) {
+      writeFileSync(join(folder, file), "");
+    }
+    expect(problemsThrownBy(() => openJob(folder))).toEqual([
+      { file: "kerfs.xlsx", expected: "this table as kerfs.csv, saved as CSV" },
+    ]);
+  });
+
+  test.each([
+    ["utf16le", (text: string) => Buffer.from(`\ufeff${text}`, "utf16le")],
+    ["utf16le without a mark", (text: string) => Buffer.from(text, "utf16le")],
+    ["latin1", (text: string) => Buffer.from(text, "latin1")],
+  ])("a name in %s keeps its letters", (_, encode) => {
+    const folder = join(scratch, "letters");
+    cpSync(join(dataFolder(), demoJob), folder, { recursive: true });
+    const file = join(folder, "case.yaml");
+    const text = readFileSync(file, "utf8").replace(
+      /^case: .*$/m,
+      "case: Ger\u00e4tekoffer f\u00fcr Z\u00f6e",
+    );
+    writeFileSync(file, encode(text));
+    expect(openJob(folder).case.name).toBe("Ger\u00e4tekoffer f\u00fcr Z\u00f6e");
+  });
+
+  test("a file of letters that cannot be told is a problem", () => {
+    const folder = join(scratch, "letters");
+    cpSync(join(dataFolder(), demoJob), folder, { recursive: true });
+    const file = join(folder, "case.yaml");
+    // "Geräte" as an old Macintosh wrote it
+    const mac = Buffer.from([0x47, 0x65, 0x72, 0x8a, 0x74, 0x65, 0x0a]);
+    writeFileSync(file, Buffer.concat([Buffer.from("# "), mac, readFileSync(file)]));
+    expect(problemsThrownBy(() => openJob(folder))).toEqual([
+      { file: "case.yaml", expected: expect.stringMatching(/^a text saved as UTF-8/) },
     ]);
   });
 });

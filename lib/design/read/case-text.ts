@@ -1,6 +1,7 @@
 /** The text of a case file, parsed, with the line that each of its paths stands on. */
 import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument } from "yaml";
-import type { Problem } from "../../problem.js";
+import type { Problem, RawProblem } from "../../problem.js";
+import { contentOf, faultsBefore, faultsOfParsing } from "./yaml-words.js";
 
 /** A path inside the file: names of blocks and positions in lists. */
 export type CasePath = readonly (string | number)[];
@@ -12,7 +13,7 @@ export interface CaseText {
   /** Plain records, lists and values. */
   readonly content: unknown;
   /** Faults of the text itself: broken indentation, a name twice in a block. */
-  readonly problems: readonly Problem[];
+  readonly problems: readonly RawProblem[];
   /** A problem at a path, with its row, and with what stands there unless another value is given. */
   problemAt(path: CasePath, expected: string, value?: string): Problem;
   /** Does anything stand at this path? */
@@ -21,11 +22,18 @@ export interface CaseText {
 
 /** Parses a case file. Never throws on what a builder wrote. */
 export function readCaseText(text: string, file: string): CaseText {
+  const before = faultsBefore(text);
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, uniqueKeys: false, prettyErrors: false });
-  const broken = document.errors.map(({ message, pos: [start] }): Problem => {
-    return { file, row: lines.linePos(start).line, expected: `readable YAML: ${message}` };
+  const document = parseDocument(before.length > 0 ? "" : text, {
+    lineCounter: lines,
+    uniqueKeys: false,
+    prettyErrors: false,
   });
+  const parsed = [...before, ...faultsOfParsing(document, text)];
+  const plain = parsed.length > 0 ? undefined : contentOf(document, text);
+  const faults = plain && "at" in plain ? [plain] : parsed;
+  const rowAt = (at: number): number => text.slice(0, at).split("\n").length;
+  const broken = faults.map(({ at, ...fault }): RawProblem => ({ file, row: rowAt(at), ...fault }));
   const rowOf = (node: Node | null | undefined): number | undefined =>
     node?.range ? lines.linePos(node.range[0]).line : undefined;
   const steps = (path: CasePath): Step[] =>
@@ -40,7 +48,7 @@ export function readCaseText(text: string, file: string): CaseText {
   const doubled = broken.length > 0 ? [] : doubledNames(document.contents, [], rowOf);
   return {
     file,
-    content: broken.length > 0 ? undefined : document.toJS(),
+    content: plain && "content" in plain ? plain.content : undefined,
     problems: [...broken, ...doubled.map((problem) => ({ file, ...problem }))],
     problemAt,
     has: (path) => steps(path).length === path.length,

@@ -178,14 +178,18 @@ function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
 function problemsOf(issue: z.core.$ZodIssue, { problemAt }: CaseText): RawProblem[] {
   const path = issue.path.map((step) => (typeof step === "symbol" ? String(step) : step));
   if (issue.code === "unrecognized_keys") {
-    const known = issue.message.replace(/^one of /, "").split(", ");
-    return issue.keys.map((key) =>
-      problemAt([...path, key], `${issue.message}${didYouMean(key, known)}`, key),
-    );
+    return issue.keys.map((key) => problemAt([...path, key], wordExpected(key, issue.message), key));
   }
   if (issue.code === "invalid_key") {
     const [inner] = issue.issues;
     return [problemAt(path, inner?.message ?? issue.message, String(path.at(-1)))];
   }
   return [problemAt(path, issue.message)];
+}
+
+/** What an unknown word should have been. */
+function wordExpected(word: string, oneOf: string): string {
+  if (/^\d+$/.test(word)) return `a decimal point before ${word}, not a comma: a comma begins the next word`;
+  if (word === "<<") return "the words themselves: a block cannot be merged into another";
+  return `${oneOf}${didYouMean(word, oneOf.replace(/^one of /, "").split(", "))}`;
 }
