@@ -34,6 +34,8 @@ import {
 const positive = { above: 0 };
 const zeroOrMore = { min: 0 };
 const share = { min: 0, max: 1 };
+/** Holes of a pattern along one way. */
+const holes = { above: 0, reach: 200 };
 const name = needed("name", Name, "What the case and other tables call it.", { unique: true });
 const supplier = needed("supplier", Name, "Where it is bought.");
 const priceOf = (what: string) => needed("price", Money, `Price of ${what}.`, zeroOrMore);
@@ -114,7 +116,7 @@ const hardwareColumns = {
     ]),
     "What it is.",
   ),
-  mass: needed("mass", Mass, "Mass of one.", positive),
+  mass: needed("mass", Mass, "Mass of one.", { above: 0, reach: 200 }),
   price: priceOf("one"),
   supplier,
   width: needed("width", Length, "Width of the part on the panel.", positive),
@@ -141,8 +143,8 @@ const hardwareColumns = {
   ),
   fastener: nameIn("fastener", ["fasteners"], "The fastener it is held by."),
   fasteners: needed("fasteners", Count, "How many fasteners hold one.", positive),
-  holeColumns: needed("hole columns", Count, "Columns of its hole pattern, evenly spread.", positive),
-  holeRows: needed("hole rows", Count, "Rows of its hole pattern, evenly spread.", positive),
+  holeColumns: needed("hole columns", Count, "Columns of its hole pattern, evenly spread.", holes),
+  holeRows: needed("hole rows", Count, "Rows of its hole pattern, evenly spread.", holes),
   holeWidth: needed("hole width", Length, "Width of its hole pattern, between hole centres.", zeroOrMore),
   holeHeight: needed("hole height", Length, "Height of its hole pattern, between hole centres.", zeroOrMore),
   rated: optional(

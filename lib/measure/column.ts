@@ -1,11 +1,19 @@
 /** What a column of a builder's table may hold: its header, its kind, its unit, its bounds. */
-import { type Kind, Money, type Quantity, type QuantityKind, readNumber } from "../quantity/index.js";
+import {
+  beyondReach,
+  type Kind,
+  Money,
+  type Quantity,
+  type QuantityKind,
+  readNumber,
+} from "../quantity/index.js";
 
 /** Rules beyond the kind. Bounds are in SI; for money they are amounts. */
 export interface ColumnRules {
   /** The least value allowed. */ readonly min?: number;
   /** The greatest value allowed. */ readonly max?: number;
   /** A bound that is itself not allowed. */ readonly above?: number;
+  /** A greatest value that nobody means to pass, and that is told only to whoever does. */ readonly reach?: number;
   /** No value may stand in two rows, capitals or not. */ readonly unique?: boolean;
 }
 
@@ -18,6 +26,9 @@ export interface Column<T> {
   /** Reads the unit of a header, or says by a RangeError which units it may be. */
   readUnit(unit: string | undefined): CellReader<T>;
 }
+
+/** Thrown for a value beyond all that a shop could mean; its message says what the most is. */
+export class OutOfReach extends RangeError {}
 
 /** Reads the cells below one header. */
 export interface CellReader<T> {
@@ -107,6 +118,9 @@ function bounded<T>(kind: Kind<T>, unit: string | undefined, rules: ColumnRules)
       const value = readCell(kind, unit, cell);
       const measured = kind.measure?.(value);
       if (measured !== undefined && !within(measured, rules)) throw new RangeError(`expected ${expected}`);
+      const beyond =
+        rules.max === undefined ? beyondReach(kind, measured, { unit, reach: rules.reach }) : undefined;
+      if (beyond !== undefined) throw new OutOfReach(beyond);
       return value;
     },
   };

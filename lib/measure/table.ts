@@ -2,7 +2,7 @@
 
 import { parse } from "csv-parse/browser/esm/sync";
 import type { Problem } from "../problem.js";
-import type { CellReader, Column } from "./column.js";
+import { type CellReader, type Column, OutOfReach } from "./column.js";
 import { isProblem } from "./readings.js";
 
 /** What every row carries beside its own fields. */
@@ -101,8 +101,9 @@ function readRow(
     if (value === "" && !column.required) continue;
     try {
       row[field] = reader.read(value);
-    } catch {
-      problems.push({ file, row: line, column: written, value, expected: reader.expected });
+    } catch (error) {
+      const expected = error instanceof OutOfReach ? error.message : reader.expected;
+      problems.push({ file, row: line, column: written, value, expected });
     }
   }
   return { row, problems };

@@ -10,7 +10,7 @@ export function readNumber(text: string): number {
   const trimmed = text.trim();
   if (trimmed.includes(",")) throw new RangeError(`a number without commas, got "${trimmed}"`);
   const value = readMixedFraction(trimmed) ?? readDecimal(trimmed);
-  if (value === undefined) throw new RangeError(`a number, got "${trimmed}"`);
+  if (value === undefined || !Number.isFinite(value)) throw new RangeError(`a number, got "${trimmed}"`);
   return value;
 }
 

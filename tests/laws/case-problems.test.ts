@@ -28,6 +28,45 @@ describe("one wrong value gives one problem at its row", () => {
       },
     ],
     [
+      "a length with a decimal comma",
+      "pitch: 100",
+      'pitch: "100,5"',
+      {
+        row: row("pitch: 100"),
+        column: "build.edges.pitch",
+        value: "100,5",
+        expected: "a decimal point: 100.5",
+      },
+    ],
+    [
+      "a crowd",
+      "people: 2",
+      "people: 1000000000",
+      { row: row("people: 2"), column: "journey.people", value: "1000000000", expected: "at most 100" },
+    ],
+    [
+      "rivets without end",
+      "pitch: 100",
+      "pitch: 1/2000",
+      {
+        row: row("pitch: 100"),
+        column: "build.edges.pitch",
+        value: "1/2000",
+        expected: `${length}, at least 2 mm`,
+      },
+    ],
+    [
+      "a price without end",
+      "ready made: 900",
+      "ready made: .inf",
+      {
+        row: row("ready made: 900"),
+        column: "business.ready made",
+        value: ".inf",
+        expected: "an amount in EUR such as 12.50, at least 0",
+      },
+    ],
+    [
       "a length of the wrong kind",
       "set back: 60",
       "set back: 60 kg",

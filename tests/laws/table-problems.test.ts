@@ -96,6 +96,20 @@ describe("a table of the stock", () => {
       'row 3, insert diameter: found "0 of 3 sizes", expected insert diameter, insert length and insert hole of an insert',
     ],
     ["facings.csv", "lam 1,sheet", "lam 1,tile", 'row 2, form: found "tile", expected one of sheet, roll'],
+    ["hardware.csv", "handle,500", "handle,1000000", 'row 3, mass (g): found "1000000", expected at most '],
+    [
+      "hardware.csv",
+      "rivet 4,10,5,2",
+      "rivet 4,10,2000000,2",
+      'row 3, hole columns: found "2000000", expected at most 200',
+    ],
+    [
+      "bar-stock.csv",
+      "seat 50,2500",
+      "seat 50,25000000",
+      'row 3, length (mm): found "25000000", expected at most 1\u202f000\u202f000 mm',
+    ],
+    ["facings.csv", "9,50,yard", `9,${"9".repeat(320)}/1,yard`, 'row 2, price (EUR): found "999'],
     ["adhesives.csv", "22,8", "122,8", 'row 2, solids (%): found "122", expected a number in %'],
   ])("%s with %j as %j", (file, find, replacement, message) => {
     const found = problemsOf(spoilt(file, find, replacement)).map(showProblem);

@@ -45,7 +45,7 @@ export interface Facing extends BlockOf<typeof facingFields> {}
 export const extrusionFields = {
   bar: needed("bar", Name, "A name of bar-stock.csv."),
   rivet: needed("rivet", Name, "A name of fasteners.csv."),
-  pitch: needed("pitch", Length, "Largest spacing of the rivets along each leg.", positive),
+  pitch: needed("pitch", Length, "Largest spacing of the rivets along each leg.", { min: 0.002 }),
   endDistance: needed("end distance", Length, "From the bar's end to the first rivet.", positive),
   setBack: needed("set back", Length, "Cut off at each end, to make room for a corner.", zeroOrMore),
   ends: preset("ends", choice("ends", ["square", "mitred"]), "square", "How its ends are cut."),

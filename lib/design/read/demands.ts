@@ -98,7 +98,7 @@ const rampSizeForm: Form<RampSize> = checked(
 );
 
 const journeyFields = {
-  people: needed("people", Count, "How many people lift.", positive),
+  people: needed("people", Count, "How many people lift.", { above: 0, reach: 100 }),
   liftFrom: needed("lift from", Length, "Hands above the floor at the start of the lift.", zeroOrMore),
   liftTo: needed("lift to", Length, "Hands above the floor at the end of the lift.", zeroOrMore),
   reach: needed("reach", Length, "Distance from the ankles to the hands.", zeroOrMore),

@@ -1,6 +1,6 @@
 /** Pieces that the schema of the case file is made of. Every message says what was expected. */
 import { z } from "zod";
-import { type Kind, Length, Money, readNumber } from "../../quantity/index.js";
+import { beyondReach, type Kind, Length, Money, money, readNumber } from "../../quantity/index.js";
 
 /** What a bare number means in this file. */
 export interface FileUnits {
@@ -18,21 +18,33 @@ export interface FieldRules {
   readonly max?: number;
   /** A bound that is itself not allowed. */
   readonly above?: number;
+  /** A greatest value that nobody means to pass, and that is told only to whoever does. */
+  readonly reach?: number;
 }
 
 /** One value, read by its kind. */
 export function field<T>(kind: Kind<T>, rules: FieldRules = {}): z.ZodType<T> {
   const expected = [kind.expected, ...boundsInWords(kind, rules)].join(", ");
   return z.unknown().transform((input, context) => {
+    let message = expected;
     try {
       const value = kind.read(input);
-      if (within(kind.measure?.(value), rules)) return value;
+      const measured = kind.measure?.(value);
+      const beyond = rules.max === undefined ? beyondReach(kind, measured, rules) : undefined;
+      if (within(measured, rules) && beyond === undefined) return value;
+      message = beyond ?? expected;
     } catch {
       // any failure to read has one answer: what was expected
     }
-    context.issues.push({ code: "custom", message: expected, input });
+    context.issues.push({ code: "custom", message: withPoint(input) ?? message, input });
     return z.NEVER;
   });
+}
+
+/** A decimal comma is the likeliest mistake in a number that has one. */
+function withPoint(input: unknown): string | undefined {
+  const [, whole, part, rest = ""] = /^\s*(-?\d+),(\d+)(\s.*)?$/.exec(String(input)) ?? [];
+  return whole === undefined ? undefined : `a decimal point: ${whole}.${part}${rest.trimEnd()}`;
 }
 
 function within(measured: number | undefined, { min, max, above }: FieldRules): boolean {
@@ -73,7 +85,7 @@ export function moneyIn({ currency }: FileUnits): Kind<Money> {
     expected: `an amount in ${currency} such as 12.50`,
     read: (text) => {
       const number = bareNumber(text);
-      const amount = number === undefined ? Money.read(text) : { amount: number, currency };
+      const amount = number === undefined ? Money.read(text) : money(number, currency);
       if (amount.currency !== currency) throw new RangeError(`expected ${currency}`);
       return amount;
     },

@@ -43,11 +43,11 @@ function partsForm<Part extends string, T>(
   ) as unknown as Form<Readonly<Partial<Record<Part, T>>>>;
 }
 
-const positive = { above: 0 };
+const room = { above: 0, reach: 20 };
 const insideForm = block({
-  width: needed("width", Length, "Clear inside along x.", positive),
-  depth: needed("depth", Length, "Clear inside along y.", positive),
-  height: needed("height", Length, "Clear inside along z.", positive),
+  width: needed("width", Length, "Clear inside along x.", room),
+  depth: needed("depth", Length, "Clear inside along y.", room),
+  height: needed("height", Length, "Clear inside along z.", room),
 });
 
 const sectionFields = {
