@@ -75,6 +75,8 @@ export type SourceKey =
   | "ista-1a"
   | "rolling-friction"
   | "en-1990"
+  | "asce-7"
+  | "en-1022"
   | "en-12195"
   | "ctu-code"
   | "astm-d4169"
@@ -247,6 +249,12 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   "ista-1a": { title: "ISTA 1A Packaged products of 150 lb or less", author: "ISTA" },
   "fmcsa-393": { title: "49 CFR 393 Protection against shifting and falling cargo", author: "US DOT" },
   "rolling-friction": { title: "Rolling friction of wheels, calculation pages of drive makers" },
+  "asce-7": {
+    title: "ASCE 7 Minimum design loads for buildings, and the residential codes that repeat it",
+    author: "American Society of Civil Engineers",
+    year: 2016,
+  },
+  "en-1022": { title: "EN 1022 Furniture - Seating - Stability", author: "CEN", year: 2018 },
   "en-1990": { title: "EN 1990 Basis of structural design", author: "CEN", year: 2002 },
   "finite-element-procedures": { title: "Finite Element Procedures", author: "K. J. Bathe", year: 1996 },
   "en-12195": {

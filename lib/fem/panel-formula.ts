@@ -142,7 +142,7 @@ export const meshedPanelUniform: Formula<MeshedPanel, MeshedPanelAnswer> = formu
 });
 
 /** Panels kept: those of a large case, and of some edits before. */
-const mostPanels = 120;
+const mostPanels = 240;
 
 /** What a panel answers under one load, on two meshes. */
 export interface SolvedPanel extends Omit<TrustedDeflection, "panel" | "coarse"> {

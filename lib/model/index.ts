@@ -33,6 +33,7 @@ export * from "./stiffness/sheet-moduli.js";
 export * from "./stiffness/shelf-sag.js";
 export * from "./strength/panel-load.js";
 export * from "./strength/panel-strength.js";
+export * from "./strength/pressed-place.js";
 export * from "./strength/sheet-strength.js";
 export * from "./travel/balancing.js";
 export * from "./travel/drops.js";

@@ -9,6 +9,7 @@ export * from "./inertia.js";
 export * from "./lashing.js";
 export * from "./lift.js";
 export * from "./lift-limit.js";
+export * from "./person.js";
 export * from "./ride.js";
 export * from "./rolling.js";
 export * from "./team.js";

@@ -55,6 +55,11 @@ const demandFields = {
   ),
   climate: needed("climate", choice("climate", ["dry", "damp"]), "Air that a loaded shelf creeps in."),
   push: needed("push", Force, "Sideways push at the top edge.", positive),
+  topBears: optional(
+    "top bears",
+    choice("what somebody may do on a top", ["stands", "kneels", "sits"]),
+    "What somebody may do on a top; whoever is told nothing stands on it.",
+  ),
 };
 
 /** What the builder asks of the case. */

@@ -1,0 +1,115 @@
+/** Whether a panel bears a person: who stands, kneels or sits on the top, or leans on a side. */
+import type { PanelPart } from "../../design/index.js";
+import { holdOf, pressedWhereWeakest, type ReviewInput, sheetStrength } from "../../model/index.js";
+import { type PersonWay, personLoad } from "../../moving/index.js";
+import { Force, Length } from "../../quantity/index.js";
+import { type Citation, cite } from "../../source.js";
+import { styleOf } from "../amount.js";
+import { type Answer, type Question, question, type Subjects } from "../question.js";
+import { each, known } from "../subjects.js";
+import { type JudgedLoad, type JudgedSheet, sheetAnswer, sheetAssumptions, worstOf } from "./sheet-answer.js";
+
+const standCaution =
+  "Nobody stands on the case while it is on casters or stacked: it rolls or tips long before it breaks.";
+const leanCaution =
+  "A panel that breaks under a shoulder cuts, and a case that is leant on tips: brake it, and keep children from climbing.";
+
+function eachPanelThat(chosen: (panel: PanelPart) => boolean): Subjects<PanelPart> {
+  return each(
+    ({ parts }) => parts.panels.filter(chosen),
+    ({ id }) => id,
+  );
+}
+
+function strengthNeeded() {
+  return known((input, { sheet }: PanelPart) => sheetStrength(sheet, input.measurements));
+}
+
+/** What each says of somebody. */
+const doing = { stands: "standing", kneels: "kneeling", sits: "sitting" } as const;
+const doings = ["stands", "kneels", "sits"] as const;
+
+/** Whether a top bears somebody. */
+export const standing: Question = question({
+  id: "strength.person",
+  about: eachPanelThat(({ role, face }) => role === "face" && face === "top"),
+  ask: ({ id }, { case: { demands } }) =>
+    `Does ${id} bear somebody ${doing[demands.topBears ?? "stands"]} on it?`,
+  tier: "safety",
+  cautions: [standCaution],
+  assumes: sheetAssumptions,
+  needs: { strength: strengthNeeded() },
+  answer: (input, { strength }, panel) => {
+    const sheet = { panel, strength };
+    const asked = input.case.demands.topBears ?? "stands";
+    const answer = sheetAnswer(input, sheet, pressed(input, sheet, asked));
+    const others = doings
+      .filter((way) => way !== asked)
+      .map((way) => {
+        const { worst } = pressed(input, sheet, way).use;
+        return `${worst.stress <= worst.allowed ? "bears" : "does not bear"} one ${doing[way]}`;
+      });
+    return personAnswer(asked, {
+      ...answer,
+      facts: `${loadWords(input, asked, `Somebody ${doing[asked]}`)} ${answer.facts} It ${others.join(" and ")}.`,
+      remedies: [
+        {
+          words:
+            'A thicker top or battens under it; or write "top bears: sits" into the demands and NO STEP on every top.',
+        },
+      ],
+    });
+  },
+});
+
+/** Whether an upright panel or a door bears somebody who leans on it. */
+export const leaning: Question = question({
+  id: "strength.lean",
+  about: eachPanelThat(({ face }) => face !== undefined && face !== "top" && face !== "bottom"),
+  ask: ({ id }) => `Does ${id} bear somebody who falls or leans against it?`,
+  tier: "safety",
+  cautions: [leanCaution],
+  assumes: sheetAssumptions,
+  needs: { strength: strengthNeeded() },
+  answer: (input, { strength }, panel) => {
+    const sheet = { panel, strength };
+    const answer = sheetAnswer(input, sheet, pressed(input, sheet, "leans"));
+    return personAnswer("leans", {
+      ...answer,
+      facts: `${loadWords(input, "leans", "Somebody leaning on it")} ${answer.facts}`,
+      remedies: [{ words: "A thicker sheet, a batten behind it, or a guard bar across the opening." }],
+    });
+  },
+});
+
+function pressed(input: ReviewInput, sheet: JudgedSheet, way: PersonWay): JudgedLoad {
+  const { panel } = sheet;
+  const line = personLoad.worked({ way });
+  const { force, side } = line.value;
+  const { moments, because } = pressedWhereWeakest(
+    panel,
+    holdOf(panel, input),
+    { force, length: side, width: side },
+    input,
+  );
+  const what = "pressed where it gives most";
+  return worstOf(input, sheet, [{ what, moments, because: [line, because], duration: "short" }]);
+}
+
+function loadWords(input: ReviewInput, way: PersonWay, who: string): string {
+  const { force, side } = personLoad({ way });
+  const style = styleOf(input.case);
+  return `${who} counts as ${Force.show(force, style)} on a square of ${Length.show(side, style)}.`;
+}
+
+/** Where the load of each comes from. */
+const loadSources: Readonly<Record<PersonWay, Citation>> = {
+  stands: cite("asce-7", "table 4-1, stair treads"),
+  kneels: cite("en-1022", "user of 110 kg, here on one knee"),
+  sits: cite("en-1022", "user of 110 kg"),
+  leans: cite("asce-7", "4.5, infill of guards"),
+};
+
+function personAnswer(way: PersonWay, answer: ReturnType<typeof sheetAnswer>): Answer {
+  return { ...answer, limit: loadSources[way], sources: [answer.limit, ...(answer.sources ?? [])] };
+}

@@ -1,0 +1,124 @@
+/** A panel that one place of it is pressed on: where it gives most, by a person, a hand or a thing. */
+import type { PanelPart } from "../../design/index.js";
+import {
+  type HeldPanel,
+  isMaterial,
+  type LargestMoments,
+  meshedPanelUniform,
+  type Outline,
+  type PanelPlace,
+  panelPatchMoments,
+  type Spot,
+} from "../../fem/index.js";
+import type { WorkedLine } from "../../formula.js";
+import { type Force, Length, LineLoad, Pressure } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
+import type { ReviewInput } from "../review-input.js";
+import { heldPanel, type PanelHold } from "./panel-load.js";
+
+/** A force on a rectangle of a panel. */
+export interface PressedPatch {
+  /** The force. */
+  readonly force: Force;
+  /** Of the rectangle, along the panel's x; cut to the panel. */
+  readonly length: Length;
+  /** Of the rectangle, along the panel's y; cut to the panel. */
+  readonly width: Length;
+}
+
+/** What pressing there makes. */
+export interface PressedPanel {
+  /** The panel's largest moments, the shear around the rectangle included. */
+  readonly moments: LargestMoments;
+  /** The worked line. */
+  readonly because: WorkedLine;
+}
+
+/**
+ * A panel pressed on a rectangle, as near as there is material to where an even load bends it most. Where openings
+ * leave no room, the rectangle shrinks: on a smaller place the same force is never milder.
+ *
+ * @throws Refusal where there is room for nothing as large as a thumb
+ */
+export function pressedWhereWeakest(
+  panel: PanelPart,
+  hold: PanelHold,
+  patch: PressedPatch,
+  input: ReviewInput,
+): PressedPanel {
+  const held = heldPanel(panel, hold, input);
+  const { x, y, length, width } = roomFor(held, hold, patch);
+  const because = panelPatchMoments.worked({
+    ...held,
+    patch: { x, y },
+    patchLength: length,
+    patchWidth: width,
+    force: patch.force,
+    points: hold.points,
+  });
+  const around = patch.force / (2 * (length + width));
+  const edgeShear = LineLoad.si(Math.max(around, because.value.edgeShear));
+  return { moments: { ...because.value, edgeShear }, because };
+}
+
+/** A rectangle on a panel, from its lower left corner. */
+type Room = PanelPlace & Pick<PressedPatch, "length" | "width">;
+
+/** What a rectangle without room shrinks by, again and again. */
+const shrinking = 0.8;
+/** Nothing smaller is tried. */
+const thumb = 0.02;
+
+function roomFor(
+  held: HeldPanel,
+  hold: PanelHold,
+  { length, width }: Pick<PressedPatch, "length" | "width">,
+): Room {
+  const outline: Outline = {
+    length: held.length,
+    width: held.width,
+    cutouts: held.openings.map((shape) => ({ name: "opening", shape })),
+  };
+  const about = weakest(held, hold);
+  for (let share = 1; share * Math.min(length, width) >= thumb; share *= shrinking) {
+    const [u, v] = [Math.min(share * length, held.length), Math.min(share * width, held.width)];
+    const clear = nearestClear(outline, about, [u, v]);
+    if (!clear) continue;
+    const [x, y] = clear;
+    return { x: Length.si(x), y: Length.si(y), length: Length.si(u), width: Length.si(v) };
+  }
+  throw new Refusal("strength: openings leave no room to press on");
+}
+
+/** The middle of a leaf, which single points hold; else where an even load bends it most. */
+function weakest(held: HeldPanel, { points }: PanelHold): Spot {
+  if (points.length > 0) return [held.length / 2, held.width / 2];
+  const { atX, atY } = meshedPanelUniform({ ...held, pressure: Pressure.si(1) });
+  return [atX, atY];
+}
+
+/** Steps from one end of the panel to the other in which a clear place is looked for. */
+const steps = 48;
+/** Places of the rectangle that must lie on material, along each side. */
+const looks = 7;
+
+/** Lower left corner of the rectangle that lies on material, its middle nearest to a place; undefined without room. */
+function nearestClear(outline: Outline, [atX, atY]: Spot, [u, v]: Spot): Spot | undefined {
+  const start: Spot = [within(atX - u / 2, outline.length - u), within(atY - v / 2, outline.width - v)];
+  if (isClear(outline, start, [u, v])) return start;
+  const along = Array.from({ length: steps + 1 }, (_, i) => i / steps);
+  const places = along.flatMap((a) =>
+    along.map((b): Spot => [a * (outline.length - u), b * (outline.width - v)]),
+  );
+  const away = ([x, y]: Spot): number => (x - start[0]) ** 2 + (y - start[1]) ** 2;
+  return places.sort((a, b) => away(a) - away(b)).find((place) => isClear(outline, place, [u, v]));
+}
+
+function within(at: number, most: number): number {
+  return Math.min(most, Math.max(0, at));
+}
+
+function isClear(outline: Outline, [x, y]: Spot, [u, v]: Spot): boolean {
+  const shares = Array.from({ length: looks }, (_, i) => i / (looks - 1));
+  return shares.every((a) => shares.every((b) => isMaterial(outline, [x + a * u, y + b * v])));
+}
