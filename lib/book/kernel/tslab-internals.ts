@@ -4,6 +4,7 @@
  */
 import { createRequire } from "node:module";
 import { dirname } from "node:path";
+import { type CellCompiler, watchWithNames, withoutExports } from "./cell-names.js";
 
 const wantedVersion = "1.0.22";
 const load = createRequire(import.meta.url);
@@ -94,7 +95,10 @@ export interface TslabInternals {
 }
 
 /** Loads the compiler that tslab uses, before tslab does, so that it can be prepared. */
-function loadTslabCompiler(): { readonly path: string; readonly compiler: Record<string, unknown> } {
+function loadTslabCompiler(): {
+  readonly path: string;
+  readonly compiler: Record<string, unknown> & CellCompiler;
+} {
   refuseOtherVersion();
   const path = load.resolve("@tslab/typescript-for-tslab", { paths: [dirname(load.resolve("tslab"))] });
   return { path, compiler: load(path) };
@@ -132,7 +136,20 @@ export function loadTslab(): TslabInternals {
     const names = missing.map(([name]) => name).join(", ");
     throw new Error(`tslab kernel: tslab ${wantedVersion} lacks ${names}; run "npm ci" again`);
   }
-  return found;
+  return { ...found, createConverter: convertingExports(found.createConverter) };
+}
+
+type CreateConverter = TslabInternals["createConverter"];
+
+/** Cells may say `export`, as the files that they are copied from do. */
+function convertingExports(create: CreateConverter): CreateConverter {
+  const { compiler } = loadTslabCompiler();
+  return (options) => {
+    const converter = create(options);
+    const convert: Converter["convert"] = (declared, code) =>
+      converter.convert(declared, withoutExports(compiler, code));
+    return { ...converter, convert };
+  };
 }
 
 /** @throws Error when tslab is another version */
@@ -161,5 +178,6 @@ export function compileCellsStrictly(): void {
   const strict = { strict: true, moduleResolution: bundler, lib: ["lib.es2023.d.ts"] };
   const createStrictly: CreateHost = (files, options, ...rest) =>
     create(files, { ...options, ...strict }, ...rest);
-  replaceModule(path, { ...compiler, createWatchCompilerHost: createStrictly });
+  const createWatchProgram = watchWithNames(compiler);
+  replaceModule(path, { ...compiler, createWatchCompilerHost: createStrictly, createWatchProgram });
 }
