@@ -1,4 +1,4 @@
-import { keptLast } from "../kept/index.js";
+import { keptLast, memoizeLast } from "../kept/index.js";
 import {
   type BusinessInput,
   type CaseBox,
@@ -113,13 +113,11 @@ type PhysicalReview = Pick<
   "stiffness" | "strength" | "joints" | "travel" | "fitOut" | "box" | "masses"
 >;
 
-const physicalReviews = new WeakMap<ReviewInput, PhysicalReview>();
-
-function physicalReview(input: ReviewInput): PhysicalReview {
-  const known = physicalReviews.get(input) ?? newPhysicalReview(input);
-  physicalReviews.set(input, known);
-  return known;
-}
+const physicalReview = memoizeLast(
+  (input: ReviewInput) => input,
+  () => [],
+  newPhysicalReview,
+);
 
 function newPhysicalReview(input: ReviewInput): PhysicalReview {
   const once = lazily();

@@ -160,16 +160,16 @@ const looseAfter = [...sumAfter, "\\cdot", "\\times", "/"];
 
 /** A value from start to end, in brackets where it is negative, side by side with another factor, or under a power. */
 function placed(value: string, tokens: readonly string[], start: number, end: number): string {
-  const loose = stands(tokens, start, end, looseBefore, looseAfter) && !value.startsWith("-");
+  const loose = isBetween(tokens, start, end, looseBefore, looseAfter) && !value.startsWith("-");
   return loose ? `{${value}}` : `{\\left(${value}\\right)}`;
 }
 
 /** Whether nothing is done to a sum from start to end but adding to it. */
 function sumStandsAlone(tokens: readonly string[], start: number, end: number): boolean {
-  return stands(tokens, start, end, sumBefore, sumAfter);
+  return isBetween(tokens, start, end, sumBefore, sumAfter);
 }
 
-function stands(
+function isBetween(
   tokens: readonly string[],
   start: number,
   end: number,

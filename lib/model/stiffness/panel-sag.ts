@@ -108,13 +108,16 @@ export function cutFromSpan(panel: PanelPart): Area {
 }
 
 /**
- * The panel named, under the pressure that its face is asked to bear.
+ * The panel named.
  *
  * @throws Refusal when there is no such panel
  */
 export function panelNamed({ parts }: ReviewInput, id: string): PanelPart {
   const panel = parts.panels.find((one) => one.id === id);
-  if (!panel) throw new Refusal(`stiffness: no panel "${id}"`);
+  if (!panel)
+    throw new Refusal(
+      `stiffness: no panel "${id}", expected one of ${parts.panels.map((one) => one.id).join(", ")}`,
+    );
   return panel;
 }
 

@@ -75,9 +75,10 @@ export function protectedTable(job: Job): TableView {
 }
 
 function betterPlace({ fragility, inCase, byItself }: ProtectedOrRemoved): string {
-  const stands = ({ deceleration }: Drop): boolean => deceleration !== undefined && deceleration <= fragility;
-  if (stands(inCase)) return "in the case";
-  if (stands(byItself)) return "by itself";
+  const survives = ({ deceleration }: Drop): boolean =>
+    deceleration !== undefined && deceleration <= fragility;
+  if (survives(inCase)) return "in the case";
+  if (survives(byItself)) return "by itself";
   const known = inCase.deceleration !== undefined || byItself.deceleration !== undefined;
   return known ? "neither: more foam" : "not known yet: foam and its curve";
 }

@@ -11,6 +11,7 @@ import {
   type MovedOutline,
   movedOutlines,
   type NamedValue,
+  panelNamed,
   runsOf,
   sagTrials,
 } from "../../model/index.js";
@@ -108,8 +109,8 @@ export function meshNote(points: readonly { readonly meshError: number }[]): str
 }
 
 /** The panel with its openings, to scale. */
-export function panelDrawing({ parts, case: { units } }: Job, id: string): DrawingView {
-  return panelHolesDrawing(panelNamed(parts.panels, id), [], ruleOf(units));
+export function panelDrawing(job: Job, id: string): DrawingView {
+  return panelHolesDrawing(panelNamed(job, id), [], ruleOf(job.case.units));
 }
 
 /** The face with the largest share cut away: the one to worry about. */
@@ -162,13 +163,6 @@ export function stiffnessAnswer({ review }: Job): string {
   const [worst] = [...review.stiffness].sort((a, b) => (b.ratio ?? 0) - (a.ratio ?? 0));
   const holding = review.stiffness.filter(({ verdict }) => verdict === "holds").length;
   return `${holding} of ${review.stiffness.length} panels, shelves, doors and boxes hold. ${worst ? `Most is asked of ${worst.subject}: ${worst.answer}` : ""}`;
-}
-
-function panelNamed(panels: readonly PanelPart[], id: string): PanelPart {
-  const found = panels.find((panel) => panel.id === id);
-  if (!found)
-    throw new Refusal(`no panel "${id}", expected one of ${panels.map((panel) => panel.id).join(", ")}`);
-  return found;
 }
 
 /** A load case on both meshes. */
