@@ -53,7 +53,12 @@ export interface Case {
   readonly services: Services;
   /** What it must earn. */
   readonly business: Business;
+  /** Blocks that the file left out: nothing is asked about them, and what stands for them here means nothing. */
+  readonly leftOut: readonly LeftOut[];
 }
+
+/** A block of the case file that a case can do without. */
+export type LeftOut = "journey" | "services" | "business";
 
 /** What there is to build, whatever it earns. */
 export type CaseBuild = Omit<Case, "business">;

@@ -22,6 +22,7 @@ import {
   soundStock,
   type TableTexts,
 } from "./tables.js";
+import { usedTables } from "./used-tables.js";
 
 /** A case with everything that belongs to it, read and checked. */
 export interface Design {
@@ -67,7 +68,7 @@ export function designReader(): (texts: TableTexts) => ReadDesign {
   let before: Design | undefined;
   return (texts) => {
     const read = caseOf(texts[caseFile] ?? "");
-    tables = share(tables, readTables(texts, readOne));
+    tables = share(tables, readTables(texts, readOne, usedTables(read.case)));
     const { stock, offers, measurements } = tables;
     const description = read.case && share(before?.case, read.case);
     build = description && share(build, buildOf(description));
@@ -104,12 +105,15 @@ function unsureOf({ hidden }: ReadCase, { unsure }: SoundStock): Unsure {
 
 /** Reads tables, each again only when its text is another one. */
 function keptTables(): ReadOne {
-  const last = new Map<string, { readonly text: string; readonly read: ReadTable<TableRow> }>();
+  const last = new Map<
+    string,
+    { readonly text: string; readonly mayBeEmpty: boolean; readonly read: ReadTable<TableRow> }
+  >();
   return <Row extends TableRow>(text: string, file: string, schema: TableSchema<Row>): ReadTable<Row> => {
     const known = last.get(file);
-    if (known?.text === text) return known.read as ReadTable<Row>;
+    if (known?.text === text && known.mayBeEmpty === schema.mayBeEmpty) return known.read as ReadTable<Row>;
     const read = readTable(text, file, schema);
-    last.set(file, { text, read });
+    last.set(file, { text, mayBeEmpty: schema.mayBeEmpty, read });
     return read;
   };
 }

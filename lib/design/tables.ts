@@ -46,13 +46,18 @@ export type ReadOne = <Row extends TableRow>(
   schema: TableSchema<Row>,
 ) => ReadTable<Row>;
 
-/** Reads every table. A table of the stock must be there; other tables may be absent or empty. */
-export function readTables(texts: TableTexts, readOne: ReadOne = readTable): ReadTables {
+/** Reads every table. A table of the stock that the case uses must be there; other tables may be absent or empty. */
+export function readTables(
+  texts: TableTexts,
+  readOne: ReadOne = readTable,
+  used: ReadonlySet<TableName> = new Set(stockNames),
+): ReadTables {
   const problems: Problem[] = [];
   const readAll = <Rows>(declared: Readonly<Record<string, AnyTable>>): Rows =>
     Object.fromEntries(
       Object.entries(declared).map(([name, table]) => {
-        const read = readText(texts, table, readOne);
+        const needed = used.has(name as TableName);
+        const read = readText(texts, needed ? table : { ...table, mayBeEmpty: true }, readOne);
         problems.push(...read.problems);
         return [name, read.rows];
       }),

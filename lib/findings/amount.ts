@@ -35,6 +35,11 @@ export function showMeshError(share: Ratio): string {
   return Ratio.show(share, { unit: "%", digits: 1 });
 }
 
+/** "1 rivet", "2 rivets". */
+export function counted(count: number, one: string, many: string): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
 /** "within 3 %". */
 export function withinMesh(meshError: Ratio): string {
   return `within ${showMeshError(meshError)}`;

@@ -3,9 +3,12 @@ import type { BusinessInput } from "../model/index.js";
 import { type BusinessReview, hourInWords, jobsInWords } from "../plan/index.js";
 import { Money } from "../quantity/index.js";
 import { cite } from "../source.js";
-import { amount } from "./amount.js";
-import { type Question, question } from "./question.js";
-import { whole } from "./subjects.js";
+import { amount, counted } from "./amount.js";
+import { type Question, question, type Subjects } from "./question.js";
+import { says, where, whole } from "./subjects.js";
+
+/** A case that is to earn something. */
+const earningCase: Subjects<undefined> = where(says("business"), whole("whole case"));
 
 /** A case and what it earns, worked out once. */
 export interface EarningInput extends BusinessInput {
@@ -15,7 +18,7 @@ export interface EarningInput extends BusinessInput {
 
 const makeOrBuy: Question<EarningInput> = question({
   id: "money.make-or-buy",
-  about: whole("whole case"),
+  about: earningCase,
   ask: "Is it cheaper to build than to buy?",
   tier: "feel",
   cautions: [],
@@ -40,7 +43,7 @@ const patience = 24;
 
 const payback: Question<EarningInput> = question({
   id: "money.payback",
-  about: whole("whole case"),
+  about: earningCase,
   ask: "After how many jobs is it paid?",
   tier: "feel",
   cautions: [],
@@ -52,7 +55,7 @@ const payback: Question<EarningInput> = question({
       const facts = "A month's jobs leave no more than the interest: it is never paid.";
       return { plainNo: true, facts, because, limit, sources };
     }
-    const facts = `It is paid after ${jobsInWords(jobs)}, ${months} months at ${input.case.business.jobsPerMonth} jobs a month.`;
+    const facts = `It is paid after ${jobsInWords(jobs)}, ${counted(months, "month", "months")} at ${counted(input.case.business.jobsPerMonth, "job", "jobs")} a month.`;
     return { ratio: months / patience, facts, because, limit, sources };
   },
 });

@@ -20,7 +20,7 @@ export interface Subjects<Subject> {
   /** Ends the finding's id; nothing where there is one subject a case. */
   readonly id: (subject: Subject) => string | undefined;
   /** The subject in a builder's words. */
-  readonly words: (subject: Subject) => string;
+  readonly words: (subject: Subject, input: ReviewInput) => string;
 }
 
 /** Something that must be known to answer. */
@@ -182,7 +182,7 @@ function aboutOf<Subject, Wanted extends Needs<Subject>, Input extends ReviewInp
   return {
     id: [id, about.id(subject)].filter((part) => part !== undefined).join("."),
     topic: topicOf(id),
-    subject: about.words(subject),
+    subject: about.words(subject, input),
     question: said(ask),
     tier,
     cautions: said(cautions),

@@ -1,6 +1,12 @@
 /** What questions are asked of, and how what they need is found. */
-import type { Content, ContentPart, Fastening, Journey, ShelfPart } from "../design/index.js";
-import { type CaseBox, type FastenerStrength, fastenerStrength, type ReviewInput } from "../model/index.js";
+import type { Content, ContentPart, Fastening, Journey, LeftOut, ShelfPart } from "../design/index.js";
+import {
+  type CaseBox,
+  castersOf,
+  type FastenerStrength,
+  fastenerStrength,
+  type ReviewInput,
+} from "../model/index.js";
 import { type MissingMeasurement, Refusal } from "../refusal.js";
 import type { Need, Said, Subjects } from "./question.js";
 
@@ -25,7 +31,7 @@ export const boxAssumptions: readonly string[] = [
 export function each<Subject>(
   list: (input: ReviewInput) => readonly Subject[],
   id: (subject: Subject) => string,
-  words: (subject: Subject) => string = id,
+  words: Subjects<Subject>["words"] = id,
 ): Subjects<Subject> {
   return { each: list, id, words };
 }
@@ -35,8 +41,35 @@ export function whole(words: string): Subjects<undefined> {
   return { each: () => [undefined], id: () => undefined, words: () => words };
 }
 
-/** The sections standing on each other. */
-export const stackedCase: Subjects<undefined> = whole("stacked case");
+/** The same subjects where a rule holds; where it does not, the question makes no sense and is not asked. */
+export function where<Subject>(
+  rule: (input: ReviewInput) => boolean,
+  about: Subjects<Subject>,
+): Subjects<Subject> {
+  return { ...about, each: (input) => (rule(input) ? about.each(input) : []) };
+}
+
+/** Whether the case file says something of a block that it can do without. */
+export function says(block: LeftOut): (input: ReviewInput) => boolean {
+  return ({ case: { leftOut } }) => !leftOut.includes(block);
+}
+
+/** The whole case: sections standing on each other, or the only one. */
+export function caseWords({ parts }: ReviewInput): string {
+  return parts.sections.length > 1 ? "stacked case" : "case";
+}
+
+/** The sections standing on each other, or the only one. */
+export const stackedCase: Subjects<undefined> = {
+  ...whole("stacked case"),
+  words: (_, input) => caseWords(input),
+};
+
+/** The same where somebody moves it. */
+export const movedCase: Subjects<undefined> = where(says("journey"), stackedCase);
+
+/** The same where it rolls. */
+export const rolledCase: Subjects<undefined> = where((input) => castersOf(input).length > 0, movedCase);
 
 /** Every section, by name. */
 export const eachSection: Subjects<string> = each(sectionNames, (section) => section);
@@ -96,17 +129,27 @@ export function measured<T, Subject = unknown>(
   };
 }
 
-/** A value of the journey, and how it is written there: `"gust: 25 mph"`. */
+/** How something is written in a file of each unit system. */
+export interface Example {
+  /** In a case shown in inches. */
+  readonly inch: string;
+  /** In a metric case. */
+  readonly metric: string;
+}
+
+/** A value of the journey, and how it is written there: `"gust: 25 mph"`, or `"gust: 40 km/h"`. */
 export function ofJourney<T>(
   get: (journey: Journey) => T | undefined,
   measure: string,
-  example: string,
+  example: string | Example,
 ): Need<unknown, T> {
-  return measured(
-    ({ case: { journey } }) => get(journey),
-    measure,
-    `measure it and write it into the journey as ${example}`,
-  );
+  return {
+    find: ({ case: { journey, units } }) =>
+      get(journey) ?? {
+        measure,
+        how: `measure it and write it into the journey as ${typeof example === "string" ? example : example[units]}`,
+      },
+  };
 }
 
 /** What fastens a thing that nobody fastened. */

@@ -10,6 +10,7 @@ import {
   type Kind,
   Length,
   Money,
+  money,
   Name,
   Pressure,
   Ratio,
@@ -153,6 +154,19 @@ export const journeyForm: Form<Journey> = checked(
   ["ramp size"],
 );
 
+/** Stands for the journey of a case that nobody moves. */
+export const noJourney: Journey = {
+  people: 1,
+  liftFrom: Length.si(0),
+  liftTo: Length.si(0),
+  reach: Length.si(0),
+  liftsPerMinute: 1,
+  liftingTime: Time.si(0),
+  grip: "poor",
+  vehicle: "vehicle",
+  floor: "uneven",
+};
+
 /** A tool to buy. */
 interface ToolPrice {
   /** The tool, in the builder's words. */
@@ -208,3 +222,18 @@ export interface Business extends BlockOf<typeof businessFields> {}
 
 /** The block "business". */
 export const businessForm: Form<Business> = block(businessFields);
+
+/** Stands for the business of a case that need not earn anything. */
+export function noBusiness(currency: string): Business {
+  const nothing = money(0, currency);
+  return {
+    readyMade: nothing,
+    labourRate: nothing,
+    buildingTime: Time.si(0),
+    tools: [],
+    incomePerJob: nothing,
+    runningCostPerJob: nothing,
+    jobsPerMonth: 0,
+    interest: Ratio.si(0),
+  };
+}

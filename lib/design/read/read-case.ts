@@ -2,13 +2,13 @@
 import { z } from "zod";
 import { didYouMean, type RawProblem } from "../../problem.js";
 import { choice, Name } from "../../quantity/index.js";
-import type { Case, CaseBody, Section } from "../case.js";
+import type { Case, CaseBody, LeftOut, Section } from "../case.js";
 import { buildForm } from "./build.js";
 import { type CaseText, readCaseText } from "./case-text.js";
 import { contentsForm, shelvesForm } from "./contents.js";
-import { businessForm, demandsForm, journeyForm } from "./demands.js";
+import { businessForm, demandsForm, journeyForm, noBusiness, noJourney } from "./demands.js";
 import type { FileUnits } from "./fields.js";
-import { type BlockOf, block, type Form, needed, preset, yesOrNo } from "./form.js";
+import { type BlockOf, block, type Form, needed, optional, preset, yesOrNo } from "./form.js";
 import { hardwareForm } from "./hardware.js";
 import { completeSection, sectionsForm } from "./sections.js";
 import { servicesForm } from "./services.js";
@@ -113,9 +113,17 @@ const caseForm = block({
   shelves: bodyFields.shelves,
   contents: bodyFields.contents,
   demands: needed("demands", demandsForm, "What is asked of the case."),
-  journey: needed("journey", journeyForm, "Who moves it, and how."),
-  services: bodyFields.services,
-  business: needed("business", businessForm, "What it must earn."),
+  journey: optional(
+    "journey",
+    journeyForm,
+    "Who moves it, and how; nobody asks of the way where it is left out.",
+  ),
+  services: optional("services", servicesForm, "Heat and power; nobody asks of them where it is left out."),
+  business: optional(
+    "business",
+    businessForm,
+    "What it must earn; nobody asks of money where it is left out.",
+  ),
 });
 
 /** Sections made complete with what the builds say. */
@@ -129,9 +137,15 @@ function wholeSections(
   return sections.map((section) => completeSection(section, build, complain));
 }
 
+/** What a case can do without. */
+const dispensable: readonly LeftOut[] = ["journey", "services", "business"];
+
 function caseSchema(units: FileUnits): z.ZodType<Case> {
   return caseForm.schema(units).transform(({ lengths: _, build, sections, ...rest }, context): Case => {
-    return { ...rest, sections: wholeSections({ build, sections }, context) };
+    const { journey = noJourney, services = { cooling: [] }, business = noBusiness(rest.currency) } = rest;
+    const leftOut = dispensable.filter((name) => rest[name] === undefined);
+    const whole = wholeSections({ build, sections }, context);
+    return { ...rest, sections: whole, journey, services, business, leftOut };
   });
 }
 

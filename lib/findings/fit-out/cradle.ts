@@ -1,7 +1,7 @@
 /** Whether a cradle lined with foam holds a thing on the road: over its rim, into its foam, off its floor, out of it. */
 import type { Content, Holding } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { cushionPoints, type ReviewInput } from "../../model/index.js";
+import { cushionPoints, missingCurve, type ReviewInput } from "../../model/index.js";
 import { blockingForce, cradlePressure, cradleRim, type RideWay, rideWays } from "../../moving/index.js";
 import { Force, Length, Pressure, Ratio, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../../refusal.js";
@@ -26,11 +26,7 @@ export function cradled(
       how: 'pull the empty cradle sideways with a scale until it gives, and write "rated" into its block held',
     };
   const points = cushionPoints(input, lining);
-  if (points.length === 0)
-    return {
-      measure: `a cushion curve of ${lining.kind}`,
-      how: "ask its maker for the cushion curve and put it into cushion-curves.csv",
-    };
+  if (points.length === 0) return missingCurve(input, lining);
   // The largest pressure that anybody measured on this foam; beyond it it may be solid.
   const foam = Pressure.si(Math.max(...points.map(({ stress }) => stress)));
   return () => judged(input, content, cradle, { rated, foam });

@@ -30,14 +30,17 @@ import { Length, Mass, Power, type Ratio, Temperature, Time } from "../../quanti
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
-import { each, eachContentPart, known, measured } from "../subjects.js";
+import { each, eachContentPart, known, measured, says, where } from "../subjects.js";
 
 const heatCaution =
   "Heat that cannot get out starts fires: no charger or battery in a shut case, a thermal cut-out on whatever may run unwatched, and nothing in front of the vents.";
 
 const makersLimit = cite("common-practice", "warmest air that the maker allows");
 
-const eachWarmSection: Subjects<string> = each(warmSections, (section) => section);
+const eachWarmSection: Subjects<string> = where(
+  says("services"),
+  each(warmSections, (section) => section),
+);
 
 const limitNeed = known((input, section: string) => heatLimit(input, section));
 

@@ -9,7 +9,7 @@ import type { MissingMeasurement } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Answer, type Question, question } from "../question.js";
-import { countOf, eachContentPart, groupsHolding, known, strengthOf } from "../subjects.js";
+import { countOf, eachContentPart, groupsHolding, known, says, strengthOf, where } from "../subjects.js";
 import { cradled } from "./cradle.js";
 
 /** How an answer is worked out, or what is missing for it. */
@@ -18,7 +18,10 @@ type Way = (() => Answer) | MissingMeasurement;
 /** Whether each content stays put. */
 export const holds: Question = question({
   id: "fit-out.hold",
-  about: eachContentPart(() => true),
+  about: where(
+    says("journey"),
+    eachContentPart(() => true),
+  ),
   ask: ({ content }, { case: { journey } }) =>
     `Does the ${content.name} stay put when the ${journey.vehicle} brakes?`,
   tier: "safety",
@@ -96,7 +99,7 @@ function strapped(
     return {
       demand: amount(Force, "in each strap", line.value),
       capacity: amount(Force, "one strap and its anchors stand", rated),
-      facts: `Braking pulls each of ${straps} straps with ${Force.show(line.value, style)}; one stands ${Force.show(rated, style)}.`,
+      facts: `Braking pulls ${straps === 1 ? "its strap" : `each of ${straps} straps`} with ${Force.show(line.value, style)}; one stands ${Force.show(rated, style)}.`,
       remedies: [{ words: "More straps, or an edge that it stands against." }],
       because: [share, line],
       limit: braking,
@@ -139,7 +142,7 @@ function shorn(
   return {
     demand: amount(Force, "sideways on each, including the pull", Force.si(used * shear.value)),
     capacity: amount(Force, "each fastener allows", shear.value),
-    facts: `Braking pushes each of ${count} fasteners with ${Force.show(sideways.value, style)} and pulls ${rear} of them with ${Force.show(Force.si(upwards.value / rear), style)} each.`,
+    facts: `Braking pushes ${count === 1 ? "its fastener" : `each of ${count} fasteners`} with ${Force.show(sideways.value, style)} and pulls ${count === 1 ? "it" : `${rear} of them`} with ${Force.show(Force.si(upwards.value / rear), style)}${rear === 1 ? "" : " each"}.`,
     remedies: [{ words: "More fasteners, a wider foot, or a strap over it." }],
     because: [share, sideways, upwards, shear, pull],
     limit: braking,

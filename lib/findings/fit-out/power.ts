@@ -27,28 +27,27 @@ import {
   type Voltage,
 } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { amount } from "../amount.js";
+import { amount, counted } from "../amount.js";
 import { type Need, type Question, question, type Subjects } from "../question.js";
-import { known, measured } from "../subjects.js";
+import { known, measured, says, where, whole } from "../subjects.js";
 
 const stripCaution =
   "One plug strip, never one in another, with its rating above all loads together; no heater on it; coil no cable that carries load.";
 
 type Mains = NonNullable<ReviewInput["case"]["services"]["mains"]>;
 
-/** Asked once where something draws power. */
-function powered(words: string): Subjects<undefined> {
-  return {
-    each: (input) => (loadsOf(input).length === 0 ? [] : [undefined]),
-    id: () => undefined,
-    words: () => words,
-  };
+/** Asked once where something draws power, unless the services name the other source alone. */
+function powered(words: string, from: "battery" | "mains"): Subjects<undefined> {
+  const other = from === "mains" ? "battery" : "mains";
+  const feeds = ({ case: { services } }: ReviewInput): boolean =>
+    services[from] !== undefined || services[other] === undefined;
+  return where((input) => says("services")(input) && feeds(input) && loadsOf(input).length > 0, whole(words));
 }
 
 /** How long the battery lasts. */
 export const battery: Question = question({
   id: "fit-out.power.battery",
-  about: powered("battery"),
+  about: powered("battery", "battery"),
   ask: "How long does the battery last?",
   tier: "feel",
   cautions: [
@@ -218,7 +217,7 @@ function droppedBy(
 const mains: Need<unknown, Mains> = measured(
   (input) => input.case.services.mains,
   "the circuit it is plugged into, and the cable to it",
-  'ask the fair for breaker and voltage, read the gauge off the cable, and write the block "mains" into services',
+  'ask whoever runs the place for breaker and voltage, read the gauge off the cable, and write the block "mains" into services',
 );
 
 const strip: Need<unknown, PlugStrip> = measured(
@@ -237,7 +236,7 @@ function fullCurrent(input: ReviewInput, { voltage, powerFactor }: Mains) {
 /** Whether the circuit carries all loads for hours. */
 export const circuit: Question = question({
   id: "fit-out.power.circuit",
-  about: powered("circuit"),
+  about: powered("circuit", "mains"),
   ask: "Does the circuit carry all loads for hours?",
   tier: "safety",
   cautions: [mainsCaution, stripCaution],
@@ -264,7 +263,7 @@ const allowedDrop: Ratio = ratio(0.03);
 /** Whether enough voltage arrives. */
 export const voltage: Question = question({
   id: "fit-out.power.cable",
-  about: powered("cable"),
+  about: powered("cable", "mains"),
   ask: "Does enough voltage arrive at the end of the cable?",
   tier: "feel",
   cautions: [mainsCaution],
@@ -289,7 +288,7 @@ export const voltage: Question = question({
 /** Whether the plug strip carries all loads. */
 export const stripRating: Question = question({
   id: "fit-out.power.strip",
-  about: powered("strip"),
+  about: powered("strip", "mains"),
   ask: "Does the plug strip carry all loads?",
   tier: "safety",
   cautions: [mainsCaution, stripCaution],
@@ -311,7 +310,7 @@ export const stripRating: Question = question({
 /** Whether each load has a socket of its own. */
 export const sockets: Question = question({
   id: "fit-out.power.sockets",
-  about: powered("sockets"),
+  about: powered("sockets", "mains"),
   ask: "Does each load have a socket of its own?",
   tier: "safety",
   cautions: [mainsCaution, stripCaution],
@@ -322,7 +321,7 @@ export const sockets: Question = question({
     return {
       demand: amount(Count, "plugs", loads.length),
       capacity: amount(Count, "sockets of one strip", given.strip.sockets),
-      facts: `${loads.length} things draw power (${names}); the strip has ${given.strip.sockets} sockets.`,
+      facts: `${counted(loads.length, "thing draws", "things draw")} power (${names}); the strip has ${counted(given.strip.sockets, "socket", "sockets")}.`,
       remedies: [{ words: "A longer strip: one strip plugged into another overloads the first." }],
       because: [],
       limit: cite("ul-1363", "strips are not to be plugged into each other"),
@@ -350,7 +349,7 @@ const coldStarts = known(({ case: { contents } }) => {
 /** Whether the breaker stays in at the start. */
 export const inrush: Question = question({
   id: "fit-out.power.inrush",
-  about: powered("inrush"),
+  about: powered("inrush", "mains"),
   ask: "Does the breaker stay in when all is switched on at once?",
   tier: "feel",
   cautions: [mainsCaution],

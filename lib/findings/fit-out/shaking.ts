@@ -4,9 +4,9 @@ import { Frequency, mountFrequency, panelFrequency, transmissibility } from "../
 import { panelStiffness, type ReviewInput, sheetModuli } from "../../model/index.js";
 import { AreaDensity, type Ratio, ratio, SpringRate } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { amount } from "../amount.js";
+import { amount, counted } from "../amount.js";
 import { type Question, question } from "../question.js";
-import { each, eachSection, mostOf } from "../subjects.js";
+import { each, eachSection, mostOf, says, where } from "../subjects.js";
 
 /** Wheels of a van hop at 10 to 15 a second, its body shakes up to about 20: common practice, no source. */
 export const vehicleBand: Frequency = Frequency.si(20);
@@ -17,7 +17,7 @@ const panelDamping: Ratio = ratio(0.05);
 /** Whether the softest face of each section shakes with the vehicle. */
 export const rattle: Question = question({
   id: "fit-out.rattle",
-  about: eachSection,
+  about: where(says("journey"), eachSection),
   ask: (section, { case: { journey } }) => `Does a panel of ${section} shake with the ${journey.vehicle}?`,
   tier: "feel",
   cautions: [
@@ -72,12 +72,15 @@ interface Mounted {
 /** Whether the mounts of each content keep the vehicle's shaking from it. */
 export const mounts: Question = question({
   id: "fit-out.mount",
-  about: each(
-    (input): readonly Mounted[] =>
-      input.case.contents.flatMap((content) =>
-        content.needs.mounts ? [{ content, mounts: content.needs.mounts }] : [],
-      ),
-    ({ content }) => content.name,
+  about: where(
+    says("journey"),
+    each(
+      (input): readonly Mounted[] =>
+        input.case.contents.flatMap((content) =>
+          content.needs.mounts ? [{ content, mounts: content.needs.mounts }] : [],
+        ),
+      ({ content }) => content.name,
+    ),
   ),
   ask: ({ content }, { case: { journey } }) =>
     `Do the mounts of the ${content.name} keep the shaking of the ${journey.vehicle} from it?`,
@@ -100,7 +103,7 @@ export const mounts: Question = question({
       capacity: stiff
         ? amount(Frequency, "its own frequency", line.value)
         : amount(Frequency, "wheels hop from", wheelHop),
-      facts: `On ${count} mounts the ${name} swings at ${shown(line.value)} and is helped from ${shown(helpsFrom)} up; of the wheels' hop at ${shown(wheelHop)} it gets ${passed.value.toPrecision(2)} times.`,
+      facts: `On ${counted(count, "mount", "mounts")} the ${name} swings at ${shown(line.value)} and is helped from ${shown(helpsFrom)} up; of the wheels' hop at ${shown(wheelHop)} it gets ${passed.value.toPrecision(2)} times.`,
       remedies: [{ words: "Softer mounts, or stiff ones that do not swing in the band at all." }],
       because: [line, passed],
       limit: cite("common-practice", "wheels hop at 10 to 15 Hz, bodies shake below 20 Hz"),

@@ -7,7 +7,7 @@ import { Force, Length, Moment, Pressure, standardGravity } from "../../quantity
 import { cite } from "../../source.js";
 import { amount, fineAmount, showFine, styleOf } from "../amount.js";
 import { type Question, question, type Subjects } from "../question.js";
-import { each, eachShelf, known, measured, strengthOf } from "../subjects.js";
+import { each, eachShelf, known, measured, says, strengthOf, where } from "../subjects.js";
 import { vehicleBand } from "./shaking.js";
 
 const shelfCaution =
@@ -16,7 +16,7 @@ const shelfCaution =
 /** Whether a shelf strikes what is under it: a jolt multiplies its sag as it multiplies the load. */
 export const jolts: Question = question({
   id: "fit-out.jolt",
-  about: eachShelf,
+  about: where(says("journey"), eachShelf),
   ask: ({ shelf }, { case: { journey } }) =>
     `Does the ${shelf.name} strike what is under it when the ${journey.vehicle} jolts?`,
   tier: "strength",

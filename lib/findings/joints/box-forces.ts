@@ -2,6 +2,7 @@
 import type { HardwarePart } from "../../design/index.js";
 import {
   type CaseRun,
+  castersOf,
   hardwareStrength,
   type KnownStrength,
   type LinkKind,
@@ -67,17 +68,19 @@ export const boxForces: Question<BoxedInput> = question({
   id: "joints.box",
   about: each(
     ({ parts }): readonly LoadedPart[] =>
-      loadedKinds.flatMap((kind) => {
-        const part = parts.hardware.find(
-          ({ item, stock }) => item.duty === kind.duty && stock.kind !== "keeper",
-        );
-        return part ? [{ ...kind, part }] : [];
-      }),
+      loadedKinds
+        .filter(({ kind }) => kind !== "latch" || parts.sections.length > 1)
+        .flatMap((kind) => {
+          const part = parts.hardware.find(
+            ({ item, stock }) => item.duty === kind.duty && stock.kind !== "keeper",
+          );
+          return part ? [{ ...kind, part }] : [];
+        }),
     ({ kind }) => kind,
     ({ plural }) => plural,
   ),
-  ask: ({ plural }) =>
-    `What do the ${plural} carry while the case stands, rolls, is pushed and lifted, and do they allow it?`,
+  ask: ({ plural }, input) =>
+    `What do the ${plural} carry while the case stands,${castersOf(input).length > 0 ? " rolls," : ""} is pushed and lifted, and do they allow it?`,
   tier: "safety",
   cautions: ({ caution }) => [caution],
   assumes: boxAssumptions,

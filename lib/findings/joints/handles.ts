@@ -7,6 +7,7 @@ import {
   fastenerStrength,
   fasteningsOf,
   hardwareStrength,
+  liftedByEnds,
   liftHandles,
   lowestSection,
   type ReviewInput,
@@ -20,7 +21,7 @@ import type { MissingMeasurement } from "../../refusal.js";
 import { type Citation, cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Answer, type Need, type Question, question } from "../question.js";
-import { each, theOne } from "../subjects.js";
+import { each, theOne, where } from "../subjects.js";
 
 /** What holds a load along the panel, piece by piece: itself, its fasteners, one of them in shear. */
 function fastened<Subject>(partOf: (input: ReviewInput, subject: Subject) => HardwarePart) {
@@ -110,7 +111,7 @@ function handled(
 export const handles: Question = question({
   id: "joints.handles",
   about: each(
-    sectionsWithHandles,
+    (input) => sectionsWithHandles(input).filter((section) => liftedByEnds(input, section)),
     (section) => section,
     (section) => `handles of ${section}`,
   ),
@@ -188,9 +189,12 @@ function latchOf(input: ReviewInput, name: string): HardwarePart {
 /** Whether the latches that join the sections carry the lower one when the case is lifted by the upper. */
 export const latches: Question = question({
   id: "joints.latches",
-  about: each(
-    (input) => [...new Set(joiningLatches(input).map(({ stock }) => stock.name))],
-    (name) => name,
+  about: where(
+    ({ parts }) => parts.sections.length > 1,
+    each(
+      (input) => [...new Set(joiningLatches(input).map(({ stock }) => stock.name))],
+      (name) => name,
+    ),
   ),
   ask: (name) => `Does each ${name} hold when somebody lifts the joined case by its upper handles?`,
   tier: "safety",

@@ -71,7 +71,7 @@ export const corners: Question = question({
     return {
       demand: amount(Force, "on one corner", load.value),
       capacity: amount(Force, "its fasteners allow", allowed.value),
-      facts: `All of ${section} on one corner, with a jolt, is ${Force.show(load.value, style)}; its ${count} fasteners allow ${Force.show(allowed.value, style)} (${percentOf(load.value, allowed.value)}).`,
+      facts: `All of ${section} on one corner, with a jolt, is ${Force.show(load.value, style)}; its ${count === 1 ? "fastener allows" : `${count} fasteners allow`} ${Force.show(allowed.value, style)} (${percentOf(load.value, allowed.value)}).`,
       interval: useInterval(load.value, strength, count / safetyFactor),
       because: [balance, load, ...strength.because, allowed],
       limit: cite("common-practice", "all weight on one corner for a moment"),

@@ -22,7 +22,7 @@ import { handleForce, snatchFactor } from "../../moving/index.js";
 import { Force, Length, type Mass, Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../../refusal.js";
 import { cite } from "../../source.js";
-import { amount, showFine, styleOf } from "../amount.js";
+import { amount, counted, showFine, styleOf } from "../amount.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
 import { countOf, each, eachShelf, groupsHolding, known, strengthOf } from "../subjects.js";
 
@@ -47,7 +47,7 @@ function held(
   return {
     demand: amount(Force, "load with a jolt", load.value),
     capacity: amount(Force, "the joint allows", allowed.value),
-    facts: `${count} fasteners, ${words} with ${Force.show(load.value, style)}, may carry ${Force.show(allowed.value, style)} (${used} used); strength from ${fromWords[strength.from]}.`,
+    facts: `${counted(count, "fastener", "fasteners")}, ${words} with ${Force.show(load.value, style)}, may carry ${Force.show(allowed.value, style)} (${used} used); strength from ${fromWords[strength.from]}.`,
     interval: useInterval(load.value, strength, count / safetyFactor),
     because: [load, ...strength.because, allowed],
     limit: cite("common-practice", "safety factor of the case file"),
@@ -273,7 +273,7 @@ function inserted(
   return {
     demand: amount(Ratio, "shear and pull together", used),
     capacity: amount(Ratio, "limit", ratio(1)),
-    facts: `With a jolt the ${content.name} pulls on its ${count} inserts with ${Force.show(load.value, style)}; beside its panel each is sheared with ${Force.show(Force.si(beside.shear), style)} and the far ones pulled with ${Force.show(Force.si(beside.pull), style)} (${Ratio.show(used, percent)} of what they allow); strength from ${fromWords[strengths.pull.from]}.`,
+    facts: `With a jolt the ${content.name} pulls on its ${counted(count, "insert", "inserts")} with ${Force.show(load.value, style)}; beside its panel each is sheared with ${Force.show(Force.si(beside.shear), style)} and the far ones pulled with ${Force.show(Force.si(beside.pull), style)} (${Ratio.show(used, percent)} of what they allow); strength from ${fromWords[strengths.pull.from]}.`,
     interval: strengthInterval(strengths, useOf),
     because: [
       load,

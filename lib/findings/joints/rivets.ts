@@ -1,15 +1,20 @@
 /** Whether rivets close the stacks they are meant for, and sit far enough from edges. */
 import { bodyDiameter, type Fastening } from "../../design/index.js";
 import { coversGrip, fastenerTraits, rivetChoice, rivetSpacing } from "../../fastening/index.js";
-import { type GripCase, gripCases } from "../../model/index.js";
+import { type GripCase, gripCases, type ReviewInput } from "../../model/index.js";
 import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { fineAmount, showFine, styleOf } from "../amount.js";
+import { counted, fineAmount, showFine, styleOf } from "../amount.js";
 import { type Question, question } from "../question.js";
-import { countOf, each, mostOf, whole } from "../subjects.js";
+import { countOf, each, mostOf, where, whole } from "../subjects.js";
 
-function stackOf({ grip }: GripCase): string {
+/** Names a stack in a finding's id, in whatever units the case is shown. */
+function stackId({ grip }: GripCase): string {
   return Length.show(grip.value, { unit: "mm", digits: 3 });
+}
+
+function stackOf({ grip }: GripCase, input: ReviewInput): string {
+  return showFine(grip.value, styleOf(input.case));
 }
 
 /** Whether the rivets named in the case close the stacks they are meant for. */
@@ -17,11 +22,11 @@ export const rivetGrips: Question = question({
   id: "joints.grip",
   about: each(
     (input) => gripCases(input).filter(({ fastener }) => fastenerTraits[fastener.kind].chosenByGrip),
-    (one) => `${one.fastener.name}.${stackOf(one)}`,
-    (one) => `${one.fastener.name}, stack of ${stackOf(one)}`,
+    (one) => `${one.fastener.name}.${stackId(one)}`,
+    (one, input) => `${one.fastener.name}, stack of ${stackOf(one, input)}`,
   ),
-  ask: (one) =>
-    `Does ${one.fastener.name} close a stack of ${stackOf(one)}, in ${countOf(one.groups)} places?`,
+  ask: (one, input) =>
+    `Does ${one.fastener.name} close a stack of ${stackOf(one, input)}, in ${counted(countOf(one.groups), "place", "places")}?`,
   tier: "strength",
   cautions: [],
   answer: (input, _, { fastener, grip, better }) => {
@@ -56,15 +61,19 @@ function diametersToEdge({ edgeDistance, fastener }: Placed): number {
   return edgeDistance / bodyDiameter(fastener);
 }
 
+function placedHoles({ parts }: ReviewInput): readonly Placed[] {
+  return parts.fastenings.filter((one): one is Placed => one.edgeDistance !== undefined);
+}
+
 /** The hole nearest to an edge or an opening, measured in diameters against the rule of the trade. */
 export const edgeDistances: Question = question({
   id: "joints.edges",
-  about: whole("rivet rows"),
+  about: where((input) => placedHoles(input).length > 0, whole("rivet rows")),
   ask: "Is every hole far enough from the edge, and every row close enough?",
   tier: "strength",
   cautions: [],
   answer: (input) => {
-    const holes = input.parts.fastenings.filter((one): one is Placed => one.edgeDistance !== undefined);
+    const holes = placedHoles(input);
     const nearest = mostOf(holes, (one) => -diametersToEdge(one), "there is no hole with a place");
     const pitches = holes.map(({ pitch = Length.si(0), fastener }) => Math.max(pitch, fastener.diameter));
     const pitch = Length.si(Math.max(...pitches));
@@ -75,7 +84,7 @@ export const edgeDistances: Question = question({
     return {
       demand: fineAmount("least edge distance", line.value.leastEdge),
       capacity: fineAmount("nearest hole to an edge", edgeDistance),
-      facts: `Of ${Count.show(countOf(holes))} holes the nearest to an edge is ${showFine(edgeDistance, style)} from it, ${diameters} diameters (${nearest.id}); 1.5 is the least, 2 is better. The widest pitch is ${Length.show(pitch, style)}.`,
+      facts: `Of ${Count.show(countOf(holes))} ${countOf(holes) === 1 ? "hole" : "holes"} the nearest to an edge is ${showFine(edgeDistance, style)} from it, ${diameters} diameters (${nearest.id}); 1.5 is the least, 2 is better. The widest pitch is ${Length.show(pitch, style)}.`,
       because: [line],
       limit: cite("common-practice", "edge distance and pitch of rivets"),
     };

@@ -6,6 +6,7 @@ import {
   allowedSagSource,
   type CaseOutcome,
   type CaseRun,
+  castersOf,
   moduliInterval,
   onBothMeshes,
   type ReviewInput,
@@ -90,7 +91,8 @@ export const doors: Question<BoxedInput> = question({
     ({ id }) => id,
     ({ id }) => `${id} in its opening`,
   ),
-  ask: ({ id }) => `Does ${id} still close when the case is pushed or stands on three casters?`,
+  ask: ({ id }, input) =>
+    `Does ${id} still close when the case is pushed${castersOf(input).length > 0 ? " or stands on three casters" : ""}?`,
   tier: "feel",
   cautions: [],
   assumes: boxAssumptions,

@@ -1,10 +1,10 @@
 /** Whether each section balances between its handles, and which things to move where it does not. */
-import { balancing, type ContentMove, sideOf } from "../../model/index.js";
+import { balancing, type ContentMove, liftedByEnds, sectionsWithHandles, sideOf } from "../../model/index.js";
 import { Length, type ShowStyle } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Question, question } from "../question.js";
-import { eachSection } from "../subjects.js";
+import { each } from "../subjects.js";
 
 /** Common practice, no source: no end carries more than 55 % of a section. */
 const allowedOffset = 0.05;
@@ -12,7 +12,10 @@ const allowedOffset = 0.05;
 /** Whether each section balances between its handles, and what moves it there. */
 export const balance: Question = question({
   id: "travel.balance",
-  about: eachSection,
+  about: each(
+    (input) => sectionsWithHandles(input).filter((section) => liftedByEnds(input, section)),
+    (section) => section,
+  ),
   ask: (section) => `Does ${section} balance between its handles, and what moves it there?`,
   tier: "handling",
   cautions: [

@@ -29,7 +29,7 @@ import { type Citation, cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Remedy } from "../finding.js";
 import { type Answer, type Question, question } from "../question.js";
-import { eachContent, measured, mostOf } from "../subjects.js";
+import { eachContent, measured, mostOf, says, where } from "../subjects.js";
 
 const dropCaution =
   "A dropped case breaks feet before it breaks instruments: test with sandbags, from a low height first, and nobody within its own height of it.";
@@ -37,7 +37,10 @@ const dropCaution =
 /** Whether each fragile content survives a flat drop, or is better carried by itself. */
 export const drop: Question = question({
   id: "travel.drop",
-  about: eachContent(({ needs }) => needs.fragility !== undefined || needs.foam !== undefined),
+  about: where(
+    says("journey"),
+    eachContent(({ needs }) => needs.fragility !== undefined || needs.foam !== undefined),
+  ),
   ask: ({ name, section }) => `Does the ${name} survive a drop of ${section}?`,
   tier: "strength",
   cautions: [dropCaution],
@@ -114,7 +117,10 @@ const besideHow =
 /** Whether each fragile content survives its section falling on an edge or a corner, where three faces work at once. */
 export const dropEdge: Question = question({
   id: "travel.drop-edge",
-  about: eachContent(({ needs }) => needs.fragility !== undefined && needs.foam !== undefined),
+  about: where(
+    says("journey"),
+    eachContent(({ needs }) => needs.fragility !== undefined && needs.foam !== undefined),
+  ),
   ask: ({ name, section }) => `Does the ${name} survive a drop of ${section} on an edge or a corner?`,
   tier: "strength",
   cautions: [dropCaution],

@@ -2,11 +2,10 @@
 import { castersOf, footprint, type ReviewInput } from "../../model/index.js";
 import { brakedSlope, casterRating, casterStands, floorPressure, groundSlope } from "../../moving/index.js";
 import { Angle, Force, Mass, Pressure, type Ratio, ratio, standardGravity } from "../../quantity/index.js";
-import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
-import { amount, styleOf } from "../amount.js";
+import { amount, counted, styleOf } from "../amount.js";
 import { type Answer, type Need, type Question, question } from "../question.js";
-import { mostOf, ofJourney, stackedCase, whole } from "../subjects.js";
+import { mostOf, ofJourney, rolledCase, where, whole } from "../subjects.js";
 import { onItsFeet } from "./standing.js";
 
 /** Common practice, no source: a braked polyurethane tread on a dry floor. */
@@ -15,7 +14,7 @@ const brakedTread: Ratio = ratio(0.4);
 /** Whether the brakes hold the case on sloping ground. */
 export const brakes: Question = question({
   id: "travel.brakes",
-  about: stackedCase,
+  about: rolledCase,
   ask: "Do the brakes hold it on sloping ground?",
   tier: "safety",
   cautions: ["Brakes hold a case on the level. Chock it on any slope, and never leave it on a ramp."],
@@ -23,7 +22,6 @@ export const brakes: Question = question({
   answer: (input, { braked }) => {
     const { slope } = input.case.journey;
     const count = castersOf(input).length;
-    if (count === 0) throw new Refusal("brakes: the case has no casters");
     const hold = brakedSlope.worked({ share: ratio(Math.min(1, braked / count)), friction: brakedTread });
     const wanted = Angle.si(Math.max(slope ?? 0, groundSlope.angle));
     const steepest =
@@ -31,7 +29,7 @@ export const brakes: Question = question({
     return {
       demand: amount(Angle, "slope to hold on", wanted),
       capacity: amount(Angle, "slope that the brakes hold", hold.value),
-      facts: `${braked} of ${count} casters with brakes ${steepest}; ${Angle.show(wanted, { digits: 2 })} is asked.`,
+      facts: `${braked} of ${counted(count, "caster", "casters")} with brakes ${steepest}; ${Angle.show(wanted, { digits: 2 })} is asked.`,
       remedies: [{ words: "Brake all casters, or chock the wheels." }],
       because: [hold],
       limit: groundSlope.source,
@@ -54,16 +52,15 @@ const floorLimit: Pressure = Pressure.of(250, "psi");
 /** Whether the casters mark a floor. */
 export const floor: Question = question({
   id: "travel.floor",
-  about: stackedCase,
+  about: rolledCase,
   ask: "Do the casters mark the floor?",
   tier: "feel",
   cautions: ["Ask the owner of the floor; put boards under the casters of a case that stands for days."],
   needs: {
-    contact: ofJourney(
-      ({ wheelPrint }) => wheelPrint,
-      "the print of a wheel, rolled over carbon paper",
-      '"wheel print: 200 mm2"',
-    ),
+    contact: ofJourney(({ wheelPrint }) => wheelPrint, "the print of a wheel, rolled over carbon paper", {
+      inch: '"wheel print: 0.35 in2"',
+      metric: '"wheel print: 200 mm2"',
+    }),
   },
   answer: (input, { contact }) => {
     const { worst } = worstStand(input);
@@ -98,7 +95,7 @@ export const ratedLoad: Need<unknown, Force> = {
 /** Whether each caster carries what comes on it when the fourth hangs over a dip. */
 export const casters: Question = question({
   id: "travel.casters",
-  about: whole("casters"),
+  about: where((input) => castersOf(input).length > 0, whole("casters")),
   ask: "Can each caster carry the load when only three touch the floor?",
   tier: "safety",
   cautions: [

@@ -1,7 +1,9 @@
 /** Whether hands fit the handles of each section, each person has two, and the section hangs steadily from them. */
+import type { HardwarePart } from "../../design/index.js";
 import {
   handleLine,
   handlesByEnd,
+  liftedByEnds,
   liftHandles,
   type ReviewInput,
   sectionBalance,
@@ -12,17 +14,26 @@ import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
-import { each, known } from "../subjects.js";
+import { each, known, says, where } from "../subjects.js";
 
 const gripCaution =
   "A hand that does not fit closes on the knuckles: no finger between handle and door frame. Try every handle with the glove that will be worn, the case propped up.";
 
-/** Nothing to ask of a section without handles. */
-const eachHandledSection: Subjects<string> = each(
-  sectionsWithHandles,
-  (section) => section,
-  (section) => `handles of ${section}`,
+/** Nothing to ask of a section without handles, or where nobody lifts. */
+const eachHandledSection: Subjects<string> = where(
+  says("journey"),
+  each(
+    sectionsWithHandles,
+    (section) => section,
+    (section) => `handles of ${section}`,
+  ),
 );
+
+/** The same with a handle at both ends; one person alone may carry by less. */
+const eachPairedSection: Subjects<string> = {
+  ...eachHandledSection,
+  each: (input) => eachHandledSection.each(input).filter((section) => liftedByEnds(input, section)),
+};
 
 type HandRoom = ReturnType<typeof handRoom.worked>;
 
@@ -69,11 +80,12 @@ export const handRoomFindings: Question = question({
 });
 
 /** A box beyond the manual's optimal size is no good grip whatever its handles. */
-function boxWords({ parts, case: { journey } }: ReviewInput, section: string): string {
+function boxWords({ parts, case: { journey, units } }: ReviewInput, section: string): string {
+  const style = styleOf({ units });
   const size = parts.sections.find(({ name }) => name === section)?.outside.size;
   const large = size && (Math.min(size.x, size.y) > widestGoodBox || size.z > highestGoodBox);
   return large && journey.grip !== "poor"
-    ? ` The lifting manual counts the grip of a box over 16 in wide or 12 in high as poor, with good handles too; the journey says ${journey.grip}.`
+    ? ` The lifting manual counts the grip of a box over ${Length.show(widestGoodBox, style)} wide or ${Length.show(highestGoodBox, style)} high as poor, with good handles too; the journey says ${journey.grip}.`
     : "";
 }
 
@@ -81,12 +93,16 @@ function boxWords({ parts, case: { journey } }: ReviewInput, section: string): s
 export const handholds: Question = question({
   id: "travel.hands",
   about: eachHandledSection,
-  ask: (section) => `Does everyone who lifts ${section} get both hands on a handle?`,
+  ask: (section, { case: { journey } }) =>
+    journey.people === 1
+      ? `Does whoever lifts ${section} get both hands on a handle?`
+      : `Does everyone who lifts ${section} get both hands on a handle?`,
   tier: "handling",
   cautions: [gripCaution],
   answer: (input, _, section) => {
     const room = handRoom.worked({ hand: "gloved" });
-    const atEnd = Math.ceil(Math.max(2, input.case.journey.people) / 2);
+    if (input.case.journey.people === 1) return heldAlone(input, section, room);
+    const atEnd = Math.ceil(input.case.journey.people / 2);
     const across = handleLine(input, section).axis === "x" ? "y" : "x";
     const ends = handlesByEnd(input, section).map((handles) => ({
       holds: handles.reduce((sum, { stock }) => sum + handsOn(stock.cutWidth, room.value.length), 0),
@@ -99,6 +115,22 @@ export const handholds: Question = question({
     return apartFrom(input, Length.si(apart), room);
   },
 });
+
+/** One person takes the two handholds that are nearest to each other. */
+function heldAlone(input: ReviewInput, section: string, room: HandRoom): Answer {
+  const handles = liftHandles(input, section);
+  const holds = handles.reduce((sum, { stock }) => sum + handsOn(stock.cutWidth, room.value.length), 0);
+  if (holds < 2) return tooFew(input, section, { hands: 2, holds, room });
+  const apart = handles.length < 2 ? Length.si(0) : nearestTwo(handles);
+  return apartFrom(input, apart, room);
+}
+
+function nearestTwo(handles: readonly HardwarePart[]): Length {
+  const ways = handles.flatMap(({ centre: a }, i) =>
+    handles.slice(i + 1).map(({ centre: b }) => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z)),
+  );
+  return Length.si(Math.min(...ways));
+}
 
 /** A handle as long as two hands side by side takes two. */
 function handsOn(width: Length, hand: Length): number {
@@ -124,19 +156,23 @@ interface Handholds {
 function tooFew(input: ReviewInput, section: string, { hands, holds, room }: Handholds): Answer {
   const style = styleOf(input.case);
   const underEdge = input.case.journey.grip === "poor";
+  const alone = input.case.journey.people === 1;
   const there = holds === 1 ? "there is one handhold" : `there are ${holds} handholds`;
+  const others = alone ? "the other lifts" : "the others lift";
   const rest = underEdge
-    ? "the others lift under the edge, which the journey's poor grip counts in"
+    ? `${others} under the edge, which the journey's poor grip counts in`
     : "the lifting equation is for two hands";
+  const who = alone ? `Two hands lift ${section}` : `${hands} hands lift at an end of ${section}`;
+  const second = alone ? "Set a second handle" : "Set a second handle beside each";
   return {
-    demand: amount(Count, "hands at one end", hands),
+    demand: amount(Count, alone ? "hands" : "hands at one end", hands),
     capacity: underEdge
-      ? amount(Count, "handholds at that end and under its edge", hands)
-      : amount(Count, "handholds at that end", holds),
-    facts: `${hands} hands lift at an end of ${section} and ${there}; ${rest}.`,
+      ? amount(Count, alone ? "handholds and the edge" : "handholds at that end and under its edge", hands)
+      : amount(Count, alone ? "handholds" : "handholds at that end", holds),
+    facts: `${who} and ${there}; ${rest}.`,
     remedies: [
       {
-        words: `Set a second handle beside each, ${Length.show(widestGoodBox, style)} apart at most, or count the grip as poor in the journey: the other hand lifts under the edge.`,
+        words: `${second}, ${Length.show(widestGoodBox, style)} apart at most, or count the grip as poor in the journey: the other hand lifts under the edge.`,
       },
     ],
     because: [room],
@@ -159,7 +195,7 @@ function apartFrom(input: ReviewInput, apart: Length, room: HandRoom): Answer {
 /** Whether a section hangs below its handles or rolls over in the hands. */
 export const hang: Question = question({
   id: "travel.hang",
-  about: eachHandledSection,
+  about: eachPairedSection,
   ask: (section) => `Does ${section} hang below its handles, or roll over in the hands?`,
   tier: "safety",
   cautions: [

@@ -31,8 +31,11 @@ import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import type { Remedy } from "../finding.js";
-import { type Answer, type Question, question } from "../question.js";
-import { each, eachSection, known, measured, mostOf, sectionNames } from "../subjects.js";
+import { type Answer, type Question, question, type Subjects } from "../question.js";
+import { eachSection, known, measured, mostOf, says, where } from "../subjects.js";
+
+/** Every section, where somebody lifts. */
+const eachLiftedSection: Subjects<string> = where(says("journey"), eachSection);
 
 const liftingGuide = cite("niosh-lifting", "recommended weight limit and lifting index");
 
@@ -103,7 +106,7 @@ function firstOut(contents: readonly Content[], excess: number): string {
 /** Whether the people of the journey can lift each section by its handles. */
 export const lift: Question = question({
   id: "travel.lift",
-  about: eachSection,
+  about: eachLiftedSection,
   ask: (section, { case: { journey } }) =>
     `Can ${journey.people} ${journey.people === 1 ? "person" : "people"} lift ${section}, loaded?`,
   tier: "handling",
@@ -187,10 +190,7 @@ const largestTeam = 4;
 /** Whether each section is within what a guide allows a team; nothing to ask of one person. */
 export const team: Question = question({
   id: "travel.team",
-  about: each(
-    (input) => (input.case.journey.people < 2 ? [] : sectionNames(input)),
-    (section) => section,
-  ),
+  about: where(({ case: { journey } }) => journey.people > 1, eachLiftedSection),
   ask: (section, { case: { journey } }) =>
     `Is ${section} within what ${journey.people} people lift as a team?`,
   tier: "handling",
@@ -234,7 +234,7 @@ const stairGuide = cite("niosh-lifting", "recommended weight limit, used for a s
 /** Whether each section can be carried up and down the stairs. */
 export const stairs: Question = question({
   id: "travel.stairs",
-  about: eachSection,
+  about: eachLiftedSection,
   ask: (section, { case: { journey } }) =>
     `Can ${journey.people} ${journey.people === 1 ? "person" : "people"} carry ${section} on the stairs?`,
   tier: "handling",

@@ -7,7 +7,7 @@ import { Force } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Answer, type Question, question } from "../question.js";
-import { countOf, eachShelf, groupsHolding, known, mostOf, strengthOf } from "../subjects.js";
+import { countOf, eachShelf, groupsHolding, known, mostOf, says, strengthOf, where } from "../subjects.js";
 
 /** What each way of the road is, as the first word of a sentence. */
 export const roadWords: Readonly<Record<RideWay, string>> = {
@@ -19,7 +19,7 @@ export const roadWords: Readonly<Record<RideWay, string>> = {
 /** Whether each shelf stays on its joints, as the road pushes it. */
 export const shelfRoad: Question = question({
   id: "travel.shelf",
-  about: eachShelf,
+  about: where(says("journey"), eachShelf),
   ask: ({ shelf }, { case: { journey } }) =>
     `Do the joints of the ${shelf.name} hold when the ${journey.vehicle} brakes, starts and turns?`,
   tier: "strength",
@@ -51,7 +51,7 @@ function ridden(
   return {
     demand: amount(Force, "on each fastener", line.value),
     capacity: amount(Force, "one fastener allows", allowed.value),
-    facts: `${roadWords[way]} puts ${Force.show(line.value, style)} on each of ${count} fasteners, including its weight; one allows ${Force.show(allowed.value, style)}.`,
+    facts: `${roadWords[way]} puts ${Force.show(line.value, style)} on ${count === 1 ? "its fastener" : `each of ${count} fasteners`}, including its weight; one allows ${Force.show(allowed.value, style)}.`,
     remedies: [{ words: "More or larger fasteners, a cleat under it, or a stop in front of it." }],
     because: [line, ...strength.because, allowed],
     limit: cite("en-12195", "table 2, along the floor and 1.0 downwards"),

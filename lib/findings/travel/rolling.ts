@@ -14,7 +14,7 @@ import { Angle, degree, Force, Length, Ratio, ratio, standardGravity } from "../
 import { type Citation, cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Answer, type Question, question } from "../question.js";
-import { mostOf, ofJourney, stackedCase } from "../subjects.js";
+import { caseWords, mostOf, ofJourney, rolledCase } from "../subjects.js";
 
 const rollCaution =
   "On the level push, do not pull, and look over the case or around it; on slopes and ramps nobody below it.";
@@ -69,9 +69,9 @@ function pushedBy(input: ReviewInput, { pushes, facts, remedy, because, source, 
 /** Whether one person can keep the stacked case rolling on the floor of the journey. */
 export const roll: Question = question({
   id: "travel.roll",
-  about: stackedCase,
-  ask: (_, { case: { journey } }) =>
-    `Can one person roll the stacked case over ${journey.floor === "even" ? "an even" : "an uneven"} floor?`,
+  about: rolledCase,
+  ask: (_, input) =>
+    `Can one person roll the ${caseWords(input)} over ${input.case.journey.floor === "even" ? "an even" : "an uneven"} floor?`,
   tier: "handling",
   cautions: [rollCaution],
   answer: (input) => {
@@ -81,7 +81,7 @@ export const roll: Question = question({
     return pushedBy(input, {
       pushes: [{ words: "push that keeps it rolling", push: line.value, upTo: guide.keepMoving }],
       facts: `That is on ${words}.`,
-      remedy: "Push it with two people, take the sections apart, or use larger and harder wheels.",
+      remedy: `Push it with two people, take the ${stacked(input) ? "sections apart" : "load out"}, or use larger and harder wheels.`,
       because: [balance, ...because, line],
       source,
       onFloor: true,
@@ -98,8 +98,8 @@ const startFactor = 2;
 /** Whether it can be started. */
 export const start: Question = question({
   id: "travel.start",
-  about: stackedCase,
-  ask: "Can one person start the stacked case rolling?",
+  about: rolledCase,
+  ask: (_, input) => `Can one person start the ${caseWords(input)} rolling?`,
   tier: "handling",
   cautions: [stepCaution],
   answer: (input) => {
@@ -111,8 +111,7 @@ export const start: Question = question({
         { words: "push that starts it", push: Force.si(startFactor * push.value), upTo: guide.startOrStop },
       ],
       facts: `That is twice what keeps it rolling, on ${words}.`,
-      remedy:
-        "Take the load out or the sections apart, start it with two people, or use larger and harder wheels.",
+      remedy: `Take the load out${orApart(input)}, start it with two people, or use larger and harder wheels.`,
       because: [balance, ...because, push],
       source,
       onFloor: true,
@@ -120,17 +119,23 @@ export const start: Question = question({
   },
 });
 
-const wheel = ofJourney(({ wheel: size }) => size, "the diameter of a caster wheel", '"wheel: 4"');
+const wheel = ofJourney(({ wheel: size }) => size, "the diameter of a caster wheel", {
+  inch: '"wheel: 4 in"',
+  metric: '"wheel: 100 mm"',
+});
 
 /** Whether it gets over the highest threshold. */
 export const threshold: Question = question({
   id: "travel.threshold",
-  about: stackedCase,
+  about: rolledCase,
   ask: "Does it get over the highest threshold?",
   tier: "handling",
   cautions: [stepCaution],
   needs: {
-    step: ofJourney((journey) => journey.threshold, "the highest step on the way", '"threshold: 5/8"'),
+    step: ofJourney((journey) => journey.threshold, "the highest step on the way", {
+      inch: '"threshold: 5/8 in"',
+      metric: '"threshold: 16 mm"',
+    }),
     wheel,
   },
   answer: (input, given) => {
@@ -138,6 +143,7 @@ export const threshold: Question = question({
     if (given.step < given.wheel / 2) return climbed(input, given.step, given.wheel, []);
     const axle = Length.show(Length.si(given.wheel / 2), style);
     return stopped(
+ input,
       `The step, ${Length.show(given.step, style)}, reaches up to the axle of the wheels, ${axle} above the floor: no push gets over it.`,
       cite("statics", "moments about the edge of the step"),
     );
@@ -147,18 +153,22 @@ export const threshold: Question = question({
 /** Whether it gets over the widest gap. */
 export const gap: Question = question({
   id: "travel.gap",
-  about: stackedCase,
+  about: rolledCase,
   ask: "Does it get over the widest gap?",
   tier: "handling",
   cautions: [stepCaution],
   needs: {
-    gap: ofJourney((journey) => journey.gap, "the widest gap on the way", '"gap: 3/4"'),
+    gap: ofJourney((journey) => journey.gap, "the widest gap on the way", {
+      inch: '"gap: 3/4 in"',
+      metric: '"gap: 20 mm"',
+    }),
     wheel,
   },
   answer: (input, given) => {
     const style = styleOf(input.case);
     if (given.gap >= given.wheel)
       return stopped(
+ input,
         `The gap, ${Length.show(given.gap, style)}, is as wide as a wheel, ${Length.show(given.wheel, style)}: the wheel falls in.`,
         cite("geometry", "sagitta of a chord"),
       );
@@ -167,11 +177,21 @@ export const gap: Question = question({
   },
 });
 
-const overIt =
-  "Take the load out or the sections apart, lay a plate or a short ramp over it, or use larger wheels.";
+/** A way to make it lighter; a case of one section cannot be taken apart. */
+function orApart(input: ReviewInput): string {
+  return stacked(input) ? " or the sections apart" : "";
+}
 
-function stopped(facts: string, limit: Citation): Answer {
-  return { plainNo: true, facts, remedies: [{ words: overIt }], because: [], limit };
+function stacked({ parts }: ReviewInput): boolean {
+  return parts.sections.length > 1;
+}
+
+function overIt(input: ReviewInput): string {
+  return `Take the load out${orApart(input)}, lay a plate or a short ramp over it, or use larger wheels.`;
+}
+
+function stopped(input: ReviewInput, facts: string, limit: Citation): Answer {
+  return { plainNo: true, facts, remedies: [{ words: overIt(input) }], because: [], limit };
 }
 
 /** The wheels of the heavier side climb together. */
@@ -183,7 +203,7 @@ function climbed(input: ReviewInput, step: Length, diameter: Length, before: rea
   return pushedBy(input, {
     pushes: [{ words: "push over it", push: climb.value, upTo: guide.startOrStop }],
     facts: `The heavier pair of wheels carries ${Ratio.show(share, { unit: "%", digits: 2 })} of it.`,
-    remedy: overIt,
+    remedy: overIt(input),
     because: [standing.balance, ...before, climb],
     source: cite("statics", "moments about the edge of the step"),
   });
@@ -198,8 +218,9 @@ function worstAxle({ baseWidth, baseDepth, fromLeft, fromFront }: Footprint): nu
 const rampCaution =
   "Nobody below a case on a ramp, going up or down: once it runs nobody holds it. Pull it up and let it down from above with a winch or a line round something that holds, straight, and chock it at every stop; or carry it empty.";
 
-const rampRemedy =
-  'Take the load out or the sections apart, use a longer ramp, or a winch at the top: write its rated pull into the journey as "winch".';
+function rampRemedy(input: ReviewInput): string {
+  return `Take the load out${orApart(input)}, use a longer ramp, or a winch at the top: write its rated pull into the journey as "winch".`;
+}
 
 const rampNeed = {
   ramp: ofJourney(
@@ -248,11 +269,11 @@ function onRamp(input: ReviewInput, pushing: Pushing): Answer {
 /** Whether the case gets up the ramp, by hand or by winch. */
 export const rampUp: Question = question({
   id: "travel.ramp",
-  about: stackedCase,
-  ask: (_, { case: { journey } }) =>
-    journey.winch === undefined
-      ? "Can the stacked case be pulled up the ramp by hand?"
-      : "Does the winch pull the stacked case up the ramp?",
+  about: rolledCase,
+  ask: (_, input) =>
+    input.case.journey.winch === undefined
+      ? `Can the ${caseWords(input)} be pulled up the ramp by hand?`
+      : `Does the winch pull the ${caseWords(input)} up the ramp?`,
   tier: "handling",
   cautions: [rampCaution],
   needs: rampNeed,
@@ -269,7 +290,7 @@ export const rampUp: Question = question({
         { words: "push that starts it up the ramp", push: starting.value, upTo: guide.startOrStop },
       ],
       facts: `The ramp rises ${Angle.show(slope, { digits: 2 })}, on ${resistance.words}.`,
-      remedy: rampRemedy,
+      remedy: rampRemedy(input),
       because: [balance, ...because, ...resistance.because, going, starting],
       source: resistance.source,
       onFloor: true,
@@ -280,11 +301,11 @@ export const rampUp: Question = question({
 /** Whether it is held on the way down; the best casters hold least back. */
 export const rampDown: Question = question({
   id: "travel.ramp-down",
-  about: stackedCase,
-  ask: (_, { case: { journey } }) =>
-    journey.winch === undefined
-      ? "Can the stacked case be held by hand on its way down the ramp?"
-      : "Does the winch hold the stacked case on its way down the ramp?",
+  about: rolledCase,
+  ask: (_, input) =>
+    input.case.journey.winch === undefined
+      ? `Can the ${caseWords(input)} be held by hand on its way down the ramp?`
+      : `Does the winch hold the ${caseWords(input)} on its way down the ramp?`,
   tier: "safety",
   cautions: [rampCaution],
   needs: rampNeed,
@@ -296,7 +317,7 @@ export const rampDown: Question = question({
     return onRamp(input, {
       pushes: [{ words: "pull that holds it on the way down", push: hold.value, upTo: guide.keepMoving }],
       facts: "Reckoned with wheels that roll easily, which hold back least.",
-      remedy: rampRemedy,
+      remedy: rampRemedy(input),
       because: [balance, ...because, hold],
       source: cite("statics", "weight along a slope"),
     });

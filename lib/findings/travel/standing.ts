@@ -2,6 +2,7 @@
 import type { Point } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import {
+  castersOf,
   type Footprint,
   footprint,
   leastTippingArm,
@@ -47,11 +48,36 @@ import {
 import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
-import { type Answer, type Question, question, type Subjects } from "../question.js";
-import { each, measured, stackedCase } from "../subjects.js";
+import { type Answer, type Cautions, type Question, question, type Subjects } from "../question.js";
+import { caseWords, each, movedCase, ofJourney, stackedCase } from "../subjects.js";
 
-const tippingCaution =
-  "A case that tips can crush a foot or a child. Brake or block the casters in public, keep doors and drawers shut when it stands alone, and try the real case by lifting one side with a helper ready.";
+/** What is told of a case that may tip; of casters where there are any. */
+function tippingCaution(input: ReviewInput): string {
+  const block = onCasters(input) ? "Brake or block the casters in public, keep" : "Keep";
+  return `A case that tips can crush a foot or a child. ${block} doors and drawers shut when it stands alone, and try the real case by lifting one side with a helper ready.`;
+}
+
+function tipping(_: unknown, input: ReviewInput): Cautions {
+  return [tippingCaution(input)];
+}
+
+function onCasters(input: ReviewInput): boolean {
+  return castersOf(input).length > 0;
+}
+
+/** What would widen the base. */
+function widening(input: ReviewInput): string {
+  return onCasters(input) ? "set the casters further out" : "make its base wider";
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** Where weight lies lowest. */
+function lowestFloor({ parts }: ReviewInput): string {
+  return parts.sections.length > 1 ? "in the lowest section" : "on its floor";
+}
 
 const windCaution =
   "Take the case down before the wind is that strong: a canopy, a banner or an open door multiplies it, and what falls outdoors falls on somebody.";
@@ -67,11 +93,15 @@ function standingLines({ balance, swivel }: Footprint): readonly WorkedLine[] {
 
 /** A case whose centre of gravity is not above its base falls as it stands; no other figure matters then. */
 export function onItsFeet(input: ReviewInput, answer: (standing: Footprint) => Answer): Answer {
-  return standingUp(footprint(input), answer);
+  return standingUp(input, footprint(input), answer);
 }
 
 /** The same of whatever stands so. */
-export function standingUp(standing: Footprint, answer: (standing: Footprint) => Answer): Answer {
+export function standingUp(
+  input: ReviewInput,
+  standing: Footprint,
+  answer: (standing: Footprint) => Answer,
+): Answer {
   const [nearest] = standing.edges;
   if (nearest && nearest.arm > 0) return { assumed: standing.assumed, ...answer(standing) };
   return {
@@ -79,7 +109,7 @@ export function standingUp(standing: Footprint, answer: (standing: Footprint) =>
     facts: `It falls ${nearest ? `to the ${nearest.way} ` : ""}as it stands: its centre of gravity is not above its base.`,
     because: standingLines(standing),
     assumed: standing.assumed,
-    remedies: [{ words: "Set the casters further out on that side, or move heavy things away from it." }],
+    remedies: [{ words: `${capital(widening(input))} on that side, or move heavy things away from it.` }],
     limit: tippingEdge,
   };
 }
@@ -104,9 +134,9 @@ function tipUse(input: ReviewInput): number {
 export const tip: Question = question({
   id: "travel.tip",
   about: stackedCase,
-  ask: "How far does the stacked case lean before it tips?",
+  ask: (_, input) => `How far does the ${caseWords(input)} lean before it tips?`,
   tier: "safety",
-  cautions: [tippingCaution],
+  cautions: tipping,
   answer: (input) =>
     onItsFeet(input, (standing) => {
       const { way, worked } = firstWay(standing);
@@ -118,7 +148,7 @@ export const tip: Question = question({
         facts: `It tips to the ${way} at ${Angle.show(worked.value, { digits: 2 })}; ${Angle.show(steadyTilt.angle)} is asked for.`,
         remedies: [
           {
-            words: `${baseWords(base.value, standing, style)} set the casters further out, move heavy things down, or set out a foot on that side.`,
+            words: `${baseWords(base.value, standing, style)} ${widening(input)}, move heavy things down, or set out a foot on that side.`,
             gives: [amount(Length, "half the base that would be enough", base.value)],
           },
         ],
@@ -148,9 +178,9 @@ function stackTop({ parts }: ReviewInput): number {
 export const push: Question = question({
   id: "travel.push",
   about: stackedCase,
-  ask: "Does a push at shoulder height tip the stacked case?",
+  ask: (_, input) => `Does a push at shoulder height tip the ${caseWords(input)}?`,
   tier: "safety",
-  cautions: [tippingCaution],
+  cautions: tipping,
   answer: (input) => onItsFeet(input, (standing) => pushed(input, standing)),
 });
 
@@ -168,14 +198,15 @@ function pushed(input: ReviewInput, standing: Footprint): Answer {
   });
   const { tips, slides } = limits.value;
   const style = styleOf(input.case);
-  const first = slides < tips ? ` Braked, it would slide at ${Force.show(slides, style)}.` : "";
+  const first =
+    slides < tips && onCasters(input) ? ` Braked, it would slide at ${Force.show(slides, style)}.` : "";
   return {
     demand: amount(Force, "push to be borne", demand),
     capacity: amount(Force, "push that tips it", tips),
     facts: `A level push of ${Force.show(tips, style)} at ${Length.show(height, style)} begins to tip it; it should stand ${Force.show(demand, style)}.${first}`,
     remedies: [
       {
-        words: "Set the casters further out, lay weight in the lowest section, or fix it to a wall or table.",
+        words: `${capital(widening(input))}, lay weight ${lowestFloor(input)}, or fix it to a wall or table.`,
       },
     ],
     because: [...standingLines(standing), wanted, limits],
@@ -225,9 +256,9 @@ const openThings: Subjects<OpenThing> = each(
 export const child: Question = question({
   id: "travel.child",
   about: openThings,
-  ask: ({ name }) => `Does the stacked case stand with a child on the open ${name}?`,
+  ask: ({ name }, input) => `Does the ${caseWords(input)} stand with a child on the open ${name}?`,
   tier: "safety",
-  cautions: [tippingCaution],
+  cautions: tipping,
   answer: (input, _, thing) =>
     onItsFeet(input, () => {
       const opened = footprint(input, (item) => openedPlace(thing, item));
@@ -284,16 +315,15 @@ const seaAir: Density = Density.si(1.2);
 /** Whether the wind tips the case. */
 export const wind: Question = question({
   id: "travel.wind",
-  about: stackedCase,
-  ask: "Does the wind tip the stacked case outdoors?",
+  about: movedCase,
+  ask: (_, input) => `Does the wind tip the ${caseWords(input)} outdoors?`,
   tier: "safety",
-  cautions: [windCaution, tippingCaution],
+  cautions: (_, input) => [windCaution, tippingCaution(input)],
   needs: {
-    gust: measured(
-      ({ case: { journey } }) => journey.gust,
-      "the strongest gust where it stands",
-      'ask the weather service for the strongest gust and write it into the journey as "gust: 40 km/h" or "gust: 25 mph"',
-    ),
+    gust: ofJourney((journey) => journey.gust, "the strongest gust where it stands", {
+      inch: '"gust: 25 mph", as the weather service says it',
+      metric: '"gust: 40 km/h", as the weather service says it',
+    }),
   },
   answer: (input, { gust }) => onItsFeet(input, (standing) => blown(input, standing, gust)),
 });
@@ -320,7 +350,11 @@ function blown(input: ReviewInput, standing: Footprint, gust: Speed): Answer {
     demand: amount(Speed, "strongest gust", gust),
     capacity: amount(Speed, "gust up to which it may stand", allowed.value),
     facts: `A gust of ${Speed.show(gust, speed)} pushes its worst side with ${Force.show(worst.push.value.force, style)}; ${Speed.show(worst.tips.value, speed)} would tip it, and with the safety factors it may stand in ${Speed.show(allowed.value, speed)}.`,
-    remedies: [{ words: "Take it apart, lean it against a wall, or lay ballast in the lowest section." }],
+    remedies: [
+      {
+        words: `${input.parts.sections.length > 1 ? "Take it apart, lean" : "Lean"} it against a wall, or lay ballast ${lowestFloor(input)}.`,
+      },
+    ],
     because: [...standingLines(standing), worst.push, worst.tips, allowed],
     limit: cite("en-1990", "table A1.2(A), static equilibrium, 0.9 and 1.5"),
     sources: [tippingEdge, cite("fluid-flow", "drag")],
@@ -330,15 +364,15 @@ function blown(input: ReviewInput, standing: Footprint, gust: Speed): Answer {
 /** Whether the case stands on sloping ground, and what would be enough where it does not. */
 export const slope: Question = question({
   id: "travel.slope",
-  about: stackedCase,
+  about: movedCase,
   ask: "Does it stand on sloping ground, and what base, ballast or foot would be enough?",
   tier: "safety",
-  cautions: [tippingCaution],
+  cautions: tipping,
   needs: {
-    ground: measured(
-      ({ case: { journey } }) => journey.slope,
+    ground: ofJourney(
+      (journey) => journey.slope,
       "the slope of the ground",
-      'lay a level and a rule on the ground and write it into the journey as "slope: 3 deg"',
+      '"slope: 3 deg", by a level and a rule laid on the ground',
     ),
   },
   answer: (input, { ground }) => onItsFeet(input, (standing) => sloping(input, standing, ground)),

@@ -18,7 +18,7 @@ import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Answer, type Need, type Question, question } from "../question.js";
-import { each, eachSection, known, measured, mostOf, theOne } from "../subjects.js";
+import { each, eachSection, known, measured, mostOf, says, theOne, where } from "../subjects.js";
 import { ratedLoad } from "./ground.js";
 import { roadWords } from "./road.js";
 import { standingUp } from "./standing.js";
@@ -50,7 +50,7 @@ const hasCasters = (input: ReviewInput, section: string): boolean =>
 /** Whether the straps hold each section, sections standing side by side: three ways, sliding and tipping. */
 export const lashing: Question = question({
   id: "travel.lashing",
-  about: eachSection,
+  about: where(says("journey"), eachSection),
   ask: (section, { case: { journey } }) =>
     `Do the straps hold ${section} in the ${journey.vehicle}, braking, turning and starting?`,
   tier: "safety",
@@ -60,7 +60,7 @@ export const lashing: Question = question({
   ],
   needs: { straps: strapsGiven, locked: locks(hasCasters) },
   answer: (input, { straps }, section) =>
-    standingUp(sectionFootprint(input, section), (standing) =>
+    standingUp(input, sectionFootprint(input, section), (standing) =>
       lashed(input, standing, straps, {
         ways: lashingWays(input, section, straps),
         grip: floorGrip(input, straps, section),
@@ -78,7 +78,7 @@ const stack = each(
 /** Whether the straps hold the stack, as a ramp rolls it into the vehicle. */
 export const stackLashing: Question = question({
   id: "travel.lashing-stacked",
-  about: { ...stack, id: () => undefined },
+  about: where(says("journey"), { ...stack, id: () => undefined }),
   ask: (_, { case: { journey } }) =>
     `Do the straps hold the stacked case in the ${journey.vehicle}, braking, turning and starting?`,
   tier: "safety",
@@ -91,7 +91,7 @@ export const stackLashing: Question = question({
     locked: locks((input) => !ridesOnBlocks(input) && castersOf(input).length > 0),
   },
   answer: (input, { straps }) =>
-    standingUp(ridingFootprint(input), (standing) =>
+    standingUp(input, ridingFootprint(input), (standing) =>
       lashed(input, standing, straps, {
         ways: stackLashingWays(input, straps),
         grip: floorGrip(input, straps),

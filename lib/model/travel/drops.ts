@@ -46,21 +46,36 @@ export function cushionPoints(
   );
 }
 
+/** What is missing where a foam of one thickness has no curve, or none of a drop high enough. */
+export function missingCurve(
+  { measurements, case: { units } }: ReviewInput,
+  { kind, thickness }: Pick<FoamBed, "kind" | "thickness">,
+  drop?: Length,
+): MissingMeasurement {
+  const show = (length: Length): string => Length.show(length, { system: units, digits: 3 });
+  const others = measurements.cushions.filter((point) => point.foam === kind);
+  const known = [...new Set(others.map((point) => show(point.thickness)))].join(", ");
+  const high = drop === undefined ? "" : ` for a drop of ${show(drop)} or more`;
+  const there = known === "" ? "" : `; cushion-curves.csv has it ${known} thick`;
+  return {
+    measure: `a cushion curve of ${kind}, ${show(thickness)} thick${high}`,
+    how: `ask its maker for the cushion curve and put it into cushion-curves.csv${there}`,
+  };
+}
+
 /**
  * The points of a foam's curve for the least drop that is at least as high.
  *
  * @throws Refusal where no curve is of a drop as high
  */
 export function curveFor(input: ReviewInput, foam: FoamBed, drop: Length): readonly CushionPoint[] {
-  const { kind, thickness } = foam;
   const mine = cushionPoints(input, foam);
   const drops = mine.map((point) => point.drop).filter((one) => one >= drop - 1e-9);
   const least = Math.min(...drops);
   const points = mine.filter((point) => point.drop === least);
   if (points.length > 1) return points;
-  throw new Refusal(
-    `cushion curve: no curve of ${kind}, ${Length.show(thickness, { unit: "mm" })} thick, for a drop of ${Length.show(drop, { unit: "mm" })} or more in cushion-curves.csv`,
-  );
+  const missing = missingCurve(input, foam, drop);
+  throw new Refusal(`cushion-curves.csv has no ${missing.measure.slice(2)}`, missing);
 }
 
 /** A fragile content that is dropped with its section and lands on its foam. */

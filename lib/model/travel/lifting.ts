@@ -54,11 +54,25 @@ export function handleLine(input: ReviewInput, section: string): HandleLine {
   const axis = reach("x") >= reach("y") ? "x" : "y";
   const span = reach(axis);
   if (!(span > 0)) {
-    throw new Refusal(`${section} needs a handle at each end to be lifted by more than one person`);
+    throw new Refusal(`${section} needs a handle at each end to be lifted by more than one person`, {
+      measure: `a handle at each end of ${section}`,
+      how: 'place handles with "duty: lift" on two opposite sides of it in the block hardware',
+    });
   }
   const height = centres.reduce((sum, { z }) => sum + z, 0) / centres.length;
   const from = Math.min(...centres.map((centre) => centre[axis]));
   return { axis, from: Length.si(from), span: Length.si(span), height: Length.si(height) };
+}
+
+/** Whether a section has handles at two ends. */
+export function hasTwoEnds(input: ReviewInput, section: string): boolean {
+  const centres = liftHandles(input, section).map(({ centre }) => centre);
+  return centres.some(({ x, y }) => centres.some((other) => other.x !== x || other.y !== y));
+}
+
+/** Whether a section is lifted at two ends: by several people always, by one where it has a handle at each. */
+export function liftedByEnds(input: ReviewInput, section: string): boolean {
+  return input.case.journey.people > 1 || hasTwoEnds(input, section);
 }
 
 /** Which way the two ends of a section lie: left to right, or front to back. */

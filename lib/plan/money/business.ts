@@ -16,6 +16,7 @@ import {
   ownCost,
 } from "../../money/index.js";
 import { addMoney, Money, Ratio, ratio, Time } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import type { PurchaseList } from "../buying/purchases.js";
 
 /** What the case costs, against buying one, and when it is paid. */
@@ -51,16 +52,31 @@ export interface Payback {
 }
 
 /**
+ * What the case is to earn.
+ *
+ * @throws Refusal where the case file does not say
+ */
+function businessOf({ case: { business, leftOut } }: BusinessInput): Business {
+  if (!leftOut.includes("business")) return business;
+  throw new Refusal("the case file does not say what the case is to earn", {
+    measure: "what the case is to earn",
+    how: 'write the block "business" into case.yaml',
+  });
+}
+
+/**
  * Works out the case's money from its purchases.
  *
  * @param material what the bill comes to
+ * @throws Refusal where the case file does not say what it is to earn
  */
 export function businessReview(
   input: BusinessInput,
   purchases: PurchaseList,
   material: Money,
 ): BusinessReview {
-  const { business, currency } = input.case;
+  const business = businessOf(input);
+  const { currency } = input.case;
   const { time, from } = buildingTime(input, purchases);
   const tools = addMoney(
     business.tools.map(({ price }) => price),
@@ -79,9 +95,13 @@ export function businessReview(
   };
 }
 
-/** When an outlay is paid at the case file's income, costs, jobs a month and interest. */
+/**
+ * When an outlay is paid at the case file's income, costs, jobs a month and interest.
+ *
+ * @throws Refusal where the case file does not say what it is to earn
+ */
 export function payback(input: BusinessInput, outlay: Money, jobsPerMonth?: Ratio): Payback {
-  const { incomePerJob, runningCostPerJob, interest, jobsPerMonth: usual } = input.case.business;
+  const { incomePerJob, runningCostPerJob, interest, jobsPerMonth: usual } = businessOf(input);
   const inputs: JobMoneyByMonth = {
     outlay,
     income: incomePerJob,
@@ -94,14 +114,18 @@ export function payback(input: BusinessInput, outlay: Money, jobsPerMonth?: Rati
   return { outlay, jobs: jobs.value.jobs, months: months.value.months, because: [jobs, months] };
 }
 
-/** Money in hand at the end of each month, the outlay paid at the start; for a chart. */
+/**
+ * Money in hand at the end of each month, the outlay paid at the start; for a chart.
+ *
+ * @throws Refusal where the case file does not say what it is to earn
+ */
 export function cashOverTime(
   input: BusinessInput,
   outlay: Money,
   jobsPerMonth: number,
   months: number,
 ): readonly { readonly month: number; readonly cash: number }[] {
-  const { incomePerJob, runningCostPerJob, interest } = input.case.business;
+  const { incomePerJob, runningCostPerJob, interest } = businessOf(input);
   const monthly = jobsPerMonth * (incomePerJob.amount - runningCostPerJob.amount);
   const rows = [{ month: 0, cash: -outlay.amount }];
   for (let month = 1; month <= months; month++) {

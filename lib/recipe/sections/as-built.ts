@@ -65,15 +65,17 @@ function weights({ parts }: Workshop): GroupBlock {
   );
 }
 
-function times({ times: works = [], case: { business } }: Workshop): GroupBlock {
+function times({ times: works = [], case: { business, leftOut } }: Workshop): GroupBlock {
   const lines = works.map(({ work, tool, unit, pieces, each, time }) => ({
     work: `${work} (${tool})`,
     pace: `${Time.show(each, { digits: 2 })} a ${unit}`,
     pieces: showNumber(pieces, 3),
     planned: Time.show(time, { digits: 2 }),
   }));
-  const planned = works.length > 0 ? Time.si(total(works, ({ time }) => time)) : business.buildingTime;
-  const whole = { work: "The whole case", pace: "", pieces: "", planned: Time.show(planned, { digits: 2 }) };
+  const guess = leftOut.includes("business") ? "" : Time.show(business.buildingTime, { digits: 2 });
+  const timed = Time.show(Time.si(total(works, ({ time }) => time)), { digits: 2 });
+  const planned = works.length > 0 ? timed : guess;
+  const whole = { work: "The whole case", pace: "", pieces: "", planned };
   return group(
     "Times",
     ...when(works.length > 0, () =>

@@ -60,11 +60,11 @@ function adhesiveCautions({ purchases }: Workshop): string[] {
   ];
 }
 
-function moving({ case: { contents, journey }, parts }: Workshop): string[] {
+function moving({ case: { contents, journey, leftOut }, parts }: Workshop): string[] {
   const hung = contents.filter(({ held }) => held.by === "hung");
   const people = journey.people === 1 ? "one person" : `${journey.people} people`;
   return [
-    `Lifting: the plan is for ${people}. Weigh each section before the first lift, lift with straight backs and a clear way, and never alone what needs two.`,
+    `Lifting: ${leftOut.includes("journey") ? "" : `the plan is for ${people}. `}Weigh each section before the first lift, lift with straight backs and a clear way, and never alone what needs two.`,
     hardwareAt("wheels", parts).length > 0
       ? "Tipping: a tall case on wheels goes over easily. Brake the casters when it stands, push low and from behind, never up a ramp or over a gap alone, and keep clear of the downhill side."
       : "Tipping: keep clear of the side it could fall to, and steady it while you work on it standing.",
