@@ -68,7 +68,7 @@ export function designReader(): (texts: TableTexts) => ReadDesign {
   let before: Design | undefined;
   return (texts) => {
     const read = caseOf(texts[caseFile] ?? "");
-    tables = share(tables, readTables(texts, readOne, usedTables(read.case)));
+    tables = share(tables, readTables(texts, readOne, usedTables(read.case ?? read.body)));
     const { stock, offers, measurements } = tables;
     const description = read.case && share(before?.case, read.case);
     build = description && share(build, buildOf(description));

@@ -83,6 +83,21 @@ export function spoilt(file: string, find: string, replacement: string): Record<
   return { ...smallJob, [file]: text.replace(find, () => replacement) };
 }
 
+/** A job with the box of the small job on four casters. */
+export function rolling(texts: Readonly<Record<string, string>>): Record<string, string> {
+  const corners = ["bottom-left", "bottom-right", "top-left", "top-right"];
+  const places = corners.map((from) => `{ on: box.bottom, from: ${from}, across: 100, up: 110 }`).join(", ");
+  const caster = "wheel,caster,300,9,counter,70,90,2,0,0,120,rivet 4,4,2,2,45,65,600";
+  return {
+    ...texts,
+    "case.yaml": (texts["case.yaml"] ?? "").replace(
+      "shelves:\n",
+      `  wheel: { item: wheel, duty: roll, places: [${places}] }\nshelves:\n`,
+    ),
+    "hardware.csv": `${texts["hardware.csv"]}\n${caster}`,
+  };
+}
+
 /** The line on which a text first stands in a file of the job. */
 export function rowOf(texts: Readonly<Record<string, string>>, file: string, text: string): number {
   return (texts[file] ?? "").split(text)[0]?.split("\n").length ?? 0;

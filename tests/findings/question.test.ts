@@ -43,7 +43,7 @@ describe("an answer", () => {
     expect(asked(() => reply(40, 100), 1)).toMatchObject({
       id: "joints.hook",
       topic: "joints",
-      subject: "stacked case",
+      subject: "case",
       verdict: "holds",
       ratio: 0.4,
       answer:

@@ -12,10 +12,10 @@ import {
   sectionHeat,
   statesOfMass,
 } from "../../lib/model/index.js";
-import { designOf, smallJob } from "../design/small-job.js";
+import { designOf, rolling, smallJob } from "../design/small-job.js";
 
 const demo: BusinessInput = openJob("soil-lab-draft");
-const small = reviewCase(designOf(smallJob));
+const small = reviewCase(designOf(rolling(smallJob)));
 const find = (findings: readonly Finding[], id: string): Finding | undefined =>
   findings.find((one) => one.id === id);
 

@@ -143,7 +143,7 @@ export const threshold: Question = question({
     if (given.step < given.wheel / 2) return climbed(input, given.step, given.wheel, []);
     const axle = Length.show(Length.si(given.wheel / 2), style);
     return stopped(
- input,
+      input,
       `The step, ${Length.show(given.step, style)}, reaches up to the axle of the wheels, ${axle} above the floor: no push gets over it.`,
       cite("statics", "moments about the edge of the step"),
     );
@@ -168,7 +168,7 @@ export const gap: Question = question({
     const style = styleOf(input.case);
     if (given.gap >= given.wheel)
       return stopped(
- input,
+        input,
         `The gap, ${Length.show(given.gap, style)}, is as wide as a wheel, ${Length.show(given.wheel, style)}: the wheel falls in.`,
         cite("geometry", "sagitta of a chord"),
       );
