@@ -55,10 +55,11 @@ export function missingCurve(
   const show = (length: Length): string => Length.show(length, { system: units, digits: 3 });
   const others = measurements.cushions.filter((point) => point.foam === kind);
   const known = [...new Set(others.map((point) => show(point.thickness)))].join(", ");
-  const high = drop === undefined ? "" : ` for a drop of ${show(drop)} or more`;
+  const high = drop === undefined ? "" : `, for a drop of ${show(drop)} or more`;
+  const thick = known === "" ? "" : `, ${show(thickness)} thick`;
   const there = known === "" ? "" : `; cushion-curves.csv has it ${known} thick`;
   return {
-    measure: `a cushion curve of ${kind}, ${show(thickness)} thick${high}`,
+    measure: `a cushion curve of ${kind}${thick}${high}`,
     how: `ask its maker for the cushion curve and put it into cushion-curves.csv${there}`,
   };
 }
