@@ -22,7 +22,7 @@ import {
   soundStock,
   type TableTexts,
 } from "./tables.js";
-import { usedTables } from "./used-tables.js";
+import { mentionedTables, usedTables } from "./used-tables.js";
 
 /** A case with everything that belongs to it, read and checked. */
 export interface Design {
@@ -68,7 +68,7 @@ export function designReader(): (texts: TableTexts) => ReadDesign {
   let before: Design | undefined;
   return (texts) => {
     const read = caseOf(texts[caseFile] ?? "");
-    tables = share(tables, readTables(texts, readOne, usedTables(read.case ?? read.body)));
+    tables = share(tables, readTables(texts, readOne, tablesNeeded(read)));
     const { stock, offers, measurements } = tables;
     const description = read.case && share(before?.case, read.case);
     build = description && share(build, buildOf(description));
@@ -88,6 +88,11 @@ export function designReader(): (texts: TableTexts) => ReadDesign {
     before = { case: description, stock, offers, measurements, parts: share(before?.parts, parts) };
     return { design: before };
   };
+}
+
+/** The tables that must be there. */
+function tablesNeeded({ case: whole, written }: ReadCase): ReadonlySet<keyof Stock> {
+  return whole ? usedTables(whole) : mentionedTables(written.content);
 }
 
 /** What there is to build, whatever it earns. */

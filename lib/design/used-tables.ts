@@ -1,25 +1,44 @@
 /** Which tables of the stock a case leads to. */
-import type { CaseBuild, Content } from "./case.js";
+import type { CaseBody, Content } from "./case.js";
 import type { Stock } from "./stock.js";
 
-/** The tables that a case cannot do without; of a case that could not be read, the sheets alone. */
-export function usedTables(
-  description: Pick<CaseBuild, "sections" | "hardware" | "shelves" | "contents"> | undefined,
-): ReadonlySet<keyof Stock> {
-  if (!description) return new Set(["sheets"]);
-  const { sections, hardware, shelves, contents } = description;
-  const barred = sections.some(({ edges }) => Object.values(edges).some(({ extrusion }) => extrusion));
-  const faced = sections.some(({ panels }) => Object.values(panels).some(({ facing }) => facing));
-  const fastened = barred || hardware.length > 0 || shelves.length > 0 || contents.some(isFastened);
-  return new Set<keyof Stock>([
-    "sheets",
-    ...(barred ? (["bars"] as const) : []),
-    ...(faced ? (["facings", "adhesives"] as const) : []),
-    ...(hardware.length > 0 ? (["hardware"] as const) : []),
-    ...(fastened ? (["fasteners"] as const) : []),
-  ]);
+/** Words of a case file, and the tables that their names stand in. */
+const tablesOfWords: Readonly<Record<string, readonly (keyof Stock)[]>> = {
+  facing: ["facings", "adhesives"],
+  edges: ["bars", "fasteners"],
+  hardware: ["hardware", "fasteners"],
+  fastener: ["fasteners"],
+};
+
+/** The tables that a case cannot do without. */
+export function usedTables({ sections, hardware, shelves, contents }: CaseBody): ReadonlySet<keyof Stock> {
+  const words = {
+    facing: sections.some(({ panels }) => Object.values(panels).some(({ facing }) => facing)),
+    edges: sections.some(({ edges }) => Object.values(edges).some(({ extrusion }) => extrusion)),
+    hardware: hardware.length > 0,
+    fastener: shelves.length > 0 || contents.some(isFastened),
+  };
+  return tablesOf(Object.entries(words).flatMap(([word, used]) => (used ? [word] : [])));
 }
 
 function isFastened({ held }: Content): boolean {
   return "fastener" in held;
+}
+
+/** The tables of a case that could not be read whole, by the words in it that are not "none". */
+export function mentionedTables(content: unknown): ReadonlySet<keyof Stock> {
+  return tablesOf([...wordsIn(content)]);
+}
+
+function tablesOf(words: readonly string[]): ReadonlySet<keyof Stock> {
+  return new Set(["sheets", ...words.flatMap((word) => tablesOfWords[word] ?? [])]);
+}
+
+function* wordsIn(content: unknown): Iterable<string> {
+  if (typeof content !== "object" || content === null) return;
+  for (const [word, value] of Object.entries(content)) {
+    if (value === "none") continue;
+    yield word;
+    yield* wordsIn(value);
+  }
 }

@@ -31,10 +31,10 @@ describe("a plain trunk: no journey, services, business, hardware, laminate or e
     });
   });
 
-  test("is asked how stiff it is and how it stands, and nothing else", () => {
+  test("is asked how stiff and strong it is and how it stands, and nothing else", () => {
     const topics = new Set(review.findings.map(({ id }) => id.split(".").slice(0, 2).join(".")));
     const stiff = ["stiffness.trunk", "stiffness.box"];
-    expect([...topics]).toEqual([...stiff, "travel.tip", "travel.push"]);
+    expect([...topics]).toEqual([...stiff, "strength.panel", "travel.tip", "travel.push"]);
     expect(review.findings.filter(({ verdict }) => verdict === "broken")).toEqual([]);
   });
 
