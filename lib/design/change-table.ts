@@ -1,5 +1,5 @@
 /** A change of a table as one piece of its text in place of another. */
-import { type CsvLine, readCsv } from "../measure/index.js";
+import { type CsvLine, type Delimiter, readCsv } from "../measure/index.js";
 import type { TextEdit } from "./change-case.js";
 
 /** A row of a table. */
@@ -48,6 +48,8 @@ interface DataLine extends TextLine {
 interface Written {
   /** Name of the file. */
   readonly file: string;
+  /** What stands between its cells. */
+  readonly delimiter: Delimiter;
   /** The line of the headers. */
   readonly header: DataLine;
   /** The lines of the rows. */
@@ -77,14 +79,15 @@ export function tableEdit(text: string, change: TableChange): TextEdit {
 
 /** @throws RangeError for a file without a header */
 function writtenTable(text: string, file: string): Written {
-  const read = new Map(readCsv(text, file).lines.map(({ line, cells }: CsvLine) => [line, cells]));
+  const { lines: split, delimiter } = readCsv(text, file);
+  const read = new Map(split.map(({ line, cells }: CsvLine) => [line, cells]));
   const lines = textLines(text).flatMap((one): DataLine[] => {
     const cells = read.get(one.line);
     return cells ? [{ ...one, cells }] : [];
   });
   const [header, ...rows] = lines;
   if (!header) throw new RangeError(`${file}: expected a header line`);
-  return { file, header, rows };
+  return { file, delimiter, header, rows };
 }
 
 function textLines(text: string): TextLine[] {
@@ -128,20 +131,23 @@ function columnOf({ file, header }: Written, name: string): number {
 function setting(table: Written, at: CellPlace, to: string): TextEdit {
   const { start, text } = rowOf(table, at);
   const position = columnOf(table, at.column);
-  const cell = cellRanges(text)[position];
-  if (cell) return { at: start + cell[0], old: text.slice(...cell), now: cellText(to, position) };
-  const missing = position - cellRanges(text).length + 1;
-  return { at: start + text.length, old: "", now: `${",".repeat(missing)}${cellText(to, position)}` };
+  const { delimiter } = table;
+  const ranges = cellRanges(text, delimiter);
+  const cell = ranges[position];
+  const now = cellText(to, position, delimiter);
+  if (cell) return { at: start + cell[0], old: text.slice(...cell), now };
+  const missing = position - ranges.length + 1;
+  return { at: start + text.length, old: "", now: `${delimiter.repeat(missing)}${now}` };
 }
 
 function adding(table: Written, what: NewRow): TextEdit {
   const cells: string[] = table.header.cells.map(() => "");
   for (const [column, value] of Object.entries(what)) {
     const position = columnOf(table, column);
-    cells[position] = cellText(value, position);
+    cells[position] = cellText(value, position, table.delimiter);
   }
   const last = table.rows.at(-1) ?? table.header;
-  const row = cells.join(",");
+  const row = cells.join(table.delimiter);
   if (last.end !== "")
     return { at: last.start + last.text.length + last.end.length, old: "", now: row + last.end };
   return { at: last.start + last.text.length, old: "", now: (table.header.end || "\n") + row };
@@ -158,21 +164,22 @@ function removing(text: string, { start, text: content, end }: DataLine): TextEd
  *
  * @throws RangeError for a text of more than one line
  */
-function cellText(value: string, position: number): string {
+function cellText(value: string, position: number, delimiter: Delimiter): string {
   if (/[\r\n]/.test(value)) throw new RangeError(`a cell: expected one line, got ${JSON.stringify(value)}`);
-  const isPlain = !/[",]|^\s|\s$/.test(value) && !(position === 0 && value.startsWith("#"));
+  const isPlain =
+    !value.includes(delimiter) && !/"|^\s|\s$/.test(value) && !(position === 0 && value.startsWith("#"));
   return isPlain ? value : `"${value.replaceAll('"', '""')}"`;
 }
 
 /** Where the cells of a line stand in it, quotes counted in, blanks around them not. */
-function cellRanges(line: string): (readonly [number, number])[] {
-  const pattern = /[ \t]*("(?:[^"]|"")*"|[^,]*?)[ \t]*(,|$)/gy;
+function cellRanges(line: string, delimiter: Delimiter): (readonly [number, number])[] {
+  const pattern = new RegExp(` *("(?:[^"]|"")*"|[^${delimiter}]*?) *(${delimiter}|$)`, "gy");
   const ranges: (readonly [number, number])[] = [];
   for (const match of line.matchAll(pattern)) {
-    const [whole, cell = "", comma] = match;
+    const [whole, cell = "", between] = match;
     const start = match.index + whole.indexOf(cell, whole.length - whole.trimStart().length);
     ranges.push([start, start + cell.length]);
-    if (comma === "") break;
+    if (between === "") break;
   }
   return ranges;
 }

@@ -1,9 +1,9 @@
 /** Tables of a builder's CSV files: text in, typed rows and every problem out. Touches no file. */
 
-import { parse } from "csv-parse/browser/esm/sync";
-import type { Problem } from "../problem.js";
+import { didYouMean, type Problem } from "../problem.js";
 import { type CellReader, type Column, OutOfReach } from "./column.js";
-import { isProblem } from "./readings.js";
+import { type CsvLine, readCsv } from "./csv.js";
+import { withPoints } from "./decimal-comma.js";
 
 /** What every row carries beside its own fields. */
 export interface TableRow {
@@ -56,10 +56,16 @@ export function readTable<Row extends TableRow>(
   file: string,
   schema: TableSchema<Row>,
 ): ReadTable<Row> {
-  const { lines, problems: unreadable } = readCsv(text, file);
-  const [first, ...rest] = lines;
+  const columns: Columns = Object.entries(schema.columns);
+  const { lines, delimiter, problems: unreadable } = readCsv(text, file, (cells) => knownIn(cells, columns));
+  const [first, ...written] = lines;
   if (!first) return { rows: [], problems: [...unreadable, { file, expected: "a header line and rows" }] };
-  const header = readHeader(first, file, Object.entries(schema.columns));
+  if (knownIn(first.cells, columns) === 0) {
+    const expected = `a line of headings such as ${examples(columns)}`;
+    return { rows: [], problems: [{ file, row: first.line, value: first.cells.join(", "), expected }] };
+  }
+  const header = readHeader(first, file, columns);
+  const { lines: rest, problems: mixed } = withPoints(written, delimiter, file);
   const none =
     rest.length === 0 && !schema.mayBeEmpty
       ? [{ file, row: first.line, expected: "rows below the header" }]
@@ -74,6 +80,7 @@ export function readTable<Row extends TableRow>(
       .map(({ row }) => row as Row),
     problems: [
       ...header.problems,
+      ...mixed,
       ...[...unreadable, ...none, ...read.flatMap(({ problems }) => problems), ...doubled].sort(byRow),
     ],
   };
@@ -162,10 +169,18 @@ function readHeader({ cells, line }: CsvLine, file: string, columns: Columns): H
   const problemAt = (column: string, expected: string): Problem => ({ file, row: line, column, expected });
   const placed: PlacedColumn[] = [];
   const problems: Problem[] = [];
+  const absent = columns
+    .map(([, column]) => column)
+    .filter(({ required, header }) => required && !written.some(({ name }) => name === plain(header)));
+  const meant = new Set<Column<unknown>>();
   written.forEach((header, position) => {
     const [field, column] = columns.find(([, one]) => plain(one.header) === header.name) ?? [];
     if (field === undefined || column === undefined) {
-      problems.push(problemAt(header.text, `one of the columns ${examples(columns)}`));
+      const like = absent.find((one) => didYouMean(header.name, [one.header]) !== "");
+      if (like) meant.add(like);
+      const known = columns.map(([, one]) => one.header);
+      const hint = didYouMean(header.name, like ? [like.header] : known);
+      problems.push(problemAt(header.text, `one of the columns ${examples(columns)}${hint}`));
     } else if (written.findIndex(({ name }) => name === header.name) < position) {
       problems.push(problemAt(header.text, `the column "${column.header}" only once`));
     } else {
@@ -177,9 +192,8 @@ function readHeader({ cells, line }: CsvLine, file: string, columns: Columns): H
       }
     }
   });
-  const missing = columns
-    .map(([, column]) => column)
-    .filter(({ required, header }) => required && !written.some(({ name }) => name === plain(header)))
+  const missing = absent
+    .filter((column) => !meant.has(column))
     .map(({ example, header }) => problemAt(header, `a column "${example}"`));
   return { placed, problems: [...problems, ...missing] };
 }
@@ -191,7 +205,7 @@ interface WrittenHeader {
 }
 
 function parseHeader(text: string): WrittenHeader {
-  const [, name = "", unit] = /^(.*?)\s*(?:\(([^()]*)\))?$/.exec(text) ?? [];
+  const [, name = "", unit] = /^(.*?)\s*(?:[([]([^()[\]]*)[)\]])?$/.exec(text) ?? [];
   return { text, name: plain(name), unit: unit?.trim() };
 }
 
@@ -199,52 +213,12 @@ function plain(header: string): string {
   return header.trim().toLowerCase().replace(/\s+/g, " ");
 }
 
+/** How many headings of the table a line has. */
+function knownIn(cells: readonly string[], columns: Columns): number {
+  const names = new Set(cells.map((cell) => parseHeader(cell).name));
+  return columns.filter(([, { header }]) => names.has(plain(header))).length;
+}
+
 function examples(columns: Columns): string {
   return columns.map(([, { example }]) => example).join(", ");
-}
-
-/** One line of a CSV that holds data. */
-export interface CsvLine {
-  /** Counted from 1, comments and blank lines too. */ readonly line: number;
-  /** Trimmed. */ readonly cells: readonly string[];
-}
-
-/** The lines that could be read, and those that could not. */
-export interface CsvLines {
-  /** Lines of cells. */ readonly lines: readonly CsvLine[];
-  /** Lines that could not be split. */ readonly problems: readonly Problem[];
-}
-
-/**
- * Splits CSV text into cells. One row stands on one line, so each line is parsed by itself: a quote left
- * open spoils its own row only. Lines that start with # and blank lines are skipped; a byte-order mark,
- * CRLF and quoted cells are read as spreadsheets write them.
- */
-export function readCsv(text: string, file: string): CsvLines {
-  const read = text
-    .replace(/^\ufeff/, "")
-    .split(/\r\n|\n|\r/)
-    .map((content, i) => ({ content, line: i + 1 }))
-    .filter(
-      ({ content }) => content.replaceAll(",", "").trim() !== "" && !content.trimStart().startsWith("#"),
-    )
-    .map(({ content, line }) => readLine(content, line, file));
-  return {
-    lines: read.filter((one): one is CsvLine => !isProblem(one)),
-    problems: read.filter(isProblem),
-  };
-}
-
-function readLine(content: string, line: number, file: string): CsvLine | Problem {
-  try {
-    const [cells = []] = parse(content, { trim: true, relax_quotes: true });
-    return { line, cells };
-  } catch {
-    return {
-      file,
-      row: line,
-      value: content,
-      expected: "cells between commas, each opening quote closed on the same line",
-    };
-  }
 }

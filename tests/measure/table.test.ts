@@ -161,3 +161,57 @@ describe("a faulty table", () => {
     ]);
   });
 });
+
+describe("a table as spreadsheets write it", () => {
+  const rowsOf = (text: string) => {
+    expect(complaints(text)).toEqual([]);
+    return read(text).rows;
+  };
+  const ply = { name: "ply", price: { amount: 61.5, currency: "EUR" }, inStock: 4, waste: 0.125 };
+
+  test.each([
+    [
+      "semicolons and decimal commas",
+      "name;thickness (mm);price (EUR);in stock;waste\nply;6,5;61,50;4;0,125",
+    ],
+    ["tabs", "name\tthickness (mm)\tprice (EUR)\tin stock\twaste\nply\t6.5\t61.50\t4\t0.125"],
+    ["brackets round units", "name,thickness [mm],price [EUR],in stock,waste\nply,6.5,61.50,4,0.125"],
+    [
+      "titles above the headings",
+      "\ufeffsep=;\r\nSheets on the rack;;;;\r\n;;;;\r\nname;thickness (mm);price (EUR);in stock;waste\r\nply;6,5;61,5;4;0,125",
+    ],
+    ["quoted decimal commas", 'name,thickness (mm),price (EUR),in stock,waste\nply,"6,5","61,50",4,"0,125"'],
+    [
+      "points between thousands",
+      "name;thickness (mm);price (EUR);in stock;waste\nply;6,5;61,50;4;0,125\nboard;9;1.250,00;1;",
+    ],
+  ])("with %s", (_, text) => {
+    const [first] = rowsOf(text);
+    expect(first).toMatchObject(ply);
+    expect(first?.thickness).toBeCloseTo(0.0065, 12);
+  });
+
+  test("rows keep the lines they stand on below a title", () => {
+    expect(rowsOf("Sheets\n\nname,thickness (mm),price (EUR),in stock\nply,6,1,1")[0]?.line).toBe(4);
+  });
+
+  test("decimal commas and points in one table are one problem", () => {
+    expect(
+      complaints("name;thickness (mm);price (EUR);in stock\nply;6,5;61.50;4\nboard;9,5;80.25;1"),
+    ).toEqual([
+      'sheets.csv, row 2: found "61.50", expected decimal commas as in row 2 ("6,5") or decimal points, one of them in the whole table',
+    ]);
+  });
+
+  test("a table without any of its headings is one problem", () => {
+    expect(complaints("Blatt,Dicke,Preis\nply,6,1\nboard,9,2")).toEqual([
+      'sheets.csv, row 1: found "Blatt, Dicke, Preis", expected a line of headings such as name, thickness (mm), price (USD), in stock, use, waste, mass (kg)',
+    ]);
+  });
+
+  test("a misspelt heading is one problem, with the heading that was meant", () => {
+    expect(complaints("name,thikness (mm),price (USD),in stock\nply,6,1,1")).toEqual([
+      'sheets.csv, row 1, thikness (mm): expected one of the columns name, thickness (mm), price (USD), in stock, use, waste, mass (kg); did you mean "thickness"?',
+    ]);
+  });
+});
