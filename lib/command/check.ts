@@ -1,8 +1,9 @@
 /** npm run check -- JOB: every problem of a job's files at once, or what the case is made of. */
+import { readdirSync } from "node:fs";
+import { caseFile, tableFiles } from "../design/index.js";
 import { demoJob, type Job, jobFolder, readJob } from "../job/index.js";
-import { type Problem, ProblemsError } from "../problem.js";
+import { alsoInWords, type Problem, ProblemsError } from "../problem.js";
 import { Area, Length, Mass, type ShowStyle } from "../quantity/index.js";
-import { textTable } from "./text-table.js";
 
 /**
  * Checks one job.
@@ -13,10 +14,10 @@ import { textTable } from "./text-table.js";
 export async function check([name = demoJob]: readonly string[]): Promise<number> {
   const read = readNamed(name);
   if ("problems" in read) {
-    console.error(problemReport(name, read.problems));
+    console.log(problemReport(name, read.problems));
     return 1;
   }
-  console.log(partsSummary(read.job));
+  console.log([partsSummary(read.job), ...notesOn(read.job)].join("\n"));
   return 0;
 }
 
@@ -34,19 +35,22 @@ export function readNamed(name: string): ReturnType<typeof readJob> {
   }
 }
 
-/** A table of problems, in the order of the files' rows. */
+/** Every problem in a few lines of its own, in the order of the files' rows. */
 export function problemReport(name: string, problems: readonly Problem[]): string {
-  const rows = [...problems]
-    .sort((a, b) => a.file.localeCompare(b.file) || (a.row ?? 0) - (b.row ?? 0))
-    .map(({ file, row, column, value, expected }) => [
-      file,
-      row === undefined ? "" : String(row),
-      column ?? "",
-      value ?? "",
-      expected,
-    ]);
+  const sorted = [...problems].sort((a, b) => a.file.localeCompare(b.file) || (a.row ?? 0) - (b.row ?? 0));
   const count = problems.length === 1 ? "1 problem" : `${problems.length} problems`;
-  return `${name}: ${count}\n\n${textTable(["file", "row", "where", "found", "expected"], rows)}`;
+  return [`${name}: ${count}`, ...sorted.map(problemLines)].join("\n\n");
+}
+
+function problemLines(problem: Problem): string {
+  const { file, row, column, value, expected } = problem;
+  const also = alsoInWords(problem);
+  return [
+    [file, row === undefined ? "" : `row ${row}`, column ?? ""].filter(Boolean).join(", "),
+    ...(value === undefined ? [] : [`  found     ${value}`]),
+    `  expected  ${expected}`,
+    ...(also ? [`  also in   ${also}`] : []),
+  ].join("\n");
 }
 
 /** What a case without a problem is made of, in a few lines. */
@@ -72,4 +76,25 @@ function partsSummary(job: Job): string {
     `  ${parts.contents.length} things inside, ${Mass.show(Mass.si(sum(parts.contents.map(({ content }) => content.mass))), style)}`,
   ];
   return lines.join("\n");
+}
+
+/** Files beside the case that belong there, though the check reads none of them. */
+const welcome = /^\.|^~|\.(?:md|ipynb|png|jpe?g|svg|webp|pdf)$/i;
+
+/** What is no problem and yet may not be meant: files that nothing reads, and suppliers without a row of their own. */
+function notesOn({ folder, stock, offers: { suppliers } }: Job): string[] {
+  const own = [caseFile, ...Object.values(tableFiles)];
+  const strays = readdirSync(folder, { withFileTypes: true })
+    .filter((entry) => entry.isFile() && !own.includes(entry.name) && !welcome.test(entry.name))
+    .map(({ name }) => name);
+  const known = suppliers.map(({ name }) => name);
+  const bought: readonly { readonly supplier: string }[] = Object.values(stock).flat();
+  const used = [...new Set(bought.map(({ supplier }) => supplier))];
+  const without = known.length === 0 ? [] : used.filter((supplier) => !known.includes(supplier));
+  return [
+    ...(strays.length > 0 ? [`Not read: ${strays.join(", ")}.`] : []),
+    ...(without.length > 0
+      ? [`Not in ${tableFiles.suppliers}, so without shipping and tax: ${without.join(", ")}.`]
+      : []),
+  ];
 }

@@ -23,10 +23,21 @@ const commands: Readonly<Record<string, Command>> = {
 };
 
 const [name = "", ...args] = process.argv.slice(2);
-const command = commands[name];
+const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
 if (command) {
-  process.exitCode = await command(args);
+  process.exitCode = await command(args).catch(systemRefused);
 } else {
   console.error(`no command "${name}", expected one of ${Object.keys(commands).join(", ")}`);
   process.exitCode = 1;
+}
+
+/**
+ * One sentence where the system refuses: a folder that may not be written, a disk that is full.
+ *
+ * @throws whatever else went wrong
+ */
+function systemRefused(error: unknown): number {
+  if (!(error instanceof Error && "syscall" in error)) throw error;
+  console.error(`${name}: ${error.message.replace(/^[A-Z]+: /, "")}`);
+  return 1;
 }

@@ -78,9 +78,12 @@ export function designReader(): (texts: TableTexts) => ReadDesign {
     const checked = body && checkedOf(body, sound.stock, unsureOf(read, sound));
     const faults = checked?.faults ?? [];
     const parts = checked && faults.length === 0 ? partsOf(checked.sound, sound.stock) : undefined;
-    const problems = grouped([
+    const ofCase = [
       ...(texts[caseFile] === undefined ? [{ file: caseFile, expected: "this file" }] : read.problems),
       ...distinct(faults.map((fault) => atItsRow(fault, read.written))),
+    ];
+    const problems = grouped([
+      ...(unitSlip(texts[caseFile] ?? "", read, ofCase.length, sound) ?? ofCase),
       ...ofTables,
       ...(parts ? checkStockSizes(parts, sound.stock) : []),
     ]);
@@ -106,6 +109,27 @@ const sure: Unsure = { tables: new Set(), sections: new Set(), shelves: new Set(
 function unsureOf({ hidden }: ReadCase, { unsure }: SoundStock): Unsure {
   const { sections, shelves } = hidden;
   return unsure.size + sections.size + shelves.size === 0 ? sure : { tables: unsure, sections, shelves };
+}
+
+/** So many mistakes at once have a common cause more likely than not. */
+const many = 6;
+
+/** One problem in place of many: that bare lengths are in the other unit, where nearly all fits together in it. */
+function unitSlip(
+  text: string,
+  { length, written }: ReadCase,
+  mistakes: number,
+  sound: SoundStock,
+): Problem[] | undefined {
+  if (length === undefined || mistakes < many) return undefined;
+  const other = length === "in" ? "mm" : "in";
+  const read = readCase(text, caseFile, other);
+  const body = read.case ?? read.body;
+  if (!body) return undefined;
+  const left = read.problems.length + checkCase(body, sound.stock, unsureOf(read, sound)).faults.length;
+  if (4 * left > mistakes) return undefined;
+  const expected = `${other}, if sizes are written in it: ${left === 0 ? "all" : `all but ${left}`} of ${mistakes} mistakes with ${length} go away`;
+  return [written.problemAt(["lengths"], expected)];
 }
 
 /** Reads tables, each again only when its text is another one. */

@@ -27,7 +27,7 @@ test("check of a sound job says what it is made of and leaves with 0", async () 
   expect(printed("log")).toMatch(/ {2}24 edge bars/);
 });
 
-test("check prints every problem in one table and leaves with 1", async () => {
+test("check prints every problem and leaves with 1", async () => {
   const text = readFileSync(join(folder, "case.yaml"), "utf8");
   writeFileSync(join(folder, "case.yaml"), text.replace("climate: dry #", "climate: wet #"));
   writeFileSync(
@@ -36,19 +36,54 @@ test("check prints every problem in one table and leaves with 1", async () => {
   );
   expect(await check([folder])).toBe(1);
   const row = text.split("climate: dry #")[0]?.split("\n").length;
-  const lines = printed("error")
-    .split("\n")
-    .map((line) => line.split(/ {2,}/));
-  expect(lines[0]?.[0]).toBe(`${folder}: 2 problems`);
-  expect(lines[2]).toEqual(["file", "row", "where", "found", "expected"]);
-  expect(lines[4]).toEqual(["case.yaml", String(row), "demands.climate", "wet", "one of dry, damp"]);
-  expect(lines[5]).toEqual(["kerfs.csv", "2", "cuts", "no", "a whole number from 0 up, above 0"]);
+  expect(printed("error")).toBe("");
+  expect(printed("log").split("\n")).toEqual([
+    `${folder}: 2 problems`,
+    "",
+    `case.yaml, row ${row}, demands.climate`,
+    "  found     wet",
+    "  expected  one of dry, damp",
+    "",
+    "kerfs.csv, row 2, cuts",
+    "  found     no",
+    "  expected  a whole number from 0 up, above 0",
+  ]);
+});
+
+test("a case in the wrong unit of length or currency is one problem each, and so is a renamed section", async () => {
+  const text = readFileSync(join(folder, "case.yaml"), "utf8");
+  const problemsWith = async (find: string | RegExp, now: string): Promise<string> => {
+    vi.mocked(console.log).mockClear();
+    writeFileSync(join(folder, "case.yaml"), text.replace(find, now));
+    expect(await check([folder])).toBe(1);
+    return printed("log");
+  };
+  expect(await problemsWith("lengths: in ", "lengths: mm ")).toMatch(
+    /: 1 problem\n\ncase\.yaml, row \d+, lengths\n {2}found {5}mm\n {2}expected {2}in, if sizes are written in it: all of \d+ mistakes with mm go away$/,
+  );
+  expect(await problemsWith("currency: USD", "currency: EUR")).toMatch(
+    /: 1 problem\n[\s\S]*change \(USD\) in the headings of sheet-stock\.csv, [\s\S]*or "currency" in case\.yaml/,
+  );
+  expect(await problemsWith("\n  upper:\n    inside", "\n  top half:\n    inside")).toMatch(/: 1 problem\n/);
+});
+
+test("tables of which every sheet is another are a problem a sheet", async () => {
+  const file = join(folder, "sheet-stock.csv");
+  writeFileSync(file, readFileSync(file, "utf8").replaceAll("birch ply", "poplar"));
+  expect(await check([folder])).toBe(1);
+  expect(printed("log")).toMatch(/: [1-5] problems?\n/);
+});
+
+test("a file that nothing reads is told, and what is read is no worse for it", async () => {
+  writeFileSync(join(folder, "notes.txt"), "call the yard");
+  expect(await check([folder])).toBe(0);
+  expect(printed("log")).toMatch(/\nNot read: notes\.txt\.$/m);
 });
 
 test.each(["no-such-job", "../secrets", "..", "Bad Name"])(
   "check of %j leaves with 1 and says why",
   async (name) => {
     expect(await check([name])).toBe(1);
-    expect(printed("error")).toMatch(/1 problem\n/);
+    expect(printed("log")).toMatch(/1 problem\n/);
   },
 );

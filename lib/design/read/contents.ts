@@ -252,12 +252,10 @@ const paneFields = {
   setTest: optional("set test", setTestForm, "The builder's own test of it, in place of the maker's figure."),
   clearance: needed("clearance", Length, "Play the pane would have with no strip at all.", zeroOrMore),
   clamp: optional("clamp", clampForm, "One clamp, and the strip under it."),
-  stands: optional(
-    "stands",
-    Pressure,
-    "Pressure that the edge of the pane stands, from its maker.",
-    positive,
-  ),
+  stands: optional("stands", Pressure, "Pressure that the edge of the pane stands, from its maker.", {
+    above: 0,
+    example: "100 kPa or 15 psi",
+  }),
 };
 
 /** A screen held by clamps through foam strip. */

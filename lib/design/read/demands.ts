@@ -24,6 +24,7 @@ const plainNumber: Kind<number> = Ratio;
 
 const positive = { above: 0 };
 const zeroOrMore = { min: 0 };
+const panelPressure = { above: 0, example: "1 kPa or 20 psf" };
 const slope = { min: 0, max: degree(45) };
 
 const demandFields = {
@@ -31,13 +32,13 @@ const demandFields = {
     "side pressure",
     Pressure,
     "Uniform pressure on an upright face: leaning, cartons pressed against it.",
-    positive,
+    panelPressure,
   ),
   topPressure: needed(
     "top pressure",
     Pressure,
     "Uniform pressure on a top, beside what is stacked on it.",
-    positive,
+    panelPressure,
   ),
   allowedSag: needed("allowed sag", Ratio, "Allowed sag as a share of the shorter span.", {
     above: 0,
@@ -136,9 +137,15 @@ const journeyFields = {
   gap: optional("gap", Length, "Widest gap that the casters meet.", zeroOrMore),
   wheel: optional("wheel", Length, "Diameter of the caster wheels.", positive),
   tread: optional("tread", Tread, "What the caster wheels run on: nylon and polyurethane are plastic."),
-  wheelPrint: optional("wheel print", Area, "How much tread of one wheel touches the floor.", positive),
+  wheelPrint: optional("wheel print", Area, "How much tread of one wheel touches the floor.", {
+    above: 0,
+    example: "200 mm2 or 0.35 in2",
+  }),
   brakes: optional("brakes", Count, "How many casters have a brake.", { max: 4 }),
-  gust: optional("gust", Speed, "Strongest gust outdoors.", zeroOrMore),
+  gust: optional("gust", Speed, "Strongest gust outdoors.", {
+    min: 0,
+    example: "10 m/s or 25 mph",
+  }),
   slope: optional("slope", Angle, "Slope of the ground where it stands.", slope),
   lashing: optional("lashing", block(lashingFields), "Straps over the case in its vehicle."),
 };
@@ -187,7 +194,10 @@ const toolPrices: Form<readonly ToolPrice[]> = byName(
 const businessFields = {
   readyMade: needed("ready made", Money, "Price of a ready-made case for the same job.", zeroOrMore),
   labourRate: needed("own hour", Money, "Worth of one hour of the builder's own time.", zeroOrMore),
-  buildingTime: needed("building time", Time, "Time to build, when timings.csv does not say.", positive),
+  buildingTime: needed("building time", Time, "Time to build, when timings.csv does not say.", {
+    above: 0,
+    example: "30 h",
+  }),
   tools: needed("tools", toolPrices, "Tools to buy for it."),
   incomePerJob: needed("income per job", Money, "What one job brings in.", zeroOrMore),
   runningCostPerJob: needed("running cost per job", Money, "What one job costs to do.", zeroOrMore),

@@ -18,13 +18,17 @@ export interface FieldRules {
   readonly max?: number;
   /** A bound that is itself not allowed. */
   readonly above?: number;
+  /** A value that suits the field, for an error; the kind's own where left out. */
+  readonly example?: string;
   /** A greatest value that nobody means to pass, and that is told only to whoever does. */
   readonly reach?: number;
 }
 
 /** One value, read by its kind. */
 export function field<T>(kind: Kind<T>, rules: FieldRules = {}): z.ZodType<T> {
-  const expected = [kind.expected, ...boundsInWords(kind, rules)].join(", ");
+  const { example } = rules;
+  const what = example ? kind.expected.replace(/".*"/, `"${example}"`) : kind.expected;
+  const expected = [what, ...boundsInWords(kind, rules)].join(", ");
   return z.unknown().transform((input, context) => {
     let message = expected;
     try {

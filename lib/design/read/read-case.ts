@@ -23,6 +23,8 @@ export interface ReadCase {
   readonly hidden: HiddenNames;
   /** The currency of the file, where it is one. */
   readonly currency: string | undefined;
+  /** The unit that bare lengths were read in; absent where the text could not be read at all. */
+  readonly length: FileUnits["length"] | undefined;
   /** Everything that is wrong with the file. */
   readonly problems: readonly RawProblem[];
   /** Where things stand in the file, for problems found later. */
@@ -46,22 +48,26 @@ const nothingHidden: HiddenNames = { sections: new Set(), shelves: new Set() };
  * edge does not say itself comes from its section's `build`, then from the case's.
  *
  * @param file name to show in problems
+ * @param length the unit of bare lengths, to try another than the file's own
  */
-export function readCase(text: string, file: string): ReadCase {
+export function readCase(text: string, file: string, length?: FileUnits["length"]): ReadCase {
   const written = readCaseText(text, file);
-  const none = { written, hidden: nothingHidden, currency: undefined };
+  const none = { written, hidden: nothingHidden, currency: undefined, length: undefined };
   if (written.problems.length > 0) return { ...none, problems: written.problems };
-  const units = unitsOf(written.content);
+  const own = unitsOf(written.content);
+  const units = { ...own, length: length ?? own.length };
   const read = caseSchema(units).safeParse(written.content);
   if (read.success) {
-    return { ...none, currency: read.data.currency, case: read.data, problems: [] };
+    const { currency } = read.data;
+    return { ...none, currency, length: units.length, case: read.data, problems: [] };
   }
   const { issues } = read.error;
   const problems = issues.flatMap((issue) => problemsOf(issue, written));
   return {
-    ...none,
+    written,
     ...bodyOf(written.content, issues, units),
     currency: currencyOf(written.content),
+    length: units.length,
     problems,
   };
 }

@@ -36,7 +36,7 @@ const batteryFields = {
     },
   ),
   efficiency: preset("inverter", Ratio, ratio(1), "Efficiency of the inverter; 1 without one.", share),
-  hours: needed("must last", Time, "How long it must last.", positive),
+  hours: needed("must last", Time, "How long it must last.", { above: 0, example: "6 h" }),
   coldest: optional("coldest", Temperature, "The battery itself on the coldest day it works."),
   age: optional(
     "age left",
@@ -61,7 +61,7 @@ const stripFields = {
 export interface PlugStrip extends BlockOf<typeof stripFields> {}
 
 const mainsFields = {
-  voltage: needed("voltage", Voltage, "Voltage of the socket.", positive),
+  voltage: needed("voltage", Voltage, "Voltage of the socket.", { above: 0, example: "230 V or 120 V" }),
   breaker: needed("breaker", Current, "Current at which the breaker of the circuit trips.", positive),
   gauge: needed("cable gauge", Count, "Gauge of the cable, American.", { max: 40 }),
   length: needed("cable length", Length, "Length of the cable, one way.", positive),
