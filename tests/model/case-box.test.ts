@@ -5,8 +5,8 @@ import { doors, racking } from "../../lib/findings/stiffness/boxes.js";
 import { openJob } from "../../lib/job/index.js";
 import { caseBox } from "../../lib/model/box/case-box.js";
 import { caseOutcome } from "../../lib/model/box/case-outcomes.js";
-import { type CaseSystem, caseSystem, joinedBodies, linkOf } from "../../lib/model/box/case-system.js";
-import { type LoadedCase, loadedCases } from "../../lib/model/box/load-cases.js";
+import { caseSystem, joinedBodies, linkOf } from "../../lib/model/box/case-system.js";
+import { type LoadedCase, type LoadedCases, loadedCases } from "../../lib/model/box/load-cases.js";
 import { sectionStiffness } from "../../lib/model/box/section-stiffness.js";
 import { massItems, type ReviewInput } from "../../lib/model/index.js";
 import { Length, standardGravity } from "../../lib/quantity/index.js";
@@ -15,7 +15,7 @@ const job = openJob("soil-lab-draft");
 /** A coarse mesh: laws hold on any. */
 const coarse = 11;
 const system = caseSystem(job, joinedBodies(job, coarse));
-const cases = loadedCases(system);
+const { cases, unanswered } = loadedCases(system);
 
 function caseOf(id: string): LoadedCase {
   const found = cases.find((one) => one.id === id);
@@ -51,6 +51,7 @@ describe("load cases of the demo", () => {
       "dropped.lower",
       "dropped.upper",
     ]);
+    expect(unanswered).toEqual([]);
   });
 
   test.each(["stacked", "pushed.x", "pushed.y"])("%s: the casters bear all of the weight", (id) => {
@@ -151,30 +152,39 @@ test("a mistake of the program is not taken for a refusal of the case", () => {
   expect(() => caseBox({ ...job, parts })).toThrow("Invalid array length");
 });
 
-describe("what cannot be solved is named", () => {
-  const changed = (changes: Partial<ReviewInput["parts"]>): (() => CaseSystem) => {
+describe("what cannot be solved is named, and takes no other load case with it", () => {
+  /** Two of four casters find the bottom of their hole; whether, is not known of a case that cannot be solved. */
+  const holesNotMet = 2;
+  const changed = (changes: Partial<ReviewInput["parts"]>): LoadedCases => {
     const input = { ...job, parts: { ...job.parts, ...changes } };
-    return () => {
-      const tried = caseSystem(input, joinedBodies(input, coarse));
-      loadedCases(tried);
-      return tried;
-    };
+    return loadedCases(caseSystem(input, joinedBodies(input, coarse)));
   };
 
   test("a door without a latch", () => {
     const hardware = job.parts.hardware.filter(({ item }) => item.duty !== "close");
-    expect(changed({ hardware })).toThrow(
-      /^lower\.left\.side door is loose: it (turns about z|slides along [xy]) without resistance; hold it better$/,
-    );
+    const found = changed({ hardware });
+    expect(found.cases.map(({ id }) => id)).toEqual(["carried.upper", "dropped.upper"]);
+    expect(found.unanswered).toHaveLength(cases.length - 2 + holesNotMet);
+    for (const { why } of found.unanswered)
+      expect(why).toMatch(
+        /^lower\.left\.side door is loose: it (turns about z|slides along [xy]) without resistance; hold it better$/,
+      );
   });
 
   test("a latch far from its keeper", () => {
     const hardware = job.parts.hardware.map((part) =>
       part.stock.kind === "keeper" ? { ...part, centre: { ...part.centre, z: Length.si(0.3) } } : part,
     );
-    expect(changed({ hardware })).toThrow(
-      /^box: section latch 1 and section keeper 1 do not touch, they are \d+ mm apart$/,
-    );
+    const found = changed({ hardware });
+    expect(found.cases.map(({ id }) => id)).toEqual([
+      "carried.lower",
+      "carried.upper",
+      "dropped.lower",
+      "dropped.upper",
+    ]);
+    expect(found.unanswered).toHaveLength(cases.length - 4 + holesNotMet);
+    for (const { why } of found.unanswered)
+      expect(why).toMatch(/^box: section latch 1 and section keeper 1 do not touch, they are \d+ mm apart$/);
   });
 });
 
@@ -218,13 +228,17 @@ describe("findings of the demo", () => {
     const hardware = job.parts.hardware.filter(({ item }) => item.duty !== "close");
     const loose: ReviewInput = { ...job, parts: { ...job.parts, hardware } };
     const box = caseBox(loose);
-    expect(box).toEqual({ refused: expect.stringMatching(/^lower\.left\.side door is loose: it /) });
-    const findings = [racking, doors].flatMap((ask) => ask({ ...loose, box: () => box }));
-    expect(findings.length).toBeGreaterThan(2);
-    for (const { verdict, missing, assumes } of findings) {
+    const about = { ...loose, box: () => box };
+    for (const { verdict, missing, assumes } of doors(about)) {
       expect(verdict).toBe("unknown");
-      expect(missing?.how).toContain("side door is loose");
+      expect(missing?.how).toMatch(/^lower\.left\.side door is loose: it /);
       expect(assumes.length).toBeGreaterThan(0);
     }
+    // Each section by itself has its answer all the same.
+    const told = racking(about);
+    expect(told.map(({ verdict, ratio }) => ({ verdict, ratio }))).toEqual(
+      racking({ ...job, box: () => caseBox(job) }).map(({ verdict, ratio }) => ({ verdict, ratio })),
+    );
+    expect(told).toHaveLength(2);
   });
 });

@@ -109,7 +109,7 @@ function rowOf({ ends }: PreparedLink, size: number, reach: number): Float64Arra
 }
 
 /** Names the part that moves most in a rigid movement, and how. */
-export function wordsOf({ parts }: JoinedParts, movement: Float64Array, what: string): string {
+function wordsOf({ parts }: JoinedParts, movement: Float64Array, what: string): string {
   const most = movement.reduce(
     (best, value, k) => (Math.abs(value) > Math.abs(entry(movement, best)) ? k : best),
     0,
@@ -149,6 +149,19 @@ function sumWith(one: Wrench, other: Wrench, share: number): Wrench {
   };
 }
 
+/**
+ * Whether loads can be in balance with the springs of a load case.
+ *
+ * @throws Refusal that names a part that is loose
+ */
+export function isBalanced(
+  joined: JoinedParts,
+  loads: readonly Float64Array[],
+  inUse: InUse = () => true,
+): boolean {
+  return holdOf(joined, springsIn(joined, inUse))(wrenchOf(joined, loads)).tipping === undefined;
+}
+
 /** Tries at a share of a load; each is the statics of one more edge. */
 const mostEdges = 100;
 
@@ -159,14 +172,14 @@ const mostEdges = 100;
  * @param joined the parts
  * @param standing loads on the degrees of freedom of each part
  * @param more the same, growing
- * @param inUse which springs the load case has
- * @throws Refusal that names a part that is loose, or that tips under the standing load alone
+ * @param inUse which springs the load case has; all when left out
+ * @throws Refusal that names a part that is loose, or that gives way under the standing load alone
  */
 export function shareBorne(
   joined: JoinedParts,
   standing: readonly Float64Array[],
   more: readonly Float64Array[],
-  inUse: InUse,
+  inUse: InUse = () => true,
 ): number {
   const hold = holdOf(joined, springsIn(joined, inUse));
   const [base, growing] = [wrenchOf(joined, standing), wrenchOf(joined, more)];
@@ -175,13 +188,15 @@ export function shareBorne(
     const { tipping } = hold(sumWith(base, growing, share));
     if (!tipping) return share;
     const [holds, tips] = [-product(base.total, tipping), product(growing.total, tipping)];
-    if (!(holds > 0 && tips > 0 && holds / tips < share)) throw new Refusal(tipsMessage(joined, tipping));
+    if (!(holds > 0 && tips > 0 && holds / tips < share)) throw new GivesWay(joined, tipping);
     share = holds / tips;
   }
   throw new Error(`tipping of ${joined.parts.length} parts: no edge is the last of ${mostEdges}`);
 }
 
-/** What tips, and how. */
-export function tipsMessage(joined: JoinedParts, tipping: Float64Array): string {
-  return `${wordsOf(joined, tipping, "does not stand: it")} and nothing there pushes or pulls against it`;
+/** A load that no forces of the springs balance, though nothing is loose: it tips, lifts off or falls open. */
+export class GivesWay extends Refusal {
+  constructor(joined: JoinedParts, tipping: Float64Array) {
+    super(`${wordsOf(joined, tipping, "gives way: it")} and nothing there pushes or pulls against it`);
+  }
 }

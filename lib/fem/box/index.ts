@@ -1,7 +1,7 @@
 export * from "./box-problem.js";
 export * from "./box-results.js";
 export { boxStructure, usualBoxSize } from "./box-structure.js";
-export { shareBorne } from "./contact-statics.js";
+export { GivesWay, type InUse, isBalanced, shareBorne } from "./contact-statics.js";
 export * from "./fitting.js";
 export * from "./joined-parts.js";
 export { type BoxStructure, distance, type MeshedFace, piecesOf } from "./meshed-box.js";

@@ -217,18 +217,20 @@ function sixHolds(nodes: readonly BoxSpot[]): readonly number[] {
   const third = farthest(nodes, (spot) => Math.hypot(...crossProduct(line, difference(spot, start))));
   const reach = Math.hypot(...line);
   const kept: (readonly number[])[] = [];
-  return [0, second, third].flatMap((node) =>
-    axes.flatMap((axis) => {
-      const arm = from(node);
-      const spot = vector3((k) => arm[k] / reach);
-      const row = withoutOthers(rigidRow(spot, unitVector(axis)), kept);
-      const size = Math.hypot(...row);
-      // Far enough from what the holds before it stop already.
-      if (kept.length === 6 || size < 0.2) return [];
-      kept.push(row.map((value) => value / size));
-      return [spaceDofs * node + axis];
-    }),
-  );
+  const holds = [0, 0, 0, second, second, third].map((node) => {
+    const arm = from(node);
+    const spot = vector3((k) => arm[k] / reach);
+    // What each axis stops that the holds before it do not.
+    const rows = axes.map((axis) => withoutOthers(rigidRow(spot, unitVector(axis)), kept));
+    const best = axes.reduce((most, axis) => (sizeOf(rows, axis) > sizeOf(rows, most) ? axis : most));
+    kept.push(entry(rows, best).map((value) => value / sizeOf(rows, best)));
+    return spaceDofs * node + best;
+  });
+  return holds;
+}
+
+function sizeOf(rows: readonly (readonly number[])[], axis: 0 | 1 | 2): number {
+  return Math.hypot(...entry(rows, axis));
 }
 
 function farthest(nodes: readonly BoxSpot[], away: (spot: BoxSpot) => number): number {

@@ -1,9 +1,8 @@
 import { solveSquare } from "../../algebra/linear-systems.js";
 import { add, at as entry, sumOf, under } from "../../algebra/lists.js";
-import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
 import type { BoxSpot } from "./box-problem.js";
-import { type HeldLoad, holdOf, type InUse, springsIn, tipsMessage, wrenchOf } from "./contact-statics.js";
+import { GivesWay, type HeldLoad, holdOf, type InUse, springsIn, wrenchOf } from "./contact-statics.js";
 import { type JoinedParts, movedFree, stretchOf } from "./joined-parts.js";
 
 /** Parts under one load case. */
@@ -24,7 +23,7 @@ export interface JoinedAnswer {
  * @param joined the parts with all springs
  * @param loads forces on the degrees of freedom of each part
  * @param inUse which springs this load case has; all when left out
- * @throws Refusal that names a part that nothing holds, or that tips
+ * @throws Refusal that names a part that nothing holds, GivesWay where no forces balance the load
  */
 export function movedJoined(
   joined: JoinedParts,
@@ -35,7 +34,7 @@ export function movedJoined(
   const springs = springsIn(joined, inUse);
   const load = wrenchOf(joined, loads);
   const { start, carried, tipping } = holdOf(joined, springs)(load);
-  if (tipping) throw new Refusal(tipsMessage(joined, tipping));
+  if (tipping) throw new GivesWay(joined, tipping);
   const gaps = joined.links.map((link) => stretchOf(link, (part) => entry(free, part)));
   return answer(joined, free, atRest(joined, springs, { start, carried, gaps, size: largest(load.gross) }));
 }

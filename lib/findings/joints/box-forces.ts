@@ -12,9 +12,9 @@ import {
   useInterval,
 } from "../../model/index.js";
 import { Force, Ratio } from "../../quantity/index.js";
-import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf, withinMesh } from "../amount.js";
+import { besideOutcomes, withoutOutcomes } from "../box-cases.js";
 import { type Answer, type Question, question } from "../question.js";
 import { type BoxedInput, boxAssumptions, each, known, mostOf } from "../subjects.js";
 
@@ -100,6 +100,8 @@ interface OnKind {
   readonly value: number;
 }
 
+const criterion = cite("common-practice", "the maker's rating, or own tests over the safety factor");
+
 /**
  * What the boxes put on one kind of hardware.
  *
@@ -107,13 +109,15 @@ interface OnKind {
  */
 function carried(input: BoxedInput, kind: LinkKind, own: KnownStrength): Answer {
   const runs = runsOf(input.box());
-  const told = runs.fine.outcomes.filter(({ id }) => !id.startsWith("dropped"));
+  const chosen = ({ id }: { readonly id: string }): boolean =>
+    kind === "handle" ? /^(carried|lifted)/.test(id) : !id.startsWith("dropped");
+  const told = runs.fine.outcomes.filter(chosen);
   const loaded = told.flatMap(({ id, title, hardware }): OnKind[] => {
     const most = hardware[kind]?.[0];
     return most ? [{ id, title, name: most.name, value: most.value }] : [];
   });
-  if (loaded.length === 0)
-    throw new Refusal(`no load case loads a ${kind}: give the case casters, handles or a door`);
+  const none = `no load case loads a ${kind}: give the case casters, handles or a door`;
+  if (loaded.length === 0) return withoutOutcomes(runs.fine, chosen, none, criterion);
   const worst = mostOf(loaded, ({ value }) => value, kind);
   const force = onBothMeshes(runs, (run: CaseRun) => forceOn(run, kind, worst));
   const demand = Force.si(force.value);
@@ -126,11 +130,11 @@ function carried(input: BoxedInput, kind: LinkKind, own: KnownStrength): Answer 
   return {
     demand: amount(Force, `on ${worst.name}`, demand),
     capacity: amount(Force, "it allows", own.strength),
-    facts: `Most is on ${worst.name}, ${worst.title}: ${Force.show(demand, style)} (${withinMesh(force.meshError)} by the mesh) of ${Force.show(own.strength, style)} (${used}).${rest}`,
+    facts: `Most is on ${worst.name}, ${worst.title}: ${Force.show(demand, style)} (${withinMesh(force.meshError)} by the mesh) of ${Force.show(own.strength, style)} (${used}).${rest}${besideOutcomes(runs.fine, chosen, style)}`,
     // The moduli of the sheets hardly move these forces; what is open is what the hardware itself holds.
     interval: useInterval(demand, own, 1),
     because: [stackedBalance(input), ...own.because],
-    limit: cite("common-practice", "the maker's rating, or own tests over the safety factor"),
+    limit: criterion,
     sources: [cite("statics", "bodies on springs, force method")],
   };
 }

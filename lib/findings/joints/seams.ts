@@ -10,6 +10,7 @@ import {
   onBothMeshes,
   type ReviewInput,
   sectionBalance,
+  sectionNamed,
   useInterval,
 } from "../../model/index.js";
 import { Force, Length, LineLoad, Mass, Ratio, ratio, standardGravity } from "../../quantity/index.js";
@@ -73,7 +74,9 @@ function racked(input: BoxedInput, { section, panel, pitch }: RivetedWall, known
   const weight = balance.value.mass * standardGravity;
   // Two walls lie along the push; the push runs evenly along the top of each, and so along all of its edges.
   const even = LineLoad.si(weight / 2 / panel.width);
-  const uneven = "runs" in box ? boxFlow(box.runs, section, weight) : undefined;
+  const worked =
+    "runs" in box && box.runs.fine.sections.some((one) => one.section === section && !("refused" in one));
+  const uneven = worked ? boxFlow(box.runs, section, weight) : undefined;
   const flow = LineLoad.si(Math.max(even, uneven?.value ?? 0));
   const load = seamForce.worked({ flow, pitch, rows: ratio(1) });
   const { safetyFactor } = input.case.demands;
@@ -107,8 +110,7 @@ interface BoxFlow extends MeshedValue {
 
 /** What the joined boxes put on the most loaded seam of a section, in newtons a metre. */
 function boxFlow(runs: CaseRuns, section: string, weight: number): BoxFlow {
-  const seamsOf = (run: CaseRun) =>
-    theOne(run.sections, (one) => one.section === section, `box of ${section}`).seams;
+  const seamsOf = (run: CaseRun) => sectionNamed(run.sections, section).seams;
   const worst = mostOf(seamsOf(runs.fine), ({ peak }) => peak, `box of ${section} without seams`);
   const peakIn = (run: CaseRun) => theOne(seamsOf(run), ({ name }) => name === worst.name, worst.name).peak;
   const flow = onBothMeshes(runs, (run) => weight * peakIn(run));

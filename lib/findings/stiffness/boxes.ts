@@ -12,11 +12,13 @@ import {
   type ReviewInput,
   rackingPowers,
   runsOf,
+  sectionNamed,
   sheetModuli,
 } from "../../model/index.js";
 import { Force, Length, type ShowStyle, SpringRate } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
+import { besideOutcomes, withoutOutcomes } from "../box-cases.js";
 import { type Answer, type Question, question } from "../question.js";
 import { type BoxedInput, boxAssumptions, each, mostOf, sectionNames, theOne } from "../subjects.js";
 
@@ -37,7 +39,7 @@ export const racking: Question<BoxedInput> = question({
   answer: (input: BoxedInput, _, section) => {
     const runs = runsOf(input.box());
     const { push } = input.case.demands;
-    const of = (run: CaseRun) => theOne(run.sections, (one) => one.section === section, `box of ${section}`);
+    const of = (run: CaseRun) => sectionNamed(run.sections, section);
     const [toRight, toBack] = of(runs.fine).racking;
     const softer = toRight < toBack ? 0 : 1;
     const racked = onBothMeshes(runs, (run) => push / of(run).racking[softer]);
@@ -78,7 +80,7 @@ function moduliLines({ parts, measurements }: ReviewInput, section: string): rea
 type Door = PanelPart & { readonly leaf: Leaf };
 
 /** Load cases in which a door is used; nobody opens one while it falls. */
-function inUse({ id }: CaseOutcome): boolean {
+function inUse({ id }: Pick<CaseOutcome, "id">): boolean {
   return !id.startsWith("dropped") && !id.startsWith("carried") && id !== "lifted";
 }
 
@@ -99,13 +101,17 @@ export const doors: Question<BoxedInput> = question({
   answer: (input: BoxedInput, _, door) => pinched(input, door),
 });
 
+const criterion = cite("common-practice", "springs of casters");
+
 function pinched(input: BoxedInput, { id, section, face, leaf }: Door): Answer {
   const runs = runsOf(input.box());
   const lost = (outcome: CaseOutcome): number => outcome.doors.find(({ name }) => name === id)?.value ?? 0;
   const skewed = (outcome: CaseOutcome): number =>
     outcome.openings.find(({ name }) => id.endsWith(`.${name}`))?.value ?? 0;
-  const none = `no load case tells of ${id}: give the case casters to stand on`;
-  const worst = mostOf(runs.fine.outcomes.filter(inUse), lost, none);
+  const told = runs.fine.outcomes.filter(inUse);
+  const none = `no load case tells of ${id}`;
+  if (told.length === 0) return withoutOutcomes(runs.fine, inUse, none, criterion);
+  const worst = mostOf(told, lost, none);
   const of = (run: CaseRun): CaseOutcome => theOne(run.outcomes, (one) => one.id === worst.id, worst.title);
   const needs = onBothMeshes(runs, (run) => lost(of(run)));
   const square = onBothMeshes(runs, (run) => skewed(of(run)));
@@ -118,11 +124,11 @@ function pinched(input: BoxedInput, { id, section, face, leaf }: Door): Answer {
   return {
     demand: fineAmount("gap lost at the tightest place", lostGap),
     capacity: fineAmount("gap all round", gap),
-    facts: `Worst is ${worst.title}: the opening goes ${showFine(outOfSquare, style)} out of square (difference of its diagonals, ${withinMesh(square.meshError)} by the mesh), and at its tightest place the door loses ${showFine(lostGap, style)} (${withinMesh(needs.meshError)}) of its gap of ${showFine(gap, style)}. ${ratio < 1 ? "It closes, if it was hung with an even gap." : "It jams."}`,
+    facts: `Worst is ${worst.title}: the opening goes ${showFine(outOfSquare, style)} out of square (difference of its diagonals, ${withinMesh(square.meshError)} by the mesh), and at its tightest place the door loses ${showFine(lostGap, style)} (${withinMesh(needs.meshError)}) of its gap of ${showFine(gap, style)}. ${ratio < 1 ? "It closes, if it was hung with an even gap." : "It jams."}${besideOutcomes(runs.fine, inUse, style)}`,
     remedies: [{ words: "A wider gap, or a stiffer frame around it." }],
     interval: moduliInterval(input, ratio, rackingPowers(runs, section, way)),
     because: moduliLines(input, section),
-    limit: cite("common-practice", "springs of casters"),
+    limit: criterion,
     sources: [boxElements, cite("geometry", "diagonals of a rectangle out of square")],
   };
 }

@@ -3,11 +3,16 @@
 import { at } from "../../algebra/lists.js";
 import {
   type BoxSpot,
+  extents,
   type FaceSpots,
   type Fitting,
   type FreePart,
+  faceNames,
   fittingOn,
+  frames,
   freeBox,
+  isMaterial,
+  type Spot,
 } from "../../fem/index.js";
 import type { Length } from "../../quantity/index.js";
 import type { Point2 } from "../../shape/index.js";
@@ -60,6 +65,39 @@ function leafSize({ length, width, height }: BoxBody["problem"]): number {
 /** A place of the stacked case in a body's own axes. */
 export function inBody({ at: origin }: Pick<BoxBody, "at">, place: BoxSpot): BoxSpot {
   return minus(place, origin);
+}
+
+/** Those of some places of a face that no opening takes; none where the face is open. */
+export function onMaterial({ bodies }: BoxModel, body: number, { face, spots }: FaceSpots): FaceSpots {
+  const { problem } = at(bodies, body);
+  if (!problem.faces[face]) return { face, spots: [] };
+  const size = extents(problem);
+  const [along, across] = frames[face].axes;
+  const outline = { length: size[along], width: size[across], cutouts: problem.faces[face].cutouts };
+  return { face, spots: spots.filter((spot) => isMaterial(outline, spot)) };
+}
+
+/** Fewer places than these do not hold a thing. */
+const fewest = 2;
+
+/** Shares of a face's length and width, where a thing is held that nothing near it can hold. */
+const anywhere = [0.15, 0.5, 0.85];
+
+/** The first of several lists of places of which enough lie on material; else places all over the body's faces. */
+export function holding(
+  model: BoxModel,
+  body: number,
+  ...wanted: readonly (readonly FaceSpots[])[]
+): readonly FaceSpots[] {
+  const there = wanted.map((on) => on.map((spots) => onMaterial(model, body, spots)));
+  const size = extents(at(model.bodies, body).problem);
+  const held = there.find((on) => on.reduce((sum, { spots }) => sum + spots.length, 0) >= fewest);
+  if (held) return held;
+  return faceNames.map((face) => {
+    const [along, across] = frames[face].axes;
+    const spots = anywhere.flatMap((u) => anywhere.map((v): Spot => [u * size[along], v * size[across]]));
+    return onMaterial(model, body, { face, spots });
+  });
 }
 
 /** Places of panels of one body, face by face. */

@@ -30,7 +30,7 @@ import {
   sectionSystem,
   subsystem,
 } from "./case-system.js";
-import { type LoadedCase, loadedCases } from "./load-cases.js";
+import { type LoadedCase, loadedCases, type UnansweredCase } from "./load-cases.js";
 import { boxFaces } from "./places.js";
 import { type SectionStiffness, sectionStiffness } from "./section-stiffness.js";
 import { sectionNumbers } from "./standing-links.js";
@@ -39,13 +39,25 @@ import { sectionNumbers } from "./standing-links.js";
 export interface CaseRun {
   /** Its bodies, springs and masses. */
   readonly system: CaseSystem;
-  /** All load cases that its hardware allows, solved. */
+  /** All load cases that its hardware allows and that can be answered, solved. */
   readonly cases: readonly LoadedCase[];
   /** In the order of the cases. */
   readonly outcomes: readonly CaseOutcome[];
+  /** Load cases that cannot be answered on this mesh or the other. */
+  readonly unanswered: readonly UnansweredCase[];
   /** Each section by itself. */
-  readonly sections: readonly SectionStiffness[];
+  readonly sections: readonly SectionAnswer[];
 }
+
+/** A section by itself, or why it cannot be worked out. */
+export type SectionAnswer =
+  | SectionStiffness
+  | {
+      /** The name of the section. */
+      readonly section: string;
+      /** Why there is no answer, in a builder's words. */
+      readonly refused: string;
+    };
 
 /** The case on two meshes, and its sections on the coarser with each modulus a little larger. */
 export interface CaseRuns {
@@ -54,7 +66,7 @@ export interface CaseRuns {
   /** On the coarser mesh. */
   readonly coarse: CaseRun;
   /** Each section by itself, with one modulus multiplied by `larger`. */
-  readonly stiffer: Readonly<Record<keyof ModuliShares, readonly SectionStiffness[]>>;
+  readonly stiffer: Readonly<Record<keyof ModuliShares, readonly SectionAnswer[]>>;
 }
 
 /** The case worked out, or why it cannot be. */
@@ -81,7 +93,7 @@ interface MeshedBodies {
   /** Joined by every spring that a load case may use. */
   readonly bodies: JoinedBodies;
   /** Each section by itself. */
-  readonly sections: readonly SectionStiffness[];
+  readonly sections: readonly SectionAnswer[];
 }
 
 /** Works the case out, once for all reviews that differ in nothing it looks at; a refusal is kept too. */
@@ -116,15 +128,28 @@ const bodiesOf: (input: ReviewInput) => CaseBodies = memoizeLast(
 function workedOut(input: ReviewInput): CaseBox {
   try {
     const { fine, coarse, stiffer } = bodiesOf(input);
-    return { runs: { fine: caseRun(input, fine), coarse: caseRun(input, coarse), stiffer } };
+    const [one, other] = [caseRun(input, fine), caseRun(input, coarse)];
+    return { runs: { fine: answeredWith(one, other), coarse: answeredWith(other, one), stiffer } };
   } catch (error) {
     if (error instanceof Refusal) return { refused: error.message };
     throw error;
   }
 }
 
+/** A run without the load cases that the other mesh does not answer. */
+function answeredWith(run: CaseRun, { cases, unanswered }: CaseRun): CaseRun {
+  const both = run.cases.map(({ id }) => cases.some((one) => one.id === id));
+  const lost = run.cases.flatMap(({ id }, i) => (both[i] ? [] : unanswered.filter((one) => one.id === id)));
+  return {
+    ...run,
+    cases: run.cases.filter((_, i) => both[i]),
+    outcomes: run.outcomes.filter((_, i) => both[i]),
+    unanswered: [...run.unanswered, ...lost],
+  };
+}
+
 function madeBodies(input: ReviewInput): CaseBodies {
-  const stiffer = (way: keyof ModuliShares): readonly SectionStiffness[] =>
+  const stiffer = (way: keyof ModuliShares): readonly SectionAnswer[] =>
     sectionsOf(sectionSystem(input, meshes.coarse, { along: 1, across: 1, [way]: larger }));
   return {
     fine: meshedBodies(input, meshes.fine),
@@ -150,12 +175,31 @@ function meshedBodies(input: ReviewInput, elements: number): MeshedBodies {
 
 function caseRun(input: ReviewInput, { bodies, sections }: MeshedBodies): CaseRun {
   const system = caseSystem(input, bodies);
-  const cases = loadedCases(system);
-  return { system, cases, outcomes: cases.map(caseOutcome), sections };
+  const { cases, unanswered } = loadedCases(system);
+  return { system, cases, outcomes: cases.map(caseOutcome), unanswered, sections };
 }
 
-function sectionsOf(system: JoinedBodies): readonly SectionStiffness[] {
-  return sectionNumbers(system.model).map((number) => sectionStiffness(system, number));
+function sectionsOf(system: JoinedBodies): readonly SectionAnswer[] {
+  return sectionNumbers(system.model).map((number) => {
+    try {
+      return sectionStiffness(system, number);
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      return { section: at(system.model.bodies, number).name, refused: error.message };
+    }
+  });
+}
+
+/**
+ * One section of several by itself.
+ *
+ * @throws Refusal that says why it has no answer
+ */
+export function sectionNamed(sections: readonly SectionAnswer[], name: string): SectionStiffness {
+  const found = sections.find(({ section }) => section === name);
+  if (!found) throw new Refusal(`box: no section "${name}"`);
+  if ("refused" in found) throw new Refusal(found.refused);
+  return found;
 }
 
 /** A value with its doubt. */
@@ -179,15 +223,11 @@ export function onBothMeshes({ fine, coarse }: CaseRuns, of: (run: CaseRun) => n
 /**
  * The powers with which what a section racks, pushed along x (0) or y (1), follows the moduli of its sheets.
  *
- * @throws RangeError when there is no such section
+ * @throws Refusal when there is no such section, or no answer for it
  */
 export function rackingPowers({ coarse, stiffer }: CaseRuns, section: string, way: 0 | 1): ModuliShares {
-  const of = (sections: readonly SectionStiffness[]): number => {
-    const found = sections.find((one) => one.section === section);
-    if (!found) throw new RangeError(`box: no section "${section}"`);
-    return found.racking[way];
-  };
-  const power = (sections: readonly SectionStiffness[]): number =>
+  const of = (sections: readonly SectionAnswer[]): number => sectionNamed(sections, section).racking[way];
+  const power = (sections: readonly SectionAnswer[]): number =>
     -Math.log(of(sections) / of(coarse.sections)) / Math.log(larger);
   return { along: power(stiffer.along), across: power(stiffer.across) };
 }

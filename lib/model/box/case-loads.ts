@@ -1,14 +1,14 @@
 /** What the bodies of the case weigh, with what rides in them, in any field of acceleration. */
 import { at } from "../../algebra/lists.js";
+import { inverse, matrix3, scalarProduct } from "../../algebra/matrix3.js";
 import type { ContentPart, ShelfPart } from "../../design/index.js";
 import {
   type BoxSpot,
-  extents,
+  type BoxStructure,
   type FaceName,
   type FaceSpots,
   type Fitting,
   frames,
-  isMaterial,
   nodeMasses,
   pullAt,
   type Spot,
@@ -16,8 +16,8 @@ import {
 } from "../../fem/index.js";
 import { bareShelfMass, type MassItem, massItems } from "../mass/masses.js";
 import type { ReviewInput } from "../review-input.js";
-import { type BoxModel, fitted, inBody } from "./box-model.js";
-import { boxFaces, perAxis, plus, spotOf } from "./places.js";
+import { type BoxModel, fitted, holding, inBody } from "./box-model.js";
+import { boxFaces, minus, perAxis, plus, spotOf } from "./places.js";
 
 /** Something heavy that rides in a body. */
 export interface Rider {
@@ -46,30 +46,85 @@ export type Field = (place: BoxSpot) => BoxSpot;
 
 /**
  * Puts every mass where it rides: contents on what holds them, at their own centres; extrusions, hardware, glue and
- * fasteners spread over the sheets.
+ * fasteners spread over the sheets, so that mass and centre of each section are those of its list of masses.
  */
 export function caseMasses(input: ReviewInput, model: BoxModel): CaseMasses {
   const items = massItems(input);
-  const shelves = new Set(input.parts.shelves.map(({ panel }) => panel.id));
-  const sheets = model.parts.map(({ structure }) => nodeMasses(structure));
-  const own = sheets.map((masses) => masses.reduce((sum, mass) => sum + mass, 0));
-  const shares = model.bodies.map(({ name, section }, i) => {
-    if (name !== section) return 1;
-    const fixed = items
-      .filter((item) => item.section === section && item.group !== "contents" && !shelves.has(item.name))
-      .reduce((sum, { mass }) => sum + mass, 0);
-    const leaves = model.bodies.reduce(
-      (sum, body, k) => sum + (body.section === section && body.name !== section ? at(own, k) : 0),
-      0,
-    );
-    return (fixed - leaves) / at(own, i);
-  });
   const riders = [
     ...input.parts.contents.map((content) => contentRider(input, model, content)),
     ...input.parts.shelves.map((shelf) => shelfRider(model, shelf)),
   ];
-  const spread = sheets.map((masses, i) => masses.map((mass) => at(shares, i) * mass));
-  return { model, riders, fixed: spread, items };
+  const sheets = model.parts.map(({ structure, at: origin }) => nodesOf(structure, origin));
+  const fixed = model.bodies.map(({ name, section }, i) => {
+    const nodes = at(sheets, i);
+    if (name !== section) return Float64Array.from(nodes, ({ mass }) => mass);
+    const leaves = sheets.flatMap((leaf, k) => {
+      const body = at(model.bodies, k);
+      return body.section === section && body.name !== section ? leaf : [];
+    });
+    const carried = riders.flatMap(({ body, mass, fitting }) =>
+      body === i ? [{ mass, at: plus(fitting.at, at(model.bodies, i).at) }] : [],
+    );
+    const whole = items
+      .filter((item) => item.section === section)
+      .map(({ mass, centre }) => ({ mass, at: spotOf(centre) }));
+    return spread(nodes, without(whole, [...leaves, ...carried]));
+  });
+  return { model, riders, fixed, items };
+}
+
+/** A mass at a place of the stacked case. */
+interface PointMass {
+  /** kg */
+  readonly mass: number;
+  /** Its centre, m. */
+  readonly at: BoxSpot;
+}
+
+/** Masses added up: how much, and mass times place. */
+interface Moment {
+  /** kg */
+  readonly mass: number;
+  /** Sum of mass times place, kg m. */
+  readonly moment: BoxSpot;
+}
+
+function nodesOf(structure: BoxStructure, origin: BoxSpot): readonly PointMass[] {
+  const masses = nodeMasses(structure);
+  return structure.nodes.map((spot, node) => ({ mass: at(masses, node), at: plus(spot, origin) }));
+}
+
+function momentOf(points: readonly PointMass[]): Moment {
+  const sum = (of: (point: PointMass) => number): number => points.reduce((all, point) => all + of(point), 0);
+  return {
+    mass: sum(({ mass }) => mass),
+    moment: perAxis((axis) => sum(({ mass, at: place }) => mass * place[axis])),
+  };
+}
+
+function without(whole: readonly PointMass[], parts: readonly PointMass[]): Moment {
+  const [all, less] = [momentOf(whole), momentOf(parts)];
+  return { mass: all.mass - less.mass, moment: minus(all.moment, less.moment) };
+}
+
+/**
+ * Masses at the nodes of a section's sheets that come to a wanted mass with its centre: as those of the sheets, and a
+ * little more the farther a node lies towards where the centre should be.
+ */
+function spread(nodes: readonly PointMass[], { mass, moment }: Moment): Float64Array {
+  const sheets = momentOf(nodes);
+  const middle = perAxis((axis) => sheets.moment[axis] / sheets.mass);
+  const arms = nodes.map(({ at: place }) => minus(place, middle));
+  const second = matrix3((i, j) =>
+    nodes.reduce((sum, node, k) => sum + node.mass * at(arms, k)[i] * at(arms, k)[j], 0),
+  );
+  const turn = inverse(second);
+  const off = perAxis((axis) => moment[axis] - mass * middle[axis]);
+  const slope = perAxis((axis) => scalarProduct(turn[axis], off));
+  return Float64Array.from(
+    nodes,
+    (node, k) => node.mass * (mass / sheets.mass + scalarProduct(slope, at(arms, k))),
+  );
 }
 
 /**
@@ -118,17 +173,8 @@ function rider(
   on: (section: number) => readonly FaceSpots[],
 ): Rider {
   const body = model.bodies.findIndex((one) => one.name === section);
-  const rests = on(body).map((spots) => onMaterial(model, body, spots));
+  const rests = holding(model, body, on(body));
   return { body, fitting: fitted(model, body, name, rests, spotOf(centre)), mass };
-}
-
-/** Those of a thing's places that no opening takes. */
-function onMaterial({ bodies }: BoxModel, body: number, { face, spots }: FaceSpots): FaceSpots {
-  const { problem } = at(bodies, body);
-  const size = extents(problem);
-  const [along, across] = frames[face].axes;
-  const outline = { length: size[along], width: size[across], cutouts: problem.faces[face]?.cutouts ?? [] };
-  return { face, spots: spots.filter((spot) => isMaterial(outline, spot)) };
 }
 
 /** Shares of a thing's width and depth at which it rests or is fixed. */

@@ -1,12 +1,13 @@
 /** The bodies of the case with every spring that any load case uses. */
 import { at, under } from "../../algebra/lists.js";
 import { type JoinedParts, joinedParts, type PreparedLink } from "../../fem/index.js";
+import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 import type { ModuliShares } from "../stiffness/panel-stiffness.js";
 import { type BoxModel, boxModel, type ElementTarget } from "./box-model.js";
 import { type CaseMasses, caseMasses } from "./case-loads.js";
-import { type CaseLink, hardwareLinks } from "./hardware-links.js";
-import { bearingLinks, sectionNumbers, standLinks } from "./standing-links.js";
+import { type CaseLink, hardwareLinks, type RefusedLink } from "./hardware-links.js";
+import { bearingLinks, floorLinks, lidLinks, sectionNumbers, standLinks } from "./standing-links.js";
 
 /** Bodies with springs, ready to be loaded. */
 export interface JoinedBodies {
@@ -16,6 +17,8 @@ export interface JoinedBodies {
   readonly model: BoxModel;
   /** The bodies with every spring that any load case uses. */
   readonly joined: JoinedParts;
+  /** Hardware of which no spring could be made. */
+  readonly refused: readonly RefusedLink[];
 }
 
 /** A case ready for its load cases. */
@@ -33,8 +36,15 @@ export interface CaseSystem extends JoinedBodies {
  */
 export function joinedBodies(input: ReviewInput, elementTarget: ElementTarget): JoinedBodies {
   const model = boxModel(input, elementTarget);
-  const links = [...hardwareLinks(input, model), ...bearingLinks(input, model), ...feetOf(model)];
-  return { input, model, joined: joinedParts(model.parts, links) };
+  const { links, refused } = hardwareLinks(input, model);
+  const all = [
+    ...links,
+    ...bearingLinks(input, model),
+    ...floorLinks(input, model),
+    ...lidLinks(model),
+    ...feetOf(model),
+  ];
+  return { input, model, refused, joined: joinedParts(model.parts, all) };
 }
 
 /**
@@ -54,7 +64,7 @@ export function sectionSystem(
   shares: ModuliShares,
 ): JoinedBodies {
   const model = boxModel(input, elementTarget, shares);
-  return { input, model, joined: joinedParts(model.parts, feetOf(model)) };
+  return { input, model, refused: [], joined: joinedParts(model.parts, feetOf(model)) };
 }
 
 function feetOf(model: BoxModel): readonly CaseLink[] {
@@ -72,12 +82,22 @@ export interface Subsystem extends JoinedParts {
   readonly numbers: readonly number[];
 }
 
-/** Takes bodies out of the system, with the springs of a load case. */
+/** Whether a load case has a spring. */
+export type Uses = (link: Pick<RefusedLink, "kind" | "name" | "from">) => boolean;
+
+/**
+ * Takes bodies out of the system, with the springs of a load case.
+ *
+ * @throws Refusal that says why a spring that it has could not be made
+ */
 export function subsystem(
-  { joined }: JoinedBodies,
+  { model, joined, refused }: JoinedBodies,
   numbers: readonly number[],
-  uses: (link: CaseLink) => boolean,
+  uses: Uses,
 ): Subsystem {
+  const several = new Set(numbers.map((number) => at(model.bodies, number).section)).size > 1;
+  const missing = refused.find((one) => uses(one) && (one.joins ? several : numbers.includes(one.from.part)));
+  if (missing) throw new Refusal(missing.why);
   const place = new Map(numbers.map((number, i) => [number, i]));
   const kept = [...joined.links.entries()].filter(
     ([, link]) => uses(linkOf(link)) && link.ends.every(({ part }) => place.has(part)),

@@ -14,7 +14,16 @@ import { fastenerSlip } from "./edge-joints.js";
 import { type Axis, perAxis, placed, spotOf } from "./places.js";
 
 /** What a spring stands for. */
-export type LinkKind = "caster" | "handle" | "latch" | "hinge" | "door latch" | "bearing" | "stand";
+export type LinkKind =
+  | "caster"
+  | "handle"
+  | "latch"
+  | "hinge"
+  | "door latch"
+  | "bearing"
+  | "stand"
+  | "floor"
+  | "rest";
 
 /** A spring of the case. */
 export interface CaseLink extends Link {
@@ -34,17 +43,60 @@ const casterStiffness = { upright: 4e5, sideways: 4e4 };
 const handStiffness = 1e5;
 const halfGrip = 0.04;
 
+/** A piece of hardware of which no spring can be made. */
+export interface RefusedLink extends Pick<CaseLink, "kind" | "name"> {
+  /** The body it is fixed to. */
+  readonly from: Pick<LinkEnd, "part">;
+  /** Whether it joins that body to another section. */
+  readonly joins: boolean;
+  /** Why, in a builder's words. */
+  readonly why: string;
+}
+
+/** Springs, and hardware of which none could be made. */
+export interface MadeLinks {
+  /** The springs. */
+  readonly links: readonly CaseLink[];
+  /** What is missing; load cases that need it cannot be answered. */
+  readonly refused: readonly RefusedLink[];
+}
+
 /** Every spring that hardware makes. */
-export function hardwareLinks(input: ReviewInput, model: BoxModel): readonly CaseLink[] {
+export function hardwareLinks(input: ReviewInput, model: BoxModel): MadeLinks {
   const of = (duty: HardwarePart["item"]["duty"]): readonly HardwarePart[] =>
     input.parts.hardware.filter((part) => part.item.duty === duty && ownBody(model, part) >= 0);
-  return [
-    ...of("roll").flatMap((part) => casterLinks(input, model, part)),
-    ...of("lift").flatMap((part) => handleLinks(input, model, part)),
-    ...latchPairs(of("join-sections")).flatMap(([latch, keeper]) => latchLinks(input, model, latch, keeper)),
-    ...of("hinge").flatMap((part) => hingeLinks(input, model, part)),
-    ...of("close").flatMap((part) => doorLatchLinks(input, model, part)),
+  const keepers = of("join-sections").filter(({ stock }) => stock.kind === "keeper");
+  const makers: readonly (readonly [
+    LinkKind,
+    readonly HardwarePart[],
+    (part: HardwarePart) => readonly CaseLink[],
+  ])[] = [
+    ["caster", of("roll"), (part) => casterLinks(input, model, part)],
+    ["handle", of("lift"), (part) => handleLinks(input, model, part)],
+    [
+      "latch",
+      of("join-sections").filter(({ stock }) => stock.kind === "latch"),
+      (part) => latchLinks(input, model, part, keeperOf(part, keepers)),
+    ],
+    ["hinge", of("hinge"), (part) => hingeLinks(input, model, part)],
+    ["door latch", of("close"), (part) => doorLatchLinks(input, model, part)],
   ];
+  const made = makers.flatMap(([kind, parts, make]) =>
+    parts.map((part) => madeOf(kind, part.id, ownBody(model, part), () => make(part))),
+  );
+  return { links: made.flatMap(({ links }) => links), refused: made.flatMap(({ refused }) => refused) };
+}
+
+function madeOf(kind: LinkKind, name: string, part: number, make: () => readonly CaseLink[]): MadeLinks {
+  try {
+    return { links: make(), refused: [] };
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    return {
+      links: [],
+      refused: [{ kind, name, from: { part }, joins: kind === "latch", why: error.message }],
+    };
+  }
 }
 
 /** The number of the body that a piece of hardware is fixed to first; -1 when it is none of them. */
@@ -71,11 +123,16 @@ function endOf(
   return { part: body, fitting: fitted(model, body, part.id, on, place) };
 }
 
-/** All fasteners of a piece of hardware that sit in one body, side by side, N/m. */
+/**
+ * All fasteners of a piece of hardware that sit in one body, side by side, N/m.
+ *
+ * @throws Refusal where none does
+ */
 function heldBy(input: ReviewInput, model: BoxModel, part: HardwarePart, body: number): number {
-  return groupsOf(input, part)
-    .filter(({ panel }) => bodyOf(model, panel) === body)
-    .reduce((sum, group) => sum + group.count * fastenerSlip(input, group), 0);
+  const groups = groupsOf(input, part).filter(({ panel }) => bodyOf(model, panel) === body);
+  if (groups.length === 0)
+    throw new Refusal(`box: ${part.id} has no fasteners in ${at(model.bodies, body).name}`);
+  return groups.reduce((sum, group) => sum + group.count * fastenerSlip(input, group), 0);
 }
 
 /** It stands on its wheel; sideways its swivel gives. */
@@ -100,10 +157,11 @@ function handleLinks(input: ReviewInput, model: BoxModel, part: HardwarePart): C
     endOf(input, model, part, placed(middle, [grip, middle[grip] + aside])),
   );
   const from = endOf(input, model, part, middle);
+  // An upright grip holds level at both its sides, so that the case does not turn about the line of its handles.
+  const [atSides, atMiddle] = grip === 2 ? [[alongX, alongY], [up]] : [[up], [alongX, alongY]];
   return [
-    ...sides.map((side): CaseLink => ({ ...held, from: side, along: up })),
-    { ...held, from, along: alongX },
-    { ...held, from, along: alongY },
+    ...sides.flatMap((side) => atSides.map((along): CaseLink => ({ ...held, from: side, along }))),
+    ...atMiddle.map((along): CaseLink => ({ ...held, from, along })),
   ];
 }
 
@@ -121,26 +179,22 @@ function gripAxis(body: BoxBody, { id, panels: [panel = ""], on, item, stock }: 
 }
 
 /**
- * A latch and the keeper it pulls on: the nearest of another section, within twice their heights.
+ * The keeper a latch pulls on: the nearest of another section, within twice their heights.
  *
  * @throws Refusal for a latch without a keeper, or one out of its reach
  */
-function latchPairs(parts: readonly HardwarePart[]): readonly (readonly [HardwarePart, HardwarePart])[] {
-  return parts
-    .filter(({ stock }) => stock.kind === "latch")
-    .map((latch) => {
-      const away = (other: HardwarePart): number => distance(spotOf(latch.centre), spotOf(other.centre));
-      const [keeper] = parts
-        .filter(({ stock, section }) => stock.kind === "keeper" && section !== latch.section)
-        .sort((a, b) => away(a) - away(b));
-      if (!keeper) throw new Refusal(`box: ${latch.id} has no keeper on another section`);
-      const reach = 2 * (latch.stock.height + keeper.stock.height);
-      if (away(keeper) > reach)
-        throw new Refusal(
-          `box: ${latch.id} and ${keeper.id} do not touch, they are ${(1000 * away(keeper)).toFixed(0)} mm apart`,
-        );
-      return [latch, keeper] as const;
-    });
+function keeperOf(latch: HardwarePart, keepers: readonly HardwarePart[]): HardwarePart {
+  const away = (other: HardwarePart): number => distance(spotOf(latch.centre), spotOf(other.centre));
+  const [keeper] = keepers
+    .filter(({ section }) => section !== latch.section)
+    .sort((a, b) => away(a) - away(b));
+  if (!keeper) throw new Refusal(`box: ${latch.id} has no keeper on another section`);
+  const reach = 2 * (latch.stock.height + keeper.stock.height);
+  if (away(keeper) > reach)
+    throw new Refusal(
+      `box: ${latch.id} and ${keeper.id} do not touch, they are ${(1000 * away(keeper)).toFixed(0)} mm apart`,
+    );
+  return keeper;
 }
 
 /** It pulls, and holds sideways by its hook. */

@@ -1,22 +1,35 @@
-/** What a case goes through: stacked, on three casters, pushed, carried, lifted, dropped on a corner. */
+/** What a case goes through: standing, on three casters, pushed, carried, lifted, dropped on a corner. */
 import { add, at } from "../../algebra/lists.js";
 import { crossProduct } from "../../algebra/matrix3.js";
 import {
   alongLine,
   type BoxForce,
   type BoxSpot,
+  GivesWay,
+  isBalanced,
   type JoinedAnswer,
   movedJoined,
   placeOfEnd,
   pullAt,
+  shareBorne,
   spaceDofs,
 } from "../../fem/index.js";
-import { dropHeight } from "../../moving/index.js";
-import { Mass, standardGravity } from "../../quantity/index.js";
+import { dropHeight, pushLimits } from "../../moving/index.js";
+import { Force, Length, Mass, ratio, standardGravity } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
+import type { ReviewInput } from "../review-input.js";
 import { heaviestByHand } from "../travel/drops.js";
+import { footprint, tippingArm } from "../travel/footprint.js";
 import { massLoads } from "./case-loads.js";
-import { type CaseSystem, linkOf, type Subsystem, sectionWithLeaves, subsystem } from "./case-system.js";
-import type { CaseLink, LinkKind } from "./hardware-links.js";
+import {
+  type CaseSystem,
+  linkOf,
+  type Subsystem,
+  sectionWithLeaves,
+  subsystem,
+  type Uses,
+} from "./case-system.js";
+import type { LinkKind } from "./hardware-links.js";
 import { atNode, minus, perAxis, plus, turnsAtNode } from "./places.js";
 import { corners, footEnd, sectionNumbers } from "./standing-links.js";
 
@@ -34,14 +47,42 @@ export interface LoadedCase {
   readonly answer: JoinedAnswer;
   /** Whether movements count from the standing case instead of the unloaded one. */
   readonly from?: JoinedAnswer;
+  /** The push at which it begins to tip, where that is less than the push asked for: the case is then that push. */
+  readonly tips?: Force;
+}
+
+/** A load case that cannot be answered. */
+export interface UnansweredCase extends Pick<LoadedCase, "id" | "title"> {
+  /** Why, in a builder's words. */
+  readonly why: string;
+  /** Whether nothing is loose, but no forces balance the load: it falls over or open. */
+  readonly givesWay: boolean;
+}
+
+/** The load cases of a case: none takes another with it. */
+export interface LoadedCases {
+  /** Those that are answered. */
+  readonly cases: readonly LoadedCase[];
+  /** Those that cannot be. */
+  readonly unanswered: readonly UnansweredCase[];
+}
+
+/** What solving a load case gives. */
+type Solved = Pick<LoadedCase, "bodies" | "answer" | "from" | "tips">;
+
+/** A load case before it is solved. */
+interface PlannedCase extends Pick<LoadedCase, "id" | "title"> {
+  /** Undefined where it does not happen. */
+  readonly solve: () => Solved | undefined;
 }
 
 /** Forces on every body. */
 type Loads = readonly Float64Array[];
 
-const inUse: readonly LinkKind[] = ["hinge", "door latch", "latch", "bearing"];
+const inUse: readonly LinkKind[] = ["hinge", "door latch", "latch", "bearing", "rest"];
+const standsOn: readonly LinkKind[] = ["caster", "floor"];
 
-function uses(...kinds: readonly LinkKind[]): (link: CaseLink) => boolean {
+function uses(...kinds: readonly LinkKind[]): Uses {
   return ({ kind }) => inUse.includes(kind) || kinds.includes(kind);
 }
 
@@ -50,52 +91,75 @@ function every({ model }: CaseSystem): readonly number[] {
 }
 
 /** Every load case that the case's hardware allows. */
-export function loadedCases(system: CaseSystem): readonly LoadedCase[] {
-  const { joined } = system;
-  const has = (kind: LinkKind): boolean => joined.links.some((link) => linkOf(link).kind === kind);
+export function loadedCases(system: CaseSystem): LoadedCases {
+  const cases: LoadedCase[] = [];
+  const unanswered: UnansweredCase[] = [];
+  for (const { id, title, solve } of plannedCases(system))
+    try {
+      const solved = solve();
+      if (solved) cases.push({ id, title: titleOf(title, solved), system, ...solved });
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      unanswered.push({ id, title, why: error.message, givesWay: error instanceof GivesWay });
+    }
+  return { cases, unanswered };
+}
+
+function titleOf(title: string, { tips }: Solved): string {
+  return tips === undefined ? title : `${title} until it begins to tip`;
+}
+
+function plannedCases(system: CaseSystem): readonly PlannedCase[] {
+  const { joined, refused } = system;
   const weight = massLoads(system.masses, () => [0, 0, -standardGravity]);
   const jerked = massLoads(system.masses, () => [
     0,
     0,
     -standardGravity * system.input.case.demands.dynamicFactor,
   ]);
-  const standing = has("caster") ? standingCase(system, weight) : undefined;
+  let stands: Solved | undefined;
+  const standing = (): Solved => {
+    stands ??= stood(system, weight);
+    return stands;
+  };
+  const latched = [...joined.links.map(linkOf), ...refused].some(({ kind }) => kind === "latch");
   return [
-    ...(standing ? [standing, ...holeCases(system, weight), ...pushedCases(system, weight, standing)] : []),
+    { id: "stacked", title: "standing, one section on the other", solve: standing },
+    ...holeCases(system, weight),
+    ...pushedCases(system, weight, standing),
     ...carriedCases(system, jerked),
-    ...(has("latch") ? liftedCases(system, jerked) : []),
+    ...(latched ? liftedCases(system, jerked) : []),
     ...droppedCases(system),
   ];
 }
 
-/** On its casters, the sections on each other. */
-function standingCase(system: CaseSystem, weight: Loads): LoadedCase {
-  const bodies = subsystem(system, every(system), uses("caster"));
-  const answer = movedJoined(bodies, weight);
-  return { id: "stacked", title: "standing, one section on the other", system, bodies, answer };
+/** On its casters or the floor, the sections on each other. */
+function stood(system: CaseSystem, weight: Loads): Solved {
+  const bodies = subsystem(system, every(system), uses(...standsOn));
+  return { bodies, answer: movedJoined(bodies, weight) };
 }
 
+/** Casters of which one may be over a hole. */
+const enoughCasters = 4;
+
 /** One caster over a hole, each that leaves the rest in balance. */
-function holeCases(system: CaseSystem, weight: Loads): readonly LoadedCase[] {
-  const casters = [
-    ...new Map(
-      system.joined.links
-        .map(linkOf)
-        .flatMap((link) => (link.kind === "caster" ? [[link.name, link] as const] : [])),
-    ).values(),
-  ];
-  const place = ({ from }: CaseLink): BoxSpot => placeOfEnd(system.model.parts, from);
-  const centre = centreOf(system, () => true);
-  return casters
-    .filter((hanging) => {
-      const [a, b, c, ...more] = casters.filter((other) => other !== hanging).map(place);
-      return a && b && c && more.length === 0 && isInside(centre, [a, b, c]);
-    })
-    .map(({ name }): LoadedCase => {
-      const bodies = subsystem(system, every(system), (link) => uses("caster")(link) && link.name !== name);
-      const answer = movedJoined(bodies, weight);
-      return { id: `hole.${name}`, title: `${name} in a hole`, system, bodies, answer };
-    });
+function holeCases(system: CaseSystem, weight: Loads): readonly PlannedCase[] {
+  const casters = new Set(
+    system.joined.links.map(linkOf).flatMap(({ kind, name }) => (kind === "caster" ? [name] : [])),
+  );
+  if (casters.size < enoughCasters) return [];
+  return [...casters].map((name): PlannedCase => {
+    const solve = (): Solved | undefined => {
+      const bodies = subsystem(
+        system,
+        every(system),
+        (link) => uses("caster")(link) && !(link.kind === "caster" && link.name === name),
+      );
+      // Where the rest does not balance, the caster finds the bottom of the hole.
+      return isBalanced(bodies, weight) ? { bodies, answer: movedJoined(bodies, weight) } : undefined;
+    };
+    return { id: `hole.${name}`, title: `${name} in a hole`, solve };
+  });
 }
 
 /** Centre of the masses of some sections. */
@@ -107,31 +171,49 @@ function centreOf({ masses }: CaseSystem, belongs: (section: string) => boolean)
   return [mean("x"), mean("y"), mean("z")];
 }
 
-/** Whether a place lies within the triangle of three others, seen from above. */
-function isInside([x, y]: BoxSpot, [a, b, c]: readonly [BoxSpot, BoxSpot, BoxSpot]): boolean {
-  const side = (from: BoxSpot, to: BoxSpot): number =>
-    (to[0] - from[0]) * (y - from[1]) - (to[1] - from[1]) * (x - from[0]);
-  const sides = [side(a, b), side(b, c), side(c, a)];
-  return sides.every((each) => each > 0) || sides.every((each) => each < 0);
-}
-
 /** Pushed sideways at its top edge while it stands, from the left and from the front. */
-function pushedCases(system: CaseSystem, weight: Loads, standing: LoadedCase): readonly LoadedCase[] {
+function pushedCases(system: CaseSystem, weight: Loads, standing: () => Solved): readonly PlannedCase[] {
   const top = topSection(system);
   const { length, width, height } = at(system.model.bodies, top).problem;
-  const { push } = system.input.case.demands;
   const ways = [
-    { id: "x", words: "from the left", to: [0, width, height], force: [push, 0, 0] },
-    { id: "y", words: "from the front", to: [length, 0, height], force: [0, push, 0] },
+    { id: "x", words: "from the left", to: [0, width, height], along: [1, 0, 0], side: "right" },
+    { id: "y", words: "from the front", to: [length, 0, height], along: [0, 1, 0], side: "back" },
   ] as const;
-  return ways.map(({ id, words, to, force }): LoadedCase => {
-    const on = alongLine(at(system.model.parts, top).structure, [0, 0, height], to);
-    const loads = weight.map((load, number) => (number === top ? load.slice() : load));
-    addForce(at(loads, top), { on, force });
-    const answer = movedJoined(standing.bodies, loads);
-    const title = `pushed at its top edge ${words}`;
-    return { id: `pushed.${id}`, title, system, bodies: standing.bodies, answer, from: standing.answer };
+  return ways.map(({ id, words, to, along, side }): PlannedCase => {
+    const solve = (): Solved => {
+      const { bodies, answer: from } = standing();
+      const on = alongLine(at(system.model.parts, top).structure, [0, 0, height], to);
+      const { push } = system.input.case.demands;
+      const pushes = weight.map((load) => new Float64Array(load.length));
+      addForce(at(pushes, top), { on, force: perAxis((axis) => push * along[axis]) });
+      const tipping = tippingPush(system.input, side, at(system.model.bodies, top).at[2] + height);
+      const share = Math.min(tipping / push, shareBorne(bodies, weight, pushes));
+      const loads = weight.map((load, i) => load.map((own, dof) => own + share * at(at(pushes, i), dof)));
+      const answer = movedJoined(bodies, loads);
+      return { bodies, answer, from, ...(share < 1 ? { tips: Force.si(share * push) } : {}) };
+    };
+    return { id: `pushed.${id}`, title: `pushed at its top edge ${words}`, solve };
   });
+}
+
+/**
+ * The level push at a height of the stacked case that begins to tip it towards a side, by statics, its wheels at their
+ * worst swivel.
+ *
+ * @throws Refusal where it falls over as it stands
+ */
+function tippingPush(input: ReviewInput, side: "right" | "back", level: number): Force {
+  const standing = footprint(input);
+  const { mass, z } = standing.balance.value;
+  const halfBase = tippingArm(standing, side);
+  if (!(halfBase > 0))
+    throw new Refusal(`it falls to the ${side} as it stands: its centre of gravity is not above its base`);
+  return pushLimits({
+    mass,
+    halfBase,
+    pushHeight: Length.si(level + standing.height - z),
+    friction: ratio(0),
+  }).tips;
 }
 
 /** The number of the highest section. */
@@ -150,20 +232,24 @@ function addForce(load: Float64Array, { on, force }: BoxForce): void {
 }
 
 /** Each section carried by its own handles, with a jerk. */
-function carriedCases(system: CaseSystem, jerked: Loads): readonly LoadedCase[] {
-  return system.input.parts.sections.flatMap(({ name }): LoadedCase[] => {
+function carriedCases(system: CaseSystem, jerked: Loads): readonly PlannedCase[] {
+  return system.input.parts.sections.flatMap(({ name }): PlannedCase[] => {
     const numbers = sectionWithLeaves(system, name);
-    const bodies = subsystem(system, numbers, uses("handle"));
-    if (handlesOf(bodies) < 2) return [];
-    const answer = movedJoined(bodies, picked(jerked, numbers));
-    return [
-      { id: `carried.${name}`, title: `${name} carried by its handles, with a jerk`, system, bodies, answer },
-    ];
+    if (handlesOn(system, numbers) < 2) return [];
+    const solve = (): Solved => {
+      const bodies = subsystem(system, numbers, uses("handle"));
+      return { bodies, answer: movedJoined(bodies, picked(jerked, numbers)) };
+    };
+    return [{ id: `carried.${name}`, title: `${name} carried by its handles, with a jerk`, solve }];
   });
 }
 
-function handlesOf({ links }: Subsystem): number {
-  return new Set(links.map(linkOf).flatMap(({ kind, name }) => (kind === "handle" ? [name] : []))).size;
+/** Handles of some bodies. */
+function handlesOn({ joined, refused }: CaseSystem, numbers: readonly number[]): number {
+  const handles = [...joined.links.map(linkOf), ...refused].filter(
+    ({ kind, from }) => kind === "handle" && numbers.includes(from.part),
+  );
+  return new Set(handles.map(({ name }) => name)).size;
 }
 
 function picked(loads: Loads, numbers: readonly number[]): Loads {
@@ -171,17 +257,19 @@ function picked(loads: Loads, numbers: readonly number[]): Loads {
 }
 
 /** Joined, lifted by the handles of its highest section: the latches carry the rest. */
-function liftedCases(system: CaseSystem, jerked: Loads): readonly LoadedCase[] {
+function liftedCases(system: CaseSystem, jerked: Loads): readonly PlannedCase[] {
   const top = topSection(system);
-  const whole = subsystem(
-    system,
-    every(system),
-    (link) => uses()(link) || (link.kind === "handle" && link.from.part === top),
-  );
-  if (handlesOf(whole) < 2) return [];
-  const answer = movedJoined(whole, jerked);
+  if (handlesOn(system, [top]) < 2) return [];
   const title = `joined, lifted by the handles of ${at(system.model.bodies, top).name}, with a jerk`;
-  return [{ id: "lifted", title, system, bodies: whole, answer }];
+  const solve = (): Solved => {
+    const whole = subsystem(
+      system,
+      every(system),
+      (link) => uses()(link) || (link.kind === "handle" && link.from.part === top),
+    );
+    return { bodies: whole, answer: movedJoined(whole, jerked) };
+  };
+  return [{ id: "lifted", title, solve }];
 }
 
 /** Corner, floor and what is inside give so much while a drop is stopped, m. Common practice, no source. */
@@ -197,16 +285,18 @@ function stoppedWith({ input }: CaseSystem, mass: number): number | undefined {
 }
 
 /** Each section dropped on its lower corner nearest to its centre of gravity: that corner stops it, and it turns. */
-function droppedCases(system: CaseSystem): readonly LoadedCase[] {
-  return system.input.parts.sections.flatMap(({ name }): LoadedCase[] => {
+function droppedCases(system: CaseSystem): readonly PlannedCase[] {
+  return system.input.parts.sections.flatMap(({ name }): PlannedCase[] => {
     const { items } = system.masses;
     const mass = items.reduce((sum, item) => sum + (item.section === name ? item.mass : 0), 0);
     const stopped = stoppedWith(system, mass);
-    return stopped === undefined ? [] : [dropped(system, name, stopped * standardGravity)];
+    if (stopped === undefined) return [];
+    const solve = (): Solved => dropped(system, name, stopped * standardGravity);
+    return [{ id: `dropped.${name}`, title: `${name} dropped on a corner`, solve }];
   });
 }
 
-function dropped(system: CaseSystem, name: string, deceleration: number): LoadedCase {
+function dropped(system: CaseSystem, name: string, deceleration: number): Solved {
   const numbers = sectionWithLeaves(system, name);
   // The section comes before its leaves.
   const own = at(numbers, 0);
@@ -221,8 +311,7 @@ function dropped(system: CaseSystem, name: string, deceleration: number): Loaded
   const { loads, total } = stoppedAt(system, numbers, deceleration, struck.place);
   const against = perAxis((axis) => -total.force[axis]);
   pullAt(at(loads, numbers.indexOf(own)), struck.foot.fitting, against, [0, 0, -total.moment[2]]);
-  const answer = movedJoined(bodies, loads);
-  return { id: `dropped.${name}`, title: `${name} dropped on a corner`, system, bodies, answer };
+  return { bodies, answer: movedJoined(bodies, loads) };
 }
 
 function kept(bodies: Subsystem): Subsystem {

@@ -2,11 +2,13 @@
 import { at } from "../../algebra/lists.js";
 import type { BoxSpot, FaceName, FaceSpots, LinkEnd, Spot } from "../../fem/index.js";
 import { extents, frames } from "../../fem/index.js";
+import { lowestSection } from "../mass/balance.js";
 import type { ReviewInput } from "../review-input.js";
+import { castersOf } from "../travel/footprint.js";
 import type { BoxBody } from "./box-body.js";
-import { type BoxModel, fitted } from "./box-model.js";
+import { type BoxModel, fitted, holding, onMaterial } from "./box-model.js";
 import type { CaseLink } from "./hardware-links.js";
-import { placed, plus } from "./places.js";
+import { minus, placed, plus, spotOf } from "./places.js";
 
 /** Where a wall bears, along it, as shares of its length. */
 const bearingAt = [0.15, 0.85];
@@ -68,7 +70,7 @@ function bearingPlace(below: BoxBody, wall: FaceName, share: number, height: num
   );
 }
 
-/** Two places of a wall near its upper or lower rim, as one end; none where the section has no such wall. */
+/** Two places of a wall near its upper or lower rim, as one end; none where the wall has no material there. */
 function wallEnd(
   model: BoxModel,
   number: number,
@@ -81,8 +83,9 @@ function wallEnd(
   const middle = share * size[frames[wall].axes[0]];
   const level = rim === "top" ? size[2] - inFromRim : inFromRim;
   const spots = [-halfBearing, halfBearing].map((aside): Spot => [middle + aside, level]);
-  const on = [{ face: wall, spots }];
-  return { part: number, fitting: fitted(model, number, `${name}, ${rim} of ${wall}`, on, place) };
+  const on = { face: wall, spots };
+  if (onMaterial(model, number, on).spots.length < spots.length) return undefined;
+  return { part: number, fitting: fitted(model, number, `${name}, ${rim} of ${wall}`, [on], place) };
 }
 
 /** A foot holds the walls so far from a section's corner, and so far above its bottom, m. */
@@ -120,9 +123,14 @@ export function standLinks(model: BoxModel, number: number): readonly CaseLink[]
  * A foot at a lower corner of a section: it holds the ends of the two walls that meet there, a hand's breadth of each,
  * or the corner of the bottom where both walls are left open.
  *
- * @throws Refusal when the section has none of the three
+ * @param place where the floor is; at the corner unless said
  */
-export function footEnd(model: BoxModel, number: number, [far, back]: readonly [0 | 1, 0 | 1]): LinkEnd {
+export function footEnd(
+  model: BoxModel,
+  number: number,
+  [far, back]: readonly [0 | 1, 0 | 1],
+  place?: BoxSpot,
+): LinkEnd {
   const { problem, at: origin, name } = at(model.bodies, number);
   const [length, width] = extents(problem);
   const along = (extent: number, end: 0 | 1): readonly Spot[] =>
@@ -131,11 +139,90 @@ export function footEnd(model: BoxModel, number: number, [far, back]: readonly [
     { face: far ? "x1" : "x0", spots: along(width, back) },
     { face: back ? "y1" : "y0", spots: along(length, far) },
   ];
-  const walls = on.filter(({ face }) => problem.faces[face]);
-  const floor = fromCorner.map((off): Spot => [far ? length - off : off, back ? width - off : off]);
-  const there = walls.length > 0 ? walls : [{ face: "bottom" as const, spots: floor }];
-  const place = plus(origin, [far ? length : 0, back ? width : 0, 0]);
-  return { part: number, fitting: fitted(model, number, `foot of ${name}`, there, place) };
+  const below: FaceSpots = {
+    face: "bottom",
+    spots: fromCorner.map((place): Spot => [far ? length - place : place, back ? width - place : place]),
+  };
+  const corner = plus(origin, [far ? length : 0, back ? width : 0, 0]);
+  const there = holding(model, number, on, [below]);
+  return { part: number, fitting: fitted(model, number, `foot of ${name}`, there, place ?? corner) };
+}
+
+/** Wood on a hard floor, and what keeps it from sliding there, N/m. Common practice, no source. */
+const floorBearing = { upright: 1e7, sideways: 1e6 };
+
+/** A case without casters on the floor: it bears on the corners of its lowest section, and lifts off where it would pull. */
+export function floorLinks(input: ReviewInput, model: BoxModel): readonly CaseLink[] {
+  if (castersOf(input).length > 0) return [];
+  const { name, outside } = lowestSection(input);
+  const number = model.bodies.findIndex((body) => body.name === name);
+  const [low, size] = [spotOf(outside.low), spotOf(outside.size)];
+  return corners.flatMap(([far, back]): CaseLink[] => {
+    const place = plus(low, [far * size[0], back * size[1], 0]);
+    const from = footEnd(model, number, [far, back], place);
+    const held = { kind: "floor", name: `corner ${far} ${back} of ${name}`, from } as const;
+    const { upright, sideways } = floorBearing;
+    return [
+      { ...held, along: [0, 0, -1], stiffness: upright, only: "push" },
+      { ...held, along: [1, 0, 0], stiffness: sideways },
+      { ...held, along: [0, 1, 0], stiffness: sideways },
+    ];
+  });
+}
+
+/** How far beside its opening a lid rests on the frame, and how far in from its own sides, m. */
+const restBeside = 0.012;
+const restInside = 0.012;
+
+/** Lids rest on the frame around them at their four corners, and rise off it where they would pull. */
+export function lidLinks(model: BoxModel): readonly CaseLink[] {
+  return model.bodies.flatMap((leaf, number) => {
+    const frame = model.bodies.findIndex(({ name }) => name === leaf.section);
+    if (leaf.name === leaf.section || !leaf.problem.faces.top) return [];
+    return corners.flatMap((corner) => restOf(model, number, frame, corner));
+  });
+}
+
+/** One corner of a lid; none where the frame has no material beside it. */
+function restOf(
+  model: BoxModel,
+  leaf: number,
+  frame: number,
+  [far, back]: readonly [0 | 1, 0 | 1],
+): readonly CaseLink[] {
+  const [own, around] = [at(model.bodies, leaf), at(model.bodies, frame)];
+  const [length, width] = extents(own.problem);
+  const side = ([x, y]: Spot, inside: number): Spot => [
+    far ? length - inside - x : inside + x,
+    back ? width - inside - y : inside + y,
+  ];
+  const steps: readonly Spot[] = [
+    [0, 0.03],
+    [0.03, 0],
+  ];
+  const off = minus(own.at, around.at);
+  const beside: FaceSpots = {
+    face: "top",
+    spots: steps.map((step): Spot => {
+      const [x, y] = side(step, -restBeside);
+      return [x + off[0], y + off[1]];
+    }),
+  };
+  if (onMaterial(model, frame, beside).spots.length < steps.length) return [];
+  const place = plus(own.at, [far ? length : 0, back ? width : 0, 0]);
+  const name = `${own.name}, corner ${far} ${back}`;
+  const on: FaceSpots = { face: "top", spots: steps.map((step) => side(step, restInside)) };
+  return [
+    {
+      kind: "rest",
+      name,
+      from: { part: frame, fitting: fitted(model, frame, name, [beside], place) },
+      to: { part: leaf, fitting: fitted(model, leaf, name, [on], place) },
+      along: [0, 0, 1],
+      stiffness: bearingStiffness,
+      only: "push",
+    },
+  ];
 }
 
 /** The sections of a model, by number. */

@@ -1,0 +1,227 @@
+/** Cases of every kind stand on their feet: what pushes pushes, what tips is told, and no load case takes another with it. */
+import { describe, expect, test } from "vitest";
+import type { Design } from "../../../lib/design/index.js";
+import { caseSystem, joinedBodies, linkOf } from "../../../lib/model/box/case-system.js";
+import { type LoadedCase, type LoadedCases, loadedCases } from "../../../lib/model/box/load-cases.js";
+import { sectionStiffness } from "../../../lib/model/box/section-stiffness.js";
+import { footprint, stackedBalance, tippingArm } from "../../../lib/model/index.js";
+import { pushLimits } from "../../../lib/moving/index.js";
+import { Length, ratio, standardGravity } from "../../../lib/quantity/index.js";
+import { type JobKind, kindOf } from "./kinds.js";
+
+/** A coarse mesh: balance holds on any. */
+const coarse = 6;
+
+function solved(kind: JobKind): LoadedCases & { readonly design: Design } {
+  const design = kindOf(kind);
+  return { design, ...loadedCases(caseSystem(design, joinedBodies(design, coarse))) };
+}
+
+function named({ cases }: LoadedCases, id: string): LoadedCase {
+  const found = cases.find((one) => one.id === id);
+  if (!found) throw new Error(`no load case ${id}`);
+  return found;
+}
+
+/** Upward forces of what a case stands on, by name. */
+function standsOn({ bodies, answer }: LoadedCase): readonly number[] {
+  return bodies.links.flatMap((prepared, i) => {
+    const { kind, only } = linkOf(prepared);
+    return (kind === "caster" || kind === "floor") && only === "push" ? [-answer.forces[i]!] : [];
+  });
+}
+
+function weightOf(design: Design): number {
+  return stackedBalance(design).value.mass * standardGravity;
+}
+
+/** Every one-way spring pushes or has a gap, and the floor bears the weight. */
+function expectBalance(loaded: LoadedCase, weight: number): void {
+  const upward = standsOn(loaded);
+  expect(Math.min(...upward)).toBeGreaterThanOrEqual(-1e-6 * weight);
+  expect(upward.reduce((sum, force) => sum + force, 0) / weight).toBeCloseTo(1, 6);
+  loaded.bodies.links.forEach((prepared, i) => {
+    const { only } = linkOf(prepared);
+    const force = loaded.answer.forces[i]!;
+    if (only === "push") expect(force).toBeLessThanOrEqual(1e-6 * weight);
+    if (only === "pull") expect(force).toBeGreaterThanOrEqual(-1e-6 * weight);
+  });
+}
+
+const box = { width: 600, depth: 400, height: 500 };
+const fourWheels: readonly (readonly [number, number])[] = [
+  [90, 90],
+  [532, 90],
+  [90, 302],
+  [532, 302],
+];
+const battery = "{ in: base, mass: 9 kg, at: [50, 50, 0], size: [200, 150, 120], held: { by: floor } }";
+
+const hinge = (face: string, across: number, ups: readonly number[]): string =>
+  `\n  hinge:\n    item: hinge\n    duty: hinge\n    places:${ups.map((up) => `\n      - { on: base.${face}, from: bottom-left, across: ${across}, up: ${up} }`).join("")}`;
+const opening = (face: string, name: string, width: number, height: number, leaf: boolean): string =>
+  `      ${face}:\n        openings:\n          ${name}:\n            rectangle: { width: ${width}, height: ${height} }\n            from: bottom-left\n            across: 110\n            up: 75${leaf ? "\n            leaf: { hinge: left, clearance: 3 }" : ""}`;
+const lid = opening("top", "lid", 400, 250, true);
+const window = opening("front", "window", 380, 300, false);
+
+describe.each<readonly [string, JobKind]>([
+  ["a box on the floor", { sections: { base: box } }],
+  ["a box on four wheels", { sections: { base: box }, casters: fourWheels }],
+  [
+    "a box on three wheels",
+    {
+      sections: { base: box },
+      casters: fourWheels
+        .slice(0, 3)
+        .concat([[320, 302]])
+        .slice(1),
+    },
+  ],
+  ["a box on six wheels", { sections: { base: box }, casters: [...fourWheels, [311, 90], [311, 302]] }],
+  ["a box with a load at one side", { sections: { base: box }, contents: `  battery: ${battery}` }],
+  ["a box with a window", { sections: { base: { ...box, panels: window } } }],
+  [
+    "a box with a lid on two hinges",
+    { sections: { base: { ...box, panels: lid } }, hardware: hinge("top", 111, [130, 270]) },
+  ],
+  [
+    "a tall thin box of many rivets",
+    { sections: { base: { width: 220, depth: 220, height: 2000 } }, pitch: 14, push: 5 },
+  ],
+  [
+    "a shallow box, nearly all of its top open",
+    {
+      sections: {
+        base: {
+          width: 1200,
+          depth: 900,
+          height: 170,
+          panels:
+            "      top:\n        openings:\n          big: { rectangle: { width: 1080, height: 780 }, from: bottom-left, across: 65, up: 65 }",
+        },
+      },
+    },
+  ],
+  ["two sections", { sections: { base: box, top: { ...box, height: 300 } }, casters: fourWheels, push: 20 }],
+  [
+    "three sections",
+    {
+      sections: { base: box, middle: { ...box, height: 300 }, top: { ...box, height: 250 } },
+      casters: fourWheels,
+      push: 20,
+    },
+  ],
+])("%s", (_, kind) => {
+  const all = solved(kind);
+
+  test("is answered in every load case, standing with its whole weight on what it stands on", () => {
+    expect(all.unanswered).toEqual([]);
+    expect(all.cases.map(({ id }) => id)).toEqual(
+      expect.arrayContaining(["stacked", "pushed.x", "pushed.y"]),
+    );
+    for (const loaded of all.cases.filter(({ id }) => /^(stacked|hole|pushed)/.test(id)))
+      expectBalance(loaded, weightOf(all.design));
+  });
+
+  test("tips at the push that moments about its edge give", () => {
+    const strong = solved({ ...kind, push: 5000 });
+    const standing = footprint(strong.design);
+    for (const [id, side] of [
+      ["pushed.x", "right"],
+      ["pushed.y", "back"],
+    ] as const) {
+      const { tips, system, title } = named(strong, id);
+      const { bodies } = system.model;
+      const level = Math.max(...bodies.flatMap(({ at, problem }) => at[2] + problem.height));
+      const lift = kind.casters ? 0.09 : 0;
+      const floor = Math.min(...strong.design.parts.sections.map(({ outside }) => outside.low.z)) - lift;
+      const byStatics = pushLimits({
+        mass: standing.balance.value.mass,
+        halfBase: tippingArm(standing, side),
+        pushHeight: Length.si(level - floor),
+        friction: ratio(0),
+      }).tips;
+      expect(tips! / byStatics).toBeCloseTo(1, 6);
+      expect(title).toMatch(/until it begins to tip$/);
+      expectBalance(named(strong, id), weightOf(strong.design));
+    }
+  });
+});
+
+test("joined sections are tipped by the contacts themselves at the push of statics, not by their wheels' swivel alone", () => {
+  // Wheels without an offset stand where their axes are, so that both ways to find it meet.
+  const strong = solved({ sections: { base: box, top: box }, casters: fourWheels, push: 5000 });
+  const pushed = named(strong, "pushed.x");
+  const bearing = standsOn(pushed).filter((force) => force > 1e-4 * weightOf(strong.design));
+  expect(bearing).toHaveLength(2);
+});
+
+test("a symmetric case with one wheel over a hole balances on two wheels, the third just touching", () => {
+  const { cases, unanswered, design } = solved({ sections: { base: box }, casters: fourWheels });
+  expect(unanswered).toEqual([]);
+  const [standing, ...holes] = cases.filter(({ id }) => /^(stacked|hole)/.test(id));
+  const four = standsOn(standing!);
+  for (const force of four) expect(force).toBeGreaterThan(0.15 * weightOf(design));
+  for (const hole of holes) {
+    expectBalance(hole, weightOf(design));
+    expect(Math.min(...standsOn(hole))).toBeLessThan(0.1 * weightOf(design));
+  }
+});
+
+test("lifted by the top of three sections, every latch that carries pulls and nothing bears", () => {
+  const handles = `\n  handle:\n    item: handle\n    duty: lift\n    places:\n      - { on: top.front, from: bottom-left, across: 300, up: 180 }\n      - { on: top.back, from: bottom-left, across: 300, up: 180 }`;
+  const all = solved({
+    sections: { base: box, middle: { ...box, height: 300 }, top: { ...box, height: 350 } },
+    hardware: handles,
+    contents: `  battery: ${battery}`,
+  });
+  expect(all.unanswered).toEqual([]);
+  const { bodies, answer } = named(all, "lifted");
+  const pulls = bodies.links.flatMap((prepared, i) =>
+    linkOf(prepared).only === "pull" ? [answer.forces[i]!] : [],
+  );
+  expect(Math.min(...pulls)).toBeGreaterThanOrEqual(0);
+  bodies.links.forEach((prepared, i) => {
+    if (linkOf(prepared).kind === "bearing") expect(answer.forces[i]).toBe(0);
+  });
+});
+
+describe("one load case that cannot be answered", () => {
+  const handles = `\n  handle:\n    item: handle\n    duty: lift\n    places:\n      - { on: base.left, from: bottom-left, across: 215, up: 250, turned: true }\n      - { on: base.right, from: bottom-left, across: 215, up: 250, turned: true }`;
+  const design = kindOf({ sections: { base: box }, hardware: handles });
+  const two = kindOf({ sections: { base: box, top: box }, hardware: handles });
+  const latch = two.parts.hardware.filter(({ stock }) => stock.kind !== "keeper");
+
+  test("for a latch without a keeper says so, and leaves what needs none", () => {
+    const input = { ...two, parts: { ...two.parts, hardware: latch } };
+    const { cases, unanswered } = loadedCases(caseSystem(input, joinedBodies(input, coarse)));
+    expect(cases.map(({ id }) => id)).toEqual(["carried.base"]);
+    expect(unanswered.map(({ id }) => id)).toEqual(["stacked", "pushed.x", "pushed.y"]);
+    for (const { why } of unanswered) expect(why).toMatch(/^box: latch 1 has no keeper on another section$/);
+  });
+
+  test("leaves every section by itself its stiffness", () => {
+    const bodies = joinedBodies(design, coarse);
+    expect(sectionStiffness(bodies, 0).racking[0]).toBeGreaterThan(0);
+  });
+
+  test("for a case that falls as it stands says that it gives way", () => {
+    const { cases, unanswered } = solved({
+      sections: { base: box },
+      casters: [
+        [90, 90],
+        [200, 90],
+        [90, 302],
+        [200, 302],
+      ],
+      hardware: handles,
+    });
+    expect(cases.map(({ id }) => id)).toEqual(["carried.base"]);
+    expect(unanswered.map(({ id, givesWay }) => [id, givesWay])).toEqual([
+      ["stacked", true],
+      ["pushed.x", true],
+      ["pushed.y", true],
+    ]);
+    expect(unanswered[0]!.why).toMatch(/^the base section gives way: it turns about y/);
+  });
+});
