@@ -176,7 +176,29 @@ function meshedBodies(input: ReviewInput, elements: number): MeshedBodies {
 function caseRun(input: ReviewInput, { bodies, sections }: MeshedBodies): CaseRun {
   const system = caseSystem(input, bodies);
   const { cases, unanswered } = loadedCases(system);
-  return { system, cases, outcomes: cases.map(caseOutcome), unanswered, sections };
+  const told = cases.map((loaded) => ({ loaded, ...outcomeOf(loaded) }));
+  const answered = told.flatMap(({ loaded, outcome }) => (outcome ? [{ loaded, outcome }] : []));
+  return {
+    system,
+    cases: answered.map(({ loaded }) => loaded),
+    outcomes: answered.map(({ outcome }) => outcome),
+    unanswered: [...unanswered, ...told.flatMap(({ refused }) => refused ?? [])],
+    sections,
+  };
+}
+
+function outcomeOf(
+  loaded: LoadedCase,
+):
+  | { readonly outcome: CaseOutcome; readonly refused?: never }
+  | { readonly outcome?: never; readonly refused: UnansweredCase } {
+  try {
+    return { outcome: caseOutcome(loaded) };
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    const { id, title } = loaded;
+    return { refused: { id, title, why: error.message, givesWay: false } };
+  }
 }
 
 function sectionsOf(system: JoinedBodies): readonly SectionAnswer[] {

@@ -124,7 +124,11 @@ function plannedCases(system: CaseSystem): readonly PlannedCase[] {
   };
   const latched = [...joined.links.map(linkOf), ...refused].some(({ kind }) => kind === "latch");
   return [
-    { id: "stacked", title: "standing, one section on the other", solve: standing },
+    {
+      id: "stacked",
+      title: sectionNumbers(system.model).length > 1 ? "standing, one section on the other" : "standing",
+      solve: standing,
+    },
     ...holeCases(system, weight),
     ...pushedCases(system, weight, standing),
     ...carriedCases(system, jerked),
