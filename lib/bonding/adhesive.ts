@@ -8,9 +8,14 @@ import {
   choice,
   Density,
   type Kind,
+  type Length,
   Mass,
   Money,
+  megapascal,
+  mm,
+  type Pressure,
   Ratio,
+  ratio,
   Temperature,
   Volume,
   wholeUp,
@@ -194,6 +199,39 @@ export const adhesiveNeed: Formula<AdhesiveNeedInputs, AdhesiveToBuy> = formula<
     };
   },
 });
+
+/** A film of glue as a spring between two faces, and what it stands. */
+export interface GlueFilm {
+  /** Modulus in shear. */
+  readonly shearModulus: Pressure;
+  /** How thick it is when it has set. */
+  readonly thickness: Length;
+  /** Shear that breaks it, on the low side; sound wood may break first. */
+  readonly shearStrength: Pressure;
+  /** Share of the joint that is wetted where nothing but screws or a few clamps press it. */
+  readonly bonded: Ratio;
+}
+
+function film(shearModulus: number, thickness: number, shearStrength: number, bonded: number): GlueFilm {
+  return {
+    shearModulus: megapascal(shearModulus),
+    thickness: mm(thickness),
+    shearStrength: megapascal(shearStrength),
+    bonded: ratio(bonded),
+  };
+}
+
+/**
+ * Films of each sort of glue; common practice, no source, and on the low side. A rigid film hardly shows in how a case
+ * gives; a rubbery one does.
+ */
+export const glueFilms: Readonly<Record<AdhesiveKind, GlueFilm>> = {
+  contact: film(0.4, 0.2, 0.3, 0.5),
+  "spray contact": film(0.4, 0.2, 0.15, 0.5),
+  "wood glue": film(350, 0.1, 3, 0.5),
+  epoxy: film(900, 0.3, 3, 0.5),
+  construction: film(1, 1, 0.7, 0.5),
+};
 
 /**
  * Heat at which each sort of glue begins to let go under a lasting pull; common practice, no source. The label

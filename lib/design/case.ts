@@ -2,13 +2,13 @@
 import type { Length } from "../quantity/index.js";
 import type { Shape } from "../shape/index.js";
 import type { EdgeName, Face, PanelCorner } from "./place.js";
-import type { EdgeExtrusion, Facing } from "./read/build.js";
+import type { EdgeExtrusion, EdgeJoint, Facing } from "./read/build.js";
 import type { Content, Shelf } from "./read/contents.js";
 import type { Business, Demands, Journey } from "./read/demands.js";
 import type { PlacedHardware } from "./read/hardware.js";
 import type { Services } from "./read/services.js";
 
-export type { EdgeExtrusion, Facing } from "./read/build.js";
+export type { EdgeExtrusion, EdgeJoint, EdgeJointKind, Facing } from "./read/build.js";
 export type {
   Content,
   FoamBed,
@@ -130,4 +130,6 @@ export interface Edge {
   readonly through: Face | "neither";
   /** Extrusion over the edge, if any. */
   readonly extrusion?: EdgeExtrusion;
+  /** What joins its panels where there is no extrusion and the case names it. */
+  readonly joint?: EdgeJoint;
 }

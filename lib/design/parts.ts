@@ -1,9 +1,9 @@
 /** Every part of the case: what it is made of, how large, where it sits and why it exists. */
-import type { Area, Length } from "../quantity/index.js";
+import type { Area, Density, Length } from "../quantity/index.js";
 import type { Point2, Shape } from "../shape/index.js";
-import type { Content, Facing, Leaf, PlacedHardware, Shelf } from "./case.js";
+import type { Content, EdgeJointKind, Facing, Leaf, PlacedHardware, Shelf } from "./case.js";
 import type { Box, EdgeName, Face, PanelSide, Point } from "./place.js";
-import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock } from "./stock.js";
+import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock, StripStock } from "./stock.js";
 
 /** The case taken apart. */
 export interface Parts {
@@ -13,6 +13,12 @@ export interface Parts {
   readonly facings: readonly FacingPart[];
   /** Every extrusion. */
   readonly bars: readonly BarPart[];
+  /** Every edge that is held without an extrusion, as the case names it. */
+  readonly joints: readonly JointPart[];
+  /** Every piece of a strip: cleats, corner blocks, battens. */
+  readonly strips: readonly StripPart[];
+  /** Every place at which wood is glued to wood. */
+  readonly glues: readonly GluePart[];
   /** Every piece of hardware. */
   readonly hardware: readonly HardwarePart[];
   /** Every group of like fasteners. */
@@ -148,6 +154,66 @@ export interface BarPart {
   readonly centroid: Point;
 }
 
+/** One edge that is glued, screwed, or held by a cleat or by corner blocks. */
+export interface JointPart {
+  /** "upper.front-left"; what its screws hold. */
+  readonly id: string;
+  /** Name of its section. */
+  readonly section: string;
+  /** The edge that it holds. */
+  readonly edge: EdgeName;
+  /** What holds it. */
+  readonly kind: EdgeJointKind;
+  /** The two panels that it joins. */
+  readonly panels: readonly [string, string];
+  /** Clear inside along the edge. */
+  readonly clear: Length;
+  /** Along the edge, of all its pieces; of panels that meet, how long they do. */
+  readonly length: Length;
+  /** Widths of the faces that are glued in a row from panel to panel: one, or two with wood between them. */
+  readonly widths: readonly Length[];
+  /** What glues it. */
+  readonly adhesive?: Adhesive;
+  /** What a cleat or a block is cut from. */
+  readonly strip?: StripStock;
+}
+
+/** One piece cut from a strip of wood. */
+export interface StripPart {
+  /** "upper.front-left cleat". */
+  readonly id: string;
+  /** Name of its section. */
+  readonly section: string;
+  /** What it is there for: to hold an edge, or to stiffen a panel. */
+  readonly why: "edge" | "stiffener";
+  /** What the builder calls such a piece: "cleat", "corner block", "batten". */
+  readonly kind: string;
+  /** What it is cut from. */
+  readonly stock: StripStock;
+  /** As cut. */
+  readonly length: Length;
+  /** The panels that it lies on. */
+  readonly panels: readonly string[];
+  /** In the stacked case. */
+  readonly box: Box;
+  /** In the stacked case. */
+  readonly centroid: Point;
+}
+
+/** Wood glued to wood. */
+export interface GluePart {
+  /** What is glued: "upper.front-left cleat on upper.front". */
+  readonly id: string;
+  /** Name of its section. */
+  readonly section: string;
+  /** What glues it. */
+  readonly adhesive: Adhesive;
+  /** Of the bond, counted once. */
+  readonly area: Area;
+  /** In the stacked case. */
+  readonly centre: Point;
+}
+
 /** One piece of hardware at one place. */
 export interface HardwarePart {
   /** "carry handle 2". */
@@ -173,7 +239,7 @@ export interface Fastening {
   /** What it holds: a bar's or a hardware's id, a shelf or a content. */
   readonly holds: string;
   /** What it is there for. */
-  readonly why: "edge" | "hardware" | "shelf" | "content";
+  readonly why: "edge" | "hardware" | "shelf" | "content" | "stiffener";
   /** The panel it goes through. */
   readonly panel: string;
   /** What is bought. */
@@ -190,6 +256,8 @@ export interface Fastening {
   readonly pitch?: Length;
   /** Least distance from a hole's centre to the panel's edge or an opening. */
   readonly edgeDistance?: Length;
+  /** The wood that a screw bites behind the panel, and how deep it goes there; absent where nothing is known of it. */
+  readonly into?: { readonly density: Density; readonly depth: Length };
 }
 
 /** One layer of what a fastener closes. */

@@ -311,7 +311,26 @@ const facingColumns = {
 /** A row of facings.csv: laminates in sheets or rolls. */
 export interface FacingStock extends RowOf<typeof facingColumns> {}
 
-/** The tables of what can be bought; each must be there, with rows. */
+const stripColumns = {
+  name,
+  length: needed("length", Length, "Length of a strip as it is sold.", positive),
+  width: needed("width", Length, "Its wider side.", positive),
+  thickness: needed("thickness", Length, "Its narrower side.", positive),
+  density: needed("density", Density, "Density of its wood.", positive),
+  modulus: needed("modulus", Pressure, "Young's modulus along it.", positive),
+  price: priceOf("a strip"),
+  supplier,
+};
+
+/** A row of strip-stock.csv: strips of wood, bought by length, for cleats, corner blocks and battens. */
+export interface StripStock extends RowOf<typeof stripColumns> {}
+
+function stripRules({ width, thickness }: StripStock): RowRule[] {
+  const expected = `no more than the width of ${inMillimetres(width)}`;
+  return [{ keeps: thickness <= width, column: "thickness", value: inMillimetres(thickness), expected }];
+}
+
+/** The tables of what can be bought; each must be there, with rows, but strips, which few cases need. */
 export const stockTables = {
   sheets: table("sheet-stock.csv", sheetColumns, { rulesOf: eachRow(sheetRules) }),
   bars: table("bar-stock.csv", barColumns),
@@ -319,6 +338,7 @@ export const stockTables = {
   fasteners: table("fasteners.csv", fastenerColumns, { rulesOf: eachRow(fastenerRules) }),
   adhesives: table("adhesives.csv", adhesiveColumns),
   facings: table("facings.csv", facingColumns),
+  strips: table("strip-stock.csv", stripColumns, { mayBeEmpty: true, rulesOf: eachRow(stripRules) }),
 };
 
 /** Every row of what can be bought. */
@@ -335,6 +355,8 @@ export interface Stock {
   readonly adhesives: readonly Adhesive[];
   /** Rows of facings.csv. */
   readonly facings: readonly FacingStock[];
+  /** Rows of strip-stock.csv. */
+  readonly strips: readonly StripStock[];
 }
 
 /** Rows of the stock, with their lines. */

@@ -13,7 +13,7 @@ import {
 import { type Kind, Length, Name } from "../quantity/index.js";
 
 /** The tables of what can be bought, whose rows have names. */
-export type StockName = "sheets" | "bars" | "hardware" | "fasteners" | "adhesives" | "facings";
+export type StockName = "sheets" | "bars" | "hardware" | "fasteners" | "adhesives" | "facings" | "strips";
 
 /** A column that says what its cells are. */
 export interface DeclaredColumn<T> extends Column<T> {

@@ -166,6 +166,7 @@ export function soundStock({ stock }: ReadTables, problems: readonly Problem[]):
     bars: good("bars", stock.bars),
     adhesives: good("adhesives", stock.adhesives),
     facings: good("facings", stock.facings),
+    strips: good("strips", stock.strips),
   };
   return { stock: { ...sound, hardware, fasteners }, unsure };
 }

@@ -18,7 +18,7 @@ export interface BoxedInput extends ReviewInput {
 
 /** What the joined boxes take for granted, said with every finding made from them. */
 export const boxAssumptions: readonly string[] = [
-  "The boxes: panels meet at their middle planes; rivets slip as EN 1995 has it for metal on wood; extrusions run from corner to corner; edges without an extrusion are glued; what cuts less than 5 % of a face away, panes and inner fittings are left out. Sections bear on each other along their walls, and only latches hold them sideways and up.",
+  "The boxes: panels meet at their middle planes; rivets slip as EN 1995 has it for metal on wood, screws as for wood on wood; extrusions run from corner to corner; edges for which the case names nothing are rigid; what cuts less than 5 % of a face away, panes and inner fittings are left out. Sections bear on each other along their walls, and only latches hold them sideways and up.",
 ];
 
 /**

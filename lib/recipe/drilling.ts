@@ -89,7 +89,8 @@ const ofHardware: Readonly<Record<HardwareStage, DrillStage>> = {
 
 /** When a group is drilled: on the flat panel, or later with what decides where the hole must be. */
 export function drillStageOf({ why, holds }: Fastening, parts: Parts): DrillStage {
-  if (why === "edge") return "metal";
+  if (why === "edge") return parts.bars.some(({ id }) => id === holds) ? "metal" : "bench";
+  if (why === "stiffener") return "bench";
   const hardware = parts.hardware.find(({ id }) => id === holds);
   return why === "hardware" && hardware ? ofHardware[stageOf(hardware, parts)] : "hand";
 }

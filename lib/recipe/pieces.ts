@@ -1,7 +1,14 @@
 /** Every piece that is cut, with the short code that the cut list, the plans and the drawings share, and with its better face. */
-import { type BarPart, type FacingPart, type PanelPart, type Parts, sheetPieces } from "../design/index.js";
+import {
+  type BarPart,
+  type FacingPart,
+  type PanelPart,
+  type Parts,
+  type StripPart,
+  sheetPieces,
+} from "../design/index.js";
 
-/** A piece under its code: P1 for sheet, L1 for laminate, B1 for bars. */
+/** A piece under its code: P1 for sheet, L1 for laminate, B1 for bars, S1 for strips. */
 export interface CodedPiece<Part> {
   /** The short code, P1 for instance. */
   readonly code: string;
@@ -19,6 +26,8 @@ export interface CodedPieces {
   readonly facings: readonly CodedPiece<FacingPart>[];
   /** The pieces of extrusion. */
   readonly bars: readonly CodedPiece<BarPart>[];
+  /** The pieces of wooden strip. */
+  readonly strips: readonly CodedPiece<StripPart>[];
 }
 
 /** Gives every piece its code, in the order of the parts. */
@@ -27,6 +36,7 @@ export function codePieces(parts: Parts): CodedPieces {
     panels: coded("P", sheetPieces(parts), ({ id }) => id),
     facings: coded("L", parts.facings, ({ panel, side }) => `${panel}, ${side}`),
     bars: coded("B", parts.bars, ({ id }) => id),
+    strips: coded("S", parts.strips, ({ id }) => id),
   };
 }
 

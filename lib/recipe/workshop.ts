@@ -19,11 +19,13 @@ export interface Workshop extends RecipeInput {
   readonly laminates: readonly NumberedStock<CutSheet>[];
   /** The bars of the cut plans, numbered. */
   readonly bars: readonly NumberedStock<CutBar>[];
+  /** The strips of the cut plans, numbered. */
+  readonly strips: readonly NumberedStock<CutBar>[];
 }
 
 /** Gives pieces their codes and sheets and bars their numbers. */
 export function openWorkshop(input: RecipeInput): Workshop {
-  const { sheets, facings, bars } = input.purchases;
+  const { sheets, facings, bars, strips } = input.purchases;
   return {
     ...input,
     rule: ruleOf(input.case.units),
@@ -39,6 +41,10 @@ export function openWorkshop(input: RecipeInput): Workshop {
     bars: numberStock(
       "Bar",
       bars.flatMap(({ plan }) => plan.bars),
+    ),
+    strips: numberStock(
+      "Strip",
+      strips.flatMap(({ plan }) => plan.bars),
     ),
   };
 }

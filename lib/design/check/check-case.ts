@@ -3,7 +3,7 @@ import { type CasePlan, planCase } from "../derive/plan.js";
 import type { Ruler } from "../ruler.js";
 import { rulerOf } from "../ruler.js";
 import type { Stock } from "../stock.js";
-import { checkBars, checkFasteners, checkInserts, checkSetBacks } from "./check-fasteners.js";
+import { checkBars, checkFasteners, checkInserts, checkJoints, checkSetBacks } from "./check-fasteners.js";
 import { checkHardware } from "./check-hardware.js";
 import { checkContents, checkShelves } from "./check-inside.js";
 import { checkNames, type Unsure, withoutStrangers } from "./check-names.js";
@@ -35,6 +35,7 @@ function checkPlaces(description: CaseBody, stock: Stock): Fault[] {
   return [
     ...plan.layouts.flatMap((layout) => checkOpenings(layout, ruler)),
     ...plan.bars.flatMap((bar) => checkBars(bar, ruler)),
+    ...plan.joints.flatMap((joint) => checkJoints(joint, ruler)),
     ...plan.corners.flatMap((corner) => checkSetBacks(corner, plan.bars, ruler)),
     ...checkHardware(plan, ruler),
     ...checkFasteners(plan, stock, ruler),

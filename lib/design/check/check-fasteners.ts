@@ -1,7 +1,9 @@
 /** Extrusions, fasteners and inserts: where they have room, and what they sit in. */
 
 import { fastenerTraits } from "../../fastening/index.js";
+import { Length } from "../../quantity/index.js";
 import type { CaseBody, Content } from "../case.js";
+import { edgeAxis } from "../derive/axes.js";
 import { type EdgeBar, hasRoomForRivets } from "../derive/bars.js";
 import type { CornerSpot } from "../derive/corners.js";
 import {
@@ -11,6 +13,7 @@ import {
   hardwareFastenings,
 } from "../derive/fastenings.js";
 import type { HardwareSpot } from "../derive/hardware-spots.js";
+import { hasRoomForScrews, type JointedEdge } from "../derive/jointed-edges.js";
 import { sameness } from "../derive/outline.js";
 import { type CasePlan, type NearestEdge, nearestEdge, type Piece, pieceNamed } from "../derive/plan.js";
 import type { Fastening } from "../parts.js";
@@ -103,6 +106,27 @@ export function checkBars(bar: EdgeBar, ruler: Ruler): Fault[] {
     `set-backs and end distances (${ruler(endDistance)}) that leave room for rivets ` +
     `on the ${ruler(bar.edgeLength)} of ${bar.id}`;
   return [{ ...barWord(bar, word), expected }];
+}
+
+/** The faults of one edge without an extrusion: pieces that do not fit along it, or have no room for their screws. */
+export function checkJoints(one: JointedEdge, ruler: Ruler): Fault[] {
+  const { id, section, edge, joint, stretches } = one;
+  const word = (key: string): Pick<Fault, "path" | "inheritedFrom"> => ({
+    path: ["sections", section.section.name, "edges", edge, key],
+    inheritedFrom: buildPaths(section.section.name, ["edges", key]),
+  });
+  const clear = section.inside[edgeAxis(edge)];
+  const taken = stretches.reduce((sum, { length }) => sum + Math.max(length, 0), 0);
+  const fits =
+    stretches.every(({ length }) => length > sameness) && taken <= clear - 2 * joint.setBack + sameness;
+  if (joint.strip !== undefined && !fits) {
+    const expected = `pieces that fit between the set-backs of ${id}, which is ${ruler(clear)} long inside`;
+    return [{ ...word(joint.joint === "cleat" ? "set back" : "block length"), expected }];
+  }
+  if (joint.screw === undefined || hasRoomForScrews(one)) return [];
+  const shortest = Length.si(Math.min(...stretches.map(({ length }) => length)));
+  const expected = `end distances that leave room for screws on the ${ruler(shortest)} of a piece of ${id}`;
+  return [{ ...word("end distance"), expected }];
 }
 
 /** A bar that reaches under a corner's metal. */

@@ -117,7 +117,15 @@ function sectionUses({ name: section, panels, edges }: Section): Use[] {
     ];
   });
   const ofEdges = edgeNames.flatMap((edge): Use[] => {
-    const extrusion = edges[edge]?.extrusion;
+    const { extrusion, joint } = edges[edge] ?? {};
+    const word = (key: string, name: string | undefined, table: keyof Stock): Use[] =>
+      name === undefined ? [] : [use(["edges", edge, key], ["edges", key], name, table)];
+    if (joint)
+      return [
+        ...word("strip", joint.strip, "strips"),
+        ...word("adhesive", joint.adhesive, "adhesives"),
+        ...word("screw", joint.screw, "fasteners"),
+      ];
     if (!extrusion) return [];
     return [
       use(["edges", edge, "bar"], ["edges", "bar"], extrusion.bar, "bars"),

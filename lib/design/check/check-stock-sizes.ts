@@ -2,14 +2,14 @@
 import { barEndTrim, sheetEdgeTrim } from "../../cutting/index.js";
 import type { Problem } from "../../problem.js";
 import { Length } from "../../quantity/index.js";
-import type { Parts } from "../parts.js";
+import { type Parts, sheetPieces } from "../parts.js";
 import type { StockRows } from "../stock.js";
 import { cellProblem, type TableName } from "../tables.js";
 
 /** A piece on its stock: along the length of the stock, and across it. */
 interface Cut {
   /** Where its stock stands. */
-  readonly table: TableName & ("sheets" | "bars" | "facings");
+  readonly table: TableName & ("sheets" | "bars" | "facings" | "strips");
   /** The name of its stock. */
   readonly stock: string;
   /** What the piece is called. */
@@ -21,7 +21,12 @@ interface Cut {
 }
 
 /** Taken off both ends or edges of new stock before a piece is cut; laminate is not trimmed. */
-const trims = { sheets: 2 * sheetEdgeTrim, facings: 0, bars: 2 * barEndTrim } as const;
+const trims = {
+  sheets: 2 * sheetEdgeTrim,
+  facings: 0,
+  bars: 2 * barEndTrim,
+  strips: 2 * barEndTrim,
+} as const;
 
 /** One problem a stock: its length or its width, with the largest piece that asks for more, trimming counted. */
 export function checkStockSizes(parts: Parts, stock: StockRows): Problem[] {
@@ -30,6 +35,7 @@ export function checkStockSizes(parts: Parts, stock: StockRows): Problem[] {
     ...stock.sheets.map((row) => ({ ...row, table: "sheets" as const })),
     ...stock.facings.map((row) => ({ ...row, table: "facings" as const })),
     ...stock.bars.map((row) => ({ ...row, width: Length.si(0), table: "bars" as const })),
+    ...stock.strips.map((row) => ({ ...row, table: "strips" as const })),
   ];
   return rows.flatMap(({ table, line, name, length, width }) => {
     const mine = cuts.filter((cut) => cut.table === table && cut.stock === name);
@@ -45,9 +51,10 @@ export function checkStockSizes(parts: Parts, stock: StockRows): Problem[] {
   });
 }
 
-function cutsOf({ panels, shelves, facings, bars }: Parts): Cut[] {
+function cutsOf(parts: Parts): Cut[] {
+  const { facings, bars, strips } = parts;
   return [
-    ...[...panels, ...shelves.map(({ panel }) => panel)].map(
+    ...sheetPieces(parts).map(
       ({ id, sheet, grain, width, height }): Cut => ({
         table: "sheets",
         stock: sheet.name,
@@ -68,6 +75,9 @@ function cutsOf({ panels, shelves, facings, bars }: Parts): Cut[] {
     ),
     ...bars.map(
       ({ id, stock, length }): Cut => ({ table: "bars", stock: stock.name, piece: id, length, width: 0 }),
+    ),
+    ...strips.map(
+      ({ id, stock, length }): Cut => ({ table: "strips", stock: stock.name, piece: id, length, width: 0 }),
     ),
   ];
 }

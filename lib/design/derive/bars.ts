@@ -135,6 +135,6 @@ function pointBeside(
 }
 
 /** The side of a panel that meets another face. */
-function sideTowards({ face }: PanelLayout, other: Face): PanelSide {
+export function sideTowards({ face }: PanelLayout, other: Face): PanelSide {
   return panelSides.find((side) => neighbour(face, side) === other) as PanelSide;
 }

@@ -15,6 +15,7 @@ import {
 import { type HardwareSpot, surfaceIds } from "./hardware-spots.js";
 import { inCase } from "./in-case.js";
 import { contentPart, shelfPart } from "./inside.js";
+import { jointFastenings, jointGlues, jointPart, jointStrips } from "./joints.js";
 import { panelPart } from "./panels.js";
 import { planCase } from "./plan.js";
 
@@ -30,16 +31,20 @@ import { planCase } from "./plan.js";
  */
 export function deriveParts(description: CaseBody, stock: Stock): Parts {
   const plan = planCase(description, stock);
-  const { layouts, bars, spots, corners } = plan;
+  const { layouts, bars, joints, spots, corners } = plan;
   const panels = plan.pieces.map(panelPart);
   const contents = description.contents.map((content) => contentPart(content, layouts));
   return {
     panels,
     facings: panels.flatMap(facingParts),
     bars: bars.map(barPart),
+    joints: joints.map((joint) => jointPart(joint, stock)),
+    strips: joints.flatMap(jointStrips),
+    glues: joints.flatMap((joint) => jointGlues(joint, stock)),
     hardware: [...spots.map(placedPart), ...corners.map(cornerPart)],
     fastenings: [
       ...bars.flatMap((bar) => edgeFastenings(bar, stock, plan)),
+      ...joints.flatMap((joint) => jointFastenings(joint, stock, plan)),
       ...spots.flatMap((spot) => hardwareFastenings(spot, stock, plan)),
       ...corners.flatMap((corner) => cornerFastenings(corner, stock, plan)),
       ...description.shelves.flatMap((shelf) => shelfFastenings(shelf, stock, plan)),

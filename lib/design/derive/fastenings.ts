@@ -16,13 +16,14 @@ import { type PanelLayout, panelAt } from "./layout.js";
 import { type CasePlan, nearestEdge, type Piece, pieceNamed } from "./plan.js";
 
 /** What a group of fasteners has beside its panel. */
-type Group = Pick<Fastening, "holds" | "why" | "fastener" | "at" | "count"> & {
+export type FastenerGroup = Pick<Fastening, "holds" | "why" | "fastener" | "at" | "count" | "into"> & {
   readonly pitch?: Length;
   /** Thickness of the metal on the outside, zero for none. */
   readonly metal: number;
 };
 
-function fasten({ metal, ...group }: Group, piece: Piece): Fastening {
+/** A group of fasteners in its piece. */
+export function fasten({ metal, ...group }: FastenerGroup, piece: Piece): Fastening {
   const { surface } = piece;
   const distances = group.at.map((hole) => nearestEdge(piece, hole).distance);
   return {
@@ -99,7 +100,7 @@ function hardwareGroup(
   fastener: Fastener,
   at: readonly Point2<Length>[],
   metal: number,
-): Group {
+): FastenerGroup {
   return { holds, why: "hardware", fastener, at, count: at.length, metal };
 }
 
@@ -155,6 +156,6 @@ export function secondHoldOf(content: string): string {
   return `second hold of ${content}`;
 }
 
-function byHand(group: Omit<Group, "at">, { id }: PanelLayout, plan: CasePlan): Fastening {
+function byHand(group: Omit<FastenerGroup, "at">, { id }: PanelLayout, plan: CasePlan): Fastening {
   return fasten({ ...group, at: [] }, pieceNamed(plan, id));
 }

@@ -29,12 +29,27 @@ export function insideFacing({ facing }: { readonly facing?: StockedFacing }): n
 /** The box of a rectangle of a panel's sheet, without its facing. */
 export function sheetBox(layout: PanelLayout, low: Point2<Length>, high: Point2<Length>): Box {
   const inner = insideFacing(layout);
-  const one = inCase(layout, low, inner);
-  const other = inCase(layout, high, inner + layout.sheet.thickness);
+  return boxOn(layout, low, high, [inner, inner + layout.sheet.thickness]);
+}
+
+/** The box of what lies on a rectangle of a panel, between two distances outwards from the panel's inside face. */
+export function boxOn(
+  layout: PanelLayout,
+  low: Point2<Length>,
+  high: Point2<Length>,
+  [from, to]: readonly [number, number],
+): Box {
+  const one = inCase(layout, low, from);
+  const other = inCase(layout, high, to);
   const lowest = (axis: Axis): number => Math.min(one[axis], other[axis]);
   const size = (axis: Axis): number => Math.abs(one[axis] - other[axis]);
   return {
     low: casePoint(lowest("x"), lowest("y"), lowest("z")),
     size: casePoint(size("x"), size("y"), size("z")),
   };
+}
+
+/** The middle of a box. */
+export function middleOf({ low, size }: Box): Point {
+  return casePoint(low.x + size.x / 2, low.y + size.y / 2, low.z + size.z / 2);
 }

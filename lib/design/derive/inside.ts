@@ -8,13 +8,14 @@ import type { Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
 import { casePoint } from "./case-point.js";
 import { layoutNamed } from "./hardware-spots.js";
+import { middleOf } from "./in-case.js";
 import type { SectionLayout } from "./layout.js";
 import { panelPoint } from "./outline.js";
 
 /** A content in the stacked case. */
 export function contentPart(content: Content, layouts: readonly SectionLayout[]): ContentPart {
   const box = boxInside(layoutNamed(layouts, content.section), content.at, content.size);
-  return { content, box, centre: middle(box) };
+  return { content, box, centre: middleOf(box) };
 }
 
 /** A shelf, the piece it is cut from and what it carries. */
@@ -52,14 +53,10 @@ function shelfPanel(shelf: Shelf, stock: Stock, layouts: readonly SectionLayout[
     grossArea: area,
     netArea: area,
     box,
-    centroid: middle(box),
+    centroid: middleOf(box),
   };
 }
 
 function boxInside({ insideLow }: SectionLayout, at: Point, size: Point): Box {
   return { low: casePoint(insideLow.x + at.x, insideLow.y + at.y, insideLow.z + at.z), size };
-}
-
-function middle({ low, size }: Box): Point {
-  return casePoint(low.x + size.x / 2, low.y + size.y / 2, low.z + size.z / 2);
 }

@@ -8,6 +8,7 @@ import type { Stock } from "../stock.js";
 import { type EdgeBar, edgeBars } from "./bars.js";
 import { type CornerSpot, cornerSpots } from "./corners.js";
 import { type HardwareSpot, hardwareSpots } from "./hardware-spots.js";
+import { type JointedEdge, jointedEdges } from "./jointed-edges.js";
 import { layOut, type SectionLayout } from "./layout.js";
 import { cutOut, placeOpening } from "./openings.js";
 import { onSurface, ownOutline, type Surface, surfacesOf } from "./surfaces.js";
@@ -28,6 +29,8 @@ export interface CasePlan {
   readonly pieces: readonly Piece[];
   /** Every extrusion over an edge. */
   readonly bars: readonly EdgeBar[];
+  /** Every edge that is joined without an extrusion. */
+  readonly joints: readonly JointedEdge[];
   /** Hardware on faces. */
   readonly spots: readonly HardwareSpot[];
   /** Hardware on corners. */
@@ -51,6 +54,7 @@ export function planCase(description: CaseBody, stock: Stock): CasePlan {
         .map((surface) => pieceOf(surface, spots)),
     ),
     bars: layouts.flatMap((layout) => edgeBars(layout, stock)),
+    joints: layouts.flatMap((layout) => jointedEdges(layout, stock)),
     spots,
     corners: cornerSpots(description, stock, layouts),
   };

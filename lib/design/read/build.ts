@@ -1,5 +1,5 @@
 /** What panels and edges are made of, as the case file says it: in a block for all, or in parts that override it. */
-import { choice, Length, Name } from "../../quantity/index.js";
+import { Count, choice, Length, Name } from "../../quantity/index.js";
 import type { Face } from "../place.js";
 import {
   type BlockOf,
@@ -54,12 +54,54 @@ export const extrusionFields = {
 /** An extrusion riveted along an edge. */
 export interface EdgeExtrusion extends BlockOf<typeof extrusionFields> {}
 
+/** How an edge without an extrusion is held together. */
+export const edgeJointKinds = ["glued", "screwed", "cleat", "corner block"] as const;
+/** A way to join two panels without an extrusion. */
+export type EdgeJointKind = (typeof edgeJointKinds)[number];
+
+/** The fields of an edge without an extrusion; `joint` says which of them it needs. */
+export const jointFields = {
+  joint: needed(
+    "joint",
+    choice("joint", edgeJointKinds),
+    "glued or screwed panel to panel, or both panels to a cleat or to corner blocks inside the corner.",
+  ),
+  adhesive: optional("adhesive", Name, "A name of adhesives.csv."),
+  screw: optional("screw", Name, "A name of fasteners.csv: through a panel into what it meets."),
+  pitch: optional("pitch", Length, "Largest spacing of the screws.", positive),
+  endDistance: optional(
+    "end distance",
+    Length,
+    "From the end of the row's piece to its first screw.",
+    positive,
+  ),
+  strip: optional("strip", Name, "A name of strip-stock.csv: what a cleat or a block is cut from."),
+  setBack: preset(
+    "set back",
+    Length,
+    Length.si(0),
+    "Left free at each end of a cleat or of a row of blocks.",
+    zeroOrMore,
+  ),
+  blocks: optional("blocks", Count, "How many corner blocks stand along the edge.", { min: 1 }),
+  blockLength: optional("block length", Length, "Length of a block along the edge.", positive),
+};
+
+/** An edge that is glued, screwed, or held by wood inside the corner. */
+export interface EdgeJoint extends BlockOf<typeof jointFields> {}
+
 /** Some fields of a thing, or "none" for no such thing. */
 export type Override<All> = BlockOf<Partly<All>> | "none";
 
 const grain = choice("grain", ["across", "up"]);
 const facingForm: Form<Override<typeof facingFields>> = noneOr(block(partly(facingFields)));
-const extrusionForm: Form<Override<typeof extrusionFields>> = noneOr(block(partly(extrusionFields)));
+
+/** What an edge, or all edges, may say: the words of an extrusion and of a joint without one. */
+const edgeFields = { ...partly(jointFields), ...partly(extrusionFields) };
+
+/** Words about what holds an edge, or "none" for nothing that the case names. */
+export type EdgeWords = BlockOf<typeof edgeFields> | "none";
+const edgeWordsForm: Form<EdgeWords> = noneOr(block(edgeFields));
 
 /** What a panel may say of itself, and a build for all panels. */
 export const panelFields = {
@@ -95,7 +137,11 @@ const runsThrough: Form<RunsThrough> = mapped(
 const buildFields = {
   ...panelFields,
   runsThrough: optional("runs through", runsThrough, "Which panels run past the others at the corners."),
-  edges: optional("edges", extrusionForm, "The extrusion over every edge, or none."),
+  edges: optional(
+    "edges",
+    edgeWordsForm,
+    "What holds every edge: an extrusion, a joint without one, or none.",
+  ),
 };
 
 /** What a block "build" says; a section's own one overrides the case's. */
@@ -108,22 +154,22 @@ export const buildForm: Form<Build> = block(buildFields);
 export interface EdgeOverride {
   /** The face whose panel runs past the other; "neither" when both stop in the extrusion's seat. */
   readonly through?: Face | "neither";
-  /** Extrusion over the edge, in part. */
-  readonly extrusion: Override<typeof extrusionFields>;
+  /** What holds the edge, in part. */
+  readonly held: EdgeWords;
 }
 
-/** One edge: who runs through, and what differs from the build's extrusion; "bar: none" for none. */
+/** One edge: who runs through, and what differs from what holds the build's edges; "bar: none" for nothing. */
 export function edgeForm(one: Face, other: Face): Form<EdgeOverride> {
   const through = choice("through", [one, other, "neither"]);
   const fields = {
     through: optional("through", through, "The face whose panel runs past the other, or neither."),
-    ...partly(extrusionFields),
+    ...edgeFields,
   };
   return mapped(
     block(fields),
     ({ through: runs, ...rest }): EdgeOverride => ({
       ...(runs ? { through: runs } : {}),
-      extrusion: rest.bar === "none" ? "none" : rest,
+      held: rest.bar === "none" ? "none" : rest,
     }),
   );
 }

@@ -5,10 +5,14 @@ import { type EdgeName, edgeNames, type Face, faces, facesAt } from "../place.js
 import {
   type Build,
   buildForm,
+  type EdgeJoint,
+  type EdgeJointKind,
   type EdgeOverride,
+  type EdgeWords,
   edgeForm,
   extrusionFields,
   facingFields,
+  jointFields,
   type Override,
   panelFields,
   type RunsThrough,
@@ -165,13 +169,53 @@ function completeEdge(edge: EdgeName, own: EdgeOverride | undefined, build: Buil
       "which panels run through, such as [top-bottom, front-back, left-right]",
     );
   }
-  const extrusion = complete(layOver(build.edges, own?.extrusion), extrusionFields, (word) =>
-    missing(own !== undefined, [word], ["edges", word], `a ${word}`),
-  );
+  const lacking = (word: string, what = `a ${word}`): void =>
+    missing(own !== undefined, [word], ["edges", word], what);
+  const held = layEdge(build.edges, own?.held);
+  const joined = held !== undefined && held !== "none" && held.joint !== undefined ? held : undefined;
+  const extrusion = joined ? undefined : complete(held, extrusionFields, lacking);
+  const joint = joined ? completeJoint(joined, lacking) : undefined;
   if (through === "neither" && !extrusion) {
     missing(true, ["bar"], [], "an extrusion for both panels to stop in, since neither runs through");
   }
-  return { through: through ?? "neither", ...(extrusion ? { extrusion } : {}) };
+  return { through: through ?? "neither", ...(extrusion ? { extrusion } : {}), ...(joint ? { joint } : {}) };
+}
+
+/** An edge that names a joint of its own, or a bar where its build has a joint, takes no other word from the build. */
+function layEdge(under: EdgeWords | undefined, over: EdgeWords | undefined): EdgeWords | undefined {
+  const jointOf = (words: EdgeWords | undefined): string | undefined =>
+    words === undefined || words === "none" ? undefined : (words.joint ?? (words.bar ? "bar" : undefined));
+  const own = jointOf(over);
+  return own !== undefined && own !== (jointOf(under) ?? "bar") ? over : layOver(under, over);
+}
+
+/** What each joint cannot do without, beside its screws' pitch and end distance. */
+const jointNeeds: Readonly<Record<EdgeJointKind, readonly (keyof EdgeJoint)[]>> = {
+  glued: ["adhesive"],
+  screwed: ["screw"],
+  cleat: ["strip"],
+  "corner block": ["strip", "blocks", "blockLength"],
+};
+
+function completeJoint(
+  words: Exclude<EdgeWords, "none">,
+  lacking: (word: string, what?: string) => void,
+): EdgeJoint | undefined {
+  const { joint } = words;
+  if (joint === undefined) return undefined;
+  const { bar: _bar, rivet: _rivet, ends: _ends, ...given } = words;
+  const held = joint === "cleat" || joint === "corner block";
+  const fixed = held && !given.adhesive && !given.screw;
+  if (fixed) lacking("adhesive", `an adhesive, a screw or both with "joint: ${joint}"`);
+  const row: readonly (keyof EdgeJoint)[] = given.screw ? ["pitch", "endDistance"] : [];
+  const missing = [...jointNeeds[joint], ...row].filter((name) => given[name] === undefined);
+  for (const name of missing)
+    lacking(
+      jointFields[name].key,
+      `${/^[aeiou]/.test(jointFields[name].key) ? "an" : "a"} ${jointFields[name].key} with "joint: ${joint}"`,
+    );
+  if (fixed || missing.length > 0) return undefined;
+  return { ...given, joint, setBack: given.setBack ?? Length.si(0) };
 }
 
 /** The face of the edge whose pair comes first. */

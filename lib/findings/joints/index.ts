@@ -6,10 +6,10 @@ import { handles, latches, loneHandles } from "./handles.js";
 import { corners, hinges, kerbs } from "./hardware.js";
 import { hung, inserts, secondHolds, shelfJoints } from "./held.js";
 import { edgeDistances, rivetGrips } from "./rivets.js";
-import { seams } from "./seams.js";
+import { gluedSeams, seams } from "./seams.js";
 
 /** In the order in which they are told. */
 export const jointQuestions: readonly Question<BoxedInput>[] = [
   ...[rivetGrips, edgeDistances, handles, loneHandles, corners, kerbs, hinges],
-  ...[seams, latches, inserts, shelfJoints, hung, secondHolds, boxForces],
+  ...[seams, gluedSeams, latches, inserts, shelfJoints, hung, secondHolds, boxForces],
 ];

@@ -1,6 +1,7 @@
-/** Do the riveted edges hold the box in shape when it is pushed sideways? */
-import type { Fastening, PanelPart } from "../../design/index.js";
-import { groupStrength, seamForce } from "../../fastening/index.js";
+/** Do the riveted, screwed and glued edges hold the box in shape when it is pushed sideways? */
+import { glueFilms } from "../../bonding/index.js";
+import type { Adhesive, Fastening, JointPart, PanelPart, Parts } from "../../design/index.js";
+import { glueLineShear, groupStrength, seamForce } from "../../fastening/index.js";
 import {
   type CaseRun,
   type CaseRuns,
@@ -19,7 +20,7 @@ import { amount, styleOf, withinMesh } from "../amount.js";
 import { type Answer, type Question, question } from "../question.js";
 import { type BoxedInput, each, known, mostOf, sectionNames, theOne } from "../subjects.js";
 
-/** A wall of a section with the widest spaced rivets of its edges. */
+/** A wall of a section with the widest spaced fasteners of its edges. */
 interface RivetedWall {
   /** The section's name. */
   readonly section: string;
@@ -31,44 +32,140 @@ interface RivetedWall {
   readonly pitch: Length;
 }
 
-/** The shortest wall of a section has the strongest shear flow. */
-function weakestWall({ parts }: ReviewInput, section: string): readonly RivetedWall[] {
-  const walls = parts.panels.filter(
+function wallsOf({ panels }: Parts, section: string): readonly PanelPart[] {
+  return panels.filter(
     (panel) =>
       panel.section === section && panel.role === "face" && !["top", "bottom"].includes(panel.face ?? ""),
   );
+}
+
+/** What edges are said to be that such fasteners hold. */
+function heldWord({ fastener: { kind } }: Fastening): string {
+  return kind === "rivet" ? "riveted" : kind === "screw" ? "screwed" : "bolted";
+}
+
+/** The shortest wall of a section has the strongest shear flow. */
+function weakestWall({ parts }: ReviewInput, section: string): readonly RivetedWall[] {
+  const walls = wallsOf(parts, section);
+  const glued = new Set(parts.joints.flatMap(({ id, adhesive }) => (adhesive ? [id] : [])));
   const riveted = walls.flatMap((panel): RivetedWall[] => {
     const rows = parts.fastenings.flatMap((seam) =>
-      seam.why === "edge" && seam.panel === panel.id && seam.pitch ? [{ seam, pitch: seam.pitch }] : [],
+      seam.why === "edge" && seam.panel === panel.id && seam.pitch && !glued.has(seam.holds)
+        ? [{ seam, pitch: seam.pitch }]
+        : [],
     );
     return rows.length === 0 ? [] : [{ section, panel, ...mostOf(rows, ({ pitch }) => pitch, "row") }];
   });
   return riveted.length === 0 ? [] : [mostOf(riveted, ({ panel }) => -panel.width, "wall")];
 }
 
-/** Whether the riveted edges of each section keep it square, pushed sideways at its top by its own weight. */
+/** Whether the riveted or screwed edges of each section keep it square, pushed sideways at its top by its own weight. */
 export const seams: Question<BoxedInput> = question({
   id: "joints.seams",
   about: each(
     (input) => sectionNames(input).flatMap((section) => weakestWall(input, section)),
     ({ section }) => section,
-    ({ section }) => `riveted edges of ${section}`,
+    ({ section, seam }) => `${heldWord(seam)} edges of ${section}`,
   ),
-  ask: ({ section }) =>
-    `Do the riveted edges of ${section} keep it square when it is pushed sideways with its own weight?`,
+  ask: ({ section, seam }) =>
+    `Do the ${heldWord(seam)} edges of ${section} keep it square when it is pushed sideways with its own weight?`,
   tier: "strength",
-  cautions: ({ panel }) => [
-    "A case that racks lets its door and its load go: set it down at the first loose rivet.",
+  cautions: ({ panel, seam }) => [
+    `A case that racks lets its door and its load go: set it down at the first loose ${seam.fastener.kind}.`,
     ...(panel.openings.length > 0
-      ? [`${panel.id} has openings: what is left of it passes more shear to fewer rivets near them.`]
+      ? [
+          `${panel.id} has openings: what is left of it passes more shear to fewer ${seam.fastener.kind}s near them.`,
+        ]
       : []),
   ],
   needs: { strength: known((input, { seam }: RivetedWall) => fastenerStrength(seam, "shear", input)) },
   answer: (input: BoxedInput, given, wall) => racked(input, wall, given.strength),
 });
 
+/** A glued edge of a wall, the weakest over its length. */
+interface GluedWall {
+  /** The section's name. */
+  readonly section: string;
+  /** The wall, the shortest that has glued edges. */
+  readonly panel: PanelPart;
+  /** Its weakest glued edge. */
+  readonly joint: JointPart & { readonly adhesive: Adhesive };
+}
+
+function gluedWall({ parts }: ReviewInput, section: string): readonly GluedWall[] {
+  const joints = parts.joints.flatMap((joint) => {
+    const { adhesive } = joint;
+    return adhesive ? [{ ...joint, adhesive }] : [];
+  });
+  const walls = wallsOf(parts, section).flatMap((panel): GluedWall[] => {
+    const own = joints.filter(({ panels }) => panels.includes(panel.id));
+    return own.length === 0
+      ? []
+      : [{ section, panel, joint: mostOf(own, (one) => -holdOf(one).value, "edge") }];
+  });
+  return walls.length === 0 ? [] : [mostOf(walls, ({ panel }) => -panel.width, "wall")];
+}
+
+/** Shear that breaks the narrowest film of an edge, over a metre of it. */
+function holdOf({ adhesive, widths, length, clear }: GluedWall["joint"]) {
+  const { shearStrength, bonded } = glueFilms[adhesive.kind];
+  return glueLineShear.worked({
+    length: Length.si(Math.min(1, length / clear)),
+    width: Length.si(Math.min(...widths)),
+    shearStrength,
+    bonded,
+  });
+}
+
+/** Whether the glued edges of each section keep it square. */
+export const gluedSeams: Question<BoxedInput> = question({
+  id: "joints.glue",
+  about: each(
+    (input) => sectionNames(input).flatMap((section) => gluedWall(input, section)),
+    ({ section }) => section,
+    ({ section }) => `glued edges of ${section}`,
+  ),
+  ask: ({ section }) =>
+    `Do the glued edges of ${section} keep it square when it is pushed sideways with its own weight?`,
+  tier: "strength",
+  cautions: [
+    "A glued edge gives without a warning: knock along it, and take the case out of use where it sounds hollow or shows a crack.",
+    "Glue holds in shear and lets go when it is peeled: let nothing pull a glued panel off its edge.",
+  ],
+  assumes: [
+    "Half of a glued edge is wetted, as where screws alone press it; clamp it well and it holds more.",
+  ],
+  answer: (input: BoxedInput, _, { section, panel, joint }) => {
+    const balance = sectionBalance(input, section);
+    const weight = balance.value.mass * standardGravity;
+    const box = input.box();
+    const uneven = "runs" in box ? boxFlow(box.runs, section, weight) : undefined;
+    const flow = LineLoad.si(Math.max(weight / 2 / panel.width, uneven?.value ?? 0));
+    const hold = holdOf(joint);
+    const { safetyFactor } = input.case.demands;
+    const allowed = LineLoad.si(hold.value / safetyFactor);
+    const style = styleOf(input.case);
+    return {
+      demand: amount(LineLoad, "shear along the edge", flow),
+      capacity: amount(LineLoad, "the glue allows", allowed),
+      facts: `${Mass.show(balance.value.mass, style)} sideways puts at most ${LineLoad.show(flow, style)} on an edge; ${joint.adhesive.name} at ${joint.id} breaks at ${LineLoad.show(LineLoad.si(hold.value), style)}.`,
+      remedies: [{ words: "Glue a wider cleat into the corner, or clamp the joint over its whole length." }],
+      because: [balance, hold],
+      limit: cite("common-practice", "its own weight sideways"),
+      sources: [
+        cite("statics", "even shear flow round a wall"),
+        cite("common-practice", "shear strength of glue on wood, on the low side"),
+      ],
+    };
+  },
+});
+
 /** The joined boxes tell where the flow is uneven; it is shared evenly where there are none. */
-function racked(input: BoxedInput, { section, panel, pitch }: RivetedWall, known: KnownStrength): Answer {
+function racked(
+  input: BoxedInput,
+  { section, panel, pitch, seam }: RivetedWall,
+  known: KnownStrength,
+): Answer {
   const box = input.box();
   const balance = sectionBalance(input, section);
   const weight = balance.value.mass * standardGravity;
@@ -87,9 +184,9 @@ function racked(input: BoxedInput, { section, panel, pitch }: RivetedWall, known
     ? `; by the joined boxes the seam ${uneven.name} carries most, ${LineLoad.show(LineLoad.si(uneven.value), style)} over a pitch (${withinMesh(uneven.meshError)} by the mesh) and ${LineLoad.show(LineLoad.si(uneven.mean), style)} on its mean`
     : "";
   return {
-    demand: amount(Force, "on one rivet of the seam", load.value),
-    capacity: amount(Force, "one rivet allows", allowed.value),
-    facts: `${Mass.show(balance.value.mass, style)} sideways is ${LineLoad.show(even, style)} along the edges of ${panel.id} when it runs evenly${byBox}. At the larger of them a rivet every ${Length.show(pitch, style)} bears ${Force.show(load.value, style)} of ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}).`,
+    demand: amount(Force, `on one ${seam.fastener.kind} of the seam`, load.value),
+    capacity: amount(Force, `one ${seam.fastener.kind} allows`, allowed.value),
+    facts: `${Mass.show(balance.value.mass, style)} sideways is ${LineLoad.show(even, style)} along the edges of ${panel.id} when it runs evenly${byBox}. At the larger of them a ${seam.fastener.kind} every ${Length.show(pitch, style)} bears ${Force.show(load.value, style)} of ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}).`,
     interval: useInterval(load.value, known, 1 / safetyFactor),
     because: [balance, load, ...known.because, allowed],
     limit: cite("common-practice", "its own weight sideways"),

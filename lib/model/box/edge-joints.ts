@@ -1,5 +1,12 @@
 /** How the edges of a section hold: extrusions as beams, and the give of their rivets. */
-import { type BarPart, type Fastening, facesAt } from "../../design/index.js";
+import { glueFilms } from "../../bonding/index.js";
+import {
+  type BarPart,
+  type Fastening,
+  facesAt,
+  type JointPart,
+  type SheetStock,
+} from "../../design/index.js";
 import { slipStiffness } from "../../fastening/index.js";
 import type { BeamSection, BoxBeam, BoxProblem, BoxSeam, BoxSpot, FaceName } from "../../fem/index.js";
 import { edgeBetween, frames, reachesEdge } from "../../fem/index.js";
@@ -15,20 +22,27 @@ export type EdgeJoints = Required<Pick<BoxProblem, "seams" | "beams">>;
 const { modulus, poissonRatio } = sheetMaterials.aluminium;
 const shearModulus = modulus / (2 * (1 + poissonRatio));
 
-/** Seams and beams of every edge of a section that has an extrusion. */
+/** An edge that something holds. */
+type HeldEdge = Pick<BarPart | JointPart, "id" | "section" | "edge">;
+
+/** Seams and beams of every edge of a section that has an extrusion, and seams of those that the case joins without. */
 export function edgeJoints(input: ReviewInput, section: string, box: BoxProblem): EdgeJoints {
-  const bars = input.parts.bars.filter((bar) => bar.section === section && joins(bar, box));
+  const here = (one: HeldEdge): boolean => one.section === section && joins(one, box);
+  const bars = input.parts.bars.filter(here);
   return {
-    seams: bars.map((bar) => seamOf(input, bar)),
+    seams: [
+      ...bars.map((bar) => seamOf(input, bar)),
+      ...input.parts.joints.filter(here).map((joint) => jointSeam(input, joint)),
+    ],
     beams: bars.flatMap((bar) => beamOf(input, bar, box)),
   };
 }
 
-function joins({ edge }: BarPart, { faces }: BoxProblem): boolean {
+function joins({ edge }: HeldEdge, { faces }: BoxProblem): boolean {
   return facesAt(edge).every((face) => faces[boxFaces[face][0]]);
 }
 
-function boxPair({ edge }: BarPart): readonly [FaceName, FaceName] {
+function boxPair({ edge }: HeldEdge): readonly [FaceName, FaceName] {
   const [one, other] = facesAt(edge);
   return [boxFaces[one][0], boxFaces[other][0]];
 }
@@ -38,7 +52,7 @@ function boxPair({ edge }: BarPart): readonly [FaceName, FaceName] {
  * give between the two rows of rivets.
  */
 function seamOf(input: ReviewInput, bar: BarPart): BoxSeam {
-  const rows = input.parts.fastenings.filter(({ why, holds }) => why === "edge" && holds === bar.id);
+  const rows = edgeRows(input, bar);
   const slip = 1 / rows.reduce((sum, row) => sum + 1 / rowStiffness(input, row, bar), 0);
   const { leg, wall } = bar.stock;
   const plate = (modulus * wall ** 3) / (12 * (1 - poissonRatio ** 2));
@@ -46,25 +60,58 @@ function seamOf(input: ReviewInput, bar: BarPart): BoxSeam {
 }
 
 /**
- * The wider pitch of the two rows of rivets along a seam.
- *
- * @throws Refusal where the edge has no rivets
+ * An edge without an extrusion: films of glue, or rows of screws that slip as between wood and wood, one after the
+ * other from panel to panel, over the share of the edge that they hold. Screws turn freely; a film resists turning by
+ * its width. Screws that clamp a film are not added, for the film breaks before they bear.
  */
-export function edgePitch(
-  { parts }: ReviewInput,
-  section: string,
-  { faces }: Pick<BoxSeam, "faces">,
-): Length {
-  const bar = parts.bars.find(
+function jointSeam(input: ReviewInput, joint: JointPart): BoxSeam {
+  const { adhesive, widths, length, clear } = joint;
+  const share = Math.min(1, length / clear);
+  const give = (springs: readonly number[]): number =>
+    1 / springs.reduce((sum, spring) => sum + 1 / spring, 0);
+  if (adhesive) {
+    const film = glueFilms[adhesive.kind];
+    const slip = share * give(widths.map((width) => (film.shearModulus * width) / film.thickness));
+    const rotational =
+      share * give(widths.map((width) => (film.shearModulus * width ** 3) / (12 * film.thickness)));
+    return { faces: boxPair(joint), slip, opening: slip, rotational };
+  }
+  const rows = edgeRows(input, joint);
+  const slip = give(rows.map((row) => (row.count * woodSlip(input, row)) / clear));
+  return { faces: boxPair(joint), slip, opening: slip, rotational: 0 };
+}
+
+/** Rows of fasteners that hold an edge. */
+function edgeRows({ parts }: ReviewInput, { id }: HeldEdge): readonly Fastening[] {
+  return parts.fastenings.filter(({ why, holds }) => why === "edge" && holds === id);
+}
+
+/** Stiffness of one screw through a panel into wood behind it, N/m: of two densities the root of their product. */
+export function woodSlip(input: ReviewInput, row: Fastening): number {
+  const density = sheetOf(input, row).density;
+  const mean = Density.si(Math.sqrt(density * (row.into?.density ?? density)));
+  return slipStiffness({ density: mean, diameter: row.fastener.diameter, shank: "screw, bolt or drilled" });
+}
+
+/**
+ * The wider pitch of the two rows of fasteners along a seam.
+ *
+ * A glued edge has no pitch: what a stretch as long as a hand is broad carries stands for it.
+ *
+ * @throws Refusal where nothing holds the edge
+ */
+export function edgePitch(input: ReviewInput, section: string, { faces }: Pick<BoxSeam, "faces">): Length {
+  const { bars, joints } = input.parts;
+  const held = [...bars, ...joints].find(
     (one) => one.section === section && boxPair(one).every((face) => faces.includes(face)),
   );
-  const pitches = parts.fastenings.flatMap(({ why, holds, pitch }) =>
-    why === "edge" && holds === bar?.id && pitch !== undefined ? [pitch] : [],
-  );
-  if (pitches.length === 0)
-    throw new Refusal(`box: the ${faces.join(" to ")} edge of ${section} has no rivets`);
-  return Length.si(Math.max(...pitches));
+  if (!held) throw new Refusal(`box: nothing holds the ${faces.join(" to ")} edge of ${section}`);
+  const pitches = edgeRows(input, held).flatMap(({ pitch }) => pitch ?? []);
+  return pitches.length === 0 ? handBreadth : Length.si(Math.max(...pitches));
 }
+
+/** Glue evens its flow out over about so much. Common practice, no source. */
+const handBreadth = Length.of(100, "mm");
 
 /** From the heel of an angle to its row of rivets: the middle of the flat. */
 function rivetArm(leg: number, wall: number): number {
@@ -79,11 +126,16 @@ const metalSide = 2;
  *
  * @throws Refusal when there is no such panel
  */
-export function fastenerSlip(input: ReviewInput, { panel, fastener }: Fastening): number {
-  const sheet = input.parts.panels.find(({ id }) => id === panel)?.sheet;
+export function fastenerSlip(input: ReviewInput, row: Fastening): number {
+  const density = Density.si(sheetOf(input, row).density);
+  const { diameter } = row.fastener;
+  return metalSide * slipStiffness({ density, diameter, shank: "screw, bolt or drilled" });
+}
+
+function sheetOf({ parts }: ReviewInput, { panel }: Fastening): SheetStock {
+  const sheet = parts.panels.find(({ id }) => id === panel)?.sheet;
   if (!sheet) throw new Refusal(`box: no panel "${panel}"`);
-  const density = Density.si(sheet.density);
-  return metalSide * slipStiffness({ density, diameter: fastener.diameter, shank: "screw, bolt or drilled" });
+  return sheet;
 }
 
 function rowStiffness(input: ReviewInput, row: Fastening, { length }: BarPart): number {

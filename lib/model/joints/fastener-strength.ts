@@ -1,16 +1,20 @@
 /** Strength of one fastener in its sheet: by the builder's own tests, or by formula where one exists for its kind. */
 import { type Fastening, type PullTest, type SheetStock, sheetPieces } from "../../design/index.js";
 import {
+  dowelShear,
+  dowelYieldMoment,
   type FastenerKind,
   fastenerTraits,
   insertJointPull,
   insertJointShear,
+  plywoodEmbedment,
   rivetJointPull,
   rivetJointShear,
   specificGravity,
+  timberEmbedment,
 } from "../../fastening/index.js";
 import { species } from "../../material/index.js";
-import { Length, Pressure, type Ratio, ratio } from "../../quantity/index.js";
+import { Length, megapascal, newton, Pressure, type Ratio, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../../refusal.js";
 import { Refusal } from "../../refusal.js";
 import { densityOf } from "../mass/masses.js";
@@ -98,7 +102,8 @@ function computedStrength(
   direction: PullTest["direction"],
   input: ReviewInput,
 ): FastenerStrength | undefined {
-  return formulas[fastening.fastener.kind]?.[direction](fastening, sheet, input);
+  const known = fastening.fastener.kind === "screw" && direction === "shear" ? screwShear : undefined;
+  return (formulas[fastening.fastener.kind]?.[direction] ?? known)?.(fastening, sheet, input);
 }
 
 type Directions = Readonly<Record<PullTest["direction"], Computed>>;
@@ -112,6 +117,29 @@ const formulas: Readonly<Record<FastenerKind, Directions | undefined>> = {
   screw: undefined,
   insert: { pull: insertPull, shear: insertShear },
 };
+
+/** Screws of any shop, on the low side; common practice. */
+const wireStrength = megapascal(600);
+
+/** A screw through a panel into wood behind it, sideways, without the help of its head; else undefined. */
+function screwShear(
+  { fastener: { diameter }, into }: Fastening,
+  sheet: SheetStock,
+  input: ReviewInput,
+): FastenerStrength | undefined {
+  if (!into) return undefined;
+  const line = dowelShear.worked({
+    outerThickness: sheet.thickness,
+    innerThickness: into.depth,
+    outerEmbedment: plywoodEmbedment({ density: densityOf(input, sheet), diameter }),
+    innerEmbedment: timberEmbedment({ density: into.density, diameter, hole: "drilled" }),
+    diameter,
+    yieldMoment: dowelYieldMoment({ tensileStrength: wireStrength, diameter }),
+    withdrawal: newton(0),
+    helpShare: ratio(0),
+  });
+  return { strength: line.value.strength, from: "formula", because: [line] };
+}
 
 /** A rivet or a bolt, sheared between metal and ply; undefined without metal, or without the maker's strength. */
 export function shearLine(

@@ -1,5 +1,6 @@
 /** Everything that has a mass, with its place in the stacked case. */
 import {
+  type Adhesive,
   type EdgeName,
   type Face,
   type Fastening,
@@ -64,6 +65,22 @@ export function massItems(input: ReviewInput): readonly MassItem[] {
       centre: centroid,
       size: alongEdge(edge, length),
     })),
+    ...parts.strips.map(({ id, section, why, stock, length, centroid, box }) => ({
+      name: id,
+      section,
+      group: why === "edge" ? ("edges" as const) : ("panels" as const),
+      mass: Mass.si(length * stock.width * stock.thickness * densityOf(input, stock)),
+      centre: centroid,
+      size: box.size,
+      material: stock.name,
+    })),
+    ...parts.glues.map(({ id, section, adhesive, area, centre }) => ({
+      name: `glue, ${id}`,
+      section,
+      group: "glue" as const,
+      mass: Mass.si(area * dryRate(adhesive, input)),
+      centre,
+    })),
     ...parts.hardware.map(({ id, section, stock, centre }) => ({
       name: id,
       section,
@@ -112,8 +129,6 @@ function facingItems(input: ReviewInput, panels: readonly PanelPart[]): MassItem
     const panel = panels.find((candidate) => candidate.id === id);
     if (!panel) return [];
     const { section, centroid: centre, box } = panel;
-    const { sheetRate, facingRate } = ratesOf(adhesive, input);
-    const glue = netArea * (sheetRate + facingRate) * adhesive.solids;
     return [
       {
         name: `${side} facing of ${id}`,
@@ -124,9 +139,21 @@ function facingItems(input: ReviewInput, panels: readonly PanelPart[]): MassItem
         size: box.size,
         material: stock.name,
       },
-      { name: `glue under the ${side} facing of ${id}`, section, group: "glue", mass: Mass.si(glue), centre },
+      {
+        name: `glue under the ${side} facing of ${id}`,
+        section,
+        group: "glue",
+        mass: Mass.si(netArea * dryRate(adhesive, input)),
+        centre,
+      },
     ];
   });
+}
+
+/** What is left of an adhesive on a square metre of a bond when it is dry, kg. */
+function dryRate(adhesive: Adhesive, input: ReviewInput): number {
+  const { sheetRate, facingRate } = ratesOf(adhesive, input);
+  return (sheetRate + facingRate) * adhesive.solids;
 }
 
 interface Place {
@@ -141,6 +168,7 @@ function placesOf({ parts }: ReviewInput, panels: readonly PanelPart[]): Readonl
   return new Map<string, Place>([
     ...panels.map((panel) => [panel.id, { section: panel.section, centre: panel.centroid }] as const),
     ...parts.bars.map((bar) => [bar.id, { section: bar.section, centre: bar.centroid }] as const),
+    ...parts.strips.map((strip) => [strip.id, { section: strip.section, centre: strip.centroid }] as const),
     ...parts.hardware.map((part) => [part.id, part] as const),
   ]);
 }

@@ -23,6 +23,7 @@ import {
   type Measurements,
   type PanelPart,
   type SheetStock,
+  type StripStock,
   sheetPieces,
 } from "../../design/index.js";
 import { kerfFromCuts, measuredMean } from "../../measure/index.js";
@@ -111,6 +112,23 @@ export function barJobs(input: ReviewInput): readonly BarStockJob[] {
 /** Which extrusion bars to buy and how to cut them. */
 export function barNeeds(input: ReviewInput): readonly CutNeed<BarStock, BarPlan>[] {
   return barJobs(input).map(({ stock, job }) => ({ stock, plan: planBars(job) }));
+}
+
+/** Which strips of wood to buy and how to cut them. */
+export function stripNeeds(input: ReviewInput): readonly CutNeed<StripStock, BarPlan>[] {
+  const { strips } = input.parts;
+  return stocksOf(strips, ({ stock }) => stock).map((stock) => ({
+    stock,
+    plan: planBars({
+      pieces: strips
+        .filter((strip) => strip.stock.name === stock.name)
+        .map(({ id, length }) => ({ name: id, length, count: 1 })),
+      stock: [stock],
+      offcuts: leftoversOf(stock.name, input),
+      kerf: kerfFor("bars", input).kerf,
+      endTrim: barEndTrim,
+    }),
+  }));
 }
 
 function leftoversOf(stock: string, { offers }: ReviewInput): readonly Leftover[] {

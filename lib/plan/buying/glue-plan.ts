@@ -3,6 +3,7 @@ import {
   closedVehicle,
   facingEdgeStress,
   facingWarp,
+  glueFilms,
   heatLimits,
   porousEdgeShare,
   spreadingSpeed,
@@ -12,16 +13,7 @@ import type { Adhesive, FacingPart, PanelPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { expansions } from "../../material/index.js";
 import { type ReviewInput, sheetModuli } from "../../model/index.js";
-import {
-  Area,
-  Length,
-  megapascal,
-  mm,
-  type Pressure,
-  type Ratio,
-  ratio,
-  type Temperature,
-} from "../../quantity/index.js";
+import { Area, Length, type Pressure, type Ratio, ratio, type Temperature } from "../../quantity/index.js";
 
 /** One adhesive of the case, with its rounds. */
 export interface GluePlan {
@@ -100,8 +92,8 @@ export interface FacingStress {
   readonly because: readonly WorkedLine[];
 }
 
-/** Shear modulus and thickness of a film of contact adhesive; common practice, no source, and far from sure. */
-const film = { shearModulus: megapascal(0.4), thickness: mm(0.2) };
+/** Laminate is glued with contact adhesive. */
+const film = glueFilms.contact;
 
 /**
  * Shear, peel and bow of the largest panel of each facing when the air dries and warms by so much.

@@ -2,7 +2,15 @@
 
 import { adhesiveNeed } from "../../bonding/index.js";
 import type { BarPlan, SheetPlan } from "../../cutting/index.js";
-import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock } from "../../design/index.js";
+import type {
+  Adhesive,
+  BarStock,
+  FacingStock,
+  Fastener,
+  Hardware,
+  SheetStock,
+  StripStock,
+} from "../../design/index.js";
 import { knownRate, knownWaste, onFaces, type ReviewInput, washersOf } from "../../model/index.js";
 import { packs } from "../../money/index.js";
 import {
@@ -23,6 +31,7 @@ import {
   kerfFor,
   sheetNeeds,
   spareShare,
+  stripNeeds,
 } from "./cut-plans.js";
 
 /** Everything to buy for the case, trade by trade. */
@@ -32,6 +41,7 @@ export function purchaseList(input: ReviewInput): PurchaseList {
     sheets: sheetNeeds(input),
     facings: facingNeeds(input),
     bars: barNeeds(input),
+    strips: stripNeeds(input),
     adhesives: adhesiveNeeds(input),
     fasteners: fastenerNeeds(input),
     hardware: hardwareNeeds(input),
@@ -48,6 +58,8 @@ export interface PurchaseList {
   readonly facings: readonly CutNeed<FacingStock, SheetPlan>[];
   /** Extrusions with their cut plans. */
   readonly bars: readonly CutNeed<BarStock, BarPlan>[];
+  /** Strips of wood with their cut plans. */
+  readonly strips: readonly CutNeed<StripStock, BarPlan>[];
   /** Adhesives by the container. */
   readonly adhesives: readonly AdhesiveNeed[];
   /** Fasteners by the pack. */
@@ -60,7 +72,7 @@ export interface PurchaseList {
 export interface AdhesiveNeed {
   /** The adhesive. */
   readonly stock: Adhesive;
-  /** Panel area to be faced, one face. */
+  /** Area to be bonded, counted once: panels to be faced, wood to wood. */
   readonly area: Area;
   /** Wet, both faces where the adhesive asks for it, waste included. */
   readonly volume: Volume;
@@ -98,9 +110,10 @@ export interface HardwareNeed {
   readonly cost: Money;
 }
 
-/** Adhesives to buy for the facings of the case. */
+/** Adhesives to buy for the facings of the case, and for wood glued to wood. */
 function adhesiveNeeds(input: ReviewInput): readonly AdhesiveNeed[] {
-  const used = new Map(input.parts.facings.map(({ adhesive }) => [adhesive.name, adhesive]));
+  const { facings, glues } = input.parts;
+  const used = new Map([...facings, ...glues].map(({ adhesive }) => [adhesive.name, adhesive]));
   return [...used.values()].map((stock) => needFor(stock, gluedArea(stock, input), input));
 }
 
@@ -128,12 +141,11 @@ function adhesiveInputs({ kind, density, content, price }: Adhesive) {
 }
 
 function gluedArea({ name }: Adhesive, { parts }: ReviewInput): Area {
-  return Area.si(
-    parts.facings.reduce(
-      (sum, { adhesive, gluedArea: area }) => (adhesive.name === name ? sum + area : sum),
-      0,
-    ),
-  );
+  const bonds = [
+    ...parts.facings.map(({ adhesive, gluedArea: area }) => ({ adhesive, area })),
+    ...parts.glues,
+  ];
+  return Area.si(bonds.reduce((sum, { adhesive, area }) => (adhesive.name === name ? sum + area : sum), 0));
 }
 
 function needFor(stock: Adhesive, area: Area, input: ReviewInput): AdhesiveNeed {

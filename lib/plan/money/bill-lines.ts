@@ -11,6 +11,7 @@ export type Trade =
   | "panels"
   | "laminate"
   | "edges"
+  | "strips"
   | "adhesive"
   | "fasteners"
   | "hardware"
@@ -64,6 +65,15 @@ function everyLine(parts: Parts, purchases: PurchaseList): BillLine[] {
         used: barsUsed(plan),
         unit: "bar",
         mass: Mass.si(stock.massPerLength * stock.length),
+      }),
+    ),
+    ...purchases.strips.map(({ stock, plan }) =>
+      line("strips", stock, {
+        shares: shares.strip(stock.name),
+        quantity: boughtOf({ stock, plan }),
+        used: barsUsed(plan),
+        unit: "strip",
+        mass: Mass.si(stock.width * stock.thickness * stock.length * stock.density),
       }),
     ),
     ...purchases.adhesives.map(({ stock, containers, volume }) =>
@@ -146,13 +156,14 @@ function fastenerLines(
 
 /** How a line that several sections have a part in is shared among them, in words. */
 export const sharingRule =
-  "What more than one section needs is shared: sheets and laminate by the area of each section's pieces, bars by their length, adhesive by the area glued, fasteners and hardware by their number, shipping and tax by the cost of the goods they come with.";
+  "What more than one section needs is shared: sheets and laminate by the area of each section's pieces, bars and strips by their length, adhesive by the area glued, fasteners and hardware by their number, shipping and tax by the cost of the goods they come with.";
 
 /** The shares of each stock, by its name. */
 interface StockShares {
   sheet(name: string): readonly SectionShare[];
   facing(name: string): readonly SectionShare[];
   bar(name: string): readonly SectionShare[];
+  strip(name: string): readonly SectionShare[];
   adhesive(name: string): readonly SectionShare[];
   fastener(name: string): readonly SectionShare[];
   hardware(name: string): readonly SectionShare[];
@@ -188,13 +199,17 @@ function stockShares(parts: Parts): StockShares {
     bar: sharing(
       parts.bars.map(({ section, stock, length }) => ({ section, stock: stock.name, amount: length })),
     ),
-    adhesive: sharing(
-      parts.facings.map(({ panel, adhesive, gluedArea }) => ({
+    strip: sharing(
+      parts.strips.map(({ section, stock, length }) => ({ section, stock: stock.name, amount: length })),
+    ),
+    adhesive: sharing([
+      ...parts.facings.map(({ panel, adhesive, gluedArea }) => ({
         section: at(panel),
         stock: adhesive.name,
         amount: gluedArea,
       })),
-    ),
+      ...parts.glues.map(({ section, adhesive, area }) => ({ section, stock: adhesive.name, amount: area })),
+    ]),
     fastener: sharing(
       parts.fastenings.map(({ panel, fastener, count }) => ({
         section: at(panel),

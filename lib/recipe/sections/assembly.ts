@@ -7,12 +7,14 @@ import {
   faces,
   type HardwarePart,
   type Holding,
+  type JointPart,
   type PanelPart,
   type Parts,
   type Section,
   type SectionPart,
 } from "../../design/index.js";
 import { steps } from "../../page/index.js";
+import { Time } from "../../quantity/index.js";
 import { accessOf, hardwareAt, lastPanel, openFaces, reachWords } from "../hardware-stage.js";
 import { type CodedPiece, codeOf } from "../pieces.js";
 import { type RecipeBlock, type RecipeSection, section, when } from "../recipe.js";
@@ -132,7 +134,10 @@ function edgeRules({ edges }: Section): string[] {
       .map((name) => otherFace(name, face));
     return past.length > 0 ? [`the ${face} runs past the ${listed(past)}`] : [];
   });
-  const bare = edgeNames.filter((name) => edges[name] && edges[name].extrusion === undefined);
+  const bare = edgeNames.filter((name) => {
+    const edge = edges[name];
+    return edge !== undefined && edge.extrusion === undefined && edge.joint === undefined;
+  });
   const neither = edgeNames.filter((name) => edges[name]?.through === "neither");
   return [
     ...(runs.length > 0
@@ -169,6 +174,7 @@ function closingSteps({ name }: SectionPart, workshop: Workshop): string[] {
           `${last ? `Leave ${last} off. ` : ""}Clamp, drill through and rivet the bars ${codes(first)}. With one side open you reach every washer.`,
         ]
       : []),
+    ...jointSteps(name, workshop),
     ...insideSteps(name, workshop),
     ...when(
       last !== undefined,
@@ -179,6 +185,33 @@ function closingSteps({ name }: SectionPart, workshop: Workshop): string[] {
       cornerStep(hardwareAt("corners", workshop.parts, name)),
     ),
   ];
+}
+
+/** A step for each way in which edges are joined without a bar. */
+function jointSteps(name: string, { parts, pieces }: Workshop): string[] {
+  const joints = parts.joints.filter(({ section }) => section === name);
+  const alike = ({ kind, adhesive, strip, id }: JointPart): string =>
+    [kind, adhesive?.name, strip?.name, screwOf(id, parts)].join("|");
+  return grouped(joints, alike).map(([, some]) => {
+    const [{ kind, adhesive, id }] = some;
+    const screw = screwOf(id, parts);
+    const ways = [
+      ...(adhesive ? [`glue with ${adhesive.name}`] : []),
+      ...(screw ? [`screw with ${screw} through the holes that are drilled`] : []),
+    ];
+    const edges = listed(some.map(({ edge }) => edge));
+    const strips = pieces.strips.filter(({ part }) => some.some((one) => part.id.startsWith(`${one.id} `)));
+    const wait = adhesive
+      ? ` Clamp it, wipe off what squeezes out, and leave it for ${Time.show(adhesive.cureTime)}.`
+      : "";
+    if (kind === "glued" || kind === "screwed") return `Join the panels at ${edges}: ${listed(ways)}.${wait}`;
+    return `Set the ${kind}s ${listed(strips.map(({ code }) => code))} into the corners at ${edges}, on one panel first, then on the other: ${listed(ways)}.${wait}`;
+  });
+}
+
+/** The screw of an edge. */
+function screwOf(joint: string, { fastenings }: Parts): string | undefined {
+  return fastenings.find(({ why, holds }) => why === "edge" && holds === joint)?.fastener.name;
 }
 
 function codes(bars: readonly CodedPiece<BarPart>[]): string {

@@ -11,6 +11,7 @@ import {
 } from "../../cutting/index.js";
 import type { FacingPart } from "../../design/index.js";
 import { steps, type TableView, tableOf } from "../../page/index.js";
+import type { PurchaseList } from "../../plan/index.js";
 import { Angle, Length } from "../../quantity/index.js";
 import { barCutsDrawing } from "../drawings/bar-cuts.js";
 import { sheetCutsDrawing } from "../drawings/sheet-cuts.js";
@@ -45,9 +46,11 @@ export function cutListSection(workshop: Workshop): RecipeSection {
     panelTable(workshop),
     ...when(pieces.facings.length > 0, () => facingTable(workshop)),
     ...when(pieces.bars.length > 0, () => barTable(workshop)),
+    ...when(pieces.strips.length > 0, () => stripTable(workshop)),
     ...sheetGroups(workshop.sheets, pieces.panels, workshop, goodFaces(pieces.panels)),
     ...sheetGroups(workshop.laminates, pieces.facings, workshop),
-    ...barGroups(workshop),
+    ...barGroups("Bars", workshop.purchases.bars, workshop.bars, pieces.bars, workshop.rule),
+    ...barGroups("Strips", workshop.purchases.strips, workshop.strips, pieces.strips, workshop.rule),
   );
 }
 
@@ -55,7 +58,7 @@ function cutOrder({ pieces, purchases: { kerfs }, rule }: Workshop): RecipeBlock
   return steps(
     [
       "Measure each sheet's thickness before anything else: if it is off by more than the sheet's tolerance, the sizes below change.",
-      `The plans reckon with cuts ${rule.fine(kerfs.sheets.kerf)} wide in sheets${pieces.bars.length > 0 ? ` and ${rule.fine(kerfs.bars.kerf)} in bars` : ""}. Try your blade on an offcut; with a wider cut the last pieces come out short, so plan anew.`,
+      `The plans reckon with cuts ${rule.fine(kerfs.sheets.kerf)} wide in sheets${pieces.bars.length + pieces.strips.length > 0 ? ` and ${rule.fine(kerfs.bars.kerf)} in ${pieces.bars.length > 0 ? "bars" : "strips"}` : ""}. Try your blade on an offcut; with a wider cut the last pieces come out short, so plan anew.`,
       "Saw each sheet in the order of its table, good face up on a table saw, good face down under a hand-held saw.",
       "Set the fence to the size of the part that stays at it; the blade runs beyond the line. Make all cuts of a set-up before you move the fence, and measure the first piece of each.",
       "Write the code on every piece as it comes off the saw, with an arrow along the grain and a triangle on the bottom left corner of its good face.",
@@ -132,6 +135,25 @@ function barTable({ pieces, bars, rule }: Workshop): RecipeBlock {
   );
 }
 
+function stripTable({ pieces, strips, rule }: Workshop): RecipeBlock {
+  return tableOf(
+    pieces.strips,
+    [
+      { heading: "Code", cell: ({ code }) => code },
+      { heading: "Piece", cell: ({ name }) => name },
+      { heading: "Length", cell: ({ part }) => rule.length(part.length), align: "left" },
+      {
+        heading: "Section of the strip",
+        cell: ({ part: { stock } }) => rule.size(stock.width, stock.thickness),
+        align: "left",
+      },
+      { heading: "Strip", cell: ({ part }) => part.stock.name },
+      { heading: "From", cell: ({ name }) => sourceOf(strips, name) },
+    ],
+    "Strips of wood, one of each, ends square",
+  );
+}
+
 /** A drawing and the order of cuts for each sheet. */
 function sheetGroups(
   sheets: readonly NumberedStock<CutSheet>[],
@@ -156,19 +178,25 @@ function trimOf({ pieces, offcuts }: CutSheet): Length {
   return Length.si(Math.min(...[...pieces, ...offcuts].map(({ x }) => x)));
 }
 
-/** A drawing, the stop settings and the order of pieces for the bars of each extrusion. */
-function barGroups({ bars, purchases, pieces, rule }: Workshop): GroupBlock[] {
-  return purchases.bars.map(({ stock: { name: stock }, plan }) => {
+/** A drawing, the stop settings and the order of pieces for what each extrusion or strip is cut from. */
+function barGroups(
+  what: "Bars" | "Strips",
+  needs: PurchaseList["bars"] | PurchaseList["strips"],
+  bars: readonly NumberedStock<CutBar>[],
+  pieces: readonly CodedPiece<unknown>[],
+  rule: Rule,
+): GroupBlock[] {
+  return needs.map(({ stock: { name: stock }, plan }) => {
     const ofStock = bars.filter(({ cut }) => plan.bars.includes(cut));
     return group(
-      `Bars: ${stock}`,
-      barCutsDrawing(stock, ofStock, pieces.bars, rule),
-      stopTable(stock, ofStock, pieces.bars, rule),
+      `${what}: ${stock}`,
+      barCutsDrawing(stock, ofStock, pieces, rule),
+      stopTable(stock, ofStock, pieces, rule),
       tableOf(
         ofStock,
         [
-          { heading: "Bar", cell: ({ label }) => label },
-          { heading: "Gives, from its fresh end on", cell: ({ cut }) => barOrder(cut, pieces.bars) },
+          { heading: what.slice(0, -1), cell: ({ label }) => label },
+          { heading: "Gives, from its fresh end on", cell: ({ cut }) => barOrder(cut, pieces) },
           {
             heading: "Left over",
             cell: ({ cut }) => `${rule.length(cut.remainder)}${cut.keep ? "" : ", scrap"}`,

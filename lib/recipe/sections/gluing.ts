@@ -1,6 +1,6 @@
 /** Laying laminate on the panels: which, with what, how much, in what order and how long. */
 import { adhesiveTraits } from "../../bonding/index.js";
-import type { Adhesive, FacingPart } from "../../design/index.js";
+import type { Adhesive, FacingPart, GluePart } from "../../design/index.js";
 import { cautions, steps, tableOf } from "../../page/index.js";
 import { Mass, Time } from "../../quantity/index.js";
 import { codeOf } from "../pieces.js";
@@ -11,24 +11,28 @@ import {
   type RecipeSection,
   section,
   sentence,
+  when,
 } from "../recipe.js";
 import { type Group, grouped } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section on gluing; a case without laminate has none. */
+/** The section on gluing; a case without laminate and without glued wood has none. */
 export function gluingSection(workshop: Workshop): RecipeSection[] {
-  const { facings, panels } = workshop.parts;
-  if (facings.length === 0) return [];
+  const { facings, panels, glues } = workshop.parts;
+  if (facings.length === 0 && glues.length === 0) return [];
   const oneSided = panels.some(({ facing }) => facing?.sides === "outside");
   return [
     section(
       "Gluing plan",
-      sentence(
-        "Glue the laminate onto the cut panels, trim it flush, and only then cut openings and holes through both at once.",
+      ...when(facings.length > 0, () =>
+        sentence(
+          "Glue the laminate onto the cut panels, trim it flush, and only then cut openings and holes through both at once.",
+        ),
       ),
       ...grouped(facings, ({ adhesive }) => adhesive.name).map(([, pieces]) =>
         adhesiveGroup(pieces, workshop),
       ),
+      ...grouped(glues, ({ adhesive }) => adhesive.name).map(([, some]) => woodGroup(some, workshop)),
       ...(oneSided
         ? [
             cautions(
@@ -38,6 +42,31 @@ export function gluingSection(workshop: Workshop): RecipeSection[] {
         : []),
     ),
   ];
+}
+
+/** Wood glued to wood with one adhesive. */
+function woodGroup(glues: Group<GluePart>, { rule }: Workshop): GroupBlock {
+  const [{ adhesive }] = glues;
+  return group(
+    `${adhesive.name}, wood to wood`,
+    timesTable(adhesive, "both pieces"),
+    steps(
+      [
+        "Fit the pieces dry, mark where they meet, and keep laminate, paint and dust off what is glued.",
+        `Spread it thin and even, join within the open time (${Time.show(adhesive.openTime)}), and draw the joint shut with clamps or its screws.`,
+        `Leave it for ${Time.show(adhesive.cureTime)} before anything pulls at it.`,
+      ],
+      "Order of work",
+    ),
+    tableOf(
+      glues,
+      [
+        { heading: "What is glued", cell: ({ id }) => id },
+        { heading: "Glued area", cell: ({ area }) => rule.area(area) },
+      ],
+      "Joints",
+    ),
+  );
 }
 
 /**
@@ -56,16 +85,16 @@ function adhesiveGroup(facings: Group<FacingPart>, workshop: Workshop): GroupBlo
   const inOrder = [...facings].sort((a, b) => Number(a.side === "inside") - Number(b.side === "inside"));
   return group(
     adhesive.name,
-    timesTable(adhesive),
+    timesTable(adhesive, "both faces: panel and laminate"),
     steps(stepsFor(adhesive), "Order of work"),
     facingTable(inOrder, workshop),
   );
 }
 
-function timesTable(adhesive: Adhesive): RecipeBlock {
+function timesTable(adhesive: Adhesive, bothFaces: string): RecipeBlock {
   const both = adhesive.faces === "both";
   const rows: readonly (readonly [string, string])[] = [
-    ["Spread on", both ? "both faces: panel and laminate" : "one face"],
+    ["Spread on", both ? bothFaces : "one face"],
     ["Open time", Time.show(adhesive.openTime)],
     ["Press for", adhesive.pressTime > 0 ? Time.show(adhesive.pressTime) : "no clamps: roll it down hard"],
     ["Leave to cure before trimming", Time.show(adhesive.cureTime)],

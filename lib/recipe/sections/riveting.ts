@@ -12,13 +12,17 @@ import type { Workshop } from "../workshop.js";
 export function rivetingSection(workshop: Workshop): RecipeSection {
   const { fastenings } = workshop.parts;
   return section(
-    "Riveting and screwing list",
+    hasRivets(fastenings) ? "Riveting and screwing list" : "Screwing list",
     procedure(fastenings),
     totalsTable(workshop),
     ...grouped(fastenings, ({ panel }) => sectionOf(panel, workshop)).map(([name, some]) =>
       groupsTable(name, some, workshop),
     ),
   );
+}
+
+function hasRivets(fastenings: readonly Fastening[]): boolean {
+  return fastenings.some(({ fastener }) => fastener.kind === "rivet");
 }
 
 /** Section that a panel belongs to, by its part. */
@@ -31,7 +35,7 @@ function procedure(fastenings: readonly Fastening[]): RecipeBlock {
     [
       "Drill a try hole in scrap of the same stack and set one of each fastener before the first real one.",
       "Clamp the layers together without a gap, drill, take the burrs off both sides of the metal, brush the chips out from between.",
-      "Set the two end rivets of a row first, then the middle, then halve the gaps: the bar stays straight.",
+      "Set the two ends of a row first, then the middle, then halve the gaps: the bar or strip stays straight.",
       ...(fastenings.some(takesWasher)
         ? [
             "Where the table says washer, it goes on the inside, under the tail or nut. Where no hand reaches, tape it over its hole from inside before closing.",
@@ -42,7 +46,11 @@ function procedure(fastenings: readonly Fastening[]): RecipeBlock {
             "Threaded inserts: drill square with a depth stop, run each in flush with its driver and not deeper, and try its screw by hand before the part goes on.",
           ]
         : []),
-      "Press the tool square and hard against the work while it pulls. A head that stands off or a tail that spins: drill it out with the same bit and set a new one.",
+      ...(hasRivets(fastenings)
+        ? [
+            "Press the tool square and hard against the work while it pulls. A head that stands off or a tail that spins: drill it out with the same bit and set a new one.",
+          ]
+        : []),
     ],
     "How",
   );

@@ -83,11 +83,13 @@ function standing(workshop: Workshop): string {
 
 function readingRules({ parts, pieces, case: { units } }: Workshop): RecipeBlock {
   const bars = parts.bars.length > 0 ? `, ${counted(parts.bars.length, "edge bar")} (B)` : "";
+  const strips =
+    parts.strips.length > 0 ? `, ${counted(parts.strips.length, "strip of wood", "strips of wood")} (S)` : "";
   const laminates =
     parts.facings.length > 0 ? `, ${counted(parts.facings.length, "piece")} of laminate (L)` : "";
   return list(
     [
-      `It is made of ${counted(pieces.panels.length, "sheet piece")} (P)${laminates}${bars}. The codes are in the cut list and on every drawing.`,
+      `It is made of ${counted(pieces.panels.length, "sheet piece")} (P)${laminates}${bars}${strips}. The codes are in the cut list and on every drawing.`,
       "A part is named by its section and its face: section.face. Left and right are yours when you stand before the front.",
       "Every panel is measured from its bottom left corner, seen from outside; for the top seen from above, for the bottom seen from below with the front edge towards you. Pencil a mark on that corner first.",
       ...(units === "inch"
