@@ -228,6 +228,35 @@ export const rivetJointPull: Formula<JointPullInputs, JointPull> = formula<Joint
   },
 });
 
+/** An allowable figure of a code, and the factor that the case asks of strengths. */
+export interface AllowableFigure {
+  /** What the code allows, its margin taken already. */
+  readonly allowable: Force;
+  /** What strengths of this case are divided by. */
+  readonly safetyFactor: Ratio;
+}
+
+/**
+ * The strength that an allowable figure stands for beside others: S W. Divided by the safety factor it is the allowable
+ * again, so that no margin is taken twice.
+ *
+ * @throws Refusal for a negative figure or a factor below 1
+ * @example strengthOfAllowable(strengthOfAllowable.read({ allowable: "100 N", safetyFactor: 3 })) // 300 N
+ */
+export const strengthOfAllowable: Formula<AllowableFigure, Force> = formula({
+  id: "fastener.allowable",
+  title: "Strength that an allowable figure stands for",
+  equation: String.raw`F=S\,W`,
+  inputs: {
+    allowable: { symbol: "W", kind: Force, meaning: "allowable, its margin taken", min: 0 },
+    safetyFactor: { symbol: "S", kind: Ratio, meaning: "safety factor of the case", min: 1 },
+  },
+  result: { symbol: "F", kind: Force, meaning: "before the safety factor" },
+  source: [cite("nds", "2.2, reference design values carry their margin")],
+  validity: "One margin, that of the code: it is about five on what screws and nails hold on the mean.",
+  compute: ({ allowable, safetyFactor }) => safetyFactor * allowable,
+});
+
 /** One fastener pushed sideways and pulled out at once. */
 export interface CombinedInputs {
   /** The shear force. */

@@ -4,7 +4,7 @@
  */
 import type { WorkedLine } from "../formula.js";
 import type { RatioInterval, ReviewInput } from "../model/index.js";
-import { Ratio, type ShowStyle } from "../quantity/index.js";
+import { Ratio } from "../quantity/index.js";
 import { type MissingMeasurement, Refusal } from "../refusal.js";
 import { type Citation, sources } from "../source.js";
 import type { Measured } from "./amount.js";
@@ -277,13 +277,17 @@ function ratioOf(answer: Answer): number | undefined {
   throw new Refusal(`${capacity.meaning}: nothing to compare with`);
 }
 
+/** A margin is worth a tenth of a percent at best, and ten times too much is no figure to build by. */
+const finestMargin = 0.001;
+const farOver = 10;
+
 /** How far from the limit, in words. */
 function marginWords(ratio: number | undefined): string {
   if (ratio === undefined) return "No margin.";
-  const style: ShowStyle = { unit: "%", digits: 2 };
-  return ratio <= 1
-    ? `Margin ${Ratio.show(Ratio.si(1 - ratio), style)}.`
-    : `Over by ${Ratio.show(Ratio.si(ratio - 1), style)}.`;
+  if (ratio > farOver) return `Over by more than ${100 * (farOver - 1)} %.`;
+  const share = Math.round(Math.abs(1 - ratio) / finestMargin) * finestMargin;
+  const shown = Ratio.show(Ratio.si(share), { unit: "%", digits: 2 });
+  return ratio <= 1 ? `Margin ${shown}.` : `Over by ${shown}.`;
 }
 
 /** Where a limit comes from, short enough for a sentence; the finding's sources say it in full. */

@@ -99,7 +99,7 @@ export type CableRoom = {
 /**
  * Room behind a socket for its plug and a right-angled bend: plug + factor x d + d.
  *
- * @source common practice; NEC 300.34 for factors of power cable
+ * @source common practice; no published rule was found for cords
  * @throws RangeError unless the diameter is positive and the factor at least 1
  * @example cableRoom(cableRoom.read({ diameter: "6 mm", factor: 4, plug: "30 mm" })) // radius 24 mm, room 60 mm
  */
@@ -117,8 +117,7 @@ export const cableRoom: Formula<BentCable, CableRoom> = formula<BentCable, Cable
     room: { symbol: "L", kind: Length, meaning: "room from the socket" },
   },
   source: [
-    cite("common-practice", "inner radius as a multiple of the diameter"),
-    cite("nec", "300.34, multiples of the diameter"),
+    cite("common-practice", "inner radius as a multiple of the diameter; no published rule found for cords"),
   ],
   validity: "One bend at rest; a cable that moves wants twice the radius.",
   compute: ({ diameter, factor, plug }) => ({

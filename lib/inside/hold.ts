@@ -83,6 +83,51 @@ export const heldPull: Formula<TippingThing, Force> = formula({
     Math.max(0, mass * standardGravity * ((share * height) / base - 0.5)),
 });
 
+/** A thing fastened to a wall or under a top. */
+export interface WallHeldThing {
+  /** The mass of the thing. */
+  readonly mass: Mass;
+  /** Share of its weight that throws it off its panel; 0 where nothing does. */
+  readonly off: Ratio;
+  /** Share of its weight along its panel, its own weight included where that runs along it. */
+  readonly along: Ratio;
+  /** How far it stands out from the panel. */
+  readonly depth: Length;
+  /** The distance between its outer rows of fasteners, the narrower way. */
+  readonly rows: Length;
+  /** Fasteners alike. */
+  readonly count: number;
+}
+
+/**
+ * Pull on each of the far half of the fasteners of a thing on a wall: thrown off it, and pried off by what runs along
+ * it: m g (o / n + l t / (2 z n_far)), n_far the half of them.
+ *
+ * @source statics, moments about the near row; EN 12195-1 for the shares
+ * @throws Refusal unless the rows are apart and there is a fastener
+ * @example wallPull(wallPull.read({ mass: "10 kg", off: 0.8, along: 0, depth: "100 mm", rows: "80 mm", count: 4 })) // 19.61 N
+ */
+export const wallPull: Formula<WallHeldThing, Force> = formula({
+  id: "hold.wall",
+  title: "Pull on the far fasteners of a thing on a wall",
+  equation: String.raw`N=m g\left(\frac{o}{n}+\frac{l\,t}{2\,z\,\lfloor n/2\rfloor}\right)`,
+  inputs: {
+    mass: { symbol: "m", kind: Mass, meaning: "thing", min: 0 },
+    off: { symbol: "o", kind: Ratio, meaning: "share of the weight off the wall", min: 0 },
+    along: { symbol: "l", kind: Ratio, meaning: "share along the wall", min: 0 },
+    depth: { symbol: "t", kind: Length, meaning: "how far it stands out", min: 0 },
+    rows: { symbol: "z", kind: Length, meaning: "between its rows", above: 0 },
+    count: { symbol: "n", kind: Count, meaning: "fasteners", min: 1 },
+  },
+  result: { symbol: "N", kind: Force, meaning: "pull, each" },
+  source: [cite("statics", "moments about the near row"), cite("en-12195", "table 2")],
+  validity: "Weight in the middle of the thing; one fastener alone takes the whole couple.",
+  compute: ({ mass, off, along, depth, rows, count }) =>
+    mass *
+    standardGravity *
+    (off / count + (along * depth) / (2 * rows * Math.max(1, Math.floor(count / 2)))),
+});
+
 /** A strap over a thing inside. */
 export interface StrappedThing {
   /** The mass of the thing. */

@@ -278,7 +278,7 @@ const coldRange = { low: -20, high: 25 };
 export const capacityLeft: Formula<AgedBattery, Ratio> = formula({
   id: "power.battery.left",
   title: "What cold and age leave of a battery",
-  equation: String.raw`r=\frac{a}{-2.8117x^3+4.1916x^2-2.4941x+1.4054},\quad x=\frac{\vartheta}{100\,^\circ\mathrm{C}}`,
+  equation: String.raw`r=\frac{a}{1.4054-0.024941\,\vartheta+0.00041916\,\vartheta^2-0.0000028117\,\vartheta^3}`,
   inputs: {
     temperature: {
       symbol: String.raw`\vartheta`,

@@ -63,7 +63,7 @@ describe.each(jobs)("%s", (_, findings) => {
     expect(answered.length).toBeGreaterThan(5);
     expect(ids(answered.filter(({ answer }) => !/Criterion: [^.]+/.test(answer)))).toEqual([]);
     expect(
-      ids(answered.filter(({ answer }) => !/(Margin|Over by) [\d.]+ %|Margin 0 %/.test(answer))),
+      ids(answered.filter(({ answer }) => !/(Margin|Over by|Over by more than) [\d.]+ %|Margin 0 %/.test(answer))),
     ).toEqual([]);
     expect(ids(answered.filter(({ source }) => source.length === 0))).toEqual([]);
   });
@@ -89,7 +89,7 @@ describe.each(jobs)("%s, of every tier", (_, findings) => {
 
   test("says criterion and margin once on every answer, hurtful or not", () => {
     const answered = findings.filter(({ verdict }) => verdict !== "unknown");
-    const full = /(Margin [\d.]+ %|Over by [\d. \u00a0\u202f]+ %|No margin)\. Criterion: [^.]/;
+    const full = /(Margin [\d.]+ %|Over by (more than )?[\d. \u00a0\u202f]+ %|No margin)\. Criterion: [^.]/;
     expect(ids(answered.filter(({ answer }) => !full.test(answer)))).toEqual([]);
     expect(ids(answered.filter(({ answer }) => answer.split("Criterion: ").length !== 2))).toEqual([]);
   });

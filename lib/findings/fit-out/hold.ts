@@ -1,15 +1,25 @@
 /** Whether each content stays where it is when the van brakes: standing loose, strapped, fastened, or in a cradle. */
-import type { Content, ContentPart, Fastening, Holding } from "../../design/index.js";
+import type { Content, ContentPart, Face, Fastening, Holding } from "../../design/index.js";
 import { groupStrength } from "../../fastening/index.js";
-import { heldPull, heldShear, strapTension } from "../../inside/index.js";
-import type { ReviewInput } from "../../model/index.js";
-import { rideShare } from "../../moving/index.js";
+import { heldPull, heldShear, strapTension, wallPull } from "../../inside/index.js";
+import { type FastenerStrength, type ReviewInput, strengthInterval } from "../../model/index.js";
+import { type RideWay, rideShare, rideWays, slidingShares } from "../../moving/index.js";
 import { Angle, Force, Length, type Ratio, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Answer, type Question, question } from "../question.js";
-import { countOf, eachContentPart, groupsHolding, known, says, strengthOf, where } from "../subjects.js";
+import {
+  countOf,
+  eachContentPart,
+  groupsHolding,
+  known,
+  mostOf,
+  says,
+  strengthOf,
+  where,
+} from "../subjects.js";
+import { roadWords } from "../travel/road.js";
 import { cradled } from "./cradle.js";
 
 /** How an answer is worked out, or what is missing for it. */
@@ -114,15 +124,111 @@ function fastened(input: ReviewInput, content: Content): Way {
   if ("measure" in shear) return shear;
   if ("measure" in pull) return pull;
   const groups = groupsHolding(input, content.name);
-  return () => shorn(input, content, groups, { shear: shear.strength, pull: pull.strength });
+  const { held } = content;
+  const panel = "to" in held ? held.to : "top";
+  return () =>
+    panel === "bottom"
+      ? shorn(input, content, groups, { shear, pull })
+      : onWall(input, content, { panel, groups, shear, pull });
 }
 
-/** Braking shears all fasteners and pulls at the rear half of them; the two add up. */
+/** What one fastener holds each way. */
+type Strengths = Readonly<Record<"shear" | "pull", FastenerStrength>>;
+
+/** A thing off the floor: its panel and what holds it. */
+interface OnPanel extends Strengths {
+  /** The side of the case it is fastened to. */
+  readonly panel: Exclude<Face, "bottom">;
+  /** All that holds it. */
+  readonly groups: readonly Fastening[];
+}
+
+/** Which way of the road throws a thing off a wall; driven with its front to the front. */
+const thrownOff: Readonly<Record<Exclude<Face, "bottom" | "top">, RideWay>> = {
+  back: "forward",
+  front: "rearward",
+  left: "sideways",
+  right: "sideways",
+};
+
+/** Shares of the weight off and along a panel, one way of the road; the weight itself runs along walls, off a top. */
+function sharesOn(panel: OnPanel["panel"], way: RideWay): { readonly off: Ratio; readonly along: Ratio } {
+  const push = slidingShares[way];
+  if (panel === "top") return { off: ratio(1), along: ratio(push) };
+  if (thrownOff[panel] === way) return { off: ratio(push), along: ratio(1) };
+  const pressed = (panel === "front" && way === "forward") || (panel === "back" && way === "rearward");
+  return { off: ratio(0), along: ratio(pressed ? 1 : Math.hypot(push, 1)) };
+}
+
+/** Between the outer rows of a foot, over the foot; common practice. */
+const rowsOverFoot = 0.8;
+
+const outOf: Readonly<Record<Exclude<Face, "bottom">, "x" | "y" | "z">> = {
+  left: "x",
+  right: "x",
+  front: "y",
+  back: "y",
+  top: "z",
+};
+
+/** The road throws it off its panel, pries it off by its own depth and shears its fasteners; all add up. */
+function onWall(
+  input: ReviewInput,
+  { mass, size }: Content,
+  { panel, groups, ...strength }: OnPanel,
+): Answer {
+  const count = countOf(groups);
+  const depth = size[outOf[panel]];
+  const foot = (["x", "y", "z"] as const).filter((axis) => axis !== outOf[panel]).map((axis) => size[axis]);
+  const rows = Length.si(rowsOverFoot * Math.min(...foot));
+  const allowed = allowedEach(input, strength);
+  const ways = rideWays.map((way) => {
+    const { off, along } = sharesOn(panel, way);
+    const pull = wallPull.worked({ mass, off, along, depth, rows, count });
+    const shear = heldShear.worked({ mass, share: along, count });
+    return { way, pull, shear, used: shear.value / allowed.shear.value + pull.value / allowed.pull.value };
+  });
+  const worst = mostOf(ways, ({ used }) => used, "hold: no way of the road was found");
+  const style = styleOf(input.case);
+  return {
+    ...summed(worst.used, allowed),
+    facts: `${roadWords[worst.way]} and its weight pull each far one of ${count} fasteners off the ${panel} with ${Force.show(worst.pull.value, style)} and shear each with ${Force.show(worst.shear.value, style)}.`,
+    because: [worst.pull, worst.shear, allowed.shear, allowed.pull],
+    interval: strengthInterval(strength, (now) => usedBy(input, worst, now)),
+  };
+}
+
+function usedBy(
+  { case: { demands } }: ReviewInput,
+  { shear, pull }: { readonly shear: { readonly value: Force }; readonly pull: { readonly value: Force } },
+  now: Readonly<Record<"shear" | "pull", Force>>,
+): number {
+  return demands.safetyFactor * (shear.value / now.shear + pull.value / now.pull);
+}
+
+function allowedEach({ case: { demands } }: ReviewInput, { shear, pull }: Strengths) {
+  const { safetyFactor } = demands;
+  const allow = (each: Force) => groupStrength.worked({ each, count: 1, safetyFactor });
+  return { shear: allow(shear.strength), pull: allow(pull.strength) };
+}
+
+/** Shear and pull of one fastener as a share of both, told as shear. */
+function summed(used: number, { shear }: ReturnType<typeof allowedEach>) {
+  return {
+    demand: amount(Force, "sideways on each, including the pull", Force.si(used * shear.value)),
+    capacity: amount(Force, "each fastener allows", shear.value),
+    remedies: [{ words: "More fasteners, a wider foot, or a strap over it." }],
+    limit: braking,
+    sources: [cite("common-practice", "shear and pull add up")],
+  };
+}
+
+/** Braking shears all fasteners of a thing on the floor and pulls at the rear half of them; the two add up. */
 function shorn(
   input: ReviewInput,
   { mass, size }: Content,
   groups: readonly Fastening[],
-  strength: Readonly<Record<"shear" | "pull", Force>>,
+  strength: Strengths,
 ): Answer {
   const count = countOf(groups);
   const share = brakingShare();
@@ -131,21 +237,21 @@ function shorn(
     mass,
     share: share.value,
     height: Length.si(size.z / 2),
-    base: Length.si(0.8 * Math.min(size.x, size.y)),
+    base: Length.si(rowsOverFoot * Math.min(size.x, size.y)),
   });
   const rear = Math.max(1, Math.floor(count / 2));
-  const { safetyFactor } = input.case.demands;
-  const allow = (each: Force) => groupStrength.worked({ each, count: 1, safetyFactor });
-  const [shear, pull] = [allow(strength.shear), allow(strength.pull)];
-  const used = sideways.value / shear.value + upwards.value / rear / pull.value;
+  const allowed = allowedEach(input, strength);
+  const pull = { value: Force.si(upwards.value / rear) };
+  const used = sideways.value / allowed.shear.value + pull.value / allowed.pull.value;
   const style = styleOf(input.case);
+  const pulled =
+    pull.value > 0
+      ? ` and pulls ${rear === 1 ? "one" : rear} of them with ${Force.show(pull.value, style)} each`
+      : "; its own weight keeps it from tipping";
   return {
-    demand: amount(Force, "sideways on each, including the pull", Force.si(used * shear.value)),
-    capacity: amount(Force, "each fastener allows", shear.value),
-    facts: `Braking pushes ${count === 1 ? "its fastener" : `each of ${count} fasteners`} with ${Force.show(sideways.value, style)} and pulls ${count === 1 ? "it" : `${rear} of them`} with ${Force.show(Force.si(upwards.value / rear), style)}${rear === 1 ? "" : " each"}.`,
-    remedies: [{ words: "More fasteners, a wider foot, or a strap over it." }],
-    because: [share, sideways, upwards, shear, pull],
-    limit: braking,
-    sources: [cite("common-practice", "shear and pull add up")],
+    ...summed(used, allowed),
+    facts: `Braking pushes ${count === 1 ? "its fastener" : `each of ${count} fasteners`} with ${Force.show(sideways.value, style)}${pulled}.`,
+    because: [share, sideways, upwards, allowed.shear, allowed.pull],
+    interval: strengthInterval(strength, (now) => usedBy(input, { shear: sideways, pull }, now)),
   };
 }

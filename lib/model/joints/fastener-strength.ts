@@ -11,6 +11,7 @@ import {
   rivetJointPull,
   rivetJointShear,
   specificGravity,
+  strengthOfAllowable,
   timberEmbedment,
 } from "../../fastening/index.js";
 import { species } from "../../material/index.js";
@@ -70,7 +71,7 @@ function tested(
     rows.map(({ load }) => load),
     `${direction} tests of ${fastener.name}`,
   );
-  return found && { ...found, from: "tests" };
+  return found && { ...found, from: "tests", figure: "characteristic" };
 }
 
 function asTest(
@@ -138,7 +139,7 @@ function screwShear(
     withdrawal: newton(0),
     helpShare: ratio(0),
   });
-  return { strength: line.value.strength, from: "formula", because: [line] };
+  return { strength: line.value.strength, from: "formula", figure: "characteristic", because: [line] };
 }
 
 /** A rivet or a bolt, sheared between metal and ply; undefined without metal, or without the maker's strength. */
@@ -166,7 +167,7 @@ function throughShear(
   input: ReviewInput,
 ): FastenerStrength | undefined {
   const line = shearLine(fastening, sheet, input);
-  return line && { strength: line.value.strength, from: "formula", because: [line] };
+  return line && { strength: line.value.strength, from: "formula", figure: "ultimate", because: [line] };
 }
 
 function throughPull(
@@ -182,7 +183,12 @@ function throughPull(
     plyThickness: sheet.thickness,
     plyGravity: gravity.value,
   });
-  return { strength: line.value.strength, from: "formula", because: [gravity, line] };
+  const { safetyFactor } = input.case.demands;
+  const ply = strengthOfAllowable.worked({ allowable: line.value.ply, safetyFactor });
+  // The maker's tension is a strength, the code's pull of a head through ply an allowable: they meet before the factor.
+  return line.value.rivet < ply.value
+    ? { strength: line.value.rivet, from: "formula", figure: "ultimate", because: [gravity, line] }
+    : { strength: ply.value, from: "formula", figure: "allowable", because: [gravity, line, ply] };
 }
 
 function insertPull({ fastener }: Fastening, sheet: SheetStock): FastenerStrength | undefined {
@@ -195,7 +201,7 @@ function insertPull({ fastener }: Fastening, sheet: SheetStock): FastenerStrengt
     plyThickness: sheet.thickness,
     shearStrength: species[sheet.species].shearStrength.value,
   });
-  return { strength: line.value.strength, from: "formula", because: [line] };
+  return { strength: line.value.strength, from: "formula", figure: "ultimate", because: [line] };
 }
 
 function insertShear(
@@ -212,5 +218,5 @@ function insertShear(
     plyThickness: sheet.thickness,
     plyDensity: densityOf(input, sheet),
   });
-  return { strength: line.value.strength, from: "formula", because: [line] };
+  return { strength: line.value.strength, from: "formula", figure: "ultimate", because: [line] };
 }

@@ -27,6 +27,11 @@ export interface KnownStrength {
 export interface FastenerStrength extends KnownStrength {
   /** Where it comes from. */
   readonly from: "tests" | "formula";
+  /**
+   * What the figure means: what 95 of 100 hold, the mean or least load at which it gives, or a code's allowable, whose
+   * strength is the safety factor times it, so that no margin is taken twice.
+   */
+  readonly figure: "characteristic" | "ultimate" | "allowable";
 }
 
 /** Whether a strength was found, or the test that is still to be made. */

@@ -2,7 +2,7 @@ import type { Shelf, ShelfPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { type CreepCase, creepFactor } from "../../material/index.js";
 import { edgePlateUniform, longTermSag, type PlateEdges } from "../../mechanics/index.js";
-import { Length, Pressure, standardGravity } from "../../quantity/index.js";
+import { Length, Pressure, ratio, standardGravity } from "../../quantity/index.js";
 import { shelfMass } from "../mass/masses.js";
 import type { ReviewInput } from "../review-input.js";
 import { allowedSag } from "./allowed-sag.js";
@@ -47,11 +47,12 @@ export function shelfSag(part: ShelfPart, input: ReviewInput): ShelfSag {
   const { panel, shelf } = part;
   const { demands } = input.case;
   const { sag: first, because } = firstSag(part, input);
-  const creep = creepFactor.worked({ material: creepCase(demands.climate) });
-  const later = longTermSag.worked({ lasting: first, passing: Length.si(0), creepFactor: creep.value });
+  const creep = creepCases[demands.climate].map((material) => creepFactor.worked({ material }));
+  const most = ratio(Math.max(...creep.map(({ value }) => value)));
+  const later = longTermSag.worked({ lasting: first, passing: Length.si(0), creepFactor: most });
   const span = shelf.support === "back only" ? panel.height : panel.width;
   const allowed = allowedSag(input, span);
-  return { first, later: later.value, allowed, because: [...because, creep, later] };
+  return { first, later: later.value, allowed, because: [...because, ...creep, later] };
 }
 
 /** Everything on the shelf spread over it, and its own weight. */
@@ -65,6 +66,8 @@ export function shelfEdges(support: Shelf["support"]): PlateEdges {
   return { left: "hinged", right: "hinged", bottom: "free", top: support === "two ends" ? "free" : "hinged" };
 }
 
-function creepCase(climate: "dry" | "damp"): CreepCase {
-  return climate === "dry" ? "plywood, class 1" : "plywood, class 2";
-}
+/** The cases of both codes; the larger factor counts. */
+const creepCases: Readonly<Record<"dry" | "damp", readonly CreepCase[]>> = {
+  dry: ["plywood, dry", "plywood, class 1"],
+  damp: ["plywood, class 2"],
+};

@@ -188,6 +188,9 @@ const usualKerf = Length.of(1 / 8, "in");
 /** Common practice, no source: one fastener in ten bought beyond the count. */
 export const spareShare = 0.1;
 
+/** Common practice, no source: a further pack is bought only where less than one in twenty would be left over. */
+export const leastSpareShare = 0.05;
+
 /** Kerf of the blade for sheets or for bars: the mean of the builder's trials, or the usual one. */
 export function kerfFor(use: "sheets" | "bars", { measurements }: ReviewInput): KnownKerf {
   const trials = trialsFor(use, measurements).map(kerfFromCuts);

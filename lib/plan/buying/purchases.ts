@@ -29,6 +29,7 @@ import {
   facingNeeds,
   type KnownKerf,
   kerfFor,
+  leastSpareShare,
   sheetNeeds,
   spareShare,
   stripNeeds,
@@ -161,14 +162,14 @@ function fastenerNeeds({ parts }: ReviewInput): readonly FastenerNeed[] {
     const groups = parts.fastenings.filter(({ fastener }) => fastener.name === stock.name);
     const count = groups.reduce((sum, group) => sum + group.count, 0);
     const bare = groups.reduce((sum, group) => sum + washersOf(group), 0);
-    const spares = wholeUp(count * spareShare);
     const washers = bare + wholeUp(bare * spareShare);
     const bought = packs({
       needed: count,
-      spare: ratio(spareShare),
+      spare: ratio(leastSpareShare),
       perPack: stock.packOf,
       price: stock.price,
     });
+    const spares = Math.min(wholeUp(count * spareShare), bought.over);
     const cost = addMoney([bought.cost, timesMoney(washers, stock.washerPrice)]);
     return { stock, count, spares, packs: bought.packs, washers, cost };
   });

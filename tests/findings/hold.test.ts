@@ -1,0 +1,70 @@
+/** What is fixed to a wall is held as on a wall, and a strength meets its safety factor once. */
+import { describe, expect, test } from "vitest";
+import type { Content } from "../../lib/design/index.js";
+import { holds } from "../../lib/findings/fit-out/hold.js";
+import { kerbs } from "../../lib/findings/joints/hardware.js";
+import { openJob } from "../../lib/job/index.js";
+import { fastenerStrength, type ReviewInput } from "../../lib/model/index.js";
+import { Force } from "../../lib/quantity/index.js";
+
+const draft: ReviewInput = openJob("soil-lab-draft");
+
+function inverterWith(change: (content: Content) => Content): ReviewInput {
+  const contents = draft.parts.contents.map((part) =>
+    part.content.name === "inverter" ? { ...part, content: change(part.content) } : part,
+  );
+  return { ...draft, parts: { ...draft.parts, contents } };
+}
+
+function pulled(input: ReviewInput): string {
+  return holds(input).find(({ subject }) => subject === "inverter")?.answer ?? "";
+}
+
+describe("a thing of 5 lb on four inserts", () => {
+  const on = (to: "back" | "front" | "left" | "top" | "bottom") =>
+    pulled(
+      inverterWith((content) =>
+        content.held.by === "screws" ? { ...content, held: { ...content.held, to } } : content,
+      ),
+    );
+
+  test("on the back is thrown off it by braking, and pried off by its weight", () => {
+    // 5 lbf (0.8 / 4 + 1 x 3.5 in / (2 x 0.8 x 5 in x 2)) = 2.09 lbf, by hand.
+    expect(on("back")).toMatch(
+      /Braking and its weight pull each far one of 4 fasteners off the back with 2\.09 lbf/,
+    );
+  });
+
+  test("on the front by starting, on a side by turning, under the top by its weight", () => {
+    expect(on("front")).toMatch(/^(Starting|Braking|Turning) and its weight .* off the front/);
+    expect(on("left")).toMatch(/off the left/);
+    expect(on("top")).toMatch(/Braking and its weight .* off the top/);
+  });
+
+  test("on the bottom stands on its own weight", () => {
+    expect(on("bottom")).toContain("Braking pushes each of 4 fasteners with 1 lbf");
+    expect(on("bottom")).not.toContain("0 lbf each");
+  });
+});
+
+describe("the safety factor", () => {
+  const [bolts] = draft.parts.fastenings.filter(({ holds: held }) => held.startsWith("caster"));
+  if (!bolts) throw new Error("the draft's casters are bolted");
+
+  test("is taken once of a code's allowable: the figure is the allowable again behind it", () => {
+    const strength = fastenerStrength(bolts, "pull", draft);
+    if ("measure" in strength) throw new Error("a bolt's pull is known by formula");
+    expect(strength.figure).toBe("allowable");
+    // An outside reckoning has 192 lbf for these bolts, by the code.
+    expect(Force.in(Force.si(strength.strength / draft.case.demands.safetyFactor), "lbf")).toBeCloseTo(
+      192,
+      0,
+    );
+  });
+
+  test("leaves the caster at the kerb what the code allows", () => {
+    const [kerb] = kerbs(draft);
+    expect(kerb?.verdict).toBe("holds");
+    expect(kerb?.answer).toMatch(/of 192 lbf/);
+  });
+});
