@@ -63,7 +63,11 @@ describe.each(jobs)("%s", (_, findings) => {
     expect(answered.length).toBeGreaterThan(5);
     expect(ids(answered.filter(({ answer }) => !/Criterion: [^.]+/.test(answer)))).toEqual([]);
     expect(
-      ids(answered.filter(({ answer }) => !/(Margin|Over by|Over by more than) [\d.]+ %|Margin 0 %/.test(answer))),
+      ids(
+        answered.filter(
+          ({ answer }) => !/(Margin|Over by|Over by more than) [\d.]+ %|Margin 0 %/.test(answer),
+        ),
+      ),
     ).toEqual([]);
     expect(ids(answered.filter(({ source }) => source.length === 0))).toEqual([]);
   });

@@ -39,9 +39,11 @@ describe("every finding of the way and the inside", () => {
   test("that is answered says its criterion and its margin", () => {
     const answered = all.filter(({ verdict }) => verdict !== "unknown");
     expect(answered.filter(({ answer }) => !/Criterion: .+\./.test(answer)).map(({ id }) => id)).toEqual([]);
-    expect(answered.filter(({ answer }) => !/(Margin|Over by|Over by more than) \d/.test(answer)).map(({ id }) => id)).toEqual(
-      [],
-    );
+    expect(
+      answered
+        .filter(({ answer }) => !/(Margin|Over by|Over by more than) \d/.test(answer))
+        .map(({ id }) => id),
+    ).toEqual([]);
     expect(answered.filter(({ source }) => source.length === 0)).toEqual([]);
   });
 
