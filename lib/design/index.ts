@@ -19,3 +19,4 @@ export * from "./read-design.js";
 export * from "./stock.js";
 export type { TableTexts } from "./tables.js";
 export { tableFiles } from "./tables.js";
+export { usedTables } from "./used-tables.js";
