@@ -71,7 +71,7 @@ const alike = 1e-9;
  * swivel caster turned inward as seen from that line.
  *
  * @example tippingEdges([{ x: mm(0), y: mm(0), offset: mm(30) }, { x: mm(600), y: mm(0), offset: mm(30) },
- *   { x: mm(300), y: mm(500), offset: mm(30) }], { x: mm(300), y: mm(200) })[0]?.way // right
+ *   { x: mm(300), y: mm(500), offset: mm(30) }], { x: mm(310), y: mm(200) })[0]?.way // right
  */
 export function tippingEdges(
   feet: readonly Foot[],

@@ -126,7 +126,7 @@ describe("one wrong value gives one problem at its row", () => {
         column: "demands.clymate",
         value: "clymate",
         expected:
-          'one of side pressure, top pressure, allowed sag, jerk, safety factor, climate, push; did you mean "climate"?',
+          'one of side pressure, top pressure, allowed sag, jerk, safety factor, climate, push, top bears; did you mean "climate"?',
       },
     ],
     [
