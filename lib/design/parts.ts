@@ -230,6 +230,8 @@ export interface HardwarePart {
   readonly on?: Point2<Length>;
   /** In the stacked case. */
   readonly centre: Point;
+  /** How far it reaches along the panel, turned as it is; absent where it is on no one panel. */
+  readonly size?: { readonly width: Length; readonly height: Length };
 }
 
 /** One group of like fasteners through one panel. */

@@ -7,6 +7,7 @@ const tablesOfWords: Readonly<Record<string, readonly (keyof Stock)[]>> = {
   facing: ["facings", "adhesives"],
   edges: ["bars", "fasteners"],
   hardware: ["hardware", "fasteners"],
+  slides: ["hardware", "fasteners"],
   fastener: ["fasteners"],
 };
 
@@ -15,7 +16,7 @@ export function usedTables({ sections, hardware, shelves, contents }: CaseBody):
   const words = {
     facing: sections.some(({ panels }) => Object.values(panels).some(({ facing }) => facing)),
     edges: sections.some(({ edges }) => Object.values(edges).some(({ extrusion }) => extrusion)),
-    hardware: hardware.length > 0,
+    hardware: hardware.length > 0 || shelves.some(({ slides }) => slides !== undefined),
     fastener: shelves.length > 0 || contents.some(isFastened),
   };
   return tablesOf(Object.entries(words).flatMap(([word, used]) => (used ? [word] : [])));

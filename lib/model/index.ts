@@ -6,6 +6,7 @@ export * from "./box/load-cases.js";
 export * from "./fit-out/heat.js";
 export * from "./fit-out/heat-limit.js";
 export * from "./fit-out/room-at.js";
+export * from "./fit-out/slides.js";
 export * from "./fit-out/ventilation.js";
 export * from "./fit-out/wall-heat.js";
 export * from "./joints/fastener-kinds.js";

@@ -32,9 +32,8 @@ describe("a plain trunk: no journey, services, business, hardware, laminate or e
   });
 
   test("is asked how stiff and strong it is and how it stands, and nothing else", () => {
-    const topics = new Set(review.findings.map(({ id }) => id.split(".").slice(0, 2).join(".")));
-    const stiff = ["stiffness.trunk", "stiffness.box"];
-    expect([...topics]).toEqual([...stiff, "strength.panel", "travel.tip", "travel.push"]);
+    const others = review.findings.filter(({ id }) => !/^(stiffness|strength)\./.test(id));
+    expect(ids(others)).toEqual(["travel.tip", "travel.push"]);
     expect(review.findings.filter(({ verdict }) => verdict === "broken")).toEqual([]);
   });
 
@@ -50,7 +49,7 @@ describe("a plain trunk: no journey, services, business, hardware, laminate or e
   });
 
   test("is not called a stack, and its recipe is written whole", () => {
-    expect(told(review.findings)).not.toMatch(/stacked|caster|Brake|sections/);
+    expect(told(review.findings)).not.toMatch(/stacked|caster|Brake|the sections/);
     expect(() => writeRecipe(recipeInput(design))).not.toThrow();
   });
 

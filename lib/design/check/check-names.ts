@@ -135,8 +135,11 @@ function sectionUses({ name: section, panels, edges }: Section): Use[] {
   return [...ofPanels, ...ofEdges];
 }
 
-function shelfUses({ name, sheet, joint }: Shelf): Use[] {
+function shelfUses({ name, sheet, joint, slides }: Shelf): Use[] {
   return [
+    ...(slides === undefined
+      ? []
+      : [{ path: ["shelves", name, "slides"], name: slides, table: "hardware" } as const]),
     { path: ["shelves", name, "sheet"], name: sheet, table: "sheets" },
     { path: ["shelves", name, "joint", "fastener"], name: joint.fastener, table: "fasteners" },
   ];

@@ -18,6 +18,7 @@ import { contentPart, shelfPart } from "./inside.js";
 import { jointFastenings, jointGlues, jointPart, jointStrips } from "./joints.js";
 import { panelPart } from "./panels.js";
 import { planCase } from "./plan.js";
+import { shelfSlides, slideFastenings } from "./slides.js";
 
 /**
  * Takes a case apart into every panel, facing, bar, piece of hardware and group of fasteners, each with its
@@ -41,13 +42,18 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
     joints: joints.map((joint) => jointPart(joint, stock)),
     strips: joints.flatMap(jointStrips),
     glues: joints.flatMap((joint) => jointGlues(joint, stock)),
-    hardware: [...spots.map(placedPart), ...corners.map(cornerPart)],
+    hardware: [
+      ...spots.map(placedPart),
+      ...corners.map(cornerPart),
+      ...description.shelves.flatMap((shelf) => shelfSlides(shelf, stock, layouts)),
+    ],
     fastenings: [
       ...bars.flatMap((bar) => edgeFastenings(bar, stock, plan)),
       ...joints.flatMap((joint) => jointFastenings(joint, stock, plan)),
       ...spots.flatMap((spot) => hardwareFastenings(spot, stock, plan)),
       ...corners.flatMap((corner) => cornerFastenings(corner, stock, plan)),
       ...description.shelves.flatMap((shelf) => shelfFastenings(shelf, stock, plan)),
+      ...description.shelves.flatMap((shelf) => slideFastenings(shelf, stock, plan)),
       ...description.contents.flatMap((content) => contentFastenings(content, stock, plan)),
     ],
     shelves: description.shelves.map((shelf) => shelfPart(shelf, stock, layouts, contents)),
@@ -61,7 +67,7 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
   };
 }
 
-function placedPart({ id, item, stock, layout, centre, holes }: HardwareSpot): HardwarePart {
+function placedPart({ id, item, stock, layout, centre, holes, size }: HardwareSpot): HardwarePart {
   return {
     id,
     item,
@@ -70,6 +76,7 @@ function placedPart({ id, item, stock, layout, centre, holes }: HardwareSpot): H
     panels: surfaceIds(holes),
     on: centre,
     centre: inCase(layout, centre, layout.thickness),
+    size: { width: Length.si(size.width), height: Length.si(size.height) },
   };
 }
 

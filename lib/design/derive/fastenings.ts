@@ -156,6 +156,7 @@ export function secondHoldOf(content: string): string {
   return `second hold of ${content}`;
 }
 
-function byHand(group: Omit<FastenerGroup, "at">, { id }: PanelLayout, plan: CasePlan): Fastening {
+/** A group of fasteners that is placed by hand. */
+export function byHand(group: Omit<FastenerGroup, "at">, { id }: PanelLayout, plan: CasePlan): Fastening {
   return fasten({ ...group, at: [] }, pieceNamed(plan, id));
 }

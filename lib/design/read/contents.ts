@@ -69,6 +69,7 @@ const shelfFields = {
     "Height of a bracket or cleat under its back, for a shelf that is held at its back only.",
     positive,
   ),
+  slides: optional("slides", Name, "The pair of slides it runs on, a name of hardware.csv."),
   slidesRated: optional(
     "slides rated",
     Force,

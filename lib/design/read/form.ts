@@ -74,6 +74,17 @@ function inFile<T>(kind: Kind<T>, units: FileUnits): Kind<T> {
 /** True or false. */
 export const yesOrNo: Form<boolean> = { schema: () => z.boolean({ error: "true or false" }) };
 
+/** Whether something is turned by a quarter: yes or no, or by how many degrees. */
+export const quarterTurn: Form<boolean> = {
+  schema: () => {
+    const degrees = [0, 90, 180, 270].map((angle) => z.literal(angle));
+    const expected = "true, false, or degrees in quarters: 0, 90, 180 or 270";
+    return z
+      .union([z.boolean(), ...degrees], { error: expected })
+      .transform((turn) => turn === true || turn === 90 || turn === 270);
+  },
+};
+
 /** Two lengths in a list. */
 export function twoLengths(rules: FieldRules, what: string): Form<readonly [Length, Length]> {
   return { schema: (units) => tuple<readonly [Length, Length]>(2, units, rules, what) };

@@ -12,18 +12,20 @@ import {
   needed,
   optional,
   preset,
-  yesOrNo,
+  quarterTurn,
 } from "./form.js";
 
 const duties = choice("duty", [
   "lift",
   "join-sections",
   "roll",
+  "stand",
   "protect",
   "hinge",
   "close",
   "hang",
   "guide",
+  "slide",
   "other",
 ]);
 
@@ -48,7 +50,12 @@ const placeFields = {
   ),
   across: needed("across", Length, "From that corner's upright cut edge to its centre.", { min: 0 }),
   up: needed("up", Length, "From that corner's level cut edge to its centre.", { min: 0 }),
-  turned: preset("turned", yesOrNo, false, "Turned a quarter, so that its pattern's width runs along v."),
+  turned: preset(
+    "turned",
+    quarterTurn,
+    false,
+    "Turned by a quarter, or by 90 or 270 degrees, so that its pattern's width runs along v.",
+  ),
 };
 
 /** The centre of a piece of hardware on a panel. */

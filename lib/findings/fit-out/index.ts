@@ -3,6 +3,7 @@ import type { Question } from "../question.js";
 import { cables, cablesThrough, plugsThrough } from "./cables.js";
 import { air, clearance, shade, sun } from "./heat.js";
 import { holds } from "./hold.js";
+import { offPanel } from "./reach.js";
 import {
   battery,
   batteryDrop,
@@ -19,7 +20,7 @@ import { jolts, platformGlue, platformScrews, slides } from "./shelves.js";
 
 /** In the order in which they are told. */
 export const fitOutQuestions: readonly Question[] = [
-  ...[holds, jolts, slides, platformScrews, platformGlue, rattle, mounts, clearance],
+  ...[holds, offPanel, jolts, slides, platformScrews, platformGlue, rattle, mounts, clearance],
   ...[screenGrip, screenEdge, cables, cablesThrough, plugsThrough],
   ...[shade, sun, air, battery, batteryFuse, batteryDrop, circuit, voltage, stripRating, sockets, inrush],
 ];

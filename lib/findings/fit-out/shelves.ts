@@ -1,7 +1,7 @@
 /** Whether shelves keep clear of what is under them with a jolt, slides carry, and platforms stay on the wall. */
 import type { ShelfPart } from "../../design/index.js";
 import { Frequency, gluePull, platformPull, sagFrequency } from "../../inside/index.js";
-import { firstSag, type ReviewInput, roomAt, shelfMass } from "../../model/index.js";
+import { firstSag, type ReviewInput, roomAt, shelfMass, slidesOf } from "../../model/index.js";
 import { handleForce } from "../../moving/index.js";
 import { Force, Length, Moment, Pressure, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
@@ -67,9 +67,9 @@ export const slides: Question = question({
   ],
   needs: {
     rated: measured(
-      (_, { shelf }: ShelfPart) => shelf.slidesRated,
+      (input, { shelf }: ShelfPart) => shelf.slidesRated ?? slidesOf(input, shelf)?.stock.rated,
       ({ shelf }) => `the load that the slides of the ${shelf.name} are made for`,
-      'read the load of the pair off their sheet and write "slides rated" into the shelf',
+      'read the load of the pair off their sheet and write "slides rated" into the shelf, or "rated" into their row of hardware.csv',
     ),
   },
   answer: (input, { rated }, part) => {

@@ -4,12 +4,16 @@ import type { WorkedLine } from "../../formula.js";
 import {
   castersOf,
   type Footprint,
+  feetUnder,
+  footGrip,
   footprint,
   leastTippingArm,
   lowestSection,
   type MassItem,
   overhangOf,
+  pulledOut,
   type ReviewInput,
+  shelvesThatComeOut,
   standingHeight,
   tippingArm,
   weighedInterval,
@@ -67,7 +71,8 @@ function onCasters(input: ReviewInput): boolean {
 
 /** What would widen the base. */
 function widening(input: ReviewInput): string {
-  return onCasters(input) ? "set the casters further out" : "make its base wider";
+  if (onCasters(input)) return "set the casters further out";
+  return feetUnder(input).length > 0 ? "set its feet further out" : "make its base wider";
 }
 
 function capital(words: string): string {
@@ -190,16 +195,19 @@ function pushed(input: ReviewInput, standing: Footprint): Answer {
   const height = Length.si(Math.min(shoulderHeight, stackTop(input) + standingHeight(input)));
   const wanted = steadinessPush.worked({ mass });
   const demand = Force.si(Math.max(wanted.value, input.case.demands.push));
+  const grip = onCasters(input) ? blockedCasters : footGrip(input);
   const limits = pushLimits.worked({
     mass,
     halfBase: leastTippingArm(standing),
     pushHeight: height,
-    friction: blockedCasters,
+    friction: grip ?? blockedCasters,
   });
   const { tips, slides } = limits.value;
   const style = styleOf(input.case);
   const first =
-    slides < tips && onCasters(input) ? ` Braked, it would slide at ${Force.show(slides, style)}.` : "";
+    slides < tips && grip !== undefined
+      ? ` ${onCasters(input) ? "Braked, it" : "It"} would slide at ${Force.show(slides, style)}.`
+      : "";
   return {
     demand: amount(Force, "push to be borne", demand),
     capacity: amount(Force, "push that tips it", tips),
@@ -225,13 +233,19 @@ interface OpenThing {
   readonly out: Length;
   /** A door turns about its hinge, a drawer comes out as a whole. */
   readonly kind: "door" | "drawer";
+  /** What comes out beside the thing of that name. */
+  readonly along?: readonly string[];
 }
 
 /** A child's foot finds no hold on less; common practice, no source. */
 const foothold: Length = metre(0.1);
 
 const openThings: Subjects<OpenThing> = each(
-  ({ parts, case: { contents } }) => {
+  (input) => {
+    const {
+      parts,
+      case: { contents },
+    } = input;
     const doors = parts.panels.flatMap(({ role, id, face, width, height, leaf }): OpenThing[] => {
       if (role !== "leaf" || !leaf || face === undefined || face === "top" || face === "bottom") return [];
       return [
@@ -247,7 +261,11 @@ const openThings: Subjects<OpenThing> = each(
       if (opensBy === undefined || opensTo === "top" || opensTo === "bottom") return [];
       return [{ name, side: opensTo, out: opensBy, kind: "drawer" }];
     });
-    return [...doors, ...drawers].filter(({ out }) => out >= foothold);
+    const shelves = shelvesThatComeOut(input).map(({ shelf, panel, carries }): OpenThing => {
+      const along = [panel.id, ...carries.map(({ content }) => content.name)];
+      return { name: shelf.name, side: "front", out: pulledOut(input, shelf), kind: "drawer", along };
+    });
+    return [...doors, ...drawers, ...shelves].filter(({ out }) => out >= foothold);
   },
   ({ name }) => name,
 );
@@ -275,8 +293,9 @@ export const child: Question = question({
 });
 
 /** A door's weight moves out by half its width, a drawer's by as far as it comes out. */
-function openedPlace({ name, side, out, kind }: OpenThing, item: MassItem): Point {
-  const belongs = item.name === name || (kind === "door" && item.name.endsWith(` of ${name}`));
+function openedPlace({ name, side, out, kind, along = [] }: OpenThing, item: MassItem): Point {
+  const belongs =
+    [name, ...along].includes(item.name) || (kind === "door" && item.name.endsWith(` of ${name}`));
   if (!belongs) return item.centre;
   const way = kind === "door" ? out / 2 : out;
   const { x, y, z } = item.centre;

@@ -23,17 +23,29 @@ const sides: Readonly<Record<Face, { readonly axis: "x" | "y" | "z"; readonly hi
 };
 
 /**
- * Free way from a face of a content to the wall or to the next thing in front of it.
+ * From a face of a content to the wall that it looks at.
  *
  * @throws Refusal when there is no such section
  */
-export function roomAt(input: ReviewInput, { section: where, name, box }: Body, face: Face): Length {
+export function wallAt(input: ReviewInput, { section: where, box }: Body, face: Face): Length {
   const { axis, high } = sides[face];
   const section = input.case.sections.find((one) => one.name === where);
   const part = input.parts.sections.find((one) => one.name === where);
   if (!section || !part) throw new Refusal(`room: no section ${where}`);
   const size = { x: section.inside.width, y: section.inside.depth, z: section.inside.height };
   const wall = high ? part.insideLow[axis] + size[axis] : part.insideLow[axis];
+  return Length.si(Math.abs(wall - (high ? box.low[axis] + box.size[axis] : box.low[axis])));
+}
+
+/**
+ * Free way from a face of a content to the wall or to the next thing in front of it.
+ *
+ * @throws Refusal when there is no such section
+ */
+export function roomAt(input: ReviewInput, body: Body, face: Face): Length {
+  const { name, box } = body;
+  const { axis, high } = sides[face];
+  const toWall = wallAt(input, body, face);
   const from = high ? box.low[axis] + box.size[axis] : box.low[axis];
   const others = [
     ...input.parts.contents.map(({ content, box: other }) => ({ name: content.name, box: other })),
@@ -43,7 +55,7 @@ export function roomAt(input: ReviewInput, { section: where, name, box }: Body, 
     .filter((other) => faces(other.box, box, axis))
     .map((other) => (high ? other.box.low[axis] - from : from - other.box.low[axis] - other.box.size[axis]))
     .filter((way) => way >= -1e-6);
-  return Length.si(Math.max(0, Math.min(Math.abs(wall - from), ...ways)));
+  return Length.si(Math.max(0, Math.min(toWall, ...ways)));
 }
 
 /** Does one box stand before the other along an axis? */

@@ -10,7 +10,7 @@ import {
   type TipWay,
   tippingEdges,
 } from "../../moving/index.js";
-import { Length } from "../../quantity/index.js";
+import { Length, Ratio } from "../../quantity/index.js";
 import {
   type BalanceLine,
   lowestSection,
@@ -59,15 +59,16 @@ export function ridesOnBlocks({ case: { journey } }: ReviewInput): boolean {
 
 /** Whatever balances so, on the feet of one section. */
 function standingOn(input: ReviewInput, balance: BalanceLine, section: string, onBlocks = false): Footprint {
-  const casters = castersOf(input).filter((one) => one.section === section);
-  const { low, feet } = feetOf(input, section, onBlocks ? [] : casters);
+  const supports = supportsOf(input).filter((one) => one.section === section);
+  const casters = supports.filter(({ item }) => item.duty === "roll");
+  const { low, feet } = feetOf(input, section, onBlocks ? [] : supports);
   const edges = tippingEdges(feet, balance.value);
   const [left, right] = [Math.min(...feet.map(({ x }) => x)), Math.max(...feet.map(({ x }) => x))];
   const [front, back] = [Math.min(...feet.map(({ y }) => y)), Math.max(...feet.map(({ y }) => y))];
   const [first, ...others] = new Set(feet.map(({ offset }) => offset));
   const nearest = edges[0];
   const alike = first !== undefined && first > 0 && others.length === 0 && nearest !== undefined;
-  const lift = casters.length > 0 ? standingHeight(input) : 0;
+  const lift = supports.length > 0 ? standingHeight(input) : 0;
   return {
     balance,
     edges,
@@ -87,26 +88,57 @@ const offsetAssumed =
 /** Common practice, no source: the offset of a swivel caster over its height. */
 const usualOffset = 0.3;
 
-/** Casters, or the corners of a section where it has none. */
+/** Casters, feet and skids that reach the floor, or the corners of a section where it has none. */
 function feetOf(
   input: ReviewInput,
   section: string,
-  casters: readonly HardwarePart[],
+  supports: readonly HardwarePart[],
 ): { readonly low: number; readonly feet: readonly Foot[] } {
   const part = input.parts.sections.find(({ name }) => name === section) ?? lowestSection(input);
   const { low, size } = part.outside;
-  if (casters.length > 0)
-    return {
-      low: low.z,
-      feet: casters.map(({ centre: { x, y }, stock: { offset, standing } }) => ({
-        x,
-        y,
-        offset: offset ?? Length.si(usualOffset * standing),
-      })),
-    };
+  if (supports.length > 0) return { low: low.z, feet: supports.flatMap(touchesOf) };
   const [right, back, offset] = [Length.si(low.x + size.x), Length.si(low.y + size.y), Length.si(0)];
   const corners = [low.x, right].flatMap((x) => [low.y, back].map((y) => ({ x, y, offset })));
   return { low: low.z, feet: corners };
+}
+
+/** Where a caster or a foot touches the floor: a caster at its wheel, a foot or a skid at its corners. */
+function touchesOf({
+  item,
+  centre: { x, y },
+  stock: { offset, standing },
+  size,
+}: HardwarePart): readonly Foot[] {
+  if (item.duty === "roll" || !size) return [{ x, y, offset: offset ?? Length.si(usualOffset * standing) }];
+  return [-0.5, 0.5].flatMap((across) =>
+    [-0.5, 0.5].map((along) => ({
+      x: Length.si(x + across * size.width),
+      y: Length.si(y + along * size.height),
+      offset: Length.si(0),
+    })),
+  );
+}
+
+/** What holds the case off the floor by as much as anything else does, m. */
+const level = 0.001;
+
+/** The casters, feet and skids that reach the floor: those that stand highest. */
+function supportsOf(input: ReviewInput): readonly HardwarePart[] {
+  const under = input.parts.hardware.filter(({ item: { duty } }) => duty === "roll" || duty === "stand");
+  const highest = Math.max(...under.map(({ stock }) => stock.standing));
+  return under.filter(({ stock }) => stock.standing >= highest - level);
+}
+
+/** The feet and skids that it stands on. */
+export function feetUnder(input: ReviewInput): readonly HardwarePart[] {
+  return supportsOf(input).filter(({ item }) => item.duty === "stand");
+}
+
+/** How well the feet grip the floor: the least of them; undefined where nobody says, or there are none. */
+export function footGrip(input: ReviewInput): Ratio | undefined {
+  const grips = feetUnder(input).map(({ stock }) => stock.grip);
+  const known = grips.filter((grip) => grip !== undefined);
+  return known.length > 0 && known.length === grips.length ? Ratio.si(Math.min(...known)) : undefined;
 }
 
 /** The casters it stands on. */
