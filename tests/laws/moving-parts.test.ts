@@ -105,7 +105,9 @@ describe("a shelf on slides", () => {
       ["box.right", 6],
     ]);
     expect(massItems(design).find(({ name }) => name === "slides of board")?.mass).toBeCloseTo(0.7, 9);
-    expect(reviewCase(design).purchases.hardware.find(({ stock }) => stock.name === "slide 300")?.count).toBe(1);
+    expect(reviewCase(design).purchases.hardware.find(({ stock }) => stock.name === "slide 300")?.count).toBe(
+      1,
+    );
   });
 
   test("is carried by what their row says, pulled out", () => {
