@@ -3,7 +3,6 @@ import type { Question } from "../question.js";
 import { cables, cablesThrough, plugsThrough } from "./cables.js";
 import { air, clearance, shade, sun } from "./heat.js";
 import { holds } from "./hold.js";
-import { offPanel } from "./reach.js";
 import {
   battery,
   batteryDrop,
@@ -14,6 +13,7 @@ import {
   stripRating,
   voltage,
 } from "./power.js";
+import { offPanel } from "./reach.js";
 import { screenEdge, screenGrip } from "./screens.js";
 import { mounts, rattle } from "./shaking.js";
 import { jolts, platformGlue, platformScrews, slides } from "./shelves.js";
