@@ -5,6 +5,7 @@ import type { EdgeName, Face, PanelCorner } from "./place.js";
 import type { EdgeExtrusion, EdgeJoint, Facing } from "./read/build.js";
 import type { Content, Shelf } from "./read/contents.js";
 import type { Business, Demands, Journey } from "./read/demands.js";
+import type { Drawer } from "./read/drawers.js";
 import type { PlacedHardware } from "./read/hardware.js";
 import type { Services } from "./read/services.js";
 
@@ -22,6 +23,7 @@ export type {
   SpringMounts,
 } from "./read/contents.js";
 export type { Business, Demands, Journey, Lashing } from "./read/demands.js";
+export type { Drawer } from "./read/drawers.js";
 export type { HardwarePlace, PlacedHardware } from "./read/hardware.js";
 export type { Battery, Cooling, Mains, PlugStrip, Services, Sun } from "./read/services.js";
 
@@ -43,6 +45,8 @@ export interface Case {
   readonly hardware: readonly PlacedHardware[];
   /** Shelves, in the order of the file. */
   readonly shelves: readonly Shelf[];
+  /** Drawers, in the order of the file. */
+  readonly drawers: readonly Drawer[];
   /** What rides in the case, in the order of the file. */
   readonly contents: readonly Content[];
   /** What is asked of it. */
@@ -64,7 +68,10 @@ export type LeftOut = "journey" | "services" | "business";
 export type CaseBuild = Omit<Case, "business">;
 
 /** The thing itself, whatever is asked of it: all that its parts are derived from. */
-export type CaseBody = Pick<Case, "units" | "sections" | "hardware" | "shelves" | "contents" | "services">;
+export type CaseBody = Pick<
+  Case,
+  "units" | "sections" | "hardware" | "shelves" | "drawers" | "contents" | "services"
+>;
 
 /** One box of the case. */
 export interface Section {

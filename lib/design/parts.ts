@@ -1,8 +1,8 @@
 /** Every part of the case: what it is made of, how large, where it sits and why it exists. */
 import type { Area, Density, Length } from "../quantity/index.js";
 import type { Point2, Shape } from "../shape/index.js";
-import type { Content, EdgeJointKind, Facing, Leaf, PlacedHardware, Shelf } from "./case.js";
-import type { Box, EdgeName, Face, PanelSide, Point } from "./place.js";
+import type { Content, Drawer, EdgeJointKind, Facing, Leaf, PlacedHardware, Shelf } from "./case.js";
+import type { Box, EdgeName, Face, PanelSide, Point, UprightFace } from "./place.js";
 import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock, StripStock } from "./stock.js";
 
 /** The case taken apart. */
@@ -25,15 +25,17 @@ export interface Parts {
   readonly fastenings: readonly Fastening[];
   /** Every shelf with its piece. */
   readonly shelves: readonly ShelfPart[];
+  /** Every drawer with its pieces. */
+  readonly drawers: readonly DrawerPart[];
   /** What rides inside. */
   readonly contents: readonly ContentPart[];
   /** Outside size of each section and where it stands in the stacked case. */
   readonly sections: readonly SectionPart[];
 }
 
-/** Everything sawn from a sheet: faces, the leaves of doors, and shelves. */
-export function sheetPieces({ panels, shelves }: Parts): readonly PanelPart[] {
-  return [...panels, ...shelves.map(({ panel }) => panel)];
+/** Everything sawn from a sheet: faces, the leaves of doors, shelves and drawers. */
+export function sheetPieces({ panels, shelves, drawers }: Parts): readonly PanelPart[] {
+  return [...panels, ...shelves.map(({ panel }) => panel), ...drawers.flatMap((drawer) => drawer.panels)];
 }
 
 /** A section's outside. */
@@ -54,8 +56,8 @@ export interface PanelPart {
   readonly id: string;
   /** Name of its section. */
   readonly section: string;
-  /** A face of a section, the leaf of a door, or a shelf. */
-  readonly role: "face" | "leaf" | "shelf";
+  /** A face of a section, the leaf of a door, a shelf, or a piece of a drawer. */
+  readonly role: "face" | "leaf" | "shelf" | "drawer";
   /** The face it is, or is in; absent for a shelf. */
   readonly face?: Face;
   /** What it is cut from. */
@@ -241,7 +243,7 @@ export interface Fastening {
   /** What it holds: a bar's or a hardware's id, a shelf or a content. */
   readonly holds: string;
   /** What it is there for. */
-  readonly why: "edge" | "hardware" | "shelf" | "content" | "stiffener";
+  readonly why: "edge" | "hardware" | "shelf" | "drawer" | "content" | "stiffener";
   /** The panel it goes through. */
   readonly panel: string;
   /** What is bought. */
@@ -278,6 +280,18 @@ export interface ShelfPart {
   readonly panel: PanelPart;
   /** What it carries. */
   readonly carries: readonly ContentPart[];
+}
+
+/** A drawer with the pieces it is made of, shut. */
+export interface DrawerPart {
+  /** As the case file describes it. */
+  readonly drawer: Drawer;
+  /** The face of its section that it comes out of. */
+  readonly face: UprightFace;
+  /** Its front, then its box: two sides, inner front, back and bottom. */
+  readonly panels: readonly PanelPart[];
+  /** The room that it takes behind the panel, in the stacked case. */
+  readonly box: Box;
 }
 
 /** A content with its place in the stacked case. */

@@ -11,6 +11,11 @@ export type Face = "front" | "back" | "left" | "right" | "top" | "bottom";
 /** The six faces, in the order that lists show them. */
 export const faces: readonly Face[] = ["front", "back", "left", "right", "top", "bottom"];
 
+/** The faces that stand upright. */
+export const uprightFaces = ["front", "back", "left", "right"] as const;
+/** A face that stands upright. */
+export type UprightFace = (typeof uprightFaces)[number];
+
 /** The twelve edges of a section, named by the two faces that meet. */
 export type EdgeName =
   | "top-front"

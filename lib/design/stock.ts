@@ -148,6 +148,12 @@ const hardwareColumns = {
     zeroOrMore,
   ),
   grip: optional("grip", Ratio, "Friction of a foot or skid on the floor.", { above: 0, max: 2 }),
+  sideRoom: optional(
+    "side room",
+    Length,
+    "Room that a slide takes between a drawer and the wall.",
+    zeroOrMore,
+  ),
   extension: optional("extension", Length, "How far a pair of slides pulls out.", positive),
   fastener: nameIn("fastener", ["fasteners"], "The fastener it is held by."),
   fasteners: needed("fasteners", Count, "How many fasteners hold one.", positive),

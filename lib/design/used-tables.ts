@@ -12,11 +12,17 @@ const tablesOfWords: Readonly<Record<string, readonly (keyof Stock)[]>> = {
 };
 
 /** The tables that a case cannot do without. */
-export function usedTables({ sections, hardware, shelves, contents }: CaseBody): ReadonlySet<keyof Stock> {
+export function usedTables({
+  sections,
+  hardware,
+  shelves,
+  drawers,
+  contents,
+}: CaseBody): ReadonlySet<keyof Stock> {
   const words = {
     facing: sections.some(({ panels }) => Object.values(panels).some(({ facing }) => facing)),
     edges: sections.some(({ edges }) => Object.values(edges).some(({ extrusion }) => extrusion)),
-    hardware: hardware.length > 0 || shelves.some(({ slides }) => slides !== undefined),
+    hardware: hardware.length + drawers.length > 0 || shelves.some(({ slides }) => slides !== undefined),
     fastener: shelves.length > 0 || contents.some(isFastened),
   };
   return tablesOf(Object.entries(words).flatMap(([word, used]) => (used ? [word] : [])));

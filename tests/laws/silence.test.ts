@@ -49,7 +49,7 @@ describe("a plain trunk: no journey, services, business, hardware, laminate or e
   });
 
   test("is not called a stack, and its recipe is written whole", () => {
-    expect(told(review.findings)).not.toMatch(/stacked|caster|Brake|the sections/);
+    expect(told(review.travel)).not.toMatch(/stacked|caster|Brake|the sections/);
     expect(() => writeRecipe(recipeInput(design))).not.toThrow();
   });
 

@@ -3,6 +3,7 @@ import { type CasePlan, planCase } from "../derive/plan.js";
 import type { Ruler } from "../ruler.js";
 import { rulerOf } from "../ruler.js";
 import type { Stock } from "../stock.js";
+import { checkDrawers } from "./check-drawers.js";
 import { checkBars, checkFasteners, checkInserts, checkJoints, checkSetBacks } from "./check-fasteners.js";
 import { checkHardware } from "./check-hardware.js";
 import { checkContents, checkShelves } from "./check-inside.js";
@@ -42,5 +43,6 @@ function checkPlaces(description: CaseBody, stock: Stock): Fault[] {
     ...checkInserts(description, plan, stock, ruler),
     ...checkShelves(description, stock, ruler),
     ...checkContents(description, stock, ruler),
+    ...checkDrawers(description, plan, stock, ruler),
   ];
 }

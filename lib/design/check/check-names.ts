@@ -1,8 +1,8 @@
 /** Names that the case uses: each must stand in its table, or in the case itself. */
 import { didYouMean } from "../../problem.js";
-import type { CaseBody, Content, Cooling, PlacedHardware, Section, Shelf } from "../case.js";
+import type { CaseBody, Content, Cooling, Drawer, PlacedHardware, Section, Shelf } from "../case.js";
 import { bearingFaces } from "../derive/fastenings.js";
-import { edgeNames, type Face, faces } from "../place.js";
+import { edgeNames, type Face, faces, uprightFaces } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Stock } from "../stock.js";
 import { nameExpected, strangeName } from "../tables.js";
@@ -26,20 +26,21 @@ interface Use extends Pick<Fault, "path" | "inheritedFrom"> {
   readonly table: keyof Stock;
 }
 
-function usesOf({ sections, hardware, shelves, contents }: CaseBody): Use[] {
+function usesOf({ sections, hardware, shelves, drawers, contents }: CaseBody): Use[] {
   return [
     ...sections.flatMap(sectionUses),
     ...hardware.map(
       ({ name, item }): Use => ({ path: ["hardware", name, "item"], name: item, table: "hardware" }),
     ),
     ...shelves.flatMap(shelfUses),
+    ...drawers.flatMap(drawerUses),
     ...contents.flatMap(contentUses),
   ];
 }
 
 /** Every name that leads nowhere. */
 export function checkNames(description: CaseBody, stock: Stock, unsure: Unsure): Fault[] {
-  const { sections, hardware, shelves, contents, services } = description;
+  const { sections, hardware, shelves, drawers, contents, services } = description;
   const known = [...sections.map(({ name }) => name), ...unsure.sections];
   return [
     ...usesOf(description)
@@ -49,6 +50,8 @@ export function checkNames(description: CaseBody, stock: Stock, unsure: Unsure):
     ...hardware.flatMap((item) => hardwareOnOpen(item, sections)),
     ...shelves.flatMap((shelf) => sectionOf("shelves", shelf, known)),
     ...shelves.flatMap((shelf) => shelfAtOpen(shelf, sections)),
+    ...drawers.flatMap((drawer) => sectionOf("drawers", drawer, known)),
+    ...drawers.flatMap((drawer) => drawerNames(drawer, description)),
     ...contents.flatMap((content) => contentAtOpen(content, sections)),
     ...contents.flatMap((content) => sectionOf("contents", content, known)),
     ...contents.flatMap((content) => shelfOf(content, shelves, unsure)),
@@ -83,6 +86,7 @@ export function withoutStrangers(description: CaseBody, stock: Stock, unsure: Un
       .filter(({ places }) =>
         "cornersOf" in places ? has(places.cornersOf) : places.every(({ section }) => has(section)),
       ),
+    drawers: description.drawers.filter(isGood("drawers")).filter(({ section }) => has(section)),
     contents: description.contents.filter(isGood("contents")).filter(({ section, held }) => {
       const shelf = "shelf" in held ? held.shelf : undefined;
       return has(section) && (shelf === undefined || shelves.some(({ name }) => name === shelf));
@@ -142,6 +146,16 @@ function shelfUses({ name, sheet, joint, slides }: Shelf): Use[] {
       : [{ path: ["shelves", name, "slides"], name: slides, table: "hardware" } as const]),
     { path: ["shelves", name, "sheet"], name: sheet, table: "sheets" },
     { path: ["shelves", name, "joint", "fastener"], name: joint.fastener, table: "fasteners" },
+  ];
+}
+
+function drawerUses({ name, sheet, bottom, slides, joint }: Drawer): Use[] {
+  const path = ["drawers", name];
+  return [
+    { path: [...path, "sheet"], name: sheet, table: "sheets" },
+    ...(bottom === undefined ? [] : [{ path: [...path, "bottom"], name: bottom, table: "sheets" } as const]),
+    { path: [...path, "slides"], name: slides, table: "hardware" },
+    { path: [...path, "joint", "fastener"], name: joint.fastener, table: "fasteners" },
   ];
 }
 
@@ -253,4 +267,28 @@ function ventsOf({ section, letIn, letOut }: Cooling, sections: readonly Section
           },
         ];
   return [...fault("let in", letIn), ...fault("let out", letOut)];
+}
+
+/** A drawer comes out of an upright opening of its section that no leaf closes, and is called like nothing else. */
+function drawerNames({ name, section, opening }: Drawer, { sections, shelves, contents }: CaseBody): Fault[] {
+  const here = sections.find((one) => one.name === section);
+  if (!here) return [];
+  const openings = uprightFaces.flatMap((face) =>
+    (here.panels[face]?.openings ?? []).filter(({ leaf }) => !leaf).map((one) => `${face}.${one.name}`),
+  );
+  const list = openings.join(", ") || "it has none";
+  return [
+    ...(openings.includes(opening)
+      ? []
+      : [
+          {
+            path: ["drawers", name, "opening"],
+            value: opening,
+            expected: `an opening without a leaf in an upright face of section ${section} (${list})`,
+          },
+        ]),
+    ...([...shelves, ...contents].some((one) => one.name === name)
+      ? [{ path: ["drawers", name], value: name, expected: "a name that no shelf and no content has" }]
+      : []),
+  ];
 }

@@ -5,6 +5,7 @@ import { faces } from "../place.js";
 import type { Stock } from "../stock.js";
 import { barPart } from "./bars.js";
 import { type CornerSpot, cornerCentre } from "./corners.js";
+import { drawerFastenings, drawerPart } from "./drawers.js";
 import {
   contentFastenings,
   cornerFastenings,
@@ -18,7 +19,7 @@ import { contentPart, shelfPart } from "./inside.js";
 import { jointFastenings, jointGlues, jointPart, jointStrips } from "./joints.js";
 import { panelPart } from "./panels.js";
 import { planCase } from "./plan.js";
-import { shelfSlides, slideFastenings } from "./slides.js";
+import { drawerSlides, shelfSlides, slideFastenings, slidesPart } from "./slides.js";
 
 /**
  * Takes a case apart into every panel, facing, bar, piece of hardware and group of fasteners, each with its
@@ -35,9 +36,14 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
   const { layouts, bars, joints, spots, corners } = plan;
   const panels = plan.pieces.map(panelPart);
   const contents = description.contents.map((content) => contentPart(content, layouts));
+  const drawers = description.drawers.map((drawer) => drawerPart(drawer, stock, layouts));
+  const slides = [
+    ...description.shelves.flatMap((shelf) => shelfSlides(shelf, layouts)),
+    ...drawers.map(drawerSlides),
+  ];
   return {
     panels,
-    facings: panels.flatMap(facingParts),
+    facings: [...panels, ...drawers.flatMap((drawer) => drawer.panels)].flatMap(facingParts),
     bars: bars.map(barPart),
     joints: joints.map((joint) => jointPart(joint, stock)),
     strips: joints.flatMap(jointStrips),
@@ -45,7 +51,7 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
     hardware: [
       ...spots.map(placedPart),
       ...corners.map(cornerPart),
-      ...description.shelves.flatMap((shelf) => shelfSlides(shelf, stock, layouts)),
+      ...slides.map((pair) => slidesPart(pair, stock, layouts)),
     ],
     fastenings: [
       ...bars.flatMap((bar) => edgeFastenings(bar, stock, plan)),
@@ -53,10 +59,12 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
       ...spots.flatMap((spot) => hardwareFastenings(spot, stock, plan)),
       ...corners.flatMap((corner) => cornerFastenings(corner, stock, plan)),
       ...description.shelves.flatMap((shelf) => shelfFastenings(shelf, stock, plan)),
-      ...description.shelves.flatMap((shelf) => slideFastenings(shelf, stock, plan)),
+      ...slides.flatMap((pair) => slideFastenings(pair, stock, plan)),
+      ...drawers.flatMap((drawer) => drawerFastenings(drawer, stock)),
       ...description.contents.flatMap((content) => contentFastenings(content, stock, plan)),
     ],
     shelves: description.shelves.map((shelf) => shelfPart(shelf, stock, layouts, contents)),
+    drawers,
     contents,
     sections: layouts.map(({ section, outside, insideLow, panels: closed }) => ({
       name: section.name,

@@ -36,23 +36,33 @@ function shelfPanel(shelf: Shelf, stock: Stock, layouts: readonly SectionLayout[
   const { name, section, width, depth, at } = shelf;
   const sheet = stockNamed(stock, "sheets", shelf.sheet);
   const box = boxInside(layoutNamed(layouts, section), at, casePoint(width, depth, sheet.thickness));
-  const area = Area.si(width * depth);
-  return {
+  return cutPiece({
     id: `${section}.shelf.${name}`,
     section,
     role: "shelf",
     sheet,
     width,
     height: depth,
+    box,
+  });
+}
+
+/** A rectangle of sheet that is no face of its section, without openings. */
+export function cutPiece(
+  piece: Pick<PanelPart, "id" | "section" | "role" | "sheet" | "width" | "height" | "box">,
+): PanelPart {
+  const { width, height, box } = piece;
+  const area = Area.si(width * height);
+  return {
+    ...piece,
     grain: "across",
     clearWidth: width,
-    clearHeight: depth,
+    clearHeight: height,
     clearLow: panelPoint(0, 0),
     openings: [],
-    outline: rectangle({ left: 0, bottom: 0, width, height: depth }),
+    outline: rectangle({ left: 0, bottom: 0, width, height }),
     grossArea: area,
     netArea: area,
-    box,
     centroid: middleOf(box),
   };
 }

@@ -1,54 +1,72 @@
-/** The slides that a shelf runs on: bought as a pair, screwed to the two walls beside it. */
+/** The slides that a shelf or a drawer runs on: bought as a pair, screwed to the two walls beside it. */
 import { Length } from "../../quantity/index.js";
 import type { Shelf } from "../case.js";
-import type { Fastening, HardwarePart } from "../parts.js";
+import type { DrawerPart, Fastening, HardwarePart } from "../parts.js";
+import type { Face, Point } from "../place.js";
 import type { Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
 import { casePoint } from "./case-point.js";
+import { wallsBeside } from "./drawers.js";
 import { byHand } from "./fastenings.js";
 import { layoutNamed } from "./hardware-spots.js";
+import { middleOf } from "./in-case.js";
 import { panelAt, type SectionLayout } from "./layout.js";
 import type { CasePlan } from "./plan.js";
 
-const walls = ["left", "right"] as const;
+/** A pair of slides under a shelf or beside a drawer. */
+export interface Slides {
+  /** What runs on them. */
+  readonly name: string;
+  /** The section they are in. */
+  readonly section: string;
+  /** A name of hardware.csv. */
+  readonly item: string;
+  /** The walls they are screwed to. */
+  readonly walls: readonly [Face, Face];
+  /** The middle of the pair, in the stacked case. */
+  readonly centre: Point;
+}
 
-/** What the slides of a shelf are called. */
-function slidesOf({ name }: Shelf): string {
+/** The slides of the shelves that name some. */
+export function shelfSlides(shelf: Shelf, layouts: readonly SectionLayout[]): readonly Slides[] {
+  const { name, slides, section, at, width, depth } = shelf;
+  if (slides === undefined) return [];
+  const { x, y, z } = layoutNamed(layouts, section).insideLow;
+  const centre = casePoint(x + at.x + width / 2, y + at.y + depth / 2, z + at.z);
+  return [{ name, section, item: slides, walls: ["left", "right"], centre }];
+}
+
+/** The slides of a drawer. */
+export function drawerSlides({ drawer: { name, section, slides }, face, box }: DrawerPart): Slides {
+  return { name, section, item: slides, walls: wallsBeside(face), centre: middleOf(box) };
+}
+
+function idOf({ name }: Slides): string {
   return `slides of ${name}`;
 }
 
-/** The pair of slides of a shelf, where it names one. */
-export function shelfSlides(
-  shelf: Shelf,
-  stock: Stock,
-  layouts: readonly SectionLayout[],
-): readonly HardwarePart[] {
-  const { slides, section, at, width, depth } = shelf;
-  if (slides === undefined) return [];
-  const layout = layoutNamed(layouts, section);
-  const { x, y, z } = layout.insideLow;
-  const id = slidesOf(shelf);
-  return [
-    {
-      id,
-      item: { name: id, item: slides, duty: "slide", places: [] },
-      stock: stockNamed(stock, "hardware", slides),
-      section,
-      panels: walls.map((wall) => panelAt(layout, wall).id),
-      centre: casePoint(x + at.x + width / 2, y + at.y + depth / 2, z + at.z),
-    },
-  ];
+/** A pair of slides as one piece of hardware. */
+export function slidesPart(slides: Slides, stock: Stock, layouts: readonly SectionLayout[]): HardwarePart {
+  const { section, item, walls, centre } = slides;
+  const id = idOf(slides);
+  return {
+    id,
+    item: { name: id, item, duty: "slide", places: [] },
+    stock: stockNamed(stock, "hardware", item),
+    section,
+    panels: walls.map((wall) => panelAt(layoutNamed(layouts, section), wall).id),
+    centre,
+  };
 }
 
 /** The fasteners of a pair of slides, half of them in each wall. */
-export function slideFastenings(shelf: Shelf, stock: Stock, plan: CasePlan): readonly Fastening[] {
-  if (shelf.slides === undefined) return [];
-  const { fastener, fasteners, flange } = stockNamed(stock, "hardware", shelf.slides);
-  const layout = layoutNamed(plan.layouts, shelf.section);
-  return walls.map((wall, i) =>
+export function slideFastenings(slides: Slides, stock: Stock, plan: CasePlan): readonly Fastening[] {
+  const { fastener, fasteners, flange } = stockNamed(stock, "hardware", slides.item);
+  const layout = layoutNamed(plan.layouts, slides.section);
+  return slides.walls.map((wall, i) =>
     byHand(
       {
-        holds: slidesOf(shelf),
+        holds: idOf(slides),
         why: "hardware",
         fastener: stockNamed(stock, "fasteners", fastener),
         count: i === 0 ? Math.ceil(fasteners / 2) : Math.floor(fasteners / 2),

@@ -51,6 +51,9 @@ const jointFields = {
   count: needed("count", Count, "How many there are.", positive),
 };
 
+/** Fasteners that hold something together, and how many. */
+export const jointForm: Form<BlockOf<typeof jointFields>> = block(jointFields);
+
 const shelfFields = {
   section: needed("in", Name, "The section it is in."),
   sheet: needed("sheet", Name, "A name of sheet-stock.csv."),

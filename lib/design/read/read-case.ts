@@ -7,6 +7,7 @@ import { buildForm } from "./build.js";
 import { type CaseText, readCaseText } from "./case-text.js";
 import { contentsForm, shelvesForm } from "./contents.js";
 import { businessForm, demandsForm, journeyForm, noBusiness, noJourney } from "./demands.js";
+import { drawersForm } from "./drawers.js";
 import type { FileUnits } from "./fields.js";
 import { type BlockOf, block, type Form, needed, optional, preset, yesOrNo } from "./form.js";
 import { hardwareForm } from "./hardware.js";
@@ -101,6 +102,7 @@ const bodyFields = {
   sections: needed("sections", sectionsForm, "The sections, from the ground up."),
   hardware: preset("hardware", hardwareForm, [], "Hardware by name."),
   shelves: preset("shelves", shelvesForm, [], "Shelves by name."),
+  drawers: preset("drawers", drawersForm, [], "Drawers by name."),
   contents: preset("contents", contentsForm, [], "What rides in the case, by name."),
   services: preset("services", servicesForm, { cooling: [] }, "Heat and power."),
 };
@@ -117,6 +119,7 @@ const caseForm = block({
   sections: bodyFields.sections,
   hardware: bodyFields.hardware,
   shelves: bodyFields.shelves,
+  drawers: bodyFields.drawers,
   contents: bodyFields.contents,
   demands: needed("demands", demandsForm, "What is asked of the case."),
   journey: optional(
@@ -164,7 +167,7 @@ function bodySchema(units: FileUnits): z.ZodType<CaseBody> {
 }
 
 /** Blocks of names, of which each may be right or wrong by itself. */
-const blocksOfNames: readonly string[] = ["sections", "hardware", "shelves", "contents"];
+const blocksOfNames: readonly string[] = ["sections", "hardware", "shelves", "drawers", "contents"];
 
 /** As much of the thing itself as can be read without what has an issue; nothing where the builds have one. */
 function bodyOf(
@@ -174,8 +177,17 @@ function bodyOf(
 ): { readonly body?: CaseBody; readonly hidden: HiddenNames } {
   const none = { hidden: nothingHidden };
   if (!isRecord(content) || issues.some(({ code }) => code === "invalid_key")) return none;
-  const { units: shown = "metric", build, sections, hardware = {}, shelves = {}, contents = {} } = content;
-  const given: Record<string, unknown> = { units: shown, build, sections, hardware, shelves, contents };
+  const { units: shown = "metric", build, sections } = content;
+  const { hardware = {}, shelves = {}, drawers = {}, contents = {} } = content;
+  const given: Record<string, unknown> = {
+    units: shown,
+    build,
+    sections,
+    hardware,
+    shelves,
+    drawers,
+    contents,
+  };
   if (issues.some(({ path: [block] }) => block === "units")) given.units = "metric";
   const wrong = issues.map(({ path: [block, name] }) => [String(block), String(name)] as const);
   const hiddenIn = (block: string): Set<string> =>

@@ -1,9 +1,9 @@
 /** Whether shelves keep clear of what is under them with a jolt, slides carry, and platforms stay on the wall. */
 import type { ShelfPart } from "../../design/index.js";
 import { Frequency, gluePull, platformPull, sagFrequency } from "../../inside/index.js";
-import { firstSag, type ReviewInput, roomAt, shelfMass, slidesOf } from "../../model/index.js";
+import { drawerMass, firstSag, type ReviewInput, roomAt, shelfMass, slidesOf } from "../../model/index.js";
 import { handleForce } from "../../moving/index.js";
-import { Force, Length, Moment, Pressure, standardGravity } from "../../quantity/index.js";
+import { Force, Length, type Mass, Moment, Pressure, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, fineAmount, showFine, styleOf } from "../amount.js";
 import { type Question, question, type Subjects } from "../question.js";
@@ -56,30 +56,53 @@ function eachShelfThat(chosen: (shelf: ShelfPart["shelf"]) => boolean): Subjects
   );
 }
 
-/** Whether the slides of a platform carry it when it is pulled out; a hand that leans on it counts like a jolt. */
+/** A shelf or a drawer that slides, loaded. */
+interface Slider {
+  /** What it is called. */
+  readonly name: string;
+  /** With all it carries. */
+  readonly mass: Mass;
+  /** What a shelf says of its slides. */
+  readonly rated?: Force;
+}
+
+const eachSlider: Subjects<Slider> = each(
+  (input) => [
+    ...input.parts.shelves
+      .filter(({ shelf }) => shelf.sliding)
+      .map((part): Slider => {
+        const { name, slidesRated } = part.shelf;
+        return { name, mass: shelfMass(part), ...(slidesRated === undefined ? {} : { rated: slidesRated }) };
+      }),
+    ...input.parts.drawers.map((part) => ({ name: part.drawer.name, mass: drawerMass(input, part) })),
+  ],
+  ({ name }) => name,
+);
+
+/** Whether the slides of a platform or a drawer carry it when it is pulled out; a hand that leans on it counts like a jolt. */
 export const slides: Question = question({
   id: "fit-out.slide",
-  about: eachShelfThat(({ sliding }) => sliding === true),
-  ask: ({ shelf }) => `Do the slides carry the ${shelf.name} when it is pulled out?`,
+  about: eachSlider,
+  ask: ({ name }) => `Do the slides carry the ${name} when it is pulled out?`,
   tier: "strength",
   cautions: [
     "What slides out pinches fingers, and leaning on it tips the case: lock it for the road, one platform out at a time, casters braked.",
   ],
   needs: {
     rated: measured(
-      (input, { shelf }: ShelfPart) => shelf.slidesRated ?? slidesOf(input, shelf)?.stock.rated,
-      ({ shelf }) => `the load that the slides of the ${shelf.name} are made for`,
-      'read the load of the pair off their sheet and write "slides rated" into the shelf, or "rated" into their row of hardware.csv',
+      (input, { name, rated }: Slider) => rated ?? slidesOf(input, name)?.stock.rated,
+      ({ name }) => `the load that the slides of the ${name} are made for`,
+      'read the load of the pair off their sheet and write "rated" into their row of hardware.csv, or "slides rated" into a shelf without such a row',
     ),
   },
-  answer: (input, { rated }, part) => {
+  answer: (input, { rated }, { name, mass }) => {
     const { dynamicFactor } = input.case.demands;
-    const line = handleForce.worked({ mass: shelfMass(part), handles: 1, dynamicFactor });
+    const line = handleForce.worked({ mass, handles: 1, dynamicFactor });
     const style = styleOf(input.case);
     return {
-      demand: amount(Force, "shelf and load with a jolt", line.value),
+      demand: amount(Force, `${name} and load with a jolt`, line.value),
       capacity: amount(Force, "the pair of slides is made for", rated),
-      facts: `Shelf and load come to ${Force.show(line.value, style)} with a jolt; the slides are made for ${Force.show(rated, style)}.`,
+      facts: `The ${name} and its load come to ${Force.show(line.value, style)} with a jolt; the slides are made for ${Force.show(rated, style)}.`,
       remedies: [{ words: "Stronger slides, or lighter things on it." }],
       because: [line],
       limit: cite("common-practice", "load that the maker of the slides states, pulled out"),

@@ -4,6 +4,7 @@ import type { WorkedLine } from "../../formula.js";
 import {
   castersOf,
   type Footprint,
+  facingNames,
   feetUnder,
   footGrip,
   footprint,
@@ -265,7 +266,11 @@ const openThings: Subjects<OpenThing> = each(
       const along = [panel.id, ...carries.map(({ content }) => content.name)];
       return { name: shelf.name, side: "front", out: pulledOut(input, shelf), kind: "drawer", along };
     });
-    return [...doors, ...drawers, ...shelves].filter(({ out }) => out >= foothold);
+    const boxes = parts.drawers.map(({ drawer, face, panels }): OpenThing => {
+      const along = panels.flatMap(({ id }) => [id, ...facingNames(id)]);
+      return { name: drawer.name, side: face, out: pulledOut(input, drawer), kind: "drawer", along };
+    });
+    return [...doors, ...drawers, ...shelves, ...boxes].filter(({ out }) => out >= foothold);
   },
   ({ name }) => name,
 );

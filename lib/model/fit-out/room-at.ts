@@ -50,6 +50,7 @@ export function roomAt(input: ReviewInput, body: Body, face: Face): Length {
   const others = [
     ...input.parts.contents.map(({ content, box: other }) => ({ name: content.name, box: other })),
     ...input.parts.shelves.map(({ shelf, panel }) => ({ name: shelf.name, box: panel.box })),
+    ...input.parts.drawers.map(({ drawer, box: taken }) => ({ name: drawer.name, box: taken })),
   ].filter((other) => other.name !== name);
   const ways = others
     .filter((other) => faces(other.box, box, axis))

@@ -1,16 +1,16 @@
 /** The slides that shelves run on, and how far they pull out. */
 import type { HardwarePart, Shelf, ShelfPart } from "../../design/index.js";
-import { Length } from "../../quantity/index.js";
+import type { Length } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 
-/** The pair of slides of a shelf, where the case names one. */
-export function slidesOf({ parts }: ReviewInput, { name }: Shelf): HardwarePart | undefined {
+/** The pair of slides of a shelf or a drawer, where the case names one. */
+export function slidesOf({ parts }: ReviewInput, name: string): HardwarePart | undefined {
   return parts.hardware.find(({ id, item }) => item.duty === "slide" && id === `slides of ${name}`);
 }
 
-/** How far a sliding shelf comes out: as its slides do, or by its whole depth where nobody says. */
-export function pulledOut(input: ReviewInput, shelf: Shelf): Length {
-  return slidesOf(input, shelf)?.stock.extension ?? Length.si(shelf.depth);
+/** How far a sliding shelf or a drawer comes out: as its slides do, or by its whole depth where nobody says. */
+export function pulledOut(input: ReviewInput, { name, depth }: Pick<Shelf, "name" | "depth">): Length {
+  return slidesOf(input, name)?.stock.extension ?? depth;
 }
 
 /** Rounding of measured places, m. */

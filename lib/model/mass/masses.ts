@@ -1,6 +1,7 @@
 /** Everything that has a mass, with its place in the stacked case. */
 import {
   type Adhesive,
+  type DrawerPart,
   type EdgeName,
   type Face,
   type Fastening,
@@ -56,6 +57,20 @@ export function massItems(input: ReviewInput): readonly MassItem[] {
       size: panel.box.size,
       material: panel.sheet.name,
     })),
+    ...parts.drawers
+      .filter(({ drawer }) => drawer.load > 0)
+      .map(({ drawer: { name, section, load }, box: { low, size } }) => ({
+        name,
+        section,
+        group: "contents" as const,
+        mass: load,
+        centre: {
+          x: Length.si(low.x + size.x / 2),
+          y: Length.si(low.y + size.y / 2),
+          z: Length.si(low.z + size.z / 2),
+        },
+        size,
+      })),
     ...facingItems(input, panels),
     ...parts.bars.map(({ id, section, edge, stock, length, centroid }) => ({
       name: id,
@@ -179,6 +194,20 @@ function fastenerItem(fastening: Fastening, places: ReadonlyMap<string, Place>):
   const { section, centre } = place;
   const mass = Mass.si(fastening.count * fastening.fastener.mass);
   return [{ name: `fasteners of ${fastening.id}`, section, centre, group: "fasteners", mass }];
+}
+
+/** A drawer with what lies in it: its pieces, their facing, and its load. */
+export function drawerMass(input: ReviewInput, { drawer, panels }: DrawerPart): Mass {
+  const names = new Set([drawer.name, ...panels.flatMap(({ id }) => [id, ...facingNames(id)])]);
+  return Mass.si(massItems(input).reduce((sum, { name, mass }) => (names.has(name) ? sum + mass : sum), 0));
+}
+
+/** What the list of masses calls the facings of a panel and their glue. */
+export function facingNames(id: string): readonly string[] {
+  return ["outside", "inside"].flatMap((side) => [
+    `${side} facing of ${id}`,
+    `glue under the ${side} facing of ${id}`,
+  ]);
 }
 
 /** A shelf by itself. */

@@ -226,7 +226,12 @@ function cornerStep(corners: readonly HardwarePart[]): string {
 /** What goes in while one side is still open. */
 function insideSteps(name: string, { parts, pieces }: Workshop): string[] {
   const shelves = parts.shelves.filter(({ shelf }) => shelf.section === name);
-  return shelves.map(({ shelf, panel }) => {
+  const drawers = parts.drawers.filter(({ drawer }) => drawer.section === name);
+  const built = drawers.map(
+    ({ drawer: { name: called, slides, joint }, panels }) =>
+      `Build the drawer ${called} of ${listed(panels.map(({ id }) => codeOf(pieces.panels, id)))}: the bottom under the sides, inner front and back between them, ${counted(joint.count, "fastener")} (${joint.fastener}); measure both diagonals. Screw its slides (${slides}) to drawer and walls, level with each other, on packing where the opening is narrower than the inside; fix its front last, set even in the opening.`,
+  );
+  const borneShelves = shelves.map(({ shelf, panel }) => {
     const borne = {
       "two ends": "its two ends",
       "ends and back": "its ends and the back",
@@ -235,6 +240,7 @@ function insideSteps(name: string, { parts, pieces }: Workshop): string[] {
     const slides = shelf.sliding ? " It slides: try it loaded by hand before you go on." : "";
     return `Put in the shelf ${codeOf(pieces.panels, panel.id)} ${shelf.name}, borne at ${borne}, with ${counted(shelf.joint.count, "fastener")} (${shelf.joint.fastener}). It goes in before the last panel, since it may not pass the openings.${slides}`;
   });
+  return [...borneShelves, ...built];
 }
 
 /** A step a content. */
