@@ -84,7 +84,7 @@ describe("answers about an open case", () => {
     (face) => {
       const { findings, box } = reviewCase(designOf(openAt(face)));
       expect(findings.filter(({ verdict }) => verdict === "broken").map(({ id }) => id)).toEqual([]);
-      expect("runs" in box).toBe(true);
+      expect("runs" in box ? "runs" : box.refused).toBe("runs");
     },
   );
 });

@@ -1,4 +1,5 @@
 /** A panel's outline: a rectangle from 0, 0 to length, width, and what is cut out of it. All in m. */
+import { memoize } from "../../kept/index.js";
 import { type Box2, circleOf, circlesOf, contains, roundedBoxOf, type Shape } from "../../shape/index.js";
 
 /** An opening, or a notch where it reaches the rim. */
@@ -69,8 +70,11 @@ export function isMaterial({ length, width, cutouts }: Outline, place: Spot): bo
   return within && !cutouts.some(({ shape }) => isCut(shape, place));
 }
 
+/** The rounded rectangle of a shape that is no circle, looked at once a shape. */
+const cutBox = memoize((shape: Shape, _: "cut") => (circleOf(shape) ? undefined : roundedBoxOf(shape)));
+
 function isCut(shape: Shape, [x, y]: Spot): boolean {
-  const box = circleOf(shape) ? undefined : roundedBoxOf(shape);
+  const box = cutBox(shape, "cut");
   if (!box) return contains(shape, { x, y });
   const { left, bottom, width, height, radius } = box;
   const dx = Math.abs(x - left - width / 2);

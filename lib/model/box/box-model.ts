@@ -89,15 +89,20 @@ export function holding(
   body: number,
   ...wanted: readonly (readonly FaceSpots[])[]
 ): readonly FaceSpots[] {
-  const there = wanted.map((on) => on.map((spots) => onMaterial(model, body, spots)));
+  const onWhat = (on: readonly FaceSpots[]): readonly FaceSpots[] =>
+    on.map((spots) => onMaterial(model, body, spots)).filter(({ spots }) => spots.length > 0);
+  const there = wanted.map(onWhat);
   const size = extents(at(model.bodies, body).problem);
   const held = there.find((on) => on.reduce((sum, { spots }) => sum + spots.length, 0) >= fewest);
   if (held) return held;
-  return faceNames.map((face) => {
+  const all = faceNames.map((face): FaceSpots => {
     const [along, across] = frames[face].axes;
-    const spots = anywhere.flatMap((u) => anywhere.map((v): Spot => [u * size[along], v * size[across]]));
-    return onMaterial(model, body, { face, spots });
+    return {
+      face,
+      spots: anywhere.flatMap((u) => anywhere.map((v): Spot => [u * size[along], v * size[across]])),
+    };
   });
+  return onWhat(all);
 }
 
 /** Places of panels of one body, face by face. */
