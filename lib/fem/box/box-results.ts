@@ -140,21 +140,26 @@ export function outOfSquare(
   name: FaceName,
   cutout: Cutout,
 ): OutOfSquare {
-  const shear = shearOf(rimOf(structure, name, cutout), name, displacement);
+  const shear = sumOfShares(shearShares(rimOf(structure, name, cutout), name), displacement);
   const { width, height } = boundsOf(cutout.shape);
   return { shear, diagonals: (2 * Math.abs(shear) * width * height) / Math.hypot(width, height) };
 }
 
+/** Degrees of freedom of a box, and how much of each counts. */
+export interface DofShares {
+  /** Numbers in the box. */
+  readonly dofs: readonly number[];
+  /** One a degree of freedom. */
+  readonly shares: readonly number[];
+}
+
 /**
- * How far a whole face has gone out of square, by the movement that fits its four sides best, rad.
+ * How far a whole face has gone out of square, by the movement that fits its four sides best, rad, as shares of the
+ * movements of its nodes.
  *
  * @throws RangeError when the face is open
  */
-export function faceShear(
-  { problem, faces }: BoxStructure,
-  displacement: Float64Array,
-  name: FaceName,
-): number {
+export function faceShear({ problem, faces }: BoxStructure, name: FaceName): DofShares {
   const face = faces.find((one) => one.name === name);
   if (!face) throw new RangeError(`${problem.name}: there is no face ${name}`);
   const { mesh, numbers } = face;
@@ -164,19 +169,25 @@ export function faceShear(
     numbers,
     (node, i): RimNode => ({ x: entry(mesh.x, i), y: entry(mesh.y, i), node }),
   );
-  return shearOf(
+  return shearShares(
     sides.filter(({ x, y }) => onSide(x, length) || onSide(y, width)),
     name,
-    displacement,
   );
 }
 
-function shearOf(nodes: readonly RimNode[], name: FaceName, displacement: Float64Array): number {
+/** What shares of movements come to. */
+export function sumOfShares({ dofs, shares }: DofShares, displacement: Float64Array): number {
+  return dofs.reduce((sum, dof, i) => sum + entry(shares, i) * entry(displacement, dof), 0);
+}
+
+/** The slope along its second axis of what moves along the first, and the other way round. */
+function shearShares(nodes: readonly RimNode[], name: FaceName): DofShares {
   const [along, across] = frames[name].axes;
-  const slopes = ([along, across] as const).map((axis) =>
-    slopeOf(nodes.map(({ x, y, node }) => ({ x, y, value: entry(displacement, spaceDofs * node + axis) }))),
-  );
-  return entry(slopes, 0)[1] + entry(slopes, 1)[0];
+  const slopes = slopeShares(nodes);
+  return {
+    dofs: nodes.flatMap(({ node }) => [spaceDofs * node + along, spaceDofs * node + across]),
+    shares: slopes.flatMap(([alongX, alongY]) => [alongY, alongX]),
+  };
 }
 
 /** A node on the rim of an opening, in the face's own axes. */
@@ -229,23 +240,16 @@ export function reachesEdge(
   });
 }
 
-/** Slopes along x and y of the plane that fits values best. */
-function slopeOf(
-  places: readonly { readonly x: number; readonly y: number; readonly value: number }[],
-): readonly [number, number] {
-  const sum = (term: (place: (typeof places)[number]) => number): number =>
+/** What the value at each place adds to the slopes along x and y of the plane that fits all values best. */
+function slopeShares(places: readonly RimNode[]): readonly (readonly [number, number])[] {
+  const sum = (term: (place: RimNode) => number): number =>
     places.reduce((total, place) => total + term(place), 0);
   const [sx, sy, sxy] = [sum(({ x }) => x), sum(({ y }) => y), sum(({ x, y }) => x * y)];
-  const [one, alongX, alongY] = [
-    sum(({ value }) => value),
-    sum(({ x, value }) => x * value),
-    sum(({ y, value }) => y * value),
-  ];
   const rows = inverse([
     [places.length, sx, sy],
     [sx, sum(({ x }) => x * x), sxy],
     [sy, sxy, sum(({ y }) => y * y)],
   ]);
-  const slope = (i: 1 | 2): number => rows[i][0] * one + rows[i][1] * alongX + rows[i][2] * alongY;
-  return [slope(1), slope(2)];
+  const share = (i: 1 | 2, { x, y }: RimNode): number => rows[i][0] + rows[i][1] * x + rows[i][2] * y;
+  return places.map((place) => [share(1, place), share(2, place)]);
 }

@@ -7,6 +7,7 @@ import {
   type ElementMatrix,
   elementRows,
   elementStiffness,
+  type Sheet,
   sharedMatrices,
   spaceDofs,
 } from "../element/index.js";
@@ -138,6 +139,44 @@ function signedStiffness(sense: Frame["sense"]): ElementMatrix {
     }
     return matrix;
   };
+}
+
+/**
+ * The work that one movement of a box would do on another through changes of its faces' sheets: a^T dK b. How far a
+ * place moves changes by minus that, with a load of 1 at the place for the one and the load itself for the other.
+ *
+ * @param structure the box, each face of one sheet
+ * @param changes of the sheets, by face
+ * @param a degrees of freedom of the box
+ * @param b the same
+ */
+export function workOfChange(
+  { faces }: BoxStructure,
+  changes: Readonly<Partial<Record<FaceName, Sheet>>>,
+  a: Float64Array,
+  b: Float64Array,
+): number {
+  const matrices = { 1: sharedMatrices(signedStiffness(1)), [-1]: sharedMatrices(signedStiffness(-1)) };
+  let work = 0;
+  for (const { name, mesh, elements } of faces) {
+    const change = changes[name];
+    if (!change) continue;
+    elements.forEach(({ dofs }, element) => {
+      const { x, y } = elementPlaces(mesh, element);
+      work += workThrough(matrices[frames[name].sense](x, y, change), dofs, a, b);
+    });
+  }
+  return work;
+}
+
+function workThrough(matrix: Float64Array, dofs: Int32Array, a: Float64Array, b: Float64Array): number {
+  let work = 0;
+  for (let i = 0; i < dofs.length; i++) {
+    let pull = 0;
+    for (let j = 0; j < dofs.length; j++) pull += matrix[i * dofs.length + j]! * b[dofs[j]!]!;
+    work += a[dofs[i]!]! * pull;
+  }
+  return work;
 }
 
 /** Where u, v, w, bx, by of a face lie among a node's degrees of freedom in the box. */

@@ -1,6 +1,6 @@
 export * from "./box-problem.js";
 export * from "./box-results.js";
-export { boxStructure, usualBoxSize } from "./box-structure.js";
+export { boxStructure, usualBoxSize, workOfChange } from "./box-structure.js";
 export { GivesWay, type InUse, isBalanced, shareBorne } from "./contact-statics.js";
 export * from "./fitting.js";
 export * from "./joined-parts.js";

@@ -24,6 +24,20 @@ export interface Sheet {
   readonly faces: readonly [top: number, bottom: number];
 }
 
+/** How a sheet's stiffness grows with something, from the sheets a step before and behind, so far apart; without mass. */
+export function sheetSlope(before: Sheet, behind: Sheet, apart: number): Sheet {
+  const matrix = (of: (sheet: Sheet) => Laminate["bending"]): Laminate["bending"] =>
+    matrix3((i, j) => (of(behind)[i][j] - of(before)[i][j]) / apart);
+  return {
+    membrane: matrix(({ membrane }) => membrane),
+    coupling: matrix(({ coupling }) => coupling),
+    bending: matrix(({ bending }) => bending),
+    shear: vector3((k) => (behind.shear[k] - before.shear[k]) / apart),
+    mass: [0, 0, 0],
+    faces: before.faces,
+  };
+}
+
 /** Whether stretching and bending act on each other. */
 export function isCoupled({ coupling }: Sheet): boolean {
   return coupling.some((row) => row.some((value) => value !== 0));

@@ -80,16 +80,16 @@ function keepRows({ rows, stride, columns, size }: DenseFront, kept: Float64Arra
  * @throws UnconstrainedDof when there is one
  */
 function refuseUnconstrained(factors: Factors, stiffness: Float64Array): void {
-  const push = stiffness.map((value, dof) =>
-    factors.held[dof] ? 0 : Math.sin(1 + 12.9 * dof) * Math.sqrt(value),
-  );
+  const push = new Float64Array(stiffness.length);
+  for (let dof = 0; dof < push.length; dof++)
+    if (!factors.held[dof]) push[dof] = Math.sin(1 + 12.9 * dof) * Math.sqrt(stiffness[dof]!);
   const moved = displacementsUnder(factors, push);
-  let [work, apart, farthest] = [0, 0, 0];
-  const reach = (dof: number): number => stiffness[dof]! * moved[dof]! ** 2;
+  let [work, apart, farthest, most] = [0, 0, 0, 0];
   for (let dof = 0; dof < moved.length; dof++) {
     work += push[dof]! * moved[dof]!;
-    apart += reach(dof);
-    if (reach(dof) > reach(farthest)) farthest = dof;
+    const reach = stiffness[dof]! * moved[dof]! ** 2;
+    apart += reach;
+    if (reach > most) [farthest, most] = [dof, reach];
   }
   if (!(work > looseShare * apart)) throw new UnconstrainedDof(farthest);
 }
@@ -132,12 +132,16 @@ function addRow(
   start: number,
 ): void {
   const width = size - columns;
+  const isLeft = row >= columns;
+  const own = (row - columns) * width - columns;
+  const ownRow = row * stride;
   for (let j = 0; j < count; j++) {
     const column = places[j]!;
     if (column < 0) continue;
-    const low = Math.min(column, row);
-    const high = Math.max(column, row);
-    if (low < columns) rows[high * stride + low]! += values[start + j]!;
-    else left[(high - columns) * width + low - columns]! += values[start + j]!;
+    if (isLeft && column >= columns) {
+      if (column <= row) left[own + column]! += values[start + j]!;
+      else left[(column - columns) * width + row - columns]! += values[start + j]!;
+    } else if (column <= row) rows[ownRow + column]! += values[start + j]!;
+    else rows[column * stride + row]! += values[start + j]!;
   }
 }

@@ -92,14 +92,18 @@ export function displacementsUnderMany(
 
 function underFour({ fronts, held }: Factors, loads: readonly Float64Array[]): readonly Float64Array[] {
   const x = new Float64Array(together * held.length);
-  held.forEach((stands, dof) => {
-    if (!stands) for (let load = 0; load < together; load++) x[together * dof + load] = loads[load]![dof]!;
+  loads.forEach((load, k) => {
+    for (let dof = 0; dof < held.length; dof++) if (!held[dof]) x[together * dof + k] = load[dof]!;
   });
   const most = fronts.reduce((size, { eliminated }) => Math.max(size, eliminated), 0);
   const own = new Float64Array(together * most);
   for (const front of fronts) forwardsFour(front, x, own);
   for (let i = fronts.length - 1; i >= 0; i--) backwardsFour(fronts[i]!, x, own);
-  return loads.map((_, load) => Float64Array.from(held, (_held, dof) => x[together * dof + load]!));
+  return loads.map((_, k) => {
+    const moved = new Float64Array(held.length);
+    for (let dof = 0; dof < held.length; dof++) moved[dof] = x[together * dof + k]!;
+    return moved;
+  });
 }
 
 /** As for one load, four sums at a time. */

@@ -24,7 +24,7 @@ import {
   sampled,
 } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
-import { type ModuliShares, panelSheet } from "../stiffness/panel-stiffness.js";
+import { panelSheet } from "../stiffness/panel-stiffness.js";
 import { edgeJoints } from "./edge-joints.js";
 import { boxFaces, minus, perAxis, placed, spotOf } from "./places.js";
 
@@ -71,7 +71,7 @@ export function facePanels(
  *
  * @throws Refusal when there is no such section
  */
-export function sectionBody(input: ReviewInput, section: string, shares?: ModuliShares): BoxBody {
+export function sectionBody(input: ReviewInput, section: string): BoxBody {
   const panels = facePanels(input, section, "face");
   const part = input.parts.sections.find(({ name }) => name === section);
   if (!part) throw new Refusal(`box: no section "${section}"`);
@@ -85,7 +85,7 @@ export function sectionBody(input: ReviewInput, section: string, shares?: Moduli
   const faces = Object.fromEntries(
     placing.map(({ panel, place }) => [
       boxFaces[panel.face][0],
-      boxFace(panel, place, panelSheet(panel, input, shares)),
+      boxFace(panel, place, panelSheet(panel, input)),
     ]),
   );
   const plain: BoxProblem = { name: `the ${section} section`, length, width, height, faces };
@@ -173,7 +173,6 @@ export function leafBody(
   input: ReviewInput,
   leaf: FacePanel,
   { name: section, problem, at: origin }: BoxBody,
-  shares?: ModuliShares,
 ): BoxBody {
   const [name, reversed] = boxFaces[leaf.face];
   const { axes, far } = frames[name];
@@ -184,7 +183,7 @@ export function leafBody(
     face: name,
     spot: [reversed ? leaf.width - x : x, y],
   });
-  const face: BoxFace = { sheet: panelSheet(leaf, input, shares), regions: [], cutouts: [] };
+  const face: BoxFace = { sheet: panelSheet(leaf, input), regions: [], cutouts: [] };
   return {
     name: leaf.id,
     section,

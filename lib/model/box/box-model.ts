@@ -17,7 +17,6 @@ import {
 import type { Length } from "../../quantity/index.js";
 import type { Point2 } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
-import type { ModuliShares } from "../stiffness/panel-stiffness.js";
 import { type BoxBody, facePanels, leafBody, sectionBody } from "./box-body.js";
 import { minus } from "./places.js";
 
@@ -37,13 +36,12 @@ export type ElementTarget = number;
  *
  * @param input the case
  * @param element target of the sections' meshes
- * @param shares of the measured moduli; as measured when left out
  * @throws Refusal that names what cannot be meshed or is loose in itself
  */
-export function boxModel(input: ReviewInput, elementTarget: ElementTarget, shares?: ModuliShares): BoxModel {
-  const sections = input.parts.sections.map(({ name }) => sectionBody(input, name, shares));
+export function boxModel(input: ReviewInput, elementTarget: ElementTarget): BoxModel {
+  const sections = input.parts.sections.map(({ name }) => sectionBody(input, name));
   const leaves = sections.flatMap((section) =>
-    facePanels(input, section.name, "leaf").map((leaf) => leafBody(input, leaf, section, shares)),
+    facePanels(input, section.name, "leaf").map((leaf) => leafBody(input, leaf, section)),
   );
   const bodies = [...sections, ...leaves];
   const parts = bodies.map(({ problem, at: origin }, i) => {

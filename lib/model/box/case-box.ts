@@ -11,7 +11,7 @@ import {
   sagBetweenCorners,
   spaceDofs,
 } from "../../fem/index.js";
-import { memoizeLast } from "../../kept/index.js";
+import { memoize, memoizeLast } from "../../kept/index.js";
 import { propagate, type Uncertainties } from "../../measure/index.js";
 import { Length, type Pressure, Ratio } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
@@ -27,12 +27,16 @@ import {
   type JoinedBodies,
   joinedBodies,
   type Subsystem,
-  sectionSystem,
   subsystem,
 } from "./case-system.js";
 import { type LoadedCase, loadedCases, type UnansweredCase } from "./load-cases.js";
 import { boxFaces } from "./places.js";
-import { type SectionStiffness, sectionStiffness } from "./section-stiffness.js";
+import {
+  type RackingPowers,
+  type SectionStiffness,
+  sectionPowers,
+  sectionStiffness,
+} from "./section-stiffness.js";
 import { sectionNumbers } from "./standing-links.js";
 
 /** The case on one mesh. */
@@ -59,14 +63,14 @@ export type SectionAnswer =
       readonly refused: string;
     };
 
-/** The case on two meshes, and its sections on the coarser with each modulus a little larger. */
+/** The case on two meshes. */
 export interface CaseRuns {
   /** On the finer mesh. */
   readonly fine: CaseRun;
   /** On the coarser mesh. */
   readonly coarse: CaseRun;
-  /** Each section by itself, with one modulus multiplied by `larger`. */
-  readonly stiffer: Readonly<Record<keyof ModuliShares, readonly SectionAnswer[]>>;
+  /** How what a section racks follows the moduli of its sheets, on the coarser mesh. */
+  readonly powers: (section: string) => RackingPowers;
 }
 
 /** The case worked out, or why it cannot be. */
@@ -75,17 +79,14 @@ export type CaseBox = { readonly runs: CaseRuns } | { readonly refused: string }
 /** Elements asked for: forces within a few %, movements within some 10 %, in a moment; each finding says its own. */
 const meshes = { fine: 60, coarse: 11 };
 
-/** What a modulus is multiplied by to see how results follow it. */
-export const larger = 1.1;
-
 /** All of a case's boxes but what rides in them. */
 interface CaseBodies {
   /** On the finer mesh. */
   readonly fine: MeshedBodies;
   /** On the coarser mesh. */
   readonly coarse: MeshedBodies;
-  /** Each section by itself, with one modulus multiplied by `larger`. */
-  readonly stiffer: CaseRuns["stiffer"];
+  /** How each section follows the moduli of its sheets. */
+  readonly powers: CaseRuns["powers"];
 }
 
 /** All of a case's boxes on one mesh, and each section by itself. */
@@ -127,9 +128,9 @@ const bodiesOf: (input: ReviewInput) => CaseBodies = memoizeLast(
 
 function workedOut(input: ReviewInput): CaseBox {
   try {
-    const { fine, coarse, stiffer } = bodiesOf(input);
+    const { fine, coarse, powers } = bodiesOf(input);
     const [one, other] = [caseRun(input, fine), caseRun(input, coarse)];
-    return { runs: { fine: answeredWith(one, other), coarse: answeredWith(other, one), stiffer } };
+    return { runs: { fine: answeredWith(one, other), coarse: answeredWith(other, one), powers } };
   } catch (error) {
     if (error instanceof Refusal) return { refused: error.message };
     throw error;
@@ -149,13 +150,14 @@ function answeredWith(run: CaseRun, { cases, unanswered }: CaseRun): CaseRun {
 }
 
 function madeBodies(input: ReviewInput): CaseBodies {
-  const stiffer = (way: keyof ModuliShares): readonly SectionAnswer[] =>
-    sectionsOf(sectionSystem(input, meshes.coarse, { along: 1, across: 1, [way]: larger }));
-  return {
-    fine: meshedBodies(input, meshes.fine),
-    coarse: meshedBodies(input, meshes.coarse),
-    stiffer: { along: stiffer("along"), across: stiffer("across") },
-  };
+  const [fine, coarse] = [meshedBodies(input, meshes.fine), meshedBodies(input, meshes.coarse)];
+  const kept = memoize((bodies: JoinedBodies, section: string) =>
+    sectionPowers(
+      bodies,
+      bodies.model.bodies.findIndex(({ name }) => name === section),
+    ),
+  );
+  return { fine, coarse, powers: (section) => kept(coarse.bodies, section) };
 }
 
 /**
@@ -240,18 +242,6 @@ export interface MeshedValue {
 export function onBothMeshes({ fine, coarse }: CaseRuns, of: (run: CaseRun) => number): MeshedValue {
   const value = of(fine);
   return { value, meshError: meshChange(value, of(coarse)) };
-}
-
-/**
- * The powers with which what a section racks, pushed along x (0) or y (1), follows the moduli of its sheets.
- *
- * @throws Refusal when there is no such section, or no answer for it
- */
-export function rackingPowers({ coarse, stiffer }: CaseRuns, section: string, way: 0 | 1): ModuliShares {
-  const of = (sections: readonly SectionAnswer[]): number => sectionNamed(sections, section).racking[way];
-  const power = (sections: readonly SectionAnswer[]): number =>
-    -Math.log(of(sections) / of(coarse.sections)) / Math.log(larger);
-  return { along: power(stiffer.along), across: power(stiffer.across) };
 }
 
 /**

@@ -3,7 +3,6 @@ import { at, under } from "../../algebra/lists.js";
 import { type JoinedParts, joinedParts, type PreparedLink } from "../../fem/index.js";
 import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
-import type { ModuliShares } from "../stiffness/panel-stiffness.js";
 import { type BoxModel, boxModel, type ElementTarget } from "./box-model.js";
 import { type CaseMasses, caseMasses } from "./case-loads.js";
 import { type CaseLink, hardwareLinks, type RefusedLink } from "./hardware-links.js";
@@ -55,16 +54,6 @@ export function joinedBodies(input: ReviewInput, elementTarget: ElementTarget): 
  */
 export function caseSystem(input: ReviewInput, bodies: JoinedBodies): CaseSystem {
   return { ...bodies, input, masses: caseMasses(input, bodies.model) };
-}
-
-/** Its sections by themselves, on their feet, their sheets stiffer than measured. */
-export function sectionSystem(
-  input: ReviewInput,
-  elementTarget: ElementTarget,
-  shares: ModuliShares,
-): JoinedBodies {
-  const model = boxModel(input, elementTarget, shares);
-  return { input, model, refused: [], joined: joinedParts(model.parts, feetOf(model)) };
 }
 
 function feetOf(model: BoxModel): readonly CaseLink[] {

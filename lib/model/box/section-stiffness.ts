@@ -4,19 +4,28 @@ import {
   alongLine,
   type BoxSpot,
   type BoxStructure,
+  type DofShares,
+  type FaceName,
   faceShear,
   fittingMotion,
   movedJoined,
   pullAt,
   type SeamLoad,
+  type Sheet,
   seamFlows,
   seamLoad,
+  sheetSlope,
   spaceDofs,
+  sumOfShares,
+  workOfChange,
 } from "../../fem/index.js";
 import { Refusal } from "../../refusal.js";
+import type { ReviewInput } from "../review-input.js";
+import { type ModuliShares, panelSheet } from "../stiffness/panel-stiffness.js";
+import { facePanels } from "./box-body.js";
 import { type JoinedBodies, type Subsystem, subsystem } from "./case-system.js";
 import { edgePitch } from "./edge-joints.js";
-import { perAxis, seamName } from "./places.js";
+import { boxFaces, perAxis, seamName } from "./places.js";
 import { corners, footEnd } from "./standing-links.js";
 
 /** A section's stiffness and what its seams carry. */
@@ -35,11 +44,11 @@ export interface SectionStiffness {
 export function sectionStiffness(system: JoinedBodies, number: number): SectionStiffness {
   const { name, problem } = at(system.model.bodies, number);
   const { structure } = at(system.model.parts, number);
-  const whole = subsystem(system, [number], ({ kind }) => kind === "stand");
+  const whole = onFeet(system, number);
   const [x, y] = [pushed(structure, whole, 0), pushed(structure, whole, 1)];
   return {
     section: name,
-    racking: [1 / x.way, 1 / y.way],
+    racking: [1 / Math.abs(x.way), 1 / Math.abs(y.way)],
     twist: twistStiffness(system, whole, number),
     seams: (problem.seams ?? []).map((seam) => {
       const pitch = edgePitch(system.input, name, seam);
@@ -50,17 +59,43 @@ export function sectionStiffness(system: JoinedBodies, number: number): SectionS
   };
 }
 
+function onFeet(system: JoinedBodies, number: number): Subsystem {
+  return subsystem(system, [number], ({ kind }) => kind === "stand");
+}
+
+/** How a section under a push of 1 N along its top edge moved. */
+interface Pushed {
+  /** Its degrees of freedom. */
+  readonly moved: Float64Array;
+  /** How far its top racks, m. */
+  readonly way: number;
+  /** That as shares of its movements. */
+  readonly measure: DofShares;
+}
+
 /**
- * Its movements under a push of 1 N along its top edge, along x (0) or y (1), and how far its top racks, m: by the
- * shear of the walls along the push, or where they are open by how far the pushed edge goes.
+ * A section pushed along x (0) or y (1): how far its top racks, by the shear of the walls along the push, or where they
+ * are open by how far the pushed edge goes.
  *
  * @throws Refusal where all that could be pushed at its top is open
  */
-function pushed(
-  structure: BoxStructure,
-  whole: Subsystem,
-  axis: 0 | 1,
-): { readonly moved: Float64Array; readonly way: number } {
+function pushed(structure: BoxStructure, whole: Subsystem, axis: 0 | 1): Pushed {
+  const edge = pushedEdge(structure, axis);
+  const moved = movedBy(structure, whole, edge);
+  const measure = rackingShares(structure, axis) ?? edge;
+  return { moved, way: sumOfShares(measure, moved), measure };
+}
+
+function movedBy(structure: BoxStructure, whole: Subsystem, { dofs, shares }: DofShares): Float64Array {
+  const load = new Float64Array(spaceDofs * structure.nodes.length);
+  dofs.forEach((dof, i) => {
+    add(load, dof, at(shares, i));
+  });
+  return at(movedJoined(whole, [load]).displacements, 0);
+}
+
+/** @throws Refusal where all that could be pushed at its top is open */
+function pushedEdge(structure: BoxStructure, axis: 0 | 1): DofShares {
   const { name, length, width, height, faces } = structure.problem;
   const far: BoxSpot = [length, width, 0];
   const pushedAt = ([0, 1] as const).find(
@@ -70,23 +105,65 @@ function pushed(
     throw new Refusal(`${name} is open where a push along ${axis === 0 ? "x" : "y"} would come`);
   const from: BoxSpot = perAxis((way) => (way === 2 ? height : way === axis ? pushedAt * far[way] : 0));
   const to: BoxSpot = perAxis((way) => (way === 2 || way === axis ? from[way] : far[way]));
-  const on = alongLine(structure, from, to);
-  const load = new Float64Array(spaceDofs * structure.nodes.length);
-  on.nodes.forEach((node, i) => {
-    add(load, spaceDofs * node + axis, at(on.shares, i));
-  });
-  const moved = at(movedJoined(whole, [load]).displacements, 0);
+  const { nodes, shares } = alongLine(structure, from, to);
+  return { dofs: nodes.map((node) => spaceDofs * node + axis), shares };
+}
+
+/** How far the top racks against the bottom by the shear of the walls along a push; undefined where they are open. */
+function rackingShares(structure: BoxStructure, axis: 0 | 1): DofShares | undefined {
+  const { height, faces } = structure.problem;
   const along = axis === 0 ? (["y0", "y1"] as const) : (["x0", "x1"] as const);
-  const walls = along.filter((wall) => faces[wall]);
-  if (walls.length === 0) {
-    const way = on.nodes.reduce(
-      (sum, node, i) => sum + at(on.shares, i) * at(moved, spaceDofs * node + axis),
-      0,
-    );
-    return { moved, way: Math.abs(way) };
-  }
-  const shear = walls.reduce((sum, wall) => sum + faceShear(structure, moved, wall), 0);
-  return { moved, way: (Math.abs(shear) / walls.length) * height };
+  const walls = along.filter((wall) => faces[wall]).map((wall) => faceShear(structure, wall));
+  if (walls.length === 0) return undefined;
+  return {
+    dofs: walls.flatMap(({ dofs }) => dofs),
+    shares: walls.flatMap(({ shares }) => shares.map((share) => (share * height) / walls.length)),
+  };
+}
+
+/** The powers with which what a section racks follows the moduli of its sheets, pushed along x and along y. */
+export type RackingPowers = readonly [x: ModuliShares, y: ModuliShares];
+
+/** Share of a modulus to either side at which sheets are compared. */
+const step = 1e-4;
+
+/**
+ * How what a section racks follows the moduli of its sheets, from its energy: by the work that the push's movement does
+ * on that of a load where it is measured, through the change of the sheets (adjoint method).
+ *
+ * @throws Refusal where all that could be pushed at its top is open
+ */
+export function sectionPowers(system: JoinedBodies, number: number): RackingPowers {
+  const { name } = at(system.model.bodies, number);
+  const { structure } = at(system.model.parts, number);
+  const whole = onFeet(system, number);
+  const changes = {
+    along: sheetSlopes(system.input, name, "along"),
+    across: sheetSlopes(system.input, name, "across"),
+  };
+  const powers = (axis: 0 | 1): ModuliShares => {
+    const { moved, way, measure } = pushed(structure, whole, axis);
+    const measured = movedBy(structure, whole, measure);
+    const power = (grain: keyof ModuliShares): number =>
+      -workOfChange(structure, changes[grain], measured, moved) / way;
+    return { along: power("along"), across: power("across") };
+  };
+  return [powers(0), powers(1)];
+}
+
+/** How the sheet of each face of a section follows a modulus, for the modulus as it is. */
+function sheetSlopes(
+  input: ReviewInput,
+  section: string,
+  grain: keyof ModuliShares,
+): Readonly<Partial<Record<FaceName, Sheet>>> {
+  return Object.fromEntries(
+    facePanels(input, section, "face").map((panel) => {
+      const sheet = (share: number): Sheet =>
+        panelSheet(panel, input, { along: 1, across: 1, [grain]: share });
+      return [boxFaces[panel.face][0], sheetSlope(sheet(1 - step), sheet(1 + step), 2 * step)];
+    }),
+  );
 }
 
 function twistStiffness({ model }: JoinedBodies, whole: Subsystem, number: number): number {
