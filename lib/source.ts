@@ -77,6 +77,7 @@ export type SourceKey =
   | "en-1990"
   | "asce-7"
   | "en-1022"
+  | "icwm"
   | "en-12195"
   | "ctu-code"
   | "astm-d4169"
@@ -255,6 +256,11 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     year: 2016,
   },
   "en-1022": { title: "EN 1022 Furniture - Seating - Stability", author: "CEN", year: 2018 },
+  icwm: {
+    title: "ANSI ICWM Vocabulary, performance and testing requirements for casters and wheels",
+    author: "Institute of Caster and Wheel Manufacturers",
+    year: 2018,
+  },
   "en-1990": { title: "EN 1990 Basis of structural design", author: "CEN", year: 2002 },
   "finite-element-procedures": { title: "Finite Element Procedures", author: "K. J. Bathe", year: 1996 },
   "en-12195": {

@@ -13,8 +13,8 @@ import {
   recordOf,
 } from "../quantity/index.js";
 import { cite } from "../source.js";
-import { outlineFaults } from "./mesh/index.js";
-import type { PanelProblem } from "./panel/index.js";
+import { type Outline, outlineFaults, sharpBoxesOf } from "./mesh/index.js";
+import type { PanelLoad, PanelProblem } from "./panel/index.js";
 import {
   type HeldPanel,
   heldEdgeFaults,
@@ -177,23 +177,23 @@ function patchFaults({ length, width, patch: { x, y }, patchLength, patchWidth }
 
 /** Under a force of 1 N. */
 function patchProblem(inputs: PatchedPanel): PanelProblem {
-  const { patch, patchLength, patchWidth, points: held } = inputs;
-  const over = { left: patch.x, bottom: patch.y, width: patchLength, height: patchWidth };
-  // A rectangle without load within it asks for more elements where moments are largest.
-  const within = {
-    left: patch.x + patchLength / 3,
-    bottom: patch.y + patchWidth / 3,
-    width: patchLength / 3,
-    height: patchWidth / 3,
-  };
-  return {
-    ...meshedPanelProblem({ ...inputs, pressure: Pressure.si(1) }),
-    heldPoints: heldAt(held),
-    loads: [
-      { kind: "patch", over, force: 1 },
-      { kind: "patch", over: within, force: 0 },
-    ],
-  };
+  const problem = meshedPanelProblem({ ...inputs, pressure: Pressure.si(1) });
+  return { ...problem, heldPoints: heldAt(inputs.points), loads: patchLoads(inputs, problem.outline) };
+}
+
+/** Straight lines of a mesh follow the rectangle and its middle third; a mesh that curved openings shape stays as it is. */
+function patchLoads(
+  { patch: { x, y }, patchLength, patchWidth }: PatchedPanel,
+  outline: Outline,
+): readonly PanelLoad[] {
+  const over = { left: x, bottom: y, width: patchLength, height: patchWidth };
+  if (!sharpBoxesOf(outline)) return [{ kind: "spread", over, force: 1 }];
+  const [width, height] = [patchLength / 3, patchWidth / 3];
+  const middle = { left: x + width, bottom: y + height, width, height };
+  return [
+    { kind: "patch", over, force: 1 },
+    { kind: "patch", over: middle, force: 0 },
+  ];
 }
 
 function heldAt(places: readonly PanelPlace[]): PanelProblem["heldPoints"] {

@@ -36,6 +36,7 @@ export * from "./strength/panel-load.js";
 export * from "./strength/panel-strength.js";
 export * from "./strength/pressed-place.js";
 export * from "./strength/sheet-strength.js";
+export * from "./strength/thrown.js";
 export * from "./travel/balancing.js";
 export * from "./travel/drops.js";
 export * from "./travel/footprint.js";

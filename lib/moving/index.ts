@@ -5,6 +5,7 @@ export * from "./cushion-curve.js";
 export * from "./cushion-pad.js";
 export * from "./drop.js";
 export * from "./handles.js";
+export * from "./impact.js";
 export * from "./inertia.js";
 export * from "./lashing.js";
 export * from "./lift.js";

@@ -39,13 +39,29 @@ const coarsening = 3;
  * @param element target of the mesh that is judged
  */
 export function coarsePanel(problem: PanelProblem, elementTarget: ElementTarget): FactoredPanel {
-  return keptCoarse({ problem, elementTarget });
+  return underLoads(keptCoarse({ problem: unloaded(problem), elementTarget }), problem);
 }
 
-/** What sags is asked next how it answers to its moduli, on the same mesh. */
+/** What sags is asked next how it answers to its moduli or to another load, on the same mesh. */
 const keptCoarse: (task: PanelTask) => FactoredPanel = keptByContent(2, ({ problem, elementTarget }) =>
   factoredPanel(problem, elementTarget / coarsening, 0),
 );
+
+/** The last panel, for its next load. */
+const keptFine: (task: PanelTask) => FactoredPanel = keptByContent(1, ({ problem, elementTarget }) =>
+  factoredPanel(problem, elementTarget),
+);
+
+/** Without the loads that no mesh follows: whatever spreads them, the panel is factored once. */
+function unloaded(problem: PanelProblem): PanelProblem {
+  const loads = problem.loads.filter(({ kind }) => kind === "patch" || kind === "point");
+  return { ...problem, loads };
+}
+
+/** A kept panel with the loads of a problem that is like it in all else. */
+function underLoads({ structure, factors }: FactoredPanel, { loads }: PanelProblem): FactoredPanel {
+  return { structure: { ...structure, problem: { ...structure.problem, loads } }, factors };
+}
 
 /**
  * The largest deflection on two meshes.
@@ -54,7 +70,7 @@ const keptCoarse: (task: PanelTask) => FactoredPanel = keptByContent(2, ({ probl
  * @param element target of the finer mesh
  */
 export function trustedDeflection(problem: PanelProblem, elementTarget: ElementTarget): TrustedDeflection {
-  const panel = bent(factoredPanel(problem, elementTarget));
+  const panel = bent(underLoads(keptFine({ problem: unloaded(problem), elementTarget }), problem));
   const { value, at } = largestDeflection(panel);
   const coarse = bent(coarsePanel(problem, elementTarget));
   return { value, at, meshError: meshChange(value, largestDeflection(coarse).value), panel, coarse };

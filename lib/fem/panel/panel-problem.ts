@@ -39,6 +39,8 @@ export type PanelLoad =
   | { readonly kind: "pressure"; readonly pressure: number }
   /** A force spread over a rectangle, N. */
   | { readonly kind: "patch"; readonly over: MeshBox; readonly force: number }
+  /** The same without sides that the mesh must follow: for a mesh that curved openings shape. */
+  | { readonly kind: "spread"; readonly over: MeshBox; readonly force: number }
   /** A force spread along a straight line of the rim, N. */
   | { readonly kind: "line"; readonly from: Spot; readonly to: Spot; readonly force: number }
   | { readonly kind: "point"; readonly at: Spot; readonly force: number }

@@ -109,15 +109,36 @@ function nodeForces(structure: PanelStructure, load: PanelLoad): readonly NodeFo
       return pressed(structure, () => load.pressure);
     case "weight":
       return pressed(structure, (element) => load.acceleration * entry(structure.sheets, element).mass[0]);
-    case "point": {
-      const { nodes, weights } = locate(structure.mesh, load.at);
-      return Array.from(nodes, (node, i): NodeForce => [node, load.force * entry(weights, i)]);
-    }
+    case "point":
+      return pointForces(structure, load.at, load.force);
+    case "spread":
+      return spreadForces(structure, load);
     case "line":
       return lineForces(structure, load);
     case "patch":
       return patchForces(structure, load);
   }
+}
+
+function pointForces({ mesh }: PanelStructure, at: Spot, force: number): readonly NodeForce[] {
+  const { nodes, weights } = locate(mesh, at);
+  return Array.from(nodes, (node, i): NodeForce => [node, force * entry(weights, i)]);
+}
+
+/** Points along each side of a rectangle that stand for the load on it. */
+const spreadPoints = 12;
+
+/** Even points, each with its share. */
+function spreadForces(
+  structure: PanelStructure,
+  { over: { left, bottom, width, height }, force }: Extract<PanelLoad, { kind: "spread" }>,
+): readonly NodeForce[] {
+  const shares = Array.from({ length: spreadPoints }, (_, i) => (i + 0.5) / spreadPoints);
+  return shares.flatMap((a) =>
+    shares.flatMap((b) =>
+      pointForces(structure, [left + a * width, bottom + b * height], force / spreadPoints ** 2),
+    ),
+  );
 }
 
 /** @throws Refusal when no rim is left under the load */

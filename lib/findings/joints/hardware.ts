@@ -1,12 +1,9 @@
 /** Whether the fasteners of corners, casters and hinges hold: set down hard, struck by a kerb, hung with an open door. */
-import type { Fastening, HardwarePart, PanelPart } from "../../design/index.js";
+import type { HardwarePart, PanelPart } from "../../design/index.js";
 import { type CombinedInputs, combinedUse, groupPull, groupStrength } from "../../fastening/index.js";
 import {
   densityOf,
-  fastenerStrength,
-  fasteningsOf,
   type KnownStrength,
-  oneOfEach,
   type ReviewInput,
   sectionBalance,
   stackedBalance,
@@ -17,41 +14,9 @@ import { handleForce } from "../../moving/index.js";
 import { Force, Length, Mass, Moment, newton, Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
-import { type Answer, type Need, type Question, question, type Subjects } from "../question.js";
-import { countOf, each, mostOf } from "../subjects.js";
-
-/** A piece of hardware with its fasteners, of which there is one group at least. */
-interface Held {
-  /** The piece of hardware. */
-  readonly part: HardwarePart;
-  /** One group of what holds it. */
-  readonly first: Fastening;
-  /** All that holds it. */
-  readonly groups: readonly Fastening[];
-}
-
-/** One of each item and section of a duty. */
-function eachHeld(duty: HardwarePart["item"]["duty"]): Subjects<Held> {
-  return each(
-    (input) => heldOf(input, duty),
-    ({ part: { section, stock } }) => `${section}.${stock.name}`,
-    ({ part: { section, stock } }) => `${stock.name} of ${section}`,
-  );
-}
-
-function heldOf(input: ReviewInput, duty: HardwarePart["item"]["duty"]): readonly Held[] {
-  return oneOfEach(input, duty).flatMap((part) => {
-    const groups = fasteningsOf(part, input);
-    const [first] = groups;
-    return first ? [{ part, first, groups }] : [];
-  });
-}
-
-function strengthIn(direction: "shear" | "pull") {
-  return {
-    find: (input, { first }) => fastenerStrength(first, direction, input),
-  } satisfies Need<Held, KnownStrength>;
-}
+import { type Answer, type Question, question } from "../question.js";
+import { countOf, mostOf } from "../subjects.js";
+import { eachHeld, type Held, heldOf, strengthIn } from "./held-hardware.js";
 
 /** A section set down on one corner: its weight with a jolt, shared by all fasteners of that corner. */
 export const corners: Question = question({

@@ -2,6 +2,10 @@
 import type { Question } from "../question.js";
 import { panelsBend, shelvesBend } from "./panels.js";
 import { leaning, standing } from "./person.js";
+import { thrownAtLatch, thrownThings } from "./thrown.js";
 
 /** In the order in which they are told. */
-export const strengthQuestions: readonly Question[] = [standing, leaning, panelsBend, shelvesBend];
+export const strengthQuestions: readonly Question[] = [
+  ...[standing, leaning, thrownThings, thrownAtLatch],
+  ...[panelsBend, shelvesBend],
+];

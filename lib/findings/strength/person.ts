@@ -1,6 +1,12 @@
 /** Whether a panel bears a person: who stands, kneels or sits on the top, or leans on a side. */
 import type { PanelPart } from "../../design/index.js";
-import { holdOf, pressedWhereWeakest, type ReviewInput, sheetStrength } from "../../model/index.js";
+import {
+  holdOf,
+  pressedSide,
+  pressedWhereWeakest,
+  type ReviewInput,
+  sheetStrength,
+} from "../../model/index.js";
 import { type PersonWay, personLoad } from "../../moving/index.js";
 import { Force, Length } from "../../quantity/index.js";
 import { type Citation, cite } from "../../source.js";
@@ -86,12 +92,11 @@ function pressed(input: ReviewInput, sheet: JudgedSheet, way: PersonWay): Judged
   const { panel } = sheet;
   const line = personLoad.worked({ way });
   const { force, side } = line.value;
-  const { moments, because } = pressedWhereWeakest(
-    panel,
-    holdOf(panel, input),
-    { force, length: side, width: side },
-    input,
-  );
+  const patch = { force, length: side, width: side };
+  const { moments, because } =
+    way === "leans"
+      ? pressedSide(panel, patch, input).leant
+      : pressedWhereWeakest(panel, holdOf(panel, input), patch, input);
   const what = "pressed where it gives most";
   return worstOf(input, sheet, [{ what, moments, because: [line, because], duration: "short" }]);
 }

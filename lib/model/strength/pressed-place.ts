@@ -11,6 +11,7 @@ import {
   type Spot,
 } from "../../fem/index.js";
 import type { WorkedLine } from "../../formula.js";
+import { keptByContent } from "../../kept/index.js";
 import { type Force, Length, LineLoad, Pressure } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
@@ -79,16 +80,29 @@ function roomFor(
     width: held.width,
     cutouts: held.openings.map((shape) => ({ name: "opening", shape })),
   };
-  const about = weakest(held, hold);
+  const room = keptRoom({ outline, about: weakest(held, hold), sides: [length, width] });
+  if (!room) throw new Refusal("strength: openings leave no room to press on");
+  return room;
+}
+
+/** Places kept: those of a large case, and of some edits before. */
+const mostPlaces = 240;
+
+/** The largest of its shrunken sizes that has room, where it has it; undefined where none has. */
+const keptRoom: (asked: {
+  readonly outline: Outline;
+  readonly about: Spot;
+  readonly sides: Spot;
+}) => Room | undefined = keptByContent(mostPlaces, ({ outline, about, sides: [length, width] }) => {
   for (let share = 1; share * Math.min(length, width) >= thumb; share *= shrinking) {
-    const [u, v] = [Math.min(share * length, held.length), Math.min(share * width, held.width)];
+    const [u, v] = [Math.min(share * length, outline.length), Math.min(share * width, outline.width)];
     const clear = nearestClear(outline, about, [u, v]);
     if (!clear) continue;
     const [x, y] = clear;
     return { x: Length.si(x), y: Length.si(y), length: Length.si(u), width: Length.si(v) };
   }
-  throw new Refusal("strength: openings leave no room to press on");
-}
+  return undefined;
+});
 
 /** The middle of a leaf, which single points hold; else where an even load bends it most. */
 function weakest(held: HeldPanel, { points }: PanelHold): Spot {
@@ -98,7 +112,7 @@ function weakest(held: HeldPanel, { points }: PanelHold): Spot {
 }
 
 /** Steps from one end of the panel to the other in which a clear place is looked for. */
-const steps = 48;
+const steps = 32;
 /** Places of the rectangle that must lie on material, along each side. */
 const looks = 7;
 
