@@ -21,7 +21,9 @@ export default defineConfig({
     ? { alias: { "#host": fileURLToPath(new URL("lib/host/node.ts", import.meta.url)) } }
     : {},
   test: {
-    testTimeout: 20_000,
+    // Ten times what the slowest takes on a machine with nothing else to do.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     server: { deps: { external: [/\/lib\/dist\//] } },
     projects: [
       {

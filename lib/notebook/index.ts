@@ -4,6 +4,7 @@ export * from "./sweep/index.js";
 export * from "./tables/bending.js";
 export * from "./tables/broken-strips.js";
 export * from "./tables/buying.js";
+export * from "./tables/chart-units.js";
 export * from "./tables/face-options.js";
 export * from "./tables/heat.js";
 export * from "./tables/inside.js";

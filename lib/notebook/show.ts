@@ -27,7 +27,7 @@ export function showIn(style: ShowStyle): Show {
     const faults: unknown[] = [];
     for (const thing of eachOf(things)) {
       try {
-        views.push(...withStills(toViews(thing, style)));
+        views.push(...withStills(toViews(thing, style)).map(told));
       } catch (error) {
         faults.push(error);
       }
@@ -35,6 +35,13 @@ export function showIn(style: ShowStyle): Show {
     if (views.length > 0 || faults.length === 0) display(views);
     if (faults.length > 0) throw faults[0];
   };
+}
+
+/** A table without rows is told in a sentence. */
+function told(view: View): View {
+  return view.kind === "table" && view.rows.length === 0 && view.caption !== undefined
+    ? { kind: "sentence", text: `${view.caption}: none.` }
+    : view;
 }
 
 /** The things of lists within lists. */

@@ -5,6 +5,7 @@ import { sectionBalance } from "../../lib/model/index.js";
 import {
   dropHeightsTable,
   inertiaTable,
+  journeySentence,
   leanRows,
   massParts,
   massStatesTable,
@@ -15,6 +16,7 @@ import {
 } from "../../lib/notebook/tables/moving.js";
 
 import { Mass } from "../../lib/quantity/index.js";
+import { otherJob } from "../other-jobs.js";
 
 const job = openJob("soil-lab-draft");
 
@@ -78,4 +80,23 @@ test("the lean is told in every direction, four of them by name", () => {
   const rows = leanRows(job, 24);
   expect(rows.map(({ towards }) => towards).filter(Boolean)).toEqual(["back", "right", "front", "left"]);
   expect(rows.every(({ lean }) => lean > 0 && lean < 90)).toBe(true);
+});
+
+test("a box of one section without leaves is told once, not stacked and not with its leaves off", async () => {
+  const box = openJob(await otherJob("bare-box"));
+  const { columns, rows } = massStatesTable(box);
+  expect(rows.map(([what, state]) => [what, state])).toEqual([
+    ["box", "loaded"],
+    ["box", "empty"],
+  ]);
+  expect(columns.at(-1)?.heading).toBe("Above the floor");
+});
+
+test("who moves it, and over what, is the case file's own", async () => {
+  expect(journeySentence(openJob(await otherJob("bare-box")))).toBe(
+    "One person moves it over an even floor, and it rides in a van.",
+  );
+  expect(journeySentence(job)).toMatch(
+    /^2 people move it over an uneven floor, on stairs, outdoors in the wind, and/,
+  );
 });

@@ -5,6 +5,7 @@ import { expect, test } from "vitest";
 import type { PanelTask } from "../../lib/fem/index.js";
 import { openJob } from "../../lib/job/index.js";
 import { battenPoints, meshNote, sagPoints, sweptPanels } from "../../lib/notebook/index.js";
+import { mm } from "../../lib/quantity/index.js";
 import { panel, ply } from "../fem/sheets.js";
 
 const tasks = [0.3, 0.4, 0.5, 0.6, 0.7].map(
@@ -42,11 +43,18 @@ test.each([1, 2])(
 );
 
 test("a sweep of a panel tells its mesh error", { timeout: 60_000 }, async () => {
-  const points = await sagPoints(openJob("soil-lab-draft"), "upper.front", [6, 9], [0, 1], { workers: 1 });
+  const points = await sagPoints(openJob("soil-lab-draft"), "upper.front", [mm(6), mm(9)], [0, 1], {
+    workers: 1,
+  });
   expect(points).toHaveLength(8);
+  // The draft is in inches, so its charts are.
+  const isThick = (inches: number, millimetres: number): boolean =>
+    Math.abs(inches * 25.4 - millimetres) < 1e-3;
   const use = (thickness: number, edges: string): number =>
     Math.max(
-      ...points.filter((one) => one.thickness === thickness && one.edges === edges).map((one) => one.use),
+      ...points
+        .filter((one) => isThick(one.thickness, thickness) && one.edges === edges)
+        .map((one) => one.use),
     );
   expect(use(9, "alone on the bench")).toBeLessThan(use(6, "alone on the bench"));
   expect(use(9, "edges held stiffly")).toBeLessThan(use(9, "alone on the bench"));

@@ -1,4 +1,6 @@
 import { createRequire } from "node:module";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import type { Bundle } from "../../lib/notebook/bundle.js";
 import { viewMime } from "../../lib/page/index.js";
@@ -11,10 +13,13 @@ const kernel = createRequire(import.meta.url)("tslab/dist/jupyter") as {
 const lineChart = sampleCharts["line with slider"] as NonNullable<(typeof sampleCharts)[string]>;
 let shown: Bundle[] = [];
 
-/** A fresh copy, as in a fresh kernel. */
+let copies = 0;
+
+/** A fresh copy of the compiled module, as in a fresh kernel. */
 async function freshShow(): Promise<typeof import("../../lib/notebook/show.js")> {
-  vi.resetModules();
-  return await import("../../lib/notebook/show.js");
+  copies += 1;
+  const file = pathToFileURL(join(import.meta.dirname, "../../lib/dist/notebook/show.js"));
+  return await import(/* @vite-ignore */ `${file.href}?copy=${copies}`);
 }
 
 beforeEach(() => {

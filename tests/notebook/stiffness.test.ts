@@ -1,6 +1,16 @@
 import { expect, test } from "vitest";
-import { openJob } from "../../lib/job/index.js";
-import { loadCaseTable, rackedDrawing } from "../../lib/notebook/index.js";
+import { type Job, openJob } from "../../lib/job/index.js";
+import {
+  loadCaseTable,
+  mostCutPanel,
+  rackedDrawing,
+  sagChart,
+  scalesToTry,
+  stiffnessAnswer,
+  thicknessesToTry,
+} from "../../lib/notebook/index.js";
+import { Length } from "../../lib/quantity/index.js";
+import { otherJob } from "../other-jobs.js";
 
 const job = openJob("soil-lab-draft");
 
@@ -33,4 +43,42 @@ test("the racked box is drawn with its openings and its door, its title says how
   expect(roles.filter((role) => role === "panel")).toHaveLength(6);
   expect(roles.filter((role) => role === "opening").length).toBeGreaterThanOrEqual(3);
   expect(roles.filter((role) => role === "hardware")).toHaveLength(1);
+});
+
+test("thicknesses to try are the panel's own and those in stock, or around its own", async () => {
+  const inMm = (of: Job, panel: string): number[] =>
+    thicknessesToTry(of, panel).map((thickness) => Number(Length.in(thickness, "mm").toFixed(3)));
+  const box = openJob(await otherJob("bare-box"));
+  expect(inMm(box, "box.front")).toEqual([10, 15]);
+  const lone = { ...box, stock: { ...box.stock, sheets: box.stock.sheets.slice(0, 1) } };
+  expect(inMm(lone, "box.front")).toEqual([6.667, 10, 13.333]);
+});
+
+test("a panel without openings is charted by thickness, one with openings by what is cut away", async () => {
+  const box = openJob(await otherJob("bare-box"));
+  const panel = mostCutPanel(box);
+  expect(scalesToTry(box, panel)).toEqual([1]);
+  const point = { thickness: 10, cutAway: 0, edges: "alone on the bench", use: 0.4, meshError: 1 };
+  const byThickness = JSON.stringify(sagChart(box, panel, [point, { ...point, thickness: 15 }]).spec);
+  expect(byThickness).toContain("Ply");
+  expect(byThickness).not.toContain("Cut away");
+  expect(scalesToTry(job, "upper.front")).toEqual([0, 0.7, 1]);
+  const cut = { ...point, cutAway: 30 };
+  const byShare = sagChart(job, "upper.front", [point, cut, { ...cut, thickness: 15 }]);
+  expect(JSON.stringify(byShare.spec)).toContain("Cut away");
+});
+
+test("the answer names what fails, not what is nearest to its limit", async () => {
+  const box = openJob(await otherJob("bare-box"));
+  const [one, two] = box.review.stiffness;
+  if (!one || !two) throw new Error("expected two findings");
+  const close = { ...one, verdict: "close" as const, ratio: 1.4, question: "Will the front stay stiff?" };
+  const fails = { ...two, verdict: "fails" as const, ratio: 1.2, question: "Will the shelf stay stiff?" };
+  const judged = { ...box, review: { ...box.review, stiffness: [close, fails], strength: [] } };
+  expect(stiffnessAnswer(judged)).toContain("Look at this first: Will the shelf stay stiff?");
+  const holding = { ...one, verdict: "holds" as const, ratio: 0.41, subject: "box.front" };
+  const sound = { ...box, review: { ...box.review, stiffness: [holding], strength: [holding] } };
+  expect(stiffnessAnswer(sound)).toBe(
+    "All 2 questions hold. Most is asked of box.front: 41 % of what it may be.",
+  );
 });

@@ -2,7 +2,7 @@
 import { contourPieces, trustedDeflection, usualElementTarget } from "../../fem/index.js";
 import { panelRemedies, showFine, showMeshError, styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
-import { hingedProblem, panelNamed } from "../../model/index.js";
+import { battenSize, hingedProblem, panelNamed } from "../../model/index.js";
 import { type DrawingMark, type DrawingView, drawing, type TableView, tableOf } from "../../page/index.js";
 import { Length, Mass, Ratio, ratio } from "../../quantity/index.js";
 import { panelDrawing } from "./stiffness.js";
@@ -51,6 +51,13 @@ export function remedyTable(job: Job, id: string): TableView {
         cell: ({ cost }) => (cost === undefined ? "" : `${cost.toFixed(2)} ${currency}`),
       },
     ],
-    `What would make ${id} stiffer, the stiffest first`,
+    `What would make ${id} stiffer, the stiffest first; a batten is ${battenWords(job)}`,
   );
+}
+
+/** The size of a batten that is tried, in the case's own units. */
+function battenWords({ case: description }: Job): string {
+  const style = styleOf(description);
+  const show = (size: number): string => showFine(Length.si(size), style);
+  return `${show(battenSize.width)} wide and ${show(battenSize.height)} high, of the same sheet`;
 }

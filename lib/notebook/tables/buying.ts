@@ -7,10 +7,11 @@ import {
   type SheetPlan,
   sawSteps,
 } from "../../cutting/index.js";
+import { counted } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { type ChartView, type DrawingView, type TableView, tableOf } from "../../page/index.js";
 import { boughtOf, kerfSweep, type Offcut, offcutUse, rollLengths } from "../../plan/index.js";
-import { Area, addMoney, Length, Money, mm } from "../../quantity/index.js";
+import { Area, addMoney, Length, Money } from "../../quantity/index.js";
 import {
   barCutsDrawing,
   codeOf,
@@ -25,6 +26,7 @@ import {
   stopTable,
 } from "../../recipe/index.js";
 import { type BenchCut, type BenchRow, benchChart } from "../bench-chart.js";
+import { chartLength, lengthUnit } from "./chart-units.js";
 
 /** Sheets, laminates and bars to buy, what comes from the rack, and the least that any plan could cost. */
 export function cutStockTable({ review: { purchases } }: Job): TableView {
@@ -144,7 +146,7 @@ export function stopTables(job: Job): readonly TableView[] {
 
 /** What the sheets cost at another kerf and another price, in plain numbers. */
 export interface SheetCostPoint {
-  /** mm */
+  /** In the case's own unit: in or mm. */
   readonly kerf: number;
   /** Change of the price, % */
   readonly price: number;
@@ -155,15 +157,15 @@ export interface SheetCostPoint {
 /** Cost of all sheets of ply, for every kerf with every change of their price. */
 export function sheetCosts(
   job: Job,
-  kerfs: readonly number[],
+  kerfs: readonly Length[],
   changes: readonly number[],
 ): readonly SheetCostPoint[] {
   const prices = new Map(job.stock.sheets.map(({ name, price }) => [name, price.amount]));
-  const rows = kerfSweep(job, kerfs.map(mm));
+  const rows = kerfSweep(job, kerfs);
   return kerfs.flatMap((kerf) => {
-    const atKerf = rows.filter((row) => Math.abs(Length.in(row.kerf, "mm") - kerf) < 1e-9);
+    const atKerf = rows.filter((row) => Math.abs(row.kerf - kerf) < 1e-12);
     const cost = atKerf.reduce((sum, { stock, sheets }) => sum + sheets * (prices.get(stock) ?? 0), 0);
-    return changes.map((price) => ({ kerf, price, cost: cost * (1 + price / 100) }));
+    return changes.map((price) => ({ kerf: chartLength(job, kerf), price, cost: cost * (1 + price / 100) }));
   });
 }
 
@@ -171,17 +173,17 @@ export function sheetCosts(
 export interface KerfPoint {
   /** Name of the sheet. */
   readonly stock: string;
-  /** mm */
+  /** In the case's own unit: in or mm. */
   readonly kerf: number;
   /** How many are bought. */
   readonly sheets: number;
 }
 
 /** Whether a thinner blade saves a sheet. */
-export function kerfPoints(job: Job, kerfs: readonly number[]): readonly KerfPoint[] {
-  return kerfSweep(job, kerfs.map(mm)).map(({ stock, kerf, sheets }) => ({
+export function kerfPoints(job: Job, kerfs: readonly Length[]): readonly KerfPoint[] {
+  return kerfSweep(job, kerfs).map(({ stock, kerf, sheets }) => ({
     stock,
-    kerf: Length.in(kerf, "mm"),
+    kerf: chartLength(job, kerf),
     sheets,
   }));
 }
@@ -202,7 +204,16 @@ export function buyingAnswer(job: Job): string {
     needs.reduce((sum, need) => sum + boughtOf(need), 0);
   const { sheets: kerf } = job.review.purchases.kerfs;
   const proven = plans.every(({ proof }) => proof.proven) ? "proven" : "not all proven";
-  return `${count(sheets)} sheets of ply, ${count(facings)} of laminate and ${count(bars)} bars to buy cost ${Money.show(cost)}; no plan can cost less than ${Money.show(least)} (${proven}). Kerf ${Length.show(kerf.kerf, { unit: "mm", digits: 2 })}, ${kerf.from}.`;
+  const bought = [
+    [count(sheets), "sheet of ply", "sheets of ply"],
+    [count(facings), "sheet of laminate", "sheets of laminate"],
+    [count(bars), "bar", "bars"],
+  ] as const;
+  const words = bought.flatMap(([many, one, more]) => (many > 0 ? [counted(many, one, more)] : []));
+  if (words.length === 0) return "Every sheet and bar that it takes stands on the rack.";
+  const list = [words.slice(0, -1).join(", "), words.at(-1)].filter(Boolean).join(" and ");
+  const width = Length.show(kerf.kerf, { unit: lengthUnit(job), digits: 2, exact: true });
+  return `To buy: ${list}, for ${Money.show(cost)}; no plan can cost less than ${Money.show(least)} (${proven}). Kerf ${width}, ${kerf.from}.`;
 }
 
 /** How many different bars each extrusion is cut into, and the fewest that any plan of this cost can do with. */

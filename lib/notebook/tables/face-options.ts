@@ -12,15 +12,16 @@ export interface FaceCostPart {
   readonly option: string;
   /** Laminate or adhesive. */
   readonly part: string;
-  /** Of a square metre, in the job's currency. */
+  /** Of a square foot or a square metre, in the job's currency. */
   readonly cost: number;
 }
 
 /** Cost of each option, split into laminate and adhesive, the cheapest first. */
 export function faceCostParts(job: Job): readonly FaceCostPart[] {
+  const { size } = areaOf(job.case);
   return faceOptions(job).flatMap((option) => [
-    { option: optionName(option), part: "laminate", cost: option.cost.facing.amount },
-    { option: optionName(option), part: "adhesive", cost: option.cost.adhesive.amount },
+    { option: optionName(option), part: "laminate", cost: size * option.cost.facing.amount },
+    { option: optionName(option), part: "adhesive", cost: size * option.cost.adhesive.amount },
   ]);
 }
 
@@ -30,9 +31,9 @@ export interface FacePoint {
   readonly option: string;
   /** Name of the laminate. */
   readonly laminate: string;
-  /** Of a square metre, in the job's currency. */
+  /** Of a square foot or a square metre, in the job's currency. */
   readonly cost: number;
-  /** g/m2 */
+  /** oz/ft2 or g/m2 */
   readonly mass: number;
   /** Times the bare sheet. */
   readonly stiffness: number;
@@ -42,11 +43,12 @@ export interface FacePoint {
 
 /** Cost against mass of each option. */
 export function facePoints(job: Job): readonly FacePoint[] {
+  const { size, mass } = areaOf(job.case);
   return faceOptions(job).map((option) => ({
     option: optionName(option),
     laminate: option.facing.name,
-    cost: option.cost.total.amount,
-    mass: AreaDensity.in(option.mass, "g/m2"),
+    cost: size * option.cost.total.amount,
+    mass: AreaDensity.in(option.mass, mass),
     stiffness: option.stiffening,
     worth: option.front ? "nothing beats it" : "beaten",
   }));
@@ -77,36 +79,62 @@ function costText({ cost, costInterval: interval }: FaceOption, area: Area): str
   return interval ? `${shown} ± ${((area * (interval.high - interval.low)) / 2).toFixed(2)}` : shown;
 }
 
+/** What costs and masses of faces are told for, in a reader's own system. */
+export interface FaceMeasure {
+  /** In words. */
+  readonly name: "square foot" | "square metre";
+  /** As a unit under a charted cost. */
+  readonly per: "ft²" | "m²";
+  /** Its size. */
+  readonly size: Area;
+  /** The unit of a charted mass. */
+  readonly mass: "oz/ft2" | "g/m2";
+}
+
 /** The measure of area that a reader of either system thinks in. */
-function areaOf({ units }: Job["case"]): { readonly name: string; readonly size: Area } {
+export function areaOf({ units }: Job["case"]): FaceMeasure {
   return units === "inch"
-    ? { name: "square foot", size: Area.of(1, "ft2") }
-    : { name: "square metre", size: Area.of(1, "m2") };
+    ? { name: "square foot", per: "ft²", size: Area.of(1, "ft2"), mass: "oz/ft2" }
+    : { name: "square metre", per: "m²", size: Area.of(1, "m2"), mass: "g/m2" };
+}
+
+/** What the chapter on laminates says of a case that has none; nothing of one that has some. */
+export function unfacedNote({ parts, case: { name } }: Job): readonly string[] {
+  if (parts.facings.length > 0) return [];
+  return [`${name} has no laminate, so this does not apply to it; what follows is what the tables offer.`];
 }
 
 /** The cheapest, the lightest and the stiffest option, and the chosen one. */
 export function facingAnswer(job: Job): string {
   const options = faceOptions(job);
   const [cheapest] = options;
+  const [unfaced] = unfacedNote(job);
+  if (unfaced !== undefined) return unfaced;
   if (!cheapest) return "There is no laminate or no adhesive in the tables.";
   const least = (of: (option: FaceOption) => number): FaceOption =>
     options.reduce((best, one) => (of(one) < of(best) ? one : best), cheapest);
   const [lightest, stiffest] = [least(({ mass }) => mass), least(({ stiffening }) => -stiffening)];
   const style = styleOf(job.case);
+  const area = areaOf(job.case);
+  const priceOf = ({ cost }: FaceOption): string => Money.show(timesMoney(area.size, cost.total));
   const chosen = options.find((option) => option.chosen);
   return [
-    `The cheapest finished square metre is ${optionName(cheapest)} at ${Money.show(cheapest.cost.total)}`,
+    `The cheapest finished ${area.name} is ${optionName(cheapest)} at ${priceOf(cheapest)}`,
     `the lightest ${optionName(lightest)} at ${AreaDensity.show(lightest.mass, { ...style, digits: 3 })}`,
     `the stiffest ${optionName(stiffest)} at ${Ratio.show(stiffest.stiffening, { digits: 3 })} times the bare sheet`,
-    chosenWords(chosen, cheapest),
+    chosenWords(chosen, cheapest, priceOf),
   ].join("; ");
 }
 
-function chosenWords(chosen: FaceOption | undefined, cheapest: FaceOption): string {
-  if (!chosen) return "the case file asks for no laminate.";
+function chosenWords(
+  chosen: FaceOption | undefined,
+  cheapest: FaceOption,
+  priceOf: (option: FaceOption) => string,
+): string {
+  if (!chosen) return "the case file asks for none of them.";
   if (chosen === cheapest) return "the case file asks for the cheapest.";
   const beaten = chosen.front ? "which nothing beats in all three" : "which another beats in all three";
-  return `the case file asks for ${optionName(chosen)} at ${Money.show(chosen.cost.total)}, ${beaten}.`;
+  return `the case file asks for ${optionName(chosen)} at ${priceOf(chosen)}, ${beaten}.`;
 }
 
 function optionName({ facing, adhesive }: FaceOption): string {

@@ -29,6 +29,7 @@ import {
   Time,
 } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
+import { lengthUnit } from "./chart-units.js";
 import { mostWanting, tallySentence } from "./tally.js";
 
 /** Every content: where, how heavy, how held, what it draws. */
@@ -159,9 +160,18 @@ function between(line: CushionChart["line"], x: number): number {
 }
 
 /** What holds and what does not, in one sentence. */
-export function insideAnswer({ review: { fitOut } }: Job): string {
-  if (fitOut.length === 0) return "Nothing rides inside, so there is nothing to ask.";
-  return mostWanting(fitOut) ? tallySentence(fitOut) : "What rides inside stays put, cool and powered.";
+export function insideAnswer(job: Job): string {
+  const { fitOut } = job.review;
+  if (nothingInside(job)) return "Nothing rides inside and nothing draws power, so there is nothing to ask.";
+  return mostWanting(fitOut)
+    ? tallySentence(fitOut)
+    : "What rides inside stays put, and nothing asked about it fails.";
+}
+
+/** Whether nothing rides inside, and neither heat nor power is at stake: the chapter then does not apply. */
+export function nothingInside({ case: { contents, services } }: Job): boolean {
+  const { battery, mains, cooling } = services;
+  return contents.length === 0 && battery === undefined && mains === undefined && cooling.length === 0;
 }
 
 /** How long the battery lasts under one load. */
@@ -243,11 +253,11 @@ export interface BracketRow {
 /** Pull on each screw for brackets up to twice as high as the reach. */
 export function bracketRows(job: Job, platform: TriedPlatform): readonly BracketRow[] {
   const { load, reach, screws } = read(platform);
-  const [small, force] = job.case.units === "inch" ? ["in", "lbf"] : ["mm", "N"];
+  const force = job.case.units === "inch" ? "lbf" : "N";
   return Array.from({ length: 16 }, (_, i) => {
     const lever = Length.si((reach * (i + 1)) / 8);
     const pull = platformPull({ load, reach, lever, screws });
-    return { height: Length.in(lever, small), pull: Force.in(pull, force) };
+    return { height: Length.in(lever, lengthUnit(job)), pull: Force.in(pull, force) };
   });
 }
 

@@ -174,7 +174,7 @@ export function woodClimateTable(change: ClimateChange, style: ShowStyle): Table
         cell: ({ temperature }) => keptWarm("stiffness", temperature),
       },
     ],
-    "The ply in that air: shares of its value at 12 % moisture and below 100 °F (38 °C), after weeks in it",
+    `The ply in that air: shares of its value at 12 % moisture and below ${Temperature.show(Temperature.of(38, "°C"), { ...style, digits: 2 })}, after weeks in it`,
   );
 }
 

@@ -31,6 +31,7 @@ import {
 } from "../../moving/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { Angle, Force, Length, Mass, Ratio, showNumber, standardGravity } from "../../quantity/index.js";
+import { lengthUnit } from "./chart-units.js";
 import { mostWanting, tallySentence } from "./tally.js";
 
 /** What a section is made up of, in plain numbers. */
@@ -94,7 +95,7 @@ export function heaviestMoved(job: Job, section: string, steps: number): Heavies
   const [heaviest] = [...inside].sort((a, b) => b.mass - a.mass);
   const lift = job.review.travel.find(({ id }) => id === `travel.lift.${section}`);
   if (!heaviest || lift?.verdict === "unknown" || job.case.journey.people < 2) return undefined;
-  const unit = job.case.units === "inch" ? "in" : "mm";
+  const unit = lengthUnit(job);
   const points = liftSweep(job, heaviest.name, steps).map(({ from, index }) => ({
     from: Length.in(from, unit),
     index,
@@ -232,7 +233,17 @@ export function dropHeightsTable(job: Job): TableView {
           mass <= heaviestTransitCase ? Length.show(transitDrop({ mass, longest }), style) : "too heavy",
       },
     ],
-    "Drop heights: own hands by ASTM D4169 (from memory; over 200 lb one edge falls), a parcel by ISTA 1A, the last column a yardstick by MIL-STD-810",
+    `Drop heights: own hands by ASTM D4169 (from memory; over ${Mass.show(Mass.of(200, "lb"), style)} one edge falls), a parcel by ISTA 1A, the last column a yardstick by MIL-STD-810`,
+  );
+}
+
+/** One section is its own stack, and a case without leaves has none to take off. */
+function statesToShow(job: Job): readonly StateOfMass[] {
+  const { sections, panels } = job.parts;
+  const hasLeaves = panels.some(({ role }) => role === "leaf");
+  return statesOfMass(job).filter(
+    ({ what, state }) =>
+      (sections.length > 1 || what !== "stacked") && (hasLeaves || state !== "loaded, lids and doors off"),
   );
 }
 
@@ -243,13 +254,16 @@ export function massStatesTable(job: Job): TableView {
   const place = ({ centreHalf }: StateOfMass, axis: "x" | "y" | "z", value: Length): string =>
     give(Length.show(value, style), centreHalf && shortLength(centreHalf[axis], job.case.units));
   return tableOf(
-    statesOfMass(job),
+    statesToShow(job),
     [
       ...whatAndState,
       { heading: "Mass", cell: (row) => massWords(row, job.case.units) },
       { heading: "From the left", cell: (row) => place(row, "x", row.balance.value.x) },
       { heading: "From the front", cell: (row) => place(row, "y", row.balance.value.y) },
-      { heading: "Above the floor, stacked", cell: (row) => place(row, "z", above(row.balance.value.z)) },
+      {
+        heading: job.parts.sections.length > 1 ? "Above the floor, stacked" : "Above the floor",
+        cell: (row) => place(row, "z", above(row.balance.value.z)),
+      },
     ],
     "Mass and centre of gravity; ± is half of the 95 % interval that the weighed offcuts leave",
   );
@@ -260,7 +274,7 @@ export function inertiaTable(job: Job): TableView {
   const style = styleOf(job.case);
   const inertia = (value: Inertia): string => Inertia.show(value, style);
   return tableOf(
-    statesOfMass(job),
+    statesToShow(job),
     [
       ...whatAndState,
       { heading: "Nodding, front to back", cell: (row) => inertia(row.inertia.value.x) },
@@ -345,4 +359,17 @@ export function leanRows(job: Job, steps: number): readonly LeanRow[] {
       lean: Angle.in(lean, "deg"),
     };
   });
+}
+
+/** Who moves it and over what, as the case file has it. */
+export function journeySentence({ case: { journey } }: Job): string {
+  const { people, vehicle, floor, stairs, ramp, gust } = journey;
+  const ways = [
+    `over an ${floor} floor`,
+    ...(stairs === undefined ? [] : ["on stairs"]),
+    ...(ramp === undefined ? [] : ["on a ramp"]),
+    ...(gust === undefined ? [] : ["outdoors in the wind"]),
+  ];
+  const who = people === 1 ? "One person moves" : `${people} people move`;
+  return `${who} it ${ways.join(", ")}, and it rides in a ${vehicle}.`;
 }

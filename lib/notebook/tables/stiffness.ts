@@ -1,7 +1,7 @@
 /** Tables, drawings and the answer of the notebook that asks whether thin ply stays stiff. */
 import type { PanelPart } from "../../design/index.js";
 import { meshChange } from "../../fem/index.js";
-import { type Finding, showFine, showMeshError, styleOf } from "../../findings/index.js";
+import { counted, type Finding, showFine, showMeshError, styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import {
   battenTrials,
@@ -16,6 +16,7 @@ import {
   sagTrials,
 } from "../../model/index.js";
 import {
+  type ChartView,
   type DrawingMark,
   type DrawingView,
   drawing,
@@ -23,15 +24,18 @@ import {
   tableOf,
   verdictWords,
 } from "../../page/index.js";
-import { Force, Length, LineLoad, mm, Ratio, ratio, type ShowStyle } from "../../quantity/index.js";
+import { Force, Length, LineLoad, Ratio, ratio, type ShowStyle } from "../../quantity/index.js";
 import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
 import { Refusal } from "../../refusal.js";
 import type { Point2 } from "../../shape/index.js";
+import { lineChart } from "../line-chart.js";
 import { progressLine, type SweepOptions, sweptPanels } from "../sweep/index.js";
+import { chartLength, lengthUnit } from "./chart-units.js";
+import { mostWanting, tallySentence } from "./tally.js";
 
 /** One point of the trade-off, in plain numbers. */
 export interface SagPoint {
-  /** mm */
+  /** In the case's own unit: in or mm. */
   readonly thickness: number;
   /** % of the face */
   readonly cutAway: number;
@@ -52,17 +56,17 @@ export interface SagPoint {
 export async function sagPoints(
   job: Job,
   panel: string,
-  thicknesses: readonly number[],
+  thicknesses: readonly Length[],
   scales: readonly number[],
   options: SweepOptions = { progress: progressLine("panels tried") },
 ): Promise<readonly SagPoint[]> {
-  const trials = sagTrials(job, panel, thicknesses.map(mm), scales);
+  const trials = sagTrials(job, panel, thicknesses, scales);
   const answers = await sweptPanels(
     trials.map(({ task }) => task),
     options,
   );
   return trials.map(({ thickness, cutAway, edges, allowed }, i) => ({
-    thickness: Length.in(thickness, "mm"),
+    thickness: chartLength(job, thickness),
     cutAway: Ratio.in(cutAway, "%"),
     edges: edges === "hinged" ? "alone on the bench" : "edges held stiffly",
     use: answers[i]!.sag / allowed,
@@ -70,11 +74,51 @@ export async function sagPoints(
   }));
 }
 
+/** Thicknesses worth a try on a panel: its own and those of the sheets in stock, or two thirds and four thirds of its own. */
+export function thicknessesToTry(job: Job, panel: string): readonly Length[] {
+  const own = panelNamed(job, panel).sheet.thickness;
+  const stock = job.stock.sheets.map(({ thickness }) => thickness);
+  const others = stock.some((one) => one !== own) ? stock : [Length.si(own / 1.5), Length.si(own / 0.75)];
+  const nearest = [...new Set(others)]
+    .filter((one) => one !== own)
+    .sort((a, b) => Math.abs(Math.log(a / own)) - Math.abs(Math.log(b / own)));
+  return [own, ...nearest.slice(0, 2)].sort((a, b) => a - b);
+}
+
+/** Sizes of its openings worth a try, as shares of those drawn; a panel without openings has none to scale. */
+export function scalesToTry(job: Job, panel: string): readonly number[] {
+  return cutAwayOf(panelNamed(job, panel)) > 1e-9 ? [0, 0.7, 1] : [1];
+}
+
+/** What thickness and openings do to the sag of a panel; a panel without openings by its thickness alone. */
+export function sagChart(job: Job, panel: string, points: readonly SagPoint[]): ChartView {
+  const own = chartLength(job, panelNamed(job, panel).sheet.thickness);
+  const thickness = { field: "thickness", title: "Ply", unit: lengthUnit(job) } as const;
+  const common = {
+    title: `${panel}: sag over what is allowed`,
+    rows: points,
+    y: { field: "use", title: "Sag over allowed sag" },
+    series: { field: "edges", title: "Edges" },
+    limits: [{ value: 1, label: "allowed" }],
+  } as const;
+  if (points.every(({ cutAway }) => cutAway === points[0]?.cutAway)) {
+    const description = "Sag as a share of the allowed sag, against the thickness of the sheet.";
+    return lineChart({ ...common, description, x: thickness });
+  }
+  return lineChart({
+    ...common,
+    description:
+      "Sag as a share of the allowed sag, against the share of the face that is cut away, for several thicknesses.",
+    x: { field: "cutAway", title: "Cut away", unit: "% of the face", zero: true },
+    slider: points.some((one) => one.thickness === own) ? { ...thickness, start: own } : thickness,
+  });
+}
+
 /** One place tried for a batten, in plain numbers. */
 export interface BattenPoint {
   /** Which way the batten runs. */
   readonly runs: string;
-  /** Its middle from the lower or left end of the panel's clear span, mm */
+  /** Its middle from the lower or left end of the panel's clear span, in the case's own unit: in or mm. */
   readonly place: number;
   /** Sag with it over the sag as drawn, % */
   readonly share: number;
@@ -96,7 +140,7 @@ export async function battenPoints(
   const [before, ...answers] = await sweptPanels([drawn, ...trials.map(({ task }) => task)], options);
   return trials.map(({ runs, place }, i) => ({
     runs,
-    place: Length.in(place, "mm"),
+    place: chartLength(job, place),
     share: (100 * answers[i]!.sag) / before!.sag,
     meshError: 100 * answers[i]!.meshError,
   }));
@@ -113,14 +157,17 @@ export function panelDrawing(job: Job, id: string): DrawingView {
   return panelHolesDrawing(panelNamed(job, id), [], ruleOf(job.case.units));
 }
 
-/** The face with the largest share cut away: the one to worry about. */
-export function mostCutPanel({ parts }: Job): string {
-  const share = ({ netArea, grossArea }: PanelPart): number => 1 - netArea / grossArea;
-  const upright = parts.panels.filter(
-    ({ role, face }) => role === "face" && face !== "top" && face !== "bottom",
+const cutAwayOf = ({ netArea, grossArea }: PanelPart): number => 1 - netArea / grossArea;
+
+/** The upright face with the largest share cut away, the one to worry about; without openings the one of which most is asked. */
+export function mostCutPanel({ parts, review }: Job): string {
+  const faces = parts.panels.filter(({ role }) => role === "face");
+  const upright = faces.filter(({ face }) => face !== "top" && face !== "bottom");
+  const asked = (id: string): number => review.stiffness.find(({ subject }) => subject === id)?.ratio ?? 0;
+  const [most] = (upright.length > 0 ? upright : faces).sort(
+    (a, b) => cutAwayOf(b) - cutAwayOf(a) || asked(b.id) - asked(a.id),
   );
-  const [most] = upright.sort((a, b) => share(b) - share(a));
-  if (!most) throw new Refusal("stiffness: the case has no upright panel");
+  if (!most) throw new Refusal("stiffness: the case has no panel");
   return most.id;
 }
 
@@ -158,11 +205,13 @@ function usedText({ ratio: used, interval }: Finding): string {
     : percent(used);
 }
 
-/** How many hold, and of which most is asked. */
-export function stiffnessAnswer({ review }: Job): string {
-  const [worst] = [...review.stiffness].sort((a, b) => (b.ratio ?? 0) - (a.ratio ?? 0));
-  const holding = review.stiffness.filter(({ verdict }) => verdict === "holds").length;
-  return `${holding} of ${review.stiffness.length} panels, shelves, doors and boxes hold. ${worst ? `Most is asked of ${worst.subject}: ${worst.answer}` : ""}`;
+/** How many questions of stiffness and strength hold, and the one to look at first. */
+export function stiffnessAnswer({ review: { stiffness, strength } }: Job): string {
+  const all = [...stiffness, ...strength];
+  if (mostWanting(all)) return tallySentence(all);
+  const [most] = all.sort((a, b) => (b.ratio ?? 0) - (a.ratio ?? 0));
+  const used = Ratio.show(ratio(most?.ratio ?? 0), { unit: "%", digits: 2 });
+  return `All ${counted(all.length, "question", "questions")} hold. Most is asked of ${most?.subject ?? "nothing"}: ${used} of what it may be.`;
 }
 
 /** A load case on both meshes. */

@@ -1,11 +1,12 @@
 /** How many questions hold, in a sentence, and the one to look at first. */
 
-import type { Finding, Verdict } from "../../findings/index.js";
+import { type Finding, type Verdict, worstVerdict } from "../../findings/index.js";
 import { verdictWords } from "../../page/index.js";
 
-/** What a finding asks for most: the largest load over what is allowed, or else the first not known. */
+/** What to look at first: of what fails, else is broken, unknown or close, that of which most is asked. */
 export function mostWanting(findings: readonly Finding[]): Finding | undefined {
-  const open = findings.filter(({ verdict }) => verdict !== "holds");
+  const worst = worstVerdict(findings.map(({ verdict }) => verdict));
+  const open = findings.filter(({ verdict }) => verdict !== "holds" && verdict === worst);
   return [...open].sort((a, b) => (b.ratio ?? 0) - (a.ratio ?? 0))[0];
 }
 
