@@ -2,7 +2,7 @@
 import { createHash, randomUUID } from "node:crypto";
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { libraryFolder, projectFolder } from "./project-folders.js";
+import { isInstalled, libraryFolder, projectFolder } from "./project-folders.js";
 
 /** Keeps values that JSON can say. What cannot be kept or read is worked out again. */
 export class KeptOnDisk {
@@ -18,7 +18,13 @@ export class KeptOnDisk {
     try {
       const hash = createHash("sha256").update(process.version);
       hash.update(readFileSync(join(libraryFolder(), ".tsbuildinfo")));
-      hash.update(readFileSync(join(projectFolder(), "node_modules", ".package-lock.json")));
+      hash.update(
+        readFileSync(
+          isInstalled()
+            ? join(projectFolder(), "..", ".package-lock.json")
+            : join(projectFolder(), "node_modules", ".package-lock.json"),
+        ),
+      );
       return new KeptOnDisk(onlyFolder(hash.digest("hex").slice(0, 32)));
     } catch {
       return new KeptOnDisk(undefined);

@@ -1,10 +1,12 @@
 /** Runs the notebooks on a job and builds its book; what `start` and `book` share. */
-import { basename, join, relative } from "node:path";
+import { basename, dirname, join, relative } from "node:path";
 import {
   type BookNotebook,
   buildBook,
   type ExtraFile,
   type Failure,
+  isInstalled,
+  modulesFolder,
   type Notebook,
   type NotebookRun,
   NotebookRunner,
@@ -13,7 +15,7 @@ import {
   undrawnIn,
 } from "../book/index.js";
 import { formulaIndex, type Recipe, recipeMarkdown, recipeMime, recipeOf, recipePage } from "../index.js";
-import { demoJob, type Job } from "../job/index.js";
+import { dataFolder, demoJob, type Job } from "../job/index.js";
 import { problemReport, readNamed } from "./check.js";
 import { notebookFiles } from "./notebooks.js";
 import { checksAside, type RunningChecks } from "./published-checks.js";
@@ -131,7 +133,7 @@ export class BookMaker {
     const name = this.#request.job ?? demoJob;
     const read = readNamed(name);
     if ("problems" in read) return { trouble: problemReport(name, read.problems) };
-    const files = this.#request.files ?? (await notebookFiles());
+    const files = this.#request.files ?? (await notebooksOf(read.job));
     if (files.length === 0) return { trouble: "no notebooks to run: notebooks/ is empty" };
     this.#checks ??= checksAside();
     this.#kernels ??= this.#newKernels(read.job);
@@ -140,7 +142,7 @@ export class BookMaker {
     if (runs.every((run) => run.failures.some(({ cell }) => cell === undefined))) {
       return { trouble: [...failures.map(failureLine), noBook].join("\n") };
     }
-    const outDir = this.#request.outDir ?? join(projectFolder(), "book", read.job.name);
+    const outDir = this.#request.outDir ?? bookFolder(read.job);
     const lacking = await write(read.job, files, runs, this.#checks.outcomes, outDir);
     const place = relative(process.cwd(), outDir) || outDir;
     console.log(`built ${place} in ${seconds(performance.now() - start)}`);
@@ -160,11 +162,23 @@ export class BookMaker {
       concurrency: 2,
       keepKernels: true,
       cwd: join(projectFolder(), "notebooks"),
-      env: { ...process.env, CASEWRIGHT_JOB: folder, CASEWRIGHT_BOOK: "1" },
+      env: { ...process.env, NODE_PATH: modulesFolder(), CASEWRIGHT_JOB: folder, CASEWRIGHT_BOOK: "1" },
       onProgress: this.#tell,
       timeout,
     });
   }
+}
+
+/** The project's notebooks, and those of one's own beside the job. */
+async function notebooksOf({ folder }: Job): Promise<readonly string[]> {
+  return [...(await notebookFiles()), ...(await notebookFiles(folder))];
+}
+
+/** Beside the folder of the job, so that two jobs of one name never share a book; in book/ for the project's own. */
+export function bookFolder({ folder, name }: Job): string {
+  const isOwn = !isInstalled() && dirname(folder) === dataFolder();
+  const carried = isInstalled() && folder.startsWith(projectFolder());
+  return join(isOwn ? projectFolder() : carried ? process.cwd() : dirname(folder), "book", name);
 }
 
 /** Writes the book; what it then lacks, a sentence each. */

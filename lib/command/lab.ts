@@ -2,11 +2,13 @@
 import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
 import { basename, delimiter, dirname, join } from "node:path";
-import { kernelSpecFolder, projectFolder } from "../book/index.js";
+import { asTyped, isInstalled, kernelSpecFolder, modulesFolder, projectFolder } from "../book/index.js";
 import { demoJob, jobFolder } from "../job/index.js";
+import { notebookFiles } from "./notebooks.js";
 
 /**
- * Starts Jupyter in the folder of the notebooks and waits for its end.
+ * Starts Jupyter in the folder of the job where it has notebooks of its own, else in that of the notebooks, and waits for
+ * its end.
  *
  * @param args name of the job (default: the demo job); options, which go to Jupyter
  * @returns exit code: Jupyter's own, or 1 when there is no Jupyter or no such job
@@ -16,7 +18,7 @@ export async function lab(args: readonly string[]): Promise<number> {
   const [name = demoJob] = args.filter((arg) => !arg.startsWith("-"));
   const folder = jobFolder(name);
   if (!existsSync(folder)) {
-    console.error(`no job "${name}": ${folder} is missing; "npm run new -- ${name}" makes one`);
+    console.error(`no job "${name}": ${folder} is missing; "${asTyped("new")} ${name}" makes one`);
     return 1;
   }
   const jupyter = await findJupyter(process.env);
@@ -24,7 +26,14 @@ export async function lab(args: readonly string[]): Promise<number> {
     console.error(noJupyterAdvice);
     return 1;
   }
-  return runJupyter(jupyter, options, labEnvironment(name === basename(name) ? name : folder, process.env));
+  const own = (await notebookFiles(folder)).length > 0;
+  const cwd = own ? folder : join(projectFolder(), "notebooks");
+  return runJupyter(
+    jupyter,
+    options,
+    cwd,
+    labEnvironment(name === basename(name) && !isInstalled() ? name : folder, process.env),
+  );
 }
 
 /**
@@ -40,6 +49,7 @@ export function labEnvironment(job: string, before: NodeJS.ProcessEnv): NodeJS.P
   return {
     ...before,
     CASEWRIGHT_JOB: job,
+    NODE_PATH: list(before.NODE_PATH, modulesFolder()),
     JUPYTER_PATH: list(kernelSpecFolder(), before.JUPYTER_PATH),
     // For the kernel, where Node is not in the path; last, since beside Node another Jupyter may stand.
     [pathName]: list(before[pathName], dirname(process.execPath)),
@@ -49,9 +59,9 @@ export function labEnvironment(job: string, before: NodeJS.ProcessEnv): NodeJS.P
 function runJupyter(
   { program, args }: JupyterCommand,
   options: readonly string[],
+  cwd: string,
   env: NodeJS.ProcessEnv,
 ): Promise<number> {
-  const cwd = join(projectFolder(), "notebooks");
   const jupyter = spawn(program, [...args, ...options], { cwd, env, stdio: "inherit" });
   // Ctrl+C reaches Jupyter too, which asks whether to stop; this waits for the answer.
   process.on("SIGINT", () => {});

@@ -1,4 +1,5 @@
-/** The one door for npm scripts: node lib/dist/command/main.js COMMAND [ARGUMENT...] */
+#!/usr/bin/env node
+/** The one door for npm scripts and for npx casewright: node lib/dist/command/main.js COMMAND [ARGUMENT...] */
 import { bench } from "./bench.js";
 import { book } from "./book-of-job.js";
 import { check } from "./check.js";

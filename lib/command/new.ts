@@ -3,14 +3,14 @@ import { existsSync } from "node:fs";
 import { cp, mkdir, mkdtemp, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { basename, dirname, join, relative, resolve } from "node:path";
 import { parseArgs } from "node:util";
-import { projectFolder } from "../book/index.js";
+import { asTyped, projectFolder } from "../book/index.js";
 import { readDesign, tableFiles, usedTables } from "../design/index.js";
-import { dataFolder, demoJob, isJobName, jobNameExpected } from "../job/index.js";
+import { dataFolder, demoJob, isJobName, jobFolder, jobNameExpected } from "../job/index.js";
 
 /** What one may begin with; the demo is the whole of soil-lab. */
 const starts: readonly string[] = ["box", "two-section", "tall", "trunk", "demo"];
 
-const usage = `usage: npm run new -- my-case [--start ${starts.join("|")}] [--metric|--inch] [--currency EUR]`;
+const usage = `usage: ${asTyped("new")} my-case [--start ${starts.join("|")}] [--metric|--inch] [--currency EUR]`;
 
 /** What is asked for. */
 interface Wanted {
@@ -42,9 +42,7 @@ export async function newJob(args: readonly string[], jobs: string = dataFolder(
   }
   const { folder, start } = wanted;
   await mkdir(dirname(folder), { recursive: true });
-  await madeWhole(folder, (half) =>
-    start === "demo" ? copyDemo(wanted, half, jobs) : copyStart(wanted, half),
-  );
+  await madeWhole(folder, (half) => (start === "demo" ? copyDemo(wanted, half) : copyStart(wanted, half)));
   console.log(told(wanted, args[0] ?? ""));
   return 0;
 }
@@ -105,8 +103,8 @@ function told({ folder, start, units, currency }: Wanted, given: string): string
   return [
     `made ${place}: ${what}`,
     "The head of its case.yaml says what to change first. Then:",
-    `  npm run check -- ${given}`,
-    `  npm start -- ${given}`,
+    `  ${asTyped("check")} ${given}`,
+    `  ${asTyped("start")} ${given}`,
   ].join("\n");
 }
 
@@ -140,9 +138,8 @@ async function copyStart({ name, start, units, currency }: Wanted, half: string)
   await Promise.all(wanted.map(([file, text]) => writeFile(join(half, file), text)));
 }
 
-async function copyDemo({ name }: Wanted, half: string, jobs: string): Promise<void> {
-  const demo = [join(jobs, demoJob), join(dataFolder(), demoJob)].find((one) => existsSync(one));
-  await cp(demo ?? join(jobs, demoJob), half, { recursive: true });
+async function copyDemo({ name }: Wanted, half: string): Promise<void> {
+  await cp(jobFolder(demoJob), half, { recursive: true });
   const file = join(half, "case.yaml");
   await writeFile(file, startedAsCopy(await readFile(file, "utf8"), name));
 }

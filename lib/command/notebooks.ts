@@ -20,9 +20,8 @@ export async function notebooks([task, ...files]: readonly string[]): Promise<nu
   return Math.max(0, ...codes);
 }
 
-/** The project's notebooks, in the order of their names. */
-export async function notebookFiles(): Promise<string[]> {
-  const folder = join(projectFolder(), "notebooks");
+/** The notebooks of a folder, the project's where none is named, in the order of their names. */
+export async function notebookFiles(folder: string = join(projectFolder(), "notebooks")): Promise<string[]> {
   const names = (await readdir(folder)).filter((name) => name.endsWith(".ipynb")).sort();
   return names.map((name) => relative(process.cwd(), join(folder, name)));
 }

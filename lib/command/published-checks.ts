@@ -3,7 +3,7 @@ import { once } from "node:events";
 import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { Worker } from "node:worker_threads";
-import { KeptOnDisk, projectFolder } from "../book/index.js";
+import { KeptOnDisk, libraryFolder, projectFolder } from "../book/index.js";
 import { type CheckOutcome, runChecks } from "../index.js";
 import { asTables, kindOf } from "./reference/kinds.js";
 
@@ -58,7 +58,7 @@ export interface RunningChecks {
  * limit. Outcomes of the same tables with the same library are kept.
  */
 export function checksAside(): RunningChecks {
-  const worker = new Worker(join(projectFolder(), "lib/dist/command/checks-worker.js"), { execArgv: [] });
+  const worker = new Worker(join(libraryFolder(), "command", "checks-worker.js"), { execArgv: [] });
   const outcomes = once(worker, "message").then(([message]) => message as readonly CheckOutcome[]);
   // Whoever awaits them is told; nobody does when a notebook has failed.
   outcomes.catch(() => undefined);

@@ -17,13 +17,9 @@ export interface FolderContents {
 export interface JobFolders {
   /** The job that whoever started the program named, if any. */
   named(): string | undefined;
-  /**
-   * The folder in which jobs live.
-   *
-   * @throws Error when there is none
-   */
+  /** The folder in which jobs live: the project's data, or where the library is installed the folder one stands in. */
   home(): string;
-  /** A job's folder inside another. */
+  /** A job's folder inside another; the one that the library carries where there is none. */
   inside(folder: string, name: string): string;
   /** A path as the builder wrote it, in full. */
   resolve(path: string): string;

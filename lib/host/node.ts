@@ -24,8 +24,15 @@ const { resolve: resolveModule } = createRequire(import.meta.url);
 
 const files: JobFolders = {
   named: () => process.env.CASEWRIGHT_JOB || undefined,
-  home: () => join(projectAbove(dirname(fileURLToPath(import.meta.url))), "data"),
-  inside: (folder, name) => join(folder, name),
+  home: () => {
+    const project = folderAbove(["data", "package-lock.json"]);
+    return project === undefined ? process.cwd() : join(project, "data");
+  },
+  inside: (folder, name) => {
+    const own = join(folder, name);
+    const carried = join(folderAbove(["data", "notebooks"]) ?? folder, "data", name);
+    return !existsSync(own) && existsSync(carried) ? carried : own;
+  },
   resolve: (path) => resolve(path),
   nameOf: (folder) => basename(folder),
   read: (folder, wanted) => {
@@ -42,12 +49,14 @@ const files: JobFolders = {
   },
 };
 
-/** The project's folder, found upwards from this file, compiled or not. */
-function projectAbove(folder: string): string {
-  if (existsSync(join(folder, "data")) && existsSync(join(folder, "package-lock.json"))) return folder;
+/** The nearest folder above this file, compiled or not, that holds all these. */
+function folderAbove(
+  holds: readonly string[],
+  folder: string = dirname(fileURLToPath(import.meta.url)),
+): string | undefined {
+  if (holds.every((name) => existsSync(join(folder, name)))) return folder;
   const parent = dirname(folder);
-  if (parent === folder) throw new Error("jobs: no data folder above the library, run it inside its project");
-  return projectAbove(parent);
+  return parent === folder ? undefined : folderAbove(holds, parent);
 }
 
 /** Names of everything in a folder; undefined where there is none, or none that may be read. */

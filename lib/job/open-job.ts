@@ -136,11 +136,7 @@ export function jobFolder(name: string): string {
   throw new ProblemsError([{ file: "data", column: "job", value: name, expected: jobNameExpected }]);
 }
 
-/**
- * The folder in which jobs live: the project's data/.
- *
- * @throws Error when the library stands outside its project
- */
+/** The folder in which jobs live: the project's data/, or where the library is installed the folder one stands in. */
 export function dataFolder(): string {
   return host.files.home();
 }

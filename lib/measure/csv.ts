@@ -27,7 +27,7 @@ interface TextLine {
 }
 
 /** How many headings of its table a line of cells has. */
-type HeadingsIn = (cells: readonly string[]) => number;
+export type HeadingsIn = (cells: readonly string[]) => number;
 
 /** Lines among which the headings are looked for: titles may stand above them. */
 const titleLines = 12;

@@ -2,7 +2,7 @@ export * from "./bend-modulus.js";
 export type { BendReading } from "./bend-reading.js";
 export * from "./bend-test.js";
 export * from "./column.js";
-export { type CsvLine, type Delimiter, readCsv } from "./csv.js";
+export * from "./csv.js";
 export { studentFactor } from "./distributions.js";
 export * from "./line-fit.js";
 export * from "./linear-regression.js";

@@ -86,6 +86,7 @@ describe("npm run lab", () => {
     expect(labEnvironment("my-case", { Path: "elsewhere" })).toEqual({
       Path: `elsewhere${delimiter}${dirname(process.execPath)}`,
       CASEWRIGHT_JOB: "my-case",
+      NODE_PATH: join(projectFolder(), "node_modules"),
       JUPYTER_PATH: kernelSpecFolder(),
     });
   });

@@ -2,7 +2,7 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { cp, mkdtemp, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { basename, join } from "node:path";
+import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { printNotebook } from "../../lib/book/notebook-file.js";
@@ -55,7 +55,6 @@ describe.skipIf(noChromium)("npm start", () => {
     process_?.kill("SIGKILL");
     await browser?.close();
     await rm(folder, { recursive: true });
-    await rm(join(projectFolder(), "book", basename(job)), { recursive: true, force: true });
   });
 
   /** Writes the case with another price, as an editor does that writes beside and moves into place. */

@@ -3,7 +3,8 @@
  * loosely and does not see the types of packages that have only an "exports" field; here they are checked like the library.
  */
 import { createRequire } from "node:module";
-import { dirname } from "node:path";
+import { dirname, join } from "node:path";
+import { isInstalled, libraryFolder } from "../project-folders.js";
 import { type CellCompiler, watchWithNames, withoutExports } from "./cell-names.js";
 
 const wantedVersion = "1.0.22";
@@ -175,7 +176,11 @@ export function compileCellsStrictly(): void {
     throw new Error('tslab kernel: the compiler of tslab takes no options; run "npm ci" again');
   }
   const create = createWatchCompilerHost as CreateHost;
-  const strict = { strict: true, moduleResolution: bundler, lib: ["lib.es2023.d.ts"] };
+  const library = { casewright: [join(libraryFolder(), "index.d.ts")] };
+  const strict = {
+    ...{ strict: true, moduleResolution: bundler, lib: ["lib.es2023.d.ts"] },
+    ...(isInstalled() ? { paths: library } : {}),
+  };
   const createStrictly: CreateHost = (files, options, ...rest) =>
     create(files, { ...options, ...strict }, ...rest);
   const createWatchProgram = watchWithNames(compiler);

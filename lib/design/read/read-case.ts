@@ -33,7 +33,7 @@ export interface ReadCase {
 }
 
 /** Names of what could not be read. */
-interface HiddenNames {
+export interface HiddenNames {
   /** Sections. */
   readonly sections: ReadonlySet<string>;
   /** Shelves. */
