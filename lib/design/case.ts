@@ -8,6 +8,7 @@ import type { Business, Demands, Journey } from "./read/demands.js";
 import type { Drawer } from "./read/drawers.js";
 import type { PlacedHardware } from "./read/hardware.js";
 import type { Services } from "./read/services.js";
+import type { Stiffener } from "./read/stiffeners.js";
 
 export type { EdgeExtrusion, EdgeJoint, EdgeJointKind, Facing } from "./read/build.js";
 export type {
@@ -26,6 +27,7 @@ export type { Business, Demands, Journey, Lashing } from "./read/demands.js";
 export type { Drawer } from "./read/drawers.js";
 export type { HardwarePlace, PlacedHardware } from "./read/hardware.js";
 export type { Battery, Cooling, Mains, PlugStrip, Services, Sun } from "./read/services.js";
+export type { Stiffener } from "./read/stiffeners.js";
 
 /** One case, whole. */
 export interface Case {
@@ -47,6 +49,8 @@ export interface Case {
   readonly shelves: readonly Shelf[];
   /** Drawers, in the order of the file. */
   readonly drawers: readonly Drawer[];
+  /** Stiffeners of its panels, in the order of the file. */
+  readonly stiffeners: readonly Stiffener[];
   /** What rides in the case, in the order of the file. */
   readonly contents: readonly Content[];
   /** What is asked of it. */
@@ -70,7 +74,7 @@ export type CaseBuild = Omit<Case, "business">;
 /** The thing itself, whatever is asked of it: all that its parts are derived from. */
 export type CaseBody = Pick<
   Case,
-  "units" | "sections" | "hardware" | "shelves" | "drawers" | "contents" | "services"
+  "units" | "sections" | "hardware" | "shelves" | "drawers" | "stiffeners" | "contents" | "services"
 >;
 
 /** One box of the case. */

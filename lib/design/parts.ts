@@ -1,6 +1,6 @@
 /** Every part of the case: what it is made of, how large, where it sits and why it exists. */
 import type { Area, Density, Length } from "../quantity/index.js";
-import type { Point2, Shape } from "../shape/index.js";
+import type { Box2, Point2, Shape } from "../shape/index.js";
 import type { Content, Drawer, EdgeJointKind, Facing, Leaf, PlacedHardware, Shelf } from "./case.js";
 import type { Box, EdgeName, Face, PanelSide, Point, UprightFace } from "./place.js";
 import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock, StripStock } from "./stock.js";
@@ -17,6 +17,8 @@ export interface Parts {
   readonly joints: readonly JointPart[];
   /** Every piece of a strip: cleats, corner blocks, battens. */
   readonly strips: readonly StripPart[];
+  /** Every stiffener of a panel. */
+  readonly stiffeners: readonly StiffenerPart[];
   /** Every place at which wood is glued to wood. */
   readonly glues: readonly GluePart[];
   /** Every piece of hardware. */
@@ -33,9 +35,14 @@ export interface Parts {
   readonly sections: readonly SectionPart[];
 }
 
-/** Everything sawn from a sheet: faces, the leaves of doors, shelves and drawers. */
-export function sheetPieces({ panels, shelves, drawers }: Parts): readonly PanelPart[] {
-  return [...panels, ...shelves.map(({ panel }) => panel), ...drawers.flatMap((drawer) => drawer.panels)];
+/** Everything sawn from a sheet: faces, the leaves of doors, shelves, drawers, and stiffeners of sheet. */
+export function sheetPieces({ panels, shelves, drawers, stiffeners }: Parts): readonly PanelPart[] {
+  return [
+    ...panels,
+    ...shelves.map(({ panel }) => panel),
+    ...drawers.flatMap((drawer) => drawer.panels),
+    ...stiffeners.flatMap(({ piece }) => piece ?? []),
+  ];
 }
 
 /** A section's outside. */
@@ -50,15 +57,15 @@ export interface SectionPart {
   readonly open: readonly Face[];
 }
 
-/** One piece of sheet: a face of a section, the leaf of a door, or a shelf. */
+/** One piece of sheet: a face of a section, the leaf of a door, a shelf, or a stiffener. */
 export interface PanelPart {
   /** "upper.front", "lower.left.side door", "upper.shelf.instrument shelf". */
   readonly id: string;
   /** Name of its section. */
   readonly section: string;
-  /** A face of a section, the leaf of a door, a shelf, or a piece of a drawer. */
-  readonly role: "face" | "leaf" | "shelf" | "drawer";
-  /** The face it is, or is in; absent for a shelf. */
+  /** A face of a section, the leaf of a door, a shelf, a piece of a drawer, or a stiffener. */
+  readonly role: "face" | "leaf" | "shelf" | "drawer" | "stiffener";
+  /** The face it is, or is in or on; absent for a shelf. */
   readonly face?: Face;
   /** What it is cut from. */
   readonly sheet: SheetStock;
@@ -200,6 +207,36 @@ export interface StripPart {
   readonly box: Box;
   /** In the stacked case. */
   readonly centroid: Point;
+}
+
+/** A rectangle of a panel that a stiffener lies on. */
+export interface StiffenedZone extends Box2 {
+  /** Axis of the panel that the stiffener runs along there. */
+  readonly along: "x" | "y";
+}
+
+/** Wood on a panel that makes it stiffer. */
+export interface StiffenerPart {
+  /** "upper.front.window frame"; what its fasteners hold. */
+  readonly id: string;
+  /** Name of its section. */
+  readonly section: string;
+  /** What the builder calls such a piece: "batten", "doubler", "frame". */
+  readonly kind: string;
+  /** Id of its panel. */
+  readonly panel: string;
+  /** The side of the panel that it is on. */
+  readonly side: "inside" | "outside";
+  /** Where it lies, in the axes of its panel, m. */
+  readonly zones: readonly StiffenedZone[];
+  /** How far it stands off the panel. */
+  readonly height: Length;
+  /** The strip it is cut from. */
+  readonly strip?: StripStock;
+  /** The piece of sheet it is. */
+  readonly piece?: PanelPart;
+  /** What glues it. */
+  readonly adhesive?: Adhesive;
 }
 
 /** Wood glued to wood. */

@@ -5,25 +5,33 @@ import type { Stock } from "./stock.js";
 /** Words of a case file, and the tables that their names stand in. */
 const tablesOfWords: Readonly<Record<string, readonly (keyof Stock)[]>> = {
   facing: ["facings", "adhesives"],
-  edges: ["bars", "fasteners"],
+  bar: ["bars"],
+  rivet: ["fasteners"],
+  screw: ["fasteners"],
+  adhesive: ["adhesives"],
+  strip: ["strips"],
   hardware: ["hardware", "fasteners"],
   slides: ["hardware", "fasteners"],
   fastener: ["fasteners"],
 };
 
 /** The tables that a case cannot do without. */
-export function usedTables({
-  sections,
-  hardware,
-  shelves,
-  drawers,
-  contents,
-}: CaseBody): ReadonlySet<keyof Stock> {
+export function usedTables(body: CaseBody): ReadonlySet<keyof Stock> {
+  const { sections, hardware, shelves, drawers, stiffeners, contents } = body;
+  const edges = sections.flatMap((section) => Object.values(section.edges));
+  const wood = [...edges.flatMap(({ joint }) => joint ?? []), ...stiffeners];
   const words = {
     facing: sections.some(({ panels }) => Object.values(panels).some(({ facing }) => facing)),
-    edges: sections.some(({ edges }) => Object.values(edges).some(({ extrusion }) => extrusion)),
+    bar: edges.some(({ extrusion }) => extrusion),
+    rivet: edges.some(({ extrusion }) => extrusion),
+    adhesive: wood.some(({ adhesive }) => adhesive !== undefined),
+    strip: wood.some(({ strip }) => strip !== undefined),
+    screw: edges.some(({ joint }) => joint?.screw !== undefined),
     hardware: hardware.length + drawers.length > 0 || shelves.some(({ slides }) => slides !== undefined),
-    fastener: shelves.length > 0 || contents.some(isFastened),
+    fastener:
+      shelves.length > 0 ||
+      contents.some(isFastened) ||
+      stiffeners.some(({ fastener }) => fastener !== undefined),
   };
   return tablesOf(Object.entries(words).flatMap(([word, used]) => (used ? [word] : [])));
 }

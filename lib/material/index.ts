@@ -15,5 +15,6 @@ export {
   walledSection,
 } from "./section-walls.js";
 export * from "./sheet-material.js";
+export * from "./slipping-layer.js";
 export * from "./species.js";
 export * from "./wood-factors.js";

@@ -13,12 +13,22 @@ build:
 sections:
   crate:
     inside: { width: 500, depth: 300, height: 400 }
-    panels: { front: none }
+    panels:
+      front: none
+      back:
+        openings:
+          window: { rectangle: { width: 120, height: 100 }, from: bottom-left, across: 190, up: 150 }
     edges:
       back-left: { joint: glued, adhesive: white glue }
       back-right: { joint: screwed, screw: screw 4, pitch: 100, end distance: 30 }
       top-left: { joint: corner block, strip: pine 20 x 30, blocks: 2, block length: 60, adhesive: white glue, set back: 20 }
       top-right: { joint: cleat, strip: pine 20 x 30, screw: screw 4, pitch: 120, end distance: 40 }
+stiffeners:
+  floor batten: { on: crate.bottom, strip: pine 20 x 30, from: bottom-left, across: 60, up: 140, length: 400, adhesive: white glue }
+  side rib: { on: crate.left, kind: rib, strip: pine 20 x 30, standing: true, side: outside, runs: up, from: bottom-left, across: 150, up: 50, length: 300, fastener: screw 4, pitch: 80, end distance: 30 }
+  lid doubler: { on: crate.top, kind: doubler, sheet: ply 9, from: bottom-left, across: 160, up: 60, length: 200, width: 150, adhesive: white glue }
+  window frame: { on: crate.back, kind: frame, sheet: ply 9, round: window, width: 40, adhesive: white glue, fastener: screw 4, pitch: 60, end distance: 15 }
+  ledge: { on: crate.right, kind: ledge, strip: pine 20 x 30, from: bottom-left, across: 40, up: 200, length: 200, adhesive: white glue, fastener: screw 4, pitch: 90, end distance: 30 }
 demands: { side pressure: 500 Pa, top pressure: 500 Pa, allowed sag: 1/150, jerk: 2, safety factor: 3, climate: dry, push: 60 N }
 journey: { people: 1, lift from: 400, lift to: 900, reach: 350, lifts per minute: 0.2, lifting time: 10 min, grip: good, vehicle: car, floor: even }
 business:

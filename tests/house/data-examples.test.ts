@@ -7,7 +7,10 @@ import { caseWith } from "../design/case-with.js";
 import { problemsOf } from "../design/small-job.js";
 
 const page = readFileSync("data/README.md", "utf8");
-const examples = [...page.matchAll(/```yaml\n(.*?)```/gs)].map(([, text = ""]) => text);
+/** Those that are laid over a case; a whole one has tables of its own. */
+const examples = [...page.matchAll(/```yaml\n(.*?)```/gs)]
+  .map(([, text = ""]) => text)
+  .filter((text) => !/^case:/m.test(text));
 
 const tables = {
   "strip-stock.csv": `name,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),price (EUR),supplier

@@ -9,6 +9,7 @@ import { checkHardware } from "./check-hardware.js";
 import { checkContents, checkShelves } from "./check-inside.js";
 import { checkNames, type Unsure, withoutStrangers } from "./check-names.js";
 import { checkOpenings } from "./check-openings.js";
+import { checkStiffeners } from "./check-stiffeners.js";
 import type { Fault } from "./fault.js";
 
 /** What a check of a case gave. */
@@ -41,6 +42,7 @@ function checkPlaces(description: CaseBody, stock: Stock): Fault[] {
     ...checkHardware(plan, ruler),
     ...checkFasteners(plan, stock, ruler),
     ...checkInserts(description, plan, stock, ruler),
+    ...checkStiffeners(plan, stock, ruler),
     ...checkShelves(description, stock, ruler),
     ...checkContents(description, stock, ruler),
     ...checkDrawers(description, plan, stock, ruler),

@@ -1,6 +1,15 @@
 /** Names that the case uses: each must stand in its table, or in the case itself. */
 import { didYouMean } from "../../problem.js";
-import type { CaseBody, Content, Cooling, Drawer, PlacedHardware, Section, Shelf } from "../case.js";
+import type {
+  CaseBody,
+  Content,
+  Cooling,
+  Drawer,
+  PlacedHardware,
+  Section,
+  Shelf,
+  Stiffener,
+} from "../case.js";
 import { bearingFaces } from "../derive/fastenings.js";
 import { edgeNames, type Face, faces, uprightFaces } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
@@ -26,7 +35,7 @@ interface Use extends Pick<Fault, "path" | "inheritedFrom"> {
   readonly table: keyof Stock;
 }
 
-function usesOf({ sections, hardware, shelves, drawers, contents }: CaseBody): Use[] {
+function usesOf({ sections, hardware, shelves, drawers, stiffeners, contents }: CaseBody): Use[] {
   return [
     ...sections.flatMap(sectionUses),
     ...hardware.map(
@@ -34,13 +43,14 @@ function usesOf({ sections, hardware, shelves, drawers, contents }: CaseBody): U
     ),
     ...shelves.flatMap(shelfUses),
     ...drawers.flatMap(drawerUses),
+    ...stiffeners.flatMap(stiffenerUses),
     ...contents.flatMap(contentUses),
   ];
 }
 
 /** Every name that leads nowhere. */
 export function checkNames(description: CaseBody, stock: Stock, unsure: Unsure): Fault[] {
-  const { sections, hardware, shelves, drawers, contents, services } = description;
+  const { sections, hardware, shelves, drawers, stiffeners, contents, services } = description;
   const known = [...sections.map(({ name }) => name), ...unsure.sections];
   return [
     ...usesOf(description)
@@ -53,6 +63,7 @@ export function checkNames(description: CaseBody, stock: Stock, unsure: Unsure):
     ...drawers.flatMap((drawer) => sectionOf("drawers", drawer, known)),
     ...drawers.flatMap((drawer) => drawerNames(drawer, description)),
     ...contents.flatMap((content) => contentAtOpen(content, sections)),
+    ...stiffeners.flatMap((stiffener) => stiffenerPlace(stiffener, sections, known)),
     ...contents.flatMap((content) => sectionOf("contents", content, known)),
     ...contents.flatMap((content) => shelfOf(content, shelves, unsure)),
     ...contents.flatMap((content) => sharedName(content, shelves)),
@@ -87,6 +98,7 @@ export function withoutStrangers(description: CaseBody, stock: Stock, unsure: Un
         "cornersOf" in places ? has(places.cornersOf) : places.every(({ section }) => has(section)),
       ),
     drawers: description.drawers.filter(isGood("drawers")).filter(({ section }) => has(section)),
+    stiffeners: description.stiffeners.filter(isGood("stiffeners")).filter(({ section }) => has(section)),
     contents: description.contents.filter(isGood("contents")).filter(({ section, held }) => {
       const shelf = "shelf" in held ? held.shelf : undefined;
       return has(section) && (shelf === undefined || shelves.some(({ name }) => name === shelf));
@@ -156,6 +168,44 @@ function drawerUses({ name, sheet, bottom, slides, joint }: Drawer): Use[] {
     ...(bottom === undefined ? [] : [{ path: [...path, "bottom"], name: bottom, table: "sheets" } as const]),
     { path: [...path, "slides"], name: slides, table: "hardware" },
     { path: [...path, "joint", "fastener"], name: joint.fastener, table: "fasteners" },
+  ];
+}
+
+function stiffenerUses({ name, strip, sheet, adhesive, fastener }: Stiffener): Use[] {
+  const use = (word: string, named: string | undefined, table: keyof Stock): Use[] =>
+    named === undefined ? [] : [{ path: ["stiffeners", name, word], name: named, table }];
+  return [
+    ...use("strip", strip, "strips"),
+    ...use("sheet", sheet, "sheets"),
+    ...use("adhesive", adhesive, "adhesives"),
+    ...use("fastener", fastener, "fasteners"),
+  ];
+}
+
+/** A stiffener is on a panel that is there, and frames an opening of it; no opening of it has its name. */
+function stiffenerPlace(
+  { name, section, face, round }: Stiffener,
+  sections: readonly Section[],
+  known: readonly string[],
+): Fault[] {
+  const path = ["stiffeners", name];
+  const here = sections.find((one) => one.name === section);
+  const openings = here?.panels[face]?.openings.map((opening) => opening.name) ?? [];
+  const where = `${section}.${face}`;
+  return [
+    ...notASection([...path, "on"], section, known),
+    ...openFace([...path, "on"], section, [face], sections),
+    ...(here && round !== undefined && !openings.includes(round)
+      ? [
+          {
+            path: [...path, "round"],
+            expected: `an opening of ${where} (${openings.join(", ") || "it has none"})${didYouMean(round, openings)}`,
+          },
+        ]
+      : []),
+    ...(openings.includes(name)
+      ? [{ path, value: name, expected: `a name that no opening of ${where} has` }]
+      : []),
   ];
 }
 

@@ -20,6 +20,7 @@ import { jointFastenings, jointGlues, jointPart, jointStrips } from "./joints.js
 import { panelPart } from "./panels.js";
 import { planCase } from "./plan.js";
 import { drawerSlides, shelfSlides, slideFastenings, slidesPart } from "./slides.js";
+import { stiffenerFastenings, stiffenerGlues, stiffenerPart, stiffenerStrips } from "./stiffeners.js";
 
 /**
  * Takes a case apart into every panel, facing, bar, piece of hardware and group of fasteners, each with its
@@ -33,7 +34,7 @@ import { drawerSlides, shelfSlides, slideFastenings, slidesPart } from "./slides
  */
 export function deriveParts(description: CaseBody, stock: Stock): Parts {
   const plan = planCase(description, stock);
-  const { layouts, bars, joints, spots, corners } = plan;
+  const { layouts, bars, joints, stiffeners, spots, corners } = plan;
   const panels = plan.pieces.map(panelPart);
   const contents = description.contents.map((content) => contentPart(content, layouts));
   const drawers = description.drawers.map((drawer) => drawerPart(drawer, stock, layouts));
@@ -46,8 +47,12 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
     facings: [...panels, ...drawers.flatMap((drawer) => drawer.panels)].flatMap(facingParts),
     bars: bars.map(barPart),
     joints: joints.map((joint) => jointPart(joint, stock)),
-    strips: joints.flatMap(jointStrips),
-    glues: joints.flatMap((joint) => jointGlues(joint, stock)),
+    strips: [...joints.flatMap(jointStrips), ...stiffeners.flatMap(stiffenerStrips)],
+    glues: [
+      ...joints.flatMap((joint) => jointGlues(joint, stock)),
+      ...stiffeners.flatMap((one) => stiffenerGlues(one, stock)),
+    ],
+    stiffeners: stiffeners.map((one) => stiffenerPart(one, stock)),
     hardware: [
       ...spots.map(placedPart),
       ...corners.map(cornerPart),
@@ -56,6 +61,7 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
     fastenings: [
       ...bars.flatMap((bar) => edgeFastenings(bar, stock, plan)),
       ...joints.flatMap((joint) => jointFastenings(joint, stock, plan)),
+      ...stiffeners.flatMap((one) => stiffenerFastenings(one, stock, plan)),
       ...spots.flatMap((spot) => hardwareFastenings(spot, stock, plan)),
       ...corners.flatMap((corner) => cornerFastenings(corner, stock, plan)),
       ...description.shelves.flatMap((shelf) => shelfFastenings(shelf, stock, plan)),

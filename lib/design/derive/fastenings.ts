@@ -20,18 +20,22 @@ export type FastenerGroup = Pick<Fastening, "holds" | "why" | "fastener" | "at" 
   readonly pitch?: Length;
   /** Thickness of the metal on the outside, zero for none. */
   readonly metal: number;
+  /** Thickness of wood behind the panel that it goes through too. */
+  readonly behind?: Length;
 };
 
 /** A group of fasteners in its piece. */
-export function fasten({ metal, ...group }: FastenerGroup, piece: Piece): Fastening {
+export function fasten({ metal, behind, ...group }: FastenerGroup, piece: Piece): Fastening {
   const { surface } = piece;
   const distances = group.at.map((hole) => nearestEdge(piece, hole).distance);
   return {
     id: `${group.holds} on ${surface.id}`,
     panel: surface.id,
     ...group,
-    stack: fastenerTraits[group.fastener.kind].hasInsert ? metalOf(metal) : stackOf(surface.layout, metal),
-    backIsBareWood: surface.layout.facing?.sides !== "both",
+    stack: fastenerTraits[group.fastener.kind].hasInsert
+      ? metalOf(metal)
+      : [...stackOf(surface.layout, metal), ...(behind ? [{ what: "ply" as const, thickness: behind }] : [])],
+    backIsBareWood: behind !== undefined || surface.layout.facing?.sides !== "both",
     ...(distances.length > 0 ? { edgeDistance: Length.si(Math.min(...distances)) } : {}),
   };
 }

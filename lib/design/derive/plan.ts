@@ -9,6 +9,7 @@ import { type EdgeBar, edgeBars } from "./bars.js";
 import { type CornerSpot, cornerSpots } from "./corners.js";
 import { type HardwareSpot, hardwareSpots } from "./hardware-spots.js";
 import { type JointedEdge, jointedEdges } from "./jointed-edges.js";
+import { type LaidStiffener, layStiffeners } from "./laid-stiffeners.js";
 import { layOut, type SectionLayout } from "./layout.js";
 import { cutOut, placeOpening } from "./openings.js";
 import { onSurface, ownOutline, type Surface, surfacesOf } from "./surfaces.js";
@@ -31,6 +32,8 @@ export interface CasePlan {
   readonly bars: readonly EdgeBar[];
   /** Every edge that is joined without an extrusion. */
   readonly joints: readonly JointedEdge[];
+  /** Every stiffener on its panel. */
+  readonly stiffeners: readonly LaidStiffener[];
   /** Hardware on faces. */
   readonly spots: readonly HardwareSpot[];
   /** Hardware on corners. */
@@ -54,6 +57,7 @@ export function planCase(description: CaseBody, stock: Stock): CasePlan {
         .map((surface) => pieceOf(surface, spots)),
     ),
     bars: layouts.flatMap((layout) => edgeBars(layout, stock)),
+    stiffeners: layStiffeners(description.stiffeners, stock, layouts),
     joints: layouts.flatMap((layout) => jointedEdges(layout, stock)),
     spots,
     corners: cornerSpots(description, stock, layouts),

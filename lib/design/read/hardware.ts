@@ -29,7 +29,8 @@ const duties = choice("duty", [
   "other",
 ]);
 
-const sectionFace: Kind<{ readonly section: string; readonly face: Face }> = {
+/** A face of a section, by both their names. */
+export const sectionFace: Kind<{ readonly section: string; readonly face: Face }> = {
   name: "face of a section",
   expected: `a section and a face such as "lower.front" (faces: ${faces.join(", ")})`,
   read: (text) => {

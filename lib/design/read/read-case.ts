@@ -13,6 +13,7 @@ import { type BlockOf, block, type Form, needed, optional, preset, yesOrNo } fro
 import { hardwareForm } from "./hardware.js";
 import { completeSection, sectionsForm } from "./sections.js";
 import { servicesForm } from "./services.js";
+import { stiffenersForm } from "./stiffeners.js";
 
 /** What a case file gave. */
 export interface ReadCase {
@@ -103,6 +104,7 @@ const bodyFields = {
   hardware: preset("hardware", hardwareForm, [], "Hardware by name."),
   shelves: preset("shelves", shelvesForm, [], "Shelves by name."),
   drawers: preset("drawers", drawersForm, [], "Drawers by name."),
+  stiffeners: preset("stiffeners", stiffenersForm, [], "Stiffeners of panels by name."),
   contents: preset("contents", contentsForm, [], "What rides in the case, by name."),
   services: preset("services", servicesForm, { cooling: [] }, "Heat and power."),
 };
@@ -120,6 +122,7 @@ const caseForm = block({
   hardware: bodyFields.hardware,
   shelves: bodyFields.shelves,
   drawers: bodyFields.drawers,
+  stiffeners: bodyFields.stiffeners,
   contents: bodyFields.contents,
   demands: needed("demands", demandsForm, "What is asked of the case."),
   journey: optional(
@@ -167,7 +170,14 @@ function bodySchema(units: FileUnits): z.ZodType<CaseBody> {
 }
 
 /** Blocks of names, of which each may be right or wrong by itself. */
-const blocksOfNames: readonly string[] = ["sections", "hardware", "shelves", "drawers", "contents"];
+const blocksOfNames: readonly string[] = [
+  "sections",
+  "hardware",
+  "shelves",
+  "drawers",
+  "stiffeners",
+  "contents",
+];
 
 /** As much of the thing itself as can be read without what has an issue; nothing where the builds have one. */
 function bodyOf(
@@ -178,7 +188,7 @@ function bodyOf(
   const none = { hidden: nothingHidden };
   if (!isRecord(content) || issues.some(({ code }) => code === "invalid_key")) return none;
   const { units: shown = "metric", build, sections } = content;
-  const { hardware = {}, shelves = {}, drawers = {}, contents = {} } = content;
+  const { hardware = {}, shelves = {}, drawers = {}, stiffeners = {}, contents = {} } = content;
   const given: Record<string, unknown> = {
     units: shown,
     build,
@@ -186,6 +196,7 @@ function bodyOf(
     hardware,
     shelves,
     drawers,
+    stiffeners,
     contents,
   };
   if (issues.some(({ path: [block] }) => block === "units")) given.units = "metric";

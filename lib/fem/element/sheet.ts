@@ -115,14 +115,22 @@ function massMoments(layers: readonly SheetLayer[], bottom: number): Sheet["mass
   return mass;
 }
 
-/** A strip of wood glued on the +z side of a sheet. */
+/** A strip of wood glued or fastened on a sheet. */
 export interface Batten {
   /** Axis of the panel it runs along. */
   readonly along: "x" | "y";
   /** How far it stands off the sheet, m. */
   readonly height: number;
-  /** Modulus along it, Pa; across it counts for nothing. */
+  /** Modulus along it, Pa. */
   readonly modulus: number;
+  /** Modulus across it, Pa; nothing where left out, as of a narrow strip. */
+  readonly across?: number;
+  /** Share of it that works together with the sheet: 1 glued, as where left out, less where it slips on fasteners. */
+  readonly share?: number;
+  /** Share of its twisting stiffness as a strip of plate that it has; all where left out. */
+  readonly twist?: number;
+  /** The side that it lies on; +z where left out. */
+  readonly side?: 1 | -1;
   /** In its plane and through its height, Pa. */
   readonly shearModulus: number;
   /** kg/m3 */
@@ -131,10 +139,10 @@ export interface Batten {
 
 /**
  * A sheet with a batten on it, about the sheet's own reference plane. As a strip of plate the batten twists like a
- * flat bar, which is too stiff for one higher than wide.
+ * flat bar, which is too stiff for one higher than wide unless its share of that is told.
  *
  * @param sheet bare
- * @param batten glued on without slip
+ * @param batten on one of its sides
  * @throws Refusal when the batten is nothing
  */
 export function withBatten(sheet: Sheet, batten: Batten): Sheet {
@@ -143,23 +151,26 @@ export function withBatten(sheet: Sheet, batten: Batten): Sheet {
     throw new Refusal(
       `batten: height and moduli must be positive, got ${height} m, ${modulus} Pa, ${shearModulus} Pa`,
     );
-  const low = sheet.faces[0];
+  const { across = 0, share = 1, twist = 1, side = 1 } = batten;
+  const low = side === 1 ? sheet.faces[0] : sheet.faces[1] - height;
   const high = low + height;
   const moments = [height, (high ** 2 - low ** 2) / 2, (high ** 3 - low ** 3) / 3] as const;
   const axis = along === "x" ? 0 : 1;
-  const stiffened = (matrix: Sheet["bending"], moment: number): Sheet["bending"] =>
+  // What it does by itself, about its own middle, and what it does together with the sheet.
+  const own = height ** 3 / 12;
+  const stiffened = (matrix: Sheet["bending"], together: number, alone: number): Sheet["bending"] =>
     matrix3((i, j) => {
       if (i !== j) return matrix[i][j];
-      const added = i === axis ? modulus : i === 2 ? shearModulus : 0;
-      return matrix[i][j] + added * moment;
+      const added = i === axis ? modulus : i === 2 ? shearModulus : across;
+      return matrix[i][j] + added * (share * together + (i === 2 ? twist : 1) * alone);
     });
   const through = shearModulus * height;
   return {
-    membrane: stiffened(sheet.membrane, moments[0]),
-    coupling: stiffened(sheet.coupling, moments[1]),
-    bending: stiffened(sheet.bending, moments[2]),
+    membrane: stiffened(sheet.membrane, moments[0], 0),
+    coupling: stiffened(sheet.coupling, moments[1], 0),
+    bending: stiffened(sheet.bending, moments[2] - own, own),
     shear: [sheet.shear[0] + through, sheet.shear[1], sheet.shear[2] + through],
     mass: vector3((power) => sheet.mass[power] + density * moments[power]),
-    faces: [high, sheet.faces[1]],
+    faces: side === 1 ? [high, sheet.faces[1]] : [sheet.faces[0], low],
   };
 }

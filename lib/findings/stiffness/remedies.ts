@@ -113,7 +113,7 @@ function battenNearWorst(
   const what = `batten ${along === "x" ? "across" : "upright"}, ${where}`;
   const area = battenSize.width * run;
   const layers = battenSize.height / panel.sheet.thickness;
-  const problem = { ...drawn, regions: [nearest.strip] };
+  const problem = { ...drawn, regions: [...drawn.regions, nearest.strip] };
   return [remedy(what, problem, area * battenSize.height * panel.sheet.density, area * layers)];
 }
 

@@ -11,6 +11,7 @@ import {
   panelSag,
   type SagCase,
   type SheetModuli,
+  sagCaseOf,
   sagInterval,
   sagSpan,
   sheetModuli,
@@ -63,7 +64,7 @@ function openingWords(panel: PanelPart, style: ShowStyle): string {
 
 function pressedOn(input: BoxedInput, { panel, pressure }: PressedPanel): Answer {
   const moduli = sheetModuli(panel.sheet, input.measurements);
-  const sagCase: SagCase = { panel, moduli, pressure, edges: "hinged" };
+  const sagCase: SagCase = sagCaseOf(panel, pressure, "hinged", input);
   const alone = panelSag(sagCase);
   const solved = panel.role === "face" ? input.box() : undefined;
   const locked = solved && "runs" in solved ? lockedSag(solved.runs, panel, alone.pressure) : undefined;

@@ -8,7 +8,9 @@ import {
   extents,
   type FaceName,
   frames,
+  looksOut,
   type Sheet,
+  type SheetRegion,
   type Spot,
 } from "../../fem/index.js";
 import { Length } from "../../quantity/index.js";
@@ -25,6 +27,7 @@ import {
 } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { panelSheet } from "../stiffness/panel-stiffness.js";
+import { stiffenedZones } from "../stiffness/stiffened.js";
 import { edgeJoints } from "./edge-joints.js";
 import { boxFaces, minus, perAxis, placed, spotOf } from "./places.js";
 
@@ -85,7 +88,7 @@ export function sectionBody(input: ReviewInput, section: string): BoxBody {
   const faces = Object.fromEntries(
     placing.map(({ panel, place }) => [
       boxFaces[panel.face][0],
-      boxFace(panel, place, panelSheet(panel, input)),
+      boxFace(panel, place, panelSheet(panel, input), input),
     ]),
   );
   const plain: BoxProblem = { name: `the ${section} section`, length, width, height, faces };
@@ -126,15 +129,36 @@ function placeIn(
 /** A smaller share of its face an opening is left out at. */
 const smallShare = 0.05;
 
-function boxFace(panel: FacePanel, place: (point: Point2<Length>) => FacePlace, sheet: Sheet): BoxFace {
+function boxFace(
+  panel: FacePanel,
+  place: (point: Point2<Length>) => FacePlace,
+  sheet: Sheet,
+  input: ReviewInput,
+): BoxFace {
   const matters = ({ area }: PlacedOpening): boolean =>
     area > smallShare * panel.clearWidth * panel.clearHeight;
   return {
     sheet,
-    regions: [],
+    regions: boxRegions(panel, place, sheet, input),
     cutouts: panel.openings.filter(matters).map((opening) => cutoutOf(opening, place)),
     freely: true,
   };
+}
+
+/** Stiffeners of a panel, in the axes of its face of the box. */
+function boxRegions(
+  panel: FacePanel,
+  place: (point: Point2<Length>) => FacePlace,
+  sheet: Sheet,
+  input: ReviewInput,
+): readonly SheetRegion[] {
+  const [face] = boxFaces[panel.face];
+  return stiffenedZones(panel, sheet, input, looksOut(face) ? 1 : -1).map(({ sheet: own, ...zone }) => {
+    const { left, bottom, width, height } = zone;
+    const low = place({ x: Length.si(left), y: Length.si(bottom) }).spot;
+    const high = place({ x: Length.si(left + width), y: Length.si(bottom + height) }).spot;
+    return { left: Math.min(low[0], high[0]), bottom: Math.min(low[1], high[1]), width, height, sheet: own };
+  });
 }
 
 /** Corners of the octagon of a circle's area, over its radius. */

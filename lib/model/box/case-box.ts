@@ -115,14 +115,10 @@ export const caseBox: (input: ReviewInput) => CaseBox = memoizeLast(
 /** The bodies, once for all cases that carry other things in the same panels. */
 const bodiesOf: (input: ReviewInput) => CaseBodies = memoizeLast(
   ({ parts }) => parts.panels,
-  ({ parts: { bars, hardware, fastenings, sections }, measurements: { bends, twists } }) => [
-    bars,
-    hardware,
-    fastenings,
-    sections,
-    bends,
-    twists,
-  ],
+  ({
+    parts: { bars, joints, stiffeners, hardware, fastenings, sections },
+    measurements: { bends, twists },
+  }) => [bars, joints, stiffeners, hardware, fastenings, sections, bends, twists],
   madeBodies,
 );
 

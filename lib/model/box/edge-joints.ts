@@ -1,18 +1,14 @@
 /** How the edges of a section hold: extrusions as beams, and the give of their rivets. */
 import { glueFilms } from "../../bonding/index.js";
-import {
-  type BarPart,
-  type Fastening,
-  facesAt,
-  type JointPart,
-  type SheetStock,
-} from "../../design/index.js";
+import { type BarPart, type Fastening, facesAt, type JointPart } from "../../design/index.js";
 import { slipStiffness } from "../../fastening/index.js";
 import type { BeamSection, BoxBeam, BoxProblem, BoxSeam, BoxSpot, FaceName } from "../../fem/index.js";
 import { edgeBetween, frames, reachesEdge } from "../../fem/index.js";
 import { sheetMaterials, walledSection } from "../../material/index.js";
 import { Density, Length } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
+import { sheetUnder } from "../joints/fastener-strength.js";
+import { woodSlip } from "../joints/wood-slip.js";
 import type { ReviewInput } from "../review-input.js";
 import { type Axis, boxFaces } from "./places.js";
 
@@ -86,13 +82,6 @@ function edgeRows({ parts }: ReviewInput, { id }: HeldEdge): readonly Fastening[
   return parts.fastenings.filter(({ why, holds }) => why === "edge" && holds === id);
 }
 
-/** Stiffness of one screw through a panel into wood behind it, N/m: of two densities the root of their product. */
-export function woodSlip(input: ReviewInput, row: Fastening): number {
-  const density = sheetOf(input, row).density;
-  const mean = Density.si(Math.sqrt(density * (row.into?.density ?? density)));
-  return slipStiffness({ density: mean, diameter: row.fastener.diameter, shank: "screw, bolt or drilled" });
-}
-
 /**
  * The wider pitch of the two rows of fasteners along a seam.
  *
@@ -127,15 +116,9 @@ const metalSide = 2;
  * @throws Refusal when there is no such panel
  */
 export function fastenerSlip(input: ReviewInput, row: Fastening): number {
-  const density = Density.si(sheetOf(input, row).density);
+  const density = Density.si(sheetUnder(row, input).density);
   const { diameter } = row.fastener;
   return metalSide * slipStiffness({ density, diameter, shank: "screw, bolt or drilled" });
-}
-
-function sheetOf({ parts }: ReviewInput, { panel }: Fastening): SheetStock {
-  const sheet = parts.panels.find(({ id }) => id === panel)?.sheet;
-  if (!sheet) throw new Refusal(`box: no panel "${panel}"`);
-  return sheet;
 }
 
 function rowStiffness(input: ReviewInput, row: Fastening, { length }: BarPart): number {

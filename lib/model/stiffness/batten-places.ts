@@ -86,7 +86,10 @@ export function battenTrials(
       const strip = longestStretch(battenStrip(panel, problem, along, middle, input), along, problem);
       const length = along === "x" ? strip.width : strip.height;
       if (length < shortest * run) return [];
-      const task = { problem: { ...problem, regions: [strip] }, elementTarget: trialElementTarget };
+      const task = {
+        problem: { ...problem, regions: [...problem.regions, strip] },
+        elementTarget: trialElementTarget,
+      };
       return [{ runs: along === "x" ? "across" : "upright", place: Length.si(middle), task }];
     });
   });

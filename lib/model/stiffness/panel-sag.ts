@@ -1,21 +1,28 @@
 /** How far a panel sags with its openings, and the panel as a problem for the solver. */
 import type { PanelPart, PanelSide } from "../../design/index.js";
 import {
+  bentSheet,
+  formulaElementTarget,
   type HeldEdge,
   type MeshedPanel,
+  type MeshedPanelAnswer,
   meshedPanelProblem,
   meshedPanelUniform,
   type PanelProblem,
   type PanelTask,
+  type SheetRegion,
+  trustedDeflection,
 } from "../../fem/index.js";
 import type { WorkedLine } from "../../formula.js";
+import { keptByContent } from "../../kept/index.js";
 import { glazedPressure } from "../../mechanics/index.js";
-import { Area, type Length, type Pressure, Ratio } from "../../quantity/index.js";
+import { Area, Length, Pressure, Ratio } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import { areaOf, clipped, moved, type Shape } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { panelSheet, panelStiffness, throughShearOf } from "./panel-stiffness.js";
 import { type SheetModuli, sheetModuli } from "./sheet-moduli.js";
+import { stiffenedSpan } from "./stiffened.js";
 
 /** A panel under a pressure, held alike on all four edges. */
 export interface SagCase {
@@ -27,6 +34,8 @@ export interface SagCase {
   readonly pressure: Pressure;
   /** Edges free to turn, as on the bench, or held stiffly. */
   readonly edges: HeldEdge;
+  /** Strips of its clear span that stiffeners make stiffer; none where left out. */
+  readonly regions?: readonly SheetRegion[];
 }
 
 /** What a panel's sag comes to, with the lines behind it. */
@@ -46,8 +55,43 @@ export function panelSag(sagCase: SagCase): PanelSag {
   const { because } = panelStiffness(sagCase.panel, sagCase.moduli);
   const passedOn = passedOnPressure(sagCase);
   const line = meshedPanelUniform.worked(sagInputs(sagCase));
-  const { largestDeflection, meshError } = line.value;
+  const { largestDeflection, meshError } = stiffenedSag(sagCase) ?? line.value;
   return { sag: largestDeflection, meshError, pressure: passedOn.value, because: [because, passedOn, line] };
+}
+
+/** The same with stiffeners, by the same elements; nothing for a bare panel. */
+function stiffenedSag(
+  sagCase: SagCase,
+): Pick<MeshedPanelAnswer, "largestDeflection" | "meshError"> | undefined {
+  if (!sagCase.regions || sagCase.regions.length === 0) return undefined;
+  const { pressure, ...inputs } = sagInputs(sagCase);
+  const problem = {
+    ...meshedPanelProblem({ ...inputs, pressure: Pressure.si(1) }),
+    regions: sagCase.regions,
+  };
+  const { value, meshError } = keptStiffened(problem);
+  return { largestDeflection: Length.si(pressure * value), meshError: Ratio.si(meshError) };
+}
+
+/** Stiffened panels kept: those of a large case, and of some edits before. */
+const mostStiffened = 60;
+
+const keptStiffened: (problem: PanelProblem) => { readonly value: number; readonly meshError: number } =
+  keptByContent(mostStiffened, (problem) => {
+    const { value, meshError } = trustedDeflection(problem, formulaElementTarget);
+    return { value: Math.abs(value), meshError };
+  });
+
+/** The panel as pressed and held, with its stiffeners. */
+export function sagCaseOf(
+  panel: PanelPart,
+  pressure: Pressure,
+  edges: HeldEdge,
+  input: ReviewInput,
+): SagCase {
+  const moduli = sheetModuli(panel.sheet, input.measurements);
+  const bare: SagCase = { panel, moduli, pressure, edges };
+  return { ...bare, regions: stiffenedSpan(panel, bentSheet(sagInputs(bare)), input) };
 }
 
 /** The panel as the formula takes it. */
@@ -125,5 +169,7 @@ export function panelNamed({ parts }: ReviewInput, id: string): PanelPart {
 export function hingedProblem(panel: PanelPart, input: ReviewInput): PanelProblem {
   const moduli = sheetModuli(panel.sheet, input.measurements);
   const sagCase: SagCase = { panel, moduli, pressure: input.case.demands.sidePressure, edges: "hinged" };
-  return { ...meshedPanelProblem(sagInputs(sagCase)), name: panel.id, sheet: panelSheet(panel, input) };
+  const sheet = panelSheet(panel, input);
+  const regions = stiffenedSpan(panel, sheet, input);
+  return { ...meshedPanelProblem(sagInputs(sagCase)), name: panel.id, sheet, regions };
 }

@@ -71,7 +71,8 @@ export function sagInterval(sagCase: SagCase, ratio: number): RatioInterval | un
  */
 export function sagSlopes(sagCase: SagCase, names: readonly TestedModulus[]): readonly number[] {
   const changes = names.map((name) => sheetSlope(sagCase, name));
-  const problem = meshedPanelProblem({ ...sagInputs(sagCase), pressure: Pressure.si(1) });
+  const bare = meshedPanelProblem({ ...sagInputs(sagCase), pressure: Pressure.si(1) });
+  const problem = { ...bare, regions: sagCase.regions ?? [] };
   return keptSlopes({ problem, changes });
 }
 

@@ -1,5 +1,5 @@
 /** The six faces of a section unfolded, each as it is seen from outside. */
-import type { Face, HardwarePart, PanelPart, Parts, SectionPart } from "../../design/index.js";
+import type { Face, HardwarePart, PanelPart, Parts, SectionPart, StiffenerPart } from "../../design/index.js";
 import { faces } from "../../design/index.js";
 import { type DrawingMark, type DrawingView, drawing } from "../../page/index.js";
 import type { Length } from "../../quantity/index.js";
@@ -79,11 +79,28 @@ function faceMarks(drawn: DrawnFace, at: Point2, parts: Parts, letter: number): 
 function panelMarks(panel: PanelPart, at: Point2, parts: Parts, letter: number): DrawingMark[] {
   return [
     ...panel.openings.map((opening) => openingMark(opening, at)),
+    ...parts.stiffeners.flatMap((one) => stiffenerMarks(one, panel, at)),
     ...parts.hardware.flatMap((part) => hardwareMark(part, panel, at, parts)),
     ...panel.openings
       .filter(({ why }) => why === "case")
       .flatMap((opening) => openingName(opening, at, letter)),
   ];
+}
+
+/** A stiffener as the rectangles it covers; one that is inside is hidden from here. */
+function stiffenerMarks(
+  { panel: id, side, zones }: StiffenerPart,
+  panel: PanelPart,
+  at: Point2,
+): DrawingMark[] {
+  if (id !== panel.id) return [];
+  return zones.map(({ left, bottom, width, height }) => ({
+    mark: "rectangle",
+    role: side === "inside" ? "hidden" : "panel",
+    at: { x: at.x + 1000 * left, y: at.y + 1000 * bottom },
+    width: 1000 * width,
+    height: 1000 * height,
+  }));
 }
 
 /** A piece of hardware as the rectangle it covers. Corners are told by their holes on the panel's own drawing. */

@@ -33,11 +33,28 @@ export function assemblySection(workshop: Workshop): RecipeSection {
 
 function sectionSteps(one: SectionPart, workshop: Workshop): string[] {
   return [
+    ...stiffenerSteps(one, workshop),
     ...benchSteps(one, workshop),
     ...boxSteps(one, workshop),
     ...closingSteps(one, workshop),
     ...doorSteps(one, workshop),
   ];
+}
+
+/** A step a stiffener, on the flat panel. */
+function stiffenerSteps({ name }: SectionPart, { parts, pieces }: Workshop): string[] {
+  const here = parts.stiffeners.filter(({ section }) => section === name);
+  return here.map((stiffener) => {
+    const { id, kind, panel, side, adhesive, piece } = stiffener;
+    const strips = pieces.strips.filter(({ name: strip }) => strip === id || strip.startsWith(`${id} `));
+    const codes = piece ? codeOf(pieces.panels, piece.id) : listed(strips.map(({ code }) => code));
+    const row = parts.fastenings.find(({ why, holds }) => why === "stiffener" && holds === id);
+    const ways = [
+      ...(adhesive ? [`glue with ${adhesive.name}`] : []),
+      ...(row ? [`${counted(row.count, "fastener")} (${row.fastener.name}) through the panel`] : []),
+    ];
+    return `Put the ${kind} ${codes} on the ${side} of ${panel} while it lies flat, where the marks are: ${listed(ways)}.`;
+  });
 }
 
 function benchSteps({ name }: SectionPart, { parts }: Workshop): string[] {
