@@ -1,5 +1,6 @@
 /** The book's first page: every question with its answer, then all findings at a glance. */
 
+import { byDanger } from "../findings/index.js";
 import { type FindingView, type Html, html, tieUnits, verdictBadge } from "../page/index.js";
 import type { BookFrame, PageLink } from "./book-frame.js";
 import type { Chapter } from "./chapter.js";
@@ -59,7 +60,8 @@ function allFindings(chapters: readonly Chapter[]): PlacedFinding[] {
   for (const { name, findings } of chapters) {
     for (const finding of findings) if (!found.has(finding.id)) found.set(finding.id, { name, finding });
   }
-  return order.flatMap((verdict) => [...found.values()].filter(({ finding }) => finding.verdict === verdict));
+  const placed = new Map([...found.values()].map((one) => [one.finding, one]));
+  return byDanger([...placed.keys()]).flatMap((finding) => placed.get(finding) ?? []);
 }
 
 function findingsAtAGlance(chapters: readonly Chapter[]): Html {

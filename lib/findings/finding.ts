@@ -75,8 +75,31 @@ export function verdictOf(ratio: number, interval?: Pick<RatioInterval, "low" | 
   return ratio <= 1 ? "holds" : "fails";
 }
 
+/** What decides where a finding stands. */
+type Standing = Pick<Finding, "tier" | "verdict"> & { readonly ratio?: number | undefined };
+
+const tierOrder: readonly Tier[] = ["safety", "strength", "handling", "feel"];
+const verdictOrder: readonly Verdict[] = ["fails", "broken", "unknown", "close", "holds"];
+
+/** By danger: who can be hurt first, then what fails, then by how far over; a plain no is over all measure. */
+export function byDanger<One extends Standing>(findings: readonly One[]): One[] {
+  const over = ({ verdict, ratio }: Standing): number =>
+    ratio ?? (verdict === "fails" ? Number.POSITIVE_INFINITY : 0);
+  return [...findings].sort(
+    (a, b) =>
+      tierOrder.indexOf(a.tier) - tierOrder.indexOf(b.tier) ||
+      verdictOrder.indexOf(a.verdict) - verdictOrder.indexOf(b.verdict) ||
+      (over(a) === over(b) ? 0 : over(b) - over(a)),
+  );
+}
+
+/** Whether it keeps a case from being built as it is: safety or strength that fails, or that nobody knows. */
+export function keepsFromRelease({ tier, verdict }: Standing): boolean {
+  const hurts = tier === "safety" || tier === "strength";
+  return hurts && (verdict === "fails" || verdict === "unknown" || verdict === "broken");
+}
+
 /** The worst of several verdicts; unknown and broken are worse than close, since nobody could look. */
 export function worstVerdict(verdicts: readonly Verdict[]): Verdict {
-  const order: readonly Verdict[] = ["fails", "broken", "unknown", "close", "holds"];
-  return order.find((verdict) => verdicts.includes(verdict)) ?? "holds";
+  return verdictOrder.find((verdict) => verdicts.includes(verdict)) ?? "holds";
 }

@@ -6,7 +6,7 @@ import type { WorkedLine } from "../formula.js";
 import type { RatioInterval, ReviewInput } from "../model/index.js";
 import { Ratio } from "../quantity/index.js";
 import { type MissingMeasurement, Refusal } from "../refusal.js";
-import { type Citation, sources } from "../source.js";
+import { type Citation, type SourceKey, sources } from "../source.js";
 import type { Measured } from "./amount.js";
 import { type Amount, type Finding, type Remedy, type Tier, type Verdict, verdictOf } from "./finding.js";
 
@@ -154,6 +154,15 @@ export function question<
   return Object.assign(ask, { id, tier });
 }
 
+/** What a verdict rests on where somebody may be hurt or something break, and nobody measured its scatter. */
+const unmeasuredScatter =
+  "Nobody measured how far what goes in may scatter: the verdict rests on the figures of the case file and the tables as they stand.";
+
+function restsOn({ tier }: Pick<Finding, "tier">, { assumed = [], interval }: Answer): readonly string[] {
+  const open = (tier === "safety" || tier === "strength") && !interval && assumed.length === 0;
+  return open ? [unmeasuredScatter] : assumed;
+}
+
 /** What is so of a finding before anything is worked out. */
 type About = Pick<Finding, "id" | "topic" | "subject" | "question" | "tier" | "cautions" | "assumes">;
 
@@ -166,7 +175,7 @@ function findingOf<Subject, Wanted extends Needs<Subject>, Input extends ReviewI
   try {
     const given = gathered(declaration, input, subject);
     const answer = declaration.answer(input, given, subject);
-    return { ...about, assumes: [...about.assumes, ...(answer.assumed ?? [])], ...judged(answer) };
+    return { ...about, assumes: [...about.assumes, ...restsOn(about, answer)], ...judged(answer) };
   } catch (error) {
     return { ...about, ...unanswered(error) };
   }
@@ -237,12 +246,16 @@ function judged(answer: Answer): Omit<Finding, keyof About> {
   const { facts, limit, sources: rest = [], because, remedies = [], interval } = answer;
   const ratio = ratioOf(answer);
   const verdict = verdictFor(answer, ratio);
+  const recalled = /from memory/.test(limit.where) ? " Its limit is recalled, not read." : "";
   const helping = verdict === "holds" ? [] : remedies;
   return {
     verdict,
-    answer: [facts, ...helping.map(({ words }) => words), marginWords(ratio), criterionWords(limit)].join(
-      " ",
-    ),
+    answer: [
+      facts,
+      ...helping.map(({ words }) => words),
+      marginWords(ratio),
+      `${criterionWords(limit)}${recalled}`,
+    ].join(" "),
     ...amountsOf(answer),
     ...(ratio === undefined ? {} : { ratio }),
     ...(interval ? { interval } : {}),
@@ -290,7 +303,39 @@ function marginWords(ratio: number | undefined): string {
   return ratio <= 1 ? `Margin ${shown}.` : `Over by ${shown}.`;
 }
 
-/** Where a limit comes from, short enough for a sentence; the finding's sources say it in full. */
+/** Guidance, which one may depart from with reasons. */
+const guidance: ReadonlySet<SourceKey> = new Set([
+  "niosh-lifting",
+  "hse-manual-handling",
+  "ctu-code",
+  "ieee-485",
+  "ashrae",
+  "package-handbook",
+  "cushion-design",
+  "wood-handbook",
+  "mil-std-1472",
+]);
+
+/** Nobody's rule: what follows from the laws of nature, of numbers and of money. */
+const laws: ReadonlySet<SourceKey> = new Set([
+  "statics",
+  "geometry",
+  "dynamics",
+  "vibration",
+  "electricity",
+  "fluid-flow",
+  "heat-transfer",
+  "strength-of-materials",
+  "engineering-economy",
+]);
+
+/** Where a limit comes from and what it is, short enough for a sentence. */
 function criterionWords({ source, where }: Citation): string {
-  return `Criterion: ${sources[source].title}, ${where}.`;
+  const { title } = sources[source];
+  if (source === "common-practice")
+    return /case file/.test(where)
+      ? `Criterion: your own wish, ${where}.`
+      : `Criterion: rule of the trade, no published rule found: ${where}.`;
+  if (laws.has(source)) return `Criterion: ${title}, ${where}.`;
+  return `Criterion: ${guidance.has(source) ? "guidance" : "standard or code"}, ${title}, ${where}.`;
 }

@@ -16,7 +16,7 @@ import {
   type PurchaseList,
   purchaseList,
 } from "../plan/index.js";
-import type { Finding } from "./finding.js";
+import { byDanger, type Finding } from "./finding.js";
 import { fitOutQuestions } from "./fit-out/index.js";
 import { jointQuestions } from "./joints/index.js";
 import { moneyQuestions } from "./money.js";
@@ -38,7 +38,7 @@ export interface Review {
   readonly fitOut: readonly Finding[];
   /** Whether it pays. */
   readonly money: readonly Finding[];
-  /** All of them. */
+  /** All of them, by danger. */
   readonly findings: readonly Finding[];
   /** The case as joined boxes under its load cases. */
   readonly box: CaseBox;
@@ -79,14 +79,14 @@ export function reviewCase(input: BusinessInput): Review {
       );
     },
     get findings() {
-      return [
+      return byDanger([
         ...review.stiffness,
         ...review.strength,
         ...review.joints,
         ...review.travel,
         ...review.fitOut,
         ...review.money,
-      ];
+      ]);
     },
     get box() {
       return physical().box;
@@ -124,19 +124,19 @@ function newPhysicalReview(input: ReviewInput): PhysicalReview {
   const boxed = { ...input, box: () => review.box };
   const review: PhysicalReview = {
     get stiffness() {
-      return once("stiffness", () => stiffnessQuestions.flatMap((ask) => ask(boxed)));
+      return once("stiffness", () => byDanger(stiffnessQuestions.flatMap((ask) => ask(boxed))));
     },
     get strength() {
-      return once("strength", () => strengthQuestions.flatMap((ask) => ask(input)));
+      return once("strength", () => byDanger(strengthQuestions.flatMap((ask) => ask(input))));
     },
     get joints() {
-      return once("joints", () => jointQuestions.flatMap((ask) => ask(boxed)));
+      return once("joints", () => byDanger(jointQuestions.flatMap((ask) => ask(boxed))));
     },
     get travel() {
-      return once("travel", () => travelQuestions.flatMap((ask) => ask(input)));
+      return once("travel", () => byDanger(travelQuestions.flatMap((ask) => ask(input))));
     },
     get fitOut() {
-      return once("fit-out", () => fitOutQuestions.flatMap((ask) => ask(input)));
+      return once("fit-out", () => byDanger(fitOutQuestions.flatMap((ask) => ask(input))));
     },
     get box() {
       return once("box", () => caseBox(input));

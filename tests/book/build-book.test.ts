@@ -98,10 +98,10 @@ describe("the pages", () => {
       ([, id]) => id,
     );
     expect(order).toEqual([
-      "travel.tip",
       "fit-out.fan",
-      "joints.handles",
       "fit-out.lamp",
+      "travel.tip",
+      "joints.handles",
       "stiffness.upper.front",
     ]);
     expect(text).toContain('<a href="recipe.md">The recipe as text</a>');

@@ -8,6 +8,7 @@ import { Angle, Force, Length, type Ratio, ratio } from "../../quantity/index.js
 import type { MissingMeasurement } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { looseCaution } from "../cautions.js";
 import { type Answer, type Question, question } from "../question.js";
 import {
   countOf,
@@ -35,9 +36,7 @@ export const holds: Question = question({
   ask: ({ content }, { case: { journey } }) =>
     `Does the ${content.name} stay put when the ${journey.vehicle} brakes?`,
   tier: "safety",
-  cautions: [
-    "What tears loose in a van flies forward at the speed of the van. Hold every content three ways, and put heavy things low and against the wall that is in front on the road.",
-  ],
+  cautions: [looseCaution],
   needs: { way: known((input, { content }: ContentPart) => wayOf(input, content)) },
   answer: (_, { way }) => way(),
 });

@@ -31,8 +31,10 @@ import { amount, counted } from "../amount.js";
 import { type Need, type Question, question, type Subjects } from "../question.js";
 import { known, measured, says, where, whole } from "../subjects.js";
 
-const stripCaution =
-  "One plug strip, never one in another, with its rating above all loads together; no heater on it; coil no cable that carries load.";
+const batteryCaution =
+  "A battery gives hundreds of amperes into a dropped spanner, and melts a wire that is too thin for its fuse: a fuse within 7 in (180 mm) of the pole, covered poles, held down, vented if it is lead. Charge it out of the case and watched.";
+
+const socketCaution = `${mainsCaution} One plug strip, never one in another, with its rating above all loads together; no heater on it; coil no cable that carries load.`;
 
 type Mains = NonNullable<ReviewInput["case"]["services"]["mains"]>;
 
@@ -50,9 +52,7 @@ export const battery: Question = question({
   about: powered("battery", "battery"),
   ask: "How long does the battery last?",
   tier: "feel",
-  cautions: [
-    "A battery gives hundreds of amperes into a dropped spanner: a fuse at its pole, covered poles, held down, vented if it is lead. Charge it out of the case and watched.",
-  ],
+  cautions: [batteryCaution],
   needs: {
     given: measured(
       (input) => input.case.services.battery,
@@ -101,9 +101,6 @@ function batteryAssumed({ coldest, age }: Battery): readonly string[] {
   ];
 }
 
-const dcCaution =
-  "A battery melts a wire that is too thin for its fuse: the fuse within 7 in of the pole, no larger than the wire's table allows, poles and ends covered, the fuse out while anything is wired.";
-
 const onBattery: Subjects<undefined> = {
   each: (input) => (loadsOf(input).length > 0 && input.case.services.battery ? [undefined] : []),
   id: () => undefined,
@@ -136,7 +133,7 @@ export const batteryFuse: Question = question({
   about: onBattery,
   ask: "Does the wire from the battery carry all loads, and its fuse blow before the wire?",
   tier: "safety",
-  cautions: [dcCaution],
+  cautions: [batteryCaution],
   assumes: [
     "Its insulation is made for 75 °C or more, and the inverter draws by its efficiency at full load.",
   ],
@@ -175,7 +172,7 @@ export const batteryDrop: Question = question({
   about: onBattery,
   ask: "Does enough of the battery's voltage arrive at what it feeds?",
   tier: "feel",
-  cautions: [dcCaution],
+  cautions: [batteryCaution],
   needs: {
     ...wireNeeds,
     length: measured(
@@ -239,7 +236,7 @@ export const circuit: Question = question({
   about: powered("circuit", "mains"),
   ask: "Does the circuit carry all loads for hours?",
   tier: "safety",
-  cautions: [mainsCaution, stripCaution],
+  cautions: [socketCaution],
   needs: { mains },
   answer: (input, given) => {
     const { breaker } = given.mains;
@@ -266,7 +263,7 @@ export const voltage: Question = question({
   about: powered("cable", "mains"),
   ask: "Does enough voltage arrive at the end of the cable?",
   tier: "feel",
-  cautions: [mainsCaution],
+  cautions: [socketCaution],
   needs: { mains },
   answer: (input, given) => {
     const { gauge, length, voltage: supply } = given.mains;
@@ -291,7 +288,7 @@ export const stripRating: Question = question({
   about: powered("strip", "mains"),
   ask: "Does the plug strip carry all loads?",
   tier: "safety",
-  cautions: [mainsCaution, stripCaution],
+  cautions: [socketCaution],
   needs: { mains, strip },
   answer: (input, given) => {
     const { rated } = given.strip;
@@ -313,7 +310,7 @@ export const sockets: Question = question({
   about: powered("sockets", "mains"),
   ask: "Does each load have a socket of its own?",
   tier: "safety",
-  cautions: [mainsCaution, stripCaution],
+  cautions: [socketCaution],
   needs: { mains, strip },
   answer: (input, given) => {
     const loads = loadsOf(input);
@@ -352,7 +349,7 @@ export const inrush: Question = question({
   about: powered("inrush", "mains"),
   ask: "Does the breaker stay in when all is switched on at once?",
   tier: "feel",
-  cautions: [mainsCaution],
+  cautions: [socketCaution],
   needs: { starts: coldStarts, mains },
   answer: (_, given) => {
     const { voltage: supply, powerFactor, breaker } = given.mains;

@@ -5,6 +5,7 @@ import { panelStiffness, type ReviewInput, sheetModuli } from "../../model/index
 import { AreaDensity, type Ratio, ratio, SpringRate } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, counted } from "../amount.js";
+import { looseCaution } from "../cautions.js";
 import { type Question, question } from "../question.js";
 import { each, eachSection, mostOf, says, where } from "../subjects.js";
 
@@ -85,9 +86,7 @@ export const mounts: Question = question({
   ask: ({ content }, { case: { journey } }) =>
     `Do the mounts of the ${content.name} keep the shaking of the ${journey.vehicle} from it?`,
   tier: "feel",
-  cautions: [
-    "A thing on springs still flies when the van brakes: mounts quiet it, straps or screws hold it.",
-  ],
+  cautions: [looseCaution],
   answer: (_, __, { content: { name, mass }, mounts: { count, rate } }) => {
     const line = mountFrequency.worked({ mass, stiffness: SpringRate.si(count * rate) });
     const frequencyRatio = ratio(wheelHop / line.value);

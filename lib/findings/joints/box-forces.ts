@@ -15,6 +15,7 @@ import { Force, Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf, withinMesh } from "../amount.js";
 import { besideOutcomes, withoutOutcomes } from "../box-cases.js";
+import { casterCaution, doorCaution, handleCaution, joinedCaution } from "../cautions.js";
 import { type Answer, type Question, question } from "../question.js";
 import { type BoxedInput, boxAssumptions, each, known, mostOf } from "../subjects.js";
 
@@ -35,25 +36,25 @@ const loadedKinds: readonly LoadedKind[] = [
     kind: "caster",
     duty: "roll",
     plural: "casters",
-    caution: "A caster that gives way tips the case: lift it over holes and kerbs.",
+    caution: casterCaution,
   },
   {
     kind: "latch",
     duty: "join-sections",
     plural: "section latches",
-    caution: "Lift the sections apart where you can; never stand under a joined case.",
+    caution: joinedCaution,
   },
   {
     kind: "hinge",
     duty: "hinge",
     plural: "door hinges",
-    caution: "A door that comes off its hinges falls on feet: look at its rivets before every trip.",
+    caution: doorCaution,
   },
   {
     kind: "handle",
     duty: "lift",
     plural: "handles",
-    caution: "A handle that lets go drops the case on a foot: look at its rivets before every lift.",
+    caution: handleCaution,
   },
 ];
 

@@ -20,6 +20,7 @@ import { Force, Mass, Ratio, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../../refusal.js";
 import { type Citation, cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { handleCaution, joinedCaution } from "../cautions.js";
 import { type Answer, type Need, type Question, question } from "../question.js";
 import { each, theOne, where } from "../subjects.js";
 
@@ -74,9 +75,6 @@ function alongPanel(input: ReviewInput, hardware: FastenedHardware, loaded: Load
   };
 }
 
-const letsGo =
-  "A handle that lets go drops a corner on a foot: look at the rivets before every lift, and replace a loose one.";
-
 function handleOf(input: ReviewInput, section: string): HardwarePart {
   return theOne(liftHandles(input, section), () => true, `handle on ${section}`);
 }
@@ -117,7 +115,7 @@ export const handles: Question = question({
   ),
   ask: (section) => `Do the handles of ${section} and their rivets hold a jerk?`,
   tier: "safety",
-  cautions: [letsGo],
+  cautions: [handleCaution],
   needs: handleNeeds,
   answer: (input, given, section) => {
     const balance = sectionBalance(input, section);
@@ -142,7 +140,7 @@ export const loneHandles: Question = question({
   ),
   ask: (section) => `Does one handle hold all of ${section} for a moment, when another hand slips?`,
   tier: "safety",
-  cautions: [letsGo],
+  cautions: [handleCaution],
   needs: handleNeeds,
   answer: (input, given, section) => {
     const balance = sectionBalance(input, section);
@@ -198,7 +196,7 @@ export const latches: Question = question({
   ),
   ask: (name) => `Does each ${name} hold when somebody lifts the joined case by its upper handles?`,
   tier: "safety",
-  cautions: ["Lift the sections apart where you can; never stand under a joined case."],
+  cautions: [joinedCaution],
   needs: fastened(latchOf),
   answer: (input, given, name) => {
     const { length } = latchesNamed(input, name);

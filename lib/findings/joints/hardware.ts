@@ -14,6 +14,7 @@ import { handleForce } from "../../moving/index.js";
 import { Force, Length, Mass, Moment, newton, Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { casterCaution, doorCaution, dropCaution } from "../cautions.js";
 import { type Answer, type Question, question } from "../question.js";
 import { countOf, mostOf } from "../subjects.js";
 import { eachHeld, type Held, heldOf, strengthIn } from "./held-hardware.js";
@@ -24,7 +25,7 @@ export const corners: Question = question({
   about: eachHeld("protect"),
   ask: ({ part }) => `Do the fasteners of a ${part.stock.name} hold when ${part.section} comes down on it?`,
   tier: "strength",
-  cautions: ["A real drop is harder than a jolt: this is setting down in a hurry, not falling off a truck."],
+  cautions: [dropCaution],
   needs: { strength: strengthIn("shear") },
   answer: (input, { strength }, { part: { section }, groups }) => {
     const { dynamicFactor, safetyFactor } = input.case.demands;
@@ -57,7 +58,7 @@ export const kerbs: Question = question({
   },
   ask: ({ part }) => `Do the fasteners of a ${part.stock.name} hold when it strikes a kerb?`,
   tier: "safety",
-  cautions: ["Lift the case over kerbs: a caster torn out tips the case towards whoever pushes it."],
+  cautions: [casterCaution],
   needs: { strength: strengthIn("pull") },
   answer: (input, { strength }, { part: { stock }, first }) => {
     const balance = stackedBalance(input);
@@ -113,7 +114,7 @@ export const hinges: Question = question({
   },
   ask: ({ leaf }) => `Do the hinges of ${leaf.id} hold the open door, with a jolt?`,
   tier: "strength",
-  cautions: ["Somebody will lean on an open door: give it a stay."],
+  cautions: [doorCaution],
   needs: { shear: strengthIn("shear"), pull: strengthIn("pull") },
   answer: (input, { shear, pull }, hinge) => {
     const apart = spacingOf(hingesOf(input, hinge.leaf));

@@ -23,6 +23,7 @@ import { Force, Length, type Mass, Ratio, ratio, standardGravity } from "../../q
 import type { MissingMeasurement } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, counted, showFine, styleOf } from "../amount.js";
+import { shelfCaution } from "../cautions.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
 import { countOf, each, eachShelf, groupsHolding, known, strengthOf } from "../subjects.js";
 
@@ -61,15 +62,13 @@ export const shelfJoints: Question = question({
   about: eachShelf,
   ask: ({ shelf }) => `Do the joints of the ${shelf.name} hold what stands on it, with a jolt?`,
   tier: "strength",
-  cautions: ["A shelf that comes down throws what stands on it: look at its screws before every trip."],
+  cautions: [shelfCaution],
   needs: { strength: known((input, { shelf }: ShelfPart) => strengthOf(input, shelf.name, "shear")) },
   answer: (input, { strength }, part) => held(input, part.shelf.name, shelfMass(part), strength, "sheared"),
 });
 
 const overhead =
-  "Anything overhead can fall on somebody: give it a second, independent hold that bears the whole weight, and check both before every show. Follow local rules for things hung over people.";
-
-const caught = "A hold that has caught a fall once is spent: replace it, and whatever let go.";
+  "Anything overhead can fall on somebody: give it a second, independent hold that bears the whole weight, and check both before every show. A hold that has caught a fall once is spent. Follow local rules for things hung over people.";
 
 /** Something that hangs overhead, and what would catch it. */
 interface Hung {
@@ -132,7 +131,7 @@ export const secondHolds: Question = question({
   ),
   ask: ({ content }) => `Does the second hold catch the ${content.name} when the first lets go?`,
   tier: "safety",
-  cautions: [overhead, caught],
+  cautions: [overhead],
   needs: {
     hold: known((input, { content: { name }, secondHold }: Hung) => {
       const [fastening] = groupsHolding(input, secondHoldOf(name));

@@ -70,13 +70,8 @@ export const seams: Question<BoxedInput> = question({
   ask: ({ section, seam }) =>
     `Do the ${heldWord(seam)} edges of ${section} keep it square when it is pushed sideways with its own weight?`,
   tier: "strength",
-  cautions: ({ panel, seam }) => [
+  cautions: ({ seam }) => [
     `A case that racks lets its door and its load go: set it down at the first loose ${seam.fastener.kind}.`,
-    ...(panel.openings.length > 0
-      ? [
-          `${panel.id} has openings: what is left of it passes more shear to fewer ${seam.fastener.kind}s near them.`,
-        ]
-      : []),
   ],
   needs: { strength: known((input, { seam }: RivetedWall) => fastenerStrength(seam, "shear", input)) },
   answer: (input: BoxedInput, given, wall) => racked(input, wall, given.strength),
@@ -189,6 +184,12 @@ function racked(
     facts: `${Mass.show(balance.value.mass, style)} sideways is ${LineLoad.show(even, style)} along the edges of ${panel.id} when it runs evenly${byBox}. At the larger of them a ${seam.fastener.kind} every ${Length.show(pitch, style)} bears ${Force.show(load.value, style)} of ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}).`,
     interval: useInterval(load.value, known, 1 / safetyFactor),
     because: [balance, load, ...known.because, allowed],
+    assumed:
+      panel.openings.length > 0
+        ? [
+            `${panel.id} has openings: what is left of it passes more shear to fewer ${seam.fastener.kind}s near them.`,
+          ]
+        : [],
     limit: cite("common-practice", "its own weight sideways"),
     sources: [
       cite("statics", "even shear flow round a wall"),

@@ -13,6 +13,7 @@ import {
 } from "../../model/index.js";
 import { Pressure } from "../../quantity/index.js";
 import { styleOf } from "../amount.js";
+import { shelfCaution } from "../cautions.js";
 import { type Answer, type Question, question } from "../question.js";
 import { each, eachShelf, known } from "../subjects.js";
 import { type JudgedSheet, sheetAnswer, sheetAssumptions, worstOf } from "./sheet-answer.js";
@@ -58,7 +59,7 @@ export const shelvesBend: Question = question({
   ask: ({ shelf }) =>
     `Does the ${shelf.name} bear what it carries, with a jolt and for years, without breaking?`,
   tier: "strength",
-  cautions: ["A shelf that gives way drops what it carries on hands and feet: look at it after each season."],
+  cautions: [shelfCaution],
   assumes: sheetAssumptions,
   needs: {
     strength: known((input, { panel }: ShelfPart) => sheetStrength(panel.sheet, input.measurements)),

@@ -27,12 +27,10 @@ import {
 import { Refusal } from "../../refusal.js";
 import { type Citation, cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { dropCaution } from "../cautions.js";
 import type { Remedy } from "../finding.js";
 import { type Answer, type Question, question } from "../question.js";
 import { eachContent, measured, mostOf, says, where } from "../subjects.js";
-
-const dropCaution =
-  "A dropped case breaks feet before it breaks instruments: test with sandbags, from a low height first, and nobody within its own height of it.";
 
 /** Whether each fragile content survives a flat drop, or is better carried by itself. */
 export const drop: Question = question({

@@ -4,6 +4,7 @@ import { brakedSlope, casterRating, casterStands, floorPressure, groundSlope } f
 import { Angle, Force, Mass, Pressure, type Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, counted, styleOf } from "../amount.js";
+import { casterCaution, rampCaution } from "../cautions.js";
 import { type Answer, type Need, type Question, question } from "../question.js";
 import { mostOf, ofJourney, rolledCase, where, whole } from "../subjects.js";
 import { onItsFeet } from "./standing.js";
@@ -17,7 +18,7 @@ export const brakes: Question = question({
   about: rolledCase,
   ask: "Do the brakes hold it on sloping ground?",
   tier: "safety",
-  cautions: ["Brakes hold a case on the level. Chock it on any slope, and never leave it on a ramp."],
+  cautions: [rampCaution],
   needs: { braked: ofJourney((journey) => journey.brakes, "how many casters have a brake", '"brakes: 2"') },
   answer: (input, { braked }) => {
     const { slope } = input.case.journey;
@@ -98,9 +99,7 @@ export const casters: Question = question({
   about: where((input) => castersOf(input).length > 0, whole("casters")),
   ask: "Can each caster carry the load when only three touch the floor?",
   tier: "safety",
-  cautions: [
-    "A caster that breaks drops a corner without warning: keep hands and feet from under the case, and look at wheels and bolts before every trip.",
-  ],
+  cautions: [casterCaution],
   needs: { rated: ratedLoad },
   answer: (input, { rated }) => onItsFeet(input, () => loaded(input, rated)),
 });

@@ -6,6 +6,7 @@ import { type RideWay, rideWays, shelfRide } from "../../moving/index.js";
 import { Force } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { shelfCaution } from "../cautions.js";
 import { type Answer, type Question, question } from "../question.js";
 import { countOf, eachShelf, groupsHolding, known, mostOf, says, strengthOf, where } from "../subjects.js";
 
@@ -23,9 +24,7 @@ export const shelfRoad: Question = question({
   ask: ({ shelf }, { case: { journey } }) =>
     `Do the joints of the ${shelf.name} hold when the ${journey.vehicle} brakes, starts and turns?`,
   tier: "strength",
-  cautions: [
-    "A shelf that tears loose on the road takes all that stands on it along: a stop or a strap in front of what is heavy, whatever the joint allows.",
-  ],
+  cautions: [shelfCaution],
   needs: {
     // Out of the wall it stands out from, along the walls it lies between.
     strength: known((input, { shelf }: ShelfPart) =>

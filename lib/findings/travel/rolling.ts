@@ -13,6 +13,7 @@ import {
 import { Angle, degree, Force, Length, Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import { type Citation, cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { rampCaution } from "../cautions.js";
 import { type Answer, type Question, question } from "../question.js";
 import { caseWords, mostOf, ofJourney, rolledCase } from "../subjects.js";
 
@@ -214,9 +215,6 @@ function worstAxle({ baseWidth, baseDepth, fromLeft, fromFront }: Footprint): nu
   const [right, back] = [fromLeft / baseWidth, fromFront / baseDepth];
   return Math.max(right, 1 - right, back, 1 - back);
 }
-
-const rampCaution =
-  "Nobody below a case on a ramp, going up or down: once it runs nobody holds it. Pull it up and let it down from above with a winch or a line round something that holds, straight, and chock it at every stop; or carry it empty.";
 
 function rampRemedy(input: ReviewInput): string {
   return `Take the load out${orApart(input)}, use a longer ramp, or a winch at the top: write its rated pull into the journey as "winch".`;

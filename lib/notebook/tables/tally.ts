@@ -1,13 +1,11 @@
 /** How many questions hold, in a sentence, and the one to look at first. */
 
-import { type Finding, type Verdict, worstVerdict } from "../../findings/index.js";
+import { byDanger, type Finding, type Verdict } from "../../findings/index.js";
 import { verdictWords } from "../../page/index.js";
 
-/** What to look at first: of what fails, else is broken, unknown or close, that of which most is asked. */
+/** What to look at first of what does not hold: by danger, then by how far over. */
 export function mostWanting(findings: readonly Finding[]): Finding | undefined {
-  const worst = worstVerdict(findings.map(({ verdict }) => verdict));
-  const open = findings.filter(({ verdict }) => verdict !== "holds" && verdict === worst);
-  return [...open].sort((a, b) => (b.ratio ?? 0) - (a.ratio ?? 0))[0];
+  return byDanger(findings.filter(({ verdict }) => verdict !== "holds"))[0];
 }
 
 /** "15 of 26 questions hold, 10 do not, 1 is not known yet", and the answer that is furthest from holding. */

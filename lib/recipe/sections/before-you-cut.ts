@@ -1,27 +1,37 @@
 /** What the review does not yet say yes to. It stands in front of everything else. */
-import type { Finding, Verdict } from "../../findings/index.js";
-import { cautions, findingView, list, tableOf } from "../../page/index.js";
+import { byDanger, type Finding, keepsFromRelease, type Verdict } from "../../findings/index.js";
+import { findingView, list, tableOf } from "../../page/index.js";
 import { group, notes, type RecipeBlock, type RecipeSection, section, sentence, when } from "../recipe.js";
 import type { Rule } from "../rule.js";
-import { counted, distinct, listed } from "../words.js";
+import { counted, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section on open questions; there is none where every question holds. */
-export function beforeYouCut({ findings, rule }: Workshop): RecipeSection[] {
-  const of = (verdict: Verdict): Finding[] => findings.filter((finding) => finding.verdict === verdict);
-  const open = [...of("fails"), ...of("broken"), ...of("close"), ...of("unknown")];
+/** The section on open questions, by danger; there is none where every question holds. */
+export function beforeYouCut({ findings: all, rule }: Workshop): RecipeSection[] {
+  const findings = byDanger(all);
+  const of = (...verdicts: readonly Verdict[]): Finding[] =>
+    findings.filter(({ verdict }) => verdicts.includes(verdict));
+  const open = of("fails", "broken", "close", "unknown");
   if (open.length === 0) return [];
   return [
     section(
       "Before you cut",
-      opening(of),
-      ...[...of("fails"), ...of("broken")].map((finding) => card(finding, rule)),
+      sentence(releaseWords(open)),
+      opening(open),
+      ...of("fails", "broken").map((finding) => card(finding, rule)),
       ...when(of("close").length > 0, () => closeTable(of("close"))),
       ...when(of("unknown").length > 0, () => unknownTable(of("unknown"))),
-      ...openCautions([...of("close"), ...of("unknown")]),
       decisions(open),
     ),
   ];
+}
+
+/** Whether it may be built as it is. */
+function releaseWords(open: readonly Finding[]): string {
+  const kept = open.filter(keepsFromRelease).length;
+  return kept === 0
+    ? "Released for building: nothing of safety or strength fails or is unknown. What stands here is yours to weigh."
+    : `Not released for building: ${counted(kept, "question")} of safety or strength ${kept === 1 ? "fails or is" : "fail or are"} not known. They stand first; settle them and run the review again.`;
 }
 
 /** How many questions hold, in a sentence. */
@@ -42,24 +52,34 @@ export function verdictSummary(findings: readonly Finding[]): string {
   return `The review asked ${counted(findings.length, "question")} about this case: ${listed(parts)}.`;
 }
 
-function opening(of: (verdict: Verdict) => readonly Finding[]): RecipeBlock {
-  const said: readonly (readonly [Verdict, string, string])[] = [
-    ["fails", "Does not hold", "Change the case and run the review again, or do not build it."],
-    ["broken", "Not computed", "Report it, and build nothing that rests on it."],
-    ["close", "Close", "Measure more, or make it stronger."],
-    ["unknown", "Not known yet", "Make the measurement first."],
+/** How many are open, and what to do about each kind. */
+function opening(open: readonly Finding[]): RecipeBlock {
+  const kinds: readonly (readonly [string, (finding: Finding) => boolean, string])[] = [
+    [
+      "Does not hold, safety or strength",
+      (one) => one.verdict === "fails" && keepsFromRelease(one),
+      "Change the case and run the review again.",
+    ],
+    [
+      "Does not hold, handling or feel",
+      (one) => one.verdict === "fails" && !keepsFromRelease(one),
+      "Change it, or live with it and say so to whoever handles it.",
+    ],
+    ["Not computed", ({ verdict }) => verdict === "broken", "Report it, and build nothing that rests on it."],
+    ["Close", ({ verdict }) => verdict === "close", "Measure more, or make it stronger."],
+    ["Not known yet", ({ verdict }) => verdict === "unknown", "Make the measurement first."],
   ];
   return list(
-    said.flatMap(([verdict, words, advice]) => {
-      const count = of(verdict).length;
+    kinds.flatMap(([words, belongs, advice]) => {
+      const count = open.filter(belongs).length;
       return count === 0 ? [] : [`${words}: ${counted(count, "question")}. ${advice}`];
     }),
   );
 }
 
-/** The finding without its working, which the book shows. */
+/** The finding without its working, which the book shows, and its cautions, which are told once for all. */
 function card(finding: Finding, rule: Rule): RecipeBlock {
-  return findingView({ ...finding, because: [], source: [] }, rule.style);
+  return findingView({ ...finding, because: [], source: [], cautions: [], assumes: [] }, rule.style);
 }
 
 function closeTable(findings: readonly Finding[]): RecipeBlock {
@@ -85,11 +105,6 @@ function unknownTable(findings: readonly Finding[]): RecipeBlock {
     ],
     "Not known yet",
   );
-}
-
-function openCautions(findings: readonly Finding[]): RecipeBlock[] {
-  const said = distinct(findings.flatMap((finding) => finding.cautions));
-  return said.length === 0 ? [] : [cautions(...said)];
 }
 
 function decisions(findings: readonly Finding[]): RecipeBlock {

@@ -1,0 +1,32 @@
+/** Cautions that more than one question tells, each in one wording, so that a reader meets it once. */
+
+/** Of casters: loaded, struck by a kerb, over a hole. */
+export const casterCaution =
+  "A caster that breaks or is torn out drops a corner without warning: lift the case over kerbs and holes, keep hands and feet from under it, and look at wheels and bolts before every trip.";
+
+/** Of handles: alone, on both ends, in every load case. */
+export const handleCaution =
+  "A handle that lets go drops a corner on a foot: look at the rivets before every lift, and replace a loose one.";
+
+/** Of sections joined by latches. */
+export const joinedCaution = "Lift the sections apart where you can; never stand under a joined case.";
+
+/** Of doors on their hinges. */
+export const doorCaution =
+  "Somebody will lean on an open door: give it a stay, and look at the fasteners of its hinges before every trip.";
+
+/** Of shelves: their joints, their board, the road. */
+export const shelfCaution =
+  "A shelf that comes down drops what it carries on hands and feet: look at its screws before every trip, with a stop or a strap in front of what is heavy.";
+
+/** Of drops and of setting down. */
+export const dropCaution =
+  "A dropped case breaks feet before it breaks instruments: test with sandbags, from a low height first, and nobody within its own height of it.";
+
+/** Of what rides inside, on springs or not. */
+export const looseCaution =
+  "What tears loose in a van flies forward at the speed of the van. Hold every content three ways, on springs too, and put heavy things low and against the wall that is in front on the road.";
+
+/** Of ramps, both ways, and of brakes on any slope. */
+export const rampCaution =
+  "Nobody below a case on a ramp, going up or down: once it runs nobody holds it, and brakes hold it on the level only. Pull it up and let it down from above with a winch or a line round something that holds, straight, and chock it at every stop; or carry it empty.";
