@@ -6,7 +6,7 @@ import { cite } from "../source.js";
 /** How long a load lasts, as NDS table 2.3.2 has it. */
 export type LoadDuration = "permanent" | "ten years" | "two months" | "seven days" | "ten minutes" | "impact";
 
-/** Recalled from NDS 2018 table 2.3.2. */
+/** NDS 2018 table 2.3.2, as a page on that section prints it. */
 const durationFactors: Readonly<Record<LoadDuration, number>> = {
   permanent: 0.9,
   "ten years": 1,
@@ -44,7 +44,7 @@ export const durationFactor: Formula<LastingLoad, Ratio> = formula<LastingLoad, 
   result: { symbol: "C_D", kind: Ratio, meaning: "factor on an allowable stress" },
   source: [cite("nds", "table 2.3.2")],
   validity:
-    "On allowable stresses of wood and its fasteners, never on stiffness. Recalled, not read; check the standard where someone could be hurt.",
+    "On allowable stresses of wood and its fasteners, never on stiffness. Check the standard where someone could be hurt.",
   compute: ({ duration }) => durationFactors[duration],
 });
 
@@ -57,7 +57,7 @@ export type CreepCase =
   | "plywood, class 2"
   | "plywood, class 3";
 
-/** Recalled; the first three are K_cr of NDS 3.5.2, the others 1 + k_def of EN 1995-1-1 table 3.2. */
+/** K_cr of NDS 3.5.2, and 1 + k_def of EN 1995-1-1 table 3.2, as stored copies of both print them. */
 const creepFactors: Readonly<Record<CreepCase, number>> = {
   "solid wood, dry": 1.5,
   "solid wood, wet": 2,
@@ -94,7 +94,7 @@ export const creepFactor: Formula<CreepingPart, Ratio> = formula<CreepingPart, R
   inputs: { material: { symbol: "c", kind: CreepCase, meaning: "material and climate" } },
   result: { symbol: "K_{cr}", kind: Ratio, meaning: "long-term over first sag" },
   source: [cite("nds", "3.5.2"), cite("en-1995", "table 3.2")],
-  validity: "For loads that stay for years at no more than the allowable stress. Recalled, not read.",
+  validity: "For loads that stay for years at no more than the allowable stress.",
   compute: ({ material }) => creepFactors[material],
 });
 
