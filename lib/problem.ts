@@ -99,8 +99,14 @@ function causeOf({ cause, file, column = "", expected }: RawProblem): string {
   return cause ?? JSON.stringify([file, word, expected]);
 }
 
-/** What was most likely meant by a word: `; did you mean "climate"?`, or nothing. Figures and first letters are never slips. */
+/** What was most likely meant by a word, for the end of a sentence: `; did you mean "climate"?`, or nothing. */
 export function didYouMean(word: string, known: readonly string[]): string {
+  const meant = nearestWord(word, known);
+  return meant === undefined ? "" : `; did you mean "${meant}"?`;
+}
+
+/** The known word that another is a slip of, if any. Figures and first letters are never slips. */
+export function nearestWord(word: string, known: readonly string[]): string | undefined {
   const plain = (text: string): string => text.toLowerCase().replace(/[\s_-]+/g, " ");
   const figures = (text: string): string => text.replace(/\D/g, " ").trim().replace(/ +/g, " ");
   const near = known
@@ -108,7 +114,7 @@ export function didYouMean(word: string, known: readonly string[]): string {
     .map((one) => ({ one, slips: slipsBetween(plain(word), plain(one)) }))
     .filter(({ one, slips }) => slips <= Math.max(2, Math.min(word.length, one.length) / 3))
     .sort((a, b) => a.slips - b.slips);
-  return near[0] ? `; did you mean "${near[0].one}"?` : "";
+  return near[0]?.one;
 }
 
 /** Letters to add, leave out or change to make one word of another. */

@@ -114,7 +114,7 @@ describe("one wrong value gives one problem at its row", () => {
         column: "colour",
         value: "colour",
         expected:
-          "one of case, invented, purpose, units, lengths, currency, build, sections, hardware, shelves, contents, demands, journey, services, business",
+          "one of case, invented, purpose, units, lengths, currency, build, sections, hardware, shelves, drawers, contents, demands, journey, services, business",
       },
     ],
     [
@@ -125,6 +125,18 @@ describe("one wrong value gives one problem at its row", () => {
         row: row("climate: dry"),
         column: "demands.clymate",
         value: "clymate",
+        expected:
+          'one of side pressure, top pressure, allowed sag, jerk, safety factor, climate, push, top bears; did you mean "climate"?',
+      },
+    ],
+    [
+      "a misspelt word that had to be there",
+      "climate: dry",
+      "climat: dry",
+      {
+        row: row("climate: dry"),
+        column: "demands.climat",
+        value: "climat",
         expected:
           'one of side pressure, top pressure, allowed sag, jerk, safety factor, climate, push, top bears; did you mean "climate"?',
       },

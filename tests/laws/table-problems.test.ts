@@ -110,6 +110,12 @@ describe("a table of the stock", () => {
       'row 3, length (mm): found "25000000", expected at most 1\u202f000\u202f000 mm',
     ],
     ["facings.csv", "9,50,yard", `9,${"9".repeat(320)}/1,yard`, 'row 2, price (EUR): found "999'],
+    [
+      "sheet-stock.csv",
+      "thickness (mm)",
+      "thickness (in)",
+      'row 2, thickness (in): found "10", expected at most ',
+    ],
     ["adhesives.csv", "22,8", "122,8", 'row 2, solids (%): found "122", expected a number in %'],
   ])("%s with %j as %j", (file, find, replacement, message) => {
     const found = problemsOf(spoilt(file, find, replacement)).map(showProblem);

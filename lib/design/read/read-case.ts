@@ -1,6 +1,6 @@
 /** Reads case.yaml: text in, a typed case or every problem out. Touches no file. */
 import { z } from "zod";
-import { didYouMean, type RawProblem } from "../../problem.js";
+import { didYouMean, nearestWord, type RawProblem } from "../../problem.js";
 import { choice, Name } from "../../quantity/index.js";
 import type { Case, CaseBody, LeftOut, Section } from "../case.js";
 import { buildForm } from "./build.js";
@@ -64,7 +64,10 @@ export function readCase(text: string, file: string, length?: FileUnits["length"
     return { ...none, currency, length: units.length, case: read.data, problems: [] };
   }
   const { issues } = read.error;
-  const problems = issues.flatMap((issue) => problemsOf(issue, written));
+  const meant = new Set(issues.flatMap(meantBy));
+  const problems = issues
+    .filter(({ path }) => !meant.has(JSON.stringify(path)) || written.has(path.map(stepOf)))
+    .flatMap((issue) => problemsOf(issue, written));
   return {
     written,
     ...bodyOf(written.content, issues, units),
@@ -219,7 +222,7 @@ function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
 
 /** A fault that the schema found, as problems of the file: one for each unknown word. */
 function problemsOf(issue: z.core.$ZodIssue, { problemAt }: CaseText): RawProblem[] {
-  const path = issue.path.map((step) => (typeof step === "symbol" ? String(step) : step));
+  const path = issue.path.map(stepOf);
   if (issue.code === "unrecognized_keys") {
     return issue.keys.map((key) => problemAt([...path, key], wordExpected(key, issue.message), key));
   }
@@ -230,9 +233,24 @@ function problemsOf(issue: z.core.$ZodIssue, { problemAt }: CaseText): RawProble
   return [problemAt(path, issue.message)];
 }
 
+function stepOf(step: PropertyKey): string | number {
+  return typeof step === "symbol" ? String(step) : step;
+}
+
+/** Where the words are missing of which unknown words are slips: a missing word and its slip are one mistake. */
+function meantBy(issue: z.core.$ZodIssue): string[] {
+  if (issue.code !== "unrecognized_keys") return [];
+  const known = wordsIn(issue.message);
+  return issue.keys.map((key) => JSON.stringify([...issue.path, nearestWord(key, known)]));
+}
+
+function wordsIn(oneOf: string): string[] {
+  return oneOf.replace(/^one of /, "").split(", ");
+}
+
 /** What an unknown word should have been. */
 function wordExpected(word: string, oneOf: string): string {
   if (/^\d+$/.test(word)) return `a decimal point before ${word}, not a comma: a comma begins the next word`;
   if (word === "<<") return "the words themselves: a block cannot be merged into another";
-  return `${oneOf}${didYouMean(word, oneOf.replace(/^one of /, "").split(", "))}`;
+  return `${oneOf}${didYouMean(word, wordsIn(oneOf))}`;
 }

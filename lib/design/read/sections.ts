@@ -149,7 +149,7 @@ function completePanel(own: PanelOverride, build: Build, missing: Missing): Pane
   const sheet = own.sheet ?? build.sheet;
   if (sheet === undefined) missing(false, [], ["sheet"], "a sheet, a name of sheet-stock.csv");
   const facing = complete(layOver(build.facing, own.facing), facingFields, (word) =>
-    missing(own.facing !== undefined, ["facing", word], ["facing", word], `a ${word}`),
+    missing(own.facing !== undefined, ["facing", word], ["facing", word], withArticle(word)),
   );
   return {
     sheet: sheet ?? "",
@@ -169,7 +169,7 @@ function completeEdge(edge: EdgeName, own: EdgeOverride | undefined, build: Buil
       "which panels run through, such as [top-bottom, front-back, left-right]",
     );
   }
-  const lacking = (word: string, what = `a ${word}`): void =>
+  const lacking = (word: string, what = withArticle(word)): void =>
     missing(own !== undefined, [word], ["edges", word], what);
   const held = layEdge(build.edges, own?.held);
   const joined = held !== undefined && held !== "none" && held.joint !== undefined ? held : undefined;
@@ -216,6 +216,10 @@ function completeJoint(
     );
   if (fixed || missing.length > 0) return undefined;
   return { ...given, joint, setBack: given.setBack ?? Length.si(0) };
+}
+
+function withArticle(word: string): string {
+  return `${/^[aeiou]/.test(word) ? "an" : "a"} ${word}`;
 }
 
 /** The face of the edge whose pair comes first. */
