@@ -6,7 +6,7 @@ import type { ReviewInput } from "../review-input.js";
 import { type BoxModel, boxModel, type ElementTarget } from "./box-model.js";
 import { type CaseMasses, caseMasses } from "./case-loads.js";
 import { type CaseLink, hardwareLinks, type RefusedLink } from "./hardware-links.js";
-import { bearingLinks, floorLinks, lidLinks, sectionNumbers, standLinks } from "./standing-links.js";
+import { bearingLinks, lidLinks, sectionNumbers, standLinks, undersideLinks } from "./standing-links.js";
 
 /** Bodies with springs, ready to be loaded. */
 export interface JoinedBodies {
@@ -39,7 +39,7 @@ export function joinedBodies(input: ReviewInput, elementTarget: ElementTarget): 
   const all = [
     ...links,
     ...bearingLinks(input, model),
-    ...floorLinks(input, model),
+    ...undersideLinks(input, model),
     ...lidLinks(model),
     ...feetOf(model),
   ];

@@ -8,8 +8,9 @@ import { Length } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import type { Point2 } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
+import { supportsOf, touchesOf } from "../travel/footprint.js";
 import type { BoxBody } from "./box-body.js";
-import { type BoxModel, bodyOf, faceSpots, fitted } from "./box-model.js";
+import { type BoxModel, bodyOf, faceSpots, fitted, holding } from "./box-model.js";
 import { fastenerSlip } from "./edge-joints.js";
 import { type Axis, perAxis, placed, spotOf } from "./places.js";
 
@@ -63,6 +64,8 @@ export interface MadeLinks {
 
 /** Every spring that hardware makes. */
 export function hardwareLinks(input: ReviewInput, model: BoxModel): MadeLinks {
+  const supports = new Set(supportsOf(input).map(({ id }) => id));
+  const stands = ({ id }: HardwarePart): boolean => supports.has(id);
   const of = (duty: HardwarePart["item"]["duty"]): readonly HardwarePart[] =>
     input.parts.hardware.filter((part) => part.item.duty === duty && ownBody(model, part) >= 0);
   const keepers = of("join-sections").filter(({ stock }) => stock.kind === "keeper");
@@ -71,7 +74,8 @@ export function hardwareLinks(input: ReviewInput, model: BoxModel): MadeLinks {
     readonly HardwarePart[],
     (part: HardwarePart) => readonly CaseLink[],
   ])[] = [
-    ["caster", of("roll"), (part) => casterLinks(input, model, part)],
+    ["caster", of("roll").filter(stands), (part) => casterLinks(input, model, part)],
+    ["floor", of("stand").filter(stands), (part) => footLinks(model, part, ownBody(model, part))],
     ["handle", of("lift"), (part) => handleLinks(input, model, part)],
     [
       "latch",
@@ -146,6 +150,35 @@ function casterLinks(input: ReviewInput, model: BoxModel, part: HardwarePart): C
     { ...held, along: alongX, stiffness: sideways },
     { ...held, along: alongY, stiffness: sideways },
   ];
+}
+
+/** Wood or rubber on a hard floor, and what keeps it from sliding there, N/m. Common practice, no source. */
+const floorStiffness = { upright: 1e7, sideways: 1e6 };
+
+/** What stands on the floor at a place: it pushes up, and holds sideways. */
+export function floorLinksAt(name: string, from: LinkEnd): readonly CaseLink[] {
+  const held = { kind: "floor", name, from } as const;
+  const { upright, sideways } = floorStiffness;
+  return [
+    { ...held, along: down, stiffness: upright, only: "push" },
+    { ...held, along: alongX, stiffness: sideways },
+    { ...held, along: alongY, stiffness: sideways },
+  ];
+}
+
+/** A foot or a skid bears on the bottom above it, and touches the floor at its corners. */
+function footLinks(model: BoxModel, part: HardwarePart, body: number): readonly CaseLink[] {
+  const touches = touchesOf(part);
+  const { at: origin } = at(model.bodies, body);
+  const below: FaceSpots = {
+    face: "bottom",
+    spots: touches.map(({ x, y }): Spot => [x - origin[0], y - origin[1]]),
+  };
+  const on = holding(model, body, [below]);
+  return touches.flatMap(({ x, y }) => {
+    const place: BoxSpot = [x, y, part.centre.z - part.stock.standing];
+    return floorLinksAt(part.id, { part: body, fitting: fitted(model, body, part.id, on, place) });
+  });
 }
 
 /** A hand holds the grip at both its sides, so that the case does not tip about the handles. */

@@ -4,10 +4,10 @@ import type { BoxSpot, FaceName, FaceSpots, LinkEnd, Spot } from "../../fem/inde
 import { extents, frames } from "../../fem/index.js";
 import { lowestSection } from "../mass/balance.js";
 import type { ReviewInput } from "../review-input.js";
-import { castersOf } from "../travel/footprint.js";
+import { supportsOf } from "../travel/footprint.js";
 import type { BoxBody } from "./box-body.js";
 import { type BoxModel, fitted, holding, onMaterial } from "./box-model.js";
-import type { CaseLink } from "./hardware-links.js";
+import { type CaseLink, floorLinksAt } from "./hardware-links.js";
 import { minus, placed, plus, spotOf } from "./places.js";
 
 /** Where a wall bears, along it, as shares of its length. */
@@ -148,25 +148,15 @@ export function footEnd(
   return { part: number, fitting: fitted(model, number, `foot of ${name}`, there, place ?? corner) };
 }
 
-/** Wood on a hard floor, and what keeps it from sliding there, N/m. Common practice, no source. */
-const floorBearing = { upright: 1e7, sideways: 1e6 };
-
-/** A case without casters on the floor: it bears on the corners of its lowest section, and lifts off where it would pull. */
-export function floorLinks(input: ReviewInput, model: BoxModel): readonly CaseLink[] {
-  if (castersOf(input).length > 0) return [];
+/** A case on its underside: it bears on the corners of its lowest section, and lifts off where it would pull. */
+export function undersideLinks(input: ReviewInput, model: BoxModel): readonly CaseLink[] {
+  if (supportsOf(input).length > 0) return [];
   const { name, outside } = lowestSection(input);
   const number = model.bodies.findIndex((body) => body.name === name);
   const [low, size] = [spotOf(outside.low), spotOf(outside.size)];
-  return corners.flatMap(([far, back]): CaseLink[] => {
+  return corners.flatMap(([far, back]) => {
     const place = plus(low, [far * size[0], back * size[1], 0]);
-    const from = footEnd(model, number, [far, back], place);
-    const held = { kind: "floor", name: `corner ${far} ${back} of ${name}`, from } as const;
-    const { upright, sideways } = floorBearing;
-    return [
-      { ...held, along: [0, 0, -1], stiffness: upright, only: "push" },
-      { ...held, along: [1, 0, 0], stiffness: sideways },
-      { ...held, along: [0, 1, 0], stiffness: sideways },
-    ];
+    return floorLinksAt(`corner ${far} ${back} of ${name}`, footEnd(model, number, [far, back], place));
   });
 }
 

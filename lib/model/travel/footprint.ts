@@ -103,7 +103,7 @@ function feetOf(
 }
 
 /** Where a caster or a foot touches the floor: a caster at its wheel, a foot or a skid at its corners. */
-function touchesOf({
+export function touchesOf({
   item,
   centre: { x, y },
   stock: { offset, standing },
@@ -123,7 +123,7 @@ function touchesOf({
 const level = 0.001;
 
 /** The casters, feet and skids that reach the floor: those that stand highest. */
-function supportsOf(input: ReviewInput): readonly HardwarePart[] {
+export function supportsOf(input: ReviewInput): readonly HardwarePart[] {
   const under = input.parts.hardware.filter(({ item: { duty } }) => duty === "roll" || duty === "stand");
   const highest = Math.max(...under.map(({ stock }) => stock.standing));
   return under.filter(({ stock }) => stock.standing >= highest - level);

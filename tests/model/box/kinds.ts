@@ -29,6 +29,7 @@ export interface JobKind {
 
 const rows = (offset: number): string => `
 caster,caster,400,9,counter,60,60,3,0,0,90,rivet 4,4,2,2,40,40,900,${offset}
+foot,foot,20,1,counter,60,60,3,0,0,30,rivet 4,4,2,2,40,40,,
 latch,latch,200,9,counter,50,70,2,0,0,0,rivet 4,6,2,3,36,58,600,
 keeper,keeper,70,3,counter,50,30,2,0,0,0,rivet 4,4,2,2,36,16,600,
 catch,latch,200,9,counter,60,60,2,0,0,0,rivet 4,4,2,2,40,40,600,`;
