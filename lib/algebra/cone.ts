@@ -2,7 +2,7 @@
  * The place of a cone nearest to another: least squares with shares that may not be negative (C. L. Lawson, R. J.
  * Hanson, Solving Least Squares Problems, 1974, ch. 23), and bases of what vectors reach and do not reach.
  */
-import { at, sumOf } from "./lists.js";
+import { at } from "./lists.js";
 
 /** The nearest place of a cone. */
 export interface ConeFit {
@@ -97,13 +97,12 @@ function without(
   const along = new Array<number>(basis.length).fill(0);
   const rest = vector.slice();
   for (let pass = 0; pass < 2; pass++)
-    basis.forEach((unit, k) => {
+    for (const [k, unit] of basis.entries()) {
       const share = product(unit, rest);
+      if (share === 0) continue;
       along[k] = at(along, k) + share;
-      unit.forEach((value, i) => {
-        rest[i] = at(rest, i) - share * value;
-      });
-    });
+      for (let i = 0; i < rest.length; i++) rest[i]! -= share * unit[i]!;
+    }
   return { along, rest };
 }
 
@@ -119,6 +118,7 @@ const dependent = 1e-5;
 export function outOfReach(vectors: readonly Float64Array[], size: number): readonly Float64Array[] {
   const basis: Float64Array[] = [];
   for (const vector of vectors) {
+    if (basis.length === size) return [];
     const { rest } = without(vector, basis);
     const length = lengthOf(rest);
     if (length > dependent * lengthOf(vector)) basis.push(rest.map((value) => value / length));
@@ -138,7 +138,9 @@ export function outOfReach(vectors: readonly Float64Array[], size: number): read
 
 /** Scalar product of two vectors of one length. */
 export function product(a: Float64Array, b: Float64Array): number {
-  return sumOf(a.entries(), ([i, value]) => value * at(b, i));
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
+  return sum;
 }
 
 /** Length of a vector. */

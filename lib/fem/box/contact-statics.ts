@@ -4,10 +4,10 @@
  */
 import { lengthOf, nearestInCone, outOfReach, product } from "../../algebra/cone.js";
 import { add, at as entry } from "../../algebra/lists.js";
-import { axes, unitVector } from "../../algebra/matrix3.js";
 import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
-import { type JoinedParts, type PreparedLink, rigidRow } from "./joined-parts.js";
+import type { BoxSpot } from "./box-problem.js";
+import type { JoinedParts, PreparedLink } from "./joined-parts.js";
 import { waysToMove } from "./meshed-box.js";
 
 /** Which springs a load case has. */
@@ -37,6 +37,9 @@ export type Hold = (load: Wrench) => HeldLoad;
 /** What is left of a load counts as round-off up to this share of it. */
 const roundOff = 1e-9;
 
+/** Every spring there is. */
+export const allSprings: InUse = () => true;
+
 /** The springs of a load case, by number. */
 export function springsIn({ links }: JoinedParts, inUse: InUse): readonly number[] {
   return [...links.keys()].filter((i) => inUse(entry(links, i).link));
@@ -46,10 +49,21 @@ export function springsIn({ links }: JoinedParts, inUse: InUse): readonly number
  * How springs hold loads.
  *
  * @param joined the parts
- * @param springs those of a load case
+ * @param inUse which springs a load case has
  * @throws Refusal that names a part that no spring stops from moving, and how it moves
  */
-export function holdOf(joined: JoinedParts, springs: readonly number[]): Hold {
+export function holdOf(joined: JoinedParts, inUse: InUse): Hold {
+  const known = inUse === allSprings ? holds.get(joined) : undefined;
+  const hold = known ?? newHold(joined, springsIn(joined, inUse));
+  if (inUse === allSprings) holds.set(joined, hold);
+  return hold;
+}
+
+/** Of parts with all their springs, which are asked for with one load after another. */
+const holds = new WeakMap<JoinedParts, Hold>();
+
+/** @throws Refusal that names a part that no spring stops from moving, and how it moves */
+function newHold(joined: JoinedParts, springs: readonly number[]): Hold {
   const { links } = joined;
   const size = 6 * joined.parts.length;
   const reach = reachOf(joined, springs);
@@ -121,24 +135,33 @@ function wordsOf({ parts }: JoinedParts, movement: Float64Array, what: string): 
 export function wrenchOf({ parts }: JoinedParts, loads: readonly Float64Array[]): Wrench {
   const total = new Float64Array(6 * parts.length);
   const gross = new Float64Array(6 * parts.length);
-  const put = (k: number, value: number): void => {
-    add(total, k, value);
-    add(gross, k, Math.abs(value));
-  };
   parts.forEach(({ structure: { nodes } }, part) => {
-    nodes.forEach((spot, node) => {
-      const from = spaceDofs * node;
-      for (const axis of axes) {
-        const force = entry(entry(loads, part), from + axis);
-        put(6 * part + 3 + axis, entry(entry(loads, part), from + 3 + axis));
-        if (force !== 0)
-          rigidRow(spot, unitVector(axis)).forEach((share, k) => {
-            put(6 * part + k, force * share);
-          });
-      }
-    });
+    addWrench(total, gross, 6 * part, nodes, entry(loads, part));
   });
   return { total, gross };
+}
+
+function addWrench(
+  total: Float64Array,
+  gross: Float64Array,
+  first: number,
+  nodes: readonly BoxSpot[],
+  load: Float64Array,
+): void {
+  const put = (k: number, value: number): void => {
+    total[first + k]! += value;
+    gross[first + k]! += Math.abs(value);
+  };
+  for (const [node, [x, y, z]] of nodes.entries()) {
+    const from = spaceDofs * node;
+    const [fx, fy, fz] = [load[from]!, load[from + 1]!, load[from + 2]!];
+    put(0, fx);
+    put(1, fy);
+    put(2, fz);
+    put(3, y * fz - z * fy + load[from + 3]!);
+    put(4, z * fx - x * fz + load[from + 4]!);
+    put(5, x * fy - y * fx + load[from + 5]!);
+  }
 }
 
 /** A load and a share of another. */
@@ -157,9 +180,9 @@ function sumWith(one: Wrench, other: Wrench, share: number): Wrench {
 export function isBalanced(
   joined: JoinedParts,
   loads: readonly Float64Array[],
-  inUse: InUse = () => true,
+  inUse: InUse = allSprings,
 ): boolean {
-  return holdOf(joined, springsIn(joined, inUse))(wrenchOf(joined, loads)).tipping === undefined;
+  return holdOf(joined, inUse)(wrenchOf(joined, loads)).tipping === undefined;
 }
 
 /** Tries at a share of a load; each is the statics of one more edge. */
@@ -179,9 +202,9 @@ export function shareBorne(
   joined: JoinedParts,
   standing: readonly Float64Array[],
   more: readonly Float64Array[],
-  inUse: InUse = () => true,
+  inUse: InUse = allSprings,
 ): number {
-  const hold = holdOf(joined, springsIn(joined, inUse));
+  const hold = holdOf(joined, inUse);
   const [base, growing] = [wrenchOf(joined, standing), wrenchOf(joined, more)];
   let share = 1;
   for (let edge = 0; edge < mostEdges; edge++) {

@@ -14,7 +14,7 @@ import { type Factors, factorPieces, UnconstrainedDof } from "../solve/index.js"
 import type { BoxProblem, BoxSpot } from "./box-problem.js";
 import { boxStructure } from "./box-structure.js";
 import { type Fitting, fittingMotion, pullAt } from "./fitting.js";
-import { movedByPulls, movedOnce } from "./kept-movements.js";
+import { keepMoved, movedByPulls, movedOnce } from "./kept-movements.js";
 import { type BoxStructure, distance, piecesOf, unconstrainedMessage } from "./meshed-box.js";
 
 /** One end of a spring: a fitting of a part. */
@@ -201,6 +201,11 @@ export const freeBox: (box: { readonly problem: BoxProblem; readonly size: numbe
 /** Movement under forces, up to a rigid movement of the part. */
 export function movedFree({ factors }: FreePart, load: Float64Array): Float64Array {
   return movedOnce(factors, load);
+}
+
+/** Gets ready to move a part under several loads, one after another; they are worked out together. */
+export function prepareMoves({ factors }: FreePart, loads: readonly Float64Array[]): void {
+  keepMoved(factors, loads);
 }
 
 /** How a place moves along an axis when its body moves by 1 along x, y, z or turns by 1 about them at 0, 0, 0. */

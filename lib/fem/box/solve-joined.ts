@@ -2,7 +2,15 @@ import { solveSquare } from "../../algebra/linear-systems.js";
 import { add, at as entry, sumOf, under } from "../../algebra/lists.js";
 import { spaceDofs } from "../element/index.js";
 import type { BoxSpot } from "./box-problem.js";
-import { GivesWay, type HeldLoad, holdOf, type InUse, springsIn, wrenchOf } from "./contact-statics.js";
+import {
+  allSprings,
+  GivesWay,
+  type HeldLoad,
+  holdOf,
+  type InUse,
+  springsIn,
+  wrenchOf,
+} from "./contact-statics.js";
 import { type JoinedParts, movedFree, stretchOf } from "./joined-parts.js";
 
 /** Parts under one load case. */
@@ -28,12 +36,12 @@ export interface JoinedAnswer {
 export function movedJoined(
   joined: JoinedParts,
   loads: readonly Float64Array[],
-  inUse: InUse = () => true,
+  inUse: InUse = allSprings,
 ): JoinedAnswer {
   const free = joined.parts.map((part, i) => movedFree(part, entry(loads, i)));
   const springs = springsIn(joined, inUse);
   const load = wrenchOf(joined, loads);
-  const { start, carried, tipping } = holdOf(joined, springs)(load);
+  const { start, carried, tipping } = holdOf(joined, inUse)(load);
   if (tipping) throw new GivesWay(joined, tipping);
   const gaps = joined.links.map((link) => stretchOf(link, (part) => entry(free, part)));
   return answer(joined, free, atRest(joined, springs, { start, carried, gaps, size: largest(load.gross) }));

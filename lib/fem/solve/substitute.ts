@@ -36,11 +36,22 @@ export function displacementsUnder({ fronts, held }: Factors, load: Float64Array
   return x;
 }
 
+/** Whether nothing lies on what a front eliminates, so that it passes nothing on: most fronts under a load at a place. */
+function isBare({ dofs, eliminated }: FactoredFront, x: Float64Array, abreast: number): boolean {
+  for (let i = 0; i < eliminated; i++) {
+    const at = abreast * dofs[i]!;
+    for (let k = 0; k < abreast; k++) if (x[at + k] !== 0) return false;
+  }
+  return true;
+}
+
 /** Frees the degrees of freedom of a front from the load of those eliminated in it. */
-function forwards({ dofs, eliminated, rows }: FactoredFront, x: Float64Array, own: Float64Array): void {
+function forwards(front: FactoredFront, x: Float64Array, own: Float64Array): void {
+  if (isBare(front, x, 1)) return;
+  const { dofs, eliminated, rows } = front;
   for (let i = 0; i < dofs.length; i++) {
     const start = i * eliminated;
-    const end = i < eliminated ? i : eliminated;
+    const end = Math.min(i, eliminated);
     let rest = x[dofs[i]!]!;
     for (let k = 0; k < end; k++) rest -= rows[start + k]! * own[k]!;
     if (i < eliminated) {
@@ -56,7 +67,7 @@ function backwards({ dofs, eliminated, rows }: FactoredFront, x: Float64Array, o
   for (let k = 0; k < eliminated; k++) own[k] = x[dofs[k]!]!;
   for (let i = dofs.length - 1; i >= 0; i--) {
     const start = i * eliminated;
-    const end = i < eliminated ? i : eliminated;
+    const end = Math.min(i, eliminated);
     let known = 0;
     if (i < eliminated) {
       known = own[i]! * rows[start + i]!;
@@ -84,7 +95,7 @@ export function displacementsUnderMany(
   const result: Float64Array[] = [];
   for (let first = 0; first < loads.length; first += together) {
     const group = loads.slice(first, first + together);
-    if (group.length < together) result.push(...group.map((load) => displacementsUnder(factors, load)));
+    if (group.length === 1) result.push(...group.map((load) => displacementsUnder(factors, load)));
     else result.push(...underFour(factors, group));
   }
   return result;
@@ -107,10 +118,12 @@ function underFour({ fronts, held }: Factors, loads: readonly Float64Array[]): r
 }
 
 /** As for one load, four sums at a time. */
-function forwardsFour({ dofs, eliminated, rows }: FactoredFront, x: Float64Array, own: Float64Array): void {
+function forwardsFour(front: FactoredFront, x: Float64Array, own: Float64Array): void {
+  if (isBare(front, x, together)) return;
+  const { dofs, eliminated, rows } = front;
   for (let i = 0; i < dofs.length; i++) {
     const start = i * eliminated;
-    const end = i < eliminated ? i : eliminated;
+    const end = Math.min(i, eliminated);
     const at = together * dofs[i]!;
     let [a, b, c, d] = [x[at]!, x[at + 1]!, x[at + 2]!, x[at + 3]!];
     for (let k = 0; k < end; k++) {
@@ -136,7 +149,7 @@ function backwardsFour({ dofs, eliminated, rows }: FactoredFront, x: Float64Arra
     for (let load = 0; load < together; load++) own[together * k + load] = x[together * dofs[k]! + load]!;
   for (let i = dofs.length - 1; i >= 0; i--) {
     const start = i * eliminated;
-    const end = i < eliminated ? i : eliminated;
+    const end = Math.min(i, eliminated);
     const at = together * dofs[i]!;
     if (i < eliminated)
       for (let load = 0; load < together; load++) x[at + load] = own[together * i + load]! * rows[start + i]!;

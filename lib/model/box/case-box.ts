@@ -8,6 +8,7 @@ import {
   meshChange,
   movedJoined,
   overPatch,
+  prepareMoves,
   sagBetweenCorners,
   spaceDofs,
 } from "../../fem/index.js";
@@ -318,10 +319,16 @@ function sagOn({ system }: CaseRun, panel: PanelPart, name: FaceName, pressure: 
 
 /** Sag of a face of a section on its feet under 1 N spread over it: its feet push and pull, so all sags are in proportion. */
 function sagOfOne(section: Subsystem, name: FaceName): number {
-  const { structure } = at(section.parts, 0);
-  const known = unitSags.get(structure) ?? new Map<FaceName, number>();
-  unitSags.set(structure, known);
-  const found = known.get(name) ?? unitSag(section, structure, name);
+  const part = at(section.parts, 0);
+  const known = unitSags.get(part.structure) ?? new Map<FaceName, number>();
+  // The first face that is asked for is worked out together with all others.
+  if (known.size === 0)
+    prepareMoves(
+      part,
+      part.structure.faces.map((face) => unitPressure(part.structure, face.name)),
+    );
+  unitSags.set(part.structure, known);
+  const found = known.get(name) ?? unitSag(section, part.structure, name);
   known.set(name, found);
   return found;
 }
@@ -329,11 +336,16 @@ function sagOfOne(section: Subsystem, name: FaceName): number {
 const unitSags = new WeakMap<BoxStructure, Map<FaceName, number>>();
 
 function unitSag(section: Subsystem, structure: BoxStructure, name: FaceName): number {
+  const displacement = at(movedJoined(section, [unitPressure(structure, name)]).displacements, 0);
+  return sagBetweenCorners({ structure, displacement }, name);
+}
+
+/** 1 N spread over a face, across it. */
+function unitPressure(structure: BoxStructure, name: FaceName): Float64Array {
   const load = new Float64Array(spaceDofs * structure.nodes.length);
   const { nodes, shares } = overPatch(structure, name, everywhere);
   nodes.forEach((node, i) => {
     add(load, spaceDofs * node + frames[name].axes[2], at(shares, i));
   });
-  const displacement = at(movedJoined(section, [load]).displacements, 0);
-  return sagBetweenCorners({ structure, displacement }, name);
+  return load;
 }

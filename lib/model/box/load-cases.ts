@@ -10,6 +10,7 @@ import {
   type JoinedAnswer,
   movedJoined,
   placeOfEnd,
+  prepareMoves,
   pullAt,
   shareBorne,
   spaceDofs,
@@ -117,6 +118,9 @@ function plannedCases(system: CaseSystem): readonly PlannedCase[] {
     0,
     -standardGravity * system.input.case.demands.dynamicFactor,
   ]);
+  system.model.parts.forEach((part, i) => {
+    prepareMoves(part, [at(weight, i), at(jerked, i)]);
+  });
   let stands: Solved | undefined;
   const standing = (): Solved => {
     stands ??= stood(system, weight);

@@ -6,9 +6,11 @@ import {
   type BoxStructure,
   type DofShares,
   type FaceName,
+  type Fitting,
   faceShear,
   fittingMotion,
   movedJoined,
+  prepareMoves,
   pullAt,
   type SeamLoad,
   type Sheet,
@@ -45,6 +47,8 @@ export function sectionStiffness(system: JoinedBodies, number: number): SectionS
   const { name, problem } = at(system.model.bodies, number);
   const { structure } = at(system.model.parts, number);
   const whole = onFeet(system, number);
+  const edges = [pushedEdge(structure, 0), pushedEdge(structure, 1)].map((edge) => loadOf(structure, edge));
+  prepareMoves(at(system.model.parts, number), [...edges, cornerPull(system.model, number).load]);
   const [x, y] = [pushed(structure, whole, 0), pushed(structure, whole, 1)];
   return {
     section: name,
@@ -86,12 +90,16 @@ function pushed(structure: BoxStructure, whole: Subsystem, axis: 0 | 1): Pushed 
   return { moved, way: sumOfShares(measure, moved), measure };
 }
 
-function movedBy(structure: BoxStructure, whole: Subsystem, { dofs, shares }: DofShares): Float64Array {
+function movedBy(structure: BoxStructure, whole: Subsystem, shares: DofShares): Float64Array {
+  return at(movedJoined(whole, [loadOf(structure, shares)]).displacements, 0);
+}
+
+function loadOf(structure: BoxStructure, { dofs, shares }: DofShares): Float64Array {
   const load = new Float64Array(spaceDofs * structure.nodes.length);
   dofs.forEach((dof, i) => {
     add(load, dof, at(shares, i));
   });
-  return at(movedJoined(whole, [load]).displacements, 0);
+  return load;
 }
 
 /** @throws Refusal where all that could be pushed at its top is open */
@@ -141,6 +149,13 @@ export function sectionPowers(system: JoinedBodies, number: number): RackingPowe
     along: sheetSlopes(system.input, name, "along"),
     across: sheetSlopes(system.input, name, "across"),
   };
+  const measures = ([0, 1] as const).map(
+    (axis) => rackingShares(structure, axis) ?? pushedEdge(structure, axis),
+  );
+  prepareMoves(
+    at(system.model.parts, number),
+    measures.map((measure) => loadOf(structure, measure)),
+  );
   const powers = (axis: 0 | 1): ModuliShares => {
     const { moved, way, measure } = pushed(structure, whole, axis);
     const measured = movedBy(structure, whole, measure);
@@ -166,14 +181,23 @@ function sheetSlopes(
   );
 }
 
-function twistStiffness({ model }: JoinedBodies, whole: Subsystem, number: number): number {
-  const corner = at(corners, 3);
-  const { fitting } = footEnd(model, number, corner);
-  const { structure } = at(model.parts, number);
-  const load = new Float64Array(spaceDofs * structure.nodes.length);
-  const up: BoxSpot = [0, 0, 1];
-  pullAt(load, fitting, up);
-  const hanging = `corner ${corner.join(" ")} of ${at(model.bodies, number).name}`;
+function twistStiffness(system: JoinedBodies, whole: Subsystem, number: number): number {
+  const { load, fitting } = cornerPull(system.model, number);
+  const hanging = `corner ${lifted.join(" ")} of ${at(system.model.bodies, number).name}`;
   const answer = movedJoined(whole, [load], (link) => link.name !== hanging);
   return 1 / at(fittingMotion(fitting, at(answer.displacements, 0)), 2);
+}
+
+/** The corner that is lifted while the others stand. */
+const lifted = at(corners, 3);
+
+/** A pull of 1 N up at the lifted corner of a section. */
+function cornerPull(
+  model: JoinedBodies["model"],
+  number: number,
+): { readonly load: Float64Array; readonly fitting: Fitting } {
+  const { fitting } = footEnd(model, number, lifted);
+  const load = new Float64Array(spaceDofs * at(model.parts, number).structure.nodes.length);
+  pullAt(load, fitting, [0, 0, 1]);
+  return { load, fitting };
 }
