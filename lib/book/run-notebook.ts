@@ -94,13 +94,21 @@ export class NotebookRunner {
     this.#keep = keepKernels;
   }
 
-  /** Runs several notebooks; the results are in the order of the files. */
-  async run(files: readonly string[]): Promise<NotebookRun[]> {
+  /**
+   * Runs several notebooks; the results are in the order of the files.
+   *
+   * @param together those that rest on the same long work: they are begun first, and one kernel runs them all
+   */
+  async run(files: readonly string[], together: readonly string[] = []): Promise<NotebookRun[]> {
     const runs: NotebookRun[] = [];
-    const waiting = [...files.entries()];
+    const isFirst = ([, file]: [number, string]): boolean => together.includes(file);
+    const waiting = [...files.entries()].sort((a, b) => Number(isFirst(b)) - Number(isFirst(a)));
     const work = async (lane: Lane): Promise<void> => {
-      for (let next = this.#next(lane, waiting); next; next = this.#next(lane, waiting)) {
+      for (;;) {
+        const next = this.#next(lane, waiting, together);
+        if (!next) break;
         const [i, file] = next;
+        if (this.#keep && together.includes(file)) for (const one of together) lane.known.add(one);
         const run = await lane.run(file);
         runs[i] = run;
         if (!this.#keep || run.failures.length > 0) await lane.close();
@@ -116,12 +124,14 @@ export class NotebookRunner {
   }
 
   /** A notebook goes where it was run before, since its kernel has kept answers of it; else to who is free. */
-  #next(lane: Lane, waiting: [number, string][]): [number, string] | undefined {
+  #next(lane: Lane, waiting: [number, string][], together: readonly string[]): [number, string] | undefined {
     const known = (asked: Lane, [, file]: [number, string]): boolean => asked.known.has(file);
     const own = waiting.findIndex((one) => known(lane, one));
     const nobodys = waiting.findIndex((one) => !this.#lanes.some((other) => known(other, one)));
-    const at = [own, nobodys].find((place) => place >= 0) ?? 0;
-    return waiting.splice(at, 1)[0];
+    // Another's may be taken over, but not with the long work that its kernel has done.
+    const others = waiting.findIndex(([, file]) => !together.includes(file));
+    const at = [own, nobodys, others].find((place) => place >= 0);
+    return at === undefined ? undefined : waiting.splice(at, 1)[0];
   }
 }
 

@@ -1,4 +1,5 @@
 /** Runs the notebooks on a job and builds its book; what `start` and `book` share. */
+import { readFile } from "node:fs/promises";
 import { basename, dirname, join, relative } from "node:path";
 import {
   type BookNotebook,
@@ -137,7 +138,7 @@ export class BookMaker {
     if (files.length === 0) return { trouble: "no notebooks to run: notebooks/ is empty" };
     this.#checks ??= checksAside();
     this.#kernels ??= this.#newKernels(read.job);
-    const runs = await this.#kernels.run(files);
+    const runs = await this.#kernels.run(files, await restingOnTheBox(files));
     const failures = runs.flatMap((run) => run.failures);
     if (runs.every((run) => run.failures.some(({ cell }) => cell === undefined))) {
       return { trouble: [...failures.map(failureLine), noBook].join("\n") };
@@ -179,6 +180,14 @@ export function bookFolder({ folder, name }: Job): string {
   const isOwn = !isInstalled() && dirname(folder) === dataFolder();
   const carried = isInstalled() && folder.startsWith(projectFolder());
   return join(isOwn ? projectFolder() : carried ? process.cwd() : dirname(folder), "book", name);
+}
+
+const asksOfTheBox = /review\.(stiffness|strength|joints|box)\b|\b(stiffnessTable|loadCaseTable|recipeOf)\b/;
+
+/** The notebooks that ask of the case as joined boxes, which takes longest and which each kernel works out for itself. */
+async function restingOnTheBox(files: readonly string[]): Promise<readonly string[]> {
+  const texts = await Promise.all(files.map((file) => readFile(file, "utf8").catch(() => "")));
+  return files.filter((_, i) => asksOfTheBox.test(texts[i] ?? ""));
 }
 
 /** Writes the book; what it then lacks, a sentence each. */

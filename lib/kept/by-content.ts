@@ -15,13 +15,18 @@ export function keptByContent<Inputs, Answer>(
 ): (inputs: Inputs) => Answer {
   const kept = new Map<string, { readonly answer: Answer }>();
   return (inputs) => {
-    const key = JSON.stringify(inputs, unambiguous);
+    const key = contentKey(inputs);
     const found = kept.get(key) ?? { answer: work(inputs) };
     kept.delete(key);
     kept.set(key, found);
     if (kept.size > most) kept.delete(firstOf(kept.keys()));
     return found.answer;
   };
+}
+
+/** A text that is the same for what says the same. */
+export function contentKey(inputs: unknown): string {
+  return JSON.stringify(inputs, unambiguous);
 }
 
 /** What JSON would write as null says what it is. */

@@ -191,3 +191,28 @@ describe("kernels that are kept", () => {
     expect(before).toEqual([1, expect.stringMatching(/^\d+\n$/)]);
   });
 });
+
+test("notebooks that rest on the same long work are begun first, one after another in one kernel", async () => {
+  const pid = "process.pid";
+  const files = [
+    await notebookOf("t1.ipynb", "await new Promise((done) => setTimeout(done, 300)); process.pid"),
+    await notebookOf("t2.ipynb", pid),
+    await notebookOf("t3.ipynb", pid),
+    await notebookOf("t4.ipynb", pid),
+  ];
+  const [, second = "", , fourth = ""] = files;
+  const begun: string[] = [];
+  const onProgress = ({ notebook }: Progress): void => void begun.push(notebook);
+  const runner = new NotebookRunner({ cwd: notebookFolder, concurrency: 2, keepKernels: true, onProgress });
+  try {
+    const runs = await runner.run(files, [second, fourth]);
+    const pids = runs
+      .map(({ notebook }) => notebook.cells.at(-1))
+      .map((cell) => JSON.stringify(cell?.source && "outputs" in cell ? cell.outputs : ""));
+    expect(pids[1]).toBe(pids[3]);
+    expect(pids[0]).not.toBe(pids[1]);
+    expect(begun[0]).toBe(second);
+  } finally {
+    await runner.close();
+  }
+});

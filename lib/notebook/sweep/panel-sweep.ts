@@ -2,11 +2,11 @@
 import { host } from "#host";
 import { type PanelAnswer, type PanelTask, solvedTask } from "../../fem/index.js";
 import type { WorkerThread } from "../../host/contract.js";
-import { keptByContent } from "../../kept/index.js";
+import { contentKey } from "../../kept/index.js";
 import { Refusal } from "../../refusal.js";
 
-/** What a thread sends back. */
-export type WorkerReply = { readonly answer: PanelAnswer } | { readonly fault: string };
+/** What a thread sends back for a list of panels. */
+export type WorkerReply = { readonly answers: readonly PanelAnswer[] } | { readonly fault: string };
 
 /** Told after every panel. */
 export type Progress = (done: number, total: number) => void;
@@ -33,6 +33,7 @@ export async function sweptPanels(
   tasks: readonly PanelTask[],
   { workers, progress }: SweepOptions = {},
 ): Promise<readonly PanelAnswer[]> {
+  if (workers === undefined && host.display.inBook()) return aside(tasks);
   const threads = Math.min(workers ?? spareThreads(tasks.length), tasks.length);
   const pool =
     threads <= 1 ? [] : Array.from({ length: threads }, () => host.pool.start("notebook/sweep/panel-worker"));
@@ -45,18 +46,40 @@ export async function sweptPanels(
   }
 }
 
-/** The book runs a notebook on each processor; there, none is to spare. */
 function spareThreads(panels: number): number {
-  return host.display.inBook() ? 1 : Math.min(host.pool.spare(), Math.ceil(panels / fewest));
+  return Math.min(host.pool.spare(), Math.ceil(panels / fewest));
 }
 
 /** Enough for the sweeps of one job; the book runs them again after an edit that does not touch the panel. */
-const solvedHere = keptByContent(200, solvedTask);
+const mostAnswers = 200;
+const known = new Map<string, PanelAnswer>();
+
+/** In the book: what is not known yet is solved by one thread, while the notebook goes on with other work. */
+async function aside(tasks: readonly PanelTask[]): Promise<readonly PanelAnswer[]> {
+  const keys = tasks.map(contentKey);
+  const found = keys.map((key) => known.get(key));
+  const fresh = await solvedAside(tasks.filter((_, i) => found[i] === undefined));
+  let next = 0;
+  const answers = found.map((answer) => answer ?? fresh[next++]!);
+  keys.forEach((key, i) => void known.set(key, answers[i]!));
+  for (const key of known.keys()) if (known.size > mostAnswers) known.delete(key);
+  return answers;
+}
+
+async function solvedAside(tasks: readonly PanelTask[]): Promise<readonly PanelAnswer[]> {
+  const thread = tasks.length < fewest ? undefined : host.pool.start("notebook/sweep/panel-worker");
+  if (!thread) return here(tasks);
+  try {
+    return await answered(thread, tasks);
+  } finally {
+    await thread.end();
+  }
+}
 
 async function here(tasks: readonly PanelTask[], progress?: Progress): Promise<readonly PanelAnswer[]> {
   const answers: PanelAnswer[] = [];
   for (const task of tasks) {
-    answers.push(solvedHere(task));
+    answers.push(solvedTask(task));
     progress?.(answers.length, tasks.length);
     await host.pool.pause();
   }
@@ -74,7 +97,8 @@ async function shared(
   const work = async (worker: WorkerThread): Promise<void> => {
     while (next < tasks.length) {
       const index = next++;
-      answers[index] = await answered(worker, tasks[index]!);
+      const [answer] = await answered(worker, [tasks[index]!]);
+      answers[index] = answer!;
       progress?.(++done, tasks.length);
     }
   };
@@ -82,10 +106,11 @@ async function shared(
   return answers;
 }
 
-async function answered(worker: WorkerThread, task: PanelTask): Promise<PanelAnswer> {
-  const reply = (await worker.ask(task)) as WorkerReply;
+/** @throws Refusal of the first panel that cannot be solved */
+async function answered(worker: WorkerThread, tasks: readonly PanelTask[]): Promise<readonly PanelAnswer[]> {
+  const reply = (await worker.ask(tasks)) as WorkerReply;
   if ("fault" in reply) throw new Refusal(reply.fault);
-  return reply.answer;
+  return reply.answers;
 }
 
 /**

@@ -1,13 +1,13 @@
-/** A thread that solves panels, one task each. */
+/** A thread that solves panels, a list at a time. */
 import { host } from "#host";
 import { type PanelTask, solvedTask } from "../../fem/index.js";
 import type { WorkerReply } from "./panel-sweep.js";
 
-host.pool.serve((task) => reply(task as PanelTask));
+host.pool.serve((tasks) => reply(tasks as readonly PanelTask[]));
 
-function reply(task: PanelTask): WorkerReply {
+function reply(tasks: readonly PanelTask[]): WorkerReply {
   try {
-    return { answer: solvedTask(task) };
+    return { answers: tasks.map(solvedTask) };
   } catch (error) {
     return { fault: (error as Error).message };
   }

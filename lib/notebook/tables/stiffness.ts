@@ -53,7 +53,7 @@ export interface SagPoint {
  *
  * @param options threads and progress, of one's own
  */
-export async function sagPoints(
+export function sagPoints(
   job: Job,
   panel: string,
   thicknesses: readonly Length[],
@@ -61,17 +61,21 @@ export async function sagPoints(
   options: SweepOptions = { progress: progressLine("panels tried") },
 ): Promise<readonly SagPoint[]> {
   const trials = sagTrials(job, panel, thicknesses, scales);
-  const answers = await sweptPanels(
+  const swept = sweptPanels(
     trials.map(({ task }) => task),
     options,
   );
-  return trials.map(({ thickness, cutAway, edges, allowed }, i) => ({
-    thickness: chartLength(job, thickness),
-    cutAway: Ratio.in(cutAway, "%"),
-    edges: edges === "hinged" ? "alone on the bench" : "edges held stiffly",
-    use: answers[i]!.sag / allowed,
-    meshError: 100 * answers[i]!.meshError,
-  }));
+  return begun(
+    swept.then((answers) =>
+      trials.map(({ thickness, cutAway, edges, allowed }, i) => ({
+        thickness: chartLength(job, thickness),
+        cutAway: Ratio.in(cutAway, "%"),
+        edges: edges === "hinged" ? "alone on the bench" : "edges held stiffly",
+        use: answers[i]!.sag / allowed,
+        meshError: 100 * answers[i]!.meshError,
+      })),
+    ),
+  );
 }
 
 /** Thicknesses worth a try on a panel: its own and those of the sheets in stock, or two thirds and four thirds of its own. */
@@ -131,19 +135,29 @@ export interface BattenPoint {
  *
  * @param options threads and progress, of one's own
  */
-export async function battenPoints(
+export function battenPoints(
   job: Job,
   panel: string,
   options: SweepOptions = { progress: progressLine("battens tried") },
 ): Promise<readonly BattenPoint[]> {
   const { drawn, trials } = battenTrials(job, panel);
-  const [before, ...answers] = await sweptPanels([drawn, ...trials.map(({ task }) => task)], options);
-  return trials.map(({ runs, place }, i) => ({
-    runs,
-    place: chartLength(job, place),
-    share: (100 * answers[i]!.sag) / before!.sag,
-    meshError: 100 * answers[i]!.meshError,
-  }));
+  const swept = sweptPanels([drawn, ...trials.map(({ task }) => task)], options);
+  return begun(
+    swept.then(([before, ...answers]) =>
+      trials.map(({ runs, place }, i) => ({
+        runs,
+        place: chartLength(job, place),
+        share: (100 * answers[i]!.sag) / before!.sag,
+        meshError: 100 * answers[i]!.meshError,
+      })),
+    ),
+  );
+}
+
+/** Work may be begun in one cell and awaited in another; whoever awaits it is told of its error. */
+function begun<Result>(work: Promise<Result>): Promise<Result> {
+  work.catch(() => undefined);
+  return work;
 }
 
 /** The estimated mesh error. */
