@@ -117,6 +117,24 @@ export interface Opening {
   readonly to: "edge" | "centre";
   /** A door made to close it, if any. */
   readonly leaf?: Leaf;
+  /** A pane that closes it, if any. */
+  readonly pane?: Pane;
+}
+
+/** A clear sheet over an opening. */
+export interface Pane {
+  /** Name in pane-stock.csv. */
+  readonly sheet: string;
+  /** How far it reaches past the opening on every side. */
+  readonly overlap: Length;
+  /** The side of the panel that it lies on. */
+  readonly side: "inside" | "outside";
+  /** What holds it. */
+  readonly held: "clips" | "gasket" | "clamps" | "bead";
+  /** Name in fasteners.csv of what fastens its clips, clamps or bead. */
+  readonly fastener?: string;
+  /** How many of them. */
+  readonly count?: number;
 }
 
 /** The form of an opening, as seen from outside. */

@@ -1,9 +1,18 @@
 /** Every part of the case: what it is made of, how large, where it sits and why it exists. */
 import type { Area, Density, Length } from "../quantity/index.js";
 import type { Box2, Point2, Shape } from "../shape/index.js";
-import type { Content, Drawer, EdgeJointKind, Facing, Leaf, PlacedHardware, Shelf } from "./case.js";
+import type { Content, Drawer, EdgeJointKind, Facing, Leaf, Pane, PlacedHardware, Shelf } from "./case.js";
 import type { Box, EdgeName, Face, PanelSide, Point, UprightFace } from "./place.js";
-import type { Adhesive, BarStock, FacingStock, Fastener, Hardware, SheetStock, StripStock } from "./stock.js";
+import type {
+  Adhesive,
+  BarStock,
+  FacingStock,
+  Fastener,
+  Hardware,
+  PaneStock,
+  SheetStock,
+  StripStock,
+} from "./stock.js";
 
 /** The case taken apart. */
 export interface Parts {
@@ -17,6 +26,8 @@ export interface Parts {
   readonly joints: readonly JointPart[];
   /** Every piece of a strip: cleats, corner blocks, battens. */
   readonly strips: readonly StripPart[];
+  /** Every pane over an opening. */
+  readonly panes: readonly PanePart[];
   /** Every stiffener of a panel. */
   readonly stiffeners: readonly StiffenerPart[];
   /** Every place at which wood is glued to wood. */
@@ -209,6 +220,32 @@ export interface StripPart {
   readonly centroid: Point;
 }
 
+/** A pane over an opening, cut as a rectangle. */
+export interface PanePart {
+  /** "upper.front.window pane"; what its fasteners hold. */
+  readonly id: string;
+  /** Name of its section. */
+  readonly section: string;
+  /** Id of its panel. */
+  readonly panel: string;
+  /** As the case file says it. */
+  readonly pane: Pane;
+  /** What it is cut from. */
+  readonly stock: PaneStock;
+  /** As cut, along u. */
+  readonly width: Length;
+  /** As cut, along v. */
+  readonly height: Length;
+  /** Of the opening that it spans, along u. */
+  readonly clearWidth: Length;
+  /** Of the opening that it spans, along v. */
+  readonly clearHeight: Length;
+  /** In the stacked case. */
+  readonly box: Box;
+  /** In the stacked case. */
+  readonly centroid: Point;
+}
+
 /** A rectangle of a panel that a stiffener lies on. */
 export interface StiffenedZone extends Box2 {
   /** Axis of the panel that the stiffener runs along there. */
@@ -280,7 +317,7 @@ export interface Fastening {
   /** What it holds: a bar's or a hardware's id, a shelf or a content. */
   readonly holds: string;
   /** What it is there for. */
-  readonly why: "edge" | "hardware" | "shelf" | "drawer" | "content" | "stiffener";
+  readonly why: "edge" | "hardware" | "shelf" | "drawer" | "content" | "stiffener" | "pane";
   /** The panel it goes through. */
   readonly panel: string;
   /** What is bought. */

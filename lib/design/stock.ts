@@ -346,7 +346,22 @@ function stripRules({ width, thickness }: StripStock): RowRule[] {
   return [{ keeps: thickness <= width, column: "thickness", value: inMillimetres(thickness), expected }];
 }
 
-/** The tables of what can be bought; each must be there, with rows, but strips, which few cases need. */
+const paneColumns = {
+  name,
+  length: needed("length", Length, "Length of a sheet as it is sold.", positive),
+  width: needed("width", Length, "Width of a sheet.", positive),
+  thickness: needed("thickness", Length, "Thickness as measured.", positive),
+  density: needed("density", Density, "Density of the sheet.", positive),
+  modulus: needed("modulus", Pressure, "Young's modulus, of a plastic in the long run.", positive),
+  poisson: needed("poisson", Ratio, "How much it narrows for its stretch.", { min: 0, max: 0.49 }),
+  price: priceOf("a sheet"),
+  supplier,
+};
+
+/** A row of pane-stock.csv: clear plastic or glass for windows. */
+export interface PaneStock extends RowOf<typeof paneColumns> {}
+
+/** The tables of what can be bought; each must be there, with rows, but strips and panes, which few cases need. */
 export const stockTables = {
   sheets: table("sheet-stock.csv", sheetColumns, { rulesOf: eachRow(sheetRules) }),
   bars: table("bar-stock.csv", barColumns),
@@ -355,6 +370,7 @@ export const stockTables = {
   adhesives: table("adhesives.csv", adhesiveColumns),
   facings: table("facings.csv", facingColumns),
   strips: table("strip-stock.csv", stripColumns, { mayBeEmpty: true, rulesOf: eachRow(stripRules) }),
+  panes: table("pane-stock.csv", paneColumns, { mayBeEmpty: true }),
 };
 
 /** Every row of what can be bought. */
@@ -373,6 +389,8 @@ export interface Stock {
   readonly facings: readonly FacingStock[];
   /** Rows of strip-stock.csv. */
   readonly strips: readonly StripStock[];
+  /** Rows of pane-stock.csv. */
+  readonly panes: readonly PaneStock[];
 }
 
 /** Rows of the stock, with their lines. */

@@ -13,7 +13,15 @@ import {
 import { type Kind, Length, Name } from "../quantity/index.js";
 
 /** The tables of what can be bought, whose rows have names. */
-export type StockName = "sheets" | "bars" | "hardware" | "fasteners" | "adhesives" | "facings" | "strips";
+export type StockName =
+  | "sheets"
+  | "bars"
+  | "hardware"
+  | "fasteners"
+  | "adhesives"
+  | "facings"
+  | "strips"
+  | "panes";
 
 /** A column that says what its cells are. */
 export interface DeclaredColumn<T> extends Column<T> {

@@ -167,6 +167,7 @@ export function soundStock({ stock }: ReadTables, problems: readonly Problem[]):
     adhesives: good("adhesives", stock.adhesives),
     facings: good("facings", stock.facings),
     strips: good("strips", stock.strips),
+    panes: good("panes", stock.panes),
   };
   return { stock: { ...sound, hardware, fasteners }, unsure };
 }

@@ -10,6 +10,7 @@ const tablesOfWords: Readonly<Record<string, readonly (keyof Stock)[]>> = {
   screw: ["fasteners"],
   adhesive: ["adhesives"],
   strip: ["strips"],
+  pane: ["panes"],
   hardware: ["hardware", "fasteners"],
   slides: ["hardware", "fasteners"],
   fastener: ["fasteners"],
@@ -19,6 +20,7 @@ const tablesOfWords: Readonly<Record<string, readonly (keyof Stock)[]>> = {
 export function usedTables(body: CaseBody): ReadonlySet<keyof Stock> {
   const { sections, hardware, shelves, drawers, stiffeners, contents } = body;
   const edges = sections.flatMap((section) => Object.values(section.edges));
+  const openings = sections.flatMap(({ panels }) => Object.values(panels).flatMap((panel) => panel.openings));
   const wood = [...edges.flatMap(({ joint }) => joint ?? []), ...stiffeners];
   const words = {
     facing: sections.some(({ panels }) => Object.values(panels).some(({ facing }) => facing)),
@@ -26,11 +28,13 @@ export function usedTables(body: CaseBody): ReadonlySet<keyof Stock> {
     rivet: edges.some(({ extrusion }) => extrusion),
     adhesive: wood.some(({ adhesive }) => adhesive !== undefined),
     strip: wood.some(({ strip }) => strip !== undefined),
+    pane: openings.some(({ pane }) => pane !== undefined),
     screw: edges.some(({ joint }) => joint?.screw !== undefined),
     hardware: hardware.length + drawers.length > 0 || shelves.some(({ slides }) => slides !== undefined),
     fastener:
       shelves.length > 0 ||
       contents.some(isFastened) ||
+      openings.some(({ pane }) => pane?.fastener !== undefined) ||
       stiffeners.some(({ fastener }) => fastener !== undefined),
   };
   return tablesOf(Object.entries(words).flatMap(([word, used]) => (used ? [word] : [])));

@@ -3,12 +3,13 @@ import {
   type BarPart,
   type FacingPart,
   type PanelPart,
+  type PanePart,
   type Parts,
   type StripPart,
   sheetPieces,
 } from "../design/index.js";
 
-/** A piece under its code: P1 for sheet, L1 for laminate, B1 for bars, S1 for strips. */
+/** A piece under its code: P1 for sheet, L1 for laminate, B1 for bars, S1 for strips, W1 for panes. */
 export interface CodedPiece<Part> {
   /** The short code, P1 for instance. */
   readonly code: string;
@@ -26,6 +27,8 @@ export interface CodedPieces {
   readonly facings: readonly CodedPiece<FacingPart>[];
   /** The pieces of extrusion. */
   readonly bars: readonly CodedPiece<BarPart>[];
+  /** The panes. */
+  readonly panes: readonly CodedPiece<PanePart>[];
   /** The pieces of wooden strip. */
   readonly strips: readonly CodedPiece<StripPart>[];
 }
@@ -36,6 +39,7 @@ export function codePieces(parts: Parts): CodedPieces {
     panels: coded("P", sheetPieces(parts), ({ id }) => id),
     facings: coded("L", parts.facings, ({ panel, side }) => `${panel}, ${side}`),
     bars: coded("B", parts.bars, ({ id }) => id),
+    panes: coded("W", parts.panes, ({ id }) => id),
     strips: coded("S", parts.strips, ({ id }) => id),
   };
 }

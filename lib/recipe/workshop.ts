@@ -19,13 +19,15 @@ export interface Workshop extends RecipeInput {
   readonly laminates: readonly NumberedStock<CutSheet>[];
   /** The bars of the cut plans, numbered. */
   readonly bars: readonly NumberedStock<CutBar>[];
+  /** The clear sheets of the cut plans, numbered. */
+  readonly panes: readonly NumberedStock<CutSheet>[];
   /** The strips of the cut plans, numbered. */
   readonly strips: readonly NumberedStock<CutBar>[];
 }
 
 /** Gives pieces their codes and sheets and bars their numbers. */
 export function openWorkshop(input: RecipeInput): Workshop {
-  const { sheets, facings, bars, strips } = input.purchases;
+  const { sheets, facings, bars, strips, panes } = input.purchases;
   return {
     ...input,
     rule: ruleOf(input.case.units),
@@ -41,6 +43,10 @@ export function openWorkshop(input: RecipeInput): Workshop {
     bars: numberStock(
       "Bar",
       bars.flatMap(({ plan }) => plan.bars),
+    ),
+    panes: numberStock(
+      "Clear sheet",
+      panes.flatMap(({ plan }) => plan.sheets),
     ),
     strips: numberStock(
       "Strip",

@@ -17,7 +17,7 @@ sections:
       front: none
       back:
         openings:
-          window: { rectangle: { width: 120, height: 100 }, from: bottom-left, across: 190, up: 150 }
+          window: { rectangle: { width: 120, height: 100 }, from: bottom-left, across: 190, up: 150, pane: { sheet: acrylic 3, overlap: 15, side: outside, held: clips, fastener: screw 4, count: 8 } }
     edges:
       back-left: { joint: glued, adhesive: white glue }
       back-right: { joint: screwed, screw: screw 4, pitch: 100, end distance: 30 }
@@ -51,6 +51,8 @@ ply 9,2500,1250,9,650,50,yard,1.8+1.8+1.8+1.8+1.8,yellow birch`,
 angle 50,2500,0.4,12,counter,50,2,0`,
   "strip-stock.csv": `name,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),price (EUR),supplier
 pine 20 x 30,2400,30,20,500,9,4,yard`,
+  "pane-stock.csv": `name,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),poisson,price (EUR),supplier
+acrylic 3,1000,500,3,1190,3.2,0.37,22,yard`,
   "hardware.csv": `name,kind,mass (g),price (EUR),supplier,width (mm),height (mm),flange (mm),cut width (mm),cut height (mm),standing (mm),fastener,fasteners,hole columns,hole rows,hole width (mm),hole height (mm),rated (N)
 handle,handle,500,12,counter,160,120,2,0,0,0,screw 4,4,2,2,140,104,500`,
   "fasteners.csv": `name,kind,diameter (mm),head diameter (mm),length (mm),grip min (mm),grip max (mm),shear (N),tension (N),pack of,price (EUR),supplier,mass (g),washer diameter (mm),washer thickness (mm),washer price (EUR)

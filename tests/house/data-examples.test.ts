@@ -7,14 +7,16 @@ import { caseWith } from "../design/case-with.js";
 import { problemsOf } from "../design/small-job.js";
 
 const page = readFileSync("data/README.md", "utf8");
-/** Those that are laid over a case; a whole one has tables of its own. */
+/** Those of a section "box", as the small job has one; others stand for jobs of their own. */
 const examples = [...page.matchAll(/```yaml\n(.*?)```/gs)]
   .map(([, text = ""]) => text)
-  .filter((text) => !/^case:/m.test(text));
+  .filter((text) => /\bbox\b/.test(text) && !/^case:/m.test(text));
 
 const tables = {
   "strip-stock.csv": `name,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),price (EUR),supplier
 pine 20 x 30,2400,30,20,500,9,4,yard`,
+  "pane-stock.csv": `name,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),poisson,price (EUR),supplier
+acrylic 3,1000,500,3,1190,3.2,0.37,22,yard`,
 };
 
 describe("examples of the page on files", () => {

@@ -124,9 +124,17 @@ function sectionUses({ name: section, panels, edges }: Section): Use[] {
     if (!own) return [];
     const { sheet, facing } = own;
     const panel = ["panels", face];
+    const panes = own.openings.flatMap(({ name, pane }) => {
+      const path = ["sections", section, "panels", face, "openings", name, "pane"];
+      if (!pane) return [];
+      const glass: Use = { path: [...path, "sheet"], name: pane.sheet, table: "panes" };
+      if (pane.fastener === undefined) return [glass];
+      return [glass, { path: [...path, "fastener"], name: pane.fastener, table: "fasteners" } as const];
+    });
     const laminate = ["facing", "laminate"];
     const adhesive = ["facing", "adhesive"];
     return [
+      ...panes,
       use([...panel, "sheet"], ["sheet"], sheet, "sheets"),
       ...(facing ? [use([...panel, ...laminate], laminate, facing.facing, "facings")] : []),
       ...(facing ? [use([...panel, ...adhesive], adhesive, facing.adhesive, "adhesives")] : []),

@@ -21,6 +21,7 @@ export function checkOpenings({ panels }: SectionLayout, ruler: Ruler): Fault[] 
         ...checkShape(opening, layout),
         ...checkOnPanel(opening, layout, ruler),
         ...checkLeaf(opening, layout, ruler),
+        ...checkPane(opening, layout, ruler),
       ]),
       ...checkApart(openings, layout),
     ];
@@ -71,6 +72,16 @@ function checkOnPanel(opening: Opening, layout: PanelLayout, ruler: Ruler): Faul
     return [{ path, expected: `an opening clear of the panel's ${where} edge, or a notch` }];
   }
   return [];
+}
+
+/** A pane lies whole on its panel. */
+function checkPane(opening: Opening, layout: PanelLayout, ruler: Ruler): Fault[] {
+  if (!opening.pane) return [];
+  const { overlap } = opening.pane;
+  const past = Math.max(...Object.values(beyond(placeOpening(opening, layout), layout))) + overlap;
+  if (past <= sameness) return [];
+  const path = [...openingPath(layout, opening.name), "pane", "overlap"];
+  return [{ path, expected: `a pane on the panel ${layout.id}, this one reaches ${ruler(past)} past it` }];
 }
 
 function checkLeaf({ name, shape, leaf }: Opening, layout: PanelLayout, ruler: Ruler): Fault[] {

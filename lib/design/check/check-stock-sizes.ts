@@ -9,7 +9,7 @@ import { cellProblem, type TableName } from "../tables.js";
 /** A piece on its stock: along the length of the stock, and across it. */
 interface Cut {
   /** Where its stock stands. */
-  readonly table: TableName & ("sheets" | "bars" | "facings" | "strips");
+  readonly table: TableName & ("sheets" | "bars" | "facings" | "strips" | "panes");
   /** The name of its stock. */
   readonly stock: string;
   /** What the piece is called. */
@@ -26,6 +26,7 @@ const trims = {
   facings: 0,
   bars: 2 * barEndTrim,
   strips: 2 * barEndTrim,
+  panes: 0,
 } as const;
 
 /** One problem a stock: its length or its width, with the largest piece that asks for more, trimming counted. */
@@ -35,6 +36,7 @@ export function checkStockSizes(parts: Parts, stock: StockRows): Problem[] {
     ...stock.sheets.map((row) => ({ ...row, table: "sheets" as const })),
     ...stock.facings.map((row) => ({ ...row, table: "facings" as const })),
     ...stock.bars.map((row) => ({ ...row, width: Length.si(0), table: "bars" as const })),
+    ...stock.panes.map((row) => ({ ...row, table: "panes" as const })),
     ...stock.strips.map((row) => ({ ...row, table: "strips" as const })),
   ];
   return rows.flatMap(({ table, line, name, length, width }) => {
@@ -52,7 +54,7 @@ export function checkStockSizes(parts: Parts, stock: StockRows): Problem[] {
 }
 
 function cutsOf(parts: Parts): Cut[] {
-  const { facings, bars, strips } = parts;
+  const { facings, bars, strips, panes } = parts;
   return [
     ...sheetPieces(parts).map(
       ({ id, sheet, grain, width, height }): Cut => ({
@@ -69,6 +71,15 @@ function cutsOf(parts: Parts): Cut[] {
         table: "facings",
         stock: stock.name,
         piece: `${panel}, ${side}`,
+        length: Math.max(width, height),
+        width: Math.min(width, height),
+      }),
+    ),
+    ...panes.map(
+      ({ id, stock, width, height }): Cut => ({
+        table: "panes",
+        stock: stock.name,
+        piece: id,
         length: Math.max(width, height),
         width: Math.min(width, height),
       }),

@@ -18,6 +18,7 @@ import { inCase } from "./in-case.js";
 import { contentPart, shelfPart } from "./inside.js";
 import { jointFastenings, jointGlues, jointPart, jointStrips } from "./joints.js";
 import { panelPart } from "./panels.js";
+import { paneFastenings, paneParts } from "./panes.js";
 import { planCase } from "./plan.js";
 import { drawerSlides, shelfSlides, slideFastenings, slidesPart } from "./slides.js";
 import { stiffenerFastenings, stiffenerGlues, stiffenerPart, stiffenerStrips } from "./stiffeners.js";
@@ -36,6 +37,7 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
   const plan = planCase(description, stock);
   const { layouts, bars, joints, stiffeners, spots, corners } = plan;
   const panels = plan.pieces.map(panelPart);
+  const panes = layouts.flatMap((layout) => paneParts(layout, stock));
   const contents = description.contents.map((content) => contentPart(content, layouts));
   const drawers = description.drawers.map((drawer) => drawerPart(drawer, stock, layouts));
   const slides = [
@@ -53,6 +55,7 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
       ...stiffeners.flatMap((one) => stiffenerGlues(one, stock)),
     ],
     stiffeners: stiffeners.map((one) => stiffenerPart(one, stock)),
+    panes,
     hardware: [
       ...spots.map(placedPart),
       ...corners.map(cornerPart),
@@ -62,6 +65,7 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
       ...bars.flatMap((bar) => edgeFastenings(bar, stock, plan)),
       ...joints.flatMap((joint) => jointFastenings(joint, stock, plan)),
       ...stiffeners.flatMap((one) => stiffenerFastenings(one, stock, plan)),
+      ...panes.flatMap((pane) => paneFastenings(pane, stock, plan)),
       ...spots.flatMap((spot) => hardwareFastenings(spot, stock, plan)),
       ...corners.flatMap((corner) => cornerFastenings(corner, stock, plan)),
       ...description.shelves.flatMap((shelf) => shelfFastenings(shelf, stock, plan)),

@@ -1,8 +1,8 @@
 /** What is cut out of a panel, as the case file says it. */
 import { z } from "zod";
-import { choice, Length } from "../../quantity/index.js";
+import { Count, choice, Length, Name } from "../../quantity/index.js";
 import { circle, ellipse, notch, polygon, rectangle, type Shape, slot } from "../../shape/index.js";
-import type { Leaf, Opening, OpeningShape } from "../case.js";
+import type { Leaf, Opening, OpeningShape, Pane } from "../case.js";
 import { panelCorners } from "../place.js";
 import { rulerOf } from "../ruler.js";
 import { block, type FileUnits, field, lengthIn, lengths, list, named } from "./fields.js";
@@ -30,7 +30,8 @@ function openingField(units: FileUnits): z.ZodType<Omit<Opening, "name">> {
     up: field(length, zeroOrMore),
     to: field(choice("to", ["edge", "centre"])).optional(),
     leaf: leafField(units).optional(),
-  }).transform(({ from, across, up, to, leaf, ...shape }, context) => {
+    pane: paneField(units).optional(),
+  }).transform(({ from, across, up, to, leaf, pane, ...shape }, context) => {
     const given = shapes.flatMap((kind) => (shape[kind] === undefined ? [] : [shape[kind]]));
     const [only] = given;
     if (!only || given.length > 1) {
@@ -38,7 +39,12 @@ function openingField(units: FileUnits): z.ZodType<Omit<Opening, "name">> {
       return z.NEVER;
     }
     const reference = to ?? (only.kind === "circle" ? "centre" : "edge");
-    return { shape: only, from, across, up, to: reference, ...(leaf ? { leaf } : {}) };
+    if (leaf && pane) {
+      context.addIssue({ code: "custom", message: "a leaf or a pane, not both", path: ["pane"] });
+      return z.NEVER;
+    }
+    const closed = { ...(leaf ? { leaf } : {}), ...(pane ? { pane } : {}) };
+    return { shape: only, from, across, up, to: reference, ...closed };
   });
 }
 
@@ -91,5 +97,29 @@ function leafField(units: FileUnits): z.ZodType<Leaf> {
   return block({
     hinge: field(choice("hinge", ["left", "right", "top", "bottom"])),
     clearance: field(lengthIn(units), zeroOrMore),
+  });
+}
+
+function paneField(units: FileUnits): z.ZodType<Pane> {
+  return block({
+    sheet: field(Name),
+    overlap: field(lengthIn(units), positive),
+    side: field(choice("side", ["inside", "outside"])).optional(),
+    held: field(choice("held", ["clips", "gasket", "clamps", "bead"])),
+    fastener: field(Name).optional(),
+    count: field(Count, { min: 1 }).optional(),
+  }).transform(({ side, fastener, count, ...pane }, context): Pane => {
+    if ((fastener === undefined) !== (count === undefined))
+      context.addIssue({
+        code: "custom",
+        message: "a fastener and how many of it, or neither",
+        path: ["count"],
+      });
+    return {
+      ...pane,
+      side: side ?? "inside",
+      ...(fastener === undefined ? {} : { fastener }),
+      ...(count === undefined ? {} : { count }),
+    };
   });
 }

@@ -89,6 +89,15 @@ export function massItems(input: ReviewInput): readonly MassItem[] {
       size: box.size,
       material: stock.name,
     })),
+    ...parts.panes.map(({ id, section, stock, width, height, centroid, box }) => ({
+      name: id,
+      section,
+      group: "panels" as const,
+      mass: Mass.si(width * height * stock.thickness * densityOf(input, stock)),
+      centre: centroid,
+      size: box.size,
+      material: stock.name,
+    })),
     ...parts.glues.map(({ id, section, adhesive, area, centre }) => ({
       name: `glue, ${id}`,
       section,
@@ -183,6 +192,7 @@ function placesOf({ parts }: ReviewInput, panels: readonly PanelPart[]): Readonl
   return new Map<string, Place>([
     ...panels.map((panel) => [panel.id, { section: panel.section, centre: panel.centroid }] as const),
     ...parts.bars.map((bar) => [bar.id, { section: bar.section, centre: bar.centroid }] as const),
+    ...parts.panes.map((pane) => [pane.id, { section: pane.section, centre: pane.centroid }] as const),
     ...parts.strips.map((strip) => [strip.id, { section: strip.section, centre: strip.centroid }] as const),
     ...parts.hardware.map((part) => [part.id, part] as const),
   ]);

@@ -22,6 +22,7 @@ import {
   type Leftover,
   type Measurements,
   type PanelPart,
+  type PaneStock,
   type SheetStock,
   type StripStock,
   sheetPieces,
@@ -112,6 +113,27 @@ export function barJobs(input: ReviewInput): readonly BarStockJob[] {
 /** Which extrusion bars to buy and how to cut them. */
 export function barNeeds(input: ReviewInput): readonly CutNeed<BarStock, BarPlan>[] {
   return barJobs(input).map(({ stock, job }) => ({ stock, plan: planBars(job) }));
+}
+
+/** Which clear sheets to buy and how to cut the panes; they have no grain. */
+export function paneNeeds(input: ReviewInput): readonly CutNeed<PaneStock, SheetPlan>[] {
+  const { panes } = input.parts;
+  return stocksOf(panes, ({ stock }) => stock).map((stock) => ({
+    stock,
+    plan: planSheets({
+      pieces: panes
+        .filter((pane) => pane.stock.name === stock.name)
+        .map(({ id, width, height }) => ({
+          name: id,
+          length: width,
+          width: height,
+          count: 1,
+          grain: "free",
+        })),
+      stock: [...offcutsOf(stock.name, input), stock],
+      kerf: kerfFor("sheets", input).kerf,
+    }),
+  }));
 }
 
 /** Which strips of wood to buy and how to cut them. */

@@ -8,6 +8,7 @@ import type {
   FacingStock,
   Fastener,
   Hardware,
+  PaneStock,
   SheetStock,
   StripStock,
 } from "../../design/index.js";
@@ -30,6 +31,7 @@ import {
   type KnownKerf,
   kerfFor,
   leastSpareShare,
+  paneNeeds,
   sheetNeeds,
   spareShare,
   stripNeeds,
@@ -43,6 +45,7 @@ export function purchaseList(input: ReviewInput): PurchaseList {
     facings: facingNeeds(input),
     bars: barNeeds(input),
     strips: stripNeeds(input),
+    panes: paneNeeds(input),
     adhesives: adhesiveNeeds(input),
     fasteners: fastenerNeeds(input),
     hardware: hardwareNeeds(input),
@@ -61,6 +64,8 @@ export interface PurchaseList {
   readonly bars: readonly CutNeed<BarStock, BarPlan>[];
   /** Strips of wood with their cut plans. */
   readonly strips: readonly CutNeed<StripStock, BarPlan>[];
+  /** Clear sheets with their cut plans. */
+  readonly panes: readonly CutNeed<PaneStock, SheetPlan>[];
   /** Adhesives by the container. */
   readonly adhesives: readonly AdhesiveNeed[];
   /** Fasteners by the pack. */

@@ -12,6 +12,7 @@ export type Trade =
   | "laminate"
   | "edges"
   | "strips"
+  | "panes"
   | "adhesive"
   | "fasteners"
   | "hardware"
@@ -75,6 +76,9 @@ function everyLine(parts: Parts, purchases: PurchaseList): BillLine[] {
         unit: "strip",
         mass: Mass.si(stock.width * stock.thickness * stock.length * stock.density),
       }),
+    ),
+    ...purchases.panes.map(({ stock, plan }) =>
+      line("panes", stock, { ...sheetsOf(plan, stock), shares: shares.pane(stock.name), unit: "sheet" }),
     ),
     ...purchases.adhesives.map(({ stock, containers, volume }) =>
       line("adhesive", stock, {
@@ -164,6 +168,7 @@ interface StockShares {
   facing(name: string): readonly SectionShare[];
   bar(name: string): readonly SectionShare[];
   strip(name: string): readonly SectionShare[];
+  pane(name: string): readonly SectionShare[];
   adhesive(name: string): readonly SectionShare[];
   fastener(name: string): readonly SectionShare[];
   hardware(name: string): readonly SectionShare[];
@@ -198,6 +203,13 @@ function stockShares(parts: Parts): StockShares {
     ),
     bar: sharing(
       parts.bars.map(({ section, stock, length }) => ({ section, stock: stock.name, amount: length })),
+    ),
+    pane: sharing(
+      parts.panes.map(({ section, stock, width, height }) => ({
+        section,
+        stock: stock.name,
+        amount: width * height,
+      })),
     ),
     strip: sharing(
       parts.strips.map(({ section, stock, length }) => ({ section, stock: stock.name, amount: length })),

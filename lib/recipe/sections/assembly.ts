@@ -35,6 +35,7 @@ function sectionSteps(one: SectionPart, workshop: Workshop): string[] {
   return [
     ...stiffenerSteps(one, workshop),
     ...benchSteps(one, workshop),
+    ...paneSteps(one, workshop),
     ...boxSteps(one, workshop),
     ...closingSteps(one, workshop),
     ...doorSteps(one, workshop),
@@ -54,6 +55,14 @@ function stiffenerSteps({ name }: SectionPart, { parts, pieces }: Workshop): str
       ...(row ? [`${counted(row.count, "fastener")} (${row.fastener.name}) through the panel`] : []),
     ];
     return `Put the ${kind} ${codes} on the ${side} of ${panel} while it lies flat, where the marks are: ${listed(ways)}.`;
+  });
+}
+
+function paneSteps({ name }: SectionPart, { pieces }: Workshop): string[] {
+  const here = pieces.panes.filter(({ part }) => part.section === name);
+  return here.map(({ code, part: { panel, pane } }) => {
+    const row = pane.count === undefined ? "" : `, ${counted(pane.count, "fastener")} (${pane.fastener})`;
+    return `Lay the pane ${code} over its opening on the ${pane.side} of ${panel}, with as much overlap all round, held by ${pane.held}${row}: snug, never forced.`;
   });
 }
 

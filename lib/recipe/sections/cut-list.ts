@@ -47,8 +47,10 @@ export function cutListSection(workshop: Workshop): RecipeSection {
     ...when(pieces.facings.length > 0, () => facingTable(workshop)),
     ...when(pieces.bars.length > 0, () => barTable(workshop)),
     ...when(pieces.strips.length > 0, () => stripTable(workshop)),
+    ...when(pieces.panes.length > 0, () => paneTable(workshop)),
     ...sheetGroups(workshop.sheets, pieces.panels, workshop, goodFaces(pieces.panels)),
     ...sheetGroups(workshop.laminates, pieces.facings, workshop),
+    ...sheetGroups(workshop.panes, pieces.panes, workshop),
     ...barGroups("Bars", workshop.purchases.bars, workshop.bars, pieces.bars, workshop.rule),
     ...barGroups("Strips", workshop.purchases.strips, workshop.strips, pieces.strips, workshop.rule),
   );
@@ -132,6 +134,21 @@ function barTable({ pieces, bars, rule }: Workshop): RecipeBlock {
       { heading: "From", cell: ({ name }) => sourceOf(bars, name) },
     ],
     "Edge bars, one of each",
+  );
+}
+
+function paneTable({ pieces, panes, rule }: Workshop): RecipeBlock {
+  return tableOf(
+    pieces.panes,
+    [
+      { heading: "Code", cell: ({ code }) => code },
+      { heading: "Pane", cell: ({ name }) => name },
+      { heading: "Width × height", cell: ({ part }) => rule.size(part.width, part.height), align: "left" },
+      { heading: "Sheet", cell: ({ part }) => part.stock.name },
+      { heading: "From", cell: ({ name }) => sourceOf(panes, name) },
+      { heading: "Held by", cell: ({ part }) => part.pane.held },
+    ],
+    "Panes, one of each; have glass cut by its dealer",
   );
 }
 
