@@ -120,15 +120,14 @@ export const panelMoments: Formula<PointedPanel, LargestMoments> = formula<Point
   source,
   validity: `Small deflections. ${cornerRule}`,
   refuse: (inputs) => faultsOf(inputs, inputs.points.length),
-  compute: ({ points: held, ...inputs }) =>
-    forcesOf(
-      keptSolution({
-        ...meshedPanelProblem({ ...inputs, pressure: Pressure.si(1) }),
-        heldPoints: heldAt(held),
-      }),
-      inputs.pressure,
-    ),
+  compute: (inputs) => largestMoments(keptSolution(pressedProblem(inputs)), inputs.pressure),
 });
+
+/** The panel under 1 Pa. */
+export function pressedProblem(inputs: PointedPanel): PanelProblem {
+  const problem = meshedPanelProblem({ ...inputs, pressure: Pressure.si(1) });
+  return { ...problem, heldPoints: heldAt(inputs.points) };
+}
 
 /**
  * The largest moments of a panel that one rectangle presses on: a foot, a knee, a hand, a thing thrown at it.
@@ -158,7 +157,7 @@ export const panelPatchMoments: Formula<PatchedPanel, LargestMoments> = formula<
       ...faultsOf({ ...inputs, pressure: Pressure.si(1) }, inputs.points.length),
       ...patchFaults(inputs),
     ],
-    compute: (inputs) => forcesOf(keptSolution(patchProblem(inputs)), inputs.force),
+    compute: (inputs) => largestMoments(keptSolution(patchProblem(inputs)), inputs.force),
   },
 );
 
@@ -175,8 +174,8 @@ function patchFaults({ length, width, patch: { x, y }, patchLength, patchWidth }
   return within ? [] : ["the rectangle must lie on the panel"];
 }
 
-/** Under a force of 1 N. */
-function patchProblem(inputs: PatchedPanel): PanelProblem {
+/** The panel under 1 N on the rectangle. */
+export function patchProblem(inputs: PatchedPanel): PanelProblem {
   const problem = meshedPanelProblem({ ...inputs, pressure: Pressure.si(1) });
   return { ...problem, heldPoints: heldAt(inputs.points), loads: patchLoads(inputs, problem.outline) };
 }
@@ -200,14 +199,14 @@ function heldAt(places: readonly PanelPlace[]): PanelProblem["heldPoints"] {
   return places.map(({ x, y }) => ({ at: [x, y] }));
 }
 
-function forcesOf({ value, forces, forcesError }: SolvedPanel, load: number) {
-  const { alongX, alongY, twist, edgeShear } = forces;
+/** What a panel solved under a load of 1 has to bear under so many Pa or N. */
+export function largestMoments({ value, forces, forcesError }: SolvedPanel, load: number): LargestMoments {
   return {
-    alongX: load * alongX,
-    alongY: load * alongY,
-    twist: load * twist,
-    edgeShear: load * edgeShear,
-    deflection: load * Math.abs(value),
-    meshError: forcesError,
+    alongX: PlateMoment.si(load * forces.alongX),
+    alongY: PlateMoment.si(load * forces.alongY),
+    twist: PlateMoment.si(load * forces.twist),
+    edgeShear: LineLoad.si(load * forces.edgeShear),
+    deflection: Length.si(load * Math.abs(value)),
+    meshError: Ratio.si(forcesError),
   };
 }

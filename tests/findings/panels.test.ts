@@ -42,6 +42,14 @@ describe("a panel that is leant on", () => {
   });
 });
 
+test("a face that is open at one side is held on three, and more is asked of it", () => {
+  const open = (input: Job) => panelsBend(input).find(({ id }) => id === "strength.panel.upper.left")!;
+  const panels = job.parts.panels.map((panel) =>
+    panel.id === "upper.left" ? { ...panel, freeSides: ["top"] as const } : panel,
+  );
+  expect(open({ ...job, parts: { ...job.parts, panels } }).ratio).toBeGreaterThan(open(job).ratio!);
+});
+
 describe("a door", () => {
   const door = (input: Job) => panelsBend(input).find(({ id }) => id.endsWith("side door"))!;
 

@@ -1,12 +1,12 @@
 /** What a bent panel has to bear inside: its largest moments, and the shear at its held edges. */
 import { at as entry } from "../../algebra/lists.js";
-import { dofsPerNode } from "../element/index.js";
+import { dofsPerNode, type Sheet } from "../element/index.js";
 import { apart, type Spot, sharpCorners } from "../mesh/index.js";
 import type { HeldLine, PanelProblem } from "./panel-problem.js";
 import { reactions } from "./panel-results.js";
 import { across, sidesOnLine } from "./panel-supports.js";
 import type { DeflectedPanel } from "./solve-panel.js";
-import { momentsOf, strainFields, strainSamples, strainsAt } from "./strain-field.js";
+import { momentsOf, type Strains, strainFields, strainSamples, strainsAt } from "./strain-field.js";
 
 /** The largest of each, as sizes. */
 export interface PanelForces {
@@ -33,7 +33,7 @@ export function panelForcesOf(panel: DeflectedPanel): PanelForces {
   for (const field of strainFields(panel)) {
     for (let node = 0; node < mesh.x.length; node++) {
       if (!field.covers[node] || !counts([entry(mesh.x, node), entry(mesh.y, node)])) continue;
-      const [x, y] = momentsOf(field.sheet, strainsAt(field, node));
+      const [x, y] = momentsInSheet(problem.sheet, field.sheet, strainsAt(field, node));
       most.alongX = Math.max(most.alongX, Math.abs(x));
       most.alongY = Math.max(most.alongY, Math.abs(y));
     }
@@ -47,10 +47,24 @@ function twistOf(panel: DeflectedPanel, counts: (at: Spot) => boolean): number {
   panel.structure.sheets.forEach((sheet, element) => {
     for (const { dx, dy, values } of strainSamples(panel, element, [0, 0])) {
       const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = values;
-      if (counts([dx, dy])) most = Math.max(most, Math.abs(momentsOf(sheet, [a, b, c, d, e, f])[2]));
+      if (!counts([dx, dy])) continue;
+      const [, , twist] = momentsInSheet(panel.structure.problem.sheet, sheet, [a, b, c, d, e, f]);
+      most = Math.max(most, Math.abs(twist));
     }
   });
   return most;
+}
+
+/**
+ * Moments in the panel's own sheet. Under a stiffener it is stretched too, and counts as bent so much more that its
+ * worse face is strained as much.
+ */
+function momentsInSheet(own: Sheet, here: Sheet, strains: Strains): readonly [number, number, number] {
+  if (here === own) return momentsOf(own, strains);
+  const half = (own.faces[0] - own.faces[1]) / 2;
+  const [ex, ey, exy, kx, ky, kxy] = strains;
+  const bent = (stretch: number, bend: number): number => bend + (Math.sign(bend) * Math.abs(stretch)) / half;
+  return momentsOf(own, [0, 0, 0, bent(ex, kx), bent(ey, ky), bent(exy, kxy)]);
 }
 
 function limitlessPlaces({ outline, regions, heldPoints }: PanelProblem): readonly Spot[] {

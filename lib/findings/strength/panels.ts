@@ -75,8 +75,8 @@ function underLoads(
   loads: readonly LoadOnPanel[],
 ): Answer {
   const tried = loads.map(({ what, pressure, duration }) => {
-    const because = momentsUnder(sheet.panel, hold, pressure, input);
-    return { what: `under ${what}`, moments: because.value, because: [because], duration };
+    const { moments, because } = momentsUnder(sheet.panel, hold, pressure, input);
+    return { what: `under ${what}`, moments, because: [because], duration };
   });
   const worst = worstOf(input, sheet, tried);
   return {

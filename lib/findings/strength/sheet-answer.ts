@@ -14,6 +14,7 @@ import { mostOf } from "../subjects.js";
 /** What every answer about the strength of a sheet takes for granted. */
 export const sheetAssumptions: readonly string[] = [
   "A facing is not counted on: the sheet bears all. Loads count 1.5 times, as EN 1990 has it for loads that come and go.",
+  "A stiffener is taken to hold: the sheet beside and under it is looked at, not the stiffener itself.",
   "Stress at an opening is that of its rim. Within one thickness of a sharp inside corner the stress just outside counts (common practice).",
 ];
 

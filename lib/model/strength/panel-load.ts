@@ -1,11 +1,16 @@
 /** What a panel, a leaf or a shelf has to bear, how it is held meanwhile, and the moments that this makes. */
 import type { HardwarePart, PanelPart, ShelfPart } from "../../design/index.js";
 import {
+  type HeldEdge,
   type HeldEdges,
   type HeldPanel,
+  keptSolution,
   type LargestMoments,
+  largestMoments,
   type PanelPlace,
+  type PanelProblem,
   panelMoments,
+  pressedProblem,
 } from "../../fem/index.js";
 import type { WorkedLine } from "../../formula.js";
 import type { EnDuration } from "../../material/index.js";
@@ -16,6 +21,7 @@ import { facePressure } from "../stiffness/face-pressure.js";
 import { sagInputs } from "../stiffness/panel-sag.js";
 import { sheetModuli } from "../stiffness/sheet-moduli.js";
 import { shelfEdges, shelfPressure } from "../stiffness/shelf-sag.js";
+import { stiffenedSpan } from "../stiffness/stiffened.js";
 
 /** How a panel is held. */
 export interface PanelHold {
@@ -35,8 +41,11 @@ export interface LoadOnPanel {
   readonly duration: EnDuration;
 }
 
-/** Held down all round and free to turn, as a face is by its box. */
-const hingedAround: HeldEdges = { left: "hinged", right: "hinged", bottom: "hinged", top: "hinged" };
+/** Held down and free to turn wherever its box holds it. */
+function hingedEdges({ freeSides = [] }: PanelPart): HeldEdges {
+  const held = (side: keyof HeldEdges): HeldEdge => (freeSides.includes(side) ? "free" : "hinged");
+  return { left: held("left"), right: held("right"), bottom: held("bottom"), top: held("top") };
+}
 
 /**
  * How a face or a leaf is held: a face by its edges, a leaf along its hinges and at its latches.
@@ -45,7 +54,7 @@ const hingedAround: HeldEdges = { left: "hinged", right: "hinged", bottom: "hing
  */
 export function holdOf(panel: PanelPart, input: ReviewInput): PanelHold {
   const { leaf } = panel;
-  if (!leaf) return { edges: hingedAround, points: [] };
+  if (!leaf) return { edges: hingedEdges(panel), points: [] };
   const points = latchPlaces(panel, input);
   if (points.length === 0) throw new Refusal(`${panel.id}: no latch is known`, noLatch(panel));
   const free: HeldEdges = { left: "free", right: "free", bottom: "free", top: "free" };
@@ -127,16 +136,41 @@ export function heldPanel(panel: PanelPart, { edges }: PanelHold, input: ReviewI
   return { ...inputs, ...edges };
 }
 
-/** The largest moments of a panel under a load. */
+/** What a panel has to bear, with the worked line of the bare panel. */
+export interface PanelMoments {
+  /** The largest of each, with the panel's stiffeners. */
+  readonly moments: LargestMoments;
+  /** The worked line, without them. */
+  readonly because: WorkedLine;
+}
+
+/** The largest moments of a panel under a pressure. */
 export function momentsUnder(
   panel: PanelPart,
   hold: PanelHold,
   pressure: Pressure,
   input: ReviewInput,
-): WorkedLine & { readonly value: LargestMoments } {
+): PanelMoments {
   const moduli = sheetModuli(panel.sheet, input.measurements);
-  const inputs = sagInputs({ panel, moduli, pressure, edges: "hinged" });
-  return panelMoments.worked({ ...inputs, ...hold.edges, points: hold.points });
+  const inputs = {
+    ...sagInputs({ panel, moduli, pressure, edges: "hinged" }),
+    ...hold.edges,
+    points: hold.points,
+  };
+  const because = panelMoments.worked(inputs);
+  const stiffer = stiffenedMoments(panel, pressedProblem(inputs), inputs.pressure, input);
+  return { moments: stiffer ?? because.value, because };
+}
+
+/** The same with stiffeners, by the same elements; nothing for a bare panel. */
+export function stiffenedMoments(
+  panel: PanelPart,
+  problem: PanelProblem,
+  load: number,
+  input: ReviewInput,
+): LargestMoments | undefined {
+  const regions = stiffenedSpan(panel, problem.sheet, input);
+  return regions.length > 0 ? largestMoments(keptSolution({ ...problem, regions }), load) : undefined;
 }
 
 /** How a shelf is held. */

@@ -8,6 +8,7 @@ import {
   type Outline,
   type PanelPlace,
   panelPatchMoments,
+  patchProblem,
   type Spot,
 } from "../../fem/index.js";
 import type { WorkedLine } from "../../formula.js";
@@ -15,7 +16,7 @@ import { keptByContent } from "../../kept/index.js";
 import { type Force, Length, LineLoad, Pressure } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
-import { heldPanel, type PanelHold } from "./panel-load.js";
+import { heldPanel, type PanelHold, stiffenedMoments } from "./panel-load.js";
 
 /** A force on a rectangle of a panel. */
 export interface PressedPatch {
@@ -49,17 +50,19 @@ export function pressedWhereWeakest(
 ): PressedPanel {
   const held = heldPanel(panel, hold, input);
   const { x, y, length, width } = roomFor(held, hold, patch);
-  const because = panelPatchMoments.worked({
+  const inputs = {
     ...held,
     patch: { x, y },
     patchLength: length,
     patchWidth: width,
     force: patch.force,
     points: hold.points,
-  });
+  };
+  const because = panelPatchMoments.worked(inputs);
+  const stiffer = stiffenedMoments(panel, patchProblem(inputs), patch.force, input);
+  const moments = stiffer ?? because.value;
   const around = patch.force / (2 * (length + width));
-  const edgeShear = LineLoad.si(Math.max(around, because.value.edgeShear));
-  return { moments: { ...because.value, edgeShear }, because };
+  return { moments: { ...moments, edgeShear: LineLoad.si(Math.max(around, moments.edgeShear)) }, because };
 }
 
 /** A rectangle on a panel, from its lower left corner. */

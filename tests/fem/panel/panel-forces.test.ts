@@ -7,6 +7,7 @@ import {
   type PanelLoad,
   type PanelProblem,
   panelForcesOf,
+  withBatten,
 } from "../../../lib/fem/index.js";
 import { rectangle } from "../../../lib/shape/index.js";
 
@@ -72,4 +73,18 @@ test("a sharp inside corner counts from one thickness away: finer meshes then ag
   expect(fine.alongY / coarse.alongY).toBeGreaterThan(0.9);
   expect(fine.alongY / coarse.alongY).toBeLessThan(1.1);
   expect(fine.alongY).toBeGreaterThan(0.5 * forces([], 60).alongY);
+});
+
+test("a batten across the middle relieves the sheet, and one that hardly bends leaves the hogging moment of two spans at most", () => {
+  const bare = plate([{ kind: "pressure", pressure: 1000 }]);
+  const most = (height: number): number => {
+    const batten = { along: "y", height, modulus: 1e10, shearModulus: 6e8, density: 500 } as const;
+    const strip = { left: 0.38, bottom: 0, width: 0.04, height: 0.5, sheet: withBatten(sheet, batten) };
+    const { alongX, alongY } = panelForcesOf(bent(factoredPanel({ ...bare, regions: [strip] })));
+    return Math.max(alongX, alongY);
+  };
+  const without = panelForcesOf(bent(factoredPanel(bare)));
+  expect(most(0.03)).toBeLessThan(Math.max(without.alongX, without.alongY));
+  // A strip over three rigid supports, q l2 / 8, is an upper bound of a plate that its other edges help.
+  expect(most(0.12)).toBeLessThan((1000 * 0.4 ** 2) / 8);
 });
