@@ -1,5 +1,5 @@
 /** The case as its builder describes it in case.yaml, read and with every quantity in SI. */
-import type { Length } from "../quantity/index.js";
+import type { Angle, Length } from "../quantity/index.js";
 import type { Shape } from "../shape/index.js";
 import type { EdgeName, Face, PanelCorner } from "./place.js";
 import type { EdgeExtrusion, EdgeJoint, Facing } from "./read/build.js";
@@ -151,6 +151,22 @@ export interface Leaf {
   readonly hinge: "left" | "right" | "top" | "bottom";
   /** Gap all round between the leaf and the opening. */
   readonly clearance: Length;
+  /** What holds it open. */
+  readonly stay?: Stay;
+}
+
+/** What holds a leaf open: a lid up, a flap level. */
+export interface Stay {
+  /** A name of hardware.csv. */
+  readonly item: string;
+  /** How many there are. */
+  readonly count: number;
+  /** From the hinges to where they are fixed on the leaf. */
+  readonly arm: Length;
+  /** How far the leaf opens, from shut. */
+  readonly opensTo: Angle;
+  /** Between a stay and the open leaf. */
+  readonly pull: Angle;
 }
 
 /** How two panels meet and what covers the corner. */

@@ -113,6 +113,7 @@ const hardwareColumns = {
       "foot",
       "hinge",
       "slide",
+      "stay",
       "hook",
       "pass-through",
       "other",

@@ -12,6 +12,7 @@ const tablesOfWords: Readonly<Record<string, readonly (keyof Stock)[]>> = {
   strip: ["strips"],
   pane: ["panes"],
   hardware: ["hardware", "fasteners"],
+  stay: ["hardware", "fasteners"],
   slides: ["hardware", "fasteners"],
   fastener: ["fasteners"],
 };
@@ -30,6 +31,9 @@ export function usedTables(body: CaseBody): ReadonlySet<keyof Stock> {
     strip: wood.some(({ strip }) => strip !== undefined),
     pane: openings.some(({ pane }) => pane !== undefined),
     screw: edges.some(({ joint }) => joint?.screw !== undefined),
+    stay: sections.some(({ panels }) =>
+      Object.values(panels).some(({ openings }) => openings.some(({ leaf }) => leaf?.stay)),
+    ),
     hardware: hardware.length + drawers.length > 0 || shelves.some(({ slides }) => slides !== undefined),
     fastener:
       shelves.length > 0 ||

@@ -8,6 +8,7 @@ export * from "./handles.js";
 export * from "./impact.js";
 export * from "./inertia.js";
 export * from "./lashing.js";
+export * from "./lid.js";
 export * from "./lift.js";
 export * from "./lift-limit.js";
 export * from "./person.js";

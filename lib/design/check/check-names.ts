@@ -138,6 +138,11 @@ function sectionUses({ name: section, panels, edges }: Section): Use[] {
       use([...panel, "sheet"], ["sheet"], sheet, "sheets"),
       ...(facing ? [use([...panel, ...laminate], laminate, facing.facing, "facings")] : []),
       ...(facing ? [use([...panel, ...adhesive], adhesive, facing.adhesive, "adhesives")] : []),
+      ...own.openings.flatMap(({ name, leaf }) =>
+        leaf?.stay
+          ? [use([...panel, "openings", name, "leaf", "stay", "item"], [], leaf.stay.item, "hardware")]
+          : [],
+      ),
     ];
   });
   const ofEdges = edgeNames.flatMap((edge): Use[] => {

@@ -21,6 +21,7 @@ import { panelPart } from "./panels.js";
 import { paneFastenings, paneParts } from "./panes.js";
 import { planCase } from "./plan.js";
 import { drawerSlides, shelfSlides, slideFastenings, slidesPart } from "./slides.js";
+import { stayFastenings, stayParts } from "./stays.js";
 import { stiffenerFastenings, stiffenerGlues, stiffenerPart, stiffenerStrips } from "./stiffeners.js";
 
 /**
@@ -60,6 +61,7 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
       ...spots.map(placedPart),
       ...corners.map(cornerPart),
       ...slides.map((pair) => slidesPart(pair, stock, layouts)),
+      ...stayParts(plan, stock),
     ],
     fastenings: [
       ...bars.flatMap((bar) => edgeFastenings(bar, stock, plan)),
@@ -70,6 +72,7 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
       ...corners.flatMap((corner) => cornerFastenings(corner, stock, plan)),
       ...description.shelves.flatMap((shelf) => shelfFastenings(shelf, stock, plan)),
       ...slides.flatMap((pair) => slideFastenings(pair, stock, plan)),
+      ...stayFastenings(plan, stock),
       ...drawers.flatMap((drawer) => drawerFastenings(drawer, stock)),
       ...description.contents.flatMap((content) => contentFastenings(content, stock, plan)),
     ],

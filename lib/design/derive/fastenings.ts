@@ -160,7 +160,12 @@ export function secondHoldOf(content: string): string {
   return `second hold of ${content}`;
 }
 
-/** A group of fasteners that is placed by hand. */
+/** A group of fasteners that is placed by hand on a face's panel. */
 export function byHand(group: Omit<FastenerGroup, "at">, { id }: PanelLayout, plan: CasePlan): Fastening {
+  return byHandOn(id, group, plan);
+}
+
+/** The same on a panel or a leaf, by its id. */
+export function byHandOn(id: string, group: Omit<FastenerGroup, "at">, plan: CasePlan): Fastening {
   return fasten({ ...group, at: [] }, pieceNamed(plan, id));
 }

@@ -26,6 +26,7 @@ const duties = choice("duty", [
   "hang",
   "guide",
   "slide",
+  "stay",
   "other",
 ]);
 

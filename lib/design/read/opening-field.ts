@@ -1,11 +1,12 @@
 /** What is cut out of a panel, as the case file says it. */
 import { z } from "zod";
-import { Count, choice, Length, Name } from "../../quantity/index.js";
+import { Angle, Count, choice, degree, Length, Name } from "../../quantity/index.js";
 import { circle, ellipse, notch, polygon, rectangle, type Shape, slot } from "../../shape/index.js";
 import type { Leaf, Opening, OpeningShape, Pane } from "../case.js";
 import { panelCorners } from "../place.js";
 import { rulerOf } from "../ruler.js";
 import { block, type FileUnits, field, lengthIn, lengths, list, named } from "./fields.js";
+import { block as blockForm, needed, preset } from "./form.js";
 
 const positive = { above: 0 };
 const zeroOrMore = { min: 0 };
@@ -93,11 +94,27 @@ function shapeFields(units: FileUnits): ShapeFields {
   };
 }
 
+/** What holds a leaf open. */
+const stayForm = blockForm({
+  item: needed("item", Name, "A name of hardware.csv."),
+  count: preset("count", Count, 1, "How many there are.", positive),
+  arm: needed("arm", Length, "From the hinges to where they are fixed on the leaf.", positive),
+  opensTo: preset("opens to", Angle, degree(90), "How far the leaf opens, from shut.", {
+    above: 0,
+    max: degree(180),
+  }),
+  pull: preset("pulls at", Angle, degree(45), "Between a stay and the open leaf.", {
+    above: 0,
+    max: degree(90),
+  }),
+});
+
 function leafField(units: FileUnits): z.ZodType<Leaf> {
   return block({
     hinge: field(choice("hinge", ["left", "right", "top", "bottom"])),
     clearance: field(lengthIn(units), zeroOrMore),
-  });
+    stay: stayForm.schema(units).optional(),
+  }).transform(({ stay, ...leaf }) => ({ ...leaf, ...(stay ? { stay } : {}) }));
 }
 
 function paneField(units: FileUnits): z.ZodType<Pane> {

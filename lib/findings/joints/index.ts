@@ -6,12 +6,13 @@ import { droppedOnCasters, droppedOnCorner } from "./dropped.js";
 import { handles, latches, loneHandles } from "./handles.js";
 import { corners, hinges, kerbs } from "./hardware.js";
 import { hung, inserts, secondHolds, shelfJoints } from "./held.js";
+import { stays } from "./lids.js";
 import { edgeDistances, rivetGrips } from "./rivets.js";
 import { gluedSeams, seams } from "./seams.js";
 
 /** In the order in which they are told. */
 export const jointQuestions: readonly Question<BoxedInput>[] = [
-  ...[rivetGrips, edgeDistances, handles, loneHandles, corners, kerbs, hinges],
+  ...[rivetGrips, edgeDistances, handles, loneHandles, corners, kerbs, hinges, stays],
   ...[droppedOnCorner, droppedOnCasters],
   ...[seams, gluedSeams, latches, inserts, shelfJoints, hung, secondHolds, boxForces],
 ];
