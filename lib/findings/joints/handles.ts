@@ -2,6 +2,7 @@
 import type { Fastening, HardwarePart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import {
+  type BalanceLine,
   endShares,
   type FastenedHardware,
   fastenerStrength,
@@ -9,7 +10,6 @@ import {
   hardwareStrength,
   liftedByEnds,
   liftHandles,
-  lowestSection,
   type ReviewInput,
   sectionBalance,
   sectionsWithHandles,
@@ -22,7 +22,7 @@ import { type Citation, cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { handleCaution, joinedCaution } from "../cautions.js";
 import { type Answer, type Need, type Question, question } from "../question.js";
-import { each, theOne, where } from "../subjects.js";
+import { each, mostOf, theOne, where } from "../subjects.js";
 
 /** What holds a load along the panel, piece by piece: itself, its fasteners, one of them in shear. */
 function fastened<Subject>(partOf: (input: ReviewInput, subject: Subject) => HardwarePart) {
@@ -170,10 +170,35 @@ export function jerkSweep(input: ReviewInput, jerks: readonly Ratio[]): readonly
   });
 }
 
-/** The latches of one sort that join the sections; keepers are listed as hardware of their own, opposite. */
-function latchesNamed(input: ReviewInput, name: string): readonly HardwarePart[] {
-  const parts = joiningLatches(input).filter(({ stock }) => stock.name === name);
-  return parts.filter(({ section }) => section === parts[0]?.section);
+/** The latches of one sort over one joint, and what hangs on them; keepers are hardware of their own, opposite. */
+interface LatchedJoint {
+  /** The latches. */
+  readonly latches: readonly [HardwarePart, ...HardwarePart[]];
+  /** Every section below the joint, with what is in it. */
+  readonly below: readonly BalanceLine[];
+  /** All of them together. */
+  readonly mass: Mass;
+}
+
+/**
+ * The joint whose latches of one sort carry most, lifted by the handles above.
+ *
+ * @throws Refusal where there is none
+ */
+function latchedJoint(input: ReviewInput, name: string): LatchedJoint {
+  const latches = joiningLatches(input).filter(({ stock }) => stock.name === name);
+  const joints = input.parts.sections.flatMap(({ name: section, outside }): LatchedJoint[] => {
+    const [first, ...rest] = latches.filter((latch) => latch.section === section);
+    if (!first) return [];
+    const { low, size } = outside;
+    const joint = first.centre.z < low.z + size.z / 2 ? low.z : low.z + size.z;
+    const below = input.parts.sections
+      .filter((one) => one.outside.low.z + one.outside.size.z / 2 < joint)
+      .map((one) => sectionBalance(input, one.name));
+    const mass = Mass.si(below.reduce((sum, { value }) => sum + value.mass, 0));
+    return [{ latches: [first, ...rest], below, mass }];
+  });
+  return mostOf(joints, ({ mass, latches: { length } }) => mass / length, `there is no ${name}`);
 }
 
 function joiningLatches({ parts }: ReviewInput): readonly HardwarePart[] {
@@ -181,7 +206,7 @@ function joiningLatches({ parts }: ReviewInput): readonly HardwarePart[] {
 }
 
 function latchOf(input: ReviewInput, name: string): HardwarePart {
-  return theOne(latchesNamed(input, name), () => true, name);
+  return latchedJoint(input, name).latches[0];
 }
 
 /** Whether the latches that join the sections carry the lower one when the case is lifted by the upper. */
@@ -199,9 +224,8 @@ export const latches: Question = question({
   cautions: [joinedCaution],
   needs: fastened(latchOf),
   answer: (input, given, name) => {
-    const { length } = latchesNamed(input, name);
-    const balance = sectionBalance(input, lowestSection(input).name);
-    const { mass } = balance.value;
+    const { latches: joined, below, mass } = latchedJoint(input, name);
+    const { length } = joined;
     const hung = handleForce.worked({
       mass,
       handles: length,
@@ -213,7 +237,7 @@ export const latches: Question = question({
       { part: latchOf(input, name), ...given },
       {
         force: hung.value,
-        because: [balance, hung],
+        because: [...below, hung],
         on: "on one latch",
         facts: `Each of ${length} must take ${Force.show(hung.value, style)}, with ${Mass.show(mass, style)} hanging and a jerk`,
         names: ["the latch itself", "its fasteners"],

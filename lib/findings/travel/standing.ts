@@ -9,7 +9,6 @@ import {
   footGrip,
   footprint,
   leastTippingArm,
-  lowestSection,
   type MassItem,
   overhangOf,
   pulledOut,
@@ -234,6 +233,8 @@ interface OpenThing {
   readonly out: Length;
   /** A door turns about its hinge, a drawer comes out as a whole. */
   readonly kind: "door" | "drawer";
+  /** The section that it is in. */
+  readonly section: string;
   /** What comes out beside the thing of that name. */
   readonly along?: readonly string[];
 }
@@ -247,28 +248,33 @@ const openThings: Subjects<OpenThing> = each(
       parts,
       case: { contents },
     } = input;
-    const doors = parts.panels.flatMap(({ role, id, face, width, height, leaf }): OpenThing[] => {
+    const doors = parts.panels.flatMap(({ role, id, section, face, width, height, leaf }): OpenThing[] => {
       if (role !== "leaf" || !leaf || face === undefined || face === "top" || face === "bottom") return [];
       return [
         {
           name: id,
+          section,
           side: face,
           out: leaf.hinge === "left" || leaf.hinge === "right" ? width : height,
           kind: "door",
         },
       ];
     });
-    const drawers = contents.flatMap(({ name, needs: { opensBy, opensTo = "front" } }): OpenThing[] => {
-      if (opensBy === undefined || opensTo === "top" || opensTo === "bottom") return [];
-      return [{ name, side: opensTo, out: opensBy, kind: "drawer" }];
-    });
+    const drawers = contents.flatMap(
+      ({ name, section, needs: { opensBy, opensTo = "front" } }): OpenThing[] => {
+        if (opensBy === undefined || opensTo === "top" || opensTo === "bottom") return [];
+        return [{ name, section, side: opensTo, out: opensBy, kind: "drawer" }];
+      },
+    );
     const shelves = shelvesThatComeOut(input).map(({ shelf, panel, carries }): OpenThing => {
       const along = [panel.id, ...carries.map(({ content }) => content.name)];
-      return { name: shelf.name, side: "front", out: pulledOut(input, shelf), kind: "drawer", along };
+      const { name, section } = shelf;
+      return { name, section, side: "front", out: pulledOut(input, shelf), kind: "drawer", along };
     });
     const boxes = parts.drawers.map(({ drawer, face, panels }): OpenThing => {
       const along = panels.flatMap(({ id }) => [id, ...facingNames(id)]);
-      return { name: drawer.name, side: face, out: pulledOut(input, drawer), kind: "drawer", along };
+      const { name, section } = drawer;
+      return { name, section, side: face, out: pulledOut(input, drawer), kind: "drawer", along };
     });
     return [...doors, ...drawers, ...shelves, ...boxes].filter(({ out }) => out >= foothold);
   },
@@ -311,8 +317,16 @@ function openedPlace({ name, side, out, kind, along = [] }: OpenThing, item: Mas
   };
 }
 
-function climbedOn(input: ReviewInput, { name, side, out }: OpenThing, opened: Footprint): Answer {
-  const overhang = Length.si(out + overhangOf(input, opened, side));
+function climbedOn(input: ReviewInput, { name, section, side, out }: OpenThing, opened: Footprint): Answer {
+  const overhang = Length.si(out + overhangOf(input, opened, side, section));
+  if (overhang <= 0)
+    return {
+      ratio: 0,
+      facts: `The open ${name} stays over the base of the case: nobody tips it there.`,
+      because: standingLines(opened),
+      limit: childOnDrawer.source,
+      sources: [tippingEdge],
+    };
   const line = edgeLoadLimit.worked({
     mass: opened.balance.value.mass,
     halfBase: tippingArm(opened, side),
@@ -352,17 +366,26 @@ export const wind: Question = question({
   answer: (input, { gust }) => onItsFeet(input, (standing) => blown(input, standing, gust)),
 });
 
+/** What one side of all sections shows to the wind, and how high its middle is above the lowest underside. */
+function sideInWind({ parts }: ReviewInput, side: TipWay): { readonly area: Area; readonly middle: number } {
+  const across = side === "left" || side === "right" ? "y" : "x";
+  const shown = parts.sections.map(({ outside: { low, size } }) => ({
+    area: size[across] * size.z,
+    middle: low.z + size.z / 2,
+  }));
+  const area = shown.reduce((sum, one) => sum + one.area, 0);
+  return { area: Area.si(area), middle: shown.reduce((sum, one) => sum + one.area * one.middle, 0) / area };
+}
+
 function blown(input: ReviewInput, standing: Footprint, gust: Speed): Answer {
-  const { size } = lowestSection(input).outside;
-  const top = stackTop(input);
-  const wide: Readonly<Record<TipWay, Length>> = { left: size.y, right: size.y, front: size.x, back: size.x };
   const lines = sides.map((side) => {
-    const air = { area: Area.si(wide[side] * top), dragFactor: boxDrag, airDensity: seaAir };
+    const { area, middle } = sideInWind(input, side);
+    const air = { area, dragFactor: boxDrag, airDensity: seaAir };
     const tips = tippingWind.worked({
       ...air,
       mass: standing.balance.value.mass,
       halfBase: tippingArm(standing, side),
-      middle: Length.si(standingHeight(input) + top / 2),
+      middle: Length.si(standingHeight(input) + middle),
     });
     return { tips, push: windForce.worked({ ...air, speed: gust }) };
   });

@@ -203,11 +203,11 @@ function handleLinks(input: ReviewInput, model: BoxModel, part: HardwarePart): C
  *
  * @throws Refusal when it lies on none of the body's panels
  */
-function gripAxis(body: BoxBody, { id, panels: [panel = ""], on, item, stock }: HardwarePart): Axis {
+function gripAxis(body: BoxBody, { id, panels: [panel = ""], on, size, stock }: HardwarePart): Axis {
   const placeOn = body.panels.get(panel);
   if (!placeOn || !on) throw new Refusal(`box: ${id} lies on no panel of ${body.name}`);
-  const turned = Array.isArray(item.places) && item.places[0]?.turned === true;
-  const across = stock.width >= stock.height !== turned;
+  const { width, height } = size ?? stock;
+  const across = width >= height;
   return frames[placeOn(on).face].axes[across ? 0 : 1];
 }
 

@@ -156,9 +156,10 @@ export function tippingArm({ edges }: Footprint, side: TipWay): Length {
   return armTowards(edges, headings[side]);
 }
 
-/** How far one side of a section stands out past the edge of the base below it. */
-export function overhangOf(input: ReviewInput, standing: Footprint, side: TipWay): Length {
-  const { low, size } = lowestSection(input).outside;
+/** How far one side of a section stands out past the edge of the base below it; less than nothing where it stands back. */
+export function overhangOf(input: ReviewInput, standing: Footprint, side: TipWay, section: string): Length {
+  const own = input.parts.sections.find(({ name }) => name === section) ?? lowestSection(input);
+  const { low, size } = own.outside;
   const { x, y } = standing.balance.value;
   const toFace = { left: x - low.x, right: low.x + size.x - x, front: y - low.y, back: low.y + size.y - y };
   return Length.si(toFace[side] - tippingArm(standing, side));
