@@ -16,6 +16,13 @@ const file = "case.yaml";
 const yaml = (texts: Readonly<Record<string, string>>): unknown => parseDocument(texts[file] ?? "").toJS();
 const changed = (...changes: readonly Change[]) => applyChange(smallJob, ...changes).texts;
 
+test("a table with semicolons keeps them, and its cells are found", () => {
+  const bars = (smallJob["bar-stock.csv"] ?? "").replaceAll(",", ";");
+  const at = { file: "bar-stock.csv", row: "angle 50", column: "price" };
+  const { texts } = applyChange({ ...smallJob, "bar-stock.csv": bars }, set(at, "13"));
+  expect(texts["bar-stock.csv"]).toBe(bars.replace("0.4;12;", "0.4;13;"));
+});
+
 describe("a change equals the edit by hand", () => {
   const window = "sections.box.panels.front.openings.window";
 

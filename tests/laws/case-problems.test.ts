@@ -114,7 +114,7 @@ describe("one wrong value gives one problem at its row", () => {
         column: "colour",
         value: "colour",
         expected:
-          "one of case, invented, purpose, units, lengths, currency, build, sections, hardware, shelves, drawers, contents, demands, journey, services, business",
+          "one of case, invented, purpose, units, lengths, currency, build, sections, hardware, shelves, drawers, stiffeners, contents, demands, journey, services, business",
       },
     ],
     [
@@ -441,6 +441,12 @@ describe("the file as a whole", () => {
       "contents.meter.in",
       "contents.battery.in",
     ]);
+  });
+
+  test("a section far too shallow is a handful of problems, though everything falls off its panels", () => {
+    const found = problemsOf(spoilt("case.yaml", "depth: 400", "depth: 40"));
+    expect(found.map(({ column }) => column)).toContain("build.edges.set back");
+    expect(found.length).toBeLessThanOrEqual(8);
   });
 
   test("broken YAML is a problem at its row, not a crash", () => {

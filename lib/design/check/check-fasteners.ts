@@ -32,7 +32,10 @@ export function checkFasteners(plan: CasePlan, stock: Stock, ruler: Ruler): Faul
     ...plan.corners.flatMap((corner) =>
       cornerFastenings(corner, stock, plan)
         .flatMap((group) => tooNear(group, plan))
-        .map((near) => faultOf(near, { path: ["hardware", corner.item.name, "item"] }, ruler)),
+        .map((near) => {
+          const { name } = corner.item;
+          return faultOf(near, { path: ["hardware", name, "item"], cause: `corners ${name}` }, ruler);
+        }),
     ),
   ];
 }
@@ -43,7 +46,10 @@ function checkRivets(bar: EdgeBar, plan: CasePlan, stock: Stock, ruler: Ruler): 
   return near.map((one) => {
     const { opening } = one.nearest;
     const { layout } = one.piece.surface;
-    const where = opening?.why === "case" ? { path: openingPath(layout, opening.name) } : barWord(bar, "bar");
+    const where =
+      opening?.why === "case"
+        ? { path: openingPath(layout, opening.name) }
+        : { ...barWord(bar, "bar"), cause: `holes of ${bar.extrusion.bar}` };
     return faultOf(one, where, ruler);
   });
 }
@@ -80,7 +86,7 @@ function tooNear(group: Fastening, plan: CasePlan): NearGroup[] {
 
 function faultOf(
   { group: { holds, panel }, nearest: { distance, opening }, least }: NearGroup,
-  where: Pick<Fault, "path" | "inheritedFrom">,
+  where: Pick<Fault, "path" | "inheritedFrom" | "cause">,
   ruler: Ruler,
 ): Fault {
   const edge = opening ? `the opening "${opening.name}" of ${panel}` : `the edge of ${panel}`;
@@ -105,7 +111,7 @@ export function checkBars(bar: EdgeBar, ruler: Ruler): Fault[] {
   const expected =
     `set-backs and end distances (${ruler(endDistance)}) that leave room for rivets ` +
     `on the ${ruler(bar.edgeLength)} of ${bar.id}`;
-  return [{ ...barWord(bar, word), expected }];
+  return [{ ...barWord(bar, word), cause: `${word} of ${bar.extrusion.bar}`, expected }];
 }
 
 /** The faults of one edge without an extrusion: pieces that do not fit along it, or have no room for their screws. */

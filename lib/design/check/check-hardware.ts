@@ -14,13 +14,23 @@ import type { Fault } from "./fault.js";
 
 /** Every fault of the hardware placed on panels. */
 export function checkHardware({ spots, bars, corners }: CasePlan, ruler: Ruler): Fault[] {
-  return spots.flatMap((spot, i) => [
-    ...checkWithin(spot, bars, ruler),
-    ...checkCorners(spot, corners),
-    ...checkOpenings(spot),
-    ...checkCutOut(spot),
-    ...checkOthers(spot, spots.slice(0, i)),
-  ]);
+  const off = spots.map((spot) => checkWithin(spot, bars, ruler));
+  const offIn = (section: string): number =>
+    spots.filter(({ place }, i) => place.section === section && (off[i]?.length ?? 0) > 0).length;
+  return spots.flatMap((spot, i) => {
+    const { section } = spot.place;
+    const own = off[i] ?? [];
+    // So many places off the panels of one section have its size for a cause more likely than their own.
+    if (offIn(section) > 3)
+      return own.slice(0, 1).map((fault) => ({ ...fault, cause: `places in ${section}` }));
+    return [
+      ...own,
+      ...checkCorners(spot, corners),
+      ...checkOpenings(spot),
+      ...checkCutOut(spot),
+      ...checkOthers(spot, spots.slice(0, i)),
+    ];
+  });
 }
 
 /** Path of a place in the case file. */

@@ -28,6 +28,7 @@ export function readCaseText(text: string, file: string): CaseText {
     lineCounter: lines,
     uniqueKeys: false,
     prettyErrors: false,
+    logLevel: "error",
   });
   const parsed = [...before, ...faultsOfParsing(document, text)];
   const plain = parsed.length > 0 ? undefined : contentOf(document, text);
