@@ -6,7 +6,7 @@ import type { Citation } from "../source.js";
 import type { Refused } from "./question.js";
 
 /** Which load cases a question looks at. */
-type Chosen = (loadCase: { readonly id: string }) => boolean;
+export type Chosen = (loadCase: { readonly id: string }) => boolean;
 
 /** Sentences on load cases that tip before their whole push, and on those without an answer. */
 export function besideOutcomes({ cases, unanswered }: CaseRun, chosen: Chosen, style: ShowStyle): string {
