@@ -67,10 +67,10 @@ function bench(workshop: Workshop): CautionsView["items"] {
   const { parts } = workshop;
   return [
     "Saws and routers: eye and hearing protection, guards in place, work clamped, no gloves near a spinning blade, unplug before changing a blade or bit; extraction at the tool, a fitted dust mask, and a vacuum, not compressed air, to clean up.",
-    ...when(
-      parts.fastenings.length > 0,
-      () =>
-        "Drilling and riveting: eye and hearing protection; rivet stems fly when they snap, so point the tool away from faces. Clamp thin metal, it grabs and spins.",
+    ...when(parts.fastenings.length > 0, () =>
+      parts.fastenings.some(({ fastener }) => fastener.kind === "rivet")
+        ? "Drilling and riveting: eye and hearing protection; rivet stems fly when they snap, so point the tool away from faces. Clamp thin metal, it grabs and spins."
+        : "Drilling and driving screws: eye and hearing protection, the work clamped, hands clear of where the point comes out.",
     ),
     ...(parts.bars.length > 0
       ? [

@@ -36,7 +36,7 @@ export function gluingSection(workshop: Workshop): RecipeSection[] {
       ...(oneSided
         ? [
             cautions(
-              "A panel with laminate on one side only can bow. Keep it flat under weight until it is riveted in.",
+              "A panel with laminate on one side only can bow. Keep it flat under weight until it is fixed in.",
             ),
           ]
         : []),
