@@ -1,5 +1,6 @@
 /** npm run bench: how long the parts of a review take on this machine. Timings are printed, never asserted. */
 import { showNumber } from "../quantity/index.js";
+import { bookBench } from "./bench/book-bench.js";
 import { cuttingBench } from "./bench/cutting-bench.js";
 import { demoBench, measuringBench } from "./bench/demo-bench.js";
 import { editBench } from "./bench/edit-bench.js";
@@ -11,6 +12,7 @@ import { textTable } from "./text-table.js";
 const benches: readonly (() => readonly Timed[] | Promise<readonly Timed[]>)[] = [
   demoBench,
   editBench,
+  bookBench,
   cuttingBench,
   measuringBench,
   stiffnessBench,

@@ -122,7 +122,7 @@ show([broken as unknown as (typeof others)[number], ...others], answer("Drawn.")
 });
 
 test("where no cell can be run there is no book, and the previous one stays", {
-  timeout: 60_000,
+  timeout: 120_000,
 }, async () => {
   const outDir = join(folder, "book", "kept");
   await mkdir(outDir, { recursive: true });

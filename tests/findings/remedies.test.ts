@@ -47,7 +47,7 @@ test("each panel is told alone and locked into its box, with the mesh error of b
   expect(millimetres[1]).toBeLessThan(0.7 * (millimetres[0] ?? 0));
 }, 60_000);
 
-test("draws lines of equal sag over the panel, and a table of what would help", { timeout: 60_000 }, () => {
+test("draws lines of equal sag over the panel, and a table of what would help", { timeout: 120_000 }, () => {
   const view = bendingDrawing(job, panel);
   expect(view.title).toBe("upper.front: where it sags");
   expect(view.marks.filter(({ mark }) => mark === "line").length).toBeGreaterThan(50);

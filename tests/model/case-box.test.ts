@@ -224,7 +224,7 @@ describe("findings of the demo", () => {
     },
   );
 
-  test("about a case whose door hangs loose say so", { timeout: 60_000 }, () => {
+  test("about a case whose door hangs loose say so", { timeout: 120_000 }, () => {
     const hardware = job.parts.hardware.filter(({ item }) => item.duty !== "close");
     const loose: ReviewInput = { ...job, parts: { ...job.parts, hardware } };
     const box = caseBox(loose);

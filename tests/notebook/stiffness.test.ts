@@ -14,7 +14,7 @@ import { otherJob } from "../other-jobs.js";
 
 const job = openJob("soil-lab-draft");
 
-test("every load case has its row, each value with what the mesh leaves open", { timeout: 60_000 }, () => {
+test("every load case has its row, each value with what the mesh leaves open", { timeout: 120_000 }, () => {
   const { columns, rows } = loadCaseTable(job);
   expect(columns.map(({ heading }) => heading)).toEqual([
     "Load case",
@@ -33,7 +33,7 @@ test("every load case has its row, each value with what the mesh leaves open", {
 });
 
 test("the racked box is drawn with its openings and its door, its title says how much larger", {
-  timeout: 60_000,
+  timeout: 120_000,
 }, () => {
   const { title, marks } = rackedDrawing(job);
   expect(title).toMatch(

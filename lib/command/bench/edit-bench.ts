@@ -7,7 +7,7 @@ import { Refusal } from "../../refusal.js";
 import { type Timed, timesOf } from "./stopwatch.js";
 
 /** An edit that raises one figure of one file. */
-interface Edit {
+export interface Edit {
   /** What is edited, in words. */
   readonly what: string;
   /** The file in the job's folder. */
@@ -18,7 +18,8 @@ interface Edit {
   readonly by: number;
 }
 
-const edits: readonly Edit[] = [
+/** One edit of each kind: money, a sheet, a mass, an opening, a measurement. */
+export const edits: readonly Edit[] = [
   { what: "own hour", file: "case.yaml", figure: /(own hour: )([\d.]+)()/, by: 1 },
   {
     what: "a sheet's price",
@@ -81,7 +82,12 @@ function cpuTimed(work: string, prepare: () => void, folder: string): Timed {
   return timesOf(work, times, note);
 }
 
-function raise(folder: string, { what, file, figure, by }: Edit): void {
+/**
+ * Makes an edit in a job's folder.
+ *
+ * @throws Refusal when the file has no figure to edit
+ */
+export function raise(folder: string, { what, file, figure, by }: Edit): void {
   const path = join(folder, file);
   const text = readFileSync(path, "utf8");
   if (!figure.test(text)) throw new Refusal(`bench: ${file} has no figure for ${what}, expected ${figure}`);
