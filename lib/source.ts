@@ -82,6 +82,7 @@ export type SourceKey =
   | "ctu-code"
   | "astm-d4169"
   | "mil-std-810"
+  | "mil-std-810-514"
   | "mil-std-1472"
   | "astm-f2057"
   | "cushion-design"
@@ -279,6 +280,10 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   },
   "mil-std-810": {
     title: "MIL-STD-810 Environmental engineering considerations, method 516",
+    author: "US Department of Defense",
+  },
+  "mil-std-810-514": {
+    title: "MIL-STD-810 Environmental engineering considerations, method 514",
     author: "US Department of Defense",
   },
   "mil-std-1472": { title: "MIL-STD-1472 Human engineering", author: "US Department of Defense" },

@@ -114,3 +114,36 @@ export const transmissibility: Formula<ShakenMount, Ratio> = formula({
     return Math.sqrt((1 + damped) / ((1 - r ** 2) ** 2 + damped));
   },
 });
+
+/** A floor that goes up and down. */
+export interface BouncingFloor {
+  /** How many times a second. */
+  readonly frequency: Frequency;
+  /** From its lowest place to its highest. */
+  readonly travel: Length;
+}
+
+/**
+ * Greatest acceleration of a floor that goes up and down, in gravities: (2 pi f)2 s / (2 g). Above 1 what stands loose
+ * leaves the floor.
+ *
+ * @source dynamics, harmonic motion
+ * @throws Refusal for a negative frequency or travel
+ * @example floorBounce(floorBounce.read({ frequency: "5 Hz", travel: "1 in" })) // 1.278
+ */
+export const floorBounce: Formula<BouncingFloor, Ratio> = formula({
+  id: "ride.bounce",
+  title: "Greatest acceleration of a bouncing floor, in gravities",
+  equation: String.raw`a=\frac{(2\pi f)^2\,s}{2g}`,
+  inputs: {
+    frequency: { symbol: "f", kind: Frequency, meaning: "bounces a second", min: 0 },
+    travel: { symbol: "s", kind: Length, meaning: "lowest to highest", min: 0 },
+  },
+  result: { symbol: "a", kind: Ratio, meaning: "acceleration over gravity" },
+  source: [
+    cite("dynamics", "harmonic motion"),
+    cite("mil-std-810-514", "loose cargo transportation, as a test house runs it"),
+  ],
+  validity: "A floor that swings evenly; potholes strike harder and pass sooner.",
+  compute: ({ frequency, travel }) => ((2 * Math.PI * frequency) ** 2 * travel) / (2 * standardGravity),
+});

@@ -1,6 +1,17 @@
 /** Handles: room for the hand, and the force on each. */
 import { type Formula, formula } from "../formula.js";
-import { Count, choice, Force, type Kind, Length, Mass, Ratio, standardGravity } from "../quantity/index.js";
+import {
+  Angle,
+  Count,
+  choice,
+  degree,
+  Force,
+  type Kind,
+  Length,
+  Mass,
+  Ratio,
+  standardGravity,
+} from "../quantity/index.js";
 import { cite } from "../source.js";
 
 /** What the hand wears. */
@@ -120,4 +131,39 @@ export const handleForce: Formula<HandleLoad, Force> = formula({
   validity:
     "Handles that share equally; where the weight is off the middle, take the share of the nearer one.",
   compute: ({ mass, handles, dynamicFactor }) => (dynamicFactor * mass * standardGravity) / handles,
+});
+
+/** A handle that is pulled up by a hand that stands off the case. */
+export interface SlantingPull {
+  /** Along the panel, upwards. */
+  readonly along: Force;
+  /** Of the arm against the panel. */
+  readonly slant: Angle;
+}
+
+/**
+ * What a slanting arm pulls a handle off its panel with: V tan(alpha).
+ *
+ * @source statics, components of a force
+ * @throws Refusal for a negative force, or a slant that is not from 0 to below 90 degrees
+ * @example outwardPull({ along: newton(100), slant: degree(45) }) // 100 N
+ */
+export const outwardPull: Formula<SlantingPull, Force> = formula({
+  id: "handle.outward",
+  title: "Outward pull on a handle",
+  equation: String.raw`H=V\,\tan\alpha`,
+  inputs: {
+    along: { symbol: "V", kind: Force, meaning: "along the panel", min: 0 },
+    slant: {
+      symbol: String.raw`\alpha`,
+      kind: Angle,
+      meaning: "arm against the panel",
+      min: 0,
+      below: degree(90),
+    },
+  },
+  result: { symbol: "H", kind: Force, meaning: "off the panel" },
+  source: [cite("statics", "components of a force")],
+  validity: "A steady pull; a tug at one end of the handle pries its fasteners besides.",
+  compute: ({ along, slant }) => along * Math.tan(slant),
 });

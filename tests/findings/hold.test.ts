@@ -1,7 +1,9 @@
 /** What is fixed to a wall is held as on a wall, and a strength meets its safety factor once. */
 import { describe, expect, test } from "vitest";
 import type { Content } from "../../lib/design/index.js";
+import { bounces } from "../../lib/findings/fit-out/bounce.js";
 import { holds } from "../../lib/findings/fit-out/hold.js";
+import { outwardHandles } from "../../lib/findings/joints/handle-outward.js";
 import { kerbs } from "../../lib/findings/joints/hardware.js";
 import { openJob } from "../../lib/job/index.js";
 import { fastenerStrength, type ReviewInput } from "../../lib/model/index.js";
@@ -67,4 +69,27 @@ describe("the safety factor", () => {
     expect(kerb?.verdict).toBe("holds");
     expect(kerb?.answer).toMatch(/of 192 lbf/);
   });
+});
+
+describe("a bounce upwards", () => {
+  const of = (input: ReviewInput, name: string) => bounces(input).find(({ subject }) => subject === name);
+
+  test("throws up what nothing holds down", () => {
+    // 300 rounds a minute on a circle of 1 in: (2 pi 5)2 x 0.0127 / 9.80665 = 1.278, by hand.
+    expect(of(draft, "storage bay crate")).toMatchObject({ verdict: "fails", tier: "safety" });
+    expect(of(draft, "storage bay crate")?.ratio).toBeCloseTo(1.278, 3);
+  });
+
+  test("pulls straps with what it has over gravity, and what hangs with all of it", () => {
+    expect(of(draft, "battery box")?.ratio).toBeCloseTo((0.278 * 34) / 2 / 120, 3);
+    expect(of(draft, "lamp")?.answer).toContain("pulls with 7.97 lbf");
+    expect(of(draft, "reagent box")?.verdict).toBe("unknown");
+    expect(of(draft, "reagent box")?.cautions.length).toBeGreaterThan(0);
+  });
+});
+
+test("slanting arms pull a handle off with the tangent of 30 degrees of its load", () => {
+  const [lower] = outwardHandles(draft);
+  // 161.9 lb with a jerk of 2 on two handles; tan 30 = 0.57735.
+  expect(lower?.answer).toMatch(/bears 162 lbf along .* pull it off with 93\.[56] lbf/);
 });

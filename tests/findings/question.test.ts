@@ -1,4 +1,5 @@
 /** A question is declared once: what is unknown, what fails and what is a bug come from one place. */
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { amount } from "../../lib/findings/amount.js";
 import type { Finding } from "../../lib/findings/finding.js";
@@ -145,5 +146,37 @@ describe("a bug", () => {
       { id: "joints.lost", verdict: "broken" },
       { id: "joints.hook", verdict: "holds" },
     ]);
+  });
+});
+
+describe("a law of every question of safety", () => {
+  const positive = fc.double({ min: 1e-3, max: 1e6, noNaN: true });
+
+  test("its demand doubled past the capacity fails, and what held before says by how much", () => {
+    fc.assert(
+      fc.property(positive, fc.double({ min: 0.501, max: 1, noNaN: true }), (capacity, share) => {
+        const before = asked(() => reply(share * capacity, capacity), 1);
+        const doubled = asked(() => reply(2 * share * capacity, capacity), 1);
+        expect(before.verdict).toBe("holds");
+        expect(doubled.verdict).toBe("fails");
+        expect(doubled.answer).toContain("Over by");
+      }),
+    );
+  });
+
+  test("it keeps its cautions whatever comes out, and while nothing is known", () => {
+    fc.assert(
+      fc.property(positive, positive, fc.boolean(), (demand, capacity, isKnown) => {
+        const finding = asked(() => reply(demand, capacity), isKnown ? 1 : undefined);
+        expect(finding.cautions).toEqual(["Look up."]);
+        expect(finding.verdict === "unknown").toBe(!isKnown);
+      }),
+    );
+  });
+
+  test("a margin is told to a tenth of a percent, and what is far over without a figure", () => {
+    expect(asked(() => reply(1 - 7.8e-16, 1), 1).answer).toContain("Margin 0 %.");
+    expect(asked(() => reply(0.99876, 1), 1).answer).toContain("Margin 0.1 %.");
+    expect(asked(() => reply(400, 1), 1).answer).toContain("Over by more than 900 %.");
   });
 });

@@ -1,5 +1,6 @@
 /** Every question about what rides inside: held, quiet, cool, powered. */
 import type { Question } from "../question.js";
+import { bounces } from "./bounce.js";
 import { cables, cablesThrough, plugsThrough } from "./cables.js";
 import { air, clearance, shade, sun } from "./heat.js";
 import { holds } from "./hold.js";
@@ -20,7 +21,7 @@ import { jolts, platformGlue, platformScrews, slides } from "./shelves.js";
 
 /** In the order in which they are told. */
 export const fitOutQuestions: readonly Question[] = [
-  ...[holds, offPanel, jolts, slides, platformScrews, platformGlue, rattle, mounts, clearance],
+  ...[holds, offPanel, bounces, jolts, slides, platformScrews, platformGlue, rattle, mounts, clearance],
   ...[screenGrip, screenEdge, cables, cablesThrough, plugsThrough],
   ...[shade, sun, air, battery, batteryFuse, batteryDrop, circuit, voltage, stripRating, sockets, inrush],
 ];

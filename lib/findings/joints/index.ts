@@ -3,6 +3,7 @@ import type { Question } from "../question.js";
 import type { BoxedInput } from "../subjects.js";
 import { boxForces } from "./box-forces.js";
 import { droppedOnCasters, droppedOnCorner } from "./dropped.js";
+import { outwardHandles } from "./handle-outward.js";
 import { handles, latches, loneHandles } from "./handles.js";
 import { corners, hinges, kerbs } from "./hardware.js";
 import { hung, inserts, secondHolds, shelfJoints } from "./held.js";
@@ -12,7 +13,7 @@ import { gluedSeams, seams } from "./seams.js";
 
 /** In the order in which they are told. */
 export const jointQuestions: readonly Question<BoxedInput>[] = [
-  ...[rivetGrips, edgeDistances, handles, loneHandles, corners, kerbs, hinges, stays],
+  ...[rivetGrips, edgeDistances, handles, loneHandles, outwardHandles, corners, kerbs, hinges, stays],
   ...[droppedOnCorner, droppedOnCasters],
   ...[seams, gluedSeams, latches, inserts, shelfJoints, hung, secondHolds, boxForces],
 ];
