@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { panelMoments, panelPatchMoments } from "../../lib/fem/index.js";
+import { panelsBend } from "../../lib/findings/strength/panels.js";
 import { openJob } from "../../lib/job/index.js";
 import { panelUse, type SheetStrength, sheetStrength } from "../../lib/model/index.js";
 import { Force, Length, MembraneStiffness, PlateStiffness, Pressure } from "../../lib/quantity/index.js";
@@ -65,5 +66,24 @@ test("a larger patch about the same place never bends a panel more", () => {
       expect(at(1.5 * size)).toBeLessThan(at(size));
     }),
     { numRuns: 5 },
+  );
+});
+
+test("whatever side pressure a panel holds, twice what it can bear makes it fail, its caution told either way", () => {
+  const ask = (pressure: number) => {
+    const demands = { ...job.case.demands, sidePressure: Pressure.si(pressure) };
+    return panelsBend({ ...job, case: { ...job.case, demands } }).find(
+      ({ subject }) => subject === "upper.right",
+    )!;
+  };
+  fc.assert(
+    fc.property(fc.double({ min: 300, max: 3000, noNaN: true }), (pressure) => {
+      const before = ask(pressure);
+      const past = ask((2 * pressure) / before.ratio!);
+      expect([past.verdict, past.ratio!.toFixed(6)]).toEqual(["fails", "2.000000"]);
+      expect(past.cautions).toEqual(before.cautions);
+      expect(past.cautions.length).toBeGreaterThan(0);
+    }),
+    { numRuns: 4 },
   );
 });
