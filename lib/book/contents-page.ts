@@ -6,6 +6,9 @@ import type { BookFrame, PageLink } from "./book-frame.js";
 import type { Chapter } from "./chapter.js";
 import { counted } from "./check-page.js";
 
+/** What the first page tells of a chapter. */
+type ContentsEntry = Omit<Chapter, "notebook">;
+
 /** What stands on the first page beside the chapters. */
 interface FirstPage {
   /** A sentence under the title. */
@@ -19,14 +22,14 @@ interface FirstPage {
 /** The content of the first page. */
 export function contentsPage(
   frame: BookFrame,
-  chapters: readonly Chapter[],
+  chapters: readonly ContentsEntry[],
   { introduction, lacking = [], extraFiles = [] }: FirstPage,
 ): Html {
   return html`<h1>${frame.title}</h1>${introduction !== undefined && html`<p>${introduction}</p>`}${lacking.map((words) => html`<p class="cw-failed">${words}</p>`)}
 <ol class="cw-contents cw">${chapters.map(chapterEntry)}</ol>${findingsAtAGlance(chapters)}${otherPages([...frame.others, ...extraFiles])}`;
 }
 
-function chapterEntry({ name, title, question, answer, faults }: Chapter): Html {
+function chapterEntry({ name, title, question, answer, faults }: ContentsEntry): Html {
   return html`<li><h2><a href="${name}.html">${title}</a></h2>${
     question !== undefined && html`<p class="cw-question">${question}</p>`
   }${answer?.verdict && verdictBadge(answer.verdict)}${
@@ -55,7 +58,7 @@ interface PlacedFinding {
 }
 
 /** Each finding once, where it is first shown. */
-function allFindings(chapters: readonly Chapter[]): PlacedFinding[] {
+function allFindings(chapters: readonly ContentsEntry[]): PlacedFinding[] {
   const found = new Map<string, PlacedFinding>();
   for (const { name, findings } of chapters) {
     for (const finding of findings) if (!found.has(finding.id)) found.set(finding.id, { name, finding });
@@ -64,7 +67,7 @@ function allFindings(chapters: readonly Chapter[]): PlacedFinding[] {
   return byDanger([...placed.keys()]).flatMap((finding) => placed.get(finding) ?? []);
 }
 
-function findingsAtAGlance(chapters: readonly Chapter[]): Html {
+function findingsAtAGlance(chapters: readonly ContentsEntry[]): Html {
   const all = allFindings(chapters);
   if (all.length === 0) return html``;
   const counts = order

@@ -1,5 +1,6 @@
 export * from "./build-book.js";
 export * from "./chapter.js";
+export { contentsPage } from "./contents-page.js";
 export * from "./kept-on-disk.js";
 export * from "./kernel/client.js";
 export * from "./kernel/kernel-contract.js";

@@ -1,20 +1,50 @@
-/** npm run reference -- FILE...: runs files of published checks, also ones this project has never seen. */
+/** npm run reference -- FILE...: runs files of published checks, also ones this project has never seen, or random cases. */
 import { readFile } from "node:fs/promises";
+import { parseArgs } from "node:util";
+import { type CasesWanted, runCases } from "./reference/cases/run-cases.js";
 import { kindOf, referenceKinds } from "./reference/kinds.js";
 import type { ReferenceOutcome } from "./reference/outcome.js";
 import { textTable } from "./text-table.js";
 
+const usage = `usage: npm run reference -- FILE...
+       npm run reference -- --cases N [--seed S] [--bent P]
+
+--cases N   tries N random cases; --seed S begins with the case of that number
+--bent P    bends P of each hundred by finite elements, 5 where it is left out`;
+
 /**
- * Prints expected, ours and error for every value of every file.
+ * Prints expected, ours and error for every value of every file; or tries random cases.
  *
- * @param files paths of JSON files of a known kind
- * @returns exit code: 1 when any value is out of its tolerance or any file cannot be run
+ * @param args paths of JSON files of a known kind, or how many random cases
+ * @returns exit code: 1 when any value is out of its tolerance, any file cannot be run, or any case fails
  */
-export async function reference(files: readonly string[]): Promise<number> {
-  if (files.length === 0) {
-    console.error("usage: npm run reference -- FILE...");
+export async function reference(args: readonly string[]): Promise<number> {
+  const asked = casesAsked(args);
+  if (asked) return runCases(asked, (line) => console.log(line));
+  if (args.length === 0 || args.some((one) => one.startsWith("--"))) {
+    console.error(usage);
     return 1;
   }
+  return filesRun(args);
+}
+
+/** Seconds for which the case of a new fault is made smaller. */
+const shrinking = 20;
+
+/** How many random cases are asked for; undefined where none are, or not in whole numbers. */
+function casesAsked(args: readonly string[]): CasesWanted | undefined {
+  const options = { cases: { type: "string" }, seed: { type: "string" }, bent: { type: "string" } } as const;
+  try {
+    const { values } = parseArgs({ args: [...args], options });
+    const [cases, seed, bent] = [values.cases, values.seed ?? "0", values.bent ?? "5"].map(Number);
+    if (![cases, seed, bent].every((one) => Number.isSafeInteger(one) && Number(one) >= 0)) return undefined;
+    return { cases: Number(cases), seed: Number(seed), bent: Number(bent), shrinking };
+  } catch {
+    return undefined;
+  }
+}
+
+async function filesRun(files: readonly string[]): Promise<number> {
   const codes: number[] = [];
   for (const file of files) codes.push(await referenceFile(file));
   return Math.max(...codes);

@@ -83,7 +83,7 @@ export const continuousCurrent: Formula<{ readonly breaker: Current }, Current> 
   inputs: { breaker: { symbol: "I_b", kind: Current, meaning: "breaker", above: 0 } },
   result: { symbol: "I", kind: Current, meaning: "for three hours or more" },
   source: [cite("nec", "210.20(A), article 100")],
-  validity: "One circuit with nothing else on it, which at a fair you must ask.",
+  validity: "One circuit with nothing else on it: ask, where the socket is not your own.",
   compute: ({ breaker }) => breaker / 1.25,
 });
 

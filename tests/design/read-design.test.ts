@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { caseWith } from "./case-with.js";
 import { designOf, problemsOf, smallJob } from "./small-job.js";
 
 describe("a sound job", () => {
@@ -62,6 +63,15 @@ describe("a sound job", () => {
 });
 
 describe("overrides", () => {
+  test("an edge that says only which panel runs through is held as its build says", () => {
+    const bare = { build: { edges: "none" }, hardware: { corner: null } };
+    const { parts } = designOf(
+      caseWith({ ...bare, sections: { box: { edges: { "top-front": { through: "front" } } } } }),
+    );
+    expect(parts.bars).toEqual([]);
+    expect(parts.panels.find(({ id }) => id === "box.front")?.height).toBeGreaterThan(0.51);
+  });
+
   const withSection = (lines: string): Record<string, string> => ({
     ...smallJob,
     "case.yaml": (smallJob["case.yaml"] ?? "").replace("    panels:\n", `${lines}    panels:\n`),

@@ -6,6 +6,8 @@ import { openJob } from "../../lib/job/index.js";
 import { type BusinessInput, enoughPeople, sectionBalance, teamLoad } from "../../lib/model/index.js";
 import { teamShares } from "../../lib/moving/index.js";
 import { mm, pound } from "../../lib/quantity/index.js";
+import { caseWith } from "../design/case-with.js";
+import { designOf } from "../design/small-job.js";
 
 const demo: BusinessInput = openJob("soil-lab-draft");
 
@@ -63,6 +65,22 @@ describe("a team at the ends of a section", () => {
     const { greatest } = teamShares(team(3));
     expect(enoughPeople(demo, "upper", balance, greatest)).toBe(3);
     expect(enoughPeople(demo, "upper", balance, pound(5))).toBeUndefined();
+  });
+});
+
+describe("one person at an end with two handles", () => {
+  test("stands in the middle between them, so that the case's mirror image is lifted alike", () => {
+    const at = (on: string, across: number) => ({ on: `box.${on}`, from: "bottom-left", across, up: 250 });
+    const standing = (...places: object[]) => {
+      const hardware = { handle: { item: "handle", duty: "lift", places } };
+      const panels = { front: { openings: { window: null, port: null } } };
+      const input = designOf(caseWith({ hardware, sections: { box: { panels } } }));
+      const { people } = teamLoad(input, "box", sectionBalance(input, "box"), 2);
+      return people.map(({ x }) => Math.round(1000 * x));
+    };
+    // The front is 622 mm wide; 150 and 420 from its left edge are 285 on the mean.
+    expect(standing(at("front", 150), at("front", 420), at("back", 300))).toEqual([285, 322]);
+    expect(standing(at("front", 202), at("front", 472), at("back", 322))).toEqual([337, 300]);
   });
 });
 

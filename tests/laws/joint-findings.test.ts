@@ -3,6 +3,7 @@ import type { SecondHold } from "../../lib/design/index.js";
 import { handles, latches, loneHandles } from "../../lib/findings/joints/handles.js";
 import { corners, hinges } from "../../lib/findings/joints/hardware.js";
 import { inserts as askInserts, hung, secondHolds } from "../../lib/findings/joints/held.js";
+import { seams } from "../../lib/findings/joints/seams.js";
 import { openJob } from "../../lib/job/index.js";
 import {
   facingModuli,
@@ -19,6 +20,8 @@ import {
   gluePlans,
 } from "../../lib/plan/index.js";
 import { mm, newton, ratio } from "../../lib/quantity/index.js";
+import { caseWith } from "../design/case-with.js";
+import { designOf } from "../design/small-job.js";
 
 const job = openJob("soil-lab-draft");
 const { joints } = job.review;
@@ -176,6 +179,19 @@ describe("findings about joints", () => {
     expect(far?.verdict).toBe("fails");
     expect(far?.answer).toContain("Take up the slack");
     expect(far?.cautions.join()).toContain("spent");
+  });
+});
+
+describe("edges of unlike walls", () => {
+  test("are asked where their fasteners use most of what they hold, at the left and at the right", () => {
+    const asked = (weak: string): string | undefined => {
+      const plain = { openings: { door: null } };
+      const panels = { left: plain, [weak]: { ...plain, sheet: "ply 10" } };
+      const input = designOf(caseWith({ build: { sheet: "ply 15" }, sections: { box: { panels } } }));
+      return seams({ ...input, box: () => ({ refused: "no boxes here" }) })[0]?.answer;
+    };
+    expect(asked("left")).toContain("box.left");
+    expect(asked("right")).toContain("box.right");
   });
 });
 

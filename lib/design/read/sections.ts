@@ -181,8 +181,12 @@ function completeEdge(edge: EdgeName, own: EdgeOverride | undefined, build: Buil
   return { through: through ?? "neither", ...(extrusion ? { extrusion } : {}), ...(joint ? { joint } : {}) };
 }
 
-/** An edge that names a joint of its own, or a bar where its build has a joint, takes no other word from the build. */
+/**
+ * An edge that names a joint of its own, or a bar where its build has a joint, takes no other word from the build; one
+ * that says nothing of what holds it is held as the build says.
+ */
 function layEdge(under: EdgeWords | undefined, over: EdgeWords | undefined): EdgeWords | undefined {
+  if (over === undefined || Object.keys(over).length === 0) return under;
   const jointOf = (words: EdgeWords | undefined): string | undefined =>
     words === undefined || words === "none" ? undefined : (words.joint ?? (words.bar ? "bar" : undefined));
   const own = jointOf(over);

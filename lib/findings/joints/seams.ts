@@ -20,13 +20,13 @@ import { amount, styleOf, withinMesh } from "../amount.js";
 import { type Answer, type Question, question } from "../question.js";
 import { type BoxedInput, each, known, mostOf, sectionNames, theOne } from "../subjects.js";
 
-/** A wall of a section with the widest spaced fasteners of its edges. */
+/** A row of fasteners along an edge of a wall of a section. */
 interface RivetedWall {
   /** The section's name. */
   readonly section: string;
   /** The wall. */
   readonly panel: PanelPart;
-  /** Its most widely spaced row. */
+  /** The row. */
   readonly seam: Fastening;
   /** From rivet to rivet of that row. */
   readonly pitch: Length;
@@ -44,19 +44,25 @@ function heldWord({ fastener: { kind } }: Fastening): string {
   return kind === "rivet" ? "riveted" : kind === "screw" ? "screwed" : "bolted";
 }
 
-/** The shortest wall of a section has the strongest shear flow. */
-function weakestWall({ parts }: ReviewInput, section: string): readonly RivetedWall[] {
+/** The row of a section that holds the smallest share of its load: shear flow is stronger along a short wall. */
+function weakestWall(input: ReviewInput, section: string): readonly RivetedWall[] {
+  const { parts } = input;
   const walls = wallsOf(parts, section);
   const glued = new Set(parts.joints.flatMap(({ id, adhesive }) => (adhesive ? [id] : [])));
-  const riveted = walls.flatMap((panel): RivetedWall[] => {
-    const rows = parts.fastenings.flatMap((seam) =>
+  const riveted = walls.flatMap((panel) =>
+    parts.fastenings.flatMap((seam): RivetedWall[] =>
       seam.why === "edge" && seam.panel === panel.id && seam.pitch && !glued.has(seam.holds)
-        ? [{ seam, pitch: seam.pitch }]
+        ? [{ section, panel, seam, pitch: seam.pitch }]
         : [],
-    );
-    return rows.length === 0 ? [] : [{ section, panel, ...mostOf(rows, ({ pitch }) => pitch, "row") }];
-  });
-  return riveted.length === 0 ? [] : [mostOf(riveted, ({ panel }) => -panel.width, "wall")];
+    ),
+  );
+  return riveted.length === 0 ? [] : [mostOf(riveted, (row) => usedShare(input, row), "row")];
+}
+
+/** How much of its fasteners a row uses, as a share of what other rows do; the most where nobody knows their strength. */
+function usedShare(input: ReviewInput, { panel, pitch, seam }: RivetedWall): number {
+  const known = fastenerStrength(seam, "shear", input);
+  return "strength" in known ? pitch / panel.width / known.strength : Infinity;
 }
 
 /** Whether the riveted or screwed edges of each section keep it square, pushed sideways at its top by its own weight. */
@@ -81,9 +87,9 @@ export const seams: Question<BoxedInput> = question({
 interface GluedWall {
   /** The section's name. */
   readonly section: string;
-  /** The wall, the shortest that has glued edges. */
+  /** A wall that it is an edge of. */
   readonly panel: PanelPart;
-  /** Its weakest glued edge. */
+  /** The glued edge. */
   readonly joint: JointPart & { readonly adhesive: Adhesive };
 }
 
@@ -92,13 +98,14 @@ function gluedWall({ parts }: ReviewInput, section: string): readonly GluedWall[
     const { adhesive } = joint;
     return adhesive ? [{ ...joint, adhesive }] : [];
   });
-  const walls = wallsOf(parts, section).flatMap((panel): GluedWall[] => {
-    const own = joints.filter(({ panels }) => panels.includes(panel.id));
-    return own.length === 0
-      ? []
-      : [{ section, panel, joint: mostOf(own, (one) => -holdOf(one).value, "edge") }];
-  });
-  return walls.length === 0 ? [] : [mostOf(walls, ({ panel }) => -panel.width, "wall")];
+  const walls = wallsOf(parts, section).flatMap((panel) =>
+    joints
+      .filter(({ panels }) => panels.includes(panel.id))
+      .map((joint): GluedWall => ({ section, panel, joint })),
+  );
+  return walls.length === 0
+    ? []
+    : [mostOf(walls, ({ panel, joint }) => -panel.width * holdOf(joint).value, "edge")];
 }
 
 /** Shear that breaks the narrowest film of an edge, over a metre of it. */

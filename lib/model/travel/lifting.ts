@@ -1,4 +1,5 @@
 /** Lifting a section: its handles, the places of the people, and the limit of the journey's lift. */
+import { at } from "../../algebra/lists.js";
 import type { HardwarePart, Journey } from "../../design/index.js";
 import {
   judgeLift,
@@ -146,7 +147,7 @@ function endTeam(input: ReviewInput, section: string, end: 0 | 1, people: number
   }));
 }
 
-/** The middlemost handle of each person's part of them, or evenly over the end's width. */
+/** The middlemost handle of each person's part of them, the middle of two where two are, or evenly over the end's width. */
 function placesAcross(
   { parts }: ReviewInput,
   section: string,
@@ -158,8 +159,10 @@ function placesAcross(
   const box = parts.sections.find(({ name }) => name === section)?.outside;
   return Array.from({ length: people }, (_, i) => {
     const part = (i + 0.5) / people;
-    const handle = people <= places.length ? places[Math.floor(part * places.length)] : undefined;
-    return handle ?? Length.si((box?.low[across] ?? 0) + part * (box?.size[across] ?? 0));
+    if (people > places.length) return Length.si((box?.low[across] ?? 0) + part * (box?.size[across] ?? 0));
+    const middle = part * places.length - 0.5;
+    const [low, high] = [Math.ceil(middle - 0.5 - 1e-9), Math.floor(middle + 0.5 + 1e-9)];
+    return Length.si((at(places, low) + at(places, high)) / 2);
   });
 }
 

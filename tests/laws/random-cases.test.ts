@@ -1,0 +1,52 @@
+/** Laws of random cases, valid by construction, over everything that a case can have. */
+import { describe, expect, test } from "vitest";
+import { type CaseTrial, faultsOf } from "../../lib/command/reference/cases/case-faults.js";
+import { mirroredCase } from "../../lib/command/reference/cases/mirrored-case.js";
+import { randomCase, textsOf } from "../../lib/command/reference/cases/random-case.js";
+import { shrunkCase } from "../../lib/command/reference/cases/shrunk-case.js";
+
+/** A case that fails is told by its seed, its faults and its files. */
+function told(seed: number, sections: number, trial: CaseTrial): readonly string[] {
+  const given = randomCase(seed, { sections });
+  const faults = faultsOf(given, trial);
+  if (faults.length === 0) return [];
+  return [`seed ${seed}`, ...faults.map(({ words }) => words), ...Object.values(textsOf(given))];
+}
+
+const seeds = (first: number, count: number): readonly number[] =>
+  Array.from({ length: count }, (_, i) => first + i);
+
+describe("random cases", () => {
+  test("are read, reviewed and written without a fault, and answer in a mirror as they do", () => {
+    for (const seed of seeds(0, 500))
+      expect(told(seed, 1, { mirrored: seed % 20 === 0, bent: false })).toEqual([]);
+  }, 900_000);
+
+  test("of several sections too", () => {
+    for (const seed of seeds(500, 12)) expect(told(seed, 6, { mirrored: false, bent: false })).toEqual([]);
+  }, 400_000);
+
+  test("bend without a fault", () => {
+    expect(told(3, 1, { mirrored: false, bent: true })).toEqual([]);
+  }, 400_000);
+
+  test("are the same for the same seed, and another for another", () => {
+    expect(textsOf(randomCase(7))).toEqual(textsOf(randomCase(7)));
+    expect(textsOf(randomCase(7))).not.toEqual(textsOf(randomCase(9)));
+  });
+
+  test("mirrored twice are themselves", () => {
+    for (const seed of seeds(0, 40)) {
+      const given = randomCase(2 * seed);
+      const twice = mirroredCase(mirroredCase(given));
+      const sorted = (text: string | undefined): string => [...(text ?? "")].sort().join("");
+      expect(sorted(textsOf(twice)["case.yaml"])).toEqual(sorted(textsOf(given)["case.yaml"]));
+    }
+  });
+
+  test("that fail are made smaller as long as they fail", () => {
+    const given = randomCase(4);
+    const smaller = shrunkCase(given, ({ content }) => "demands" in content, 5);
+    expect(Object.keys(smaller.content)).toEqual(["demands"]);
+  });
+});
