@@ -76,7 +76,7 @@ export function verdictOf(ratio: number, interval?: Pick<RatioInterval, "low" | 
 }
 
 /** What decides where a finding stands. */
-type Standing = Pick<Finding, "tier" | "verdict"> & { readonly ratio?: number | undefined };
+export type Standing = Pick<Finding, "tier" | "verdict"> & { readonly ratio?: number | undefined };
 
 const tierOrder: readonly Tier[] = ["safety", "strength", "handling", "feel"];
 const verdictOrder: readonly Verdict[] = ["fails", "broken", "unknown", "close", "holds"];
