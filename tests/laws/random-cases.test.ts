@@ -27,7 +27,8 @@ describe("random cases", () => {
   }, 400_000);
 
   test("bend without a fault", () => {
-    expect(told(3, 1, { mirrored: false, bent: true })).toEqual([]);
+    // A case whose leaf its hinges and latch hold by themselves: its rests are left nothing but round-off.
+    expect(told(7005, 1, { mirrored: false, bent: true })).toEqual([]);
   }, 400_000);
 
   test("are the same for the same seed, and another for another", () => {

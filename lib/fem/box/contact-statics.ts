@@ -3,7 +3,7 @@
  * only pushes or only pulls makes a cone of loads; a load beyond it tips, and says about which edge.
  */
 import { lengthOf, nearestInCone, outOfReach, product } from "../../algebra/cone.js";
-import { add, at as entry } from "../../algebra/lists.js";
+import { add, at as entry, under } from "../../algebra/lists.js";
 import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
 import type { BoxSpot } from "./box-problem.js";
@@ -71,15 +71,19 @@ function newHold(joined: JoinedParts, springs: readonly number[]): Hold {
   const [loose] = outOfReach([...rows.values()], size);
   if (loose)
     throw new Refusal(`${wordsOf(joined, loose, "is loose: it")} without resistance; hold it better`);
-  const oneWay = springs.filter((i) => entry(links, i).link.only);
   const free = outOfReach(
     [...rows].flatMap(([i, row]) => (entry(links, i).link.only ? [] : [row])),
     size,
   );
   const inFree = (vector: Float64Array): Float64Array =>
     Float64Array.from(free, (way) => product(way, vector));
+  // What the two-way springs hold already needs no one-way spring: all that is left of its way is round-off.
+  const oneWay = springs.filter((i) => {
+    const row = under(rows, i);
+    return entry(links, i).link.only && lengthOf(inFree(row)) > roundOff * lengthOf(row);
+  });
   const sense = (i: number): number => (entry(links, i).link.only === "push" ? -1 : 1);
-  const columns = oneWay.map((i) => inFree(rows.get(i)!.map((value) => sense(i) * value)));
+  const columns = oneWay.map((i) => inFree(under(rows, i).map((value) => sense(i) * value)));
   return ({ total, gross }) => {
     const own = scaled(total, 1 / reach);
     const { shares, rest } = nearestInCone(columns, inFree(own));

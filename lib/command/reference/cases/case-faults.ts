@@ -179,7 +179,7 @@ function firstPage(
 }
 
 /** How far the mirror image of a case may answer from the case itself: by rounding, and where a mesh, which is not mirrored, tells. */
-const alikeTo = { rounding: 1e-6, mesh: 0.15 };
+const alikeTo = { rounding: 1e-6, mesh: 0.3 };
 
 function mirrorFaults(given: CaseContent, findings: readonly Finding[], bent: boolean): readonly CaseFault[] {
   const read = readTexts(textsOf(mirroredCase(given)));
@@ -204,7 +204,8 @@ function alike(one: Finding, other: Finding): boolean {
   if (one.ratio === undefined || other.ratio === undefined) return one.verdict === other.verdict;
   const apart = Math.abs(one.ratio - other.ratio) / Math.max(one.ratio, other.ratio, 1e-3);
   if (apart <= alikeTo.rounding) return one.verdict === other.verdict;
-  return /\bmesh\b/.test(one.answer) && apart <= alikeTo.mesh;
+  const isMeshed = /\bmesh\b|joined boxes|The boxes:/.test([one.answer, ...one.assumes].join(" "));
+  return isMeshed && apart <= alikeTo.mesh;
 }
 
 function told({ id, verdict, ratio, answer }: Finding): string {

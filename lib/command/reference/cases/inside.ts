@@ -104,7 +104,7 @@ function boardOf(draws: Draws, room: Room): Board {
     ...(sliding && often(5) ? { slides: "slide pair" } : {}),
     ...(sliding && often(5) ? { "slides rated": "300 N" } : {}),
     ...(support === "back only" && often(5) ? { bracket: length(60) } : {}),
-    joint: { fastener: pick(["screw", "rivet 4"]), count: 2 * whole(1, 5) },
+    joint: { fastener: pick(["screw", "rivet 4"]), count: 12 * whole(1, 2) },
   };
   return { name, low, top: low + thicknessOf(sheet), front, depth, block };
 }
