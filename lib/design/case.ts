@@ -117,6 +117,8 @@ export interface Opening {
   readonly to: "edge" | "centre";
   /** A door made to close it, if any. */
   readonly leaf?: Leaf;
+  /** Doors that share it and meet in it, if any. */
+  readonly leaves?: SharedLeaves;
   /** A pane that closes it, if any. */
   readonly pane?: Pane;
 }
@@ -149,10 +151,28 @@ export interface OpeningShape {
 export interface Leaf {
   /** The side that it turns about. */
   readonly hinge: "left" | "right" | "top" | "bottom";
-  /** Gap all round between the leaf and the opening. */
+  /** Gap between the leaf and the opening, wherever it meets no other leaf. */
   readonly clearance: Length;
   /** What holds it open. */
   readonly stay?: Stay;
+}
+
+/** Leaves that meet in one opening: a pair of doors, or a door in two halves. */
+export interface SharedLeaves {
+  /** How they follow each other: across from the left, up from the bottom. */
+  readonly runs: "across" | "up";
+  /** Gap between two that meet. */
+  readonly gap: Length;
+  /** In that order, two or more. */
+  readonly each: readonly SharedLeaf[];
+}
+
+/** One of the leaves of an opening. */
+export interface SharedLeaf extends Leaf {
+  /** What the builder calls it. */
+  readonly name: string;
+  /** Its part of the opening, beside the shares of the others. */
+  readonly share: number;
 }
 
 /** What holds a leaf open: a lid up, a flap level. */

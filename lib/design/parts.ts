@@ -97,7 +97,7 @@ export interface PanelPart {
   /** Cut out of it. */
   readonly openings: readonly PlacedOpening[];
   /** The door that it is, for a leaf. */
-  readonly leaf?: Leaf;
+  readonly leaf?: HungLeaf;
   /** What is cut from the stock, before openings, from the bottom-left corner of its cut size, m. */
   readonly outline: Shape;
   /** What is cut from the stock, before openings. */
@@ -110,6 +110,18 @@ export interface PanelPart {
   readonly box: Box;
   /** Centre of the net area in the stacked case. */
   readonly centroid: Point;
+}
+
+/** A leaf in its opening. */
+export interface HungLeaf extends Leaf {
+  /** Name of the opening that it closes, alone or with others. */
+  readonly opening: string;
+  /** Its bottom-left corner on the panel of its face. */
+  readonly low: Point2<Length>;
+  /** The leaves that it meets in its opening, their ids by the side. */
+  readonly meets: Readonly<Partial<Record<PanelSide, string>>>;
+  /** Gap to the leaves that it meets; absent where it meets none. */
+  readonly between?: Length;
 }
 
 /** An opening in its panel's own axes. */

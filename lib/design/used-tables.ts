@@ -1,5 +1,6 @@
 /** Which tables of the stock a case leads to. */
 import type { CaseBody, Content } from "./case.js";
+import { leavesOf } from "./derive/leaves.js";
 import type { Stock } from "./stock.js";
 
 /** Words of a case file, and the tables that their names stand in. */
@@ -31,9 +32,7 @@ export function usedTables(body: CaseBody): ReadonlySet<keyof Stock> {
     strip: wood.some(({ strip }) => strip !== undefined),
     pane: openings.some(({ pane }) => pane !== undefined),
     screw: edges.some(({ joint }) => joint?.screw !== undefined),
-    stay: sections.some(({ panels }) =>
-      Object.values(panels).some(({ openings }) => openings.some(({ leaf }) => leaf?.stay)),
-    ),
+    stay: openings.some((opening) => leavesOf(opening).some(({ leaf }) => leaf.stay)),
     hardware: hardware.length + drawers.length > 0 || shelves.some(({ slides }) => slides !== undefined),
     fastener:
       shelves.length > 0 ||

@@ -14,6 +14,7 @@ import {
 } from "../derive/fastenings.js";
 import type { HardwareSpot } from "../derive/hardware-spots.js";
 import { hasRoomForScrews, type JointedEdge } from "../derive/jointed-edges.js";
+import { leavesOf } from "../derive/leaves.js";
 import { sameness } from "../derive/outline.js";
 import { type CasePlan, type NearestEdge, nearestEdge, type Piece, pieceNamed } from "../derive/plan.js";
 import type { Fastening } from "../parts.js";
@@ -56,7 +57,9 @@ function checkRivets(bar: EdgeBar, plan: CasePlan, stock: Stock, ruler: Ruler): 
 
 /** A hole off the sheet means hardware off its panel, over an opening or a cut-out: reported there, unless it is in a door's gap. */
 function checkSpot(spot: HardwareSpot, plan: CasePlan, stock: Stock, ruler: Ruler): Fault[] {
-  const doors = spot.layout.panel.openings.filter(({ leaf }) => leaf).map(({ name }) => name);
+  const doors = spot.layout.panel.openings
+    .filter((opening) => leavesOf(opening).length > 0)
+    .map(({ name }) => name);
   return hardwareFastenings(spot, stock, plan)
     .flatMap((group) => tooNear(group, plan))
     .filter(({ nearest: { distance, opening } }) => distance >= 0 || doors.includes(opening?.name ?? ""))

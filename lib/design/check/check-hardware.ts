@@ -4,6 +4,7 @@ import { distanceTo, rectangle, type Shape } from "../../shape/index.js";
 import { edgeBetween, neighbour } from "../derive/axes.js";
 import type { EdgeBar } from "../derive/bars.js";
 import type { HardwareSpot } from "../derive/hardware-spots.js";
+import { leavesOf } from "../derive/leaves.js";
 import { placeOpening } from "../derive/openings.js";
 import { sameness, touch } from "../derive/outline.js";
 import type { CasePlan } from "../derive/plan.js";
@@ -93,7 +94,7 @@ function cornerSquare({ layout, holes }: CasePlan["corners"][number]["legs"][num
 function checkOpenings(spot: HardwareSpot): Fault[] {
   const own = covered(spot, spot.size);
   return spot.layout.panel.openings
-    .filter(({ leaf }) => !leaf)
+    .filter((opening) => leavesOf(opening).length === 0)
     .filter((opening) => touch(own, placeOpening(opening, spot.layout).outline))
     .map(({ name }) => ({ path: placePath(spot), expected: `a place clear of the opening "${name}"` }));
 }
@@ -104,7 +105,7 @@ function checkCutOut(spot: HardwareSpot): Fault[] {
   if (cut.width === 0 || cut.height === 0) return [];
   const hole = covered(spot, cut);
   const inside = hole.sides.every(({ from }) => distanceTo(surface.outline, from) < -sameness);
-  const doors = surface.leaf ? [] : layout.panel.openings.filter(({ leaf }) => leaf);
+  const doors = surface.leaf ? [] : layout.panel.openings.filter((opening) => leavesOf(opening).length > 0);
   const clear = doors.every((door) => !touch(hole, placeOpening(door, layout).outline));
   return inside && clear ? [] : [{ path: placePath(spot), expected: `its cut-out whole on ${surface.id}` }];
 }

@@ -11,6 +11,7 @@ import type {
   Stiffener,
 } from "../case.js";
 import { bearingFaces } from "../derive/fastenings.js";
+import { leavesOf } from "../derive/leaves.js";
 import { edgeNames, type Face, faces, uprightFaces } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Stock } from "../stock.js";
@@ -138,10 +139,12 @@ function sectionUses({ name: section, panels, edges }: Section): Use[] {
       use([...panel, "sheet"], ["sheet"], sheet, "sheets"),
       ...(facing ? [use([...panel, ...laminate], laminate, facing.facing, "facings")] : []),
       ...(facing ? [use([...panel, ...adhesive], adhesive, facing.adhesive, "adhesives")] : []),
-      ...own.openings.flatMap(({ name, leaf }) =>
-        leaf?.stay
-          ? [use([...panel, "openings", name, "leaf", "stay", "item"], [], leaf.stay.item, "hardware")]
-          : [],
+      ...own.openings.flatMap((opening) =>
+        leavesOf(opening).flatMap(({ leaf: { stay }, path }) =>
+          stay
+            ? [use([...panel, "openings", opening.name, ...path, "stay", "item"], [], stay.item, "hardware")]
+            : [],
+        ),
       ),
     ];
   });
@@ -337,7 +340,9 @@ function drawerNames({ name, section, opening }: Drawer, { sections, shelves, co
   const here = sections.find((one) => one.name === section);
   if (!here) return [];
   const openings = uprightFaces.flatMap((face) =>
-    (here.panels[face]?.openings ?? []).filter(({ leaf }) => !leaf).map((one) => `${face}.${one.name}`),
+    (here.panels[face]?.openings ?? [])
+      .filter((opening) => leavesOf(opening).length === 0)
+      .map((one) => `${face}.${one.name}`),
   );
   const list = openings.join(", ") || "it has none";
   return [

@@ -2,6 +2,7 @@
 import { areaOf, boundsOf, roundedBoxOf, selfCrossing } from "../../shape/index.js";
 import type { Opening } from "../case.js";
 import type { PanelLayout, SectionLayout } from "../derive/layout.js";
+import { endSides, placeLeaves } from "../derive/leaves.js";
 import { placeOpening } from "../derive/openings.js";
 import { sameness, touch } from "../derive/outline.js";
 import type { PlacedOpening } from "../parts.js";
@@ -21,6 +22,7 @@ export function checkOpenings({ panels }: SectionLayout, ruler: Ruler): Fault[] 
         ...checkShape(opening, layout),
         ...checkOnPanel(opening, layout, ruler),
         ...checkLeaf(opening, layout, ruler),
+        ...checkLeaves(opening, layout, ruler),
         ...checkPane(opening, layout, ruler),
       ]),
       ...checkApart(openings, layout),
@@ -96,6 +98,30 @@ function checkLeaf({ name, shape, leaf }: Opening, layout: PanelLayout, ruler: R
   return [
     { path: [...path, "clearance"], expected: `less than ${ruler(most)}, half the opening's shorter side` },
   ];
+}
+
+/** Leaves that share an opening: a rectangle that they and their gaps fit into, each hinged where the panel is. */
+function checkLeaves(opening: Opening, layout: PanelLayout, ruler: Ruler): Fault[] {
+  const { name, shape, leaves } = opening;
+  if (!leaves) return [];
+  const path = [...openingPath(layout, name), "leaves"];
+  const { runs, gap, each } = leaves;
+  const least = Math.min(...each.map(({ clearance }) => clearance));
+  const box = roundedBoxOf(shape.outline);
+  if (!box || shape.kind === "notch" || box.radius > least + sameness) {
+    const expected = `a rectangle to share, its corner radius at most ${ruler(least)} as the least clearance`;
+    return [{ path, expected }];
+  }
+  const ends: readonly string[] = endSides[runs];
+  const hinges = each.flatMap(({ name: leaf, hinge }, i) => {
+    const meets = (hinge === ends[0] && i > 0) || (hinge === ends[1] && i < each.length - 1);
+    const expected = "a side at which it meets the panel, not another leaf";
+    return meets ? [{ path: [...path, "each", leaf, "hinge"], value: hinge, expected }] : [];
+  });
+  const placed = placeLeaves(layout.id, opening, placeOpening(opening, layout));
+  const whole = runs === "across" ? box.width : box.height;
+  if (placed.length === each.length && gap * (each.length - 1) < whole) return hinges;
+  return [...hinges, { path, expected: "gaps and clearances that leave something of each leaf" }];
 }
 
 function checkApart(openings: readonly Opening[], layout: PanelLayout): Fault[] {

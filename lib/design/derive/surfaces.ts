@@ -1,18 +1,11 @@
 /** What hardware can sit on: the panel of a face, and the leaves of doors in it. */
 import type { Length } from "../../quantity/index.js";
-import {
-  boundsOf,
-  distanceTo,
-  moved,
-  offset,
-  type Point2,
-  rectangle,
-  type Shape,
-} from "../../shape/index.js";
-import type { Leaf } from "../case.js";
+import { boundsOf, distanceTo, moved, type Point2, rectangle, type Shape } from "../../shape/index.js";
+import type { HungLeaf } from "../parts.js";
 import type { PanelLayout } from "./layout.js";
+import { placeLeaves } from "./leaves.js";
 import { placeOpening } from "./openings.js";
-import { panelPoint, sameness } from "./outline.js";
+import { panelPoint } from "./outline.js";
 
 /** One flat piece in the plane of a face. */
 export interface Surface {
@@ -23,21 +16,16 @@ export interface Surface {
   /** Its outline in the axes of the face's panel, m. */
   readonly outline: Shape;
   /** How it hangs in its opening, if it is a door. */
-  readonly leaf?: Leaf;
+  readonly leaf?: HungLeaf;
 }
 
 /** The panel of a face first, then its leaves. */
 export function surfacesOf(layout: PanelLayout): readonly [Surface, ...Surface[]] {
   const { id, width, height, panel } = layout;
   const whole: Surface = { id, layout, outline: rectangle({ left: 0, bottom: 0, width, height }) };
-  const leaves = panel.openings.flatMap((opening): Surface[] => {
-    const { name, leaf } = opening;
-    const { outline: hole, width, height } = placeOpening(opening, layout);
-    // Of a gap that leaves nothing the check of openings tells.
-    if (!leaf || leaf.clearance >= Math.min(width, height) / 2 - sameness) return [];
-    const outline = offset(hole, -leaf.clearance);
-    return [{ id: `${layout.id}.${name}`, layout, leaf, outline }];
-  });
+  const leaves = panel.openings.flatMap((opening) =>
+    placeLeaves(id, opening, placeOpening(opening, layout)).map((leaf): Surface => ({ ...leaf, layout })),
+  );
   return [whole, ...leaves];
 }
 

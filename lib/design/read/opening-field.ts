@@ -1,9 +1,9 @@
 /** What is cut out of a panel, as the case file says it. */
 import { z } from "zod";
-import { Angle, Count, choice, degree, Length, Name } from "../../quantity/index.js";
+import { Angle, Count, choice, degree, Length, Name, Ratio, ratio } from "../../quantity/index.js";
 import { circle, ellipse, notch, polygon, rectangle, type Shape, slot } from "../../shape/index.js";
-import type { Leaf, Opening, OpeningShape, Pane } from "../case.js";
-import { panelCorners } from "../place.js";
+import type { Leaf, Opening, OpeningShape, Pane, SharedLeaves } from "../case.js";
+import { panelCorners, panelSides } from "../place.js";
 import { rulerOf } from "../ruler.js";
 import { block, type FileUnits, field, lengthIn, lengths, list, named } from "./fields.js";
 import { block as blockForm, needed, preset } from "./form.js";
@@ -31,8 +31,9 @@ function openingField(units: FileUnits): z.ZodType<Omit<Opening, "name">> {
     up: field(length, zeroOrMore),
     to: field(choice("to", ["edge", "centre"])).optional(),
     leaf: leafField(units).optional(),
+    leaves: leavesField(units).optional(),
     pane: paneField(units).optional(),
-  }).transform(({ from, across, up, to, leaf, pane, ...shape }, context) => {
+  }).transform(({ from, across, up, to, leaf, leaves, pane, ...shape }, context) => {
     const given = shapes.flatMap((kind) => (shape[kind] === undefined ? [] : [shape[kind]]));
     const [only] = given;
     if (!only || given.length > 1) {
@@ -40,11 +41,15 @@ function openingField(units: FileUnits): z.ZodType<Omit<Opening, "name">> {
       return z.NEVER;
     }
     const reference = to ?? (only.kind === "circle" ? "centre" : "edge");
-    if (leaf && pane) {
+    if ((leaf || leaves) && pane) {
       context.addIssue({ code: "custom", message: "a leaf or a pane, not both", path: ["pane"] });
       return z.NEVER;
     }
-    const closed = { ...(leaf ? { leaf } : {}), ...(pane ? { pane } : {}) };
+    if (leaf && leaves) {
+      context.addIssue({ code: "custom", message: "one leaf or several, not both", path: ["leaves"] });
+      return z.NEVER;
+    }
+    const closed = { ...(leaf ? { leaf } : {}), ...(leaves ? { leaves } : {}), ...(pane ? { pane } : {}) };
     return { shape: only, from, across, up, to: reference, ...closed };
   });
 }
@@ -109,12 +114,32 @@ const stayForm = blockForm({
   }),
 });
 
-function leafField(units: FileUnits): z.ZodType<Leaf> {
-  return block({
-    hinge: field(choice("hinge", ["left", "right", "top", "bottom"])),
+function leafWords(units: FileUnits) {
+  return {
+    hinge: field(choice("hinge", panelSides)),
     clearance: field(lengthIn(units), zeroOrMore),
     stay: stayForm.schema(units).optional(),
-  }).transform(({ stay, ...leaf }) => ({ ...leaf, ...(stay ? { stay } : {}) }));
+  };
+}
+
+function leafField(units: FileUnits): z.ZodType<Leaf> {
+  return block(leafWords(units)).transform(({ stay, ...leaf }) => ({ ...leaf, ...(stay ? { stay } : {}) }));
+}
+
+function leavesField(units: FileUnits): z.ZodType<SharedLeaves> {
+  const one = block({ share: field(Ratio, positive).default(ratio(1)), ...leafWords(units) });
+  return block({
+    runs: field(choice("runs", ["across", "up"])),
+    gap: field(lengthIn(units), positive),
+    each: named(one, '"left door"'),
+  }).transform(({ each, ...leaves }, context): SharedLeaves => {
+    if (each.length < 2)
+      context.addIssue({ code: "custom", message: "two leaves or more; for one write leaf", path: ["each"] });
+    return {
+      ...leaves,
+      each: each.map(([name, { stay, ...leaf }]) => ({ name, ...leaf, ...(stay ? { stay } : {}) })),
+    };
+  });
 }
 
 function paneField(units: FileUnits): z.ZodType<Pane> {

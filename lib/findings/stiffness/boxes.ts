@@ -1,5 +1,5 @@
 /** Does each section keep its shape, and do its doors still close? Told from the joined boxes. */
-import type { Leaf, PanelPart } from "../../design/index.js";
+import type { HungLeaf, PanelPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import {
   allowedSag,
@@ -76,7 +76,7 @@ function moduliLines({ parts, measurements }: ReviewInput, section: string): rea
 }
 
 /** A door. */
-type Door = PanelPart & { readonly leaf: Leaf };
+type Door = PanelPart & { readonly leaf: HungLeaf };
 
 /** Load cases in which a door is used; nobody opens one while it falls. */
 function inUse({ id }: Pick<CaseOutcome, "id">): boolean {
@@ -106,7 +106,7 @@ function pinched(input: BoxedInput, { id, section, face, leaf }: Door): Answer {
   const runs = runsOf(input.box());
   const lost = (outcome: CaseOutcome): number => outcome.doors.find(({ name }) => name === id)?.value ?? 0;
   const skewed = (outcome: CaseOutcome): number =>
-    outcome.openings.find(({ name }) => id.endsWith(`.${name}`))?.value ?? 0;
+    outcome.openings.find(({ name }) => name === leaf.opening)?.value ?? 0;
   const told = runs.fine.outcomes.filter(inUse);
   const none = `no load case tells of ${id}`;
   if (told.length === 0) return withoutOutcomes(runs.fine, inUse, none, criterion);
@@ -114,7 +114,8 @@ function pinched(input: BoxedInput, { id, section, face, leaf }: Door): Answer {
   const of = (run: CaseRun): CaseOutcome => theOne(run.outcomes, (one) => one.id === worst.id, worst.title);
   const needs = onBothMeshes(runs, (run) => lost(of(run)));
   const square = onBothMeshes(runs, (run) => skewed(of(run)));
-  const gap = leaf.clearance;
+  const { clearance, between = clearance } = leaf;
+  const gap = Length.si(Math.min(between, clearance));
   const [lostGap, outOfSquare] = [Length.si(needs.value), Length.si(square.value)];
   const ratio = lostGap / gap;
   // A door's gap goes with the racking of its wall.
@@ -122,7 +123,7 @@ function pinched(input: BoxedInput, { id, section, face, leaf }: Door): Answer {
   const style = styleOf(input.case);
   return {
     demand: fineAmount("gap lost at the tightest place", lostGap),
-    capacity: fineAmount("gap all round", gap),
+    capacity: fineAmount(leaf.between === undefined ? "gap all round" : "smallest gap beside it", gap),
     facts: `Worst is ${worst.title}: the opening goes ${showFine(outOfSquare, style)} out of square (difference of its diagonals, ${withinMesh(square.meshError)} by the mesh), and at its tightest place the door loses ${showFine(lostGap, style)} (${withinMesh(needs.meshError)}) of its gap of ${showFine(gap, style)}. ${ratio < 1 ? "It closes, if it was hung with an even gap." : "It jams."}${besideOutcomes(runs.fine, inUse, style)}`,
     remedies: [{ words: "A wider gap, or a stiffer frame around it." }],
     interval: moduliInterval(input, ratio, runs.powers(section)[way]),

@@ -45,12 +45,21 @@ export interface BoxBody {
   readonly name: string;
   /** The section it is, or closes. */
   readonly section: string;
+  /** The opening of a face that it closes, or shares with other leaves; absent for a section. */
+  readonly closes?: string;
   /** The box for the solver. */
   readonly problem: BoxProblem;
   /** Where its 0, 0, 0 lies in the stacked case. */
   readonly at: BoxSpot;
   /** Its panels, and how their places lie in it. */
   readonly panels: ReadonlyMap<string, (point: Point2<Length>) => FacePlace>;
+}
+
+/** Whether two leaves share an opening. */
+export function isBeside(one: BoxBody, other: BoxBody): boolean {
+  return (
+    one !== other && one.closes !== undefined && one.closes === other.closes && one.section === other.section
+  );
 }
 
 /** A panel that is a face of a section, or closes one. */
@@ -211,6 +220,7 @@ export function leafBody(
   return {
     name: leaf.id,
     section,
+    ...(leaf.leaf ? { closes: `${leaf.face}.${leaf.leaf.opening}` } : {}),
     problem: { name: leaf.id, length, width, height, faces: { [name]: face } },
     at: placed(spotOf(leaf.box.low), [through, plane]),
     panels: new Map([[leaf.id, place]]),

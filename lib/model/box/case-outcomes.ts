@@ -19,7 +19,7 @@ import {
   seamLoad,
 } from "../../fem/index.js";
 import { Refusal } from "../../refusal.js";
-import type { BoxBody } from "./box-body.js";
+import { type BoxBody, isBeside } from "./box-body.js";
 import { linkOf } from "./case-system.js";
 import { edgePitch } from "./edge-joints.js";
 import type { LinkKind } from "./hardware-links.js";
@@ -205,7 +205,8 @@ function doorsOf(bodies: readonly MovedBody[]): readonly NamedValue[] {
     bodies.flatMap((leaf) => {
       const { name, section } = leaf.body;
       const frame = name === section ? undefined : bodies.find(({ body }) => body.name === section);
-      return frame ? [{ name, value: lostGap(leaf, frame) }] : [];
+      const beside = bodies.filter((one) => one !== leaf && isBeside(one.body, leaf.body));
+      return frame ? [{ name, value: lostGap(leaf, frame, beside) }] : [];
     }),
   );
 }
@@ -221,25 +222,24 @@ interface RimPlace {
 }
 
 /** @throws Refusal where the frame's mesh has no opening for the leaf */
-function lostGap(leaf: MovedBody, frame: MovedBody): number {
+function lostGap(leaf: MovedBody, frame: MovedBody, beside: readonly MovedBody[]): number {
   const face = at(leaf.structure.faces, 0);
   const { x, y } = face.mesh;
   const [along, across] = frames[face.name].axes;
   const { name } = leaf.structure.problem;
   const opening = frame.structure.problem.faces[face.name]?.cutouts.find((cutout) =>
-    name.endsWith(cutout.name),
+    leaf.body.closes?.endsWith(`.${cutout.name}`),
   );
   if (!opening) throw new Refusal(`box: no opening is left for ${name}`);
   const off = minus(leaf.origin, frame.origin);
-  const own = [...new Set(face.mesh.rim.flat())].map((node) => ({
-    x: at(x, node) + off[along],
-    y: at(y, node) + off[across],
-    moved: atNode(leaf.moved, at(face.numbers, node)),
-  }));
-  const around = rimOf(frame.structure, face.name, opening).map(({ node, ...place }) => ({
-    ...place,
-    moved: atNode(frame.moved, node),
-  }));
+  const own = leafRim(leaf, frame);
+  const around = [
+    ...rimOf(frame.structure, face.name, opening).map(({ node, ...place }) => ({
+      ...place,
+      moved: atNode(frame.moved, node),
+    })),
+    ...beside.flatMap((one) => leafRim(one, frame)),
+  ];
   const size = { along: Math.max(...x), across: Math.max(...y) };
   const losses = [-1, 1].flatMap((out) =>
     lookedAt.flatMap((share) => {
@@ -252,6 +252,18 @@ function lostGap(leaf: MovedBody, frame: MovedBody): number {
     }),
   );
   return Math.max(0, ...losses);
+}
+
+/** The rim of a leaf in its frame's axes. */
+function leafRim({ structure, moved, origin }: MovedBody, frame: MovedBody): readonly RimPlace[] {
+  const face = at(structure.faces, 0);
+  const [along, across] = frames[face.name].axes;
+  const off = minus(origin, frame.origin);
+  return [...new Set(face.mesh.rim.flat())].map((node) => ({
+    x: at(face.mesh.x, node) + off[along],
+    y: at(face.mesh.y, node) + off[across],
+    moved: atNode(moved, at(face.numbers, node)),
+  }));
 }
 
 function nearest(places: readonly RimPlace[], [x, y]: Spot): RimPlace {

@@ -9,7 +9,7 @@ import { Refusal } from "../../refusal.js";
 import type { Point2 } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { supportsOf, touchesOf } from "../travel/footprint.js";
-import type { BoxBody } from "./box-body.js";
+import { type BoxBody, isBeside } from "./box-body.js";
 import { type BoxModel, bodyOf, faceSpots, fitted, holding } from "./box-model.js";
 import { fastenerSlip } from "./edge-joints.js";
 import { type Axis, perAxis, placed, spotOf } from "./places.js";
@@ -275,39 +275,62 @@ function hingeLinks(input: ReviewInput, model: BoxModel, part: HardwarePart): Ca
 const catchBeside = 0.012;
 const halfCatch = 0.015;
 
-/** A latch of a leaf catches behind the nearest side of the opening: it keeps the leaf in the face's plane. */
+/** A latch of a leaf catches behind what is at its nearest side, which keeps the leaf in the face's plane. */
 function doorLatchLinks(input: ReviewInput, model: BoxModel, part: HardwarePart): CaseLink[] {
   const number = ownBody(model, part);
   const leaf = at(model.bodies, number);
   if (leaf.name === leaf.section) return [];
-  const frame = model.bodies.findIndex(({ name }) => name === leaf.section);
-  const { face, spots, place } = nearestSide(leaf, at(model.bodies, frame), part);
-  const to: LinkEnd = { part: frame, fitting: fitted(model, frame, part.id, [{ face, spots }], place) };
-  return [
-    {
-      kind: "door latch",
-      name: part.id,
-      from: endOf(input, model, part, place, number),
-      to,
-      along: at(everyWay, frames[face].axes[2]),
-      stiffness: heldBy(input, model, part, number),
-    },
-  ];
+  const held = { kind: "door latch", name: part.id } as const;
+  const own = heldBy(input, model, part, number);
+  const { face, middle, spread, place } = nearestSide(leaf, part);
+  const along = at(everyWay, frames[face].axes[2]);
+  const over = part.panels.map((panel) => bodyOf(model, panel)).find((body) => isBesideAt(model, body, leaf));
+  if (over !== undefined) {
+    const ends = [number, over].map((body) => endOf(input, model, part, spotOf(part.centre), body));
+    const stiffness = inRow([own, heldBy(input, model, part, over)]);
+    return [{ ...held, from: at(ends, 0), to: at(ends, 1), along, stiffness }];
+  }
+  const other = model.bodies.findIndex((body) => isBeside(body, leaf) && reaches(body, middle));
+  const on = other < 0 ? model.bodies.findIndex(({ name }) => name === leaf.section) : other;
+  const { at: low } = at(model.bodies, on);
+  const [u, v] = frames[face].axes;
+  const spots = spread.map((spot): Spot => [spot[u] - low[u], spot[v] - low[v]]);
+  const to: LinkEnd = { part: on, fitting: fitted(model, on, part.id, [{ face, spots }], place) };
+  return [{ ...held, from: endOf(input, model, part, place, number), to, along, stiffness: own }];
 }
 
-/** Where a latch catches on the frame of its leaf. */
-interface Caught extends FaceSpots {
-  /** The middle of it in the stacked case. */
+function isBesideAt({ bodies }: BoxModel, number: number, leaf: BoxBody): boolean {
+  const body = bodies[number];
+  return body !== undefined && isBeside(body, leaf);
+}
+
+/** Whether a place of a body's plane lies on it. */
+function reaches({ at: low, problem }: BoxBody, place: BoxSpot): boolean {
+  const size = extents(problem);
+  return [0, 1, 2].every((axis) => {
+    const off = at(place, axis) - at(low, axis);
+    return at(size, axis) === 0 || (off >= 0 && off <= at(size, axis));
+  });
+}
+
+/** Where a latch catches beside its leaf, in the stacked case. */
+interface Caught {
+  /** The face that the leaf is in. */
+  readonly face: FaceSpots["face"];
+  /** The middle of the catch. */
+  readonly middle: BoxSpot;
+  /** Its ends. */
+  readonly spread: readonly BoxSpot[];
+  /** The side of the leaf, between latch and catch. */
   readonly place: BoxSpot;
 }
 
 /**
- * The side of a leaf nearest to its latch: where it catches on the frame, in the frame's axes, and where that is in
- * the case.
+ * The side of a leaf nearest to its latch, and where the latch catches beyond it.
  *
  * @throws RangeError for a leaf without a face
  */
-function nearestSide(leaf: BoxBody, frame: BoxBody, { centre }: HardwarePart): Caught {
+function nearestSide(leaf: BoxBody, { centre }: HardwarePart): Caught {
   const [face] = [...leaf.panels.values()].map((placeOn) => placeOn(origin).face);
   if (!face) throw new RangeError(`box: ${leaf.name} has no face`);
   const [along, across] = frames[face].axes;
@@ -323,11 +346,9 @@ function nearestSide(leaf: BoxBody, frame: BoxBody, { centre }: HardwarePart): C
   if (!nearest) throw new RangeError(`box: ${leaf.name} has no sides`);
   const { axis, out, side } = nearest;
   const other = axis === along ? across : along;
-  const spots = [-halfCatch, halfCatch].map((aside): Spot => {
-    const caught = placed(middle, [axis, side + out * catchBeside], [other, middle[other] + aside]);
-    return [caught[along] - frame.at[along], caught[across] - frame.at[across]];
-  });
-  return { face, spots, place: placed(middle, [axis, side]) };
+  const beyond = placed(middle, [axis, side + out * catchBeside]);
+  const spread = [-halfCatch, halfCatch].map((aside) => placed(beyond, [other, middle[other] + aside]));
+  return { face, middle: beyond, spread, place: placed(middle, [axis, side]) };
 }
 
 /** Any place of a panel tells the face it lies in. */

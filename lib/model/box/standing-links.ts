@@ -5,7 +5,7 @@ import { extents, frames } from "../../fem/index.js";
 import { lowestSection } from "../mass/balance.js";
 import type { ReviewInput } from "../review-input.js";
 import { supportsOf } from "../travel/footprint.js";
-import type { BoxBody } from "./box-body.js";
+import { type BoxBody, isBeside } from "./box-body.js";
 import { type BoxModel, fitted, holding, onMaterial } from "./box-model.js";
 import { type CaseLink, floorLinksAt } from "./hardware-links.js";
 import { minus, placed, plus, spotOf } from "./places.js";
@@ -173,6 +173,24 @@ export function lidLinks(model: BoxModel): readonly CaseLink[] {
   });
 }
 
+/** Steps from a corner of a lid to where it rests beside it, along each of its sides, m. */
+const cornerRest: readonly Spot[] = [
+  [0, 0.03],
+  [0.03, 0],
+];
+/** The same where one of its sides meets another lid: along the other side alone. */
+const sharedRests: readonly (readonly Spot[])[] = [
+  cornerRest,
+  [
+    [0.03, 0],
+    [0.06, 0],
+  ],
+  [
+    [0, 0.03],
+    [0, 0.06],
+  ],
+];
+
 /** One corner of a lid; none where the frame has no material beside it. */
 function restOf(
   model: BoxModel,
@@ -186,19 +204,20 @@ function restOf(
     far ? length - inside - x : inside + x,
     back ? width - inside - y : inside + y,
   ];
-  const steps: readonly Spot[] = [
-    [0, 0.03],
-    [0.03, 0],
-  ];
   const off = minus(own.at, around.at);
-  const beside: FaceSpots = {
+  const besideOf = (steps: readonly Spot[]): FaceSpots => ({
     face: "top",
     spots: steps.map((step): Spot => {
       const [x, y] = side(step, -restBeside);
       return [x + off[0], y + off[1]];
     }),
-  };
-  if (onMaterial(model, frame, beside).spots.length < steps.length) return [];
+  });
+  const shared = model.bodies.some((body) => isBeside(body, own));
+  const steps = (shared ? sharedRests : [cornerRest]).find(
+    (one) => onMaterial(model, frame, besideOf(one)).spots.length === one.length,
+  );
+  if (!steps) return [];
+  const beside = besideOf(steps);
   const place = plus(own.at, [far ? length : 0, back ? width : 0, 0]);
   const name = `${own.name}, corner ${far} ${back}`;
   const on: FaceSpots = { face: "top", spots: steps.map((step) => side(step, restInside)) };

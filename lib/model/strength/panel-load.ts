@@ -1,5 +1,5 @@
 /** What a panel, a leaf or a shelf has to bear, how it is held meanwhile, and the moments that this makes. */
-import type { HardwarePart, PanelPart, ShelfPart } from "../../design/index.js";
+import { type HardwarePart, type PanelPart, panelSides, type ShelfPart } from "../../design/index.js";
 import {
   type HeldEdge,
   type HeldEdges,
@@ -65,25 +65,40 @@ function noLatch({ id }: PanelPart): MissingMeasurement {
   return { measure: `what holds ${id} shut`, how: "place a latch over its free side in the case file" };
 }
 
-/** The latches that hold a leaf shut. */
-export function latchesOf({ id }: PanelPart, { parts }: ReviewInput): readonly HardwarePart[] {
-  return parts.hardware.filter(({ item, panels }) => item.duty === "close" && panels.includes(id));
+/** The latches that hold a leaf shut: on its panel, or on a leaf beside it that is held there itself. */
+export function latchesOf(panel: PanelPart, { parts }: ReviewInput): readonly HardwarePart[] {
+  const on = ({ id }: PanelPart): readonly HardwarePart[] =>
+    parts.hardware.filter(({ item, panels }) => item.duty === "close" && panels.includes(id));
+  return on(panel).filter((latch) => {
+    const caught = caughtOn(panel, latch);
+    const other = parts.panels.find(({ id }) => id === caught);
+    return !other || on(other).some((one) => caughtOn(other, one) === undefined);
+  });
+}
+
+/** The leaf beside it that a latch of a leaf catches on; absent where it catches on the panel. */
+function caughtOn({ id, width, height, leaf }: PanelPart, { on, panels }: HardwarePart): string | undefined {
+  if (!leaf) return undefined;
+  const beside = Object.values(leaf.meets);
+  const joined = panels.find((one) => one !== id && beside.includes(one));
+  if (joined || !on) return joined;
+  const [x, y] = [on.x - leaf.low.x, on.y - leaf.low.y];
+  const away = { left: x, right: width - x, bottom: y, top: height - y };
+  const [nearest] = [...panelSides].sort((a, b) => Math.abs(away[a]) - Math.abs(away[b]));
+  return nearest && leaf.meets[nearest];
 }
 
 /** Where latches hold a leaf, in its own axes; one beside the leaf holds its edge. */
 function latchPlaces(panel: PanelPart, input: ReviewInput): readonly PanelPlace[] {
-  const { id, width, height, leaf } = panel;
-  const opening = input.parts.panels
-    .flatMap(({ id: face, openings }) => openings.map((one) => ({ ...one, leaf: `${face}.${one.name}` })))
-    .find((one) => one.leaf === id);
-  if (!opening || !leaf) return [];
+  const { width, height, leaf } = panel;
+  if (!leaf) return [];
   const within = (at: number, size: number): Length => Length.si(Math.min(size, Math.max(0, at)));
   return latchesOf(panel, input).flatMap(({ on }) =>
     on
       ? [
           {
-            x: within(on.x - opening.low.x - leaf.clearance, width),
-            y: within(on.y - opening.low.y - leaf.clearance, height),
+            x: within(on.x - leaf.low.x, width),
+            y: within(on.y - leaf.low.y, height),
           },
         ]
       : [],

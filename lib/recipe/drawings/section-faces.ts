@@ -79,11 +79,30 @@ function faceMarks(drawn: DrawnFace, at: Point2, parts: Parts, letter: number): 
 function panelMarks(panel: PanelPart, at: Point2, parts: Parts, letter: number): DrawingMark[] {
   return [
     ...panel.openings.map((opening) => openingMark(opening, at)),
+    ...parts.panels.flatMap((one) => leafMarks(one, panel, at)),
     ...parts.stiffeners.flatMap((one) => stiffenerMarks(one, panel, at)),
     ...parts.hardware.flatMap((part) => hardwareMark(part, panel, at, parts)),
     ...panel.openings
       .filter(({ why }) => why === "case")
       .flatMap((opening) => openingName(opening, at, letter)),
+  ];
+}
+
+/** A leaf that shares its opening, as the rectangle that it fills there. */
+function leafMarks(
+  { section, face, leaf, width, height }: PanelPart,
+  panel: PanelPart,
+  at: Point2,
+): DrawingMark[] {
+  if (section !== panel.section || face !== panel.face || leaf?.between === undefined) return [];
+  return [
+    {
+      mark: "rectangle",
+      role: "panel",
+      at: { x: at.x + millimetres(leaf.low.x), y: at.y + millimetres(leaf.low.y) },
+      width: millimetres(width),
+      height: millimetres(height),
+    },
   ];
 }
 

@@ -7,6 +7,7 @@ import {
   faces,
   type HardwarePart,
   type Holding,
+  type HungLeaf,
   type JointPart,
   type PanelPart,
   type Parts,
@@ -18,8 +19,10 @@ import { Time } from "../../quantity/index.js";
 import { accessOf, hardwareAt, lastPanel, openFaces, reachWords } from "../hardware-stage.js";
 import { type CodedPiece, codeOf } from "../pieces.js";
 import { type RecipeBlock, type RecipeSection, section, when } from "../recipe.js";
+import type { Rule } from "../rule.js";
 import { counted, distinct, grouped, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
+import { gapsBeside } from "./doors.js";
 
 /** The section on assembly. */
 export function assemblySection(workshop: Workshop): RecipeSection {
@@ -105,9 +108,7 @@ function doorSteps({ name }: SectionPart, { parts, pieces, rule }: Workshop): st
   const leaves = parts.panels.filter((panel) => panel.section === name && panel.role === "leaf");
   const metal = hardwareAt("doors", parts, name);
   const doors = leaves.map((leaf) => {
-    const gap = leaf.leaf
-      ? `, with a gap of ${rule.fine(leaf.leaf.clearance)} all round held by packing`
-      : "";
+    const gap = leaf.leaf ? `, with a gap of ${gapWords(leaf.leaf, rule)} held by packing` : "";
     return `Set the door ${codeOf(pieces.panels, leaf.id)} ${leaf.id} in its opening, hinged at the ${hingeSide(leaf)}${gap}. Doors come after the corners, when the box has its final shape.`;
   });
   return [
@@ -117,6 +118,14 @@ function doorSteps({ name }: SectionPart, { parts, pieces, rule }: Workshop): st
       () => `Fit the doors' hardware: ${hardwareWords(metal)}. Hinges first, then what closes them.`,
     ),
   ];
+}
+
+function gapWords(leaf: HungLeaf, rule: Rule): string {
+  const beside = gapsBeside(leaf, rule);
+  const own = rule.fine(leaf.clearance);
+  return beside.length > 0
+    ? `${own} to the panel and ${listed(beside)} to the next leaf`
+    : `${own} all round`;
 }
 
 function hingeSide({ leaf }: PanelPart): string {

@@ -1,11 +1,12 @@
 /** What to measure at each step of the work, what it should be and how far off it may be, with a blank for what it is. */
-import { type Leaf, sheetPieces } from "../../design/index.js";
+import { type HungLeaf, sheetPieces } from "../../design/index.js";
 import { Length, Mass } from "../../quantity/index.js";
 import { hardwareAt } from "../hardware-stage.js";
 import { blanks, type GroupBlock, group, type RecipeSection, section, sentence, when } from "../recipe.js";
 import { diagonalDifference, diagonalOf, thicknessTolerance, tolerance } from "../tolerances.js";
-import { total } from "../words.js";
+import { listed, total } from "../words.js";
 import type { Workshop } from "../workshop.js";
+import { gapsBeside } from "./doors.js";
 import { adhesiveFor } from "./gluing.js";
 import { sectionMass } from "./what-you-build.js";
 
@@ -200,7 +201,7 @@ function fastenerChecks({ parts, pieces }: Workshop): GroupBlock {
 }
 
 /** The door leaves of the case. */
-function leavesOf({ parts }: Workshop): { readonly id: string; readonly leaf: Leaf }[] {
+function leavesOf({ parts }: Workshop): { readonly id: string; readonly leaf: HungLeaf }[] {
   return parts.panels.flatMap((panel) => (panel.leaf ? [{ id: panel.id, leaf: panel.leaf }] : []));
 }
 
@@ -216,7 +217,11 @@ function doorChecks(workshop: Workshop): GroupBlock {
       leavesOf(workshop),
       [
         { heading: "Door", cell: ({ id }) => id },
-        { heading: "Gap planned", cell: ({ leaf }) => rule.fine(leaf.clearance), align: "left" },
+        {
+          heading: "Gap planned",
+          cell: ({ leaf }) => listed([rule.fine(leaf.clearance), ...gapsBeside(leaf, rule)]),
+          align: "left",
+        },
       ],
       ["Left", "Right", "Top", "Bottom"],
     ),
