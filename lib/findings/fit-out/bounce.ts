@@ -14,7 +14,7 @@ import { countOf, eachContent, groupsHolding, known, says, strengthOf, where } f
 /** The bounce of the loose cargo test: 300 rounds a minute on a circle of 1 in, as a test house runs it. */
 const bounce = { frequency: Frequency.si(5), travel: inch(1) };
 
-const bounceTest = cite("mil-std-810-514", "loose cargo transportation, 300 rounds a minute, 1 in");
+const bounceTest = cite("mil-std-810-514", "loose cargo transportation, 300 rounds a minute");
 
 const asked = ({ held: { by } }: Content): boolean =>
   by === "floor" || by === "shelf" || by === "strap" || by === "hung";
