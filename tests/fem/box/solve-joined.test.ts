@@ -150,7 +150,7 @@ describe("a box on feet that only push", () => {
           expect(sum[axis]! + value).toBeCloseTo(0, 6);
         });
       }),
-      { numRuns: 150 },
+      { numRuns: 300 },
     );
     expect(Math.min(stood, fell)).toBeGreaterThan(10);
   });
