@@ -67,7 +67,7 @@ export function dressedPanel(draws: Draws, room: PanelRoom): DressedPanel {
     const name = `cut ${i + 1}`;
     const what = draws.whole(0, 11);
     const middle = [cell.across + cell.width / 2, cell.up + cell.height / 2] as const;
-    if (what < 5) openings[name] = { ...opening(draws, cell), from };
+    if (what < 5) openings[name] = { ...opening(draws, cell), from, ...paneOf(draws) };
     else if (what < 7) openings[name] = { ...door(draws, cell, from, put), from };
     else if (what < 9) stiffeners[`stay ${i + 1} of ${words(room.name)}`] = stay(draws, room, cell, from);
     else put(what < 11 ? "grip" : "eye", ...middle);
@@ -135,6 +135,15 @@ function opening(draws: Draws, cell: Cell): Block {
   return draws.pick(shapes);
 }
 
+/** A pane over an opening, or none. */
+function paneOf({ often, pick, whole, length }: Draws): Block {
+  if (!often(3)) return {};
+  const fastened = often(5) ? { fastener: "screw", count: 2 * whole(2, 6) } : {};
+  const held = pick(["clips", "gasket", "clamps", "bead"]);
+  const sheet = pick(["acrylic 3", "glass 4"]);
+  return { pane: { sheet, overlap: length(8), side: pick(["inside", "outside"]), held, ...fastened } };
+}
+
 /** A triangle, a house or an L. */
 function corners(draws: Draws, width: number, height: number): readonly (readonly [number, number])[] {
   return draws.pick([
@@ -161,6 +170,20 @@ function corners(draws: Draws, width: number, height: number): readonly (readonl
   ] as const);
 }
 
+/** What holds a leaf open, or nothing. */
+function stayOf({ often, length, whole }: Draws): Block {
+  if (!often(2)) return {};
+  return {
+    stay: {
+      item: "lid stay",
+      count: whole(1, 2),
+      arm: length(40),
+      "opens to": "100 deg",
+      "pulls at": "45 deg",
+    },
+  };
+}
+
 /** A door with two hinges over its gap and a latch opposite. */
 function door(
   draws: Draws,
@@ -181,6 +204,6 @@ function door(
     rectangle: { width: length(width), height: length(height), "corner radius": length(pick([0, 10])) },
     across: length(left),
     up: length(low),
-    ...(leaves ? { leaf: { hinge, clearance: length(3) } } : {}),
+    ...(leaves ? { leaf: { hinge, clearance: length(3), ...stayOf(draws) } } : {}),
   };
 }

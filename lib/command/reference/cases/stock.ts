@@ -22,6 +22,7 @@ over keeper,keeper,60,2,counter,40,24,2,0,0,0,rivet 4,2,2,1,24,0,800,,,,
 wheel 75,caster,650,14,counter,70,50,3,0,0,100,bolt,4,2,2,52,34,600,,,,30
 wheel 125,caster,1200,22,counter,80,60,3,0,0,155,bolt,4,2,2,62,42,,,,,
 eye,hook,50,1,counter,30,30,2,0,0,0,screw,2,1,2,0,18,,,,,
+lid stay,stay,120,6,counter,200,15,1,0,0,0,screw,2,2,1,150,0,120,,,,
 rubber foot,foot,40,1,counter,40,40,2,0,0,20,screw,1,1,1,0,0,500,0.6,,,
 wood skid,foot,200,3,counter,60,200,15,0,0,30,screw,4,2,2,30,160,,,,,
 slide pair,slide,700,14,counter,250,45,1,0,0,0,screw,8,4,2,200,20,300,,13,250,`,
@@ -34,6 +35,9 @@ insert,insert,4,8,12,1,4,2500,4000,50,15,counter,4,12,1,0.02,8,8,7`,
     "adhesives.csv": `name,kind,content (mL),${price},supplier,density (g/cm3),label rate (g/m2),faces,solids (%),waste (%),open time (min),press time (min),cure time (h),solvent
 contact,contact,1000,20,shop,0.85,150,both,22,8,60,0,24,flammable
 white glue,wood glue,1000,15,shop,1.1,180,one,50,6,8,45,24,none`,
+    "pane-stock.csv": `name,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),poisson,${price},supplier
+acrylic 3,2050,1520,3,1190,1.5,0.37,45,counter
+glass 4,1600,1000,4,2500,70,0.23,30,counter`,
     "strip-stock.csv": `name,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),${price},supplier
 batten 30,2400,30,20,460,9,3,yard`,
     "facings.csv": `name,form,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),${price},supplier
