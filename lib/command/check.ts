@@ -57,25 +57,54 @@ function problemLines(problem: Problem): string {
 function partsSummary(job: Job): string {
   const { case: description, parts, stock, measurements } = job;
   const style: ShowStyle = { system: description.units };
-  const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
   const outside = parts.sections.map(({ name, outside: { size } }) => {
     const shown = [size.x, size.y, size.z].map((length) => Length.show(length, style)).join(" x ");
     return `  ${name}: ${shown} outside`;
   });
+  const doors = parts.panels.some(({ role }) => role === "leaf");
   const bought = Object.values(stock).flat().length;
   const measured = Object.values(measurements).flat().length;
+  const read = [
+    ...counted(bought, "row").map((rows) => `${rows} of stock`),
+    ...(measured > 0 ? [`${measured} of measurements`] : []),
+  ];
   const lines = [
-    `${job.name}: no problems in ${bought} rows of stock and ${measured} of measurements`,
+    `${job.name}: no problems in ${read.join(" and ")}`,
     "",
     `${description.name}${description.invented ? " (invented)" : ""}`,
     ...outside,
-    `  ${parts.panels.length} panels and doors, ${Area.show(Area.si(sum(parts.panels.map(({ netArea }) => netArea))), style)} of sheet`,
-    `  ${parts.facings.length} facings, ${parts.shelves.length} shelves`,
-    `  ${parts.bars.length} edge bars, ${Length.show(Length.si(sum(parts.bars.map(({ length }) => length))), style)} in all`,
-    `  ${parts.hardware.length} pieces of hardware, ${sum(parts.fastenings.map(({ count }) => count))} fasteners`,
-    `  ${parts.contents.length} things inside, ${Mass.show(Mass.si(sum(parts.contents.map(({ content }) => content.mass))), style)}`,
+    `  ${parts.panels.length} ${doors ? "panels and doors" : "panels"}, ${Area.show(Area.si(sum(parts.panels.map(({ netArea }) => netArea))), style)} of sheet`,
+    ...insideLines(job, style),
   ];
   return lines.join("\n");
+}
+
+/** Counts of what the case has of each kind, on a line where it has some. */
+function insideLines({ parts }: Job, style: ShowStyle): string[] {
+  const { facings, shelves, drawers, bars, hardware, fastenings, contents } = parts;
+  const joined = sum(fastenings.map(({ count }) => count));
+  const bar = Length.show(Length.si(sum(bars.map(({ length }) => length))), style);
+  const mass = Mass.show(Mass.si(sum(contents.map(({ content }) => content.mass))), style);
+  const lines = [
+    [
+      ...counted(facings.length, "facing"),
+      ...counted(shelves.length, "shelf", "shelves"),
+      ...counted(drawers.length, "drawer"),
+    ],
+    counted(bars.length, "edge bar").map((words) => `${words}, ${bar} in all`),
+    [...counted(hardware.length, "piece of hardware", "pieces of hardware"), ...counted(joined, "fastener")],
+    counted(contents.length, "thing inside", "things inside").map((words) => `${words}, ${mass}`),
+  ];
+  return lines.filter((words) => words.length > 0).map((words) => `  ${words.join(", ")}`);
+}
+
+/** How many there are of something, in words; nothing where there is none. */
+function counted(count: number, one: string, many = `${one}s`): string[] {
+  return count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
 }
 
 /** Files beside the case that belong there, though the check reads none of them. */

@@ -4,6 +4,8 @@ import { join } from "node:path";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { check } from "../../lib/command/check.js";
 import { dataFolder } from "../../lib/job/index.js";
+import { plainTrunk } from "../design/plain-trunk.js";
+import { smallJob } from "../design/small-job.js";
 
 let folder = "";
 beforeEach(() => {
@@ -25,6 +27,23 @@ test("check of a sound job says what it is made of and leaves with 0", async () 
   expect(printed("log")).toMatch(/Travelling soil lab \(invented\)/);
   expect(printed("log")).toMatch(/ {2}13 panels and doors, [\d.]+ ft2 of sheet/);
   expect(printed("log")).toMatch(/ {2}24 edge bars/);
+});
+
+test("check counts only what a job has, one of it in the singular", async () => {
+  const small = mkdtempSync(join(tmpdir(), "check-small-"));
+  const summary = async (texts: Readonly<Record<string, string>>): Promise<string> => {
+    vi.mocked(console.log).mockClear();
+    for (const [file, text] of Object.entries(texts)) writeFileSync(join(small, file), text);
+    expect(await check([small])).toBe(0);
+    return printed("log");
+  };
+  expect(await summary(plainTrunk)).not.toMatch(
+    /\b0 |1 rows|door|facing|shel|edge bar|hardware|fastener|inside/,
+  );
+  const some = await summary(smallJob);
+  expect(some).toContain("1 shelf\n");
+  expect(some).toContain("2 things inside, 13 kg");
+  rmSync(small, { recursive: true });
 });
 
 test("check prints every problem and leaves with 1", async () => {

@@ -92,6 +92,23 @@ describe("a drawer", () => {
   }, 120_000);
 });
 
+test("half of the screws of its slides go into the walls, half into its sides, each through what is there", () => {
+  // Twelve in four groups; the wall and the side are 12 mm and the metal is 1 mm.
+  const held = design.parts.fastenings.filter(({ holds }) => holds === "slides of tool drawer");
+  expect(
+    held.map(({ panel, count, stack }) => [
+      panel,
+      count,
+      1000 * stack.reduce((sum, l) => sum + l.thickness, 0),
+    ]),
+  ).toEqual([
+    ["trunk.left", 3, expect.closeTo(13, 9)],
+    ["trunk.right", 3, expect.closeTo(13, 9)],
+    ["trunk.drawer.tool drawer.left side", 3, expect.closeTo(13, 9)],
+    ["trunk.drawer.tool drawer.right side", 3, expect.closeTo(13, 9)],
+  ]);
+});
+
 describe("a drawer that cannot be", () => {
   test.each([
     ["of an opening that is not there", "front.bay", "front.bays", "drawers.tool drawer.opening"],

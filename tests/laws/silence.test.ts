@@ -37,6 +37,17 @@ describe("a plain trunk: no journey, services, business, hardware, laminate or e
     expect(review.findings.filter(({ verdict }) => verdict === "broken")).toEqual([]);
   });
 
+  test("is warned of nothing that it has not, but of doors once it has one", () => {
+    const cautions = (texts: Readonly<Record<string, string>>) =>
+      reviewed(texts)
+        .find(({ id }) => id === "travel.tip")
+        ?.cautions.join() ?? "";
+    expect(cautions(plainTrunk)).toContain("Try the real case by lifting one side");
+    expect(cautions(plainTrunk)).not.toMatch(/door|drawer|caster/);
+    expect(cautions(smallJob)).toContain("Keep doors shut when it stands alone, and try");
+    expect(cautions(smallJob)).not.toContain("drawer");
+  });
+
   test("weighs and tips as by hand", () => {
     // Top and bottom 924 x 474, front and back 924 x 500, left and right 450 x 500, 12 mm of 520 kg/m3.
     const area = 2 * (0.924 * 0.474 + 0.924 * 0.5 + 0.45 * 0.5);

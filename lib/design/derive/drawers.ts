@@ -7,6 +7,7 @@ import { type Box, type Face, type Point, type UprightFace, uprightFaces } from 
 import type { SheetStock, Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
 import { casePoint } from "./case-point.js";
+import { byHandThrough } from "./fastenings.js";
 import { layoutNamed } from "./hardware-spots.js";
 import { inCase, sheetBox } from "./in-case.js";
 import { cutPiece } from "./inside.js";
@@ -151,19 +152,17 @@ function boxBetween(one: Point, other: Point): Box {
   };
 }
 
+/** Whether a piece is one of the two sides of a drawer's box. */
+export function isDrawerSide({ id }: PanelPart): boolean {
+  return id.endsWith(" side");
+}
+
 /** The fasteners that hold a drawer's box together, through its sides. */
 export function drawerFastenings({ drawer, panels }: DrawerPart, stock: Stock): readonly Fastening[] {
   const { name, joint } = drawer;
-  const sides = panels.filter(({ id }) => id.endsWith(" side"));
-  return sides.map(({ id, sheet }, i) => ({
-    id: `${name} on ${id}`,
-    holds: name,
-    why: "drawer",
-    panel: id,
-    fastener: stockNamed(stock, "fasteners", joint.fastener),
-    count: i === 0 ? Math.ceil(joint.count / 2) : Math.floor(joint.count / 2),
-    stack: [{ what: "ply", thickness: sheet.thickness }],
-    backIsBareWood: true,
-    at: [],
-  }));
+  const fastener = stockNamed(stock, "fasteners", joint.fastener);
+  return panels.filter(isDrawerSide).map((side, i) => {
+    const count = i === 0 ? Math.ceil(joint.count / 2) : Math.floor(joint.count / 2);
+    return byHandThrough(side, { holds: name, why: "drawer", fastener, count, metal: 0 });
+  });
 }

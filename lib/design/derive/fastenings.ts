@@ -4,7 +4,7 @@ import { fastenerTraits } from "../../fastening/index.js";
 import { Length } from "../../quantity/index.js";
 import type { Point2 } from "../../shape/index.js";
 import type { Content, Shelf } from "../case.js";
-import type { Fastening, Layer } from "../parts.js";
+import type { Fastening, Layer, PanelPart } from "../parts.js";
 import type { Face } from "../place.js";
 import { facesAt } from "../place.js";
 import type { Fastener, Stock } from "../stock.js";
@@ -163,6 +163,16 @@ export function secondHoldOf(content: string): string {
 /** A group of fasteners that is placed by hand on a face's panel. */
 export function byHand(group: Omit<FastenerGroup, "at">, { id }: PanelLayout, plan: CasePlan): Fastening {
   return byHandOn(id, group, plan);
+}
+
+/** A group of fasteners that is placed by hand through a bare piece of sheet that is no panel: the side of a drawer. */
+export function byHandThrough(
+  { id, sheet }: PanelPart,
+  { metal, ...group }: Omit<FastenerGroup, "at" | "behind">,
+): Fastening {
+  const ply: Layer = { what: "ply", thickness: sheet.thickness };
+  const stack = fastenerTraits[group.fastener.kind].hasInsert ? metalOf(metal) : [...metalOf(metal), ply];
+  return { id: `${group.holds} on ${id}`, panel: id, ...group, stack, backIsBareWood: true, at: [] };
 }
 
 /** The same on a panel or a leaf, by its id. */

@@ -1,13 +1,13 @@
 /** The slides that a shelf or a drawer runs on: bought as a pair, screwed to the two walls beside it. */
 import { Length } from "../../quantity/index.js";
 import type { Shelf } from "../case.js";
-import type { DrawerPart, Fastening, HardwarePart } from "../parts.js";
+import type { DrawerPart, Fastening, HardwarePart, PanelPart } from "../parts.js";
 import type { Face, Point } from "../place.js";
 import type { Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
 import { casePoint } from "./case-point.js";
-import { wallsBeside } from "./drawers.js";
-import { byHand } from "./fastenings.js";
+import { isDrawerSide, wallsBeside } from "./drawers.js";
+import { byHand, byHandThrough } from "./fastenings.js";
 import { layoutNamed } from "./hardware-spots.js";
 import { middleOf } from "./in-case.js";
 import { panelAt, type SectionLayout } from "./layout.js";
@@ -23,6 +23,8 @@ export interface Slides {
   readonly item: string;
   /** The walls they are screwed to. */
   readonly walls: readonly [Face, Face];
+  /** The sides of the drawer that runs on them; absent for a shelf, whose own joint holds it. */
+  readonly sides?: readonly PanelPart[];
   /** The middle of the pair, in the stacked case. */
   readonly centre: Point;
 }
@@ -37,8 +39,9 @@ export function shelfSlides(shelf: Shelf, layouts: readonly SectionLayout[]): re
 }
 
 /** The slides of a drawer. */
-export function drawerSlides({ drawer: { name, section, slides }, face, box }: DrawerPart): Slides {
-  return { name, section, item: slides, walls: wallsBeside(face), centre: middleOf(box) };
+export function drawerSlides({ drawer: { name, section, slides }, face, box, panels }: DrawerPart): Slides {
+  const sides = panels.filter(isDrawerSide);
+  return { name, section, item: slides, walls: wallsBeside(face), centre: middleOf(box), sides };
 }
 
 function idOf({ name }: Slides): string {
@@ -59,21 +62,22 @@ export function slidesPart(slides: Slides, stock: Stock, layouts: readonly Secti
   };
 }
 
-/** The fasteners of a pair of slides, half of them in each wall. */
+/** The fasteners of a pair of slides: shared by the walls, and by the sides of a drawer that runs on them. */
 export function slideFastenings(slides: Slides, stock: Stock, plan: CasePlan): readonly Fastening[] {
   const { fastener, fasteners, flange } = stockNamed(stock, "hardware", slides.item);
   const layout = layoutNamed(plan.layouts, slides.section);
-  return slides.walls.map((wall, i) =>
-    byHand(
-      {
-        holds: idOf(slides),
-        why: "hardware",
-        fastener: stockNamed(stock, "fasteners", fastener),
-        count: i === 0 ? Math.ceil(fasteners / 2) : Math.floor(fasteners / 2),
-        metal: Length.si(flange),
-      },
-      panelAt(layout, wall),
-      plan,
-    ),
-  );
+  const { walls, sides = [] } = slides;
+  const held = walls.length + sides.length;
+  const group = (i: number) =>
+    ({
+      holds: idOf(slides),
+      why: "hardware",
+      fastener: stockNamed(stock, "fasteners", fastener),
+      count: Math.floor((fasteners + held - 1 - i) / held),
+      metal: Length.si(flange),
+    }) as const;
+  return [
+    ...walls.map((wall, i) => byHand(group(i), panelAt(layout, wall), plan)),
+    ...sides.map((side, i) => byHandThrough(side, group(walls.length + i))),
+  ];
 }

@@ -57,8 +57,21 @@ import { caseWords, each, movedCase, ofJourney, stackedCase } from "../subjects.
 
 /** What is told of a case that may tip; of casters where there are any. */
 function tippingCaution(input: ReviewInput): string {
-  const block = onCasters(input) ? "Brake or block the casters in public, keep" : "Keep";
-  return `A case that tips can crush a foot or a child. ${block} doors and drawers shut when it stands alone, and try the real case by lifting one side with a helper ready.`;
+  const kept = [
+    ...(onCasters(input) ? ["brake or block the casters in public"] : []),
+    ...openables(input).map((what) => `keep ${what} shut when it stands alone`),
+    "try the real case by lifting one side with a helper ready",
+  ];
+  const words = [kept.slice(0, -1).join(", "), ...kept.slice(-1)].filter((one) => one !== "").join(", and ");
+  return `A case that tips can crush a foot or a child. ${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+}
+
+/** What of a case opens, in a word: "doors and drawers"; none for one that has neither. */
+function openables({ parts }: ReviewInput): readonly string[] {
+  const doors = parts.panels.some(({ role }) => role === "leaf") ? ["doors"] : [];
+  const drawers = parts.drawers.length > 0 ? ["drawers"] : [];
+  const both = [...doors, ...drawers].join(" and ");
+  return both === "" ? [] : [both];
 }
 
 function tipping(_: unknown, input: ReviewInput): Cautions {

@@ -92,7 +92,9 @@ function caughtOn({ id, width, height, leaf }: PanelPart, { on, panels }: Hardwa
 function latchPlaces(panel: PanelPart, input: ReviewInput): readonly PanelPlace[] {
   const { width, height, leaf } = panel;
   if (!leaf) return [];
-  const within = (at: number, size: number): Length => Length.si(Math.min(size, Math.max(0, at)));
+  // To a nanometre: what floating point leaves of a sum must not decide between two meshes.
+  const within = (at: number, size: number): Length =>
+    Length.si(Math.min(size, Math.max(0, Math.round(at * 1e9) / 1e9)));
   return latchesOf(panel, input).flatMap(({ on }) =>
     on
       ? [
