@@ -15,7 +15,7 @@ export function checksSection(workshop: Workshop): RecipeSection {
   return section(
     "What to measure at each step",
     sentence(
-      "Thickness and squareness follow EN 315 as remembered: squareness 1 mm in 1 m; look it up if it matters to you. Every other allowance is common practice. Write down what you measure, also when it is right.",
+      "Thickness and squareness follow EN 315 as remembered: squareness a thousandth of the length; look it up if it matters to you. Every other allowance is common practice. Write down what you measure, also when it is right.",
     ),
     stockChecks(workshop),
     panelChecks(workshop),
