@@ -28,7 +28,7 @@ export interface HeldLid {
  *
  * @source plain statics: moments about the hinges
  * @throws Refusal unless arm, width, reach and mass are positive and the stay pulls at an angle
- * @example lidStay({ mass: kg(4), reach: mm(200), angle: degree(0), push: newton(0), width: mm(400), arm: mm(300), pull: degree(45), stays: 1 }) // 37 N
+ * @example lidStay({ mass: kg(4), reach: mm(200), angle: degree(0), push: newton(0), width: mm(400), arm: mm(300), pull: degree(45), stays: 1 }) // 36.98 N
  */
 export const lidStay: Formula<HeldLid, Force> = formula<HeldLid, Force>({
   id: "lid.stay",
