@@ -81,7 +81,7 @@ describe.skipIf(noChromium)("npm start", () => {
     await savePrice("dear");
     const alert = page.getByRole("alert");
     await alert.waitFor(soon);
-    expect(await alert.textContent()).toMatch(/1 problem[\s\S]*business\.ready made +dear/);
+    expect(await alert.textContent()).toMatch(/1 problem[\s\S]*business\.ready made\s+found +dear/);
     expect(await told()).toBe("It costs 3120 today.");
 
     await savePrice("3120");

@@ -38,6 +38,7 @@ async function kernelWith(name: string, version: string, files: Record<string, s
   await cp(join(libraryFolder(), "refusal.js"), join(home, "refusal.js"));
   const zeromq = dirname(createRequire(join(libraryFolder(), "x.js")).resolve("zeromq/package.json"));
   await symlink(zeromq, join(home, "node_modules/zeromq"), "junction");
+  await symlink(dirname(libraryFolder()), join(home, "node_modules/casewright"), "junction");
   await writeFile(join(tslab, "package.json"), JSON.stringify({ version, main: "main.js" }));
   await writeFile(join(tslab, "main.js"), "");
   await writeFile(
