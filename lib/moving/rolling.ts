@@ -117,7 +117,7 @@ export interface RollingCase {
  * The push that keeps a case rolling, along the floor: weight x (share x cos(slope) + sin(slope)).
  *
  * @source HSE L23 for the share on the level; statics for the ramp
- * @throws Refusal unless the mass is positive, the share from 0 to 1 and the slope from 0 to 45 degrees
+ * @throws Refusal unless the mass is positive, the share 0 or more and the slope from 0 to 45 degrees
  * @example rollingPush({ mass: kg(200), resistance: ratio(0.02), slope: degree(0) }) // 39.23 N
  */
 export const rollingPush: Formula<RollingCase, Force> = formula({
@@ -131,7 +131,6 @@ export const rollingPush: Formula<RollingCase, Force> = formula({
       kind: Ratio,
       meaning: "push as a share of the weight",
       min: 0,
-      max: 1,
     },
     slope: { symbol: String.raw`\theta`, kind: Angle, meaning: "slope of the ramp", min: 0, max: degree(45) },
   },
@@ -147,7 +146,7 @@ export const rollingPush: Formula<RollingCase, Force> = formula({
  * not run by itself.
  *
  * @source statics
- * @throws Refusal unless the mass is positive, the share from 0 to 1 and the slope from 0 to 45 degrees
+ * @throws Refusal unless the mass is positive, the share 0 or more and the slope from 0 to 45 degrees
  * @example rampHold({ mass: kg(100), resistance: ratio(0.02), slope: degree(10) }) // 151 N
  */
 export const rampHold: Formula<RollingCase, Force> = formula({

@@ -226,3 +226,69 @@ describe("a box on feet that only push", () => {
     ).toThrow(/^test box gives way: it turns about y and nothing there pushes or pulls against it$/);
   });
 });
+
+describe("a box screwed onto one that stands on feet", () => {
+  const lower = freePart(structure, [0, 0, 0]);
+  const upper = freePart(structure, [0, 0, height]);
+  const between = [
+    [0.13, 0.17],
+    [0.83, 0.21],
+    [0.19, 0.87],
+    [0.79, 0.81],
+  ].map(([u = 0, v = 0], k): Pick<Link, "name" | "from" | "to"> => {
+    const [x, y] = [u * length, v * width];
+    const name = `place ${k}`;
+    return {
+      name,
+      from: {
+        part: 0,
+        fitting: fittingOn(structure, name, [{ face: "top", spots: plate(x, y) }], [x, y, height]),
+      },
+      to: {
+        part: 1,
+        fitting: fittingOn(structure, name, [{ face: "bottom", spots: plate(x, y) }], [x, y, 0]),
+      },
+    };
+  });
+  const slant = Math.sqrt(1 / 3);
+  const screws = between.slice(0, 3).flatMap((place, k): Link[] => [
+    { ...place, along: [slant, slant, k === 1 ? -slant : slant], stiffness: 4e5 },
+    { ...place, along: [slant, -slant, slant], stiffness: 3e5 },
+    { ...place, along: [-slant, slant, slant], stiffness: 2e5 },
+  ]);
+  const rests = between.map(
+    (place): Link => ({ ...place, name: "rest", along: [0, 0, 1], stiffness: 1e6, only: "push" }),
+  );
+  const stacked = joinedParts([lower, upper], [...links, ...screws, ...rests]);
+
+  /** Whether it stands, with rests under the upper box and without. */
+  function stands(load: Load, standing: ReadonlySet<string>, rested: boolean): boolean {
+    const loads = [new Float64Array(loadOf(load).length), loadOf(load)];
+    try {
+      movedJoined(
+        stacked,
+        loads,
+        ({ name }) => standing.has(name) || name.startsWith("place") || (rested && name === "rest"),
+      );
+      return true;
+    } catch (error) {
+      if (error instanceof Refusal) return false;
+      throw error;
+    }
+  }
+
+  test("stands and tips alike with rests under it that the screws do not need", () => {
+    let [stood, fell] = [0, 0];
+    fc.assert(
+      fc.property(someFeet(6), anyLoad, (standing, push) => {
+        const load = { ...push, x: push.x / 4, y: push.y / 4 };
+        const alone = stands(load, standing, false);
+        if (alone) stood++;
+        else fell++;
+        expect(stands(load, standing, true)).toBe(alone);
+      }),
+      { numRuns: 60 },
+    );
+    expect(Math.min(stood, fell)).toBeGreaterThan(5);
+  });
+});
