@@ -167,3 +167,30 @@ export const outwardPull: Formula<SlantingPull, Force> = formula({
   validity: "A steady pull; a tug at one end of the handle pries its fasteners besides.",
   compute: ({ along, slant }) => along * Math.tan(slant),
 });
+
+/**
+ * What a slanting arm pulls a handle with along its panel, up and sideways together: V / cos(alpha).
+ *
+ * @source statics, components of a force
+ * @throws Refusal for a negative force, or a slant that is not from 0 to below 90 degrees
+ * @example sidewaysPull({ along: newton(100), slant: degree(60) }) // 200 N
+ */
+export const sidewaysPull: Formula<SlantingPull, Force> = formula({
+  id: "handle.sideways",
+  title: "Pull on a handle along its panel, up and sideways",
+  equation: String.raw`R=\frac{V}{\cos\alpha}`,
+  inputs: {
+    along: { symbol: "V", kind: Force, meaning: "upwards along the panel", min: 0 },
+    slant: {
+      symbol: String.raw`\alpha`,
+      kind: Angle,
+      meaning: "arm against upright, seen square to the panel",
+      min: 0,
+      below: degree(90),
+    },
+  },
+  result: { symbol: "R", kind: Force, meaning: "along the panel" },
+  source: [cite("statics", "components of a force")],
+  validity: "A pull through the middle of the handle; at one end of it its fasteners are twisted besides.",
+  compute: ({ along, slant }) => along / Math.cos(slant),
+});

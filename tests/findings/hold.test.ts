@@ -4,6 +4,7 @@ import type { Content } from "../../lib/design/index.js";
 import { bounces } from "../../lib/findings/fit-out/bounce.js";
 import { holds } from "../../lib/findings/fit-out/hold.js";
 import { outwardHandles } from "../../lib/findings/joints/handle-outward.js";
+import { handles, sidewaysHandles } from "../../lib/findings/joints/handles.js";
 import { kerbs } from "../../lib/findings/joints/hardware.js";
 import { openJob } from "../../lib/job/index.js";
 import { fastenerStrength, type ReviewInput } from "../../lib/model/index.js";
@@ -86,10 +87,57 @@ describe("a bounce upwards", () => {
     expect(of(draft, "reagent box")?.verdict).toBe("unknown");
     expect(of(draft, "reagent box")?.cautions.length).toBeGreaterThan(0);
   });
+
+  test("pulls at what is screwed down with what it has over gravity, and shears and pries on a wall", () => {
+    // 0.278 x 7 lb, off the bottom; 2.278 x 5 lb on four inserts, along the back.
+    expect(of(draft, "sample rack")?.answer).toContain("pulls with 1.95 lbf");
+    expect(of(draft, "inverter")?.answer).toMatch(/off the back with .* and shear each with 2\.85 lbf/);
+  });
+
+  const cradled = (change: { readonly lid?: boolean; readonly lidRated?: Force }) => {
+    const contents = draft.case.contents.map((content) =>
+      content.held.by === "cradle" ? { ...content, held: { ...content.held, ...change } } : content,
+    );
+    return of({ ...draft, case: { ...draft.case, contents } }, "field spectrometer");
+  };
+
+  test("throws a thing out of an open cradle, and pulls at a lid with what it has over gravity", () => {
+    expect(cradled({ lid: false })?.ratio).toBeCloseTo(1.278, 3);
+    expect(cradled({})).toMatchObject({
+      verdict: "unknown",
+      missing: { measure: "what the strap or lid over the field spectrometer stands" },
+    });
+    expect(cradled({ lidRated: Force.of(40, "lbf") })?.ratio).toBeCloseTo((0.278 * 14) / 40, 3);
+    expect(cradled({ lidRated: Force.of(3, "lbf") })?.verdict).toBe("fails");
+  });
+
+  test("is not asked of a case that nobody moves", () => {
+    expect(bounces({ ...draft, case: { ...draft.case, leftOut: ["journey"] } })).toEqual([]);
+  });
 });
 
 test("slanting arms pull a handle off with the tangent of 30 degrees of its load", () => {
   const [lower] = outwardHandles(draft);
   // 161.9 lb with a jerk of 2 on two handles; tan 30 = 0.57735.
   expect(lower?.answer).toMatch(/bears 162 lbf along .* pull it off with 93\.[56] lbf/);
+});
+
+test("an arm that slants along the panel pulls a handle with the secant of 30 degrees of its load", () => {
+  const upright = handles(draft).map(({ ratio = Number.NaN }) => ratio);
+  const slanting = sidewaysHandles(draft).map(({ ratio }) => ratio);
+  expect(slanting.length).toBe(2);
+  upright.forEach((ratio, i) => {
+    expect(slanting[i]).toBeCloseTo((ratio * 2) / Math.sqrt(3), 9);
+  });
+  expect(sidewaysHandles(draft).map(({ verdict }) => verdict)).toEqual(["fails", "fails"]);
+});
+
+test("handles whose strength nobody knows are not known pulled sideways; a case without any is not asked", () => {
+  const measurements = { ...draft.measurements, pullTests: [] };
+  const bare = { ...draft.parts, fastenings: [] };
+  const [open] = sidewaysHandles({ ...draft, measurements, parts: bare });
+  expect(open?.verdict).toBe("unknown");
+  expect(open?.cautions.length).toBeGreaterThan(0);
+  const none = { ...draft.parts, hardware: draft.parts.hardware.filter(({ item }) => item.duty !== "lift") };
+  expect(sidewaysHandles({ ...draft, parts: none })).toEqual([]);
 });

@@ -135,6 +135,7 @@ const ways = {
     rim: needed("rim", Length, "Height of its walls above what the thing stands on.", positive),
     lining: needed("lining", block(liningFields), "Foam against its walls."),
     lid: needed("lid", yesOrNo, "Whether a strap or a lid keeps the thing from jumping out."),
+    lidRated: optional("lid rated", Force, "Load that this strap or lid is made for, upwards.", positive),
     shelf: optional("shelf", Name, "The shelf that the cradle stands on; the floor where none is named."),
     rated: optional(
       "rated",

@@ -9,7 +9,7 @@ import type { MissingMeasurement } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { looseCaution } from "../cautions.js";
-import { type Answer, type Question, question } from "../question.js";
+import { type Answer, type Compared, type Question, question } from "../question.js";
 import {
   countOf,
   eachContentPart,
@@ -135,7 +135,7 @@ function fastened(input: ReviewInput, content: Content): Way {
 type Strengths = Readonly<Record<"shear" | "pull", FastenerStrength>>;
 
 /** A thing off the floor: its panel and what holds it. */
-interface OnPanel extends Strengths {
+export interface OnPanel extends Strengths {
   /** The side of the case it is fastened to. */
   readonly panel: Exclude<Face, "bottom">;
   /** All that holds it. */
@@ -151,7 +151,7 @@ const thrownOff: Readonly<Record<Exclude<Face, "bottom" | "top">, RideWay>> = {
 };
 
 /** Shares of the weight off and along a panel, one way of the road; the weight itself runs along walls, off a top. */
-function sharesOn(panel: OnPanel["panel"], way: RideWay): { readonly off: Ratio; readonly along: Ratio } {
+function sharesOn(panel: OnPanel["panel"], way: RideWay): Shares {
   const push = slidingShares[way];
   if (panel === "top") return { off: ratio(1), along: ratio(push) };
   if (thrownOff[panel] === way) return { off: ratio(push), along: ratio(1) };
@@ -170,31 +170,52 @@ const outOf: Readonly<Record<Exclude<Face, "bottom">, "x" | "y" | "z">> = {
   top: "z",
 };
 
-/** The road throws it off its panel, pries it off by its own depth and shears its fasteners; all add up. */
-function onWall(
+/** Shares of the weight off a panel and along it. */
+interface Shares {
+  /** Straight off it. */
+  readonly off: Ratio;
+  /** Along it. */
+  readonly along: Ratio;
+}
+
+/** What they use of the fasteners, as an answer without its first sentence. */
+interface PanelUse extends Omit<Compared, "facts"> {
+  /** Shear and pull together, as a share of what is allowed. */
+  readonly used: number;
+  /** What is done to them: "each far one of 4 fasteners off the back with 2 lbf and shear each with 1 lbf". */
+  readonly words: string;
+}
+
+/** What shares of the weight do to the fasteners of a thing off the floor: pulled off, pried off by its depth, shorn. */
+export function usedOnPanel(
   input: ReviewInput,
   { mass, size }: Content,
   { panel, groups, ...strength }: OnPanel,
-): Answer {
+  { off, along }: Shares,
+): PanelUse {
   const count = countOf(groups);
   const depth = size[outOf[panel]];
   const foot = (["x", "y", "z"] as const).filter((axis) => axis !== outOf[panel]).map((axis) => size[axis]);
   const rows = Length.si(rowsOverFoot * Math.min(...foot));
   const allowed = allowedEach(input, strength);
-  const ways = rideWays.map((way) => {
-    const { off, along } = sharesOn(panel, way);
-    const pull = wallPull.worked({ mass, off, along, depth, rows, count });
-    const shear = heldShear.worked({ mass, share: along, count });
-    return { way, pull, shear, used: shear.value / allowed.shear.value + pull.value / allowed.pull.value };
-  });
-  const worst = mostOf(ways, ({ used }) => used, "hold: no way of the road was found");
+  const pull = wallPull.worked({ mass, off, along, depth, rows, count });
+  const shear = heldShear.worked({ mass, share: along, count });
+  const used = shear.value / allowed.shear.value + pull.value / allowed.pull.value;
   const style = styleOf(input.case);
   return {
-    ...summed(worst.used, allowed),
-    facts: `${roadWords[worst.way]} and its weight pull each far one of ${count} fasteners off the ${panel} with ${Force.show(worst.pull.value, style)} and shear each with ${Force.show(worst.shear.value, style)}.`,
-    because: [worst.pull, worst.shear, allowed.shear, allowed.pull],
-    interval: strengthInterval(strength, (now) => usedBy(input, worst, now)),
+    ...summed(used, allowed),
+    used,
+    words: `each far one of ${count} fasteners off the ${panel} with ${Force.show(pull.value, style)} and shear each with ${Force.show(shear.value, style)}`,
+    because: [pull, shear, allowed.shear, allowed.pull],
+    interval: strengthInterval(strength, (now) => usedBy(input, { shear, pull }, now)),
   };
+}
+
+/** The road throws it off its panel, pries it off by its own depth and shears its fasteners; all add up. */
+function onWall(input: ReviewInput, content: Content, on: OnPanel): Answer {
+  const ways = rideWays.map((way) => ({ way, ...usedOnPanel(input, content, on, sharesOn(on.panel, way)) }));
+  const { way, words, ...worst } = mostOf(ways, ({ used }) => used, "hold: no way of the road was found");
+  return { ...worst, facts: `${roadWords[way]} and its weight pull ${words}.` };
 }
 
 function usedBy(

@@ -9,15 +9,13 @@ import {
   strengthInterval,
 } from "../../model/index.js";
 import { handleForce, outwardPull } from "../../moving/index.js";
-import { Angle, degree, Force, Ratio, ratio } from "../../quantity/index.js";
+import { Angle, Force, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { handleCaution } from "../cautions.js";
 import { type Question, question } from "../question.js";
 import { countOf, each, groupsHolding, known } from "../subjects.js";
-
-/** Arms of two people who walk beside a case slant by so much; common practice, no source. */
-const armSlant: Angle = degree(30);
+import { armSlant } from "./handles.js";
 
 function fasteningsOfHandle(input: ReviewInput, section: string) {
   const [part] = liftHandles(input, section);

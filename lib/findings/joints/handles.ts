@@ -15,8 +15,8 @@ import {
   sectionsWithHandles,
   useAlongPanel,
 } from "../../model/index.js";
-import { handleForce, pairShares } from "../../moving/index.js";
-import { Force, Mass, Ratio, ratio } from "../../quantity/index.js";
+import { handleForce, pairShares, sidewaysPull } from "../../moving/index.js";
+import { type Angle, degree, Force, Mass, Ratio, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../../refusal.js";
 import { type Citation, cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
@@ -118,15 +118,50 @@ export const handles: Question = question({
   cautions: [handleCaution],
   needs: handleNeeds,
   answer: (input, given, section) => {
-    const balance = sectionBalance(input, section);
-    const shares = pairShares.worked(endShares(input, section, balance, balance.value.mass));
-    const line = handleForce.worked({
-      mass: Mass.si(Math.max(shares.value.first, shares.value.second)),
-      // Handles are placed alike at both ends.
-      handles: Math.max(1, Math.floor(liftHandles(input, section).length / 2)),
-      dynamicFactor: input.case.demands.dynamicFactor,
-    });
-    return handled(input, section, given, { force: line.value, because: [balance, shares, line] });
+    const { force, because } = jerkOnOne(input, section);
+    return handled(input, section, given, { force, because });
+  },
+});
+
+/** What a jerk puts on one handle of the heavier end. */
+function jerkOnOne(input: ReviewInput, section: string): Pick<Loaded, "force" | "because"> {
+  const balance = sectionBalance(input, section);
+  const shares = pairShares.worked(endShares(input, section, balance, balance.value.mass));
+  const line = handleForce.worked({
+    mass: Mass.si(Math.max(shares.value.first, shares.value.second)),
+    // Handles are placed alike at both ends.
+    handles: Math.max(1, Math.floor(liftHandles(input, section).length / 2)),
+    dynamicFactor: input.case.demands.dynamicFactor,
+  });
+  return { force: line.value, because: [balance, shares, line] };
+}
+
+/** Arms of two people who walk beside a case slant by so much; common practice, no source. */
+export const armSlant: Angle = degree(30);
+
+/** Whether the handles bear a pull along their panel that is sideways too, as when one of two walks ahead. */
+export const sidewaysHandles: Question = question({
+  id: "joints.handle-sideways",
+  about: each(
+    (input) => sectionsWithHandles(input).filter((section) => liftedByEnds(input, section)),
+    (section) => section,
+    (section) => `handles of ${section}, pulled sideways`,
+  ),
+  ask: (section) => `Do the handles of ${section} stay on when one of two walks ahead and pulls sideways?`,
+  tier: "safety",
+  cautions: [handleCaution],
+  assumes: ["Arms slant by 30 degrees along the panel and pull at the middle of the handle."],
+  needs: handleNeeds,
+  answer: (input, given, section) => {
+    const jerk = jerkOnOne(input, section);
+    const line = sidewaysPull.worked({ along: jerk.force, slant: armSlant });
+    const loaded = { force: line.value, because: [...jerk.because, line] };
+    return {
+      ...handled(input, section, given, loaded),
+      remedies: [{ words: "More fasteners in the handle, or a handle on each side of the end." }],
+      limit: cite("common-practice", "arms that slant by 30 degrees"),
+      sources: [cite("statics", "components of a force"), cite("machine-design", "8-12")],
+    };
   },
 });
 

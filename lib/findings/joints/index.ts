@@ -4,7 +4,7 @@ import type { BoxedInput } from "../subjects.js";
 import { boxForces } from "./box-forces.js";
 import { droppedOnCasters, droppedOnCorner } from "./dropped.js";
 import { outwardHandles } from "./handle-outward.js";
-import { handles, latches, loneHandles } from "./handles.js";
+import { handles, latches, loneHandles, sidewaysHandles } from "./handles.js";
 import { corners, hinges, kerbs } from "./hardware.js";
 import { hung, inserts, secondHolds, shelfJoints } from "./held.js";
 import { stays } from "./lids.js";
@@ -13,7 +13,18 @@ import { gluedSeams, seams } from "./seams.js";
 
 /** In the order in which they are told. */
 export const jointQuestions: readonly Question<BoxedInput>[] = [
-  ...[rivetGrips, edgeDistances, handles, loneHandles, outwardHandles, corners, kerbs, hinges, stays],
+  ...[
+    rivetGrips,
+    edgeDistances,
+    handles,
+    loneHandles,
+    outwardHandles,
+    sidewaysHandles,
+    corners,
+    kerbs,
+    hinges,
+    stays,
+  ],
   ...[droppedOnCorner, droppedOnCasters],
   ...[seams, gluedSeams, latches, inserts, shelfJoints, hung, secondHolds, boxForces],
 ];
