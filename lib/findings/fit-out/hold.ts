@@ -171,7 +171,7 @@ const outOf: Readonly<Record<Exclude<Face, "bottom">, "x" | "y" | "z">> = {
 };
 
 /** Shares of the weight off a panel and along it. */
-interface Shares {
+export interface Shares {
   /** Straight off it. */
   readonly off: Ratio;
   /** Along it. */
@@ -179,7 +179,7 @@ interface Shares {
 }
 
 /** What they use of the fasteners, as an answer without its first sentence. */
-interface PanelUse extends Omit<Compared, "facts"> {
+export interface PanelUse extends Omit<Compared, "facts"> {
   /** Shear and pull together, as a share of what is allowed. */
   readonly used: number;
   /** What is done to them: "each far one of 4 fasteners off the back with 2 lbf and shear each with 1 lbf". */
