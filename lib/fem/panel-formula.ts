@@ -137,7 +137,7 @@ export const meshedPanelUniform: Formula<MeshedPanel, MeshedPanelAnswer> = formu
     const { value, at, meshError } = keptSolution(
       meshedPanelProblem({ ...inputs, pressure: Pressure.si(1) }),
     );
-    return { largestDeflection: inputs.pressure * value, atX: at[0], atY: at[1], meshError };
+    return { largestDeflection: inputs.pressure * value, atX: at.x, atY: at.y, meshError };
   },
 });
 
@@ -210,10 +210,10 @@ export function bentSheet({
 
 function heldLines({ length, width, left, right, bottom, top }: MeshedPanel): readonly HeldLine[] {
   const lines = [
-    { from: [0, 0], to: [0, width], edge: left },
-    { from: [length, 0], to: [length, width], edge: right },
-    { from: [0, 0], to: [length, 0], edge: bottom },
-    { from: [0, width], to: [length, width], edge: top },
-  ] as const;
+    { from: { x: 0, y: 0 }, to: { x: 0, y: width }, edge: left },
+    { from: { x: length, y: 0 }, to: { x: length, y: width }, edge: right },
+    { from: { x: 0, y: 0 }, to: { x: length, y: 0 }, edge: bottom },
+    { from: { x: 0, y: width }, to: { x: length, y: width }, edge: top },
+  ];
   return lines.flatMap(({ from, to, edge: kind }) => (kind === "free" ? [] : [{ from, to, hold: { kind } }]));
 }

@@ -196,7 +196,7 @@ function patchLoads(
 }
 
 function heldAt(places: readonly PanelPlace[]): PanelProblem["heldPoints"] {
-  return places.map(({ x, y }) => ({ at: [x, y] }));
+  return places.map((at) => ({ at }));
 }
 
 /** What a panel solved under a load of 1 has to bear under so many Pa or N. */

@@ -8,9 +8,16 @@ export interface Point2<Coordinate extends number = number> {
   readonly y: Coordinate;
 }
 
-/** The distance of two points. */
+/** The distance of two points; a root, as meshes ask for it often and a hypotenuse takes many times longer. */
 export function apart(a: Point2, b: Point2): number {
-  return Math.hypot(b.x - a.x, b.y - a.y);
+  const dx = a.x - b.x;
+  const dy = a.y - b.y;
+  return Math.sqrt(dx * dx + dy * dy);
+}
+
+/** The point half way between two. */
+export function halfWay(a: Point2, b: Point2): Point2 {
+  return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
 }
 
 /** A point part of the way from one to another. */

@@ -10,11 +10,10 @@ import {
   type PanelProblem,
   type Sheet,
   type SheetLayer,
-  type Spot,
   sheetOfLayers,
 } from "../../lib/fem/index.js";
 import { Angle, Density, Pressure } from "../../lib/quantity/index.js";
-import { type Box2, polygon } from "../../lib/shape/index.js";
+import { type Box2, type Point2, polygon } from "../../lib/shape/index.js";
 
 /** A layer alike in every direction, as heavy as wood; kG is five sixths of the shear modulus. */
 export function plainLayer(thickness: number, modulus: number, poisson: number): SheetLayer {
@@ -50,7 +49,7 @@ export function panel(
     heldPoints: [],
     loads,
     masses: [],
-    places: [[length / 2, width / 2]],
+    places: [{ x: length / 2, y: width / 2 }],
   };
 }
 
@@ -58,7 +57,7 @@ export function panel(
 export type DrawnCutout = { readonly name: string } & (
   | (Box2 & { readonly kind: "rectangle"; readonly radius: number })
   | { readonly kind: "circle"; readonly x: number; readonly y: number; readonly radius: number }
-  | { readonly kind: "polygon"; readonly points: readonly Spot[] }
+  | { readonly kind: "polygon"; readonly points: readonly Point2[] }
 );
 
 /** The cutout of such measures. */
@@ -66,7 +65,7 @@ export function cut(drawn: DrawnCutout): Cutout {
   const { name } = drawn;
   if (drawn.kind === "circle") return cutCircle(name, drawn, drawn.radius);
   if (drawn.kind === "rectangle") return cutRectangle(name, drawn);
-  return { name, shape: polygon(drawn.points.map(([x, y]) => ({ x, y }))) };
+  return { name, shape: polygon(drawn.points.map(({ x, y }) => ({ x, y }))) };
 }
 
 /** A rounded window in the lower left of such a panel. */
@@ -81,12 +80,12 @@ export const roundedWindow: DrawnCutout & { readonly kind: "rectangle" } = {
 };
 
 /** The four sides of a rectangle. */
-export function rimOf(length: number, width: number): readonly (readonly [Spot, Spot])[] {
-  const corners: Spot[] = [
-    [0, 0],
-    [length, 0],
-    [length, width],
-    [0, width],
+export function rimOf(length: number, width: number): readonly (readonly [Point2, Point2])[] {
+  const corners: Point2[] = [
+    { x: 0, y: 0 },
+    { x: length, y: 0 },
+    { x: length, y: width },
+    { x: 0, y: width },
   ];
   return corners.map((corner, i) => [corner, corners[(i + 1) % 4]!]);
 }

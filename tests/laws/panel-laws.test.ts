@@ -72,12 +72,12 @@ describe("units", () => {
     const solved = bent(factoredPanel({ ...problem, places: [] }, coarse));
     const far = 0.6 * length;
     return {
-      way: deflectionAt(solved, [0.3 * length, 0.3 * length]) / length,
+      way: deflectionAt(solved, { x: 0.3 * length, y: 0.3 * length }) / length,
       frequency: naturalFrequencies(solved, 1)[0]!,
       critical:
         (bucklingFactor(solved, [
-          { from: [0, 0], to: [0, 0.4 * length], x: 1, y: 0 },
-          { from: [far, 0], to: [far, 0.4 * length], x: -1, y: 0 },
+          { from: { x: 0, y: 0 }, to: { x: 0, y: 0.4 * length }, x: 1, y: 0 },
+          { from: { x: far, y: 0 }, to: { x: far, y: 0.4 * length }, x: -1, y: 0 },
         ]) *
           length) /
         force,
@@ -160,11 +160,11 @@ describe("turns", () => {
 
   test("a panel turned by a quarter, its window, load and supports with it, sags the same", () => {
     const lying = panel(0.6, 0.4, sheetOfLayers([plyLayer(0.009, 30)]), hinged, [
-      { kind: "point", at: [0.5, 0.3], force: 10 },
+      { kind: "point", at: { x: 0.5, y: 0.3 }, force: 10 },
     ]);
     const sharp = { ...roundedWindow, radius: 0 };
     const upright = panel(0.4, 0.6, sheetOfLayers([plyLayer(0.009, 120)]), hinged, [
-      { kind: "point", at: [0.1, 0.5], force: 10 },
+      { kind: "point", at: { x: 0.1, y: 0.5 }, force: 10 },
     ]);
     const turned: DrawnCutout = { ...sharp, left: 0.15, bottom: 0.2, width: 0.15, height: 0.2 };
     const before = bent(factoredPanel(opened({ ...lying, places: [] }, sharp), coarse));
@@ -174,7 +174,7 @@ describe("turns", () => {
       [0.1, 0.1],
       [0.45, 0.2],
     ] as const)
-      expect(deflectionAt(after, [0.4 - y, x]) / deflectionAt(before, [x, y])).toBeCloseTo(1, 6);
+      expect(deflectionAt(after, { x: 0.4 - y, y: x }) / deflectionAt(before, { x, y })).toBeCloseTo(1, 6);
   });
 });
 
@@ -192,7 +192,7 @@ describe("energy", () => {
         fc.pre(Math.abs(force) > 1);
         const loads: PanelLoad[] = [
           { kind: "pressure", pressure: 500 },
-          { kind: "point", at: [x, y], force },
+          { kind: "point", at: { x, y }, force },
         ];
         const faced = sheetOfLayers([plyLayer(0.009), plainLayer(0.0008, 9e9, 0.3)], 0.0045);
         const [outer, inner] = energies(opened(panel(0.6, 0.4, faced, hold, loads)));
@@ -205,7 +205,7 @@ describe("energy", () => {
 
 describe("more material is never softer", () => {
   /** A force beside the window: its way is the panel's softness there. */
-  const push: PanelLoad = { kind: "point", at: [0.5, 0.2], force: 10 };
+  const push: PanelLoad = { kind: "point", at: { x: 0.5, y: 0.2 }, force: 10 };
   const softness = (problem: PanelProblem): number => energies(problem)[0];
   const plain = opened(panel(0.6, 0.4, ply, hinged, [push]));
   const before = softness(plain);

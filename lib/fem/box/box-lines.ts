@@ -1,6 +1,8 @@
 /** Where the lines of a box's mesh run, and where strains pile up in it. */
+
 import { at as entry } from "../../algebra/lists.js";
-import { divided, gradedAlong, type MeshBox, type Spot, sharpBoxesOf, sharpBoxOf } from "../mesh/index.js";
+import type { Point2 } from "../../shape/index.js";
+import { divided, gradedAlong, type MeshBox, sharpBoxesOf, sharpBoxOf } from "../mesh/index.js";
 import {
   type BoxProblem,
   type BoxSpot,
@@ -74,7 +76,7 @@ export function boxCorners(problem: BoxProblem, patches: readonly MeshBox[]): re
   const { length, width } = problem;
   const ofPatches = patches
     .flatMap(cornersOf)
-    .filter(([x, y]) => isEnd(x, length) !== isEnd(y, width))
+    .filter(({ x, y }) => isEnd(x, length) !== isEnd(y, width))
     .map((corner) => onFace(problem, "bottom", corner));
   return [...ofCutouts, ...ofPatches];
 }
@@ -84,13 +86,13 @@ export function cornersOnFace(
   problem: BoxProblem,
   name: FaceName,
   corners: readonly BoxSpot[],
-): readonly Spot[] {
+): readonly Point2[] {
   const { axes, far } = frames[name];
   const [along, across, through] = axes;
   const height = far ? extents(problem)[through] : 0;
   return corners
     .filter((corner) => Math.abs(corner[through] - height) < same)
-    .map((corner): Spot => [corner[along], corner[across]]);
+    .map((corner) => ({ x: corner[along], y: corner[across] }));
 }
 
 /** Places nearer than this are one, m. */
@@ -100,6 +102,6 @@ function isEnd(at: number, extent: number): boolean {
   return at < same || at > extent - same;
 }
 
-function cornersOf({ left, bottom, width, height }: MeshBox): readonly Spot[] {
-  return [left, left + width].flatMap((x) => [bottom, bottom + height].map((y): Spot => [x, y]));
+function cornersOf({ left, bottom, width, height }: MeshBox): readonly Point2[] {
+  return [left, left + width].flatMap((x) => [bottom, bottom + height].map((y) => ({ x, y })));
 }

@@ -1,7 +1,8 @@
 /** A box of flat faces that meet at their middle planes: 0, 0, 0 to length, width, height. SI throughout. */
 
+import type { Point2 } from "../../shape/index.js";
 import type { BeamSection, Sheet } from "../element/index.js";
-import type { Cutout, Spot } from "../mesh/index.js";
+import type { Cutout } from "../mesh/index.js";
 import type { SheetRegion } from "../panel/index.js";
 
 /** Names of the six faces. */
@@ -101,7 +102,7 @@ export function extents({ length, width, height }: BoxProblem): BoxSpot {
 }
 
 /** A place of a face in the box. */
-export function onFace(problem: BoxProblem, face: FaceName, [u, v]: Spot): BoxSpot {
+export function onFace(problem: BoxProblem, face: FaceName, { x: u, y: v }: Point2): BoxSpot {
   const { axes, far } = frames[face];
   const spot: [number, number, number] = [0, 0, 0];
   spot[axes[0]] = u;

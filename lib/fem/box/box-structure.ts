@@ -217,7 +217,7 @@ interface BoxNodes {
 /** Numbers the nodes of all faces. */
 function boxNodes(problem: BoxProblem, faces: readonly FaceMesh[]): BoxNodes {
   const spots = faces.map(({ name, mesh }) =>
-    Array.from(mesh.x, (u, node) => onFace(problem, name, [u, entry(mesh.y, node)])),
+    Array.from(mesh.x, (u, node) => onFace(problem, name, { x: u, y: entry(mesh.y, node) })),
   );
   const meeting = facesBySpot(faces, spots);
   const nodes: BoxSpot[] = [];

@@ -18,8 +18,8 @@ import {
   vector3,
 } from "../../algebra/matrix3.js";
 import { Refusal } from "../../refusal.js";
+import type { Point2 } from "../../shape/index.js";
 import { spaceDofs } from "../element/index.js";
-import type { Spot } from "../mesh/index.js";
 import { locate } from "../panel/index.js";
 import type { BoxSpot, FaceName } from "./box-problem.js";
 import { frames, onFace } from "./box-problem.js";
@@ -30,7 +30,7 @@ export interface FaceSpots {
   /** The face they are on. */
   readonly face: FaceName;
   /** Their places on it, m. */
-  readonly spots: readonly Spot[];
+  readonly spots: readonly Point2[];
 }
 
 /** A piece of hardware at its place. */
@@ -123,7 +123,7 @@ function fastenersOn(
       };
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
-      const place = spot.map((at) => (1000 * at).toFixed(0)).join(", ");
+      const place = [spot.x, spot.y].map((at) => (1000 * at).toFixed(0)).join(", ");
       throw new Refusal(`${problem.name}, ${name}: ${place} mm of ${face} is no material`);
     }
   });

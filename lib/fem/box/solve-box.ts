@@ -107,7 +107,7 @@ export function overPatch({ problem, faces }: BoxStructure, name: FaceName, over
   const face = faces.find((one) => one.name === name);
   const shares = new Map<number, number>();
   for (let element = 0; face && element < elementCount(face.mesh); element++) {
-    const [u, v] = elementMiddle(face.mesh, element);
+    const { x: u, y: v } = elementMiddle(face.mesh, element);
     const { left, bottom, width, height } = over;
     if (u < left || u > left + width || v < bottom || v > bottom + height) continue;
     const { x, y } = elementPlaces(face.mesh, element);

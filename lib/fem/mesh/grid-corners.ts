@@ -1,5 +1,6 @@
 /** The mesh of a panel whose cutouts are all rectangles with sharp corners: straight lines from rim to rim. */
-import { isMaterial, type Outline, type Spot, sharpBoxesOf } from "./outline.js";
+import type { Point2 } from "../../shape/index.js";
+import { isMaterial, type Outline, sharpBoxesOf } from "./outline.js";
 import type { Quad } from "./quad-mesh.js";
 import type { CornerMesh } from "./refinement.js";
 import { divided, type MeshGuides, type SizeAt } from "./size.js";
@@ -30,19 +31,22 @@ export function cornersOnLines(
   columns: readonly number[],
   rows: readonly number[],
 ): CornerMesh {
-  const places: Spot[] = [];
+  const places: Point2[] = [];
   const numbers = new Map<number, number>();
   const nodeAt = (column: number, row: number): number => {
     const key = row * columns.length + column;
     const known = numbers.get(key);
     if (known !== undefined) return known;
     numbers.set(key, places.length);
-    return places.push([columns[column]!, rows[row]!]) - 1;
+    return places.push({ x: columns[column]!, y: rows[row]! }) - 1;
   };
   const quads: Quad[] = [];
   for (let row = 0; row + 1 < rows.length; row++) {
     for (let column = 0; column + 1 < columns.length; column++) {
-      const middle: Spot = [(columns[column]! + columns[column + 1]!) / 2, (rows[row]! + rows[row + 1]!) / 2];
+      const middle: Point2 = {
+        x: (columns[column]! + columns[column + 1]!) / 2,
+        y: (rows[row]! + rows[row + 1]!) / 2,
+      };
       if (!isMaterial(outline, middle)) continue;
       quads.push([
         nodeAt(column, row),
@@ -62,7 +66,7 @@ function lines(outline: Outline, guides: MeshGuides, size: SizeAt, axis: 0 | 1):
   const smallest = smallestAcross(guides, size, axis);
   const fixed = withRoom(
     [0, extent, ...must],
-    guides.places.map((place) => place[axis]),
+    guides.places.map(({ x, y }) => (axis === 0 ? x : y)),
     smallest,
     extent,
   );
@@ -81,8 +85,9 @@ function musts(outline: Outline, { boxes }: MeshGuides, axis: 0 | 1): number[] {
 
 /** A line runs through the whole panel, so it takes the smallest size it meets: beside a corner, if any. */
 function smallestAcross({ corners }: MeshGuides, size: SizeAt, axis: 0 | 1): (at: number) => number {
-  const others = [0, ...corners.map((corner) => corner[axis === 0 ? 1 : 0])];
-  return (at) => Math.min(...others.map((other) => size(axis === 0 ? [at, other] : [other, at])));
+  const others = [0, ...corners.map(({ x, y }) => (axis === 0 ? y : x))];
+  return (at) =>
+    Math.min(...others.map((other) => size(axis === 0 ? { x: at, y: other } : { x: other, y: at })));
 }
 
 /** All that must be, and the wishes that are not crowded. */

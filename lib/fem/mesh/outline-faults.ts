@@ -2,6 +2,7 @@
 import { Refusal } from "../../refusal.js";
 import {
   type ArcSide,
+  apart,
   boundsOf,
   circle,
   circleOf,
@@ -12,7 +13,7 @@ import {
   roundedBoxOf,
   selfCrossing,
 } from "../../shape/index.js";
-import { apart, type Cutout, type Outline, type Spot } from "./outline.js";
+import type { Cutout, Outline } from "./outline.js";
 
 /** Gap below which outlines count as touching, as a share of the panel's length. */
 const touching = 1e-6;
@@ -96,11 +97,11 @@ function pairFaults({ length, width, cutouts }: Outline): string[] {
 }
 
 /** Distance of a place from a straight side. */
-export function toSide(place: Spot, a: Spot, b: Spot): number {
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  const along = ((place[0] - a[0]) * dx + (place[1] - a[1]) * dy) / (dx * dx + dy * dy || 1);
+export function toSide(place: Point2, a: Point2, b: Point2): number {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const along = ((place.x - a.x) * dx + (place.y - a.y) * dy) / (dx * dx + dy * dy || 1);
   const at = Math.min(1, Math.max(0, along));
-  return apart(place, [a[0] + at * dx, a[1] + at * dy]);
+  return apart(place, { x: a.x + at * dx, y: a.y + at * dy });
 }
 
 function millimetres(value: number): string {

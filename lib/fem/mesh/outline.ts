@@ -1,6 +1,14 @@
 /** A panel's outline: a rectangle from 0, 0 to length, width, and what is cut out of it. All in m. */
 import { memoize } from "../../kept/index.js";
-import { type Box2, circleOf, circlesOf, contains, roundedBoxOf, type Shape } from "../../shape/index.js";
+import {
+  type Box2,
+  circleOf,
+  circlesOf,
+  contains,
+  type Point2,
+  roundedBoxOf,
+  type Shape,
+} from "../../shape/index.js";
 
 /** An opening, or a notch where it reaches the rim. */
 export interface Cutout {
@@ -9,9 +17,6 @@ export interface Cutout {
   /** Its outline, m. */
   readonly shape: Shape;
 }
-
-/** x and y, m. */
-export type Spot = readonly [x: number, y: number];
 
 /** The panel with its cutouts. */
 export interface Outline {
@@ -56,16 +61,9 @@ export function sharpBoxesOf({
   return boxes.length === cutouts.length ? boxes : undefined;
 }
 
-/** Distance of two places. */
-export function apart(a: Spot, b: Spot): number {
-  const dx = a[0] - b[0];
-  const dy = a[1] - b[1];
-  return Math.sqrt(dx * dx + dy * dy);
-}
-
 /** Whether a place is material; the sides of a rectangle that is cut out are not. */
-export function isMaterial({ length, width, cutouts }: Outline, place: Spot): boolean {
-  const [x, y] = place;
+export function isMaterial({ length, width, cutouts }: Outline, place: Point2): boolean {
+  const { x, y } = place;
   const within = x >= 0 && x <= length && y >= 0 && y <= width;
   return within && !cutouts.some(({ shape }) => isCut(shape, place));
 }
@@ -73,7 +71,7 @@ export function isMaterial({ length, width, cutouts }: Outline, place: Spot): bo
 /** The rounded rectangle of a shape that is no circle, looked at once a shape. */
 const cutBox = memoize((shape: Shape, _: "cut") => (circleOf(shape) ? undefined : roundedBoxOf(shape)));
 
-function isCut(shape: Shape, [x, y]: Spot): boolean {
+function isCut(shape: Shape, { x, y }: Point2): boolean {
   const box = cutBox(shape, "cut");
   if (!box) return contains(shape, { x, y });
   const { left, bottom, width, height, radius } = box;

@@ -1,17 +1,9 @@
 /** Meshes of whole panels: one by itself, or a face of a box that shares its sides with others. */
 
 import { Refusal } from "../../refusal.js";
-import { circleOf, rectangle, roundedBoxOf } from "../../shape/index.js";
+import { circleOf, type Point2, rectangle, roundedBoxOf } from "../../shape/index.js";
 import { cornersOnLines, gridCorners } from "./grid-corners.js";
-import {
-  type Arc,
-  arcsOf,
-  type Cutout,
-  isMaterial,
-  type Outline,
-  type Spot,
-  sharpBoxesOf,
-} from "./outline.js";
+import { type Arc, arcsOf, type Cutout, isMaterial, type Outline, sharpBoxesOf } from "./outline.js";
 import { outlineFaults } from "./outline-faults.js";
 import { type QuadMesh, quadMesh, shapeOf, worstAllowed } from "./quad-mesh.js";
 import { type CornerMesh, withCornerRings, withRimRow } from "./refinement.js";
@@ -75,7 +67,7 @@ function materialArea(outline: Outline): number {
   for (let i = 0; i < samples * samples; i++) {
     const x = ((i % samples) + 0.5) / samples;
     const y = (Math.floor(i / samples) + 0.5) / samples;
-    if (isMaterial(outline, [x * outline.length, y * outline.width])) inside++;
+    if (isMaterial(outline, { x: x * outline.length, y: y * outline.width })) inside++;
   }
   return (inside / samples ** 2) * outline.length * outline.width;
 }
@@ -85,7 +77,7 @@ export interface FaceGuides {
   /** Strips of another make-up, their sides among the lines too. */
   readonly boxes: readonly MeshBox[];
   /** Places where strains pile up. */
-  readonly corners: readonly Spot[];
+  readonly corners: readonly Point2[];
   /** Width of a row of elements along all rims, m. */
   readonly rim: number;
 }
@@ -127,16 +119,16 @@ export function faceMesh(
 function rimPlaces(
   { length, width }: Outline,
   [columns, rows]: readonly [readonly number[], readonly number[]],
-): Spot[] {
+): Point2[] {
   const second = (lines: readonly number[]): readonly number[] => lines.filter((_, i) => i % 2 === 0);
   return [
-    ...second(columns).flatMap((x): Spot[] => [
-      [x, 0],
-      [x, width],
+    ...second(columns).flatMap((x) => [
+      { x, y: 0 },
+      { x, y: width },
     ]),
-    ...second(rows).flatMap((y): Spot[] => [
-      [0, y],
-      [length, y],
+    ...second(rows).flatMap((y) => [
+      { x: 0, y },
+      { x: length, y },
     ]),
   ];
 }

@@ -1,7 +1,7 @@
 /** Every line a mesh must follow, cut where lines meet, with no place twice. */
 
-import { circleOf, type Side } from "../../shape/index.js";
-import { type Arc, apart, type Cutout, isMaterial, type Outline, type Spot } from "./outline.js";
+import { apart, circleOf, halfWay, type Point2, type Side } from "../../shape/index.js";
+import { type Arc, type Cutout, isMaterial, type Outline } from "./outline.js";
 import { toSide } from "./outline-faults.js";
 import { keyOf } from "./quad-mesh.js";
 import type { MeshGuides, SizeAt } from "./size.js";
@@ -12,7 +12,7 @@ export type PlanarSide = readonly [from: number, to: number, bounds: boolean];
 /** Places, and pairs of them that are joined. */
 export interface PlanarSides {
   /** The places, m. */
-  readonly places: readonly Spot[];
+  readonly places: readonly Point2[];
   /** Which of them are joined. */
   readonly sides: readonly PlanarSide[];
 }
@@ -39,7 +39,7 @@ export function planarSides(outline: Outline, guides: MeshGuides, size: SizeAt):
       partsOf(line, all, guides.places, near).filter(([a, b]) => inPanel([a, b], outline, near)),
     );
   const edges = parts(whole).filter((line) => isRimOfMaterial(line, outline, near));
-  const inner = parts(boxes).filter(([a, b]) => isMaterial(outline, middle(a, b)));
+  const inner = parts(boxes).filter(([a, b]) => isMaterial(outline, halfWay(a, b)));
   return joined(edges, clearOfCusps(inner, edges, size), guides.places, outline, near);
 }
 
@@ -47,13 +47,13 @@ export function planarSides(outline: Outline, guides: MeshGuides, size: SizeAt):
 function joined(
   edges: readonly Line[],
   inner: readonly Line[],
-  wanted: readonly Spot[],
+  wanted: readonly Point2[],
   { length, width }: Outline,
   near: number,
 ): PlanarSides {
-  const places: Spot[] = [];
-  const numberOf = ([x, y]: Spot): number => {
-    const place: Spot = [ontoRim(x, length, near), ontoRim(y, width, near)];
+  const places: Point2[] = [];
+  const numberOf = ({ x, y }: Point2): number => {
+    const place = { x: ontoRim(x, length, near), y: ontoRim(y, width, near) };
     const known = places.findIndex((other) => apart(other, place) < near);
     return known >= 0 ? known : places.push(place) - 1;
   };
@@ -67,12 +67,8 @@ function joined(
   return { places, sides: [...sides.values()] };
 }
 
-function linesOf(ring: readonly Spot[]): readonly Line[] {
+function linesOf(ring: readonly Point2[]): readonly Line[] {
   return ring.map((place, i) => [place, ring[(i + 1) % ring.length]!]);
-}
-
-function middle(a: Spot, b: Spot): Spot {
-  return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 }
 
 /** A place a hair off the rim lies on it: sums of drawn sizes seldom meet it to the last digit. */
@@ -82,14 +78,14 @@ function ontoRim(at: number, extent: number, near: number): number {
 }
 
 function inPanel(line: Line, { length, width }: Outline, near: number): boolean {
-  return line.every(([x, y]) => x > -near && x < length + near && y > -near && y < width + near);
+  return line.every(({ x, y }) => x > -near && x < length + near && y > -near && y < width + near);
 }
 
 /** A line on the panel's own sides counts where material lies behind it; one inside the panel always. */
 function isRimOfMaterial([a, b]: Line, outline: Outline, near: number): boolean {
-  const [x, y] = middle(a, b);
-  const behind: Spot = [pulledIn(x, outline.length, near), pulledIn(y, outline.width, near)];
-  return (behind[0] === x && behind[1] === y) || isMaterial(outline, behind);
+  const { x, y } = halfWay(a, b);
+  const behind = { x: pulledIn(x, outline.length, near), y: pulledIn(y, outline.width, near) };
+  return (behind.x === x && behind.y === y) || isMaterial(outline, behind);
 }
 
 function pulledIn(at: number, extent: number, near: number): number {
@@ -97,22 +93,22 @@ function pulledIn(at: number, extent: number, near: number): number {
   return Math.abs(at - extent) < near ? extent - 10 * near : at;
 }
 
-function boxRing({ left, bottom, width, height }: MeshGuides["boxes"][number]): readonly Spot[] {
+function boxRing({ left, bottom, width, height }: MeshGuides["boxes"][number]): readonly Point2[] {
   const [right, top] = [left + width, bottom + height];
   return [
-    [left, bottom],
-    [right, bottom],
-    [right, top],
-    [left, top],
+    { x: left, y: bottom },
+    { x: right, y: bottom },
+    { x: right, y: top },
+    { x: left, y: top },
   ];
 }
 
 /** A line's parts between its ends and where others meet it. */
-function partsOf([from, to]: Line, lines: readonly Line[], places: readonly Spot[], near: number): Line[] {
-  const on = (place: Spot): boolean => toSide(place, from, to) < near;
+function partsOf([from, to]: Line, lines: readonly Line[], places: readonly Point2[], near: number): Line[] {
+  const on = (place: Point2): boolean => toSide(place, from, to) < near;
   const ends = [...lines.flat(), ...places].filter(on);
   const crossings = lines.flatMap(([a, b]) => crossing(from, to, a, b) ?? []);
-  const along = (place: Spot): number => apart(from, place);
+  const along = (place: Point2): number => apart(from, place);
   const cuts = [from, to, ...ends, ...crossings]
     .sort((a, b) => along(a) - along(b))
     .filter((place, i, all) => i === 0 || apart(place, all[i - 1]!) > near);
@@ -120,18 +116,18 @@ function partsOf([from, to]: Line, lines: readonly Line[], places: readonly Spot
 }
 
 /** Where two lines cross between their ends. */
-function crossing(a: Spot, b: Spot, c: Spot, d: Spot): Spot[] | undefined {
-  const [abx, aby, cdx, cdy] = [b[0] - a[0], b[1] - a[1], d[0] - c[0], d[1] - c[1]];
+function crossing(a: Point2, b: Point2, c: Point2, d: Point2): Point2[] | undefined {
+  const [abx, aby, cdx, cdy] = [b.x - a.x, b.y - a.y, d.x - c.x, d.y - c.y];
   const turn = abx * cdy - aby * cdx;
   if (Math.abs(turn) < 1e-12 * Math.hypot(abx, aby) * Math.hypot(cdx, cdy)) return undefined;
-  const along = ((c[0] - a[0]) * cdy - (c[1] - a[1]) * cdx) / turn;
-  const other = ((c[0] - a[0]) * aby - (c[1] - a[1]) * abx) / turn;
+  const along = ((c.x - a.x) * cdy - (c.y - a.y) * cdx) / turn;
+  const other = ((c.x - a.x) * aby - (c.y - a.y) * abx) / turn;
   const within = along > 0 && along < 1 && other > 0 && other < 1;
-  return within ? [[a[0] + along * abx, a[1] + along * aby]] : undefined;
+  return within ? [{ x: a.x + along * abx, y: a.y + along * aby }] : undefined;
 }
 
 /** A straight line between two places. */
-export type Line = readonly [from: Spot, to: Spot];
+export type Line = readonly [from: Point2, to: Point2];
 
 /** Widest chord of a round hole to begin with, and of a rounded corner; refining halves those that are too long. */
 const widest = { circle: Math.PI / 6, corner: Math.PI / 4 };
@@ -144,7 +140,7 @@ const widest = { circle: Math.PI / 6, corner: Math.PI / 4 };
  * @param lines the panel's rim and all other lines to follow
  * @param near distance that counts as touching, m
  */
-function meshRing({ shape }: Cutout, lines: readonly Line[], near: number): readonly Spot[] {
+function meshRing({ shape }: Cutout, lines: readonly Line[], near: number): readonly Point2[] {
   const round = circleOf(shape);
   if (round) {
     const circle = { ...round.centre, radius: round.radius };
@@ -159,8 +155,8 @@ function meshRing({ shape }: Cutout, lines: readonly Line[], near: number): read
 }
 
 /** The beginning of a straight side; of an arc both ends and all between. */
-function sideCorners(side: Side, lines: readonly Line[], near: number): readonly Spot[] {
-  if (side.kind === "line") return [[side.from.x, side.from.y]];
+function sideCorners(side: Side, lines: readonly Line[], near: number): readonly Point2[] {
+  if (side.kind === "line") return [side.from];
   const arc = { ...side.centre, radius: side.radius };
   const end = side.start + side.sweep;
   const [from, to] = side.sweep > 0 ? [side.start, end] : [end, side.start];
@@ -177,34 +173,34 @@ function chordEnds(
   cuts: readonly number[],
   from: number,
   most: number,
-): readonly Spot[] {
+): readonly Point2[] {
   const angles = [from, ...cuts].flatMap((angle, i, all) => {
     const next = all[i + 1] ?? angle;
     const parts = Math.max(1, Math.ceil((next - angle) / most - 1e-6));
     return Array.from({ length: parts }, (_, part) => angle + ((next - angle) * part) / parts);
   });
-  return angles.map((angle): Spot => [x + radius * Math.cos(angle), y + radius * Math.sin(angle)]);
+  return angles.map((angle) => ({ x: x + radius * Math.cos(angle), y: y + radius * Math.sin(angle) }));
 }
 
 /** Where lines cross or touch a circle, rad. */
 function cutAngles({ x, y, radius }: Arc, lines: readonly Line[], near: number): number[] {
   return lines.flatMap(([a, b]) => {
-    const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-    const [dx, dy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
-    const foot = (x - a[0]) * dx + (y - a[1]) * dy;
-    const aside = (x - a[0]) * dy - (y - a[1]) * dx;
+    const length = Math.hypot(b.x - a.x, b.y - a.y);
+    const [dx, dy] = [(b.x - a.x) / length, (b.y - a.y) / length];
+    const foot = (x - a.x) * dx + (y - a.y) * dy;
+    const aside = (x - a.x) * dy - (y - a.y) * dx;
     if (Math.abs(aside) > radius + near) return [];
     const reach = Math.sqrt(Math.max(0, radius ** 2 - aside ** 2));
     return [foot - reach, foot + reach]
       .filter((along) => along > -near && along < length + near)
-      .map((along) => Math.atan2(a[1] + along * dy - y, a[0] + along * dx - x));
+      .map((along) => Math.atan2(a.y + along * dy - y, a.x + along * dx - x));
   });
 }
 
-function withoutRepeats(ring: readonly Spot[], near: number): readonly Spot[] {
+function withoutRepeats(ring: readonly Point2[], near: number): readonly Point2[] {
   return ring.filter((place, i) => {
     const next = ring[(i + 1) % ring.length]!;
-    return Math.hypot(place[0] - next[0], place[1] - next[1]) > near;
+    return Math.hypot(place.x - next.x, place.y - next.y) > near;
   });
 }
 
@@ -231,24 +227,24 @@ function clearOfCusps(lines: readonly Line[], edges: readonly Line[], size: Size
 }
 
 /** Where a line is clear of the outline that it meets at its first end; undefined when nowhere. */
-function clearEnd([from, to]: Line, edges: readonly Line[], size: SizeAt): Spot | undefined {
+function clearEnd([from, to]: Line, edges: readonly Line[], size: SizeAt): Point2 | undefined {
   const meets = edges.some(([a, b]) => isSharp(from, to, a, b) || isSharp(from, to, b, a));
   if (!meets) return from;
   const length = apart(from, to);
   for (let along = step * size(from); along < length; along += step * size(from)) {
-    const place: Spot = [
-      from[0] + ((to[0] - from[0]) * along) / length,
-      from[1] + ((to[1] - from[1]) * along) / length,
-    ];
+    const place: Point2 = {
+      x: from.x + ((to.x - from.x) * along) / length,
+      y: from.y + ((to.y - from.y) * along) / length,
+    };
     if (edges.every(([a, b]) => toSide(place, a, b) > takenUp * size(place))) return place;
   }
   return undefined;
 }
 
 /** Whether an edge from a leaves a line's first end at a sharp angle without lying on the line. */
-function isSharp(from: Spot, to: Spot, a: Spot, b: Spot): boolean {
+function isSharp(from: Point2, to: Point2, a: Point2, b: Point2): boolean {
   if (apart(from, a) > 1e-6 * apart(from, to)) return false;
-  const [ux, uy, vx, vy] = [to[0] - from[0], to[1] - from[1], b[0] - a[0], b[1] - a[1]];
+  const [ux, uy, vx, vy] = [to.x - from.x, to.y - from.y, b.x - a.x, b.y - a.y];
   const angle = Math.abs(Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy));
   return angle > 1e-6 && angle < sharp;
 }

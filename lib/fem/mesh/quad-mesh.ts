@@ -1,6 +1,7 @@
 /** A mesh of nine-node squares, from their corners. */
+import { between, halfWay, type Point2 } from "../../shape/index.js";
 import { nodePlaces, nodesPerElement, shapesAt, stretchAt } from "../element/index.js";
-import type { Arc, Spot } from "./outline.js";
+import type { Arc } from "./outline.js";
 
 /** Nodes and elements of a panel. */
 export interface QuadMesh {
@@ -42,9 +43,9 @@ export function elementNodes({ elements }: QuadMesh, element: number): Int32Arra
 }
 
 /** Middle of an element. */
-export function elementMiddle(mesh: QuadMesh, element: number): Spot {
+export function elementMiddle(mesh: QuadMesh, element: number): Point2 {
   const centre = elementNodes(mesh, element)[nodesPerElement - 1]!;
-  return [mesh.x[centre]!, mesh.y[centre]!];
+  return { x: mesh.x[centre]!, y: mesh.y[centre]! };
 }
 
 /**
@@ -54,34 +55,38 @@ export function elementMiddle(mesh: QuadMesh, element: number): Spot {
  * @param squares counterclockwise
  * @param arcs circles the outline follows
  */
-export function quadMesh(corners: readonly Spot[], squares: readonly Quad[], arcs: readonly Arc[]): QuadMesh {
+export function quadMesh(
+  corners: readonly Point2[],
+  squares: readonly Quad[],
+  arcs: readonly Arc[],
+): QuadMesh {
   const { places, quads } = withoutStrays(corners, squares);
-  const [x, y] = [places.map(([at]) => at), places.map(([, at]) => at)];
+  const [x, y] = [places.map(({ x: at }) => at), places.map(({ y: at }) => at)];
   const sides = sidesOf(quads);
   const rim: Side[] = [];
   const middles = new Map<number, number>();
-  const add = ([atX, atY]: Spot): number => {
+  const add = ({ x: atX, y: atY }: Point2): number => {
     y.push(atY);
     return x.push(atX) - 1;
   };
   for (const [key, { ends, uses }] of sides) {
     const [a, b] = ends;
-    const middle = add(uses === 1 ? onArc(places[a]!, places[b]!, arcs) : between(places[a]!, places[b]!));
+    const middle = add(uses === 1 ? onArc(places[a]!, places[b]!, arcs) : halfWay(places[a]!, places[b]!));
     middles.set(key, middle);
     if (uses === 1) rim.push([a, middle, b]);
   }
   const elements = quads.flatMap((quad) => {
     const mids = quad.map((corner, i) => middles.get(keyOf(corner, quad[(i + 1) % 4]!))!);
-    const centre = [x, y].map((at) => sum(mids, at) / 2 - sum(quad, at) / 4) as [number, number];
-    return [...quad, ...mids, add(centre)];
+    const middle = (at: readonly number[]): number => sum(mids, at) / 2 - sum(quad, at) / 4;
+    return [...quad, ...mids, add({ x: middle(x), y: middle(y) })];
   });
   return { x: Float64Array.from(x), y: Float64Array.from(y), elements: Int32Array.from(elements), rim };
 }
 
 function withoutStrays(
-  corners: readonly Spot[],
+  corners: readonly Point2[],
   squares: readonly Quad[],
-): { readonly places: readonly Spot[]; readonly quads: readonly Quad[] } {
+): { readonly places: readonly Point2[]; readonly quads: readonly Quad[] } {
   const used = [...new Set(squares.flat())].sort((a, b) => a - b);
   const numbers = new Map(used.map((corner, number) => [corner, number]));
   return {
@@ -120,11 +125,6 @@ export function endsOf(key: number): readonly [number, number] {
   return [Math.floor(key / manyNodes), key % manyNodes];
 }
 
-/** Half way between two places. */
-export function between(a: Spot, b: Spot): Spot {
-  return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-}
-
 /** In radii: a little more than a quarter of the circle. */
 const longestChord = 1.5;
 
@@ -132,17 +132,17 @@ const longestChord = 1.5;
  * Half way, or another share of the way, along the arc that both places lie on; along the straight line when there
  * is none.
  */
-export function onArc(a: Spot, b: Spot, arcs: readonly Arc[], share = 0.5): Spot {
-  const middle: Spot = [a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])];
-  const away = (place: Spot, arc: Arc): number => Math.hypot(place[0] - arc.x, place[1] - arc.y);
-  const lies = (place: Spot, arc: Arc): boolean =>
+export function onArc(a: Point2, b: Point2, arcs: readonly Arc[], share = 0.5): Point2 {
+  const middle = between(a, b, share);
+  const away = (place: Point2, arc: Arc): number => Math.hypot(place.x - arc.x, place.y - arc.y);
+  const lies = (place: Point2, arc: Arc): boolean =>
     Math.abs(away(place, arc) - arc.radius) < 1e-7 * arc.radius;
   // A longer chord joins two places of the arc without following it.
-  const short = (arc: Arc): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) < longestChord * arc.radius;
+  const short = (arc: Arc): boolean => Math.hypot(a.x - b.x, a.y - b.y) < longestChord * arc.radius;
   const arc = arcs.find((one) => short(one) && lies(a, one) && lies(b, one));
   if (!arc) return middle;
   const out = arc.radius / away(middle, arc);
-  return [arc.x + (middle[0] - arc.x) * out, arc.y + (middle[1] - arc.y) * out];
+  return { x: arc.x + (middle.x - arc.x) * out, y: arc.y + (middle.y - arc.y) * out };
 }
 
 /** Smallest over largest stretch of an element that is still good. */

@@ -6,13 +6,13 @@
  * of the finite element method, Comput. Mech. 1, 1986: the geometric mesh): only the elements that touch the corner
  * are divided, so no line of small elements runs through the rest of the panel.
  */
-import { apart, type Spot } from "./outline.js";
+import { apart, type Point2 } from "../../shape/index.js";
 import { type Quad, sidesOf } from "./quad-mesh.js";
 
 /** Corners and squares of a mesh. */
 export interface CornerMesh {
   /** Places of the corners, m. */
-  readonly places: readonly Spot[];
+  readonly places: readonly Point2[];
   /** Four corners each, counterclockwise. */
   readonly quads: readonly Quad[];
 }
@@ -47,9 +47,9 @@ export function withRimRow(
   for (const before of rim) {
     const node = before[1];
     const after = leaving.get(node)!;
-    const [x, y] = inwards(direction(places, before), direction(places, after));
+    const { x, y } = inwards(direction(places, before), direction(places, after));
     const by = (shares.get(node) ?? 1) * Math.min(width, mostOfElement * (room.get(node) ?? 0));
-    inner.set(node, all.push([places[node]![0] + by * x, places[node]![1] + by * y]) - 1);
+    inner.set(node, all.push({ x: places[node]!.x + by * x, y: places[node]!.y + by * y }) - 1);
   }
   const moved = quads.map((quad) => quad.map((corner) => inner.get(corner) ?? corner) as unknown as Quad);
   const added = rim.map(([a, b]): Quad => [a, b, inner.get(b)!, inner.get(a)!]);
@@ -61,7 +61,7 @@ export function withRimRow(
 
 /** Length of the shortest side at each node that does not run along the rim; of any side where there is none. */
 function roomInside(
-  places: readonly Spot[],
+  places: readonly Point2[],
   sides: readonly { readonly ends: readonly [number, number]; readonly uses: number }[],
 ): ReadonlyMap<number, number> {
   const room = new Map<number, number>();
@@ -78,16 +78,16 @@ function roomInside(
 }
 
 /** Where a corner goes when both its sides, with the material on their left, move in by 1. */
-function inwards(before: Spot, after: Spot): Spot {
-  const [nx, ny] = [-before[1] - after[1], before[0] + after[0]];
+function inwards(before: Point2, after: Point2): Point2 {
+  const [nx, ny] = [-before.y - after.y, before.x + after.x];
   const share = 2 / (nx * nx + ny * ny);
-  return [nx * share, ny * share];
+  return { x: nx * share, y: ny * share };
 }
 
-function direction(places: readonly Spot[], [a, b]: readonly [number, number]): Spot {
+function direction(places: readonly Point2[], [a, b]: readonly [number, number]): Point2 {
   const [from, to] = [places[a]!, places[b]!];
   const length = apart(from, to);
-  return [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
+  return { x: (to.x - from.x) / length, y: (to.y - from.y) / length };
 }
 
 /** Size of a ring as a share of the one outside it. */
@@ -101,8 +101,8 @@ const ringCount = 3;
  * @param mesh without rings
  * @param corners where strains pile up
  */
-export function withCornerRings(mesh: CornerMesh, corners: readonly Spot[]): CornerMesh {
-  const near = 1e-7 * Math.max(...mesh.places.flat());
+export function withCornerRings(mesh: CornerMesh, corners: readonly Point2[]): CornerMesh {
+  const near = 1e-7 * Math.max(...mesh.places.flatMap(({ x, y }) => [x, y]));
   return corners.reduce((before, corner) => {
     const node = before.places.findIndex((place) => apart(place, corner) < near);
     return node < 0 ? before : ringed(before, node);
@@ -111,16 +111,16 @@ export function withCornerRings(mesh: CornerMesh, corners: readonly Spot[]): Cor
 
 function ringed({ places, quads }: CornerMesh, node: number): CornerMesh {
   const all = [...places];
-  const [cx, cy] = places[node]!;
+  const { x: cx, y: cy } = places[node]!;
   const inwards = new Map<number, readonly number[]>();
   /** A place and what it becomes on each ring, the outermost first. */
   const towards = (from: number): readonly number[] => {
     const known = inwards.get(from);
     if (known) return known;
-    const [x, y] = places[from]!;
+    const { x, y } = places[from]!;
     const added = Array.from({ length: ringCount }, (_, i) => {
       const share = ringShare ** (i + 1);
-      return all.push([cx + share * (x - cx), cy + share * (y - cy)]) - 1;
+      return all.push({ x: cx + share * (x - cx), y: cy + share * (y - cy) }) - 1;
     });
     const line = [from, ...added];
     inwards.set(from, line);

@@ -1,6 +1,6 @@
 /** What a mesh must follow, and how large its elements may be. */
-import { type Box2, sharpCornersOf } from "../../shape/index.js";
-import { apart, arcsOf, type Outline, type Spot } from "./outline.js";
+import { apart, type Box2, type Point2, sharpCornersOf } from "../../shape/index.js";
+import { arcsOf, type Outline } from "./outline.js";
 
 /** A rectangle whose sides must be mesh lines: a patch of load, a batten. */
 export type MeshBox = Box2;
@@ -10,17 +10,17 @@ export interface MeshGuides {
   /** Rectangles whose sides must be mesh lines. */
   readonly boxes: readonly MeshBox[];
   /** Sharp corners inside the panel, where strains pile up. */
-  readonly corners: readonly Spot[];
+  readonly corners: readonly Point2[];
   /** Width of a row of elements along all rims, m. */
   readonly rim: number;
   /** Whether other faces share the panel's four sides: then no node is added there but the places. */
   readonly shared: boolean;
   /** Places that shall be nodes where there is room. */
-  readonly places: readonly Spot[];
+  readonly places: readonly Point2[];
 }
 
 /** How large elements may be at a place, m. */
-export type SizeAt = (place: Spot) => number;
+export type SizeAt = (place: Point2) => number;
 
 /** How fast elements grow away from a corner: size per distance. */
 const growth = 0.35;
@@ -34,15 +34,20 @@ const arcShare = 1 / 4;
  * Sharp corners inside the panel, where strains pile up: where the material turns back on itself, and where a strip
  * of another make-up ends.
  */
-export function sharpCorners({ length, width, cutouts }: Outline, strips: readonly Box2[]): readonly Spot[] {
-  const ofCutouts = cutouts.flatMap(({ shape }) => sharpCornersOf(shape)).map(({ x, y }): Spot => [x, y]);
-  const ofStrips = strips.flatMap(({ left, bottom, width: across, height }): Spot[] => [
-    [left, bottom],
-    [left + across, bottom],
-    [left + across, bottom + height],
-    [left, bottom + height],
+export function sharpCorners(
+  { length, width, cutouts }: Outline,
+  strips: readonly Box2[],
+): readonly Point2[] {
+  const ofCutouts = cutouts
+    .flatMap(({ shape }) => sharpCornersOf(shape))
+    .map(({ x, y }): Point2 => ({ x, y }));
+  const ofStrips = strips.flatMap(({ left, bottom, width: across, height }): Point2[] => [
+    { x: left, y: bottom },
+    { x: left + across, y: bottom },
+    { x: left + across, y: bottom + height },
+    { x: left, y: bottom + height },
   ]);
-  return [...ofCutouts, ...ofStrips].filter(([x, y]) => x > 0 && x < length && y > 0 && y < width);
+  return [...ofCutouts, ...ofStrips].filter(({ x, y }) => x > 0 && x < length && y > 0 && y < width);
 }
 
 /**
@@ -52,14 +57,14 @@ export function sharpCorners({ length, width, cutouts }: Outline, strips: readon
  * @param corners sharp ones
  * @param largest size far from any of them, m
  */
-export function gradedSize(outline: Outline, corners: readonly Spot[], largest: number): SizeAt {
+export function gradedSize(outline: Outline, corners: readonly Point2[], largest: number): SizeAt {
   const arcs = outline.cutouts.flatMap(arcsOf);
   return (place) => {
     let size = largest;
     for (const corner of corners)
       size = Math.min(size, cornerShare * largest + growth * apart(place, corner));
     for (const arc of arcs) {
-      const away = Math.max(0, apart(place, [arc.x, arc.y]) - arc.radius);
+      const away = Math.max(0, apart(place, { x: arc.x, y: arc.y }) - arc.radius);
       const own = Math.max((2 * Math.PI * arc.radius) / aroundCircle, arcShare * largest);
       size = Math.min(size, own + growth * away);
     }

@@ -1,6 +1,7 @@
 /** The mesh of any panel: triangles joined in pairs where they make a good square, then all of them split. */
 
-import { type Arc, apart, arcsOf, isMaterial, type Outline, type Spot } from "./outline.js";
+import { apart, type Point2 } from "../../shape/index.js";
+import { type Arc, arcsOf, isMaterial, type Outline } from "./outline.js";
 import { toSide } from "./outline-faults.js";
 import { type PlanarSides, planarSides } from "./planar-sides.js";
 import { endsOf, keyOf, onArc, type Quad, sidesOf } from "./quad-mesh.js";
@@ -30,7 +31,7 @@ export function splitCorners(outline: Outline, guides: MeshGuides, size: SizeAt)
     size: triangleSize,
     stays: (a, b) => guides.shared && followsBox(a, b, whole(outline)),
   });
-  const onGuides = (a: Spot, b: Spot): boolean => guides.boxes.some((box) => followsBox(a, b, box));
+  const onGuides = (a: Point2, b: Point2): boolean => guides.boxes.some((box) => followsBox(a, b, box));
   return splitFaces(places, pairedFaces(places, corners, onGuides), arcs);
 }
 
@@ -39,13 +40,18 @@ function whole({ length, width }: Outline): MeshGuides["boxes"][number] {
 }
 
 /** A regular start: a square lattice of places that keep their distance from all sides. */
-function seeds({ length, width, ...rest }: Outline, { places, sides }: PlanarSides, size: SizeAt): Spot[] {
+function seeds({ length, width, ...rest }: Outline, { places, sides }: PlanarSides, size: SizeAt): Point2[] {
   const outline = { length, width, ...rest };
-  const largest = Math.max(size([0, 0]), size([length, 0]), size([0, width]), size([length, width]));
+  const largest = Math.max(
+    size({ x: 0, y: 0 }),
+    size({ x: length, y: 0 }),
+    size({ x: 0, y: width }),
+    size({ x: length, y: width }),
+  );
   const [columns, rows] = [length, width].map((extent) => Math.max(1, Math.round(extent / largest)));
-  const lattice = Array.from({ length: (columns! - 1) * (rows! - 1) }, (_, i): Spot => {
+  const lattice = Array.from({ length: (columns! - 1) * (rows! - 1) }, (_, i): Point2 => {
     const [column, row] = [1 + (i % (columns! - 1)), 1 + Math.floor(i / (columns! - 1))];
-    return [(column * length) / columns!, (row * width) / rows!];
+    return { x: (column * length) / columns!, y: (row * width) / rows! };
   });
   return lattice.filter(
     (place) =>
@@ -56,16 +62,20 @@ function seeds({ length, width, ...rest }: Outline, { places, sides }: PlanarSid
 }
 
 /** Whether a side runs along the border of a box. */
-function followsBox(a: Spot, b: Spot, { left, bottom, width, height }: MeshGuides["boxes"][number]): boolean {
+function followsBox(
+  a: Point2,
+  b: Point2,
+  { left, bottom, width, height }: MeshGuides["boxes"][number],
+): boolean {
   const near = 1e-7 * (width + height);
-  const both = (axis: 0 | 1, at: number): boolean =>
+  const both = (axis: "x" | "y", at: number): boolean =>
     Math.abs(a[axis] - at) < near && Math.abs(b[axis] - at) < near;
-  return both(0, left) || both(0, left + width) || both(1, bottom) || both(1, bottom + height);
+  return both("x", left) || both("x", left + width) || both("y", bottom) || both("y", bottom + height);
 }
 
 /** Every face split into squares from its middle to the middles of its sides. */
 function splitFaces(
-  places: readonly Spot[],
+  places: readonly Point2[],
   faces: readonly (readonly number[])[],
   arcs: readonly Arc[],
 ): CornerMesh {
@@ -83,9 +93,9 @@ function splitFaces(
   return { places: all, quads };
 }
 
-function middleOf(places: readonly Spot[]): Spot {
-  const sum = places.reduce<[number, number]>(([x, y], place) => [x + place[0], y + place[1]], [0, 0]);
-  return [sum[0] / places.length, sum[1] / places.length];
+function middleOf(places: readonly Point2[]): Point2 {
+  const mean = (axis: "x" | "y"): number => places.reduce((sum, at) => sum + at[axis], 0) / places.length;
+  return { x: mean("x"), y: mean("y") };
 }
 
 /** A pair whose worst corner is further from a right angle than this stays two triangles, rad. */
@@ -99,9 +109,9 @@ const farthestFromSquare = (50 * Math.PI) / 180;
  * @param stays whether the side between two places must remain
  */
 function pairedFaces(
-  places: readonly Spot[],
+  places: readonly Point2[],
   triangles: readonly (readonly [number, number, number])[],
-  stays: (a: Spot, b: Spot) => boolean,
+  stays: (a: Point2, b: Point2) => boolean,
 ): readonly (readonly number[])[] {
   const pairs = possiblePairs(places, triangles, stays).sort((a, b) => a.away - b.away);
   const used = new Set<number>();
@@ -126,9 +136,9 @@ interface Pair {
 }
 
 function possiblePairs(
-  places: readonly Spot[],
+  places: readonly Point2[],
   triangles: readonly (readonly [number, number, number])[],
-  stays: (a: Spot, b: Spot) => boolean,
+  stays: (a: Point2, b: Point2) => boolean,
 ): Pair[] {
   const owners = new Map<number, number[]>();
   triangles.forEach((triangle, index) => {
@@ -156,9 +166,13 @@ function joined(
   return [first[apex]!, first[(apex + 1) % 3]!, far, first[(apex + 2) % 3]!];
 }
 
-function fromSquare(places: readonly Spot[], square: readonly number[], i: number): number {
-  const [before, at, after] = [3, 0, 1].map((step) => places[square[(i + step) % 4]!]!) as [Spot, Spot, Spot];
-  const [px, py, nx, ny] = [before[0] - at[0], before[1] - at[1], after[0] - at[0], after[1] - at[1]];
+function fromSquare(places: readonly Point2[], square: readonly number[], i: number): number {
+  const [before, at, after] = [3, 0, 1].map((step) => places[square[(i + step) % 4]!]!) as [
+    Point2,
+    Point2,
+    Point2,
+  ];
+  const [px, py, nx, ny] = [before.x - at.x, before.y - at.y, after.x - at.x, after.y - at.y];
   const angle = Math.atan2(nx * py - ny * px, px * nx + py * ny);
   return Math.abs(angle - Math.PI / 2);
 }

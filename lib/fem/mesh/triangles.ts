@@ -6,7 +6,8 @@
 
 import Delaunator from "delaunator";
 import { Refusal } from "../../refusal.js";
-import { type Arc, apart, type Spot } from "./outline.js";
+import { apart, halfWay, type Point2, turnOf } from "../../shape/index.js";
+import type { Arc } from "./outline.js";
 import type { PlanarSide } from "./planar-sides.js";
 import { keyOf, onArc } from "./quad-mesh.js";
 import type { SizeAt } from "./size.js";
@@ -14,9 +15,9 @@ import type { SizeAt } from "./size.js";
 /** What to triangulate. */
 export interface TriangleTask {
   /** Places that stay where they are; sides join pairs of them. */
-  readonly places: readonly Spot[];
+  readonly places: readonly Point2[];
   /** Places to begin with, which may be moved. */
-  readonly seeds: readonly Spot[];
+  readonly seeds: readonly Point2[];
   /** Pairs of places that must be joined by sides. */
   readonly sides: readonly PlanarSide[];
   /** Circles that halved sides return to. */
@@ -24,13 +25,13 @@ export interface TriangleTask {
   /** How large triangles may be. */
   readonly size: SizeAt;
   /** Whether a side must stay whole: one that another face shares. */
-  readonly stays: (a: Spot, b: Spot) => boolean;
+  readonly stays: (a: Point2, b: Point2) => boolean;
 }
 
 /** Triangles by their corners. */
 export interface Triangles {
   /** Corners of the triangles, m. */
-  readonly places: readonly Spot[];
+  readonly places: readonly Point2[];
   /** Three corners each, counterclockwise. */
   readonly corners: readonly (readonly [number, number, number])[];
 }
@@ -54,7 +55,7 @@ const smoothings = 4;
 export function triangulate(task: TriangleTask): Triangles {
   let places = [...task.places, ...task.seeds];
   let { sides } = task;
-  const unit = Math.max(...task.places.map(([x, y]) => Math.abs(x) + Math.abs(y)));
+  const unit = Math.max(...task.places.map(({ x, y }) => Math.abs(x) + Math.abs(y)));
   const halving: Halving = { arcs: task.arcs, sharp: sharpPlaces(task), unit };
   for (let round = 0; round < mostRounds && places.length < mostPlaces; round++) {
     const corners = delaunay(places);
@@ -73,8 +74,12 @@ export function triangulate(task: TriangleTask): Triangles {
 }
 
 /** All triangles over the places. */
-function delaunay(places: readonly Spot[]): [number, number, number][] {
-  const { triangles } = Delaunator.from(places as Spot[]);
+function delaunay(places: Point2[]): [number, number, number][] {
+  const { triangles } = Delaunator.from(
+    places,
+    ({ x }) => x,
+    ({ y }) => y,
+  );
   return Array.from({ length: triangles.length / 3 }, (_, i) => [
     triangles[3 * i]!,
     triangles[3 * i + 2]!,
@@ -84,7 +89,7 @@ function delaunay(places: readonly Spot[]): [number, number, number][] {
 
 /** Sides that are no side of a triangle, too long, or have a corner in their circle. */
 function crowdedSides(
-  places: readonly Spot[],
+  places: readonly Point2[],
   sides: readonly PlanarSide[],
   corners: readonly (readonly number[])[],
   { size, stays }: TriangleTask,
@@ -94,7 +99,7 @@ function crowdedSides(
   sides.forEach(([a, b], index) => {
     const [from, to] = [places[a]!, places[b]!];
     if (stays(from, to)) return;
-    const middle: Spot = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+    const middle = halfWay(from, to);
     const facing = apexes.get(keyOf(a, b));
     const reach = apart(from, to) / 2;
     const wanted = size(middle);
@@ -120,11 +125,14 @@ function apexesOf(corners: readonly (readonly number[])[]): Map<number, number[]
 }
 
 /** Whether a place lies in the material as its sides bound it: arcs as the chords they are now. */
-function insideOf(places: readonly Spot[], sides: readonly PlanarSide[]): (place: Spot) => boolean {
+function insideOf(places: readonly Point2[], sides: readonly PlanarSide[]): (place: Point2) => boolean {
   const edges = sides
     .filter(([, , bounds]) => bounds)
-    .map(([a, b]) => [...places[a]!, ...places[b]!] as [number, number, number, number]);
-  return ([x, y]) => {
+    .map(([a, b]) => {
+      const [from, to] = [places[a]!, places[b]!];
+      return [from.x, from.y, to.x, to.y] as const;
+    });
+  return ({ x, y }) => {
     let inside = false;
     for (const [ax, ay, bx, by] of edges)
       if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) inside = !inside;
@@ -134,16 +142,16 @@ function insideOf(places: readonly Spot[], sides: readonly PlanarSide[]): (place
 
 /** Circumcentres of poor triangles, or the sides that they would crowd. */
 function improvements(
-  places: readonly Spot[],
+  places: readonly Point2[],
   sides: readonly PlanarSide[],
   corners: readonly (readonly [number, number, number])[],
   { size, stays }: TriangleTask,
-): { places: Spot[]; sides: Set<number> } {
-  const added = { places: [] as Spot[], sides: new Set<number>() };
+): { places: Point2[]; sides: Set<number> } {
+  const added = { places: [] as Point2[], sides: new Set<number>() };
   const inside = insideOf(places, sides);
   for (const triangle of corners) {
-    const [a, b, c] = triangle.map((corner) => places[corner]!) as [Spot, Spot, Spot];
-    const middle: Spot = [(a[0] + b[0] + c[0]) / 3, (a[1] + b[1] + c[1]) / 3];
+    const [a, b, c] = triangle.map((corner) => places[corner]!) as [Point2, Point2, Point2];
+    const middle = { x: (a.x + b.x + c.x) / 3, y: (a.y + b.y + c.y) / 3 };
     if (!isSolid(a, b, c) || !inside(middle)) continue;
     const wanted = size(middle);
     const lengths = [apart(a, b), apart(b, c), apart(c, a)];
@@ -167,18 +175,18 @@ function improvements(
   return added;
 }
 
-function liesInCircleOf(place: Spot, from: Spot, to: Spot): boolean {
-  const middle: Spot = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+function liesInCircleOf(place: Point2, from: Point2, to: Point2): boolean {
+  const middle = halfWay(from, to);
   return apart(place, middle) < 0.999 * (apart(from, to) / 2);
 }
 
-function circumcircle(a: Spot, b: Spot, c: Spot): { centre: Spot; radius: number } {
-  const [bx, by] = [b[0] - a[0], b[1] - a[1]];
-  const [cx, cy] = [c[0] - a[0], c[1] - a[1]];
+function circumcircle(a: Point2, b: Point2, c: Point2): { centre: Point2; radius: number } {
+  const [bx, by] = [b.x - a.x, b.y - a.y];
+  const [cx, cy] = [c.x - a.x, c.y - a.y];
   const twice = 2 * (bx * cy - by * cx);
   const [bb, cc] = [bx * bx + by * by, cx * cx + cy * cy];
   const [x, y] = [(cy * bb - by * cc) / twice, (bx * cc - cx * bb) / twice];
-  return { centre: [a[0] + x, a[1] + y], radius: Math.hypot(x, y) };
+  return { centre: { x: a.x + x, y: a.y + y }, radius: Math.hypot(x, y) };
 }
 
 /** What halving a side must heed. */
@@ -201,7 +209,7 @@ function sharpPlaces({ places, sides }: TriangleTask): ReadonlySet<number> {
       [a, b],
       [b, a],
     ] as const) {
-      const angle = Math.atan2(places[to]![1] - places[from]![1], places[to]![0] - places[from]![0]);
+      const angle = Math.atan2(places[to]!.y - places[from]!.y, places[to]!.x - places[from]!.x);
       headings.set(from, [...(headings.get(from) ?? []), angle]);
     }
   const isSharp = (angles: number[]): boolean =>
@@ -215,16 +223,16 @@ function sharpPlaces({ places, sides }: TriangleTask): ReadonlySet<number> {
 }
 
 function withHalved(
-  places: readonly Spot[],
+  places: readonly Point2[],
   sides: readonly PlanarSide[],
   split: ReadonlySet<number>,
   halving: Halving,
-): { places: Spot[]; sides: PlanarSide[] } {
+): { places: Point2[]; sides: PlanarSide[] } {
   const all = [...places];
   const kept = sides.flatMap((side, index): PlanarSide[] => {
     if (!split.has(index)) return [side];
     const [a, b, bounds] = side;
-    const middle = all.push(halfWay(places, side, halving)) - 1;
+    const middle = all.push(halfOf(places, side, halving)) - 1;
     return [
       [a, middle, bounds],
       [middle, b, bounds],
@@ -236,7 +244,7 @@ function withHalved(
 /**
  * The middle of a side; beside a sharp corner a half, quarter or so of the unit from it, so that its sides end alike.
  */
-function halfWay(places: readonly Spot[], [a, b]: PlanarSide, { arcs, sharp, unit }: Halving): Spot {
+function halfOf(places: readonly Point2[], [a, b]: PlanarSide, { arcs, sharp, unit }: Halving): Point2 {
   const [from, to] = [places[a]!, places[b]!];
   if (sharp.has(a) === sharp.has(b)) return onArc(from, to, arcs);
   const length = apart(from, to);
@@ -246,7 +254,7 @@ function halfWay(places: readonly Spot[], [a, b]: PlanarSide, { arcs, sharp, uni
 
 /** Evens the triangles out: free places move to the middle of their neighbours, as long as the sides stay. */
 function finished(
-  places: readonly Spot[],
+  places: readonly Point2[],
   sides: readonly PlanarSide[],
   { places: kept }: TriangleTask,
 ): Triangles {
@@ -260,8 +268,8 @@ function finished(
     best = moved;
   }
   const corners = delaunay(best).filter((triangle) => {
-    const [a, b, c] = triangle.map((corner) => best[corner]!) as [Spot, Spot, Spot];
-    return isSolid(a, b, c) && inside([(a[0] + b[0] + c[0]) / 3, (a[1] + b[1] + c[1]) / 3]);
+    const [a, b, c] = triangle.map((corner) => best[corner]!) as [Point2, Point2, Point2];
+    return isSolid(a, b, c) && inside({ x: (a.x + b.x + c.x) / 3, y: (a.y + b.y + c.y) / 3 });
   });
   return { places: best, corners };
 }
@@ -270,10 +278,10 @@ function finished(
  * Each free place in the middle of its neighbours, unless a triangle around it gets flatter than the flattest was.
  */
 function smoothed(
-  places: readonly Spot[],
+  places: readonly Point2[],
   corners: readonly (readonly [number, number, number])[],
   fixed: ReadonlySet<number>,
-): Spot[] {
+): Point2[] {
   const around = places.map((): (readonly [number, number, number])[] => []);
   for (const triangle of corners) for (const corner of triangle) around[corner]!.push(triangle);
   const all = [...places];
@@ -291,23 +299,22 @@ function smoothed(
 function middleOfOthers(
   triangles: readonly (readonly number[])[],
   node: number,
-  places: readonly Spot[],
-): Spot {
+  places: readonly Point2[],
+): Point2 {
   const others = triangles.flat().filter((corner) => corner !== node);
-  const mean = (axis: 0 | 1): number =>
+  const mean = (axis: "x" | "y"): number =>
     others.reduce((sum, corner) => sum + places[corner]![axis], 0) / others.length;
-  return [mean(0), mean(1)];
+  return { x: mean("x"), y: mean("y") };
 }
 
 /** A triangle flatter than this has its corners on one line but for rounding. */
 const flat = 1e-6;
 
-function isSolid(a: Spot, b: Spot, c: Spot): boolean {
+function isSolid(a: Point2, b: Point2, c: Point2): boolean {
   return roundness(a, b, c) > flat;
 }
 
 /** Twice a triangle's area over the square of its longest side: negative when turned over. */
-function roundness(a: Spot, b: Spot, c: Spot): number {
-  const twice = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
-  return twice / Math.max(apart(a, b), apart(b, c), apart(c, a)) ** 2;
+function roundness(a: Point2, b: Point2, c: Point2): number {
+  return turnOf(a, b, c) / Math.max(apart(a, b), apart(b, c), apart(c, a)) ** 2;
 }

@@ -1,7 +1,8 @@
 import { at as entry } from "../../algebra/lists.js";
 import { Refusal } from "../../refusal.js";
+import type { Point2 } from "../../shape/index.js";
 import { nodesPerElement, shapesAt, stretchAt } from "../element/index.js";
-import { elementCount, elementNodes, elementPlaces, type QuadMesh, type Spot } from "../mesh/index.js";
+import { elementCount, elementNodes, elementPlaces, type QuadMesh } from "../mesh/index.js";
 
 /** Where a place lies in the mesh: an element, and the weights of its nodes. */
 export interface Location {
@@ -21,15 +22,15 @@ const slack = 1e-3;
  *
  * @throws Refusal when the place lies in no element
  */
-export function locate(mesh: QuadMesh, place: Spot): Location {
+export function locate(mesh: QuadMesh, place: Point2): Location {
   for (let element = 0; element < elementCount(mesh); element++) {
     const { x, y } = elementPlaces(mesh, element);
-    if (!isNear(x, place[0]) || !isNear(y, place[1])) continue;
-    const [xi, eta] = inSquare(x, y, place);
+    if (!isNear(x, place.x) || !isNear(y, place.y)) continue;
+    const { x: xi, y: eta } = inSquare(x, y, place);
     if (Math.max(Math.abs(xi), Math.abs(eta)) < 1 + slack)
       return { element, nodes: elementNodes(mesh, element), weights: shapesAt(xi, eta).value };
   }
-  throw new Refusal(`panel: the place ${place[0]}, ${place[1]} m lies on no material`);
+  throw new Refusal(`panel: the place ${place.x}, ${place.y} m lies on no material`);
 }
 
 function isNear(values: Float64Array, at: number): boolean {
@@ -39,17 +40,17 @@ function isNear(values: Float64Array, at: number): boolean {
 }
 
 /** The place in the element's square, by Newton's steps. */
-function inSquare(x: Float64Array, y: Float64Array, place: Spot): Spot {
+function inSquare(x: Float64Array, y: Float64Array, place: Point2): Point2 {
   let [xi, eta] = [0, 0];
   for (let step = 0; step < 12; step++) {
     const shapes = shapesAt(xi, eta);
     const { xXi, xEta, yXi, yEta, area } = stretchAt(shapes, x, y);
-    const offX = place[0] - weighted(shapes.value, x);
-    const offY = place[1] - weighted(shapes.value, y);
+    const offX = place.x - weighted(shapes.value, x);
+    const offY = place.y - weighted(shapes.value, y);
     xi += (offX * yEta - offY * xEta) / area;
     eta += (offY * xXi - offX * yXi) / area;
   }
-  return [xi, eta];
+  return { x: xi, y: eta };
 }
 
 function weighted(weights: Float64Array, values: Float64Array): number {

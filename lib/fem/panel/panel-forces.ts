@@ -1,7 +1,9 @@
 /** What a bent panel has to bear inside: its largest moments, and the shear at its held edges. */
+
 import { at as entry } from "../../algebra/lists.js";
+import { apart, type Point2 } from "../../shape/index.js";
 import { dofsPerNode, type Sheet } from "../element/index.js";
-import { apart, type Spot, sharpCorners } from "../mesh/index.js";
+import { sharpCorners } from "../mesh/index.js";
 import type { HeldLine, PanelProblem } from "./panel-problem.js";
 import { reactions } from "./panel-results.js";
 import { across, sidesOnLine } from "./panel-supports.js";
@@ -28,11 +30,11 @@ export function panelForcesOf(panel: DeflectedPanel): PanelForces {
   const { mesh, problem } = panel.structure;
   const limitless = limitlessPlaces(problem);
   const reach = thicknessOf(problem);
-  const counts = (at: Spot): boolean => !limitless.some((place) => apart(place, at) < reach);
+  const counts = (at: Point2): boolean => !limitless.some((place) => apart(place, at) < reach);
   const most = { alongX: 0, alongY: 0, twist: twistOf(panel, counts) };
   for (const field of strainFields(panel)) {
     for (let node = 0; node < mesh.x.length; node++) {
-      if (!field.covers[node] || !counts([entry(mesh.x, node), entry(mesh.y, node)])) continue;
+      if (!field.covers[node] || !counts({ x: entry(mesh.x, node), y: entry(mesh.y, node) })) continue;
       const [x, y] = momentsInSheet(problem.sheet, field.sheet, strainsAt(field, node));
       most.alongX = Math.max(most.alongX, Math.abs(x));
       most.alongY = Math.max(most.alongY, Math.abs(y));
@@ -42,12 +44,12 @@ export function panelForcesOf(panel: DeflectedPanel): PanelForces {
 }
 
 /** Twisting fades within a thickness of an edge that is free to turn, so nodes there say too little: seen inside elements. */
-function twistOf(panel: DeflectedPanel, counts: (at: Spot) => boolean): number {
+function twistOf(panel: DeflectedPanel, counts: (at: Point2) => boolean): number {
   let most = 0;
   panel.structure.sheets.forEach((sheet, element) => {
-    for (const { dx, dy, values } of strainSamples(panel, element, [0, 0])) {
+    for (const { dx, dy, values } of strainSamples(panel, element, { x: 0, y: 0 })) {
       const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = values;
-      if (!counts([dx, dy])) continue;
+      if (!counts({ x: dx, y: dy })) continue;
       const [, , twist] = momentsInSheet(panel.structure.problem.sheet, sheet, [a, b, c, d, e, f]);
       most = Math.max(most, Math.abs(twist));
     }
@@ -67,7 +69,7 @@ function momentsInSheet(own: Sheet, here: Sheet, strains: Strains): readonly [nu
   return momentsOf(own, [0, 0, 0, bent(ex, kx), bent(ey, ky), bent(exy, kxy)]);
 }
 
-function limitlessPlaces({ outline, regions, heldPoints }: PanelProblem): readonly Spot[] {
+function limitlessPlaces({ outline, regions, heldPoints }: PanelProblem): readonly Point2[] {
   return [...sharpCorners(outline, regions), ...heldPoints.map(({ at }) => at)];
 }
 
@@ -76,14 +78,14 @@ function thicknessOf({ sheet: { faces } }: PanelProblem): number {
 }
 
 /** What the held edges push back with, on each metre, at the middle of each side of the mesh. */
-function edgeShearOf(panel: DeflectedPanel, limitless: readonly Spot[]): number {
+function edgeShearOf(panel: DeflectedPanel, limitless: readonly Point2[]): number {
   const { mesh, problem } = panel.structure;
   if (problem.heldLines.length === 0) return 0;
   const back = reactions(panel);
   const reach = thicknessOf(problem);
   const on = ({ from, to }: HeldLine): number[] =>
     sidesOnLine(mesh, from, to).map(([a, middle, b]) => {
-      const place = (node: number): Spot => [entry(mesh.x, node), entry(mesh.y, node)];
+      const place = (node: number): Point2 => ({ x: entry(mesh.x, node), y: entry(mesh.y, node) });
       const skip = [from, to, ...limitless].some((corner) => apart(corner, place(middle)) < reach);
       const share = (2 / 3) * apart(place(a), place(b));
       return skip ? 0 : Math.abs(entry(back, dofsPerNode * middle + across.w)) / share;

@@ -1,5 +1,7 @@
 /** The frequencies at which a panel swings, and the load at which it buckles when pressed in its own plane. */
+
 import { add, at as entry } from "../../algebra/lists.js";
+import type { Point2 } from "../../shape/index.js";
 import {
   dofsPerNode,
   elementMass,
@@ -10,10 +12,10 @@ import {
   slopeMatrix,
   squareNine,
 } from "../element/index.js";
-import { elementMiddle, elementNodes, elementPlaces, type Spot } from "../mesh/index.js";
+import { elementMiddle, elementNodes, elementPlaces } from "../mesh/index.js";
 import { displacementsUnder, factorPieces, lowestModes, type Mode, type Piece } from "../solve/index.js";
 import { locate } from "./locate.js";
-import { elementDofs, type PanelStructure, piecesOf } from "./panel-structure.js";
+import { elementDofs, inSpace, type PanelStructure, piecesOf } from "./panel-structure.js";
 import { across, heldFlat, sideShares, sidesOnLine } from "./panel-supports.js";
 import type { FactoredPanel } from "./solve-panel.js";
 import { elementStrainsAt } from "./strain-field.js";
@@ -54,7 +56,7 @@ function massPieces({ mesh, sheets }: PanelStructure): Piece[] {
     return {
       dofs: elementDofs(mesh, element),
       matrix: elementMass(x, y, sheet),
-      middle: [...elementMiddle(mesh, element), 0],
+      middle: inSpace(elementMiddle(mesh, element)),
     };
   });
 }
@@ -65,7 +67,7 @@ function mountedPieces({ problem, mesh }: PanelStructure): Piece[] {
     return {
       dofs: Int32Array.from(nodes, (node) => dofsPerNode * node + across.w),
       matrix: Float64Array.from([...weights].flatMap((a) => [...weights].map((b) => mass * a * b))),
-      middle: [...at, 0],
+      middle: inSpace(at),
     };
   });
 }
@@ -73,9 +75,9 @@ function mountedPieces({ problem, mesh }: PanelStructure): Piece[] {
 /** A load in the plane of the panel, spread along a line of its rim. */
 export interface EdgePush {
   /** One end of the line. */
-  readonly from: Spot;
+  readonly from: Point2;
   /** The other end of the line. */
-  readonly to: Spot;
+  readonly to: Point2;
   /** Force on each metre along x and y, N/m. */
   readonly x: number;
   /** Force on each metre along y, N/m. */
@@ -102,7 +104,7 @@ function flatDisplacement(structure: PanelStructure, pushes: readonly EdgePush[]
   const held = heldFlat(problem, mesh);
   const forces = new Float64Array(held.length);
   for (const { from, to, x, y } of pushes) {
-    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    const length = Math.hypot(to.x - from.x, to.y - from.y);
     for (const [node, share] of sideShares(mesh, sidesOnLine(mesh, from, to))) {
       add(forces, dofsPerNode * node + across.u, share * length * x);
       add(forces, dofsPerNode * node + across.v, share * length * y);
@@ -133,6 +135,6 @@ function slopePiece(
   return {
     dofs: Int32Array.from(elementNodes(mesh, element), (node) => dofsPerNode * node + across.w),
     matrix: slopeMatrix(x, y, forces).map((value) => -value),
-    middle: [...elementMiddle(mesh, element), 0],
+    middle: inSpace(elementMiddle(mesh, element)),
   };
 }

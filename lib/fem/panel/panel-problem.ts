@@ -1,6 +1,7 @@
 /** A flat panel to be solved: outline, make-up, how it is held, what lies on it. SI throughout. */
+import type { Point2 } from "../../shape/index.js";
 import type { Sheet } from "../element/index.js";
-import type { MeshBox, Outline, Spot } from "../mesh/index.js";
+import type { MeshBox, Outline } from "../mesh/index.js";
 
 /** A rectangle of another make-up: a strip of other thickness, a batten glued on. */
 export interface SheetRegion extends MeshBox {
@@ -18,9 +19,9 @@ export type Hold =
 /** A straight line of the rim that is held. */
 export interface HeldLine {
   /** One end of the line. */
-  readonly from: Spot;
+  readonly from: Point2;
   /** The other end of the line. */
-  readonly to: Spot;
+  readonly to: Point2;
   /** How it is held there. */
   readonly hold: Hold;
 }
@@ -28,7 +29,7 @@ export interface HeldLine {
 /** A place held down: a rivet, a foot, a caster. */
 export interface HeldPoint {
   /** The place that is held. */
-  readonly at: Spot;
+  readonly at: Point2;
   /** Spring, N/m; rigid when left out. */
   readonly spring?: number;
 }
@@ -42,15 +43,15 @@ export type PanelLoad =
   /** The same without sides that the mesh must follow: for a mesh that curved openings shape. */
   | { readonly kind: "spread"; readonly over: MeshBox; readonly force: number }
   /** A force spread along a straight line of the rim, N. */
-  | { readonly kind: "line"; readonly from: Spot; readonly to: Spot; readonly force: number }
-  | { readonly kind: "point"; readonly at: Spot; readonly force: number }
+  | { readonly kind: "line"; readonly from: Point2; readonly to: Point2; readonly force: number }
+  | { readonly kind: "point"; readonly at: Point2; readonly force: number }
   /** The panel's own weight: acceleration along +z, m/s2. */
   | { readonly kind: "weight"; readonly acceleration: number };
 
 /** Equipment mounted on the panel, which swings with it. */
 export interface MountedMass {
   /** Where it is mounted. */
-  readonly at: Spot;
+  readonly at: Point2;
   /** kg */
   readonly mass: number;
 }
@@ -74,5 +75,5 @@ export interface PanelProblem {
   /** What is mounted on it. */
   readonly masses: readonly MountedMass[];
   /** Places to look at, which become nodes where there is room. */
-  readonly places: readonly Spot[];
+  readonly places: readonly Point2[];
 }

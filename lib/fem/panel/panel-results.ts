@@ -1,7 +1,9 @@
 /** What a bent panel shows: deflections, moments, strains, reactions. */
+
 import { at as entry } from "../../algebra/lists.js";
+import type { Point2 } from "../../shape/index.js";
 import { dofsPerNode, type Sheet, shapesAt } from "../element/index.js";
-import { elementCount, elementNodes, type QuadMesh, type Spot } from "../mesh/index.js";
+import { elementCount, elementNodes, type QuadMesh } from "../mesh/index.js";
 import { timesPieces } from "../solve/index.js";
 import { locate } from "./locate.js";
 import type { PanelLoad } from "./panel-problem.js";
@@ -22,7 +24,7 @@ export interface PlacedValue {
   /** The value, in its own unit. */
   readonly value: number;
   /** The place. */
-  readonly at: Spot;
+  readonly at: Point2;
 }
 
 /** The largest deflection either way, m: at a node, or near it inside the elements that meet there. */
@@ -31,7 +33,7 @@ export function largestDeflection({ structure: { mesh }, displacement }: Deflect
   let highest = 0;
   const size = (node: number): number => Math.abs(entry(displacement, dofsPerNode * node + across.w));
   for (let node = 0; node < x.length; node++) if (size(node) > size(highest)) highest = node;
-  let most: PlacedValue = { value: 0, at: [entry(x, highest), entry(y, highest)] };
+  let most: PlacedValue = { value: 0, at: { x: entry(x, highest), y: entry(y, highest) } };
   for (let element = 0; element < elementCount(mesh); element++) {
     const nodes = elementNodes(mesh, element);
     if (!nodes.includes(highest)) continue;
@@ -40,7 +42,7 @@ export function largestDeflection({ structure: { mesh }, displacement }: Deflect
         weights.reduce((total, weight, i) => total + weight * of(entry(nodes, i)), 0);
       const value = sum((node) => entry(displacement, dofsPerNode * node + across.w));
       if (Math.abs(value) > Math.abs(most.value))
-        most = { value, at: [sum((node) => entry(x, node)), sum((node) => entry(y, node))] };
+        most = { value, at: { x: sum((node) => entry(x, node)), y: sum((node) => entry(y, node)) } };
     }
   }
   return most;
@@ -54,7 +56,7 @@ const peakWeights = Array.from({ length: (peakSteps + 1) ** 2 }, (_, i) => {
 });
 
 /** Deflection at a place, m. Throws Refusal in an opening. */
-export function deflectionAt({ structure: { mesh }, displacement }: DeflectedPanel, place: Spot): number {
+export function deflectionAt({ structure: { mesh }, displacement }: DeflectedPanel, place: Point2): number {
   const { nodes, weights } = locate(mesh, place);
   return weights.reduce(
     (sum, weight, i) => sum + weight * entry(displacement, dofsPerNode * entry(nodes, i) + across.w),
@@ -71,7 +73,7 @@ export interface LocalStrains {
 }
 
 /** Strains at a place, from the elements around it. Throws Refusal in an opening. */
-export function strainsNear(panel: BentMesh, place: Spot): LocalStrains {
+export function strainsNear(panel: BentMesh, place: Point2): LocalStrains {
   const { mesh, sheets } = panel.structure;
   const { element, nodes } = locate(mesh, place);
   const sheet = entry(sheets, element);
@@ -100,13 +102,13 @@ function reachOf({ x, y }: QuadMesh, [a = 0, , c = 0]: Int32Array): number {
 export function largestMoment(
   panel: DeflectedPanel,
   which: 0 | 1 | 2,
-  leaveOut: (place: Spot) => boolean = () => false,
+  leaveOut: (place: Point2) => boolean = () => false,
 ): PlacedValue {
   const { mesh, problem } = panel.structure;
   const field = strainFields(panel).find(({ sheet }) => sheet === problem.sheet);
-  let most: PlacedValue = { value: 0, at: [0, 0] };
+  let most: PlacedValue = { value: 0, at: { x: 0, y: 0 } };
   for (let node = 0; field && node < mesh.x.length; node++) {
-    const at: Spot = [entry(mesh.x, node), entry(mesh.y, node)];
+    const at = { x: entry(mesh.x, node), y: entry(mesh.y, node) };
     if (!field.covers[node] || leaveOut(at)) continue;
     const value = momentsOf(field.sheet, strainsAt(field, node))[which];
     if (Math.abs(value) > Math.abs(most.value)) most = { value, at };
@@ -145,20 +147,20 @@ const triangles: readonly (readonly [number, number, number])[] = [
 export function contourPieces(
   { structure: { mesh }, displacement }: DeflectedPanel,
   level: number,
-): readonly (readonly [Spot, Spot])[] {
+): readonly (readonly [Point2, Point2])[] {
   const above = (node: number): number => entry(displacement, dofsPerNode * node + across.w) - level;
-  const cut = (a: number, b: number): Spot[] => {
+  const cut = (a: number, b: number): Point2[] => {
     const [low, high] = [above(a), above(b)];
     if (low < 0 === high < 0) return [];
     const share = low / (low - high);
     return [
-      [
-        entry(mesh.x, a) + share * (entry(mesh.x, b) - entry(mesh.x, a)),
-        entry(mesh.y, a) + share * (entry(mesh.y, b) - entry(mesh.y, a)),
-      ],
+      {
+        x: entry(mesh.x, a) + share * (entry(mesh.x, b) - entry(mesh.x, a)),
+        y: entry(mesh.y, a) + share * (entry(mesh.y, b) - entry(mesh.y, a)),
+      },
     ];
   };
-  const pieces: (readonly [Spot, Spot])[] = [];
+  const pieces: (readonly [Point2, Point2])[] = [];
   for (let element = 0; element < elementCount(mesh); element++) {
     const nodes = elementNodes(mesh, element);
     for (const [i, j, k] of triangles) {

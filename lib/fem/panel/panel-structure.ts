@@ -1,5 +1,7 @@
 /** A panel as pieces: its elements, springs and supports. */
+
 import { at as entry } from "../../algebra/lists.js";
+import type { Point2 } from "../../shape/index.js";
 import {
   bendingStiffness,
   dofsPerNode,
@@ -18,7 +20,6 @@ import {
   type MeshBox,
   panelMesh,
   type QuadMesh,
-  type Spot,
   sharpCorners,
 } from "../mesh/index.js";
 import type { Piece } from "../solve/index.js";
@@ -56,7 +57,7 @@ export function panelStructure(
 ): PanelStructure {
   const { outline, regions, loads, places, heldPoints, masses } = problem;
   const patches = loads.flatMap((load): MeshBox[] => (load.kind === "patch" ? [load.over] : []));
-  const points = loads.flatMap((load): Spot[] => (load.kind === "point" ? [load.at] : []));
+  const points = loads.flatMap((load): Point2[] => (load.kind === "point" ? [load.at] : []));
   const mesh = panelMesh(
     outline,
     {
@@ -102,7 +103,10 @@ export function elementDofs(
 }
 
 /** The make-up at a place: that of the last region that covers it. */
-export function sheetAt({ regions, sheet }: Pick<PanelProblem, "regions" | "sheet">, [x, y]: Spot): Sheet {
+export function sheetAt(
+  { regions, sheet }: Pick<PanelProblem, "regions" | "sheet">,
+  { x, y }: Point2,
+): Sheet {
   const covers = ({ left, bottom, width, height }: MeshBox): boolean =>
     x > left && x < left + width && y > bottom && y < bottom + height;
   return regions.findLast(covers)?.sheet ?? sheet;
@@ -126,9 +130,14 @@ export function piecesOf(
     return {
       dofs: elementDofs(mesh, element, kinds),
       matrix: shared(x, y, sheet),
-      middle: [...elementMiddle(mesh, element), 0],
+      middle: inSpace(elementMiddle(mesh, element)),
     };
   });
+}
+
+/** A place of the panel as one of space. */
+export function inSpace({ x, y }: Point2): Piece["middle"] {
+  return [x, y, 0];
 }
 
 function springsAlong(mesh: QuadMesh, { from, to, hold }: HeldLine): readonly Piece[] {
@@ -138,7 +147,7 @@ function springsAlong(mesh: QuadMesh, { from, to, hold }: HeldLine): readonly Pi
 function springAt(mesh: QuadMesh, { at, spring }: HeldPoint): readonly Piece[] {
   if (spring === undefined) return [];
   const dofs = Int32Array.of(dofsPerNode * nodeNear(mesh, at) + across.w);
-  return [{ dofs, matrix: Float64Array.of(spring), middle: [...at, 0] }];
+  return [{ dofs, matrix: Float64Array.of(spring), middle: inSpace(at) }];
 }
 
 /** Width of the row of elements along the rim, in thicknesses. */

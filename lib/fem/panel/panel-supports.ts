@@ -1,8 +1,10 @@
 /** How a panel is held: nodes and sides by place, what cannot move, edges that turn against a stiffness. */
+
 import { add, at as entry } from "../../algebra/lists.js";
 import { Refusal } from "../../refusal.js";
+import type { Point2 } from "../../shape/index.js";
 import { dofsPerNode, lineThree, sideShapes } from "../element/index.js";
-import type { QuadMesh, Side, Spot } from "../mesh/index.js";
+import type { QuadMesh, Side } from "../mesh/index.js";
 import type { Piece } from "../solve/index.js";
 import type { PanelProblem } from "./panel-problem.js";
 
@@ -25,7 +27,9 @@ export function heldDofs(problem: PanelProblem, mesh: QuadMesh, coupled: boolean
   for (const { from, to, hold } of problem.heldLines) {
     const nodes = nodesOnLine(mesh, from, to);
     if (nodes.length === 0)
-      throw new Refusal(`${problem.name}: no rim is left where it is held, from ${from} to ${to} m`);
+      throw new Refusal(
+        `${problem.name}: no rim is left where it is held, from ${from.x},${from.y} to ${to.x},${to.y} m`,
+      );
     for (const node of nodes) holdNode(held, node, hold.kind === "clamped" ? outOfPlane : [across.w]);
   }
   for (const { at, spring } of problem.heldPoints)
@@ -49,7 +53,7 @@ function holdInPlane({ heldLines }: PanelProblem, mesh: QuadMesh, held: Uint8Arr
       for (const node of nodesOnLine(mesh, from, to)) holdNode(held, node, inPlane);
     return;
   }
-  const first = nodeNear(mesh, [0, 0]);
+  const first = nodeNear(mesh, { x: 0, y: 0 });
   let farthest = first;
   const away = (node: number): number => Math.abs(entry(mesh.x, node) - entry(mesh.x, first));
   for (let node = 0; node < mesh.x.length; node++) if (away(node) > away(farthest)) farthest = node;
@@ -69,22 +73,22 @@ function holdNode(held: Uint8Array, node: number, kinds: readonly number[]): voi
 const close = 1e-6;
 
 /** Nodes on a straight line. */
-function nodesOnLine(mesh: QuadMesh, from: Spot, to: Spot): readonly number[] {
+function nodesOnLine(mesh: QuadMesh, from: Point2, to: Point2): readonly number[] {
   const nodes: number[] = [];
   for (let node = 0; node < mesh.x.length; node++) if (isOnLine(mesh, node, from, to)) nodes.push(node);
   return nodes;
 }
 
 /** Sides of the rim on a straight line. */
-export function sidesOnLine(mesh: QuadMesh, from: Spot, to: Spot): readonly Side[] {
+export function sidesOnLine(mesh: QuadMesh, from: Point2, to: Point2): readonly Side[] {
   return mesh.rim.filter((side) => side.every((node) => isOnLine(mesh, node, from, to)));
 }
 
-function isOnLine({ x, y }: QuadMesh, node: number, from: Spot, to: Spot): boolean {
-  const dx = to[0] - from[0];
-  const dy = to[1] - from[1];
-  const ax = entry(x, node) - from[0];
-  const ay = entry(y, node) - from[1];
+function isOnLine({ x, y }: QuadMesh, node: number, from: Point2, to: Point2): boolean {
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
+  const ax = entry(x, node) - from.x;
+  const ay = entry(y, node) - from.y;
   // All times the line's length, so that no root is taken.
   const squared = dx * dx + dy * dy;
   const along = ax * dx + ay * dy;
@@ -93,7 +97,7 @@ function isOnLine({ x, y }: QuadMesh, node: number, from: Spot, to: Spot): boole
 }
 
 /** The node nearest to a place. */
-export function nodeNear({ x, y }: QuadMesh, [atX, atY]: Spot): number {
+export function nodeNear({ x, y }: QuadMesh, { x: atX, y: atY }: Point2): number {
   let nearest = 0;
   let least = Infinity;
   for (let node = 0; node < x.length; node++) {

@@ -1,6 +1,8 @@
 /** A panel factored and bent, and how its deflection answers to its make-up. */
+
 import { add, at as entry } from "../../algebra/lists.js";
 import { Refusal } from "../../refusal.js";
+import type { Point2 } from "../../shape/index.js";
 import {
   bendingStiffness,
   dofsPerNode,
@@ -16,7 +18,6 @@ import {
   elementNodes,
   elementPlaces,
   type MeshBox,
-  type Spot,
 } from "../mesh/index.js";
 import {
   displacementsUnder,
@@ -120,7 +121,7 @@ function nodeForces(structure: PanelStructure, load: PanelLoad): readonly NodeFo
   }
 }
 
-function pointForces({ mesh }: PanelStructure, at: Spot, force: number): readonly NodeForce[] {
+function pointForces({ mesh }: PanelStructure, at: Point2, force: number): readonly NodeForce[] {
   const { nodes, weights } = locate(mesh, at);
   return Array.from(nodes, (node, i): NodeForce => [node, force * entry(weights, i)]);
 }
@@ -136,7 +137,7 @@ function spreadForces(
   const shares = Array.from({ length: spreadPoints }, (_, i) => (i + 0.5) / spreadPoints);
   return shares.flatMap((a) =>
     shares.flatMap((b) =>
-      pointForces(structure, [left + a * width, bottom + b * height], force / spreadPoints ** 2),
+      pointForces(structure, { x: left + a * width, y: bottom + b * height }, force / spreadPoints ** 2),
     ),
   );
 }
@@ -164,7 +165,7 @@ function patchForces(
   return unit.map(([node, share]) => [node, (share * force) / area]);
 }
 
-function isOver({ left, bottom, width, height }: MeshBox, [x, y]: readonly [number, number]): boolean {
+function isOver({ left, bottom, width, height }: MeshBox, { x, y }: Point2): boolean {
   return x > left && x < left + width && y > bottom && y < bottom + height;
 }
 
@@ -194,7 +195,7 @@ function pressed({ mesh }: PanelStructure, pressure: (element: number) => number
  */
 export function deflectionSlopes(
   panel: DeflectedPanel,
-  at: Spot,
+  at: Point2,
   changes: readonly Sheet[],
 ): readonly number[] {
   const { structure, factors, displacement } = panel;

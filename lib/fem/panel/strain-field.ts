@@ -1,6 +1,8 @@
 /** Strains of a bent panel, taken where they are most exact and averaged at the nodes. */
+
 import { solveSquare } from "../../algebra/linear-systems.js";
 import { add, at as entry, sumOf } from "../../algebra/lists.js";
+import type { Point2 } from "../../shape/index.js";
 import {
   dofsPerNode,
   nodePlaces,
@@ -12,7 +14,7 @@ import {
   squareFour,
   stretchAt,
 } from "../element/index.js";
-import { elementCount, elementNodes, elementPlaces, type QuadMesh, type Spot } from "../mesh/index.js";
+import { elementCount, elementNodes, elementPlaces, type QuadMesh } from "../mesh/index.js";
 import type { PanelStructure } from "./panel-structure.js";
 
 /** Stretch ex, ey, gxy of the reference plane, and its change with height kx, ky, kxy (1/m). */
@@ -107,7 +109,11 @@ export function strainsAtHeight(strains: Strains, height: number): readonly [num
 }
 
 /** Strains of one element where they are most exact, seen from a place. */
-export function strainSamples(panel: BentMesh, element: number, [atX, atY]: Spot): readonly Sample[] {
+export function strainSamples(
+  panel: BentMesh,
+  element: number,
+  { x: atX, y: atY }: Point2,
+): readonly Sample[] {
   const { x, y } = elementPlaces(panel.structure.mesh, element);
   return elementStrains(panel, element).map((values, g) => {
     const { value } = entry(places, g);

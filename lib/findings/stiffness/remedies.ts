@@ -1,4 +1,5 @@
 /** What could make a panel stiffer, and what each thing buys: thicker sheet, a batten, an opening left out. */
+
 import type { PanelPart, PlacedOpening } from "../../design/index.js";
 import { type PanelProblem, type TrustedDeflection, trustedDeflection } from "../../fem/index.js";
 import {
@@ -10,6 +11,7 @@ import {
   stripMiddles,
 } from "../../model/index.js";
 import { Area, Length, Mass, Ratio } from "../../quantity/index.js";
+import type { Point2 } from "../../shape/index.js";
 import { amount, fineAmount, styleOf } from "../amount.js";
 import type { Remedy } from "../finding.js";
 
@@ -97,13 +99,13 @@ function withoutOpening(panel: PanelPart, { name, area }: PlacedOpening): PanelP
 function battenNearWorst(
   panel: PanelPart,
   drawn: PanelProblem,
-  sagsMostAt: readonly [x: number, y: number],
+  sagsMostAt: Point2,
   along: "x" | "y",
   input: ReviewInput,
   remedy: MakeRemedy,
 ): readonly PanelRemedy[] {
   const run = along === "x" ? drawn.outline.length : drawn.outline.width;
-  const worst = sagsMostAt[along === "x" ? 1 : 0];
+  const worst = sagsMostAt[along === "x" ? "y" : "x"];
   const [nearest] = clearBattens(panel, drawn, along, stripMiddles(drawn, along), input).sort(
     (a, b) => Math.abs(a.middle - worst) - Math.abs(b.middle - worst),
   );

@@ -11,7 +11,6 @@ import {
   looksOut,
   type Sheet,
   type SheetRegion,
-  type Spot,
 } from "../../fem/index.js";
 import { Length } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
@@ -36,7 +35,7 @@ export interface FacePlace {
   /** The face of the box. */
   readonly face: FaceName;
   /** The place on that face, in its own two axes, m. */
-  readonly spot: Spot;
+  readonly spot: Point2;
 }
 
 /** One body of the case. */
@@ -127,10 +126,10 @@ function placeIn(
     const fromLow = x - clearLow.x;
     return {
       face: name,
-      spot: [
-        margins[along] + (reversed ? inside[along] - fromLow : fromLow),
-        margins[across] + y - clearLow.y,
-      ],
+      spot: {
+        x: margins[along] + (reversed ? inside[along] - fromLow : fromLow),
+        y: margins[across] + y - clearLow.y,
+      },
     };
   };
 }
@@ -166,7 +165,7 @@ function boxRegions(
     const { left, bottom, width, height } = zone;
     const low = place({ x: Length.si(left), y: Length.si(bottom) }).spot;
     const high = place({ x: Length.si(left + width), y: Length.si(bottom + height) }).spot;
-    return { left: Math.min(low[0], high[0]), bottom: Math.min(low[1], high[1]), width, height, sheet: own };
+    return { left: Math.min(low.x, high.x), bottom: Math.min(low.y, high.y), width, height, sheet: own };
   });
 }
 
@@ -176,7 +175,7 @@ const octagon = Math.sqrt(Math.PI / (2 * Math.SQRT2));
 /** An opening with straight sides: those of its rectangle, an octagon of a circle's area, chords of any other arc. */
 function cutoutOf({ name, outline }: PlacedOpening, place: (point: Point2<Length>) => FacePlace): Cutout {
   const at = ({ x, y }: Point2): Point2 => {
-    const [along, across] = place({ x: Length.si(x), y: Length.si(y) }).spot;
+    const { x: along, y: across } = place({ x: Length.si(x), y: Length.si(y) }).spot;
     return { x: along, y: across };
   };
   const round = circleOf(outline);
@@ -214,7 +213,7 @@ export function leafBody(
   const plane = origin[through] + (far ? extents(problem)[through] : 0);
   const place = ({ x, y }: Point2<Length>): FacePlace => ({
     face: name,
-    spot: [reversed ? leaf.width - x : x, y],
+    spot: { x: reversed ? leaf.width - x : x, y },
   });
   const face: BoxFace = { sheet: panelSheet(leaf, input), regions: [], cutouts: [] };
   return {

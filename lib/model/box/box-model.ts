@@ -12,7 +12,6 @@ import {
   frames,
   freeBox,
   isMaterial,
-  type Spot,
 } from "../../fem/index.js";
 import type { Length } from "../../quantity/index.js";
 import type { Point2 } from "../../shape/index.js";
@@ -97,7 +96,7 @@ export function holding(
     const [along, across] = frames[face].axes;
     return {
       face,
-      spots: anywhere.flatMap((u) => anywhere.map((v): Spot => [u * size[along], v * size[across]])),
+      spots: anywhere.flatMap((u) => anywhere.map((v) => ({ x: u * size[along], y: v * size[across] }))),
     };
   });
   return onWhat(all);

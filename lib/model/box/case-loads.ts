@@ -1,4 +1,5 @@
 /** What the bodies of the case weigh, with what rides in them, in any field of acceleration. */
+
 import { at } from "../../algebra/lists.js";
 import { inverse, matrix3, scalarProduct } from "../../algebra/matrix3.js";
 import type { ContentPart, ShelfPart } from "../../design/index.js";
@@ -11,9 +12,9 @@ import {
   frames,
   nodeMasses,
   pullAt,
-  type Spot,
   weightLoad,
 } from "../../fem/index.js";
+import type { Point2 } from "../../shape/index.js";
 import { bareShelfMass, type MassItem, massItems } from "../mass/masses.js";
 import type { ReviewInput } from "../review-input.js";
 import { type BoxModel, fitted, holding, inBody } from "./box-model.js";
@@ -186,11 +187,14 @@ function shadow(
   body: number,
   face: FaceName,
   { low, size }: ContentPart["box"],
-): readonly Spot[] {
+): readonly Point2[] {
   const [along, across] = frames[face].axes;
   const [from, extent] = [inBody(at(model.bodies, body), spotOf(low)), spotOf(size)];
   return restsAt.flatMap((right) =>
-    restsAt.map((back): Spot => [from[along] + right * extent[along], from[across] + back * extent[across]]),
+    restsAt.map((back) => ({
+      x: from[along] + right * extent[along],
+      y: from[across] + back * extent[across],
+    })),
   );
 }
 
@@ -204,8 +208,8 @@ function shelfEnds(model: BoxModel, { shelf, panel }: ShelfPart): (body: number)
   return (body) => {
     const from = inBody(at(model.bodies, body), spotOf(panel.box.low));
     const extent = spotOf(panel.box.size);
-    const along = (axis: 0 | 1): readonly Spot[] =>
-      restsAt.map((share): Spot => [from[axis] + share * extent[axis], from[2]]);
+    const along = (axis: 0 | 1): readonly Point2[] =>
+      restsAt.map((share) => ({ x: from[axis] + share * extent[axis], y: from[2] }));
     const ends: readonly FaceSpots[] = (["x0", "x1"] as const).map((face) => ({ face, spots: along(1) }));
     const back: FaceSpots = { face: "y1", spots: along(0) };
     if (shelf.support === "two ends") return ends;

@@ -1,4 +1,5 @@
 /** What each load case comes to: movement, openings out of square, gaps of doors, seams, hardware, moved outlines. */
+
 import { at } from "../../algebra/lists.js";
 import {
   addRigid,
@@ -14,11 +15,11 @@ import {
   onFace,
   outOfSquare,
   rimOf,
-  type Spot,
   seamFlows,
   seamLoad,
 } from "../../fem/index.js";
 import { Refusal } from "../../refusal.js";
+import type { Point2 } from "../../shape/index.js";
 import { type BoxBody, isBeside } from "./box-body.js";
 import { linkOf } from "./case-system.js";
 import { edgePitch } from "./edge-joints.js";
@@ -123,10 +124,13 @@ function lowerCorners(problem: BoxProblem): readonly FaceSpots[] {
   const size = extents(problem);
   const near = (extent: number): readonly number[] => [inside, extent - inside];
   if (problem.faces.bottom)
-    return [{ face: "bottom", spots: near(size[0]).flatMap((x) => near(size[1]).map((y): Spot => [x, y])) }];
+    return [{ face: "bottom", spots: near(size[0]).flatMap((x) => near(size[1]).map((y) => ({ x, y }))) }];
   return (["x0", "x1", "y0", "y1"] as const)
     .filter((face) => problem.faces[face])
-    .map((face) => ({ face, spots: near(size[frames[face].axes[0]]).map((along): Spot => [along, inside]) }));
+    .map((face) => ({
+      face,
+      spots: near(size[frames[face].axes[0]]).map((along) => ({ x: along, y: inside })),
+    }));
 }
 
 /** A rigid movement as told at another place. */
@@ -244,9 +248,9 @@ function lostGap(leaf: MovedBody, frame: MovedBody, beside: readonly MovedBody[]
   const losses = [-1, 1].flatMap((out) =>
     lookedAt.flatMap((share) => {
       const far = out > 0 ? 1 : 0;
-      const beside: Spot = [off[along] + far * size.along, off[across] + share * size.across];
-      const above: Spot = [off[along] + share * size.along, off[across] + far * size.across];
-      const lost = (place: Spot, axis: 0 | 1 | 2): number =>
+      const beside = { x: off[along] + far * size.along, y: off[across] + share * size.across };
+      const above = { x: off[along] + share * size.along, y: off[across] + far * size.across };
+      const lost = (place: Point2, axis: 0 | 1 | 2): number =>
         -out * (nearest(around, place).moved[axis] - nearest(own, place).moved[axis]);
       return [lost(beside, along), lost(above, across)];
     }),
@@ -266,7 +270,7 @@ function leafRim({ structure, moved, origin }: MovedBody, frame: MovedBody): rea
   }));
 }
 
-function nearest(places: readonly RimPlace[], [x, y]: Spot): RimPlace {
+function nearest(places: readonly RimPlace[], { x, y }: Point2): RimPlace {
   const away = (one: RimPlace): number => Math.hypot(one.x - x, one.y - y);
   return places.reduce((best, one) => (away(one) < away(best) ? one : best));
 }
@@ -312,12 +316,12 @@ function outlinesOf(
 ): readonly MovedOutline[] {
   const ring = (nodes: readonly FaceNode[]): readonly MovedPlace[] =>
     aroundMiddle(nodes).map(({ node, x, y }) => ({
-      at: plus(onFace(structure.problem, name, [x, y]), origin),
+      at: plus(onFace(structure.problem, name, { x, y }), origin),
       by: atNode(moved, node),
     }));
-  const size: Spot = [Math.max(...mesh.x), Math.max(...mesh.y)];
+  const size = { x: Math.max(...mesh.x), y: Math.max(...mesh.y) };
   const sides = Array.from(numbers, (node, k) => ({ node, x: at(mesh.x, k), y: at(mesh.y, k) }));
-  const rim = sides.filter(({ x, y }) => isEnd(x, size[0]) || isEnd(y, size[1]));
+  const rim = sides.filter(({ x, y }) => isEnd(x, size.x) || isEnd(y, size.y));
   const openings = structure.problem.faces[name]?.cutouts ?? [];
   return [
     { what: body.name === body.section ? "face" : "leaf", name: body.name, places: ring(rim) },

@@ -2,7 +2,7 @@
 
 import { at } from "../../algebra/lists.js";
 import type { Fastening, HardwarePart } from "../../design/index.js";
-import type { BoxSpot, FaceSpots, Link, LinkEnd, Spot } from "../../fem/index.js";
+import type { BoxSpot, FaceSpots, Link, LinkEnd } from "../../fem/index.js";
 import { distance, extents, frames } from "../../fem/index.js";
 import { Length } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
@@ -172,7 +172,7 @@ function footLinks(model: BoxModel, part: HardwarePart, body: number): readonly 
   const { at: origin } = at(model.bodies, body);
   const below: FaceSpots = {
     face: "bottom",
-    spots: touches.map(({ x, y }): Spot => [x - origin[0], y - origin[1]]),
+    spots: touches.map(({ x, y }): Point2 => ({ x: x - origin[0], y: y - origin[1] })),
   };
   const on = holding(model, body, [below]);
   return touches.flatMap(({ x, y }) => {
@@ -294,7 +294,7 @@ function doorLatchLinks(input: ReviewInput, model: BoxModel, part: HardwarePart)
   const on = other < 0 ? model.bodies.findIndex(({ name }) => name === leaf.section) : other;
   const { at: low } = at(model.bodies, on);
   const [u, v] = frames[face].axes;
-  const spots = spread.map((spot): Spot => [spot[u] - low[u], spot[v] - low[v]]);
+  const spots = spread.map((spot) => ({ x: spot[u] - low[u], y: spot[v] - low[v] }));
   const to: LinkEnd = { part: on, fitting: fitted(model, on, part.id, [{ face, spots }], place) };
   return [{ ...held, from: endOf(input, model, part, place, number), to, along, stiffness: own }];
 }

@@ -1,7 +1,9 @@
 /** Where bodies of the case bear on each other, and the feet a section stands on when it is tried by itself. */
+
 import { at } from "../../algebra/lists.js";
-import type { BoxSpot, FaceName, FaceSpots, LinkEnd, Spot } from "../../fem/index.js";
+import type { BoxSpot, FaceName, FaceSpots, LinkEnd } from "../../fem/index.js";
 import { extents, frames } from "../../fem/index.js";
+import type { Point2 } from "../../shape/index.js";
 import { lowestSection } from "../mass/balance.js";
 import type { ReviewInput } from "../review-input.js";
 import { supportsOf } from "../travel/footprint.js";
@@ -82,7 +84,7 @@ function wallEnd(
   const size = extents(problem);
   const middle = share * size[frames[wall].axes[0]];
   const level = rim === "top" ? size[2] - inFromRim : inFromRim;
-  const spots = [-halfBearing, halfBearing].map((aside): Spot => [middle + aside, level]);
+  const spots = [-halfBearing, halfBearing].map((aside) => ({ x: middle + aside, y: level }));
   const on = { face: wall, spots };
   if (onMaterial(model, number, on).spots.length < spots.length) return undefined;
   return { part: number, fitting: fitted(model, number, `${name}, ${rim} of ${wall}`, [on], place) };
@@ -133,15 +135,15 @@ export function footEnd(
 ): LinkEnd {
   const { problem, at: origin, name } = at(model.bodies, number);
   const [length, width] = extents(problem);
-  const along = (extent: number, end: 0 | 1): readonly Spot[] =>
-    fromCorner.map((place): Spot => [end ? extent - place : place, aboveBottom]);
+  const along = (extent: number, end: 0 | 1): readonly Point2[] =>
+    fromCorner.map((place) => ({ x: end ? extent - place : place, y: aboveBottom }));
   const on: readonly FaceSpots[] = [
     { face: far ? "x1" : "x0", spots: along(width, back) },
     { face: back ? "y1" : "y0", spots: along(length, far) },
   ];
   const below: FaceSpots = {
     face: "bottom",
-    spots: fromCorner.map((place): Spot => [far ? length - place : place, back ? width - place : place]),
+    spots: fromCorner.map((place) => ({ x: far ? length - place : place, y: back ? width - place : place })),
   };
   const corner = plus(origin, [far ? length : 0, back ? width : 0, 0]);
   const there = holding(model, number, on, [below]);
@@ -174,20 +176,20 @@ export function lidLinks(model: BoxModel): readonly CaseLink[] {
 }
 
 /** Steps from a corner of a lid to where it rests beside it, along each of its sides, m. */
-const cornerRest: readonly Spot[] = [
-  [0, 0.03],
-  [0.03, 0],
+const cornerRest: readonly Point2[] = [
+  { x: 0, y: 0.03 },
+  { x: 0.03, y: 0 },
 ];
 /** The same where one of its sides meets another lid: along the other side alone. */
-const sharedRests: readonly (readonly Spot[])[] = [
+const sharedRests: readonly (readonly Point2[])[] = [
   cornerRest,
   [
-    [0.03, 0],
-    [0.06, 0],
+    { x: 0.03, y: 0 },
+    { x: 0.06, y: 0 },
   ],
   [
-    [0, 0.03],
-    [0, 0.06],
+    { x: 0, y: 0.03 },
+    { x: 0, y: 0.06 },
   ],
 ];
 
@@ -200,16 +202,16 @@ function restOf(
 ): readonly CaseLink[] {
   const [own, around] = [at(model.bodies, leaf), at(model.bodies, frame)];
   const [length, width] = extents(own.problem);
-  const side = ([x, y]: Spot, inside: number): Spot => [
-    far ? length - inside - x : inside + x,
-    back ? width - inside - y : inside + y,
-  ];
+  const side = ({ x, y }: Point2, inside: number): Point2 => ({
+    x: far ? length - inside - x : inside + x,
+    y: back ? width - inside - y : inside + y,
+  });
   const off = minus(own.at, around.at);
-  const besideOf = (steps: readonly Spot[]): FaceSpots => ({
+  const besideOf = (steps: readonly Point2[]): FaceSpots => ({
     face: "top",
-    spots: steps.map((step): Spot => {
-      const [x, y] = side(step, -restBeside);
-      return [x + off[0], y + off[1]];
+    spots: steps.map((step): Point2 => {
+      const { x, y } = side(step, -restBeside);
+      return { x: x + off[0], y: y + off[1] };
     }),
   });
   const shared = model.bodies.some((body) => isBeside(body, own));

@@ -1,4 +1,5 @@
 /** A panel that one place of it is pressed on: where it gives most, by a person, a hand or a thing. */
+
 import type { PanelPart } from "../../design/index.js";
 import {
   type HeldPanel,
@@ -9,12 +10,12 @@ import {
   type PanelPlace,
   panelPatchMoments,
   patchProblem,
-  type Spot,
 } from "../../fem/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { keptByContent } from "../../kept/index.js";
 import { type Force, Length, LineLoad, Pressure } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
+import type { Point2 } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { heldPanel, type PanelHold, stiffenedMoments } from "./panel-load.js";
 
@@ -83,7 +84,7 @@ function roomFor(
     width: held.width,
     cutouts: held.openings.map((shape) => ({ name: "opening", shape })),
   };
-  const room = keptRoom({ outline, about: weakest(held, hold), sides: [length, width] });
+  const room = keptRoom({ outline, about: weakest(held, hold), sides: { x: length, y: width } });
   if (!room) throw new Refusal("strength: openings leave no room to press on");
   return room;
 }
@@ -94,24 +95,24 @@ const mostPlaces = 240;
 /** The largest of its shrunken sizes that has room, where it has it; undefined where none has. */
 const keptRoom: (asked: {
   readonly outline: Outline;
-  readonly about: Spot;
-  readonly sides: Spot;
-}) => Room | undefined = keptByContent(mostPlaces, ({ outline, about, sides: [length, width] }) => {
+  readonly about: Point2;
+  readonly sides: Point2;
+}) => Room | undefined = keptByContent(mostPlaces, ({ outline, about, sides: { x: length, y: width } }) => {
   for (let share = 1; share * Math.min(length, width) >= thumb; share *= shrinking) {
     const [u, v] = [Math.min(share * length, outline.length), Math.min(share * width, outline.width)];
-    const clear = nearestClear(outline, about, [u, v]);
+    const clear = nearestClear(outline, about, { x: u, y: v });
     if (!clear) continue;
-    const [x, y] = clear;
+    const { x, y } = clear;
     return { x: Length.si(x), y: Length.si(y), length: Length.si(u), width: Length.si(v) };
   }
   return undefined;
 });
 
 /** The middle of a leaf, which single points hold; else where an even load bends it most. */
-function weakest(held: HeldPanel, { points }: PanelHold): Spot {
-  if (points.length > 0) return [held.length / 2, held.width / 2];
+function weakest(held: HeldPanel, { points }: PanelHold): Point2 {
+  if (points.length > 0) return { x: held.length / 2, y: held.width / 2 };
   const { atX, atY } = meshedPanelUniform({ ...held, pressure: Pressure.si(1) });
-  return [atX, atY];
+  return { x: atX, y: atY };
 }
 
 /** Steps from one end of the panel to the other in which a clear place is looked for. */
@@ -120,22 +121,29 @@ const steps = 32;
 const looks = 7;
 
 /** Lower left corner of the rectangle that lies on material, its middle nearest to a place; undefined without room. */
-function nearestClear(outline: Outline, [atX, atY]: Spot, [u, v]: Spot): Spot | undefined {
-  const start: Spot = [within(atX - u / 2, outline.length - u), within(atY - v / 2, outline.width - v)];
-  if (isClear(outline, start, [u, v])) return start;
+function nearestClear(
+  outline: Outline,
+  { x: atX, y: atY }: Point2,
+  { x: u, y: v }: Point2,
+): Point2 | undefined {
+  const start: Point2 = {
+    x: within(atX - u / 2, outline.length - u),
+    y: within(atY - v / 2, outline.width - v),
+  };
+  if (isClear(outline, start, { x: u, y: v })) return start;
   const along = Array.from({ length: steps + 1 }, (_, i) => i / steps);
   const places = along.flatMap((a) =>
-    along.map((b): Spot => [a * (outline.length - u), b * (outline.width - v)]),
+    along.map((b) => ({ x: a * (outline.length - u), y: b * (outline.width - v) })),
   );
-  const away = ([x, y]: Spot): number => (x - start[0]) ** 2 + (y - start[1]) ** 2;
-  return places.sort((a, b) => away(a) - away(b)).find((place) => isClear(outline, place, [u, v]));
+  const away = ({ x, y }: Point2): number => (x - start.x) ** 2 + (y - start.y) ** 2;
+  return places.sort((a, b) => away(a) - away(b)).find((place) => isClear(outline, place, { x: u, y: v }));
 }
 
 function within(at: number, most: number): number {
   return Math.min(most, Math.max(0, at));
 }
 
-function isClear(outline: Outline, [x, y]: Spot, [u, v]: Spot): boolean {
+function isClear(outline: Outline, { x, y }: Point2, { x: u, y: v }: Point2): boolean {
   const shares = Array.from({ length: looks }, (_, i) => i / (looks - 1));
-  return shares.every((a) => shares.every((b) => isMaterial(outline, [x + a * u, y + b * v])));
+  return shares.every((a) => shares.every((b) => isMaterial(outline, { x: x + a * u, y: y + b * v })));
 }

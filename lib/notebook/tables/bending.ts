@@ -1,10 +1,12 @@
 /** How a panel bends, drawn, and what would make it stiffer, for the notebook on stiffness. */
+
 import { contourPieces, trustedDeflection, usualElementTarget } from "../../fem/index.js";
 import { panelRemedies, showFine, showMeshError, styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { battenSize, hingedProblem, panelNamed } from "../../model/index.js";
 import { type DrawingMark, type DrawingView, drawing, type TableView, tableOf } from "../../page/index.js";
 import { Length, Mass, Ratio, ratio } from "../../quantity/index.js";
+import type { Point2 } from "../../shape/index.js";
 import { panelDrawing } from "./stiffness.js";
 
 /** Lines drawn between no sag and the largest. */
@@ -15,7 +17,7 @@ export function bendingDrawing(job: Job, id: string): DrawingView {
   const panel = panelNamed(job, id);
   const style = styleOf(job.case);
   const most = trustedDeflection(hingedProblem(panel, job), usualElementTarget);
-  const onPanel = ([x, y]: readonly [number, number]): { x: number; y: number } => ({
+  const onPanel = ({ x, y }: Point2): Point2 => ({
     x: 1e3 * (x + panel.clearLow.x),
     y: 1e3 * (y + panel.clearLow.y),
   });

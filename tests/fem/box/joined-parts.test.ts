@@ -38,7 +38,7 @@ const axes: readonly BoxSpot[] = [
 
 /** Four fasteners about a place of a face. */
 function plate(face: FaceSpots["face"], u: number, v: number): readonly FaceSpots[] {
-  const spots = [-0.02, 0.02].flatMap((du) => [-0.015, 0.015].map((dv) => [u + du, v + dv] as const));
+  const spots = [-0.02, 0.02].flatMap((du) => [-0.015, 0.015].map((dv) => ({ x: u + du, y: v + dv })));
   return [{ face, spots }];
 }
 
@@ -117,7 +117,7 @@ describe("a fitting", () => {
   test.each<[string, readonly FaceSpots[]]>([
     [
       "test box, lock: two fasteners apart from each other are needed",
-      [{ face: "top", spots: [[0.2, 0.2]] }],
+      [{ face: "top", spots: [{ x: 0.2, y: 0.2 }] }],
     ],
     [
       "test box, lock: 200, 200 mm of y0 is no material",
@@ -125,8 +125,8 @@ describe("a fitting", () => {
         {
           face: "y0",
           spots: [
-            [0.2, 0.2],
-            [0.05, 0.05],
+            { x: 0.2, y: 0.2 },
+            { x: 0.05, y: 0.05 },
           ],
         },
       ],
@@ -309,8 +309,8 @@ describe("a door", () => {
     [0.105, 0, 0.105],
   );
   const spots = (u: number, v: number): FaceSpots["spots"] => [
-    [u, v - 0.02],
-    [u, v + 0.02],
+    { x: u, y: v - 0.02 },
+    { x: u, y: v + 0.02 },
   ];
   const hinge = (name: string, z: number): Link[] => {
     const at: BoxSpot = [0.1025, 0, z];

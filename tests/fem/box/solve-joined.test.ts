@@ -1,4 +1,5 @@
 /** Boxes on springs that only push: whatever the supports and the load, each pushes or has a gap, or the box tips. */
+
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
@@ -17,6 +18,7 @@ import {
   stretchOf,
 } from "../../../lib/fem/index.js";
 import { Refusal } from "../../../lib/refusal.js";
+import type { Point2 } from "../../../lib/shape/index.js";
 import { plyBox, size } from "../boxes.js";
 import { ply } from "../sheets.js";
 
@@ -28,8 +30,8 @@ const floor = -0.1;
 const shares = [0.1, 0.35, 0.5, 0.65, 0.9];
 const places = shares.flatMap((x) => shares.map((y) => [x * length, y * width] as const));
 
-function plate(u: number, v: number): readonly (readonly [number, number])[] {
-  return [-0.01, 0.01].flatMap((du) => [-0.01, 0.01].map((dv) => [u + du, v + dv] as const));
+function plate(u: number, v: number): readonly Point2[] {
+  return [-0.01, 0.01].flatMap((du) => [-0.01, 0.01].map((dv) => ({ x: u + du, y: v + dv })));
 }
 
 const feet: readonly Fitting[] = places.map(([x, y], k) =>

@@ -52,9 +52,9 @@ const triangle: DrawnCutout = {
   kind: "polygon",
   name: "triangle",
   points: [
-    [0.3, 0.1],
-    [0.6, 0.2],
-    [0.35, 0.4],
+    { x: 0.3, y: 0.1 },
+    { x: 0.6, y: 0.2 },
+    { x: 0.35, y: 0.4 },
   ],
 };
 const nearEdge: DrawnCutout = { kind: "circle", name: "port near the edge", x: 0.4, y: 0.065, radius: 0.05 };
@@ -205,10 +205,10 @@ describe("mesh", () => {
           kind: "polygon",
           name: "bow tie",
           points: [
-            [0.2, 0.1],
-            [0.4, 0.3],
-            [0.4, 0.1],
-            [0.2, 0.3],
+            { x: 0.2, y: 0.1 },
+            { x: 0.4, y: 0.3 },
+            { x: 0.4, y: 0.1 },
+            { x: 0.2, y: 0.3 },
           ],
         },
       ],

@@ -13,11 +13,11 @@ import {
   type PanelProblem,
   reactions,
   type Sheet,
-  type Spot,
   sheetOfLayers,
   strainsNear,
   timesPieces,
 } from "../../../lib/fem/index.js";
+import type { Point2 } from "../../../lib/shape/index.js";
 import { cut, panel, plainLayer, plainStiffness, ply, plyLayer, rimOf } from "../sheets.js";
 
 const hinged: Hold = { kind: "hinged" };
@@ -25,7 +25,7 @@ const clamped: Hold = { kind: "clamped" };
 const pressure: PanelLoad = { kind: "pressure", pressure: 1000 };
 const coarse = 60;
 
-function deflection(problem: PanelProblem, at: Spot, elementTarget?: number): number {
+function deflection(problem: PanelProblem, at: Point2, elementTarget?: number): number {
   return deflectionAt(bent(factoredPanel(problem, elementTarget)), at);
 }
 
@@ -34,7 +34,7 @@ describe("plates of the handbooks, thin", () => {
   const thickness = 0.001;
   const stiffness = plainStiffness(thickness, 1e10, 0.3);
   const sheet = sheetOfLayers([plainLayer(thickness, 1e10, 0.3)]);
-  const point: PanelLoad = { kind: "point", at: [0.5, 0.5], force: 1000 };
+  const point: PanelLoad = { kind: "point", at: { x: 0.5, y: 0.5 }, force: 1000 };
   test.each<[string, number, Hold, PanelLoad, number]>([
     ["hinged square, uniform", 1, hinged, pressure, 0.00406235],
     ["hinged 1:2, uniform", 2, hinged, pressure, 0.010129],
@@ -44,19 +44,19 @@ describe("plates of the handbooks, thin", () => {
     ["clamped square, point", 1, clamped, point, 0.005612],
   ])("%s", (_, length, hold, load, factor) => {
     const problem = panel(length, 1, sheet, hold, [load]);
-    expect((deflection(problem, [length / 2, 0.5]) * stiffness) / 1000 / factor).toBeCloseTo(1, 2);
+    expect((deflection(problem, { x: length / 2, y: 0.5 }) * stiffness) / 1000 / factor).toBeCloseTo(1, 2);
   });
 
   test("do not lock a ten-thousandth of the span thick", () => {
     const thin = sheetOfLayers([plainLayer(1e-4, 1e10, 0.3)]);
     const problem = panel(1, 1, thin, clamped, [pressure]);
-    const factor = (deflection(problem, [0.5, 0.5], coarse) * plainStiffness(1e-4, 1e10, 0.3)) / 1000;
+    const factor = (deflection(problem, { x: 0.5, y: 0.5 }, coarse) * plainStiffness(1e-4, 1e10, 0.3)) / 1000;
     expect(factor / 0.0012653).toBeCloseTo(1, 2);
   });
 
   test("moment in the middle of a hinged square, table 8", () => {
     const solved = bent(factoredPanel(panel(1, 1, sheet, hinged, [pressure])));
-    const { strains } = strainsNear(solved, [0.5, 0.5]);
+    const { strains } = strainsNear(solved, { x: 0.5, y: 0.5 });
     expect(Math.abs(momentsOf(sheet, strains)[0] / 1000 / 0.0479 - 1)).toBeLessThan(0.01);
   });
 
@@ -67,14 +67,15 @@ describe("plates of the handbooks, thin", () => {
 
   test("buckling of a hinged square pressed along x: k = 4 (Timoshenko and Gere, ch. 9)", () => {
     const factor = bucklingFactor(factoredPanel(panel(1, 1, sheet, hinged, [])), [
-      { from: [0, 0], to: [0, 1], x: 1, y: 0 },
-      { from: [1, 0], to: [1, 1], x: -1, y: 0 },
+      { from: { x: 0, y: 0 }, to: { x: 0, y: 1 }, x: 1, y: 0 },
+      { from: { x: 1, y: 0 }, to: { x: 1, y: 1 }, x: -1, y: 0 },
     ]);
     expect(factor / ((4 * Math.PI ** 2 * stiffness) / 1)).toBeCloseTo(1, 2);
   });
 
   test("an edge that turns against a stiffness lies between hinged and clamped", () => {
-    const at = (hold: Hold): number => deflection(panel(1, 1, sheet, hold, [pressure]), [0.5, 0.5], coarse);
+    const at = (hold: Hold): number =>
+      deflection(panel(1, 1, sheet, hold, [pressure]), { x: 0.5, y: 0.5 }, coarse);
     const [free, firm] = [at(hinged), at(clamped)];
     expect(at({ kind: "elastic", rotational: 1e-6 * stiffness }) / free).toBeCloseTo(1, 4);
     expect(at({ kind: "elastic", rotational: 1e6 * stiffness }) / firm).toBeCloseTo(1, 2);
@@ -92,19 +93,19 @@ describe("a facing on one side", () => {
     const rigidity = 1e10 * (0.009 ** 3 / 12) + 5e10 * (0.001 ** 3 / 12) + ((ea * eb) / (ea + eb)) * arm ** 2;
     const problem: PanelProblem = {
       ...panel(0.4, 0.02, sheetOfLayers([wood, skin], 0.0045), clamped, []),
-      heldLines: [{ from: [0, 0], to: [0, 0.02], hold: clamped }],
-      loads: [{ kind: "line", from: [0.4, 0], to: [0.4, 0.02], force: 1 }],
+      heldLines: [{ from: { x: 0, y: 0 }, to: { x: 0, y: 0.02 }, hold: clamped }],
+      loads: [{ kind: "line", from: { x: 0.4, y: 0 }, to: { x: 0.4, y: 0.02 }, force: 1 }],
     };
     const exact = 0.4 ** 3 / (3 * rigidity * 0.02);
-    expect(deflection(problem, [0.4, 0.01], coarse) / exact).toBeCloseTo(1, 3);
+    expect(deflection(problem, { x: 0.4, y: 0.01 }, coarse) / exact).toBeCloseTo(1, 3);
   });
 });
 
 const hole = cut({ kind: "circle", name: "port", x: 0.3, y: 0.2, radius: 0.08 });
-const spot = fc.tuple(
-  fc.double({ min: 0.45, max: 0.55, noNaN: true }),
-  fc.double({ min: 0.05, max: 0.35, noNaN: true }),
-);
+const spot = fc.record({
+  x: fc.double({ min: 0.45, max: 0.55, noNaN: true }),
+  y: fc.double({ min: 0.05, max: 0.35, noNaN: true }),
+});
 
 function withHole(sheet: Sheet, loads: readonly PanelLoad[]): PanelProblem {
   const plain = panel(0.6, 0.4, sheet, hinged, loads);
@@ -117,9 +118,9 @@ describe("laws", () => {
   test("a force here moves there as a force there moves here (Maxwell and Betti)", () => {
     fc.assert(
       fc.property(spot, spot, (a, b) => {
-        fc.pre(Math.hypot(a[0] - b[0], a[1] - b[1]) > 0.02);
+        fc.pre(Math.hypot(a.x - b.x, a.y - b.y) > 0.02);
         const solved = factoredPanel({ ...withHole(ply, []), places: [a, b] }, coarse);
-        const push = (at: Spot): PanelLoad[] => [{ kind: "point", at, force: 10 }];
+        const push = (at: Point2): PanelLoad[] => [{ kind: "point", at, force: 10 }];
         const there = deflectionAt(bent(solved, push(a)), b);
         expect(deflectionAt(bent(solved, push(b)), a) / there).toBeCloseTo(1, 6);
       }),
@@ -167,8 +168,8 @@ describe("laws", () => {
   test("turning panel and grain together changes nothing", () => {
     const upright = { ...panel(0.4, 0.6, sheetOfLayers([plyLayer(0.009, 90 + 30)]), hinged, [pressure]) };
     const lying = panel(0.6, 0.4, sheetOfLayers([plyLayer(0.009, 30)]), hinged, [pressure]);
-    const turned = deflection(upright, [0.15, 0.2], coarse);
-    expect(turned / deflection(lying, [0.2, 0.25], coarse)).toBeCloseTo(1, 6);
+    const turned = deflection(upright, { x: 0.15, y: 0.2 }, coarse);
+    expect(turned / deflection(lying, { x: 0.2, y: 0.25 }, coarse)).toBeCloseTo(1, 6);
   });
 
   test("a thicker strip never makes a panel softer", () => {
@@ -192,7 +193,7 @@ describe("laws", () => {
   test("equipment on a panel lowers its frequency", () => {
     const bare = panel(0.6, 0.4, ply, hinged, []);
     const [first = 0] = naturalFrequencies(factoredPanel(bare, coarse), 1);
-    const loaded = { ...bare, masses: [{ at: [0.3, 0.2] as const, mass: 3 }] };
+    const loaded = { ...bare, masses: [{ at: { x: 0.3, y: 0.2 }, mass: 3 }] };
     expect(naturalFrequencies(factoredPanel(loaded, coarse), 1)[0]).toBeLessThan(0.7 * first);
   });
 });
@@ -213,7 +214,10 @@ describe("what cannot be solved is named", () => {
   });
 
   test("a held line without rim", () => {
-    const inside = { ...free, heldLines: [{ from: [0.1, 0.123], to: [0.2, 0.123], hold: hinged } as const] };
+    const inside = {
+      ...free,
+      heldLines: [{ from: { x: 0.1, y: 0.123 }, to: { x: 0.2, y: 0.123 }, hold: hinged }],
+    };
     expect(() => factoredPanel(inside)).toThrow(
       "test panel: no rim is left where it is held, from 0.1,0.123 to 0.2,0.123 m",
     );
@@ -231,7 +235,7 @@ describe("what cannot be solved is named", () => {
   });
 
   test("a place in an opening", () => {
-    expect(() => deflection(withHole(ply, [pressure]), [0.3, 0.2])).toThrow(
+    expect(() => deflection(withHole(ply, [pressure]), { x: 0.3, y: 0.2 })).toThrow(
       "panel: the place 0.3, 0.2 m lies on no material",
     );
   });

@@ -1,4 +1,5 @@
 /** Every expected value of a panel case beside ours, and the panel it describes. */
+
 import { type Sheet, type SheetLayer, sheetOfLayers } from "../../../fem/element/index.js";
 import {
   bent,
@@ -19,7 +20,6 @@ import {
   type PanelLoad,
   type PanelProblem,
   type SheetRegion,
-  type Spot,
   sharpCorners,
   strainsAtHeight,
   strainsNear,
@@ -27,8 +27,9 @@ import {
   usualElementTarget,
 } from "../../../fem/index.js";
 import { Angle, Density, Length, Pressure, Ratio } from "../../../quantity/index.js";
+import type { Point2 } from "../../../shape/index.js";
 import { compared, type ReferenceOutcome, type ValueNamed } from "../outcome.js";
-import type { CaseBox, CaseCutout, CaseMaterial, CaseRegion, PanelCase } from "./case-file.js";
+import type { CaseBox, CaseCutout, CaseMaterial, CasePlace, CaseRegion, PanelCase } from "./case-file.js";
 
 const mm = 1e-3;
 const mega = 1e6;
@@ -62,8 +63,8 @@ export function panelProblem(found: PanelCase): PanelProblem {
 }
 
 /** A place in m. */
-export function metres([x, y]: Spot): Spot {
-  return [x * mm, y * mm];
+export function metres([x, y]: CasePlace): Point2 {
+  return { x: x * mm, y: y * mm };
 }
 
 /** A layer of a case's material. */
@@ -152,7 +153,7 @@ export function panelOutcomes(found: PanelCase): readonly ReferenceOutcome[] {
 function valuesOf(found: PanelCase, panel: DeflectedPanel): ValueNamed {
   const frequencies = [...naturalFrequencies(panel, 2), ...swayFrequencies(panel, 2)].sort((a, b) => a - b);
   const apart = leftOut(found, panel.structure.problem);
-  const probe = (name: string): Spot | undefined => {
+  const probe = (name: string): Point2 | undefined => {
     const place = found.probes[name.slice(name.indexOf("@") + 1)];
     return place && metres(place);
   };
@@ -180,15 +181,15 @@ function valuesOf(found: PanelCase, panel: DeflectedPanel): ValueNamed {
 function leftOut({ singular_points, r_exclude }: PanelCase, { outline, regions }: PanelProblem): LeaveOut {
   const points = [...singular_points.map(metres), ...sharpCorners({ ...outline, cutouts: [] }, regions)];
   const near = 1e-6 * (outline.length + outline.width);
-  return ([x, y]) =>
-    points.some(([px, py]) => Math.hypot(x - px, y - py) <= r_exclude * 1e-3) ||
+  return ({ x, y }) =>
+    points.some(({ x: px, y: py }) => Math.hypot(x - px, y - py) <= r_exclude * 1e-3) ||
     regions.some(
       ({ left, bottom, width, height }) =>
         Math.min(x - left, left + width - x, y - bottom, bottom + height - y) > -near,
     );
 }
 
-type LeaveOut = (place: Spot) => boolean;
+type LeaveOut = (place: Point2) => boolean;
 
 /** N/mm */
 function critical({ buckling }: PanelCase, panel: DeflectedPanel): number | undefined {

@@ -239,7 +239,7 @@ export function stressAt(
   };
   const { strains } = strainsNear(
     { structure: { mesh: flat, sheets: mesh.elements.map(() => sheet) }, displacement: solved.turned() },
-    [place[0], place[1]],
+    { x: place[0], y: place[1] },
   );
   const strain = strainsAtHeight(strains, height);
   const [x = 0, y = 0, shear = 0] = sheet.membrane.map(
