@@ -15,7 +15,7 @@ import {
   shareBorne,
   spaceDofs,
 } from "../../fem/index.js";
-import { dropHeight, pushLimits } from "../../moving/index.js";
+import { dropHeight, pushLimits, type TipWay } from "../../moving/index.js";
 import { Force, Length, Mass, ratio, standardGravity } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
@@ -179,18 +179,34 @@ function centreOf({ masses }: CaseSystem, belongs: (section: string) => boolean)
   return [mean("x"), mean("y"), mean("z")];
 }
 
-/** Pushed sideways at its top edge while it stands, from the left and from the front. */
+/** Pushed sideways at its top edge while it stands, from each of its four sides. */
 function pushedCases(system: CaseSystem, weight: Loads, standing: () => Solved): readonly PlannedCase[] {
   const top = topSection(system);
   const { length, width, height } = at(system.model.bodies, top).problem;
   const ways = [
-    { id: "x", words: "from the left", to: [0, width, height], along: [1, 0, 0], side: "right" },
-    { id: "y", words: "from the front", to: [length, 0, height], along: [0, 1, 0], side: "back" },
+    { id: "x", words: "from the left", from: [0, 0], to: [0, width], along: [1, 0, 0], side: "right" },
+    {
+      id: "right",
+      words: "from the right",
+      from: [length, 0],
+      to: [length, width],
+      along: [-1, 0, 0],
+      side: "left",
+    },
+    { id: "y", words: "from the front", from: [0, 0], to: [length, 0], along: [0, 1, 0], side: "back" },
+    {
+      id: "back",
+      words: "from the back",
+      from: [0, width],
+      to: [length, width],
+      along: [0, -1, 0],
+      side: "front",
+    },
   ] as const;
-  return ways.map(({ id, words, to, along, side }): PlannedCase => {
+  return ways.map(({ id, words, from: low, to, along, side }): PlannedCase => {
     const solve = (): Solved => {
       const { bodies, answer: from } = standing();
-      const on = alongLine(at(system.model.parts, top).structure, [0, 0, height], to);
+      const on = alongLine(at(system.model.parts, top).structure, [...low, height], [...to, height]);
       const { push } = system.input.case.demands;
       const pushes = weight.map((load) => new Float64Array(load.length));
       addForce(at(pushes, top), { on, force: perAxis((axis) => push * along[axis]) });
@@ -210,7 +226,7 @@ function pushedCases(system: CaseSystem, weight: Loads, standing: () => Solved):
  *
  * @throws Refusal where it falls over as it stands
  */
-function tippingPush(input: ReviewInput, side: "right" | "back", level: number): Force {
+function tippingPush(input: ReviewInput, side: TipWay, level: number): Force {
   const standing = footprint(input);
   const { mass, z } = standing.balance.value;
   const halfBase = tippingArm(standing, side);

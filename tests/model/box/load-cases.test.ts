@@ -116,7 +116,7 @@ describe.each<readonly [string, JobKind]>([
   test("is answered in every load case, standing with its whole weight on what it stands on", () => {
     expect(all.unanswered).toEqual([]);
     expect(all.cases.map(({ id }) => id)).toEqual(
-      expect.arrayContaining(["stacked", "pushed.x", "pushed.y"]),
+      expect.arrayContaining(["stacked", "pushed.x", "pushed.right", "pushed.y", "pushed.back"]),
     );
     for (const loaded of all.cases.filter(({ id }) => /^(stacked|hole|pushed)/.test(id)))
       expectBalance(loaded, weightOf(all.design));
@@ -195,7 +195,13 @@ describe("one load case that cannot be answered", () => {
     const input = { ...two, parts: { ...two.parts, hardware: latch } };
     const { cases, unanswered } = loadedCases(caseSystem(input, joinedBodies(input, coarse)));
     expect(cases.map(({ id }) => id)).toEqual(["carried.base"]);
-    expect(unanswered.map(({ id }) => id)).toEqual(["stacked", "pushed.x", "pushed.y"]);
+    expect(unanswered.map(({ id }) => id)).toEqual([
+      "stacked",
+      "pushed.x",
+      "pushed.right",
+      "pushed.y",
+      "pushed.back",
+    ]);
     for (const { why } of unanswered) expect(why).toMatch(/^box: latch 1 has no keeper on another section$/);
   });
 
@@ -219,7 +225,9 @@ describe("one load case that cannot be answered", () => {
     expect(unanswered.map(({ id, givesWay }) => [id, givesWay])).toEqual([
       ["stacked", true],
       ["pushed.x", true],
+      ["pushed.right", true],
       ["pushed.y", true],
+      ["pushed.back", true],
     ]);
     expect(unanswered[0]!.why).toMatch(/^the base section gives way: it turns about y/);
   });
