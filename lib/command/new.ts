@@ -68,10 +68,15 @@ function wantedBy(args: readonly string[], jobs: string): Wanted | string {
 }
 
 interface Options {
+  /** The folder named, where one was. */
   readonly given: string | undefined;
+  /** The named start. */
   readonly start: string;
+  /** Whether metric units were asked for. */
   readonly metric: boolean;
+  /** Whether inches were asked for. */
   readonly inch: boolean;
+  /** The currency, three capitals. */
   readonly currency?: string | undefined;
 }
 

@@ -48,6 +48,31 @@ export function massItems(input: ReviewInput): readonly MassItem[] {
   const panels = sheetPieces(parts);
   const places = placesOf(input, panels);
   return [
+    ...structureItems(input, panels),
+    ...facingItems(input, panels),
+    ...parts.glues.map(({ id, section, adhesive, area, centre }) => ({
+      name: `glue, ${id}`,
+      section,
+      group: "glue" as const,
+      mass: Mass.si(area * dryRate(adhesive, input)),
+      centre,
+    })),
+    ...parts.hardware.map(({ id, section, stock, centre }) => ({
+      name: id,
+      section,
+      group: "hardware" as const,
+      mass: stock.mass,
+      centre,
+    })),
+    ...parts.fastenings.flatMap((fastening) => fastenerItem(fastening, places)),
+    ...loadItems(input),
+  ];
+}
+
+/** What is sawn: panels, bars, strips and panes. */
+function structureItems(input: ReviewInput, panels: readonly PanelPart[]): readonly MassItem[] {
+  const { parts } = input;
+  return [
     ...panels.map((panel) => ({
       name: panel.id,
       section: panel.section,
@@ -57,21 +82,6 @@ export function massItems(input: ReviewInput): readonly MassItem[] {
       size: panel.box.size,
       material: panel.sheet.name,
     })),
-    ...parts.drawers
-      .filter(({ drawer }) => drawer.load > 0)
-      .map(({ drawer: { name, section, load }, box: { low, size } }) => ({
-        name,
-        section,
-        group: "contents" as const,
-        mass: load,
-        centre: {
-          x: Length.si(low.x + size.x / 2),
-          y: Length.si(low.y + size.y / 2),
-          z: Length.si(low.z + size.z / 2),
-        },
-        size,
-      })),
-    ...facingItems(input, panels),
     ...parts.bars.map(({ id, section, edge, stock, length, centroid }) => ({
       name: id,
       section,
@@ -98,21 +108,26 @@ export function massItems(input: ReviewInput): readonly MassItem[] {
       size: box.size,
       material: stock.name,
     })),
-    ...parts.glues.map(({ id, section, adhesive, area, centre }) => ({
-      name: `glue, ${id}`,
-      section,
-      group: "glue" as const,
-      mass: Mass.si(area * dryRate(adhesive, input)),
-      centre,
-    })),
-    ...parts.hardware.map(({ id, section, stock, centre }) => ({
-      name: id,
-      section,
-      group: "hardware" as const,
-      mass: stock.mass,
-      centre,
-    })),
-    ...parts.fastenings.flatMap((fastening) => fastenerItem(fastening, places)),
+  ];
+}
+
+/** What rides inside: contents, and what is laid into drawers. */
+function loadItems({ parts }: ReviewInput): readonly MassItem[] {
+  return [
+    ...parts.drawers
+      .filter(({ drawer }) => drawer.load > 0)
+      .map(({ drawer: { name, section, load }, box: { low, size } }) => ({
+        name,
+        section,
+        group: "contents" as const,
+        mass: load,
+        centre: {
+          x: Length.si(low.x + size.x / 2),
+          y: Length.si(low.y + size.y / 2),
+          z: Length.si(low.z + size.z / 2),
+        },
+        size,
+      })),
     ...parts.contents.map(({ content, centre }) => ({
       name: content.name,
       section: content.section,
