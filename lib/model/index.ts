@@ -16,6 +16,7 @@ export * from "./joints/hardware-strength.js";
 export * from "./joints/joint-stack.js";
 export * from "./joints/known-strength.js";
 export * from "./joints/lids.js";
+export * from "./joints/loosening.js";
 export * from "./mass/adhesive-rates.js";
 export * from "./mass/balance.js";
 export * from "./mass/masses.js";

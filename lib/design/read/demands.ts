@@ -120,6 +120,12 @@ const journeyFields = {
   vehicle: needed("vehicle", Name, "What it rides in."),
   floor: needed("floor", choice("floor", ["even", "uneven"]), "The floor it rolls on."),
   handling: optional("handling", Handling, "How roughly it is handled."),
+  tripsPerLook: optional(
+    "trips per look",
+    Count,
+    "After how many trips somebody looks at rivets, screws and bolts.",
+    positive,
+  ),
   stairs: optional("stairs", Angle, "Slope of the stairs it goes up.", slope),
   ramp: optional("ramp", Angle, "Slope of the ramp it goes up.", slope),
   rampSize: optional(

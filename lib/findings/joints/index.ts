@@ -8,6 +8,7 @@ import { handles, latches, loneHandles, sidewaysHandles } from "./handles.js";
 import { corners, hinges, kerbs } from "./hardware.js";
 import { hung, inserts, secondHolds, shelfJoints } from "./held.js";
 import { stays } from "./lids.js";
+import { workingLoose } from "./loosening.js";
 import { edgeDistances, rivetGrips } from "./rivets.js";
 import { gluedSeams, seams } from "./seams.js";
 
@@ -26,5 +27,5 @@ export const jointQuestions: readonly Question<BoxedInput>[] = [
     stays,
   ],
   ...[droppedOnCorner, droppedOnCasters],
-  ...[seams, gluedSeams, latches, inserts, shelfJoints, hung, secondHolds, boxForces],
+  ...[seams, gluedSeams, latches, inserts, shelfJoints, hung, secondHolds, boxForces, workingLoose],
 ];
