@@ -49,7 +49,6 @@ export function massItems(input: ReviewInput): readonly MassItem[] {
   const places = placesOf(input, panels);
   return [
     ...structureItems(input, panels),
-    ...facingItems(input, panels),
     ...parts.glues.map(({ id, section, adhesive, area, centre }) => ({
       name: `glue, ${id}`,
       section,
@@ -69,7 +68,7 @@ export function massItems(input: ReviewInput): readonly MassItem[] {
   ];
 }
 
-/** What is sawn: panels, bars, strips and panes. */
+/** What is sawn: panels with their facings, bars, strips and panes. */
 function structureItems(input: ReviewInput, panels: readonly PanelPart[]): readonly MassItem[] {
   const { parts } = input;
   return [
@@ -82,6 +81,7 @@ function structureItems(input: ReviewInput, panels: readonly PanelPart[]): reado
       size: panel.box.size,
       material: panel.sheet.name,
     })),
+    ...facingItems(input, panels),
     ...parts.bars.map(({ id, section, edge, stock, length, centroid }) => ({
       name: id,
       section,

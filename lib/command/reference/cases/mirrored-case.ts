@@ -15,6 +15,11 @@ export function mirroredCase({ content, tables }: CaseContent): CaseContent {
   return { content: { ...swapped, ...turned }, tables };
 }
 
+/** A number without the round-off of a difference, to a billionth of a millimetre or inch. */
+function exact(value: number): number {
+  return Math.round(value * 1e9) / 1e9;
+}
+
 /** A word with left and right changed; the pair of faces "left-right" is its own mirror image, and age has no side. */
 export function otherSide(word: string): string {
   if (word === "left-right" || word === "age left") return word;
@@ -35,7 +40,7 @@ function swappedSides(value: unknown): unknown {
 
 function mirroredCorners(corners: readonly (readonly [number, number])[]): unknown {
   const high = Math.max(...corners.map(([across]) => across));
-  return corners.map(([across, up]) => [high - across, up]).reverse();
+  return corners.map(([across, up]) => [exact(high - across), up]).reverse();
 }
 
 /** Shelves or contents with their places counted from the other side of their section. */
@@ -46,7 +51,10 @@ function placesOf(things: unknown, widths: ReadonlyMap<string, number>): Block {
       const [left, ...place] = at as readonly number[];
       const [width = 0] = size as readonly number[];
       const room = widths.get(String(section)) ?? 0;
-      return [name, { in: section, size, at: [Math.max(0, room - (left ?? 0) - width), ...place], ...rest }];
+      return [
+        name,
+        { in: section, size, at: [exact(Math.max(0, room - (left ?? 0) - width)), ...place], ...rest },
+      ];
     }),
   );
 }

@@ -54,5 +54,5 @@ function needed(content: Block, file: string): boolean {
 
 /** The texts of a case's files. */
 export function textsOf({ content, tables }: CaseContent): Readonly<Record<string, string>> {
-  return { "case.yaml": stringify(content), ...tables };
+  return { "case.yaml": stringify(content, { aliasDuplicateObjects: false }), ...tables };
 }
