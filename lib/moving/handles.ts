@@ -141,6 +141,8 @@ export interface SlantingPull {
   readonly slant: Angle;
 }
 
+const slantOfArm = { symbol: String.raw`\alpha`, kind: Angle, min: 0, below: degree(90) } as const;
+
 /**
  * What a slanting arm pulls a handle off its panel with: V tan(alpha).
  *
@@ -154,13 +156,7 @@ export const outwardPull: Formula<SlantingPull, Force> = formula({
   equation: String.raw`H=V\,\tan\alpha`,
   inputs: {
     along: { symbol: "V", kind: Force, meaning: "along the panel", min: 0 },
-    slant: {
-      symbol: String.raw`\alpha`,
-      kind: Angle,
-      meaning: "arm against the panel",
-      min: 0,
-      below: degree(90),
-    },
+    slant: { ...slantOfArm, meaning: "arm against the panel" },
   },
   result: { symbol: "H", kind: Force, meaning: "off the panel" },
   source: [cite("statics", "components of a force")],
@@ -181,13 +177,7 @@ export const sidewaysPull: Formula<SlantingPull, Force> = formula({
   equation: String.raw`R=\frac{V}{\cos\alpha}`,
   inputs: {
     along: { symbol: "V", kind: Force, meaning: "upwards along the panel", min: 0 },
-    slant: {
-      symbol: String.raw`\alpha`,
-      kind: Angle,
-      meaning: "arm against upright, seen square to the panel",
-      min: 0,
-      below: degree(90),
-    },
+    slant: { ...slantOfArm, meaning: "arm against upright, seen square to the panel" },
   },
   result: { symbol: "R", kind: Force, meaning: "along the panel" },
   source: [cite("statics", "components of a force")],
