@@ -21,17 +21,25 @@ export default defineConfig({
     ? { alias: { "#host": fileURLToPath(new URL("lib/host/node.ts", import.meta.url)) } }
     : {},
   test: {
-    // Ten times what the slowest takes on a machine with nothing else to do.
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    // Ten times what a book takes on a machine with nothing else to do: a busy machine fails no test.
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
     server: { deps: { external: [/\/lib\/dist\//] } },
     projects: [
       {
         extends: true,
         // Pure functions: the library is read once a process, and the demo is reviewed once.
-        test: { name: "rooms", include: ["tests/**/*.test.ts"], exclude: alone, isolate: false },
+        test: {
+          name: "rooms",
+          include: ["tests/**/*.test.ts"],
+          exclude: alone,
+          isolate: false,
+          maxWorkers: 2,
+          sequence: { groupOrder: 0 },
+        },
       },
-      { extends: true, test: { name: "edges", include: alone } },
+      // Books take both processors by themselves.
+      { extends: true, test: { name: "edges", include: alone, maxWorkers: 1, sequence: { groupOrder: 1 } } },
     ],
     coverage: {
       provider: "v8",

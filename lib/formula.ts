@@ -2,7 +2,17 @@
  * A formula is declared once, with its symbols, equation, source and range. From the declaration come the
  * typed function, the worked line a notebook shows, and an entry in the index that published checks call.
  */
-import { type Kind, messageOf, type Part, type ShowStyle } from "./quantity/index.js";
+import {
+  Count,
+  type Kind,
+  messageOf,
+  type Part,
+  reachOfKind,
+  type ShowStyle,
+  Temperature,
+  told,
+  withoutUnits,
+} from "./quantity/index.js";
 import { Refusal } from "./refusal.js";
 import type { Citation } from "./source.js";
 
@@ -60,6 +70,8 @@ export interface Declaration<In extends object, Out> {
   readonly refuse?: (inputs: In) => readonly string[];
   /** Allowed, but beyond what was tested. */
   readonly warn?: (inputs: In, result: Out) => readonly string[];
+  /** Whether one computation takes longer than anybody would wait for many; not so where left out. */
+  readonly takesTime?: boolean;
   /** The computation, in SI. */
   readonly compute: (inputs: In) => Bare<Out>;
 }
@@ -105,7 +117,16 @@ export interface WorkedLine {
   readonly validity: string;
   /** What these inputs or results go beyond. */
   readonly warnings: readonly string[];
+  /**
+   * The results, in SI, with one input larger by a share; absent for a formula that takes its time.
+   *
+   * @throws Refusal where the larger input is out of range
+   */
+  readonly again?: (input: string, share: number) => Moved;
 }
+
+/** Numbers of a worked line, in SI, by name: of the results, or of the inputs. */
+export type Moved = ReadonlyMap<string, number>;
 
 /** A typed function that can also show its work. */
 export interface Formula<In extends object, Out> {
@@ -139,13 +160,16 @@ export function formula<In extends object, Out>(declaration: Declaration<In, Out
   if (index.has(id)) throw new Error(`formula ${id}: declared twice`);
   const run = (inputs: In): Out => {
     guard(declaration, inputs);
-    const result = declaration.compute(inputs) as Out;
+    const result = underName(id, () => declaration.compute(inputs) as Out);
     refuseUnfinished(id, result);
     return result;
   };
-  const self = Object.assign((inputs: In) => run(inputs), {
+  const self = Object.assign((inputs: In) => run(withoutUnits(inputs)), {
     declaration,
-    worked: (inputs: In) => workedLine(declaration, inputs, run(inputs)),
+    worked: (inputs: In) => {
+      const plain = withoutUnits(inputs);
+      return workedLine(declaration, plain, run(plain));
+    },
     read: (inputs: Readonly<Record<string, unknown>>) => readInputs(declaration, inputs),
   });
   index.set(id, self);
@@ -160,27 +184,57 @@ function guard<In extends object, Out>(declaration: Declaration<In, Out>, inputs
   const wrong = entries(declaration.inputs).flatMap(([name, symbol]) =>
     outOfRange(name, symbol, inputs[name]),
   );
-  const reasons = wrong.length > 0 ? wrong : (declaration.refuse?.(inputs) ?? []);
+  const refuse = (): readonly string[] => declaration.refuse?.(inputs) ?? [];
+  const reasons = wrong.length > 0 ? wrong : underName(declaration.id, refuse);
   if (reasons.length > 0) throw new Refusal(`${declaration.id}: ${reasons.join("; ")}`);
+}
+
+/** The largest value of a quantity that a formula takes where none is said: far beyond any shop. */
+function reachOf(kind: Kind<unknown>): number {
+  const bare = kind.name === "ratio" || kind.name === "count" || kind.name === "money";
+  return bare ? Number.POSITIVE_INFINITY : reachOfKind(kind);
+}
+
+/** What a formula within another refuses is told under the name that was called, with that of the one within. */
+function underName<T>(id: string, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof Refusal) || error.message.startsWith(`${id}:`)) throw error;
+    throw new Refusal(`${id}: ${error.message}`, error.would);
+  }
 }
 
 function outOfRange<T>(name: string, symbol: FormulaSymbol<T>, value: T): string[] {
   if (value === undefined) return [`${name} is missing, expected ${symbol.kind.expected}`];
+  if (typeof value === "number" && !Number.isFinite(value)) {
+    return [`${name} must be a finite number, got ${value}`];
+  }
+  const fault = symbol.kind.fault?.(value);
+  if (fault !== undefined) return [`${name} must be ${fault}, got ${shortly(value)}`];
   const measured = symbol.kind.measure?.(value);
   if (measured === undefined) return [];
-  if (!Number.isFinite(measured)) return [`${name} must be a finite number, got ${measured}`];
   const bound = (limit: number): string => symbol.kind.showMeasure?.(limit) ?? String(limit);
-  const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = symbol;
+  const reach = reachOf(symbol.kind as Kind<unknown>);
   const { above = Number.NEGATIVE_INFINITY, below = Number.POSITIVE_INFINITY } = symbol;
+  // A symbol with a bound of its own has no other on that side.
+  const { min = above > Number.NEGATIVE_INFINITY ? above : -reach } = symbol;
+  const { max = below < Number.POSITIVE_INFINITY ? below : reach } = symbol;
   const rules: [boolean, () => string][] = [
-    [measured < min, () => `at least ${bound(min)}`],
-    [measured > max, () => `at most ${bound(max)}`],
+    [measured < min && min !== above, () => `at least ${bound(min)}`],
+    [measured > max && max !== below, () => `at most ${bound(max)}`],
     [measured <= above, () => (above === 0 ? "positive" : `above ${bound(above)}`)],
     [measured >= below, () => `below ${bound(below)}`],
   ];
   return rules
     .filter(([broken]) => broken)
     .map(([, rule]) => `${name} must be ${rule()}, got ${symbol.kind.show(value)}`);
+}
+
+/** A value as an error tells it, cut short where it is a long one. */
+function shortly(value: unknown): string {
+  const text = told(value);
+  return text.length > 80 ? `${text.slice(0, 77)}...` : text;
 }
 
 /** A result is never NaN or infinite, at any depth. */
@@ -224,7 +278,29 @@ function workedLine<In extends object, Out>(
     source,
     validity,
     warnings: declaration.warn?.(inputs, value) ?? [],
+    ...(declaration.takesTime ? {} : { again: againOf(declaration, inputs) }),
     value,
+  };
+}
+
+function againOf<In extends object, Out>(
+  declaration: Declaration<In, Out>,
+  inputs: In,
+): (input: string, share: number) => Moved {
+  const kinds = new Map<string, unknown>(entries(declaration.inputs).map(([name, { kind }]) => [name, kind]));
+  return (input, share) => {
+    // A share of a count or of a temperature, which begins anywhere, says nothing.
+    if (kinds.get(input) === Count || kinds.get(input) === Temperature) return new Map();
+    const moved = Object.fromEntries(
+      entries(inputs).map(([name, value]) => [
+        name,
+        name === input && typeof value === "number" ? value * (1 + share) : value,
+      ]),
+    ) as In;
+    guard(declaration, moved);
+    const result = declaration.compute(moved);
+    const results = resultSymbols(declaration).map(([name]) => [name, resultNamed(name, result)] as const);
+    return new Map(results.flatMap(([name, value]) => (typeof value === "number" ? [[name, value]] : [])));
   };
 }
 

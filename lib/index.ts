@@ -1,4 +1,5 @@
 /** The face of the library: everything a notebook may import. */
+export * from "./assembly/index.js";
 export * from "./bonding/index.js";
 export * from "./cutting/index.js";
 // Names that two rooms use: the formulas keep theirs, the case's own get a longer one.

@@ -101,8 +101,15 @@ function causeOf({ cause, file, column = "", expected }: RawProblem): string {
 
 /** What was most likely meant by a word, for the end of a sentence: `; did you mean "climate"?`, or nothing. */
 export function didYouMean(word: string, known: readonly string[]): string {
-  const meant = nearestWord(word, known);
+  const meant = nearestWord(word, known) ?? onlyOneWith(word, known);
   return meant === undefined ? "" : `; did you mean "${meant}"?`;
+}
+
+/** The one known name that a shorter one is part of: "birch ply 9" for "ply 9". */
+function onlyOneWith(word: string, known: readonly string[]): string | undefined {
+  const parted = (text: string): string => ` ${text.toLowerCase().replace(/[\s_-]+/g, " ")} `;
+  const [one, ...others] = known.filter((name) => parted(name).includes(parted(word)));
+  return word.length < 3 || others.length > 0 ? undefined : one;
 }
 
 /** The known word that another is a slip of, if any. Figures and first letters are never slips. */

@@ -31,3 +31,13 @@ export class Refusal extends RangeError {
     return this.#would;
   }
 }
+
+/** What some work gives, or nothing where it refuses: for what an answer can do without, such as a remedy. */
+export function unlessRefused<T>(work: () => T): T | undefined {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof Refusal) return undefined;
+    throw error;
+  }
+}

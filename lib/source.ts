@@ -84,6 +84,7 @@ export type SourceKey =
   | "mil-std-810"
   | "mil-std-810-514"
   | "mil-std-1472"
+  | "en-547"
   | "astm-f2057"
   | "cushion-design"
   | "package-handbook"
@@ -96,7 +97,13 @@ export type SourceKey =
   | "iec-60335"
   | "ieee-485"
   | "cfr-183"
+  | "iec-60529"
   | "iec-60598"
+  | "en-338"
+  | "plastic-data"
+  | "hand-carts"
+  | "ul-943"
+  | "iec-60364"
   | "ul-1363"
   | "bs-7671"
   | "dynamics"
@@ -250,7 +257,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
   "astm-f970": { title: "ASTM F970 Static load limit of resilient flooring", author: "ASTM International" },
   "ista-1a": { title: "ISTA 1A Packaged products of 150 lb or less", author: "ISTA" },
   "fmcsa-393": { title: "49 CFR 393 Protection against shifting and falling cargo", author: "US DOT" },
-  "rolling-friction": { title: "Rolling friction of wheels, calculation pages of drive makers" },
+  "rolling-friction": { title: "Rolling friction of wheels, pages of makers of casters and drives" },
   "asce-7": {
     title: "ASCE 7 Minimum design loads for buildings, and the residential codes that repeat it",
     author: "American Society of Civil Engineers",
@@ -286,6 +293,7 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     title: "MIL-STD-810 Environmental engineering considerations, method 514",
     author: "US Department of Defense",
   },
+  "en-547": { title: "EN 547 Safety of machinery, human body measurements", author: "CEN" },
   "mil-std-1472": { title: "MIL-STD-1472 Human engineering", author: "US Department of Defense" },
   "astm-f2057": {
     title: "ASTM F2057-23 Safety specification for clothing storage units",
@@ -319,6 +327,19 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
     title: "33 CFR 183 Boats and associated equipment, electrical systems",
     author: "US Coast Guard",
   },
+  "iec-60529": { title: "IEC 60529 Degrees of protection provided by enclosures (IP code)", author: "IEC" },
+  "en-338": { title: "EN 338 Structural timber - Strength classes", author: "CEN", year: 2016 },
+  "plastic-data": { title: "Data sheets of clear plastic sheet" },
+  "hand-carts": {
+    title: "Factors affecting minimum push and pull forces of manual carts, Applied Ergonomics 30, 235-245",
+    author: "K. W. Al-Eisawi and others",
+    year: 1999,
+  },
+  "ul-943": { title: "UL 943 Ground-fault circuit-interrupters", author: "Underwriters Laboratories" },
+  "iec-60364": {
+    title: "IEC 60364-4-41 Low-voltage electrical installations - Protection against shock",
+    author: "IEC",
+  },
   "iec-60598": { title: "IEC 60598-1 Luminaires - General requirements and tests", author: "IEC" },
   "bs-7671": {
     title: "BS 7671 Requirements for electrical installations, appendix 4",
@@ -342,6 +363,12 @@ export const sources: Readonly<Record<SourceKey, Source>> = {
 /** Points into a source. */
 export function cite(source: SourceKey, where: string): Citation {
   return { source, where };
+}
+
+/** A work in few words, for a sentence: the designation of a standard, or its title up to the first comma. */
+export function shortTitle(source: SourceKey): string {
+  const { title } = sources[source];
+  return /^(?=\D*\d)(?:[A-Z\d][A-Z\d./-]*(?: |$))+/.exec(title)?.[0].trim() ?? title.replace(/,.*/, "");
 }
 
 /** A citation as a reader sees it: author, unless the title begins with it, title, year, place. */

@@ -23,7 +23,8 @@ export async function openPage(browser: Browser, address: string, viewport = des
   });
   page.on("pageerror", (error) => troubles.push(error.message));
   page.on("request", (request) => {
-    if (!request.url().startsWith(own) && !/^(data|about):/.test(request.url())) troubles.push(request.url());
+    if (!request.url().startsWith(own) && !/^(data|about|blob):/.test(request.url()))
+      troubles.push(request.url());
   });
   await page.goto(address);
   await page.waitForFunction(
@@ -69,4 +70,15 @@ export async function linePaths(page: Page, chart = 0): Promise<(string | null)[
   return lines.evaluateAll((paths) =>
     paths.map((path) => (path as unknown as { getAttribute(name: string): string | null }).getAttribute("d")),
   );
+}
+
+/** Words in sight: those of closed disclosures, pictures and charts do not count, their summaries do. */
+export async function wordsInSight(page: Page): Promise<number> {
+  return (await page.evaluate(`(() => {
+    const main = document.querySelector("main").cloneNode(true);
+    for (const part of main.querySelectorAll("svg, script, style, img, .cw-hidden, .cw-print-only")) part.remove();
+    for (const part of main.querySelectorAll("details:not([open])")) part.replaceChildren(part.querySelector("summary"));
+    for (const part of main.querySelectorAll("*")) part.append(" ");
+    return main.textContent.trim().split(/\\s+/).length;
+  })()`)) as number;
 }

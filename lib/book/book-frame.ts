@@ -1,5 +1,5 @@
 /** What surrounds the content of every page: head, navigation, the way to the next page. */
-import { type Html, html, pageDocument } from "../page/index.js";
+import { type Html, html, markupInUnits, pageDocument, trusted, type UnitSystem } from "../page/index.js";
 
 /**
  * Only files of the book itself, nothing from a network, no script within a page. Styles within elements
@@ -22,6 +22,10 @@ export interface BookFrame {
   readonly title: string;
   /** The job's name. */
   readonly job: string;
+  /** The units of the case, where its pages can be read in others. */
+  readonly units?: UnitSystem | undefined;
+  /** Names as things are sold, which no change of units touches. */
+  readonly soldNames?: readonly string[] | undefined;
   /** One page a notebook, in order. */
   readonly chapters: readonly PageLink[];
   /** Pages that stand beside the chapters: formulas, checks, a recipe. */
@@ -48,11 +52,21 @@ export function framedPage(frame: BookFrame, { file, title, content }: FramedPag
 ${scripts.map((name) => html`<script defer src="assets/${name}"></script>\n`)}`,
     body: html`<a class="cw-skip" href="#content">To the content</a>
 <header class="cw-head"><div><a href="index.html">${frame.title}</a><span>Job: ${frame.job}</span></div></header>
-<div class="cw-frame">${sideNavigation(frame, file)}<main id="content">
-${content}
+<div class="cw-frame">${sideNavigation(frame, file)}<main id="content"${readIn(frame)}>
+${inUnitsOf(frame, content)}
 ${turnPage(frame, file)}
 </main></div>`,
   });
+}
+
+/** What a page's script needs to show it in other units. */
+function readIn({ units, soldNames = [] }: BookFrame): Html | undefined {
+  return units && html` data-units="${units}" data-names="${JSON.stringify(soldNames)}"`;
+}
+
+/** Nothing on a page is in other units than the case's own, whatever a table of a trade's usual units has. */
+function inUnitsOf({ units, soldNames = [] }: BookFrame, content: Html): Html {
+  return units ? trusted(markupInUnits(String(content), units, soldNames)) : content;
 }
 
 function sideNavigation({ chapters, others }: BookFrame, here: string): Html {

@@ -1,21 +1,25 @@
 /** Look and behaviour of the book's pages: one style sheet, one script. */
-import { colours, drawChartsScript } from "../page/index.js";
+import { colours, drawChartsScript, firstPageStyles, themed, unitsScript } from "../page/index.js";
 
-const { ink, soft, line, paper, accent } = colours;
+const { ink, soft, line, paper, accent } = themed;
 
 /** CSS of the book's own parts. */
-export const bookStyles: string = `
-.cw-head { background: ${ink}; color: ${paper}; }
+export const bookStyles: string = `${firstPageStyles}
+.cw-head { background: ${colours.ink}; color: ${colours.paper}; }
 .cw-head div { max-width: 74rem; margin: 0 auto; padding: .8rem 1rem; display: flex; flex-wrap: wrap; align-items: baseline; gap: .2rem 1.5rem; }
-.cw-head a { color: ${paper}; font-weight: 700; font-size: 1.125rem; text-decoration: none; min-height: 2rem; display: inline-flex; align-items: center; }
+.cw-head a { color: ${colours.paper}; font-weight: 700; font-size: 1.125rem; text-decoration: none; min-height: 2rem; display: inline-flex; align-items: center; }
 .cw-head a:hover { text-decoration: underline; }
-.cw-head a:focus-visible { outline-color: ${paper}; }
+.cw-head a:focus-visible { outline-color: ${colours.paper}; }
 .cw-head span { color: #d5dadd; }
+.cw-head .cw-units { display: inline-flex; gap: 0; padding: 0; margin: 0 0 0 auto; }
+.cw-units button { font: inherit; font-size: .9375rem; min-height: 2.25rem; padding: .1rem .8rem; color: ${colours.paper}; background: none; border: 1px solid #d5dadd; cursor: pointer; }
+.cw-units button[aria-pressed="true"] { background: ${colours.paper}; color: ${colours.ink}; font-weight: 650; }
+.cw-units button:focus-visible { outline-color: ${colours.paper}; }
 .cw-frame { max-width: 74rem; margin: 0 auto; }
 .cw-side { display: none; }
 .cw-side ol, .cw-side ul { list-style: none; margin: 0 0 1.2rem; padding: 0; }
 .cw-side a { display: block; padding: .45rem .75rem; color: ${ink}; text-decoration: none; line-height: 1.35; border-left: 4px solid transparent; }
-.cw-side a:hover { background: #e6e9e6; }
+.cw-side a:hover { background: ${paper}; text-decoration: underline; }
 .cw-side a[aria-current] { border-left-color: ${accent}; font-weight: 700; background: ${paper}; }
 @media (min-width: 64rem) {
   .cw-frame { display: grid; grid-template-columns: 16rem minmax(0, 1fr); }
@@ -42,23 +46,18 @@ export const bookStyles: string = `
 .cw-printed-label { font-size: .875rem; font-weight: 600; color: ${soft}; margin: .6rem 0 .2rem; }
 .cw-picture { display: block; max-width: 100%; height: auto; margin: 1rem 0; }
 .cw-boxed { display: block; width: 100%; height: 20rem; border: 1px solid ${line}; background: ${paper}; margin: 1rem 0; resize: vertical; }
-.cw-contents { list-style: none; margin: 1.4rem 0; padding: 0; display: grid; gap: 1rem; }
-.cw-contents li { background: ${paper}; border: 1px solid ${line}; border-radius: .25rem; padding: 1rem 1.1rem; margin: 0; }
-.cw-contents h2 { font-size: 1.25rem; margin: 0 0 .3rem; padding: 0; border: 0; }
-.cw-contents p { margin: 0 0 .5rem; max-width: 42rem; }
-.cw-contents .cw-question { color: ${soft}; }
-.cw-contents .cw-told { font-weight: 600; margin-top: .5rem; }
-.cw-contents .cw-told:last-child { margin-bottom: 0; }
-.cw .cw-findings { width: 100%; max-width: 46rem; }
-.cw .cw-findings small { display: block; color: ${soft}; font-size: .9375rem; }
-.cw .cw-findings .cw-verdict { white-space: nowrap; }
+.cw-term { color: inherit; text-decoration: underline dotted ${soft}; }
+.cw-words > div { max-width: 42rem; margin: 0 0 .8rem; }
+.cw-words > div:target { border-left: .25rem solid ${accent}; padding-left: .8rem; }
+.cw-words dt { font-weight: 650; }
+.cw-words dd { margin: 0; }
 .cw-pages { padding-left: 1.2rem; }
 .cw-pages li { margin: .4rem 0; }
 .cw-formula { background: ${paper}; border: 1px solid ${line}; border-radius: .25rem; padding: .9rem 1.1rem; margin: 0 0 1rem; }
 .cw-formula h2 { font-size: 1.1875rem; margin: 0; padding: 0; border: 0; }
 .cw-formula td small { display: block; color: ${soft}; font-size: .9375rem; max-width: 26rem; }
 .cw-formula .cw-id { font: .875rem ui-monospace, "DejaVu Sans Mono", monospace; color: ${soft}; margin: 0 0 .3rem; }
-.cw-trouble { position: sticky; top: 0; z-index: 2; max-height: 45vh; overflow: auto; background: #fdf1ee; color: ${ink}; border-bottom: 4px solid ${accent}; padding: .8rem 1rem; }
+.cw-trouble { position: sticky; top: 0; z-index: 2; max-height: 45vh; overflow: auto; background: #fdf1ee; color: ${colours.ink}; border-bottom: 4px solid ${accent}; padding: .8rem 1rem; }
 .cw-trouble p { margin: 0 auto .4rem; max-width: 72rem; font-weight: 700; }
 .cw-trouble pre { margin: 0 auto; max-width: 72rem; overflow-x: auto; font: .875rem/1.5 ui-monospace, "DejaVu Sans Mono", monospace; }
 .cw-stale main { filter: grayscale(1); opacity: .6; }
@@ -68,10 +67,9 @@ export const bookStyles: string = `
   .cw-head div { padding: 0 0 2mm; }
   .cw-frame { display: block; max-width: none; }
   .cw-frame main { padding: 0; }
-  .cw-side, .cw-turn { display: none; }
+  .cw-side, .cw-turn, .cw-units { display: none; }
   .cw-workings:not([open]) { display: none; }
-  .cw-contents li, .cw-formula { break-inside: avoid; }
-}
+  }
 `;
 
 /** Opens every "how we know" for printing, and closes it again after. */
@@ -88,5 +86,14 @@ addEventListener("afterprint", () => {
   }
 });`;
 
-/** Draws charts, and readies a page for print. */
-export const bookScript: string = `"use strict";\n${drawChartsScript}\n${printScript}\n`;
+/** Opens what an address leads into. */
+const openScript = `const openTarget = () => {
+  const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  for (let part = target; part; part = part.parentElement) if (part.tagName === "DETAILS") part.open = true;
+  target?.scrollIntoView();
+};
+addEventListener("hashchange", openTarget);
+if (location.hash) openTarget();`;
+
+/** Draws charts, opens what an address leads into, and readies a page for print. */
+export const bookScript: string = `"use strict";\n${drawChartsScript}\n${printScript}\n${unitsScript}\n${openScript}\n`;

@@ -1,9 +1,11 @@
 export * from "./build-book.js";
 export * from "./chapter.js";
 export { contentsPage } from "./contents-page.js";
+export * from "./job-files.js";
 export * from "./kept-on-disk.js";
 export * from "./kernel/client.js";
 export * from "./kernel/kernel-contract.js";
+export * from "./live-file.js";
 export * from "./notebook.js";
 export * from "./notebook-file.js";
 export * from "./notebook-normal-form.js";

@@ -12,8 +12,14 @@ export interface LiveState {
   readonly trouble?: string | undefined;
 }
 
-/** Where a page listens, and where its script stands. */
-export const livePaths = { events: "/live", script: "/assets/live.js" } as const;
+/** Where a page listens, where its script stands, and where the page to change the case and its files are. */
+export const livePaths = {
+  events: "/changes",
+  script: "/assets/live.js",
+  page: "/live",
+  pageFile: "/live.html",
+  files: "/live/files",
+} as const;
 
 /** A page with the script in it, and leave to listen to its own server. */
 export function livePage(page: string, { built }: LiveState): string {
@@ -21,6 +27,9 @@ export function livePage(page: string, { built }: LiveState): string {
     .replace("; script-src", "; connect-src &#39;self&#39;; script-src")
     .replace("<script ", `<script defer src="assets/live.js" data-built="${built}"></script>\n<script `);
 }
+
+/** The event that tells of a saved file, before there is a book of it. */
+export const savedEvent = "event: saved\ndata: {}\n\n";
 
 /** One event on the way to a page. */
 export function liveEvent(state: LiveState): string {
@@ -92,7 +101,7 @@ export const liveScript: string = `"use strict";
     }
     change(page.querySelector("main"));
   };
-  new EventSource("live").onmessage = async ({ data }) => {
+  new EventSource("changes").onmessage = async ({ data }) => {
     const state = JSON.parse(data);
     tell(state.trouble);
     if (state.built === built) return;

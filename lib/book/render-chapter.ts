@@ -1,31 +1,65 @@
 /** A chapter's cells as HTML: prose and outputs in order, the code behind a disclosure. Our own views are drawn anew; all else is text, a picture, or boxed in. */
 
 import { stripVTControlCharacters } from "node:util";
-import { type Html, html, renderMarkdown, tieUnits, verdictBadge } from "../page/index.js";
+import {
+  emptyPage,
+  type Html,
+  html,
+  type PageSoFar,
+  renderMarkdown,
+  sentencesOf,
+  tieUnits,
+  type View,
+  verdictBadge,
+  viewHtml,
+  viewsHtml,
+} from "../page/index.js";
 import { type Chapter, drawnViews } from "./chapter.js";
 import { counted } from "./check-page.js";
 import { errorText, isFailure } from "./failed-cells.js";
 import type { Cell, CodeCell, MimeBundle, Output } from "./notebook.js";
 
-/** The body of a chapter; after the first prose its answer in short, and what of it failed. */
+/** What is known while a chapter is drawn. */
+interface Drawing {
+  /** What the page has so far. */
+  readonly page: PageSoFar;
+  /** The chart that stands at the head, not in its place. */
+  readonly lead: View | undefined;
+}
+
+/** The body of a chapter; after the first prose its answer in short, what of it failed, and its first chart. */
 export function renderChapter(chapter: Chapter): Html {
   const pieces: Html[] = [];
+  const drawing: Drawing = { page: emptyPage(true), lead: leadOf(chapter) };
   let waiting: CodeCell[] = [];
-  let short = html`${failed(chapter)}${inShort(chapter)}`;
+  let short = html`${failed(chapter)}${inShort(chapter)}${
+    drawing.lead && html`<div class="cw" id="lead">${viewHtml(drawing.lead)}</div>`
+  }`;
   for (const cell of chapter.notebook.cells) {
     if (cell.cell_type === "code") {
       waiting.push(cell);
       if (cell.outputs.length > 0) {
-        pieces.push(renderCode(waiting));
+        pieces.push(renderCode(waiting, drawing));
         waiting = [];
       }
     } else {
-      pieces.push(...prose(cell), short);
+      pieces.push(...prose(cell, pieces.length === 0), short);
       short = html``;
     }
   }
-  const rest = waiting.length > 0 && renderCode(waiting);
+  const rest = waiting.length > 0 && renderCode(waiting, drawing);
   return html`${String(short) !== "" && short}${pieces}${rest}`;
+}
+
+/** The first chart of a chapter, or else its first drawing. */
+function leadOf({ notebook }: Chapter): View | undefined {
+  const views = notebook.cells
+    .flatMap((cell) => (cell.cell_type === "code" ? cell.outputs : []))
+    .flatMap((output) => drawnViews(output) ?? [])
+    .flatMap((drawn) => ("view" in drawn ? drawn.view : []));
+  const first = (...kinds: readonly View["kind"][]): View | undefined =>
+    views.find(({ kind }) => kinds.includes(kind));
+  return first("chart") ?? first("drawing", "picture");
 }
 
 function failed({ faults }: Chapter): Html {
@@ -34,19 +68,51 @@ function failed({ faults }: Chapter): Html {
   return html`<div class="cw cw-failed" role="note"><p><b>${counted(faults.length, "part")} of this chapter failed.</b> ${where} in place; the rest is worked out.</p></div>`;
 }
 
-/** Raw cells are for converters, not for readers. */
-function prose(cell: Cell): Html[] {
-  return cell.cell_type === "markdown" ? [html`<div class="cw">${renderMarkdown(cell.source)}</div>`] : [];
+/** Words of a section's prose that are in sight. */
+const proseInSight = 25;
+
+/** Heading and first sentences; the rest is behind a disclosure, but for the chapter's own first words. */
+function prose(cell: Cell, isFirst: boolean): Html[] {
+  // Raw cells are for converters, not for readers.
+  if (cell.cell_type !== "markdown") return [];
+  const [first, rest] = isFirst ? [cell.source, ""] : proseParts(cell.source);
+  const more =
+    rest !== "" &&
+    html`<details class="cw-how cw-more"><summary>More on this</summary>${renderMarkdown(rest)}</details>`;
+  return [html`<div class="cw">${renderMarkdown(first)}${more}</div>`];
 }
 
+/** What of a section's Markdown is in sight, and the rest. */
+function proseParts(source: string): readonly [string, string] {
+  const [, headings = "", text = ""] = /^((?:\s*#.*\n?)*)([\s\S]*)$/.exec(source.trim()) ?? [];
+  const [paragraph = "", ...others] = text.trim().split(/\n\s*\n/);
+  const isPlain = !/^\s*(>|\||[-*+]\s|\d+\.\s)/m.test(paragraph);
+  const sentences = isPlain ? sentencesOf(paragraph) : [paragraph];
+  let shown = 1;
+  const joined = (count: number): string => sentences.slice(0, count).join(" ");
+  while (shown < sentences.length && joined(shown + 1).split(/\s+/).length <= proseInSight) shown += 1;
+  while (shown < sentences.length && isOpen(joined(shown))) shown += 1;
+  return [
+    `${headings}\n${joined(shown)}`,
+    [sentences.slice(shown).join(" "), ...others].filter(Boolean).join("\n\n"),
+  ];
+}
+
+/** Whether a mark of emphasis or code is open at a text's end. */
+function isOpen(text: string): boolean {
+  return (text.match(/\*/g)?.length ?? 0) % 2 === 1 || (text.match(/`/g)?.length ?? 0) % 2 === 1;
+}
+
+/** The answer in two sentences at most; all of it stands at the chapter's end. */
 function inShort({ answer }: Chapter): Html {
   if (!answer) return html``;
-  return html`<div class="cw cw-short"><p><b>In short:</b> ${tieUnits(answer.text)}</p>${answer.verdict && verdictBadge(answer.verdict)}</div>`;
+  const short = sentencesOf(answer.text).slice(0, 2).join(" ");
+  return html`<div class="cw cw-short"><p><b>In short:</b> ${tieUnits(short)}</p>${answer.verdict && verdictBadge(answer.verdict)}</div>`;
 }
 
 /** Cells without an output of their own are read with the next one that has some. */
-function renderCode(cells: readonly CodeCell[]): Html {
-  const outputs = cells.flatMap((cell) => cell.outputs).map(renderOutput);
+function renderCode(cells: readonly CodeCell[], drawing: Drawing): Html {
+  const outputs = cells.flatMap((cell) => cell.outputs).map((output) => renderOutput(output, drawing));
   const code = cells.map(({ source }) => source.trim()).filter((source) => source !== "");
   return html`<section class="cw-cell">${outputs}${
     code.length > 0 &&
@@ -57,7 +123,7 @@ function renderCode(cells: readonly CodeCell[]): Html {
 }
 
 /** One output. */
-function renderOutput(output: Output): Html {
+function renderOutput(output: Output, drawing: Drawing): Html {
   switch (output.output_type) {
     case "stream":
       return printed(output.text, output.name === "stderr" ? "Warnings" : "Printed");
@@ -67,16 +133,33 @@ function renderOutput(output: Output): Html {
         : notAnswered(output.evalue);
     case "display_data":
     case "execute_result":
-      return renderViewsOf(output) ?? renderBundle(output.data);
+      return renderViewsOf(output, drawing) ?? renderBundle(output.data);
   }
 }
 
-function renderViewsOf(output: Output): Html | undefined {
+/** Kinds of which a cell may show many alike. */
+const alike: ReadonlySet<View["kind"]> = new Set(["table", "drawing", "picture", "worked", "chart"]);
+
+/** So many of them are in sight. */
+const viewsInSight = 3;
+
+function renderViewsOf(output: Output, { page, lead }: Drawing): Html | undefined {
   const drawn = drawnViews(output);
-  return (
-    drawn &&
-    html`<div class="cw">${drawn.map((one) => ("html" in one ? one.html : printed(one.fault, "Error")))}</div>`
-  );
+  if (!drawn) return undefined;
+  const faults = drawn.flatMap((one) => ("fault" in one ? printed(one.fault, "Error") : []));
+  const all = drawn.flatMap((one) => ("view" in one ? one.view : []));
+  const views = all.filter((view) => view !== lead);
+  const moved =
+    views.length < all.length &&
+    html`<p class="cw-small"><a href="#lead">The chart stands at the head of this chapter.</a></p>`;
+  const many = views.length > viewsInSight + 1 && views.every(({ kind }) => alike.has(kind));
+  // A text with tables in it, such as the recipe, is worked from: nothing of it folds.
+  const set = views.some(({ kind }) => kind === "markdown") ? { ...page, foldsTables: false } : page;
+  const [first, rest] = many ? [views.slice(0, viewsInSight), views.slice(viewsInSight)] : [views, []];
+  return html`<div class="cw">${moved}${faults}${viewsHtml(first, set)}${
+    rest.length > 0 &&
+    html`<details class="cw-how cw-more"><summary>${rest.length} more like these</summary>${viewsHtml(rest, page)}</details>`
+  }</div>`;
 }
 
 /** Why an answer cannot be given, each line of it a paragraph. */

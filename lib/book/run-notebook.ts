@@ -12,7 +12,7 @@ import { runCells } from "./run-cells.js";
 interface RunOptions {
   /** Environment of its kernel. Default: this process's. */
   readonly env?: NodeJS.ProcessEnv;
-  /** Folder it runs in. Default: the folder of the notebook, as in Jupyter. */
+  /** Folder it runs in, unless it names files beside it. Default: the folder of the notebook, as in Jupyter. */
   readonly cwd?: string;
   /** How long each cell may run, in ms. Default: 60 000. */
   readonly timeout?: number;
@@ -118,9 +118,9 @@ export class NotebookRunner {
     return runs;
   }
 
-  /** Ends the kernels. */
+  /** Ends the kernels, those that run among them; none is started afterwards. */
   async close(): Promise<void> {
-    await Promise.all(this.#lanes.map((lane) => lane.close()));
+    await Promise.all(this.#lanes.map((lane) => lane.end()));
   }
 
   /** A notebook goes where it was run before, since its kernel has kept answers of it; else to who is free. */
@@ -146,6 +146,11 @@ async function readNotebook(file: string): Promise<Notebook | Error> {
   }
 }
 
+/** Whether a cell names a file by its place beside the notebook, such as "./mine.ts". */
+function namesFilesBeside({ cells }: Notebook): boolean {
+  return cells.some((cell) => cell.cell_type === "code" && /["'`]\.{1,2}\//.test(cell.source));
+}
+
 /** A notebook none of whose cells could be run, and why. */
 function notRun(file: string, { cells, ...rest }: Notebook, message: string): NotebookRun {
   const why: CodeCell = {
@@ -159,9 +164,11 @@ function notRun(file: string, { cells, ...rest }: Notebook, message: string): No
 /** Runs one notebook after another in a kernel that it starts when it needs one. */
 class Lane {
   readonly #options: RunOptions;
-  #kernel: KernelClient | undefined;
-  /** Files run in the kernel that is there now. */
+  /** By the folder that they run in. */
+  readonly #kernels = new Map<string, KernelClient>();
+  /** Files run in the kernels that are there now. */
   readonly known: Set<string> = new Set();
+  #ended = false;
 
   constructor(options: RunOptions) {
     this.#options = options;
@@ -170,9 +177,12 @@ class Lane {
   async run(file: string): Promise<NotebookRun> {
     const notebook = await readNotebook(file);
     if (notebook instanceof Error) return notRun(file, emptyNotebook, notebook.message);
-    const { env = process.env, cwd = dirname(resolve(file)), timeout = 60_000, onProgress } = this.#options;
+    const { env = process.env, timeout = 60_000, onProgress } = this.#options;
+    const own = dirname(resolve(file));
+    const { cwd = own } = this.#options;
+    const folder = namesFilesBeside(notebook) ? own : cwd;
     try {
-      const { cells, failures } = await runCells(() => this.#readyKernel(cwd, env), notebook.cells, {
+      const { cells, failures } = await runCells(() => this.#readyKernel(folder, env), notebook.cells, {
         timeout,
         onCell: (progress) => onProgress?.({ notebook: file, ...progress }),
       });
@@ -187,26 +197,36 @@ class Lane {
     }
   }
 
+  /** Ends its kernels for good. */
+  async end(): Promise<void> {
+    this.#ended = true;
+    await this.close();
+  }
+
+  /** Ends its kernels; a notebook that is run later gets a new one. */
   async close(): Promise<void> {
-    const kernel = this.#kernel;
-    this.#kernel = undefined;
+    const kernels = [...this.#kernels.values()];
+    this.#kernels.clear();
     this.known.clear();
-    await kernel?.shutdown();
+    await Promise.all(kernels.map((kernel) => kernel.shutdown()));
   }
 
   /**
    * A kernel in which nothing is declared; one that has ended since is replaced.
    *
-   * @throws KernelDied when it does not start
+   * @throws KernelDied when it does not start, or when the lane has ended
    */
   async #readyKernel(cwd: string, env: NodeJS.ProcessEnv): Promise<KernelClient> {
+    if (this.#ended) throw new KernelDied("the work was ended before this was run");
     try {
-      await this.#kernel?.fresh();
+      await this.#kernels.get(cwd)?.fresh();
     } catch (error) {
       if (!(error instanceof KernelDied)) throw error;
       await this.close();
     }
-    this.#kernel ??= await KernelClient.start({ cwd, env });
-    return this.#kernel;
+    const kernel = this.#kernels.get(cwd) ?? (await KernelClient.start({ cwd, env }));
+    this.#kernels.set(cwd, kernel);
+    if (this.#ended) await this.close();
+    return kernel;
   }
 }

@@ -3,7 +3,10 @@ import { createReadStream } from "node:fs";
 import { readFile, realpath, stat } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import { extname, join, sep } from "node:path";
-import { type LiveState, liveEvent, livePage, livePaths, liveScript } from "./live-page.js";
+import { pipeline } from "node:stream/promises";
+import { type DeskAnswer, LiveDesk } from "./live-desk.js";
+import type { LiveJob } from "./live-file.js";
+import { type LiveState, liveEvent, livePage, livePaths, liveScript, savedEvent } from "./live-page.js";
 
 /** A running server. */
 export interface BookServer {
@@ -11,6 +14,8 @@ export interface BookServer {
   readonly url: string;
   /** Tells every page that is open now, or is opened later, how the book stands. */
   tell(state: LiveState): void;
+  /** Tells them that a file was saved, before there is a book of it. */
+  tellSaved(): void;
   /** Stops it and ends open connections. */
   close(): Promise<void>;
 }
@@ -21,18 +26,23 @@ interface ServeOptions {
   readonly port?: number;
   /** How the book stands at the start, for pages that follow it; without it they stay as they are. */
   readonly live?: LiveState;
+  /** The job whose files its live page may read and save; without it the live page is the file of the book. */
+  readonly job?: LiveJob;
 }
 
 const address = "127.0.0.1";
 
 /**
  * Serves a folder on 127.0.0.1. Only GET and HEAD, only files of that folder, only when asked for by this
- * machine's name, so that no page of a foreign site can read along.
+ * machine's name, so that no page of a foreign site can read along. The live page alone may also save.
  *
  * @throws Error when the port is taken
  */
-export async function serveBook(folder: string, { port = 0, live }: ServeOptions = {}): Promise<BookServer> {
-  const shelf = new Shelf(folder, live);
+export async function serveBook(
+  folder: string,
+  { port = 0, live, job }: ServeOptions = {},
+): Promise<BookServer> {
+  const shelf = new Shelf(folder, live, job && new LiveDesk(job));
   const server = createServer((request, response) => {
     shelf
       .answer(ownPort(server), request, response)
@@ -45,6 +55,7 @@ export async function serveBook(folder: string, { port = 0, live }: ServeOptions
   return {
     url: `http://${address}:${ownPort(server)}/`,
     tell: (state) => shelf.tell(state),
+    tellSaved: () => shelf.tellSaved(),
     close: () =>
       new Promise((resolve, reject) => {
         server.close((error) => (error ? reject(error) : resolve()));
@@ -72,11 +83,13 @@ const headers = {
 class Shelf {
   readonly #folder: string;
   readonly #listeners = new Set<ServerResponse>();
+  readonly #desk: LiveDesk | undefined;
   #live: LiveState | undefined;
 
-  constructor(folder: string, live: LiveState | undefined) {
+  constructor(folder: string, live: LiveState | undefined, desk: LiveDesk | undefined) {
     this.#folder = folder;
     this.#live = live;
+    this.#desk = desk;
   }
 
   tell(state: LiveState): void {
@@ -84,9 +97,18 @@ class Shelf {
     for (const listener of this.#listeners) listener.write(liveEvent(state));
   }
 
+  tellSaved(): void {
+    for (const listener of this.#listeners) listener.write(savedEvent);
+  }
+
   async answer(port: number, request: IncomingMessage, response: ServerResponse): Promise<void> {
     const ownNames = [`${address}:${port}`, `localhost:${port}`];
     if (!ownNames.includes(request.headers.host ?? "")) return refuse(response, 403, "not for this host");
+    const told = await this.#desk?.answer(
+      request,
+      ownNames.map((name) => `http://${name}`),
+    );
+    if (told) return sendAnswer(response, told);
     if (request.method !== "GET" && request.method !== "HEAD") {
       response.setHeader("Allow", "GET, HEAD");
       return refuse(response, 405, "only GET and HEAD");
@@ -99,11 +121,7 @@ class Shelf {
       const page = livePage(await readFile(file.path, "utf8"), this.#live);
       return send(response, file.type, page, withBody);
     }
-    response.writeHead(200, { ...headers, "Content-Type": file.type, "Content-Length": file.size });
-    if (!withBody) return void response.end();
-    createReadStream(file.path)
-      .on("error", () => response.destroy())
-      .pipe(response);
+    await sendFile(response, file, request.headers.range, withBody);
   }
 
   /** Whether the request was for what pages need in order to follow. */
@@ -122,8 +140,61 @@ class Shelf {
   }
 }
 
-function send(response: ServerResponse, type: string, text: string, withBody: boolean): void {
-  response.writeHead(200, {
+function sendAnswer(response: ServerResponse, { status, body }: DeskAnswer): void {
+  if ("words" in body) return void refuse(response, status, body.words);
+  const [type, text] =
+    "html" in body ? [types[".html"], body.html] : ["application/json", JSON.stringify(body.json)];
+  send(response, type, text, true, status);
+}
+
+/** Sends a file, or the bytes of it that are asked for; the file is closed also when its reader leaves. */
+async function sendFile(
+  response: ServerResponse,
+  { path, size, type }: FoundFile,
+  range: string | undefined,
+  withBody: boolean,
+): Promise<void> {
+  const wanted = range === undefined ? undefined : bytesOf(range, size);
+  if (wanted === "none") {
+    response.setHeader("Content-Range", `bytes */${size}`);
+    return refuse(response, 416, "no such bytes");
+  }
+  const { start, end } = wanted ?? { start: 0, end: size - 1 };
+  response.writeHead(wanted ? 206 : 200, {
+    ...headers,
+    "Accept-Ranges": "bytes",
+    "Content-Type": type,
+    "Content-Length": end - start + 1,
+    ...(wanted ? { "Content-Range": `bytes ${start}-${end}/${size}` } : {}),
+  });
+  if (!withBody || size === 0) return void response.end();
+  // A reader who leaves is no failure.
+  await pipeline(createReadStream(path, { start, end }), response).catch(() => response.destroy());
+}
+
+/** Bytes of a file, both ends included. */
+interface Bytes {
+  /** The first. */
+  readonly start: number;
+  /** The last. */
+  readonly end: number;
+}
+
+/**
+ * The bytes that a Range header asks for (RFC 9110, section 14): "none" where the file has none of them, and
+ * undefined, which means the whole file, for several ranges or what is no range of bytes.
+ */
+function bytesOf(range: string, size: number): Bytes | "none" | undefined {
+  const [, from = "", to = ""] = /^bytes=(\d*)-(\d*)$/.exec(range) ?? [];
+  if (from === "" && to === "") return undefined;
+  const start = from === "" ? Math.max(0, size - Number(to)) : Number(from);
+  const end = from === "" || to === "" ? size - 1 : Math.min(Number(to), size - 1);
+  if (from !== "" && to !== "" && Number(to) < start) return undefined;
+  return start < size && (from !== "" || Number(to) > 0) ? { start, end } : "none";
+}
+
+function send(response: ServerResponse, type: string, text: string, withBody: boolean, status = 200): void {
+  response.writeHead(status, {
     ...headers,
     "Content-Type": type,
     "Content-Length": Buffer.byteLength(text),

@@ -5,8 +5,10 @@ import {
   type BookNotebook,
   buildBook,
   type ExtraFile,
+  type ExtraFolder,
   type Failure,
   isInstalled,
+  liveFile,
   modulesFolder,
   type Notebook,
   type NotebookRun,
@@ -15,9 +17,23 @@ import {
   projectFolder,
   undrawnIn,
 } from "../book/index.js";
-import { formulaIndex, type Recipe, recipeMarkdown, recipeMime, recipeOf, recipePage } from "../index.js";
+import {
+  firstPageOf,
+  formulaIndex,
+  labelsPage,
+  labelsText,
+  type Recipe,
+  recipeMarkdown,
+  recipeMime,
+  recipeOf,
+  recipePage,
+  terms,
+} from "../index.js";
 import { dataFolder, demoJob, type Job } from "../job/index.js";
+import type { DrawingFile } from "../true-scale/index.js";
 import { problemReport, readNamed } from "./check.js";
+import { drawingsOf } from "./drawings-of.js";
+import { usageOf } from "./help.js";
 import { notebookFiles } from "./notebooks.js";
 import { checksAside, type RunningChecks } from "./published-checks.js";
 
@@ -46,8 +62,6 @@ export type Built =
       readonly trouble: string;
     };
 
-const usage = "npm run book -- [JOB] [--cell-time SECONDS]";
-
 /**
  * npm run book -- [JOB] [--cell-time SECONDS]: builds the book of a job.
  *
@@ -57,7 +71,7 @@ const usage = "npm run book -- [JOB] [--cell-time SECONDS]";
 export async function book(args: readonly string[]): Promise<number> {
   const asked = bookArguments(args);
   if ("wrong" in asked) {
-    console.error(`${asked.wrong}\nusage: ${usage}`);
+    console.error(`${asked.wrong}\n${usageOf("book")}`);
     return 1;
   }
   const [job] = asked.names;
@@ -121,6 +135,7 @@ export class BookMaker {
   readonly #tell: (progress: Progress) => void;
   #checks: RunningChecks | undefined;
   #kernels: NotebookRunner | undefined;
+  #closed = false;
 
   /** @param tell told of every cell that has run */
   constructor(request: BookOfJob, tell: (progress: Progress) => void) {
@@ -128,17 +143,21 @@ export class BookMaker {
     this.#tell = tell;
   }
 
-  /** Builds the book as the files are now. */
+  /** Builds the book as the files are now; once closed it builds none, and starts no kernel. */
   async build(): Promise<Built> {
+    if (this.#closed) return { trouble: endedMeanwhile };
     const start = performance.now();
     const name = this.#request.job ?? demoJob;
     const read = readNamed(name);
     if ("problems" in read) return { trouble: problemReport(name, read.problems) };
     const files = this.#request.files ?? (await notebooksOf(read.job));
+    const resting = await restingOnTheBox(files);
+    if (this.#closed) return { trouble: endedMeanwhile };
     if (files.length === 0) return { trouble: "no notebooks to run: notebooks/ is empty" };
     this.#checks ??= checksAside();
     this.#kernels ??= this.#newKernels(read.job);
-    const runs = await this.#kernels.run(files, await restingOnTheBox(files));
+    const runs = await this.#kernels.run(files, resting);
+    if (this.#closed) return { trouble: endedMeanwhile };
     const failures = runs.flatMap((run) => run.failures);
     if (runs.every((run) => run.failures.some(({ cell }) => cell === undefined))) {
       return { trouble: [...failures.map(failureLine), noBook].join("\n") };
@@ -154,6 +173,7 @@ export class BookMaker {
 
   /** Ends what still runs. */
   async close(): Promise<void> {
+    this.#closed = true;
     await Promise.all([this.#kernels?.close(), this.#checks?.stop()]);
   }
 
@@ -170,6 +190,9 @@ export class BookMaker {
   }
 }
 
+/** Why there is no book when its maker was closed. */
+const endedMeanwhile = "the book was ended before it was built";
+
 /** The project's notebooks, and those of one's own beside the job. */
 async function notebooksOf({ folder }: Job): Promise<readonly string[]> {
   return [...(await notebookFiles()), ...(await notebookFiles(folder))];
@@ -182,7 +205,8 @@ export function bookFolder({ folder, name }: Job): string {
   return join(isOwn ? projectFolder() : carried ? process.cwd() : dirname(folder), "book", name);
 }
 
-const asksOfTheBox = /review\.(stiffness|strength|joints|box)\b|\b(stiffnessTable|loadCaseTable|recipeOf)\b/;
+const asksOfTheBox =
+  /(review\.(stiffness|strength|joints|box)|job\.(findings|worst|about|released))\b|\b(stiffnessTable|loadCaseTable|recipeOf)\b/;
 
 /** The notebooks that ask of the case as joined boxes, which takes longest and which each kernel works out for itself. */
 async function restingOnTheBox(files: readonly string[]): Promise<readonly string[]> {
@@ -203,19 +227,37 @@ async function write(
   );
   const checks = await had("The page of published checks is left out", () => running);
   const recipe = await had("The recipe is left out", () => recipeOfBook(job, notebooks));
-  const lacking = [checks, recipe].flatMap((part) => ("lacking" in part ? part.lacking : []));
+  const live = await had("The page to change the case is left out", () =>
+    liveFile({ ...job, title: job.case.name }, { book: "index.html" }),
+  );
+  const drawn = await had("The drawings are left out", () => drawingsOf(job));
+  const lacking = [checks, recipe, live, drawn].flatMap((part) => ("lacking" in part ? part.lacking : []));
   await buildBook({
     title: job.case.name,
     job: job.name,
     ...(job.case.invented ? { introduction: inventedNotice } : {}),
     lacking,
+    firstPage: (findings) => firstPageOf(job, findings),
+    units: job.case.units,
+    soldNames: soldNamesOf(job),
     notebooks,
+    glossary: terms,
     formulas: [...formulaIndex().values()].map(({ declaration }) => declaration),
     checks: "lacking" in checks ? [] : checks.had,
     extraFiles: "lacking" in recipe ? [] : recipeFiles(recipe.had),
+    ...("lacking" in live ? {} : { livePage: live.had }),
+    extraFolders: "lacking" in drawn ? [] : [drawingsFolder(drawn.had)],
     outDir,
   });
   return [...lacking, ...undrawn(notebooks)];
+}
+
+/** Names of the stock tables that have a figure in them. */
+function soldNamesOf({ stock }: Job): readonly string[] {
+  const names = Object.values(stock).flatMap((rows: readonly { readonly name: string }[]) =>
+    rows.map(({ name }) => name),
+  );
+  return [...new Set(names)].filter((name) => /\d/.test(name));
 }
 
 /** A part of the book, or a sentence that says why it is left out. */
@@ -247,7 +289,23 @@ function recipeFiles(recipe: Recipe): ExtraFile[] {
   return [
     { file: "recipe-to-print.html", title: "The recipe, to print", text: recipePage(recipe) },
     { file: "recipe.md", title: "The recipe as text, to edit", text: recipeMarkdown(recipe) },
+    {
+      file: "labels-to-print.html",
+      title: "Labels for the pieces, to print",
+      text: labelsPage(recipe.title, recipe.labels),
+    },
+    {
+      file: "labels.txt",
+      title: "Labels for the pieces, as text",
+      text: labelsText(recipe.title, recipe.labels),
+    },
+    { file: "as-built.csv", title: "What you measure, to fill in", text: recipe.asBuilt },
   ];
+}
+
+/** The drawings at true scale, as a folder of the book. */
+function drawingsFolder(files: readonly DrawingFile[]): ExtraFolder {
+  return { folder: "drawings", title: "Drawings at true scale: SVG, PDF, DXF", files };
 }
 
 /** The recipe that one of the executed notebooks showed; nothing is worked out twice. */

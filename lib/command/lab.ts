@@ -7,7 +7,7 @@ import { demoJob, jobFolder } from "../job/index.js";
 import { notebookFiles } from "./notebooks.js";
 
 /**
- * Starts Jupyter in the folder of the job where it has notebooks of its own, else in that of the notebooks, and waits for
+ * Starts Jupyter in the folder of a job that has notebooks of its own, else in that of the notebooks, and waits for
  * its end.
  *
  * @param args name of the job (default: the demo job); options, which go to Jupyter
@@ -26,7 +26,8 @@ export async function lab(args: readonly string[]): Promise<number> {
     console.error(noJupyterAdvice);
     return 1;
   }
-  const own = (await notebookFiles(folder)).length > 0;
+  // The demo's chapter of its own stands among the others in the book.
+  const own = name !== demoJob && (await notebookFiles(folder)).length > 0;
   const cwd = own ? folder : join(projectFolder(), "notebooks");
   return runJupyter(
     jupyter,

@@ -5,12 +5,20 @@ import { basename, dirname, join, relative, resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { asTyped, projectFolder } from "../book/index.js";
 import { readDesign, tableFiles, usedTables } from "../design/index.js";
-import { dataFolder, demoJob, isJobName, jobFolder, jobNameExpected } from "../job/index.js";
+import {
+  carriedOver,
+  dataFolder,
+  demoJob,
+  isJobName,
+  type Job,
+  jobFolder,
+  jobNameExpected,
+  readJob,
+} from "../job/index.js";
+import { usageOf } from "./help.js";
 
 /** What one may begin with; the demo is the whole of soil-lab. */
 const starts: readonly string[] = ["box", "two-section", "tall", "trunk", "demo"];
-
-const usage = `usage: ${asTyped("new")} my-case [--start ${starts.join("|")}] [--metric|--inch] [--currency EUR]`;
 
 /** What is asked for. */
 interface Wanted {
@@ -24,6 +32,8 @@ interface Wanted {
   readonly units: "metric" | "inch";
   /** ISO 4217 code of its prices. */
   readonly currency: string;
+  /** The job that it carries on from; absent where it begins as a start. */
+  readonly last?: Job;
 }
 
 /**
@@ -40,9 +50,12 @@ export async function newJob(args: readonly string[], jobs: string = dataFolder(
     console.error(wanted);
     return 1;
   }
-  const { folder, start } = wanted;
+  const { folder, start, last } = wanted;
   await mkdir(dirname(folder), { recursive: true });
-  await madeWhole(folder, (half) => (start === "demo" ? copyDemo(wanted, half) : copyStart(wanted, half)));
+  await madeWhole(folder, (half) => {
+    if (last) return carryOn(wanted, last, half);
+    return start === "demo" ? copyDemo(wanted, half) : copyStart(wanted, half);
+  });
   console.log(told(wanted, args[0] ?? ""));
   return 0;
 }
@@ -50,13 +63,14 @@ export async function newJob(args: readonly string[], jobs: string = dataFolder(
 /** What is asked for, or why it cannot be had. */
 function wantedBy(args: readonly string[], jobs: string): Wanted | string {
   const read = optionsOf(args);
-  if (typeof read === "string") return `${read}\n${usage}`;
-  const { given, start, metric, inch, currency = metric ? "EUR" : "USD" } = read;
-  if (given === undefined) return usage;
+  if (typeof read === "string") return `${read}\n${usageOf("new")}`;
+  const { given, start = "box", metric, inch, currency = metric ? "EUR" : "USD" } = read;
+  if (given === undefined) return usageOf("new");
   const isPath = /[\\/]/.test(given);
   const folder = isPath ? resolve(given) : join(jobs, given);
   if (!isPath && !isJobName(given)) return `"${given}": expected ${jobNameExpected}`;
   if (existsSync(folder)) return `"${given}" is there already: choose another name or remove it first`;
+  if (read.from !== undefined) return wantedAfter(read.from, folder, read, jobs);
   if (!starts.includes(start)) return `--start ${start}: expected one of ${starts.join(", ")}`;
   if (metric && inch) return "--metric and --inch: expected one of them";
   if (!/^[A-Z]{3}$/.test(currency)) {
@@ -67,11 +81,29 @@ function wantedBy(args: readonly string[], jobs: string): Wanted | string {
   return { folder, name: basename(folder), start, units: metric ? "metric" : "inch", currency };
 }
 
+/** A job that carries on from another, or why it cannot. */
+function wantedAfter(from: string, folder: string, options: Options, jobs: string): Wanted | string {
+  const { start, metric, inch, currency } = options;
+  if (start !== undefined || metric || inch || currency !== undefined)
+    return "--from: a case that carries on has the files, units and currency of the last one; leave the other options out";
+  const place = /[\\/]/.test(from) ? resolve(from) : join(jobs, from);
+  const read = readJob(place);
+  if ("problems" in read) {
+    return existsSync(place)
+      ? `--from ${from}: its files have mistakes, which "${asTyped("check")} ${from}" tells`
+      : `--from ${from}: there is no such job`;
+  }
+  const { units, currency: paid } = read.job.case;
+  return { folder, name: basename(folder), start: from, units, currency: paid, last: read.job };
+}
+
 interface Options {
   /** The folder named, where one was. */
   readonly given: string | undefined;
-  /** The named start. */
-  readonly start: string;
+  /** The named start, where one was. */
+  readonly start?: string | undefined;
+  /** The last job, where one was named. */
+  readonly from?: string | undefined;
   /** Whether metric units were asked for. */
   readonly metric: boolean;
   /** Whether inches were asked for. */
@@ -87,7 +119,8 @@ function optionsOf(args: readonly string[]): Options | string {
       args: [...args],
       allowPositionals: true,
       options: {
-        start: { type: "string", default: "box" },
+        start: { type: "string" },
+        from: { type: "string" },
         metric: { type: "boolean", default: false },
         inch: { type: "boolean", default: false },
         currency: { type: "string" },
@@ -101,10 +134,11 @@ function optionsOf(args: readonly string[]): Options | string {
   }
 }
 
-function told({ folder, start, units, currency }: Wanted, given: string): string {
+function told({ folder, start, units, currency, last }: Wanted, given: string): string {
   const place = relative(process.cwd(), folder) || folder;
-  const what =
+  const begun =
     start === "demo" ? `a copy of the invented demo "${demoJob}"` : `${start}, ${units}, ${currency}`;
+  const what = last ? `${start} carried on, with what it measured and took` : begun;
   return [
     `made ${place}: ${what}`,
     "The head of its case.yaml says what to change first. Then:",
@@ -144,9 +178,23 @@ async function copyStart({ name, start, units, currency }: Wanted, half: string)
 }
 
 async function copyDemo({ name }: Wanted, half: string): Promise<void> {
-  await cp(jobFolder(demoJob), half, { recursive: true });
+  // Its own chapter tells of its draft, which a copy has not.
+  await cp(jobFolder(demoJob), half, { recursive: true, filter: (file) => !file.endsWith(".ipynb") });
   const file = join(half, "case.yaml");
   await writeFile(file, startedAsCopy(await readFile(file, "utf8"), name));
+}
+
+/** The files of the last case, with what it took as it was built in its tables of measurements. */
+async function carryOn({ name, start }: Wanted, last: Job, half: string): Promise<void> {
+  const note = [
+    `# ${name}: carried on from ${start}. What that case took as it was built stands in the tables of measurements.`,
+    '# Change these three lines first: "purpose", the "inside" of a section, and "sheet" of the build.',
+    "",
+  ];
+  const { "case.yaml": described = "", ...tables } = carriedOver(last);
+  const text = note.join("\n") + described.replace(/^case: .*$/m, `case: ${name}`);
+  const files = Object.entries({ ...tables, "case.yaml": text });
+  await Promise.all(files.map(([file, told]) => writeFile(join(half, file), told)));
 }
 
 /** Says at the top where the copy comes from, and names it after the job. */

@@ -2,6 +2,7 @@
 import { readdir, readFile, writeFile } from "node:fs/promises";
 import { join, relative } from "node:path";
 import { cleanNotebook, parseNotebook, printNotebook, projectFolder } from "../book/index.js";
+import { usageOf } from "./help.js";
 
 /**
  * Brings notebooks into the form in which they are kept, or tells which are not.
@@ -11,7 +12,7 @@ import { cleanNotebook, parseNotebook, printNotebook, projectFolder } from "../b
  */
 export async function notebooks([task, ...files]: readonly string[]): Promise<number> {
   if (task !== "clean" && task !== "check") {
-    console.error("usage: npm run notebooks -- clean|check [FILE...]");
+    console.error(usageOf("notebooks"));
     return 1;
   }
   const treat = task === "clean" ? cleanFile : checkFile;

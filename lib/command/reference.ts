@@ -1,16 +1,11 @@
 /** npm run reference -- FILE...: runs files of published checks, also ones this project has never seen, or random cases. */
 import { readFile } from "node:fs/promises";
 import { parseArgs } from "node:util";
+import { helpOf } from "./help.js";
 import { type CasesWanted, runCases } from "./reference/cases/run-cases.js";
 import { kindOf, referenceKinds } from "./reference/kinds.js";
 import type { ReferenceOutcome } from "./reference/outcome.js";
 import { textTable } from "./text-table.js";
-
-const usage = `usage: npm run reference -- FILE...
-       npm run reference -- --cases N [--seed S] [--bent P]
-
---cases N   tries N random cases; --seed S begins with the case of that number
---bent P    bends P of each hundred by finite elements, 5 where it is left out`;
 
 /**
  * Prints expected, ours and error for every value of every file; or tries random cases.
@@ -22,7 +17,7 @@ export async function reference(args: readonly string[]): Promise<number> {
   const asked = casesAsked(args);
   if (asked) return runCases(asked, (line) => console.log(line));
   if (args.length === 0 || args.some((one) => one.startsWith("--"))) {
-    console.error(usage);
+    console.error(helpOf("reference"));
     return 1;
   }
   return filesRun(args);
@@ -64,7 +59,7 @@ async function referenceFile(file: string): Promise<number> {
 /** @throws TypeError for a kind that is not known */
 function outcomesOf(content: unknown): readonly ReferenceOutcome[] {
   const kind = kindOf(content);
-  const runner = referenceKinds[kind];
+  const runner = Object.hasOwn(referenceKinds, kind) ? referenceKinds[kind] : undefined;
   if (!runner)
     throw new TypeError(`expected a kind among ${Object.keys(referenceKinds).join(", ")}, got "${kind}"`);
   return runner(content);

@@ -1,9 +1,11 @@
 /** npm start -- [JOB] [NOTEBOOK...]: builds the book of a job, serves it to this machine and follows the builder. */
-import { dirname, join } from "node:path";
-import { openBrowser, projectFolder, serveBook } from "../book/index.js";
+import { basename, dirname, join } from "node:path";
+import { type LiveJob, openBrowser, projectFolder, serveBook } from "../book/index.js";
 import { demoJob, jobFolder } from "../job/index.js";
 import { BookMaker, type Built, bookArguments, exitCode, progressLine, reported } from "./book-of-job.js";
+import { readNamed } from "./check.js";
 import { follow } from "./follow.js";
+import { usageOf } from "./help.js";
 
 /**
  * Builds the book, serves it, and opens it where there is a browser. Whenever a file of the job or a notebook
@@ -16,7 +18,7 @@ import { follow } from "./follow.js";
 export async function start(args: readonly string[]): Promise<number> {
   const asked = bookArguments(args);
   if ("wrong" in asked) {
-    console.error(`${asked.wrong}\nusage: npm start -- [JOB] [NOTEBOOK...] [--cell-time SECONDS]`);
+    console.error(`${asked.wrong}\n${usageOf("start")}`);
     return 1;
   }
   const [job = demoJob, ...files] = asked.names;
@@ -28,22 +30,35 @@ export async function start(args: readonly string[]): Promise<number> {
     if ("trouble" in first) return exitCode(first);
     silent = true;
     const notebooks = files.length > 0 ? files.map(dirname) : [join(projectFolder(), "notebooks")];
-    const last = await serveAndFollow(maker, first, [jobFolder(job), ...new Set(notebooks)]);
+    const folder = jobFolder(job);
+    const served = { name: basename(folder), folder, title: titleOf(job) };
+    const last = await serveAndFollow(maker, first, served, [folder, ...new Set(notebooks)]);
     return exitCode(last);
   } finally {
     await maker.close();
   }
 }
 
+/** The name of a case that was read a moment ago, or else of its folder. */
+function titleOf(name: string): string {
+  const read = readNamed(name);
+  return "job" in read ? read.job.case.name : name;
+}
+
 /** A book, and where it stands. */
 type Book = Extract<Built, { readonly folder: string }>;
 
 /** Until it is stopped; the last book then. */
-async function serveAndFollow(maker: BookMaker, first: Book, sources: readonly string[]): Promise<Book> {
+async function serveAndFollow(
+  maker: BookMaker,
+  first: Book,
+  job: LiveJob,
+  sources: readonly string[],
+): Promise<Book> {
   const stop = stopped();
   let built = 1;
   let book = first;
-  const server = await serveBook(first.folder, { live: { built } });
+  const server = await serveBook(first.folder, { live: { built }, job });
   const rebuild = oneAtATime(async () => {
     const now = await maker.build().catch((error: Error): Built => ({ trouble: error.message }));
     reported(now);
@@ -53,8 +68,13 @@ async function serveAndFollow(maker: BookMaker, first: Book, sources: readonly s
     }
     server.tell({ built, ...("trouble" in now && { trouble: now.trouble }) });
   });
-  const following = await follow(sources, rebuild);
-  console.log(`\nread it at ${server.url}; it follows what you save\n(Ctrl+C stops)`);
+  const following = await follow(sources, () => {
+    server.tellSaved();
+    return rebuild();
+  });
+  console.log(
+    `\nread it at ${server.url}; it follows what you save\nchange the case at ${server.url}live\n(Ctrl+C stops)`,
+  );
   openBrowser(server.url);
   await stop;
   following.stop();

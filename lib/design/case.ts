@@ -23,7 +23,7 @@ export type {
   Shelf,
   SpringMounts,
 } from "./read/contents.js";
-export type { Business, Demands, Journey, Lashing } from "./read/demands.js";
+export type { Business, Demands, Journey, Lashing, SprayTest } from "./read/demands.js";
 export type { Drawer } from "./read/drawers.js";
 export type { HardwarePlace, PlacedHardware } from "./read/hardware.js";
 export type { Battery, Cooling, Mains, PlugStrip, Services, Sun } from "./read/services.js";
@@ -61,6 +61,8 @@ export interface Case {
   readonly services: Services;
   /** What it must earn. */
   readonly business: Business;
+  /** What must not move while changes are looked for: places of its file, and names of tables. */
+  readonly keep: readonly string[];
   /** Blocks that the file left out: nothing is asked about them, and what stands for them here means nothing. */
   readonly leftOut: readonly LeftOut[];
 }
@@ -69,7 +71,7 @@ export interface Case {
 export type LeftOut = "journey" | "services" | "business";
 
 /** What there is to build, whatever it earns. */
-export type CaseBuild = Omit<Case, "business">;
+export type CaseBuild = Omit<Case, "business" | "keep">;
 
 /** The thing itself, whatever is asked of it: all that its parts are derived from. */
 export type CaseBody = Pick<
@@ -83,6 +85,8 @@ export interface Section {
   readonly name: string;
   /** Clear inside width (x), depth (y), height (z). */
   readonly inside: { readonly width: Length; readonly depth: Length; readonly height: Length };
+  /** How far it stands above the section below, on the metal of both; absent where panels meet. */
+  readonly standsOff?: Length;
   /** Its panels by face; a face that is left out is open. */
   readonly panels: Readonly<Partial<Record<Face, Panel>>>;
   /** Its edges; there is none beside an open face. */

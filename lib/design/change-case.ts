@@ -1,5 +1,6 @@
 /** A change of case.yaml as one piece of its text in place of another. */
 import {
+  type Document,
   isCollection,
   isMap,
   isPair,
@@ -10,6 +11,8 @@ import {
   parseDocument,
   stringify,
 } from "yaml";
+import { didYouMean } from "../problem.js";
+import { contentOf, faultsBefore } from "./read/yaml-words.js";
 
 /**
  * A place in case.yaml, its words joined by dots: "sections.upper.panels.front.openings.stage.rectangle.width". Words
@@ -56,20 +59,48 @@ interface Spot {
  * @throws RangeError for a place that is not there or not only one, or a change that no edit of the text can make
  */
 export function caseEdit(text: string, file: string, change: CaseChange): TextEdit {
-  const document = parseDocument(text, { uniqueKeys: false });
-  if (document.errors.length > 0)
-    throw new RangeError(`${file}: not readable as YAML, so nothing can be changed`);
-  const content: unknown = document.toJS();
+  const before = readText(text);
+  if (!before) throw new RangeError(`${file}: not readable as YAML, so nothing can be changed`);
+  const { document, content } = before;
   const root: Spot = { path: [], parent: document.contents as Node, value: document.contents, index: 0 };
   const { path, wanted, edits } = planned(text, root, change);
   const expected = JSON.stringify(contentWith(content, path, change.kind, wanted));
   const edit = edits.find(({ at, old, now }) => {
-    const read = parseDocument(text.slice(0, at) + now + text.slice(at + old.length), { uniqueKeys: false });
-    return read.errors.length === 0 && JSON.stringify(read.toJS()) === expected;
+    const after = readText(text.slice(0, at) + now + text.slice(at + old.length));
+    return after !== undefined && JSON.stringify(after.content) === expected;
   });
   if (!edit)
     throw new RangeError(`${file}, ${change.at}: expected a change that an edit of the text can make`);
   return edit;
+}
+
+/** What was read of a text. */
+interface ReadText {
+  /** The document. */
+  readonly document: Document;
+  /** Its plain content. */
+  readonly content: unknown;
+}
+
+/** A case file or a value of one; undefined where it cannot be read, or repeats what nothing marks. */
+function readText(text: string, uniqueKeys = false): ReadText | undefined {
+  if (faultsBefore(text).length > 0) return undefined;
+  const document = parseDocument(text, { uniqueKeys });
+  if (document.errors.length > 0) return undefined;
+  const plain = contentOf(document, text);
+  return "at" in plain ? undefined : { document, content: plain.content };
+}
+
+/** Every place of a case file that some words of it may mean, with what stands there; none for a file that is no YAML. */
+export function placesOf(
+  text: string,
+  at: CasePlace,
+): readonly { readonly path: readonly string[]; readonly value: unknown }[] {
+  const read = readText(text);
+  if (!read) return [];
+  const { document } = read;
+  const root: Spot = { path: [], parent: document.contents as Node, value: document.contents, index: 0 };
+  return matches(root, at).map(({ path, value }) => ({ path, value: value?.toJS(document) }));
 }
 
 /** What a change comes to: the full path, the new value or name, and edits that may make it, best first. */
@@ -185,14 +216,12 @@ function contentWith(
 
 /** What a text means where it stands alone: a value of YAML, or the text itself where it is none. */
 function meaning(written: string): unknown {
-  const document = parseDocument(written);
-  const isPlain =
-    document.errors.length > 0 || hasComment(document.contents, document.comment ?? document.commentBefore);
-  return isPlain ? written : document.toJS();
+  const read = readText(written, true);
+  return read && !hasComment(read.document) ? read.content : written;
 }
 
-function hasComment(node: Node | null, above: string | null): boolean {
-  return above !== null || Boolean(node?.comment) || Boolean(node?.commentBefore);
+function hasComment({ contents, comment, commentBefore }: Document): boolean {
+  return Boolean(comment ?? commentBefore ?? contents?.comment ?? contents?.commentBefore);
 }
 
 /** Ways to write a text, the plainest first. */
@@ -269,8 +298,17 @@ function deepest(root: Spot, words: Path): { readonly parent: Spot; readonly res
   }
   const [parent, ...more] = matches(root, words.slice(0, -1).join("."));
   if (!parent || more.length > 0)
-    throw new RangeError(`case.yaml, ${words.join(".")}: no such place, or not only one`);
+    throw new RangeError(
+      `case.yaml, ${words.join(".")}: no such place, or not only one${meantWord(root, words)}`,
+    );
   return { parent, rest: words.slice(-1) };
+}
+
+/** The word of a place that the file does not have, where it is a slip of one that it has. */
+function meantWord(root: Spot, words: Path): string {
+  const known = [...new Set([...spotsUnder(root)].flatMap(({ path }) => path.slice(-1)))];
+  const slip = words.slice(0, -1).find((word) => !known.includes(word));
+  return slip === undefined ? "" : `; it has no "${slip}"${didYouMean(slip, known)}`;
 }
 
 /**

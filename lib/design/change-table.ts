@@ -1,6 +1,8 @@
 /** A change of a table as one piece of its text in place of another. */
 import { type CsvLine, type Delimiter, readCsv } from "../measure/index.js";
+import * as quantities from "../quantity/index.js";
 import type { TextEdit } from "./change-case.js";
+import { type HeaderKind, underHeader } from "./change-value.js";
 
 /** A row of a table. */
 export interface RowPlace {
@@ -19,7 +21,7 @@ export interface CellPlace extends RowPlace {
 /** Cells of a new row by the header of their column, with or without the unit; a column left out stays blank. */
 export type NewRow = Readonly<Record<string, string>>;
 
-/** A change of a table. Values are written as in the file, without the unit of their header. */
+/** A change of a table. A value with a unit is written as the number of the unit of its header, any other as it is. */
 export type TableChange =
   | { readonly kind: "set"; readonly at: CellPlace; readonly to: string }
   | { readonly kind: "add"; readonly at: { readonly file: string }; readonly what: NewRow }
@@ -134,17 +136,26 @@ function setting(table: Written, at: CellPlace, to: string): TextEdit {
   const { delimiter } = table;
   const ranges = cellRanges(text, delimiter);
   const cell = ranges[position];
-  const now = cellText(to, position, delimiter);
+  const now = cellText(inUnitOf(table, position, to), position, delimiter);
   if (cell) return { at: start + cell[0], old: text.slice(...cell), now };
   const missing = position - ranges.length + 1;
   return { at: start + text.length, old: "", now: `${delimiter.repeat(missing)}${now}` };
 }
 
+function inUnitOf({ header }: Written, position: number, text: string): string {
+  return underHeader(header.cells[position] ?? "", text, kinds);
+}
+
+/** What headers measure. */
+const kinds: readonly HeaderKind[] = Object.values(quantities).filter(
+  (one): one is HeaderKind & (typeof quantities)["Length"] => typeof one === "object" && "units" in one,
+);
+
 function adding(table: Written, what: NewRow): TextEdit {
   const cells: string[] = table.header.cells.map(() => "");
   for (const [column, value] of Object.entries(what)) {
     const position = columnOf(table, column);
-    cells[position] = cellText(value, position, table.delimiter);
+    cells[position] = cellText(inUnitOf(table, position, value), position, table.delimiter);
   }
   const last = table.rows.at(-1) ?? table.header;
   const row = cells.join(table.delimiter);

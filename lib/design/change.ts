@@ -2,8 +2,11 @@
  * A change of a job's files as a value: where and what, in the builder's words. It is applied by range, so that
  * comments, order and layout of the files stay, and it comes back with the change that undoes it.
  */
+
+import type { BareNumber, UnitNumber } from "../quantity/index.js";
 import { type CaseChange, type CasePlace, caseEdit, type TextEdit } from "./change-case.js";
 import { type CellPlace, type NewRow, type RowPlace, type TableChange, tableEdit } from "./change-table.js";
+import { type ChangeValue, caseText, textOf, type ValueAt } from "./change-value.js";
 import { caseFile } from "./read-design.js";
 
 /** One piece of the text of a file in place of another. */
@@ -15,9 +18,20 @@ export interface Edit extends TextEdit {
 /** A change of a job's files. */
 export type Change = CaseChange | TableChange | { readonly kind: "edits"; readonly edits: readonly Edit[] };
 
-/** Puts a value in place of another, or where none stood. */
-export function set(at: CasePlace | CellPlace, to: string): Change {
-  return typeof at === "string" ? { kind: "set", at, to } : { kind: "set", at, to };
+/**
+ * Puts a value in place of another, or where none stood. A cell of a table takes any text: what its column does not
+ * measure is told when the files are read.
+ *
+ * @param to text as in the file, or a quantity, a number, yes or no, or a list of words
+ * @throws RangeError for a quantity that a place of the case does not measure, or a bare number where a unit is needed
+ * @example set("upper.front.display window.width", mm(400))
+ */
+export function set<const At extends CasePlace>(at: At, to: ValueAt<At>): Change;
+export function set(at: CellPlace, to: string | UnitNumber<string> | BareNumber): Change;
+export function set(at: CasePlace | CellPlace, to: ChangeValue): Change {
+  return typeof at === "string"
+    ? { kind: "set", at, to: caseText(at, to) }
+    : { kind: "set", at, to: textOf(`set ${at.file}`, to) };
 }
 
 /** Adds a block, an item of a list (its place is the length of the list) or, given a file, a row of a table. */

@@ -1,21 +1,32 @@
+export { glueUsed, lengthAsBuilt } from "./as-built.js";
 export * from "./case.js";
 export {
   add,
   applyChange,
   type Change,
   type Changed,
+  type Edit,
   remove,
   rename,
   set,
+  type Texts,
 } from "./change.js";
+export { type CasePlace, placesOf } from "./change-case.js";
+export type { CellPlace, NewRow, RowPlace } from "./change-table.js";
+export type { ChangeValue, KindAt, ValueAt } from "./change-value.js";
+export { type Axis as CaseAxis, type FaceAxes, type FaceDirection, faceAxes } from "./derive/axes.js";
 export * from "./derive/derive-parts.js";
 export { secondHoldOf } from "./derive/fastenings.js";
 export { withOutline } from "./derive/openings.js";
+export { handPasses, isShut } from "./derive/shut-sections.js";
 export * from "./measured.js";
 export * from "./offers.js";
 export * from "./parts.js";
 export * from "./place.js";
+export type { Field, Form } from "./read/form.js";
+export { caseForm } from "./read/read-case.js";
 export * from "./read-design.js";
+export { type Ruler, rulerOf } from "./ruler.js";
 export * from "./stock.js";
 export type { TableTexts } from "./tables.js";
 export { tableFiles } from "./tables.js";

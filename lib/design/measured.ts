@@ -7,6 +7,7 @@ import {
   Force,
   Length,
   Mass,
+  Money,
   Name,
   Power,
   Pressure,
@@ -166,6 +167,30 @@ const timingColumns = {
 /** A row of timings.csv: the time a piece of work took. */
 export interface Timing extends RowOf<typeof timingColumns> {}
 
+const toolColumns = {
+  tool: needed("tool", Name, "What the tool is called.", { unique: true }),
+  use: needed(
+    "use",
+    choice("use", ["rivet", "screw", "bolt", "insert", "hand", "arm", "stick"]),
+    "What it sets; a hand or an arm goes through openings, a stick holds the washer of a rivet beyond the hand.",
+  ),
+  diameter: needed(
+    "diameter",
+    Length,
+    "Width that must be free round its middle line; of a hand or an arm, of the opening that it passes.",
+    positive,
+  ),
+  length: needed(
+    "length",
+    Length,
+    "How far it must be free off the fastener's head; of a hand or an arm, how far it reaches from the opening; of a stick, how far beyond the hand.",
+    positive,
+  ),
+};
+
+/** A row of tools.csv: the room that a tool takes at a fastener, or how far a hand or an arm reaches. */
+export interface ToolRoom extends RowOf<typeof toolColumns> {}
+
 const twistColumns = {
   sample: needed("sample", Name, "What the offcut is called."),
   sheet: nameIn("sheet", ["sheets"], "The sheet it was cut from."),
@@ -278,6 +303,80 @@ function wallRules({ fromX, fromY, toX, toY, wall }: BarWall): RowRule[] {
   return [{ keeps: length > wall, column: "to x", value: inMillimetres(length), expected }];
 }
 
+/** What is measured on the finished case or paid for it, and the column that its figure stands in. */
+export const asBuiltMeasures = {
+  thickness: "length",
+  kerf: "length",
+  width: "length",
+  height: "length",
+  "diagonals apart": "length",
+  "bar length": "length",
+  "opening width": "length",
+  "opening height": "length",
+  "outside width": "length",
+  "outside depth": "length",
+  "outside height": "length",
+  gap: "length",
+  "can before": "can",
+  "can after": "can",
+  "weight empty": "mass",
+  "weight loaded": "mass",
+  time: "time",
+  "price paid": "price",
+} as const satisfies Readonly<Record<string, "length" | "can" | "mass" | "time" | "price">>;
+/** What is measured on the finished case or paid for it. */
+export type AsBuiltMeasure = keyof typeof asBuiltMeasures;
+const measureNames = Object.keys(asBuiltMeasures) as AsBuiltMeasure[];
+
+const asBuiltColumns = {
+  number: optional("number", Name, "The number beside the line on the papers, such as M12."),
+  what: needed("what", choice("what", measureNames), "What was measured."),
+  of: needed("of", Name, "What it was measured of: a sheet, a piece, a section, a work, a supplier."),
+  at: optional("at", Name, "Where, of what is measured in several places."),
+  length: optional("length", Length, "A length, a thickness or a gap.", zeroOrMore),
+  can: optional("can", Mass, "What the can of glue weighs.", zeroOrMore),
+  mass: optional("mass", Mass, "What a section weighs.", positive),
+  time: optional("time", Time, "How long it took, for all pieces.", positive),
+  pieces: optional("pieces", Count, "How many pieces of the work there were.", positive),
+  price: optional("price", Money, "What was paid.", zeroOrMore),
+};
+
+/** A row of as-built.csv: a line of the papers, filled in; one without a figure was left empty. */
+export interface AsBuiltRow extends RowOf<typeof asBuiltColumns> {}
+
+/** The figures of a row, by the column that they stand in. */
+function figuresOf({ length, can, mass, time, price }: AsBuiltRow) {
+  return Object.entries({ length, can, mass, time, price }).flatMap(([column, value]) =>
+    value === undefined ? [] : [column],
+  );
+}
+
+/** Whether a row has been filled in. */
+export function isFilledIn(row: AsBuiltRow): boolean {
+  return figuresOf(row).length > 0;
+}
+
+function asBuiltRules(row: AsBuiltRow): RowRule[] {
+  const { what, pieces } = row;
+  const own = asBuiltMeasures[what];
+  return [
+    ...figuresOf(row)
+      .filter((column) => column !== own)
+      .map((column) => ({
+        keeps: false,
+        column,
+        value: `a figure for ${what}`,
+        expected: `nothing: a ${what} stands in the column ${own}`,
+      })),
+    {
+      keeps: what !== "time" || row.time === undefined || pieces !== undefined,
+      column: "pieces",
+      value: "",
+      expected: "how many pieces of the work the time is for",
+    },
+  ];
+}
+
 /** The tables of measurements; each may be absent or have no rows. */
 export const measuredTables = {
   bends: measured("bend-tests.csv", bendColumns),
@@ -287,11 +386,13 @@ export const measuredTables = {
   pulls: measured("pull-tests.csv", pullColumns),
   kerfs: measured("kerfs.csv", kerfColumns, eachRow(kerfRules)),
   timings: measured("timings.csv", timingColumns),
+  tools: measured("tools.csv", toolColumns),
   twists: measured("twist-tests.csv", twistColumns),
   tilts: measured("tilt-tests.csv", tiltColumns),
   cushions: measured("cushion-curves.csv", cushionColumns, curveRules),
   temperatures: measured("temperature-log.csv", temperatureColumns, logRules),
   profiles: measured("bar-profiles.csv", wallColumns, eachRow(wallRules)),
+  asBuilt: measured("as-built.csv", asBuiltColumns, eachRow(asBuiltRules)),
 };
 
 /** Every measurement of a job; a table without rows is allowed and makes findings unknown. */
@@ -310,6 +411,8 @@ export interface Measurements {
   readonly kerfs: readonly KerfTest[];
   /** Rows of timings.csv. */
   readonly timings: readonly Timing[];
+  /** Rows of tools.csv; usual tools where there are none. */
+  readonly tools: readonly ToolRoom[];
   /** Rows of twist-tests.csv. */
   readonly twists: readonly TwistTest[];
   /** Rows of tilt-tests.csv. */
@@ -320,4 +423,6 @@ export interface Measurements {
   readonly temperatures: readonly TemperatureReading[];
   /** Rows of bar-profiles.csv. */
   readonly profiles: readonly BarWall[];
+  /** Rows of as-built.csv; none before the case is built. */
+  readonly asBuilt: readonly AsBuiltRow[];
 }

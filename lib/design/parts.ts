@@ -264,7 +264,7 @@ export interface StiffenedZone extends Box2 {
   readonly along: "x" | "y";
 }
 
-/** Wood on a panel that makes it stiffer. */
+/** Wood on a panel, a leaf or a shelf that makes it stiffer. */
 export interface StiffenerPart {
   /** "upper.front.window frame"; what its fasteners hold. */
   readonly id: string;
@@ -272,11 +272,11 @@ export interface StiffenerPart {
   readonly section: string;
   /** What the builder calls such a piece: "batten", "doubler", "frame". */
   readonly kind: string;
-  /** Id of its panel. */
+  /** Id of the panel, leaf or shelf that it is on. */
   readonly panel: string;
-  /** The side of the panel that it is on. */
+  /** The side that it is on; of a shelf the inside is below. */
   readonly side: "inside" | "outside";
-  /** Where it lies, in the axes of its panel, m. */
+  /** Where it lies, in the axes of what it is on, m. */
   readonly zones: readonly StiffenedZone[];
   /** How far it stands off the panel. */
   readonly height: Length;
@@ -340,6 +340,8 @@ export interface Fastening {
   readonly stack: readonly Layer[];
   /** Nothing but wood under the tail or nut: a washer belongs there. */
   readonly backIsBareWood: boolean;
+  /** Set when no hand gets behind it any more: a rivet whose washer is left out. */
+  readonly noHandBehind?: true;
   /** Holes on the panel. Empty for a content or shelf joint placed by hand. */
   readonly at: readonly Point2<Length>[];
   /** Spacing along a row, where there is a row. */
@@ -366,6 +368,10 @@ export interface ShelfPart {
   readonly panel: PanelPart;
   /** What it carries. */
   readonly carries: readonly ContentPart[];
+  /** What makes it stiffer. */
+  readonly stiffeners: readonly StiffenerPart[];
+  /** The ledges that bear it; none where its own joint does. */
+  readonly ledges: readonly StiffenerPart[];
 }
 
 /** A drawer with the pieces it is made of, shut. */

@@ -1,10 +1,13 @@
 import { keptLast, share } from "../kept/index.js";
 import { type ReadTable, readTable, type TableRow, type TableSchema } from "../measure/index.js";
 import { grouped, type Problem, type RawProblem } from "../problem.js";
+import { asBuiltProblems, measurementsAsBuilt, stockAsBuilt } from "./as-built.js";
 import type { Case, CaseBuild } from "./case.js";
+import { placesOf } from "./change-case.js";
 import { checkCase } from "./check/check-case.js";
 import type { Unsure } from "./check/check-names.js";
 import { checkStockSizes } from "./check/check-stock-sizes.js";
+import { checkUnread } from "./check/check-unread.js";
 import type { Fault } from "./check/fault.js";
 import { deriveParts } from "./derive/derive-parts.js";
 import type { Measurements } from "./measured.js";
@@ -12,7 +15,8 @@ import type { Offers } from "./offers.js";
 import type { Parts } from "./parts.js";
 import type { CaseText } from "./read/case-text.js";
 import { type ReadCase, readCase } from "./read/read-case.js";
-import type { Stock } from "./stock.js";
+import { rulerOf } from "./ruler.js";
+import type { Stock, StockRows } from "./stock.js";
 import {
   checkTables,
   type ReadOne,
@@ -63,34 +67,56 @@ export function designReader(): (texts: TableTexts) => ReadDesign {
   const readOne = keptTables();
   const checkedOf = keptLast(checkCase);
   const partsOf = keptLast(deriveParts);
+  const thickOf = keptLast((rows: StockRows, asBuilt: Measurements["asBuilt"]) =>
+    stockAsBuilt(rows, asBuilt),
+  );
+  const realOf = keptLast(realTables);
   let tables: ReadTables | undefined;
   let build: CaseBuild | undefined;
   let before: Design | undefined;
   return (texts) => {
     const read = caseOf(texts[caseFile] ?? "");
     tables = share(tables, readTables(texts, readOne, tablesNeeded(read)));
-    const { stock, offers, measurements } = tables;
+    const { offers } = tables;
     const description = read.case && share(before?.case, read.case);
     build = description && share(build, buildOf(description));
     const ofTables = [...tables.problems, ...checkTables(tables, read.currency)];
-    const sound = soundStock(tables, ofTables);
+    const planned = soundStock(tables, ofTables);
+    const sound = { ...planned, stock: thickOf(planned.stock, tables.measurements.asBuilt) };
     const body = build ?? read.body;
     const checked = body && checkedOf(body, sound.stock, unsureOf(read, sound));
     const faults = checked?.faults ?? [];
-    const parts = checked && faults.length === 0 ? partsOf(checked.sound, sound.stock) : undefined;
+    const aside = checkUnread(read.written.content, read.unread, sound.stock, unsureOf(read, sound));
+    const parts = checked && faults.length === 0 ? partsOf(checked.sound, checked.stock) : undefined;
     const ofCase = [
       ...(texts[caseFile] === undefined ? [{ file: caseFile, expected: "this file" }] : read.problems),
-      ...distinct(faults.map((fault) => atItsRow(fault, read.written))),
+      ...distinct([...faults, ...aside].map((fault) => atItsRow(fault, read.written))),
+      ...strangeKeeps(read, texts),
     ];
+    const { stock, measurements, problems: ofAsBuilt } = realOf(tables, parts, description);
     const problems = grouped([
+      ...ofAsBuilt,
       ...(unitSlip(texts[caseFile] ?? "", read, ofCase.length, sound) ?? ofCase),
       ...ofTables,
-      ...(parts ? checkStockSizes(parts, sound.stock) : []),
+      ...(parts ? checkStockSizes(parts, sound.stock, rulerOf(body ?? { units: "metric" })) : []),
     ]);
     if (problems.length > 0 || !description || !parts) return { problems };
     before = { case: description, stock, offers, measurements, parts: share(before?.parts, parts) };
     return { design: before };
   };
+}
+
+/** Stock and measurements as the case was built, and lines about what it does not have. */
+function realTables(
+  { stock: planned, measurements }: ReadTables,
+  parts: Parts | undefined,
+  described: Case | undefined,
+) {
+  const stock = stockAsBuilt(planned, measurements.asBuilt);
+  if (!parts || !described) return { stock, measurements, problems: [] };
+  const { asBuilt, timings } = measurements;
+  const problems = asBuiltProblems(asBuilt, described, parts, planned, timings);
+  return { stock, measurements: measurementsAsBuilt(measurements, parts, planned), problems };
 }
 
 /** The tables that must be there. */
@@ -99,9 +125,20 @@ function tablesNeeded({ case: whole, written }: ReadCase): ReadonlySet<keyof Sto
 }
 
 /** What there is to build, whatever it earns. */
-function buildOf({ business: _, ...build }: Case): CaseBuild {
+function buildOf({ business: _, keep: _keep, ...build }: Case): CaseBuild {
   return build;
 }
+
+/** Places that are to be kept and that the job does not have. */
+function strangeKeeps({ case: whole, written }: ReadCase, texts: TableTexts): RawProblem[] {
+  const keep = whole?.keep ?? [];
+  return keep.flatMap((place, i): RawProblem[] => {
+    const isThere = place in texts || placesOf(texts[caseFile] ?? "", place).length > 0;
+    return isThere ? [] : [written.problemAt(["keep", i], keepExpected, place)];
+  });
+}
+
+const keepExpected = 'a place that this file has, such as "sections" or "hardware", or a table of the job';
 
 /** One and the same while nothing is unsure, so that what was worked out stands. */
 const sure: Unsure = { tables: new Set(), sections: new Set(), shelves: new Set() };

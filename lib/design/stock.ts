@@ -1,7 +1,7 @@
 /** What can be bought: each table of stock with its columns, its rules and its row. */
 import { AdhesiveKind } from "../bonding/index.js";
 import { FastenerKind, fastenerTraits } from "../fastening/index.js";
-import { elasticRatios, type VeneerSpecies } from "../material/index.js";
+import { ClearPlastic, elasticRatios, type VeneerSpecies } from "../material/index.js";
 import type { TableRow } from "../measure/index.js";
 import {
   AreaDensity,
@@ -63,7 +63,10 @@ const sheetColumns = {
 };
 
 /** A row of sheet-stock.csv: plywood and other sheets. */
-export interface SheetStock extends RowOf<typeof sheetColumns> {}
+export interface SheetStock extends RowOf<typeof sheetColumns> {
+  /** Thickness of its table, where as-built.csv has the real one; absent where it has none. */
+  readonly planned?: Length;
+}
 
 /** Veneers may differ from the sheet's thickness by what sanding and gluing take, a tenth at most. */
 const veneerAllowance = 0.1;
@@ -137,6 +140,12 @@ const hardwareColumns = {
     Length,
     "Height of the cut-out it needs, zero for surface-mounted.",
     zeroOrMore,
+  ),
+  dish: optional(
+    "dish",
+    Length,
+    "How far it reaches through its cut-out, from the panel's outside inwards; blank where nobody measured it.",
+    positive,
   ),
   standing: needed(
     "standing",
@@ -326,7 +335,10 @@ const facingColumns = {
 };
 
 /** A row of facings.csv: laminates in sheets or rolls. */
-export interface FacingStock extends RowOf<typeof facingColumns> {}
+export interface FacingStock extends RowOf<typeof facingColumns> {
+  /** Thickness of its table, where as-built.csv has the real one; absent where it has none. */
+  readonly planned?: Length;
+}
 
 const stripColumns = {
   name,
@@ -335,6 +347,12 @@ const stripColumns = {
   thickness: needed("thickness", Length, "Its narrower side.", positive),
   density: needed("density", Density, "Density of its wood.", positive),
   modulus: needed("modulus", Pressure, "Young's modulus along it.", positive),
+  strength: optional(
+    "strength",
+    Pressure,
+    "Bending strength of its grade, 24 MPa for C24; that of the lowest grade counts where it is blank.",
+    positive,
+  ),
   price: priceOf("a strip"),
   supplier,
 };
@@ -355,6 +373,8 @@ const paneColumns = {
   density: needed("density", Density, "Density of the sheet.", positive),
   modulus: needed("modulus", Pressure, "Young's modulus, of a plastic in the long run.", positive),
   poisson: needed("poisson", Ratio, "How much it narrows for its stretch.", { min: 0, max: 0.49 }),
+  plastic: optional("plastic", ClearPlastic, "What it is made of, where its data sheet is not at hand."),
+  strength: optional("strength", Pressure, "Bending strength that its data sheet states.", positive),
   price: priceOf("a sheet"),
   supplier,
 };

@@ -1,6 +1,6 @@
 /** Every table of a job: texts in, typed rows and every problem out. */
 import { type ReadTable, readTable, type TableRow, type TableSchema } from "../measure/index.js";
-import { didYouMean, type Problem, type RawProblem } from "../problem.js";
+import { didYouMean, nearestWord, type Problem, type RawProblem } from "../problem.js";
 import { Money } from "../quantity/index.js";
 import { type Measurements, measuredTables } from "./measured.js";
 import { breakRules, leftoverRules, type OfferRows, type Offers, offerTables } from "./offers.js";
@@ -259,9 +259,8 @@ function strangeSuppliers({ stock, offers: { suppliers } }: ReadTables): RawProb
   const names = suppliers.map(({ name }) => name);
   return stockNames.flatMap((table) =>
     stock[table].flatMap(({ line, supplier }) => {
-      const meant = names.includes(supplier) ? "" : didYouMean(supplier, names);
-      if (meant === "") return [];
-      const expected = `a name in ${tableFiles.suppliers} (${names.join(", ")})${meant}`;
+      if (names.includes(supplier) || nearestWord(supplier, names) === undefined) return [];
+      const expected = `a name in ${tableFiles.suppliers} (${names.join(", ")})${didYouMean(supplier, names)}`;
       const cell = { table, line, column: "supplier", value: supplier };
       return [{ ...cellProblem(cell, expected), cause: `supplier ${supplier}` }];
     }),

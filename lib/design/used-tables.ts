@@ -4,19 +4,19 @@ import { leavesOf } from "./derive/leaves.js";
 import type { Stock } from "./stock.js";
 
 /** Words of a case file, and the tables that their names stand in. */
-const tablesOfWords: Readonly<Record<string, readonly (keyof Stock)[]>> = {
-  facing: ["facings", "adhesives"],
-  bar: ["bars"],
-  rivet: ["fasteners"],
-  screw: ["fasteners"],
-  adhesive: ["adhesives"],
-  strip: ["strips"],
-  pane: ["panes"],
-  hardware: ["hardware", "fasteners"],
-  stay: ["hardware", "fasteners"],
-  slides: ["hardware", "fasteners"],
-  fastener: ["fasteners"],
-};
+const tablesOfWords: ReadonlyMap<string, readonly (keyof Stock)[]> = new Map([
+  ["facing", ["facings", "adhesives"]],
+  ["bar", ["bars"]],
+  ["rivet", ["fasteners"]],
+  ["screw", ["fasteners"]],
+  ["adhesive", ["adhesives"]],
+  ["strip", ["strips"]],
+  ["pane", ["panes"]],
+  ["hardware", ["hardware", "fasteners"]],
+  ["stay", ["hardware", "fasteners"]],
+  ["slides", ["hardware", "fasteners"]],
+  ["fastener", ["fasteners"]],
+]);
 
 /** The tables that a case cannot do without. */
 export function usedTables(body: CaseBody): ReadonlySet<keyof Stock> {
@@ -53,7 +53,7 @@ export function mentionedTables(content: unknown): ReadonlySet<keyof Stock> {
 }
 
 function tablesOf(words: readonly string[]): ReadonlySet<keyof Stock> {
-  return new Set(["sheets", ...words.flatMap((word) => tablesOfWords[word] ?? [])]);
+  return new Set(["sheets", ...words.flatMap((word) => tablesOfWords.get(word) ?? [])]);
 }
 
 function* wordsIn(content: unknown): Iterable<string> {

@@ -2,6 +2,7 @@
 import { at } from "../algebra/lists.js";
 import { type Formula, formula } from "../formula.js";
 import { choice, Density, Force, Length, Moment, Pressure, Ratio, SpringRate } from "../quantity/index.js";
+import { Refusal } from "../refusal.js";
 import { cite } from "../source.js";
 import { shankDiameter } from "./bearing.js";
 
@@ -54,6 +55,9 @@ export type DowelShear = {
   readonly twoHinges: Force;
 };
 
+/** Thinner than any veneer, m: below it the yield modes are not those of wood. */
+const leastThickness = 1e-4;
+
 /** In the order of eq. 8.6 a to f. */
 const modes: readonly DowelMode[] = [
   "outer bearing",
@@ -78,8 +82,13 @@ export const dowelShear: Formula<DowelShearInputs, DowelShear> = formula<DowelSh
   equation: String.raw`F = \min(F_a, \ldots, F_f),\quad
     F_f = 1.15\sqrt{\frac{2\beta}{1+\beta}}\sqrt{2 M_y f_{h1} d} + \frac{F_{ax}}{4},\quad \beta = \frac{f_{h2}}{f_{h1}}`,
   inputs: {
-    outerThickness: { symbol: "t_1", kind: Length, meaning: "outer piece", above: 0 },
-    innerThickness: { symbol: "t_2", kind: Length, meaning: "penetration in the inner piece", above: 0 },
+    outerThickness: { symbol: "t_1", kind: Length, meaning: "outer piece", min: leastThickness },
+    innerThickness: {
+      symbol: "t_2",
+      kind: Length,
+      meaning: "penetration in the inner piece",
+      min: leastThickness,
+    },
     outerEmbedment: { symbol: "f_{h1}", kind: Pressure, meaning: "embedment of the outer piece", above: 0 },
     innerEmbedment: { symbol: "f_{h2}", kind: Pressure, meaning: "embedment of the inner piece", above: 0 },
     diameter: { symbol: "d", kind: Length, meaning: "diameter of the shank", above: 0 },
@@ -107,6 +116,11 @@ export const dowelShear: Formula<DowelShearInputs, DowelShear> = formula<DowelSh
     const strengths = yieldModes(inputs);
     const values = Object.values(strengths);
     const strength = Math.min(...values);
+    if (!Number.isFinite(strength)) {
+      throw new Refusal(
+        "the pieces are too unlike, in thickness or in what they stand, for the yield modes of wood",
+      );
+    }
     return { strength, governs: at(modes, values.indexOf(strength)), ...strengths };
   },
 });

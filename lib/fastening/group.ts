@@ -116,8 +116,12 @@ interface Turned {
 
 function turned({ positions, load, at }: GroupShearInputs): Turned {
   const { middle, arms } = groupShape(positions);
+  const moment = (at.x - middle.x) * load.y - (at.y - middle.y) * load.x;
+  // What rounding of the middle leaves of a load that goes through it is no moment.
+  const farthest = Math.max(...[at, ...positions].map(({ x, y }) => Math.hypot(x, y)));
+  const rounding = 1e-12 * farthest * Math.hypot(load.x, load.y);
   return {
-    moment: (at.x - middle.x) * load.y - (at.y - middle.y) * load.x,
+    moment: Math.abs(moment) > rounding ? moment : 0,
     polar: arms.reduce((sum, { x, y }) => sum + x ** 2 + y ** 2, 0),
     arms,
   };

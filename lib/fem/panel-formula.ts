@@ -70,11 +70,16 @@ const edge = choice("edge support", ["free", "hinged", "clamped"]);
 /** Elements of the formula's mesh: a third of the usual, still within 1 %, so that many panels take little time. */
 export const formulaElementTarget = 45;
 
+/** Sides and thickness below which nobody cuts a panel, and above which elements are too slim to trust, m. */
+const leastSide = 1e-3;
+const leastThickness = 1e-6;
+const slimmest = 1000;
+
 /** The symbols of a panel with its openings and what holds it. */
 export const heldPanelSymbols: FormulaSymbols<HeldPanel> = {
-  length: { symbol: "a", kind: Length, meaning: "side along x", above: 0 },
-  width: { symbol: "b", kind: Length, meaning: "side along y", above: 0 },
-  thickness: { symbol: "t", kind: Length, meaning: "panel thickness", above: 0 },
+  length: { symbol: "a", kind: Length, meaning: "side along x", min: leastSide },
+  width: { symbol: "b", kind: Length, meaning: "side along y", min: leastSide },
+  thickness: { symbol: "t", kind: Length, meaning: "panel thickness", min: leastThickness },
   stiffness: { symbol: "D", kind: OrthotropicStiffness, meaning: "bending stiffness of the panel" },
   throughShear: {
     symbol: "S",
@@ -106,6 +111,7 @@ export const meshedPanelUniform: Formula<MeshedPanel, MeshedPanelAnswer> = formu
   MeshedPanelAnswer
 >({
   id: "panel.finite-elements.uniform",
+  takesTime: true,
   title: "Panel with openings by finite elements, uniform load",
   equation: String.raw`\int \kappa^T D\,\delta\kappa + \gamma^T S\,\delta\gamma\;dA = \int q\,\delta w\;dA`,
   inputs: {
@@ -130,6 +136,7 @@ export const meshedPanelUniform: Formula<MeshedPanel, MeshedPanelAnswer> = formu
     "Small deflections (below the thickness; beyond, the panel is stiffer than this says). Hinged edges are held down and free to turn every way. Edge extrusions and battens are left out.",
   refuse: (inputs) => [
     ...stiffnessFaults(inputs.stiffness),
+    ...slimnessFaults(inputs),
     ...outlineFaults(meshedPanelProblem(inputs).outline),
     ...heldEdgeFaults(inputs),
   ],
@@ -168,6 +175,14 @@ export function heldEdgeFaults({ left, right, bottom, top }: HeldEdges): string[
   const edges = [left, right, bottom, top];
   const held = edges.includes("clamped") || edges.filter((one) => one === "hinged").length >= 2;
   return held ? [] : ["the panel needs a clamped edge or two hinged edges to stay in place"];
+}
+
+/** What is wrong with a panel so slim that its elements would be. */
+export function slimnessFaults({ length, width }: Pick<HeldPanel, "length" | "width">): string[] {
+  const times = Math.max(length, width) / Math.min(length, width);
+  return times <= slimmest
+    ? []
+    : [`length and width may differ ${slimmest} times at most, not ${Math.round(times)}`];
 }
 
 /** The panel as the solver wants it. */

@@ -23,6 +23,7 @@ import {
   type MeshedPanel,
   meshedPanelProblem,
   type SolvedPanel,
+  slimnessFaults,
 } from "./panel-formula.js";
 
 /** A place of a panel, from its lower left corner. */
@@ -109,6 +110,7 @@ const cornerRule =
  */
 export const panelMoments: Formula<PointedPanel, LargestMoments> = formula<PointedPanel, LargestMoments>({
   id: "panel.finite-elements.moments",
+  takesTime: true,
   title: "Largest moments in a panel by finite elements, uniform load",
   equation: String.raw`(M_x,M_y,M_{xy})=D\,\kappa`,
   inputs: {
@@ -140,6 +142,7 @@ export function pressedProblem(inputs: PointedPanel): PanelProblem {
 export const panelPatchMoments: Formula<PatchedPanel, LargestMoments> = formula<PatchedPanel, LargestMoments>(
   {
     id: "panel.finite-elements.patch",
+    takesTime: true,
     title: "Largest moments in a panel by finite elements, load on a rectangle",
     equation: String.raw`(M_x,M_y,M_{xy})=D\,\kappa,\quad q=\frac{F}{uv}`,
     inputs: {
@@ -165,6 +168,7 @@ function faultsOf(inputs: MeshedPanel, pointCount: number): string[] {
   return [
     ...stiffnessFaults(inputs.stiffness),
     ...outlineFaults(meshedPanelProblem(inputs).outline),
+    ...slimnessFaults(inputs),
     ...(pointCount > 0 ? [] : heldEdgeFaults(inputs)),
   ];
 }

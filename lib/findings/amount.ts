@@ -24,14 +24,18 @@ export function fineAmount(meaning: string, value: Length): Measured {
   return { meaning, value, show: (style?: ShowStyle) => showFine(value, style) };
 }
 
-/** A sag, a stack or a hole: decimal inches with millimetres beside, or millimetres. */
+/** A sag, a stack or a hole: decimal inches, or millimetres. */
 export function showFine(length: Length, { system }: ShowStyle = {}): string {
-  const millimetres = Length.show(length, { unit: "mm", digits: 3 });
-  return system === "inch" ? `${showNumber(Length.in(length, "in"), 3)} in (${millimetres})` : millimetres;
+  if (system === "inch") return `${showNumber(Length.in(length, "in"), 3)} in`;
+  return Length.show(length, { unit: "mm", digits: 3 });
 }
+
+/** A mesh error below this is no more worth telling apart. */
+const leastMeshError = 0.001;
 
 /** The estimated mesh error: one digit is all it is worth. */
 export function showMeshError(share: Ratio): string {
+  if (share < leastMeshError) return `${Ratio.show(Ratio.si(leastMeshError), { unit: "%", digits: 1 })}`;
   return Ratio.show(share, { unit: "%", digits: 1 });
 }
 

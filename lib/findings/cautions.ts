@@ -2,7 +2,7 @@
 
 /** Of casters: loaded, struck by a kerb, over a hole. */
 export const casterCaution =
-  "A caster that breaks or is torn out drops a corner without warning: lift the case over kerbs and holes, keep hands and feet from under it, and look at wheels and bolts before every trip.";
+  "A caster that breaks or is torn out drops a corner without warning. Lift the case over kerbs and holes, and keep hands and feet from under it. Look at wheels and bolts before every trip.";
 
 /** Of handles: alone, on both ends, in every load case. */
 export const handleCaution =
@@ -17,11 +17,11 @@ export const doorCaution =
 
 /** Of shelves: their joints, their board, the road. */
 export const shelfCaution =
-  "A shelf that comes down drops what it carries on hands and feet: look at its screws before every trip, with a stop or a strap in front of what is heavy.";
+  "A shelf that comes down drops what it carries on hands and feet. Look at its screws before every trip, and set a stop or a strap in front of what is heavy.";
 
 /** Of drops and of setting down. */
 export const dropCaution =
-  "A dropped case breaks feet before it breaks instruments: test with sandbags, from a low height first, and nobody within its own height of it.";
+  "A dropped case breaks feet before it breaks instruments. Test with sandbags, from a low height first, and keep everybody further away than the case is tall.";
 
 /** Of what rides inside, on springs or not. */
 export const looseCaution =
@@ -29,4 +29,12 @@ export const looseCaution =
 
 /** Of ramps, both ways, and of brakes on any slope. */
 export const rampCaution =
-  "Nobody below a case on a ramp, going up or down: once it runs nobody holds it, and brakes hold it on the level only. Pull it up and let it down from above with a winch or a line round something that holds, straight, and chock it at every stop; or carry it empty.";
+  "Let nobody stand below a case on a ramp, going up or down. Once it runs nobody holds it, and brakes hold it on the level only. Pull it up and let it down straight, from above, with a winch or a line round something that holds. Chock it at every stop, or carry it empty.";
+
+/** Of what is stacked on a case that is put away. */
+export const storageCaution =
+  "A stack on casters rolls and topples. Store cases locked or on blocks, with the heaviest lowest and nothing higher than your chest.";
+
+/** Of straps tightened as their label allows. */
+export const strapCaution =
+  "A ratchet pulls harder than most casters and edges are made for. Stand a strapped case on blocks under its lower edges. Lead straps over the upright panels with protectors at their edges, never over an opening, a window or a latch.";

@@ -1,8 +1,11 @@
 export * from "./amount.js";
+export { assemblyQuestions } from "./assembly/index.js";
+export { type BoardUnder, boardUnder } from "./assembly/overlaps.js";
 export * from "./finding.js";
 export { glueAllows } from "./fit-out/shelves.js";
 export { type JerkRow, jerkSweep } from "./joints/handles.js";
 export * from "./measured-review.js";
 export * from "./review.js";
 export * from "./stiffness/remedies.js";
+export { panelSags } from "./stiffness/sag.js";
 export { type LiftRow, liftSweep } from "./travel/lifting.js";

@@ -6,9 +6,10 @@ import type { WorkedLine } from "../formula.js";
 import type { RatioInterval, ReviewInput } from "../model/index.js";
 import { Ratio } from "../quantity/index.js";
 import { type MissingMeasurement, Refusal } from "../refusal.js";
-import { type Citation, type SourceKey, sources } from "../source.js";
-import type { Measured } from "./amount.js";
+import { type Citation, type SourceKey, shortTitle } from "../source.js";
+import { type Measured, styleOf } from "./amount.js";
 import { type Amount, type Finding, type Remedy, type Tier, type Verdict, verdictOf } from "./finding.js";
+import { restsOn, restsOnWords } from "./how-sure.js";
 
 /** Words that may depend on what is asked about. */
 export type Said<Subject, Words = string> = Words | ((subject: Subject, input: ReviewInput) => Words);
@@ -51,6 +52,11 @@ export interface Told {
   readonly remedies?: readonly Remedy[];
   /** What the builder's own scatter leaves open about the ratio. */
   readonly interval?: RatioInterval | undefined;
+  /**
+   * What the answer rests on most, where its working does not show it: in words, or the lines that decide. Told of
+   * safety and strength without an interval.
+   */
+  readonly rests?: string | readonly WorkedLine[];
   /** What was taken where nobody measured, as sentences; told beside what the question always takes for granted. */
   readonly assumed?: readonly string[];
 }
@@ -154,13 +160,19 @@ export function question<
   return Object.assign(ask, { id, tier });
 }
 
-/** What a verdict rests on where somebody may be hurt or something break, and nobody measured its scatter. */
-const unmeasuredScatter =
-  "Nobody measured how far what goes in may scatter: the verdict rests on the figures of the case file and the tables as they stand.";
+/** What a verdict rests on where no line of its working can be moved, and its question does not say. */
+const allFigures = "the figures of the case file and the tables, all alike";
 
-function restsOn({ tier }: Pick<Finding, "tier">, { assumed = [], interval }: Answer): readonly string[] {
-  const open = (tier === "safety" || tier === "strength") && !interval && assumed.length === 0;
-  return open ? [unmeasuredScatter] : assumed;
+function isGrave({ tier }: Pick<Finding, "tier">): boolean {
+  return tier === "safety" || tier === "strength";
+}
+
+/** What was assumed, and where it matters and nobody measured scatter, the input that decides. */
+function takenFor(about: Pick<Finding, "tier">, answer: Answer, input: ReviewInput): readonly string[] {
+  const { assumed = [], interval, because, rests } = answer;
+  if (!isGrave(about) || interval) return assumed;
+  const most = typeof rests === "string" ? rests : (restsOn(rests ?? because) ?? allFigures);
+  return [...assumed, restsOnWords(most, styleOf(input.case))];
 }
 
 /** What is so of a finding before anything is worked out. */
@@ -175,7 +187,8 @@ function findingOf<Subject, Wanted extends Needs<Subject>, Input extends ReviewI
   try {
     const given = gathered(declaration, input, subject);
     const answer = declaration.answer(input, given, subject);
-    return { ...about, assumes: [...about.assumes, ...restsOn(about, answer)], ...judged(answer) };
+    const assumes = [...about.assumes, ...takenFor(about, answer, input)];
+    return { ...about, assumes, ...judged(about, answer) };
   } catch (error) {
     return { ...about, ...unanswered(error) };
   }
@@ -242,11 +255,12 @@ function unanswered(error: unknown): Omit<Finding, keyof About> {
 }
 
 /** Verdict, margin and criterion of what was worked out. */
-function judged(answer: Answer): Omit<Finding, keyof About> {
+function judged(about: Pick<Finding, "tier">, answer: Answer): Omit<Finding, keyof About> {
   const { facts, limit, sources: rest = [], because, remedies = [], interval } = answer;
   const ratio = ratioOf(answer);
   const verdict = verdictFor(answer, ratio);
-  const recalled = /from memory/.test(limit.where) ? " Its limit is recalled, not read." : "";
+  const recalled = isRecalled(limit) ? " Its limit is recalled, not read." : "";
+  const behind = isGrave(about) ? recalledWords([...rest, ...because.flatMap(({ source }) => source)]) : "";
   const helping = verdict === "holds" ? [] : remedies;
   return {
     verdict,
@@ -254,7 +268,7 @@ function judged(answer: Answer): Omit<Finding, keyof About> {
       facts,
       ...helping.map(({ words }) => words),
       marginWords(ratio),
-      `${criterionWords(limit)}${recalled}`,
+      `${criterionWords(limit)}${recalled}${behind}`,
     ].join(" "),
     ...amountsOf(answer),
     ...(ratio === undefined ? {} : { ratio }),
@@ -263,6 +277,17 @@ function judged(answer: Answer): Omit<Finding, keyof About> {
     remedies: helping,
     source: [limit, ...rest],
   };
+}
+
+/** A citation says where it was not read. */
+function isRecalled({ where }: Citation): boolean {
+  return /from memory/.test(where);
+}
+
+/** Works from which a figure behind an answer is recalled, each named once. */
+function recalledWords(cited: readonly Citation[]): string {
+  const titles = new Set(cited.filter(isRecalled).map(({ source }) => shortTitle(source)));
+  return titles.size === 0 ? "" : ` A figure behind it is recalled, not read: ${[...titles].join(", ")}.`;
 }
 
 function verdictFor(answer: Answer, ratio: number | undefined): Verdict {
@@ -296,11 +321,11 @@ const farOver = 10;
 
 /** How far from the limit, in words. */
 function marginWords(ratio: number | undefined): string {
-  if (ratio === undefined) return "No margin.";
-  if (ratio > farOver) return `Over by more than ${100 * (farOver - 1)} %.`;
+  if (ratio === undefined) return "It has no margin.";
+  if (ratio > farOver) return `It is over by more than ${100 * (farOver - 1)} %.`;
   const share = Math.round(Math.abs(1 - ratio) / finestMargin) * finestMargin;
   const shown = Ratio.show(Ratio.si(share), { unit: "%", digits: 2 });
-  return ratio <= 1 ? `Margin ${shown}.` : `Over by ${shown}.`;
+  return ratio <= 1 ? `The margin is ${shown}.` : `It is over by ${shown}.`;
 }
 
 /** Guidance, which one may depart from with reasons. */
@@ -331,11 +356,11 @@ const laws: ReadonlySet<SourceKey> = new Set([
 
 /** Where a limit comes from and what it is, short enough for a sentence. */
 function criterionWords({ source, where }: Citation): string {
-  const { title } = sources[source];
+  const title = shortTitle(source);
   if (source === "common-practice")
     return /case file/.test(where)
-      ? `Criterion: your own wish, ${where}.`
-      : `Criterion: rule of the trade, no published rule found: ${where}.`;
-  if (laws.has(source)) return `Criterion: ${title}, ${where}.`;
-  return `Criterion: ${guidance.has(source) ? "guidance" : "standard or code"}, ${title}, ${where}.`;
+      ? `The criterion is your own wish: ${where}.`
+      : `The criterion is a rule of the trade, as no published rule was found: ${where}.`;
+  if (laws.has(source)) return `The criterion is a law, not a code: ${title}, ${where}.`;
+  return `The criterion is ${guidance.has(source) ? "guidance" : "a standard or code"}: ${title}, ${where}.`;
 }

@@ -2,7 +2,9 @@ import { keptLast, memoizeLast } from "../kept/index.js";
 import {
   type BusinessInput,
   type CaseBox,
+  type CaseSolids,
   caseBox,
+  caseSolids,
   type MassItem,
   massItems,
   physicalInput,
@@ -16,10 +18,12 @@ import {
   type PurchaseList,
   purchaseList,
 } from "../plan/index.js";
+import { assemblyQuestions } from "./assembly/index.js";
 import { byDanger, type Finding } from "./finding.js";
 import { fitOutQuestions } from "./fit-out/index.js";
 import { jointQuestions } from "./joints/index.js";
 import { moneyQuestions } from "./money.js";
+import type { Question } from "./question.js";
 import { stiffnessQuestions } from "./stiffness/index.js";
 import { strengthQuestions } from "./strength/index.js";
 import { travelQuestions } from "./travel/index.js";
@@ -36,12 +40,18 @@ export interface Review {
   readonly travel: readonly Finding[];
   /** What rides inside: held, quiet, cool, powered. */
   readonly fitOut: readonly Finding[];
+  /** Whether it goes together: space, reach, order. */
+  readonly assembly: readonly Finding[];
   /** Whether it pays. */
   readonly money: readonly Finding[];
   /** All of them, by danger. */
   readonly findings: readonly Finding[];
+  /** The same, one declared question at a time, for who wants the quick ones first. */
+  readonly steps: readonly ReviewStep[];
   /** The case as joined boxes under its load cases. */
   readonly box: CaseBox;
+  /** Every part as it stands in the stacked case, and what moves. */
+  readonly solids: CaseSolids;
   /** Everything to buy. */
   readonly purchases: PurchaseList;
   /** Of everything to buy, with price breaks, shipping and tax. */
@@ -52,11 +62,20 @@ export interface Review {
   readonly business: BusinessReview;
 }
 
+/** One declared question, asked of all that it is about. */
+export interface ReviewStep {
+  /** The question's id, before that of a subject: "travel.wind". */
+  readonly id: string;
+  /** Its answers, worked out when first asked for, and kept. */
+  ask(): readonly Finding[];
+}
+
 /** Reviews a case. What no change of money touches stands from review to review. */
 export function reviewCase(input: BusinessInput): Review {
   const once = lazily();
   const bare = (): ReviewInput => once("physical input", () => physicalInput(input));
   const physical = (): PhysicalReview => once("physical", () => physicalReview(bare()));
+  const money = stepsOf(once, moneyQuestions, { ...input, business: () => review.business });
   const review: Review = {
     get stiffness() {
       return physical().stiffness;
@@ -73,10 +92,11 @@ export function reviewCase(input: BusinessInput): Review {
     get fitOut() {
       return physical().fitOut;
     },
+    get assembly() {
+      return physical().assembly;
+    },
     get money() {
-      return once("money", () =>
-        moneyQuestions.flatMap((ask) => ask({ ...input, business: () => review.business })),
-      );
+      return once("money", () => answered(money));
     },
     get findings() {
       return byDanger([
@@ -85,11 +105,18 @@ export function reviewCase(input: BusinessInput): Review {
         ...review.joints,
         ...review.travel,
         ...review.fitOut,
+        ...review.assembly,
         ...review.money,
       ]);
     },
+    get steps() {
+      return [...money, ...physical().steps];
+    },
     get box() {
       return physical().box;
+    },
+    get solids() {
+      return caseSolids(bare());
     },
     get purchases() {
       return once("purchases", () => keptPurchases(bare().case, input));
@@ -110,7 +137,7 @@ export function reviewCase(input: BusinessInput): Review {
 /** What a review says whatever things cost. */
 type PhysicalReview = Pick<
   Review,
-  "stiffness" | "strength" | "joints" | "travel" | "fitOut" | "box" | "masses"
+  "stiffness" | "strength" | "joints" | "travel" | "fitOut" | "assembly" | "box" | "masses" | "steps"
 >;
 
 const physicalReview = memoizeLast(
@@ -122,21 +149,32 @@ const physicalReview = memoizeLast(
 function newPhysicalReview(input: ReviewInput): PhysicalReview {
   const once = lazily();
   const boxed = { ...input, box: () => review.box };
+  const [travel, fitOut] = [stepsOf(once, travelQuestions, input), stepsOf(once, fitOutQuestions, input)];
+  const assembly = stepsOf(once, assemblyQuestions, input);
+  const strength = stepsOf(once, strengthQuestions, input);
+  const [joints, stiffness] = [
+    stepsOf(once, jointQuestions, boxed),
+    stepsOf(once, stiffnessQuestions, boxed),
+  ];
   const review: PhysicalReview = {
+    steps: [...travel, ...fitOut, ...assembly, ...strength, ...joints, ...stiffness],
     get stiffness() {
-      return once("stiffness", () => byDanger(stiffnessQuestions.flatMap((ask) => ask(boxed))));
+      return once("stiffness", () => byDanger(answered(stiffness)));
     },
     get strength() {
-      return once("strength", () => byDanger(strengthQuestions.flatMap((ask) => ask(input))));
+      return once("strength", () => byDanger(answered(strength)));
     },
     get joints() {
-      return once("joints", () => byDanger(jointQuestions.flatMap((ask) => ask(boxed))));
+      return once("joints", () => byDanger(answered(joints)));
     },
     get travel() {
-      return once("travel", () => byDanger(travelQuestions.flatMap((ask) => ask(input))));
+      return once("travel", () => byDanger(answered(travel)));
     },
     get fitOut() {
-      return once("fit-out", () => byDanger(fitOutQuestions.flatMap((ask) => ask(input))));
+      return once("fit-out", () => byDanger(answered(fitOut)));
+    },
+    get assembly() {
+      return once("assembly", () => byDanger(answered(assembly)));
     },
     get box() {
       return once("box", () => caseBox(input));
@@ -146,6 +184,20 @@ function newPhysicalReview(input: ReviewInput): PhysicalReview {
     },
   };
   return review;
+}
+
+type Once = ReturnType<typeof lazily>;
+
+function stepsOf<Input extends ReviewInput>(
+  once: Once,
+  questions: readonly Question<Input>[],
+  input: Input,
+): ReviewStep[] {
+  return questions.map((ask) => ({ id: ask.id, ask: () => once(`question ${ask.id}`, () => ask(input)) }));
+}
+
+function answered(steps: readonly ReviewStep[]): Finding[] {
+  return steps.flatMap(({ ask }) => ask());
 }
 
 /** Purchases rest on everything but what the case earns. */

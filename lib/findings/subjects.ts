@@ -1,5 +1,14 @@
 /** What questions are asked of, and how what they need is found. */
-import type { Content, ContentPart, Fastening, Journey, LeftOut, ShelfPart } from "../design/index.js";
+import type {
+  Content,
+  ContentPart,
+  Fastening,
+  Journey,
+  Lashing,
+  LeftOut,
+  PanelPart,
+  ShelfPart,
+} from "../design/index.js";
 import {
   type CaseBox,
   castersOf,
@@ -7,6 +16,7 @@ import {
   fastenerStrength,
   type ReviewInput,
 } from "../model/index.js";
+import type { Mass } from "../quantity/index.js";
 import { type MissingMeasurement, Refusal } from "../refusal.js";
 import type { Need, Said, Subjects } from "./question.js";
 
@@ -18,7 +28,7 @@ export interface BoxedInput extends ReviewInput {
 
 /** What the joined boxes take for granted, said with every finding made from them. */
 export const boxAssumptions: readonly string[] = [
-  "The boxes: panels meet at their middle planes; rivets slip as EN 1995 has it for metal on wood, screws as for wood on wood; extrusions run from corner to corner; edges for which the case names nothing are rigid; what cuts less than 5 % of a face away, panes and inner fittings are left out. Sections bear on each other along their walls, and only latches hold them sideways and up.",
+  "In the joined boxes panels meet at their middle planes, and extrusions run from corner to corner. Rivets slip as the timber code EN 1995 has it for metal on wood, screws as for wood on wood. Edges for which the case names nothing are rigid. Panes, inner fittings and what cuts less than 5 % of a face away are left out. Sections bear on each other along their walls, and only latches hold them sideways and up.",
 ];
 
 /**
@@ -78,6 +88,26 @@ export const eachSection: Subjects<string> = each(sectionNames, (section) => sec
 export const eachShelf: Subjects<ShelfPart> = each(
   ({ parts }) => parts.shelves,
   ({ shelf }) => shelf.name,
+);
+
+/** A top with what stands on it in storage. */
+export interface StoredTop {
+  /** The top. */
+  readonly panel: PanelPart;
+  /** What stands on it. */
+  readonly mass: Mass;
+}
+
+/** Every top, where the case file says what stands on it in storage. */
+export const storedTops: Subjects<StoredTop> = each(
+  ({ parts, case: { demands } }): readonly StoredTop[] => {
+    const { storedUnder: mass } = demands;
+    if (!mass) return [];
+    return parts.panels
+      .filter(({ role, face }) => role === "face" && face === "top")
+      .map((panel) => ({ panel, mass }));
+  },
+  ({ panel }) => panel.id,
 );
 
 /** Everything inside that a rule chooses, as the case file has it. */
@@ -151,6 +181,13 @@ export function ofJourney<T>(
       },
   };
 }
+
+/** The straps of the journey. */
+export const strapsGiven: Need<unknown, Lashing> = measured(
+  ({ case: { journey } }) => journey.lashing,
+  "the straps, their angle and the friction on the vehicle's floor",
+  "read STF on the label of a strap, count the straps, pull the empty case with a scale for the friction, and write the block lashing into the journey",
+);
 
 /** What fastens a thing that nobody fastened. */
 const noFasteners: MissingMeasurement = {

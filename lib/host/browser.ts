@@ -61,7 +61,11 @@ const files: JobFolders = {
 };
 
 /** A page draws views itself, as the book does. */
-const display: Display = { writer: () => page.writer, inBook: () => true };
+const display: Display = {
+  writer: () => page.writer,
+  showLastValues: () => undefined,
+  inBook: () => true,
+};
 
 const pool: WorkerPool = {
   spare: () => Math.max(1, (browser.navigator?.hardwareConcurrency ?? 2) - 1),

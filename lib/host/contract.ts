@@ -42,10 +42,18 @@ interface DisplayMessage {
 /** Sends a display message; an update takes the place of the one with the same id. */
 export type WriteDisplay = (message: DisplayMessage, update: boolean) => void;
 
+/** Makes a bundle of a value. */
+export type LastValueBundle = (value: unknown) => Readonly<Record<string, unknown>> | undefined;
+
+/** Where the kernel finds it, whichever copy of the library the cells imported. */
+export const lastValueBundle: unique symbol = Symbol.for("casewright.last value") as never;
+
 /** Where results are shown. */
 export interface Display {
   /** The way to send a display message; null where nothing listens. */
   writer(): WriteDisplay | null;
+  /** Takes what makes a bundle of the last value of a cell; undefined for a value that is printed as text. */
+  showLastValues(bundleOf: LastValueBundle): void;
   /** Whether the book is being made, which keeps results and no way to them. */
   inBook(): boolean;
 }

@@ -8,7 +8,7 @@ export function decode(bytes: Uint8Array): Decoded {
   const wide = utf16Of(bytes);
   const text = textIn(wide ?? "utf-8", bytes);
   if (text !== undefined) return text.includes("\0") ? { fault: textExpected } : { text };
-  const western = wide ? undefined : textIn("windows-1252", bytes);
+  const western = wide ? undefined : westernOf(textIn("windows-1252", bytes));
   if (western !== undefined && isPlainlyWestern(western)) return { text: western };
   return { fault: textExpected };
 }
@@ -22,6 +22,13 @@ function textIn(encoding: string, bytes: Uint8Array): string | undefined {
   } catch {
     return undefined;
   }
+}
+
+/** What Windows-1252 has from 0x80 to 0x9f; some versions of Node.js leave those bytes as they are. */
+const westernSigns = "€\x81‚ƒ„…†‡ˆ‰Š‹Œ\x8dŽ\x8f\x90‘’“”•–—˜™š›œ\x9džŸ";
+
+function westernOf(text: string | undefined): string | undefined {
+  return text?.replace(/[\x80-\x9f]/g, (sign) => westernSigns.charAt(sign.charCodeAt(0) - 0x80));
 }
 
 /** By its mark, or because every second byte of plain letters is zero. */
@@ -38,6 +45,6 @@ function utf16Of(bytes: Uint8Array): "utf-16le" | "utf-16be" | undefined {
 
 /** Letters and signs that stand where they do in no other old encoding: a sign between two letters would be a letter there. */
 function isPlainlyWestern(text: string): boolean {
-  const letters = /^[\t\n\r\x20-\x7eÀ-ÖØ-öø-ÿß€°µ²³½¼¾±×÷–—‘’“”…\u00a0]*$/u;
-  return letters.test(text) && !/\p{L}[€°²³½¼¾±×÷–—“”…]\p{L}/u.test(text) && !/[À-ÿ]{3}/u.test(text);
+  const letters = /^[\t\n\r\x20-\x7eÀ-ÖØ-öø-ÿß€°µ²³½¼¾±×÷–—‘’‚“”„…•\u00a0]*$/u;
+  return letters.test(text) && !/\p{L}[€°²³½¼¾±×÷–—“”„…•]\p{L}/u.test(text) && !/[À-ÿ]{3}/u.test(text);
 }

@@ -3,6 +3,7 @@ export * from "./cable.js";
 export * from "./hold.js";
 export * from "./kinds.js";
 export * from "./power.js";
+export * from "./rain.js";
 export * from "./rattle.js";
 export * from "./screen.js";
 export * from "./steady-warmth.js";

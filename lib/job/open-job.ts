@@ -7,6 +7,7 @@ import {
   type Design,
   designReader,
   readDesign,
+  type Texts,
   tableFiles,
 } from "../design/index.js";
 import { type Review, reviewCase } from "../findings/index.js";
@@ -20,6 +21,8 @@ export interface Job extends Design {
   readonly name: string;
   /** Absolute path. */
   readonly folder: string;
+  /** The texts of its files, by file name, as they were read or changed. */
+  readonly texts: Texts;
   /** Worked out part by part, when first asked for. */
   readonly review: Review;
   /**
@@ -99,6 +102,7 @@ function jobOf(folder: string, files: FolderContents | undefined, read: typeof r
   const job = {
     name: host.files.nameOf(folder),
     folder,
+    texts: files.texts,
     ...design,
     review: reviewCase(design),
     with: changed,

@@ -1,3 +1,4 @@
+export * from "./clear-plastic.js";
 export * from "./composite-beam.js";
 export * from "./laminate.js";
 export * from "./moisture.js";
@@ -17,4 +18,5 @@ export {
 export * from "./sheet-material.js";
 export * from "./slipping-layer.js";
 export * from "./species.js";
+export * from "./timber-strength.js";
 export * from "./wood-factors.js";

@@ -117,6 +117,7 @@ export type EnDuration = "permanent" | "long" | "medium" | "short" | "instantane
 /** Where the wood lives: heated rooms, under a roof, in the weather. */
 export type ServiceClass = "class 1" | "class 2" | "class 3";
 
+/** k_mod of EN 1995-1-1 table 3.1, of solid timber and plywood alike. */
 const sheltered: Readonly<Record<EnDuration, number>> = {
   permanent: 0.6,
   long: 0.7,
@@ -146,14 +147,21 @@ export interface PlywoodDesign {
   readonly serviceClass: ServiceClass;
 }
 
-const durations: Kind<EnDuration> = choice("load duration", [
+/** How long a load stays. */
+export const durations: Kind<EnDuration> = choice("load duration", [
   "permanent",
   "long",
   "medium",
   "short",
   "instantaneous",
 ]);
-const classes: Kind<ServiceClass> = choice("service class", ["class 1", "class 2", "class 3"]);
+/** Where the wood lives. */
+export const classes: Kind<ServiceClass> = choice("service class", ["class 1", "class 2", "class 3"]);
+
+/** What a load of some duration leaves of the strength of wood. */
+export function modificationFactor(duration: EnDuration, serviceClass: ServiceClass): number {
+  return (serviceClass === "class 3" ? outdoors : sheltered)[duration];
+}
 
 /**
  * Design strength of plywood: f_d = k_mod f_k / 1.2.
@@ -174,5 +182,5 @@ export const plywoodDesign: Formula<PlywoodDesign, Pressure> = formula<PlywoodDe
   validity:
     "Loads that it is compared with are multiplied by their own partial factor, 1.5 for a load that comes and goes.",
   compute: ({ characteristic, duration, serviceClass }) =>
-    ((serviceClass === "class 3" ? outdoors : sheltered)[duration] * characteristic) / materialFactor,
+    (modificationFactor(duration, serviceClass) * characteristic) / materialFactor,
 });

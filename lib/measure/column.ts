@@ -66,9 +66,10 @@ function anyColumn<T>(header: string, kind: Kind<T>, rules: ColumnRules): Column
     unique: rules.unique ?? false,
     example: units.needed ? `${header} (${units.example})` : header,
     readUnit: (unit) => {
-      const allowed = unit === undefined ? !units.needed : units.knows(unit);
-      if (!allowed) throw new RangeError(units.expected(header));
-      return bounded(kind, unit, rules);
+      const named = unit === undefined ? undefined : units.named(unit);
+      if (unit === undefined ? units.needed : named === undefined)
+        throw new RangeError(units.expected(header));
+      return bounded(kind, named, rules);
     },
   };
 }
@@ -77,7 +78,9 @@ function anyColumn<T>(header: string, kind: Kind<T>, rules: ColumnRules): Column
 interface HeaderUnits {
   /** Whether a unit must stand in the header. */ readonly needed: boolean;
   /** One of the units, for an example. */ readonly example: string;
-  knows(unit: string): boolean;
+  /** The unit that is written, whatever its capitals where those leave no doubt; undefined for none of the kind. */
+  named(unit: string): string | undefined;
+  /** What should stand there, in words. */
   expected(header: string): string;
 }
 
@@ -86,7 +89,7 @@ function unitsOf<T>(kind: Kind<T>): HeaderUnits {
     return {
       needed: true,
       example: "USD",
-      knows: (unit) => /^[A-Z]{3}$/.test(unit),
+      named: (unit) => (/^[A-Z]{3}$/i.test(unit) ? unit.toUpperCase() : undefined),
       expected: (header) => `a currency of three capitals in the header, such as "${header} (USD)"`,
     };
   }
@@ -96,7 +99,7 @@ function unitsOf<T>(kind: Kind<T>): HeaderUnits {
     return {
       needed: !kind.units.includes(""),
       example,
-      knows: (unit) => names.includes(unit),
+      named: (unit) => unitLike(unit, names),
       expected: (header) =>
         `a unit of ${kind.name} in the header, such as "${header} (${example})" (units: ${names.join(", ")})`,
     };
@@ -104,9 +107,16 @@ function unitsOf<T>(kind: Kind<T>): HeaderUnits {
   return {
     needed: false,
     example: "",
-    knows: () => false,
+    named: () => undefined,
     expected: (header) => `"${header}" without a unit`,
   };
+}
+
+/** The name itself, or the only one that differs from it in capitals alone: headings in capitals say "MM". */
+function unitLike(unit: string, names: readonly string[]): string | undefined {
+  if (names.includes(unit)) return unit;
+  const alike = names.filter((name) => name.toLowerCase() === unit.toLowerCase());
+  return alike.length === 1 ? alike[0] : undefined;
 }
 
 /** @throws RangeError from `read` for a value out of bounds */

@@ -29,6 +29,9 @@ interface TextLine {
 /** How many headings of its table a line of cells has. */
 export type HeadingsIn = (cells: readonly string[]) => number;
 
+/** Most lines of a table: thousands of times what a shop measures. */
+const mostLines = 200_000;
+
 /** Lines among which the headings are looked for: titles may stand above them. */
 const titleLines = 12;
 
@@ -42,18 +45,32 @@ const titleLines = 12;
 export function readCsv(text: string, file: string, headings?: HeadingsIn): CsvLines {
   const written = text
     .replace(/^\ufeff/, "")
+    .replace(/[\u00a0\u202f]/g, " ")
     .split(/\r\n|\n|\r/)
     .map((content, i): TextLine => ({ content, line: i + 1 }))
     .filter(({ content }) => content.replace(/[,;\s]/g, "") !== "" && !content.trimStart().startsWith("#"));
+  const [beyond] = written.slice(mostLines);
+  if (beyond) {
+    const expected = `at most ${mostLines} rows, this table has ${written.length}`;
+    return { delimiter: ",", lines: [], problems: [{ file, row: beyond.line, expected }] };
+  }
   const { first, delimiter } = headings
     ? headingsOf(written.slice(0, titleLines), headings)
     : headingsOf(written.slice(0, 1), ({ length }) => length);
   const read = written.slice(first).map((one) => readLine(one, file, delimiter));
   return {
     delimiter,
-    lines: read.filter((one): one is CsvLine => !isProblem(one)),
+    lines: withoutEmptyColumns(read.filter((one): one is CsvLine => !isProblem(one))),
     problems: read.filter(isProblem),
   };
+}
+
+/** Without the columns at the right in which nothing stands: spreadsheets write them where a cell once was. */
+function withoutEmptyColumns(lines: readonly CsvLine[]): readonly CsvLine[] {
+  const used = Math.max(...lines.map(({ cells }) => cells.findLastIndex((cell) => cell !== "")), 0) + 1;
+  const [headings] = lines;
+  if (!headings || headings.cells.length < used || headings.cells[used - 1] === "") return lines;
+  return lines.map(({ line, cells }) => ({ line, cells: cells.slice(0, used) }));
 }
 
 /** Where the headings stand, and what is between them: the line with the most of them. */
@@ -90,4 +107,9 @@ function cellsIn(content: string, delimiter: Delimiter): readonly string[] | und
   } catch {
     return undefined;
   }
+}
+
+/** A cell as a table with commas has it, in quotes where it needs them. */
+export function csvCell(cell: string): string {
+  return /[",;\t]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell;
 }

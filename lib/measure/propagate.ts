@@ -2,7 +2,7 @@
 
 import { at } from "../algebra/lists.js";
 import { type Formula, formula } from "../formula.js";
-import { Count, listOf, Ratio, ratio } from "../quantity/index.js";
+import { Count, listOf, Ratio, ratio, withoutUnits } from "../quantity/index.js";
 import { Refusal } from "../refusal.js";
 import { cite } from "../source.js";
 import { studentFactor } from "./distributions.js";
@@ -127,7 +127,7 @@ export function moved<In extends object>(
 ): In {
   const copy = { ...inputs };
   for (const [input, by] of offsets) {
-    const value: unknown = Reflect.get(inputs, input);
+    const value: unknown = withoutUnits(Reflect.get(inputs, input));
     if (typeof value !== "number")
       throw new TypeError(`uncertainty: input ${input} must be a number, got ${value}`);
     Reflect.set(copy, input, value + by);

@@ -59,7 +59,10 @@ export function readTable<Row extends TableRow>(
   const columns: Columns = Object.entries(schema.columns);
   const { lines, delimiter, problems: unreadable } = readCsv(text, file, (cells) => knownIn(cells, columns));
   const [first, ...written] = lines;
-  if (!first) return { rows: [], problems: [...unreadable, { file, expected: "a header line and rows" }] };
+  if (!first) {
+    const empty: Problem = { file, expected: "a header line and rows" };
+    return { rows: [], problems: unreadable.length > 0 ? unreadable : [empty] };
+  }
   if (knownIn(first.cells, columns) === 0) {
     const expected = `a line of headings such as ${examples(columns)}`;
     return { rows: [], problems: [{ file, row: first.line, value: first.cells.join(", "), expected }] };
@@ -180,7 +183,9 @@ function readHeader({ cells, line }: CsvLine, file: string, columns: Columns): H
       if (like) meant.add(like);
       const known = columns.map(([, one]) => one.header);
       const hint = didYouMean(header.name, like ? [like.header] : known);
-      problems.push(problemAt(header.text, `one of the columns ${examples(columns)}${hint}`));
+      problems.push(
+        problemAt(header.text || `column ${position + 1}`, `one of the columns ${examples(columns)}${hint}`),
+      );
     } else if (written.findIndex(({ name }) => name === header.name) < position) {
       problems.push(problemAt(header.text, `the column "${column.header}" only once`));
     } else {

@@ -15,6 +15,7 @@ export function orNever<T>(kind: Kind<T>): Kind<OrNever<T>> {
   return {
     name: `${kind.name} or never`,
     expected: `${kind.expected}, or "never"`,
+    fault: (value) => (value === "never" ? undefined : kind.fault?.(value)),
     read: (text) => (text === "never" ? "never" : kind.read(text)),
     show: (value, style) => (value === "never" ? "never" : kind.show(value, style)),
   };

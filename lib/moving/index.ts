@@ -14,6 +14,7 @@ export * from "./lift-limit.js";
 export * from "./person.js";
 export * from "./ride.js";
 export * from "./rolling.js";
+export * from "./strap-edge.js";
 export * from "./team.js";
 export * from "./tip-angle.js";
 export * from "./tip-push.js";

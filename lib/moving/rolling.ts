@@ -21,11 +21,15 @@ import { type Citation, cite } from "../source.js";
 export type Tread = "plastic" | "hard rubber" | "soft rubber";
 export const Tread: Kind<Tread> = choice("tread", ["plastic", "hard rubber", "soft rubber"]);
 
-/** Lever arms of rolling friction on concrete, the upper end of each range: 5 mm, 10 to 20 mm, 15 to 35 mm. */
+/**
+ * Lever arms of rolling friction of the wheels of hand carts, m: hard rubber as measured on asphalt (2.2 mm on smooth
+ * concrete), plastic and soft rubber as makers' shares of the load come to on wheels of 100 mm, rounded up. Drive makers
+ * print ten times as much, for the loaded wheels of trucks.
+ */
 const levers: Readonly<Record<Tread, number>> = {
-  plastic: 0.005,
-  "hard rubber": 0.02,
-  "soft rubber": 0.035,
+  plastic: 0.002,
+  "hard rubber": 0.0033,
+  "soft rubber": 0.0045,
 };
 
 /** A wheel on a hard floor. */
@@ -39,9 +43,9 @@ export interface WheelOnFloor {
 /**
  * Push that a wheel needs to roll, as a share of its load: 2 f / D, f the lever arm of rolling friction.
  *
- * @source rolling friction; lever arms as drive makers print them
+ * @source manual carts on four floors, measured; caster makers for plastic and soft rubber
  * @throws Refusal unless the diameter is positive
- * @example wheelResistance({ tread: "plastic", diameter: mm(100) }) // 0.1
+ * @example wheelResistance({ tread: "plastic", diameter: mm(100) }) // 0.04
  */
 export const wheelResistance: Formula<WheelOnFloor, Ratio> = formula({
   id: "roll.wheel",
@@ -52,9 +56,12 @@ export const wheelResistance: Formula<WheelOnFloor, Ratio> = formula({
     diameter: { symbol: "D", kind: Length, meaning: "diameter of the wheel", above: 0 },
   },
   result: { symbol: String.raw`\mu_r`, kind: Ratio, meaning: "push over load" },
-  source: [cite("rolling-friction", "lever arms of rolling friction on concrete, the upper end")],
+  source: [
+    cite("hand-carts", "coefficients of rolling friction of hard rubber: 2.2, 2.4, 3.3, 4.5 mm"),
+    cite("rolling-friction", "shares of the load, as caster makers print them"),
+  ],
   validity:
-    "Steady rolling on even concrete, bearings in good order. A tread that stood loaded for days starts harder.",
+    "Steady rolling on a firm, even floor, bearings in good order. Carpet takes a third more, turned casters twice as much, and a tread that stood loaded for days starts harder.",
   compute: ({ tread, diameter }) => (2 * levers[tread]) / diameter,
 });
 

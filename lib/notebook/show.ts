@@ -1,11 +1,15 @@
 import { host } from "#host";
-import { type Json, type Showable, toViews, type View } from "../page/index.js";
+import { isView, type Json, type Showable, toViews, type View } from "../page/index.js";
 import type { ShowStyle } from "../quantity/index.js";
 import { type Recipe, recipeMime, recipeViews } from "../recipe/index.js";
+import { isSweep, type Sweep, sweepTable } from "./ask/sweep.js";
 import { type Bundle, bookBundle, screenBundle, withStills } from "./bundle.js";
 
+/** What can be shown: also a sweep, as the table of what was tried. */
+export type Shown = Showable | Sweep | readonly Shown[];
+
 /** Shows things in a notebook, in order, as one output. */
-export type Show = (...things: readonly Showable[]) => void;
+export type Show = (...things: readonly Shown[]) => void;
 
 /**
  * Shows worked lines, findings, tables, charts, drawings, answers, sentences, and lists of them, in
@@ -27,7 +31,7 @@ export function showIn(style: ShowStyle): Show {
     const faults: unknown[] = [];
     for (const thing of eachOf(things)) {
       try {
-        views.push(...withStills(toViews(thing, style)).map(told));
+        views.push(...viewsOf(thing, style));
       } catch (error) {
         faults.push(error);
       }
@@ -35,6 +39,10 @@ export function showIn(style: ShowStyle): Show {
     if (views.length > 0 || faults.length === 0) display(views);
     if (faults.length > 0) throw faults[0];
   };
+}
+
+function viewsOf(thing: Showable | Sweep, style: ShowStyle): readonly View[] {
+  return withStills(toViews(isSweep(thing) ? sweepTable(thing) : thing, style)).map(told);
 }
 
 /** A table without rows is told in a sentence. */
@@ -45,9 +53,42 @@ function told(view: View): View {
 }
 
 /** The things of lists within lists. */
-function eachOf(things: readonly Showable[]): readonly Showable[] {
-  return things.flatMap((thing) => (Array.isArray(thing) ? eachOf(thing as readonly Showable[]) : [thing]));
+function eachOf(things: readonly Shown[]): readonly (Showable | Sweep)[] {
+  return things.flatMap((thing) =>
+    Array.isArray(thing) ? eachOf(thing as readonly Shown[]) : [thing as Showable | Sweep],
+  );
 }
+
+/** The units in which the last value of a cell is shown: those of the job that was opened last. */
+let readersStyle: ShowStyle = {};
+
+/** Tells in which units to show what says nothing of its own: those of a job just opened. */
+export function showInUnitsOf(style: ShowStyle): void {
+  readersStyle = style;
+}
+
+/**
+ * Shows things in the units of the job opened last, in metric ones before any is.
+ *
+ * @throws TypeError for anything that cannot be shown
+ */
+export const showHere: Show = (...things) => showIn(readersStyle)(...things);
+
+/** A finding, a worked line, a table, a chart, a sweep, or a list of them, as the last value of a cell. */
+function lastValue(value: unknown): Bundle | undefined {
+  if (!isShown(value)) return undefined;
+  return bundleOf(eachOf([value]).flatMap((thing) => viewsOf(thing, readersStyle)));
+}
+
+function isShown(value: unknown): value is Shown {
+  if (Array.isArray(value))
+    return value.length > 0 && value.every((one) => typeof one === "object" && isShown(one));
+  if (typeof value !== "object" || value === null) return false;
+  const isLine = "equation" in value && "results" in value;
+  return isSweep(value) || isLine || ("verdict" in value && "question" in value) || isView(value);
+}
+
+host.display.showLastValues(lastValue);
 
 /** Shows a recipe, and hands it whole to the book, which prints it on pages of its own. */
 export function showRecipe(recipe: Recipe): void {
@@ -58,13 +99,14 @@ let runtimeSent = false;
 
 function display(views: readonly View[], forBook: Bundle = {}): void {
   const write = host.display.writer();
-  if (host.display.inBook() || !write) {
-    const bundle = { ...bookBundle(views), ...forBook };
-    if (write) write({ data: bundle, metadata: {}, transient: {} }, false);
-    else console.log(bundle["text/plain"]);
-    return;
-  }
+  const bundle = bundleOf(views, forBook);
+  if (write) write({ data: bundle, metadata: {}, transient: {} }, false);
+  else console.log(bundle["text/plain"]);
+}
+
+function bundleOf(views: readonly View[], forBook: Bundle = {}): Bundle {
+  if (host.display.inBook() || !host.display.writer()) return { ...bookBundle(views), ...forBook };
   const needsRuntime = !runtimeSent && views.some(({ kind }) => kind === "chart");
-  write({ data: screenBundle(views, needsRuntime), metadata: {}, transient: {} }, false);
   runtimeSent ||= needsRuntime;
+  return screenBundle(views, needsRuntime);
 }

@@ -34,7 +34,8 @@ export const drawChartsScript: string = `(() => {
     const live = document.createElement("div");
     place.prepend(live);
     try {
-      await globalThis.vegaEmbed(live, JSON.parse(figure.querySelector(".cw-spec").textContent), options);
+      const spec = JSON.parse(figure.querySelector(".cw-spec").textContent);
+      await globalThis.vegaEmbed(live, globalThis.casewrightChart?.(spec) ?? spec, options);
       nameControls(place);
       if (still) still.remove();
       figure.dataset.drawn = "live";
@@ -42,6 +43,12 @@ export const drawChartsScript: string = `(() => {
       live.remove();
       figure.dataset.drawn = "failed";
       console.error(error);
+    }
+  };
+  globalThis.casewrightRedraw = () => {
+    for (const figure of document.querySelectorAll('figure[data-drawn="live"]')) {
+      figure.querySelector(".cw-chart").replaceChildren();
+      draw(figure);
     }
   };
   const look = (tries) => {

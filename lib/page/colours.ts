@@ -19,6 +19,27 @@ export const verdictColours = {
   broken: { ink: "#6b2f75", ground: "#f6eef7" },
 } as const;
 
+/** The same in the dark, for a reader whose screen asks for it. */
+export const darkColours: Readonly<Record<keyof typeof colours, string>> = {
+  ink: "#e7ebee",
+  soft: "#b5c0c8",
+  line: "#4b565e",
+  paper: "#1f272c",
+  ground: "#151b1f",
+  accent: "#8cc4ee",
+};
+
+/** Letters and ground of each verdict in the dark. */
+export const darkVerdictColours: Readonly<
+  Record<keyof typeof verdictColours, { readonly ink: string; readonly ground: string }>
+> = {
+  holds: { ink: "#7fd3a2", ground: "#17301f" },
+  close: { ink: "#ecc06a", ground: "#352a12" },
+  fails: { ink: "#f5a09a", ground: "#3b1a18" },
+  unknown: { ink: "#b9c4cc", ground: "#2b3338" },
+  broken: { ink: "#dcaae5", ground: "#331d38" },
+};
+
 /** Series of a chart, told apart by readers with any colour sight, in this order. */
 export const seriesColours: readonly string[] = [
   "#1a557f",

@@ -1,7 +1,7 @@
 /** How much room a drawing takes, with its dimensions and words. */
 
 import { boundsOf, type Point2 } from "../shape/index.js";
-import type { DimensionMark, DrawingMark, DrawingView } from "./drawing.js";
+import type { DimensionMark, DrawingMark, DrawingView, TextMark } from "./drawing.js";
 
 /** The room a drawing takes (y up) and the height of its letters. */
 export interface Frame {
@@ -19,7 +19,7 @@ export interface Frame {
 
 /** The frame around all marks, with a margin for letters. */
 export function frameOf({ marks, letter: given }: Pick<DrawingView, "marks" | "letter">): Frame {
-  const points = marks.flatMap(cornersOf);
+  const points = marks.flatMap((mark) => cornersOf(mark, given ?? 0));
   const xs = points.map(({ x }) => x);
   const ys = points.map(({ y }) => y);
   const [left, right, bottom, top] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
@@ -38,7 +38,16 @@ export function dimensionLine({ from, to, offset }: DimensionMark): readonly [Po
   ];
 }
 
-function cornersOf(mark: DrawingMark): readonly Point2[] {
+/** Both ends of a line of words, roughly. */
+function wordsEnds({ at, text, anchor = "start", turn }: TextMark, letter: number): readonly Point2[] {
+  const long = 0.6 * letter * text.length;
+  const back = { start: 0, middle: long / 2, end: long }[anchor];
+  return [-back, long - back].map((off) =>
+    turn === 90 ? { x: at.x, y: at.y + off } : { x: at.x + off, y: at.y },
+  );
+}
+
+function cornersOf(mark: DrawingMark, letter: number): readonly Point2[] {
   switch (mark.mark) {
     case "rectangle":
       return [mark.at, { x: mark.at.x + mark.width, y: mark.at.y + mark.height }];
@@ -60,7 +69,7 @@ function cornersOf(mark: DrawingMark): readonly Point2[] {
     case "dimension":
       return [mark.from, mark.to, ...dimensionLine(mark)];
     case "text":
-      return [mark.at];
+      return wordsEnds(mark, letter);
     case "arrow":
       return [mark.from, mark.to];
   }

@@ -5,7 +5,17 @@
 import type { Point2, Shape } from "../shape/index.js";
 
 /** What a shape stands for; it sets the fill, the line and the legend word. */
-export type ShapeRole = "panel" | "opening" | "hardware" | "metal" | "waste" | "hidden" | "attention";
+export type ShapeRole =
+  | "panel"
+  | "opening"
+  | "hole"
+  | "hardware"
+  | "metal"
+  | "waste"
+  | "hidden"
+  | "attention"
+  | "datum"
+  | "thin";
 
 /** A rectangle by its lower left corner. */
 export interface RectangleMark {
@@ -95,6 +105,8 @@ export interface TextMark {
   readonly text: string;
   /** Which part of the words stands there. */
   readonly anchor?: "start" | "middle" | "end";
+  /** 90 where they read from below upwards; level where absent. */
+  readonly turn?: 90;
 }
 
 /** An arrow, for a grain direction, a load, a way to push. */
@@ -132,6 +144,8 @@ export interface DrawingView {
   readonly marks: readonly DrawingMark[];
   /** Height of the letters in millimetres of the drawing; fit to its size where absent. */
   readonly letter?: number;
+  /** How wide it is printed on paper, mm; as wide as there is room where absent. */
+  readonly printedWidth?: number;
 }
 
 /**

@@ -25,6 +25,7 @@ export function plainText(view: View): string {
       return findingText(view);
     case "chart":
     case "drawing":
+    case "picture":
       return `[${view.kind}] ${view.title}. ${view.description}`;
   }
 }

@@ -1,7 +1,7 @@
 /** A drawing as SVG, to scale, readable on its own outside a page. */
 
 import { type Point2, pathData } from "../shape/index.js";
-import type { DimensionMark, DrawingMark, DrawingView, ShapeRole } from "./drawing.js";
+import type { DimensionMark, DrawingMark, DrawingView, ShapeRole, TextMark } from "./drawing.js";
 import { dimensionLine, type Frame, frameOf } from "./drawing-frame.js";
 import { type Html, html } from "./html.js";
 
@@ -12,16 +12,21 @@ interface Look {
   readonly stroke: string;
   /** Dashes and gaps of its line; none when absent. */
   readonly dash?: string;
+  /** Width of its line, px; 1.5 when absent. */
+  readonly width?: number;
 }
 
 const looks: Readonly<Record<ShapeRole, Look>> = {
   panel: { fill: "#f1e6d2", stroke: "#1d2429" },
   opening: { fill: "#ffffff", stroke: "#1d2429" },
+  hole: { fill: "#ffffff", stroke: "#1d2429" },
   hardware: { fill: "#d9e4ec", stroke: "#1f5f8b" },
   metal: { fill: "#c9cfd4", stroke: "#1d2429" },
   waste: { fill: "#eceeef", stroke: "#5b6770", dash: "6 4" },
   hidden: { fill: "none", stroke: "#5b6770", dash: "6 4" },
   attention: { fill: "#fbeae8", stroke: "#a3211b" },
+  datum: { fill: "#1d2429", stroke: "#1d2429" },
+  thin: { fill: "none", stroke: "#5b6770", width: 0.75 },
 };
 
 /** The figure: title, description, drawing. */
@@ -34,6 +39,8 @@ export function renderDrawing(view: DrawingView): Html {
 function sized(view: DrawingView): Html {
   const { left, right, letter } = frameOf(view);
   const letters = (right - left) / letter;
+  if (view.printedWidth !== undefined)
+    return html`<div class="cw-drawing-printed" style="width: ${view.printedWidth}mm; min-width: ${view.printedWidth}mm">${drawingSvg(view)}</div>`;
   return html`<div style="min-width: ${Math.round(Math.min(11 * letters, 1000))}px; max-width: ${Math.round(18 * letters)}px">${drawingSvg(view)}</div>`;
 }
 
@@ -42,9 +49,41 @@ export function drawingSvg(view: DrawingView): Html {
   const { title, description, marks } = view;
   const frame = frameOf(view);
   const [width, height] = [frame.right - frame.left, frame.top - frame.bottom];
-  return html`<svg xmlns="http://www.w3.org/2000/svg" viewBox="${short(frame.left)} ${short(-frame.top)} ${short(width)} ${short(height)}" role="img" aria-label="${title}. ${description}" font-family="system-ui, sans-serif" font-size="${short(frame.letter)}" fill="none">${marks.map(
-    (mark) => renderMark(mark, frame),
-  )}</svg>`;
+  return html`<svg xmlns="http://www.w3.org/2000/svg" viewBox="${short(frame.left)} ${short(-frame.top)} ${short(width)} ${short(height)}" role="img" aria-label="${title}. ${description}" font-family="system-ui, sans-serif" font-size="${short(frame.letter)}" fill="none">${runsOf(marks).map((run) => renderRun(run, frame))}</svg>`;
+}
+
+/** Marks in order; lines, or circles without words, of one role that follow each other together. */
+function runsOf(marks: readonly DrawingMark[]): readonly (readonly DrawingMark[])[] {
+  const runs: DrawingMark[][] = [];
+  for (const mark of marks) {
+    const last = runs.at(-1);
+    const [first] = last ?? [];
+    const shared = sharedPaint(mark);
+    if (last && first && shared !== undefined && sharedPaint(first) === shared) last.push(mark);
+    else runs.push([mark]);
+  }
+  return runs;
+}
+
+/** Marks of the same words here can be one path. */
+function sharedPaint(mark: DrawingMark): string | undefined {
+  if (mark.mark === "line") return `line ${mark.role}`;
+  return mark.mark === "circle" && mark.label === undefined ? `circle ${mark.role}` : undefined;
+}
+
+function renderRun(run: readonly DrawingMark[], frame: Frame): readonly Html[] {
+  const [first] = run;
+  if (run.length === 1 || (first?.mark !== "line" && first?.mark !== "circle"))
+    return run.map((mark) => renderMark(mark, frame));
+  return [html`<path d="${run.map(pathOfMark).join("")}"${paint(first.role, first.mark === "line")}/>`];
+}
+
+function pathOfMark(mark: DrawingMark): string {
+  if (mark.mark === "line") return `M${mark.points.map(place).join("L")}`;
+  if (mark.mark !== "circle") return "";
+  const [radius, across] = [short(mark.radius), short(2 * mark.radius)];
+  const half = `a${radius} ${radius} 0 1 0 `;
+  return `M${place({ x: mark.at.x - mark.radius, y: mark.at.y })}${half}${across} 0${half}-${across} 0`;
 }
 
 function renderMark(mark: DrawingMark, frame: Frame): Html {
@@ -66,20 +105,25 @@ function renderMark(mark: DrawingMark, frame: Frame): Html {
     case "dimension":
       return renderDimension(mark, frame);
     case "text":
-      return words(mark.text, mark.at, mark.anchor ?? "start", frame);
+      return renderText(mark, frame);
     case "arrow":
       return html`${arrow(mark.from, mark.to, frame)}${mark.text !== undefined && alongside(mark.text, mark.from, mark.to, frame)}`;
   }
 }
 
 function paint(role: ShapeRole, line = false): Html {
-  const { fill, stroke, dash } = looks[role];
-  return html` fill="${line ? "none" : fill}" stroke="${stroke}" stroke-width="1.5" vector-effect="non-scaling-stroke"${
+  const { fill, stroke, dash, width = 1.5 } = looks[role];
+  return html` fill="${line ? "none" : fill}" stroke="${stroke}" stroke-width="${width}" vector-effect="non-scaling-stroke"${
     dash && html` stroke-dasharray="${dash}"`
   }`;
 }
 
 const thin: Html = html` stroke="#1d2429" stroke-width="1" vector-effect="non-scaling-stroke"`;
+
+function renderText({ text, at, anchor = "start", turn }: TextMark, frame: Frame): Html {
+  if (turn === undefined) return words(text, at, anchor, frame);
+  return html`<g transform="translate(${place(at)}) rotate(${-turn})">${words(text, { x: 0, y: 0 }, anchor, frame)}</g>`;
+}
 
 /** Two thin lines out from the points, a line with a tick at each end, and the length along it. */
 function renderDimension(mark: DimensionMark, frame: Frame): Html {

@@ -1,15 +1,19 @@
 /** The style of views, all under one class so that a notebook's own look is left alone, and of a whole page. */
-import { colours, verdictColours } from "./colours.js";
+import { colours } from "./colours.js";
+import { darkStyles, themed, themedVerdicts } from "./theme.js";
 
-const { ink, soft, line, paper, ground, accent } = colours;
+const { ink, soft, line, paper, ground, accent } = themed;
 
-const verdicts: string = Object.entries(verdictColours)
+/** Charts and drawings stay ink on white paper in the dark too. */
+const sheet = `background: ${colours.paper}; color: ${colours.ink};`;
+
+const verdicts: string = Object.entries(themedVerdicts)
   .map(
     ([verdict, { ink: letters, ground: under }]) => `
 .cw .cw-verdict.cw-${verdict} { color: ${letters}; background: ${under}; border-color: ${letters}; }
 .cw .cw-shape.cw-${verdict} { fill: ${letters}; }
 .cw .cw-bar.cw-${verdict} .cw-fill { fill: ${letters}; }
-.cw .cw-finding.cw-${verdict}, .cw .cw-answer.cw-${verdict} { border-left-color: ${letters}; }`,
+.cw .cw-kind.cw-${verdict}, .cw .cw-finding.cw-${verdict}, .cw .cw-answer.cw-${verdict} { border-left-color: ${letters}; }`,
   )
   .join("");
 
@@ -30,9 +34,6 @@ export const viewStyles: string = `
 .cw .cw-answer .cw-answer-text:last-child { margin-bottom: 0; }
 .cw .cw-verdict { display: inline-flex; align-items: center; gap: .5rem; font-weight: 700; padding: .2rem .75rem .2rem .4rem; border: 1.5px solid; border-radius: .25rem; }
 .cw .cw-shape { width: 1.4rem; height: 1.4rem; flex: none; }
-.cw .cw-shape .cw-cut { fill: none; stroke: ${paper}; stroke-width: 2.6; stroke-linecap: round; stroke-linejoin: round; }
-.cw .cw-shape .cw-ring { fill: ${paper}; stroke: ${verdictColours.unknown.ink}; stroke-width: 2; }
-.cw .cw-shape .cw-dots { fill: none; stroke: ${verdictColours.unknown.ink}; stroke-width: 3; stroke-linecap: round; }
 .cw .cw-amounts { display: flex; flex-wrap: wrap; gap: .4rem 2.5rem; margin: .6rem 0; }
 .cw .cw-amounts dt { font-size: .9375rem; color: ${soft}; font-weight: 400; }
 .cw .cw-amounts dd { margin: 0; font-size: 1.125rem; font-weight: 650; }
@@ -42,10 +43,10 @@ export const viewStyles: string = `
 .cw .cw-bar .cw-limit { stroke: ${ink}; stroke-width: 2.5; }
 .cw .cw-bar .cw-whisker { fill: none; stroke: ${ink}; stroke-width: 1.5; }
 .cw .cw-bar .cw-edge { fill: none; stroke: ${paper}; stroke-width: 4.5; }
-.cw .cw-missing { background: ${verdictColours.unknown.ground}; padding: .7rem .9rem; border-radius: .25rem; margin: .7rem 0; }
+.cw .cw-missing { background: ${themedVerdicts.unknown.ground}; padding: .7rem .9rem; border-radius: .25rem; margin: .7rem 0; }
 .cw .cw-missing p:last-child { margin: 0; }
-.cw .cw-cautions { background: ${verdictColours.close.ground}; border: 1px solid ${verdictColours.close.ink}; border-radius: .25rem; padding: .7rem .9rem; margin: .8rem 0; }
-.cw .cw-cautions .cw-label { color: ${verdictColours.close.ink}; font-weight: 700; }
+.cw .cw-cautions { background: ${themedVerdicts.close.ground}; border: 1px solid ${themedVerdicts.close.ink}; border-radius: .25rem; padding: .7rem .9rem; margin: .8rem 0; }
+.cw .cw-cautions .cw-label { color: ${themedVerdicts.close.ink}; font-weight: 700; }
 .cw .cw-cautions ul { margin: 0; padding-left: 1.2rem; }
 .cw .cw-list-title { font-weight: 650; margin-bottom: .2rem; }
 .cw .cw-list ul, .cw .cw-list ol { margin: .2rem 0 1rem; padding-left: 1.5rem; max-width: 42rem; }
@@ -79,13 +80,25 @@ export const viewStyles: string = `
 .cw details[open] > summary::before { transform: rotate(45deg); }
 .cw summary::-webkit-details-marker { display: none; }
 .cw :focus-visible { outline: 3px solid ${accent}; outline-offset: 2px; }
+.cw .cw-kinds { border-bottom: 1px solid ${line}; margin: 1rem 0; }
+.cw .cw-kind { border-top: 1px solid ${line}; padding: 0 0 0 .8rem; border-left: .35rem solid transparent; }
+.cw .cw-kind[open] { background: ${paper}; padding: 0 1rem 1rem .8rem; }
+.cw .cw-kind > summary { color: ${ink}; flex-wrap: wrap; gap: .2rem .8rem; }
+.cw .cw-kind .cw-kind-question { flex: 1 1 15rem; }
+.cw .cw-kind .cw-kind-question small { font-weight: 400; color: ${soft}; }
+.cw .cw-kind .cw-kind-used { font-weight: 400; min-width: 4rem; text-align: right; }
+.cw .cw-kind > summary .cw-verdict { font-size: .9375rem; min-width: 9.5rem; }
+.cw .cw-like .cw-verdict { font-size: .875rem; white-space: nowrap; }
+.cw .cw-print-only { display: none; }
+.cw .cw-remedy { max-width: 42rem; }
 .cw .cw-figure { margin: 1.4rem 0; padding: 0; }
 .cw figcaption { margin: 0 0 .6rem; font-style: normal; text-align: left; color: ${soft}; font-size: .9688rem; max-width: 42rem; }
 .cw .cw-figure-title { display: block; color: ${ink}; font-size: 1.125rem; font-weight: 650; }
-.cw .cw-chart { width: 100%; max-width: 46rem; background: ${paper}; overflow-x: auto; overflow-y: hidden; }
+.cw .cw-chart { width: 100%; max-width: 46rem; ${sheet} overflow-x: auto; overflow-y: hidden; }
 .cw .cw-chart img { display: block; max-width: 100%; height: auto; }
-.cw .cw-drawing { max-width: 46rem; background: ${paper}; overflow-x: auto; overflow-y: hidden; }
+.cw .cw-drawing { max-width: 46rem; ${sheet} overflow-x: auto; overflow-y: hidden; }
 .cw .cw-drawing svg { display: block; width: 100%; height: auto; }
+.cw .cw-solids { display: block; width: 100%; max-width: 30rem; height: auto; ${sheet} }
 .cw .vega-embed, .cw .vega-embed .chart-wrapper { display: block; width: 100%; padding: 0; }
 .cw .vega-bindings { margin: .6rem 0 1rem; display: grid; gap: .5rem; }
 .cw .vega-bindings:empty { display: none; }
@@ -111,6 +124,7 @@ ${verdicts}
   .cw .cw-drawing svg { max-height: 230mm; }
   .cw thead { display: table-header-group; }
   .cw summary { display: none; }
+  .cw .cw-print-only { display: block; }
   .cw details::details-content { content-visibility: visible; block-size: auto; }
   .cw .cw-verdict, .cw .cw-shape, .cw .cw-bar, .cw .cw-drawing, .cw .cw-cautions { print-color-adjust: exact; }
 }
@@ -122,6 +136,7 @@ ${verdicts}
 /** CSS of a page: readable at arm's length and at 360 px, sober in print. */
 export const pageStyles: string = `
 :root { color-scheme: light; }
+${darkStyles}
 html { background: ${ground}; -webkit-text-size-adjust: 100%; text-size-adjust: 100%; scroll-padding-top: 1rem; }
 body { margin: 0; color: ${ink}; font: 1.0625rem/1.55 system-ui, -apple-system, "Segoe UI", Roboto, "Noto Sans", "DejaVu Sans", sans-serif; overflow-wrap: break-word; }
 *, *::before { box-sizing: border-box; }

@@ -2,13 +2,13 @@
 
 import type { Amount, Finding } from "../findings/index.js";
 import type { WorkedLine, WorkedValue } from "../formula.js";
-import type { ShowStyle } from "../quantity/index.js";
+import { isUnitNumber, type ShowStyle, type UnitNumber } from "../quantity/index.js";
 import { showCitation } from "../source.js";
 import { type PutIn, substitute } from "./substitute.js";
 import type { AmountView, FindingView, SymbolView, View, WorkedView } from "./view.js";
 
-/** What can be turned into views: a worked line, a finding, a sentence, a view, or a list of such. */
-export type Showable = WorkedLine | Finding | View | string | readonly Showable[];
+/** What can be turned into views: a worked line, a finding, a sentence, a quantity with its unit, a view, or a list of such. */
+export type Showable = WorkedLine | Finding | View | string | UnitNumber<string> | readonly Showable[];
 
 /**
  * Views of anything showable, in order; text is a sentence.
@@ -16,6 +16,7 @@ export type Showable = WorkedLine | Finding | View | string | readonly Showable[
  * @throws TypeError for anything else, with what it got
  */
 export function toViews(thing: Showable, style?: ShowStyle): View[] {
+  if (isUnitNumber(thing)) return [{ kind: "sentence", text: thing.show() }];
   if (typeof thing === "string") return [{ kind: "sentence", text: thing }];
   if (Array.isArray(thing)) return (thing as readonly Showable[]).flatMap((one) => toViews(one, style));
   if (typeof thing === "object" && thing !== null) {

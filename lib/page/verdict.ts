@@ -1,6 +1,7 @@
 /** A verdict as words and as a shape, so that colour is never the only sign, and demand against capacity as a bar. */
 import type { Verdict } from "../findings/index.js";
 import { type Html, html } from "./html.js";
+import { verdictShapes } from "./verdict-shapes.js";
 import type { FindingView } from "./view.js";
 
 /** What a builder reads. */
@@ -12,18 +13,9 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
   broken: "Not computed",
 };
 
-/** Tick in a circle, bar in a triangle, cross in a square, dots in a ring, question mark in a diamond. */
-const shapes: Readonly<Record<Verdict, Html>> = {
-  holds: html`<circle cx="12" cy="12" r="11"/><path class="cw-cut" d="M6 12.5l4 4 8-9"/>`,
-  close: html`<path d="M12 1.5L23.5 22H.5z"/><path class="cw-cut" d="M12 9v6M12 18v1.6"/>`,
-  fails: html`<rect x="1" y="1" width="22" height="22" rx="3"/><path class="cw-cut" d="M7 7l10 10M17 7L7 17"/>`,
-  broken: html`<path d="M12 1L23 12 12 23 1 12z"/><path class="cw-cut" d="M9.2 9.5a2.8 2.8 0 1 1 4.2 2.4q-1.4.8-1.4 2M12 16.4v1.4"/>`,
-  unknown: html`<circle class="cw-ring" cx="12" cy="12" r="10"/><path class="cw-dots" d="M7 12h.1M12 12h.1M17 12h.1"/>`,
-};
-
 /** The verdict's shape; the words always stand beside it. */
 function verdictShape(verdict: Verdict): Html {
-  return html`<svg class="cw-shape cw-${verdict}" viewBox="0 0 24 24" aria-hidden="true" focusable="false">${shapes[verdict]}</svg>`;
+  return html`<svg class="cw-shape cw-${verdict}" viewBox="0 0 24 24" aria-hidden="true" focusable="false">${verdictShapes[verdict]}</svg>`;
 }
 
 /** Shape and words. */

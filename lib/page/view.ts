@@ -2,6 +2,7 @@
  * the book and is drawn there anew; and short makers of the views that no other room returns. */
 import type { Tier, Verdict } from "../findings/index.js";
 import type { DrawingView } from "./drawing.js";
+import type { PictureView } from "./picture/index.js";
 
 /** The type under which a notebook hands views to the book. */
 export const viewMime = "application/vnd.casewright.view+json";
@@ -17,7 +18,27 @@ export type View =
   | FindingView
   | ChartView
   | DrawingView
+  | PictureView
   | MarkdownView;
+
+const viewKinds: Readonly<Record<View["kind"], true>> = {
+  sentence: true,
+  answer: true,
+  table: true,
+  list: true,
+  cautions: true,
+  worked: true,
+  finding: true,
+  chart: true,
+  drawing: true,
+  picture: true,
+  markdown: true,
+};
+
+/** Whether something is a view. */
+export function isView(thing: object): thing is View {
+  return "kind" in thing && typeof thing.kind === "string" && thing.kind in viewKinds;
+}
 
 /** One sentence. */
 export interface SentenceView {
@@ -58,6 +79,8 @@ export interface TableView {
   readonly columns: readonly TableColumn[];
   /** One text a column. */
   readonly rows: readonly (readonly string[])[];
+  /** Whether the rows are folded under the caption, to be opened by who wants them. */
+  readonly isFolded?: true;
 }
 
 /** Points, or numbered steps. */
@@ -214,6 +237,9 @@ export interface MarkdownView {
   readonly text: string;
 }
 
+/** A view without markup, as the library makes all of its own. */
+export type PlainView = Exclude<View, MarkdownView>;
+
 /** The sentence a notebook ends in, with its verdict where it is a judgement. */
 export function answer(text: string, verdict?: Verdict): AnswerView {
   return { kind: "answer", text, ...(verdict ? { verdict } : {}) };
@@ -276,6 +302,11 @@ export function tableOf<Row>(
     })),
     rows: cells,
   };
+}
+
+/** A table whose rows are folded under its caption: for what few readers of a page want. */
+export function folded(table: TableView): TableView {
+  return { ...table, isFolded: true };
 }
 
 /** Starts with a number, or is left blank or dashed among numbers. */

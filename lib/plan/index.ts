@@ -9,3 +9,4 @@ export * from "./money/bill-lines.js";
 export * from "./money/business.js";
 export * from "./money/material-options.js";
 export * from "./money/payback-spread.js";
+export * from "./order/index.js";

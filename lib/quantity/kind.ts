@@ -11,6 +11,9 @@ declare const measures: unique symbol;
 /** A number in SI units that remembers, for the compiler only, what it measures. */
 export type Quantity<Name extends string> = number & { readonly [measures]: Name };
 
+/** A number that measures nothing, to the compiler: a count, a share, a factor. */
+export type BareNumber = number & { readonly [measures]?: never };
+
 /** How a value is shown: the builder's inches and pounds, or millimetres and kilograms. */
 export interface ShowStyle {
   /** Default "metric". */
@@ -43,6 +46,8 @@ export interface Kind<T> {
   read(text: unknown): T;
   /** Shows a value with its unit. */
   show(value: T, style?: ShowStyle): string;
+  /** What a value should have been that is none of this kind, at any depth: "a length such as ...". */
+  fault?(value: unknown): string | undefined;
   /** The number a range guard compares; absent where the kind has no order. */
   measure?(value: T): number;
   /** The number of a unit that a value is; absent where the kind has no units. */
@@ -60,14 +65,24 @@ export function messageOf(error: unknown): string {
   return error instanceof Error ? error.message : String(error);
 }
 
+/** A value as an error tells it. */
+export function told(value: unknown): string {
+  if (typeof value === "number") return String(value);
+  if (typeof value === "function") return "a function";
+  return JSON.stringify(value) ?? String(value);
+}
+
+const wholeNumber = "a whole number from 0 up";
+
 /** A whole number from 0 up, for rivets, sheets, people. */
 export const Count: Kind<number> & { measure(value: number): number; showMeasure(value: number): string } = {
   name: "count",
-  expected: "a whole number from 0 up",
+  expected: wholeNumber,
+  fault: (value) => (Number.isSafeInteger(value) && (value as number) >= 0 ? undefined : wholeNumber),
   read: (text) => {
     const value = typeof text === "string" && /^\s*\d+\s*$/.test(text) ? Number(text) : text;
     if (typeof value !== "number" || !Number.isSafeInteger(value) || value < 0) {
-      throw new RangeError(`expected a whole number from 0 up, got ${JSON.stringify(text)}`);
+      throw new RangeError(`expected ${wholeNumber}, got ${JSON.stringify(text)}`);
     }
     return value;
   },
@@ -82,6 +97,7 @@ export function choice<const Word extends string>(name: string, words: readonly 
   return {
     name,
     expected,
+    fault: (value) => (words.some((word) => word === value) ? undefined : expected),
     read: (text) => {
       const word = words.find((candidate) => candidate === text);
       if (word === undefined) throw new RangeError(`expected ${expected}, got ${JSON.stringify(text)}`);
@@ -95,6 +111,7 @@ export function choice<const Word extends string>(name: string, words: readonly 
 export const Name: Kind<string> = {
   name: "name",
   expected: "a name",
+  fault: (value) => (typeof value === "string" ? undefined : "a name"),
   read: (text) => {
     if (typeof text !== "string" || text.trim() === "")
       throw new TypeError(`expected a name, got ${JSON.stringify(text)}`);
@@ -108,6 +125,12 @@ export function listOf<T>(kind: Kind<T>): Kind<readonly T[]> {
   return {
     name: `list of ${kind.name}`,
     expected: `a list, each ${kind.expected}`,
+    fault: (values) => {
+      if (!Array.isArray(values)) return `a list, each ${kind.expected}`;
+      const faults = values.map((value) => kind.fault?.(value));
+      const first = faults.findIndex((one) => one !== undefined);
+      return first < 0 ? undefined : `a list, its ${kind.name} ${first + 1} ${faults[first]}`;
+    },
     read: (values) => {
       if (!Array.isArray(values))
         throw new TypeError(`expected a list, each ${kind.expected}, got ${JSON.stringify(values)}`);
@@ -133,6 +156,15 @@ export function recordOf<T extends object>(
   return {
     name,
     expected,
+    fault: (value) => {
+      if (typeof value !== "object" || value === null) return expected;
+      const given = value as Record<string, unknown>;
+      const faults = names.flatMap((field) => {
+        const fault = fields[field].fault?.(given[field]);
+        return fault === undefined ? [] : [`${name} with ${inWords(field)} ${fault}`];
+      });
+      return faults[0];
+    },
     read: (value) => {
       if (typeof value !== "object" || value === null)
         throw new TypeError(`expected ${expected}, got ${JSON.stringify(value)}`);

@@ -9,6 +9,12 @@ export interface Money {
   readonly currency: string;
 }
 
+function isMoney(value: unknown): boolean {
+  if (typeof value !== "object" || value === null) return false;
+  const { amount, currency } = value as Partial<Money>;
+  return Number.isFinite(amount) && typeof currency === "string";
+}
+
 const moneyText = /^(?:([A-Z]{3})\s*)?([+-]?[\d.,/\s]+?)\s*([A-Z]{3})?$/;
 const expected = 'an amount with its currency such as "12.50 USD"';
 
@@ -39,6 +45,7 @@ export const Money: Kind<Money> & {
 } = {
   name: "money",
   expected,
+  fault: (value) => (isMoney(value) ? undefined : expected),
   read,
   show,
   measure: ({ amount }) => amount,

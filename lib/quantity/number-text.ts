@@ -63,6 +63,8 @@ export function showInches(inches: number, denominator = 16): string {
     throw new RangeError(`inch fraction: denominator must be a power of two up to 128, got ${denominator}`);
   }
   const parts = Math.round(Math.abs(inches) * denominator);
+  // Beyond all rules: no fraction can be told of it.
+  if (!Number.isSafeInteger(parts)) return `${showNumber(inches)} in`;
   const sign = inches < 0 && parts > 0 ? "-" : "";
   const whole = Math.floor(parts / denominator);
   const fraction = reduce(parts % denominator, denominator);

@@ -53,8 +53,10 @@ export function quantityKind<Name extends string>(declaration: QuantityDeclarati
     return typeof found === "number" ? { scale: found } : found;
   };
   const si = (value: number): Quantity<Name> => {
-    if (!Number.isFinite(value)) throw new RangeError(`${name}: expected a finite number, got ${value}`);
-    return value as Quantity<Name>;
+    // A number with its unit is an object to Number.isFinite.
+    const plain = Number(value);
+    if (!Number.isFinite(plain)) throw new RangeError(`${name}: expected a finite number, got ${value}`);
+    return plain as Quantity<Name>;
   };
   const toSi = (value: number, unit: string): number => {
     const { scale, zero = 0 } = unitNamed(unit);
@@ -77,6 +79,7 @@ export function quantityKind<Name extends string>(declaration: QuantityDeclarati
   return {
     name,
     expected,
+    fault: (value) => (Number.isFinite(value) ? undefined : expected),
     si,
     of: (value, unit) => si(toSi(value, unit)),
     in: fromSi,

@@ -24,6 +24,11 @@ const reaches: Readonly<Record<string, number>> = {
   ratio: 1e6,
 };
 
+/** The largest value of a kind that a shop could mean, in SI; none for a kind that is not known here. */
+export function reachOfKind({ name }: Pick<Kind<unknown>, "name">): number {
+  return reaches[name] ?? Number.POSITIVE_INFINITY;
+}
+
 /**
  * What a value should have been that is beyond all that a shop could mean.
  *

@@ -2,10 +2,10 @@
 
 import type { Case, Fastener, Fastening, Parts } from "../design/index.js";
 import { fastenerTraits } from "../fastening/index.js";
+import { type HardwareStage, stageOf } from "../plan/index.js";
 import { Length } from "../quantity/index.js";
 import { Refusal } from "../refusal.js";
 import type { Point2 } from "../shape/index.js";
-import { type HardwareStage, stageOf } from "./hardware-stage.js";
 
 /** A bit one can buy. */
 export interface Bit {
@@ -63,6 +63,44 @@ export function bitFor(fastener: Fastener, units: Case["units"]): Bit {
     .filter(({ diameter }) => diameter > fastener.diameter && diameter <= largest)
     .sort((a, b) => Math.abs(a.diameter - drill) - Math.abs(b.diameter - drill));
   return fitting[0] ?? metricBit(drill);
+}
+
+/** Common practice, no source: a pilot is about as wide as the core of a wood screw, 0.65 of its diameter. */
+const pilotShare = 0.65;
+
+/** The bit of a pilot hole for a wood screw. */
+export function pilotFor({ diameter }: Fastener, units: Case["units"]): Bit {
+  const wanted = Length.si(pilotShare * diameter);
+  if (units === "metric") return metricBit(wanted);
+  const near = inchBits
+    .map(([name, inches]): Bit => ({ name: name.replace(" ", "\u00a0"), diameter: Length.of(inches, "in") }))
+    .filter((bit) => bit.diameter < 0.8 * diameter && bit.diameter > 0.5 * diameter)
+    .sort((a, b) => Math.abs(a.diameter - wanted) - Math.abs(b.diameter - wanted));
+  return near[0] ?? metricBit(wanted);
+}
+
+/** How the holes of a group are drilled. */
+export interface DrillWords {
+  /** Every bit that it takes. */
+  readonly bits: readonly Bit[];
+  /** "no. 11", "pilot 7/64 in", "11/64 in, pilot 7/64 in behind". */
+  readonly words: string;
+}
+
+/**
+ * The bits of a group, chosen by what its screw bites: the panel itself takes a pilot hole; where there is wood behind
+ * the panel, the panel is drilled to let the screw through and the wood gets the pilot.
+ *
+ * @throws Refusal as `bitFor`
+ */
+export function drillFor({ fastener, into, why }: Fastening, units: Case["units"]): DrillWords {
+  const through = bitFor(fastener, units);
+  if (fastener.kind !== "screw") return { bits: [through], words: through.name };
+  const pilot = pilotFor(fastener, units);
+  const bitesBehind = into !== undefined || why === "shelf" || why === "drawer";
+  return bitesBehind
+    ? { bits: [through, pilot], words: `${through.name}, pilot ${pilot.name} behind` }
+    : { bits: [pilot], words: `pilot ${pilot.name}` };
 }
 
 /** Metric bits come in tenths of a millimetre. */

@@ -88,14 +88,6 @@ export function goodFaceOf({ role, facing }: Pick<PanelPart, "role" | "facing">)
   return role === "shelf" ? "up" : "out";
 }
 
-/** The same with its reason, for a list. */
-export const goodFaceWords: Readonly<Record<GoodFace, string>> = {
-  either: "either, both get laminate",
-  in: "inside, the outside gets laminate",
-  up: "up",
-  out: "outside",
-};
-
 /** Looks the good face of a piece up by its name in a cut plan. */
 export function goodFaces(panels: readonly CodedPiece<PanelPart>[]): (name: string) => GoodFace | undefined {
   const faces = new Map(panels.map(({ name, part }) => [name, goodFaceOf(part)]));

@@ -1,18 +1,25 @@
 /** The recipe as Markdown text, and as views for a notebook. */
 import {
   type FindingView,
+  type ListView,
+  list,
+  type PlainView,
   plainText,
   type TableColumn,
   type TableView,
   type View,
   verdictWords,
 } from "../page/index.js";
-import type { BlanksBlock, Recipe, RecipeBlock } from "./recipe.js";
+import type { BlanksBlock, ChecklistBlock, Recipe, RecipeBlock } from "./recipe.js";
 import { unbreakableHyphen } from "./rule.js";
 
 /** The recipe as Markdown; drawings are on the page, here only their captions. */
-export function recipeMarkdown({ title, invented, sections }: Recipe): string {
-  const head = [`# ${markdownText(title)}: recipe`, ...(invented ? ["An invented example."] : [])];
+export function recipeMarkdown({ title, invented, stamp, sections }: Recipe): string {
+  const head = [
+    `# ${markdownText(title)}: recipe`,
+    ...(invented ? ["An invented example."] : []),
+    `**${markdownText(stamp)}**`,
+  ];
   const body = sections.flatMap(({ title: name, blocks }, i) => [
     `## ${i + 1}. ${markdownText(name)}`,
     ...blocks.flatMap((block) => blockText(block, 3)),
@@ -27,6 +34,8 @@ function blockText(block: RecipeBlock, level: number): string[] {
         `${"#".repeat(level)} ${markdownText(block.title)}`,
         ...block.blocks.flatMap((inner) => blockText(inner, level + 1)),
       ];
+    case "checklist":
+      return viewText(tickedList(block));
     case "blanks":
       return tableText(ruledTable(block), (cell) => (/^_+$/.test(cell) ? cell : markdownText(cell)));
     default:
@@ -34,7 +43,7 @@ function blockText(block: RecipeBlock, level: number): string[] {
   }
 }
 
-function viewText(view: View): string[] {
+function viewText(view: PlainView): string[] {
   switch (view.kind) {
     case "table":
       return tableText(view, markdownText);
@@ -49,8 +58,8 @@ function viewText(view: View): string[] {
       return [quoted(findingLines(view))];
     case "drawing":
       return [`*Drawing: ${markdownText(`${view.title}. ${view.description}`)}*`];
-    case "markdown":
-      return [view.text];
+    case "picture":
+      return [`*Picture: ${markdownText(view.description)}*`];
     default:
       return [markdownText(plainText(view))];
   }
@@ -89,10 +98,10 @@ function rulerOf({ align }: TableColumn): string {
 }
 
 /** The recipe as views, for a notebook: headings as Markdown, blanks as lines to write on. */
-export function recipeViews({ title, invented, sections }: Recipe): View[] {
+export function recipeViews({ title, invented, stamp, sections }: Recipe): View[] {
   const note = invented ? "\n\nAn invented example." : "";
   return [
-    heading(1, `${title}: recipe`, note),
+    heading(1, `${title}: recipe`, `${note}\n\n**${markdownText(stamp)}**`),
     ...sections.flatMap(({ title: name, blocks }, i) => [
       heading(2, `${i + 1}. ${name}`),
       ...blocks.flatMap(blockViews),
@@ -106,7 +115,15 @@ function heading(level: number, text: string, after = ""): View {
 
 function blockViews(block: RecipeBlock): View[] {
   if (block.kind === "group") return [heading(3, block.title), ...block.blocks.flatMap(blockViews)];
+  if (block.kind === "checklist") return [tickedList(block)];
   return [block.kind === "blanks" ? ruledTable(block) : block];
+}
+
+function tickedList({ title, items }: ChecklistBlock): ListView {
+  return list(
+    items.map((item) => `☐ ${item}`),
+    title,
+  );
 }
 
 /** Blanks as a table whose empty cells are ruled with underscores. */

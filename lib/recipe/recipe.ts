@@ -1,5 +1,7 @@
 /** The written recipe as a document: numbered sections of blocks, for paper, for Markdown and for a notebook. */
-import { type Column, type SentenceView, type TableColumn, tableOf, type View } from "../page/index.js";
+import type { AsBuiltMeasure } from "../design/index.js";
+import { type Column, type PlainView, type SentenceView, type TableColumn, tableOf } from "../page/index.js";
+import type { PartLabel } from "./labels.js";
 
 /** The type under which a notebook hands its recipe to the book, whole, to be printed. */
 export const recipeMime = "application/vnd.casewright.recipe+json";
@@ -10,8 +12,14 @@ export interface Recipe {
   readonly title: string;
   /** True for a made-up scenario; every form of the recipe says so. */
   readonly invented: boolean;
+  /** Whether it may be built, at the foot of every page: "NOT RELEASED: 3 questions of safety or strength are open". */
+  readonly stamp: string;
   /** In the order of the work. */
   readonly sections: readonly RecipeSection[];
+  /** A table of every line that is filled in with a figure, as CSV: filled in and saved beside the case, it is read. */
+  readonly asBuilt: string;
+  /** A label for every piece. */
+  readonly labels: readonly PartLabel[];
 }
 
 /** One stretch of the work. */
@@ -25,7 +33,29 @@ export interface RecipeSection {
 }
 
 /** What a section is made of. */
-export type RecipeBlock = View | BlanksBlock | GroupBlock;
+export type RecipeBlock = PlainView | BlanksBlock | ChecklistBlock | GroupBlock;
+
+/** Short things to tick off, in two columns. */
+export interface ChecklistBlock {
+  /** The kind of block. */
+  readonly kind: "checklist";
+  /** The words above them. */
+  readonly title: string;
+  /** In their order. */
+  readonly items: readonly string[];
+}
+
+/** What a blank becomes in as-built.csv. */
+export interface AsBuiltKey {
+  /** What is measured. */
+  readonly what: AsBuiltMeasure;
+  /** What it is measured of. */
+  readonly of: string;
+  /** Where, of what is measured in several places. */
+  readonly at?: string;
+  /** Pieces of a work that is timed. */
+  readonly pieces?: number;
+}
 
 /** A table with columns left empty, to be filled in with a pencil. */
 export interface BlanksBlock {
@@ -39,6 +69,8 @@ export interface BlanksBlock {
   readonly blanks: readonly string[];
   /** How much room an empty cell gives: for a figure, or for a few words. */
   readonly room: "figure" | "words";
+  /** What the blanks of each row become in as-built.csv; absent where they are words. */
+  readonly records?: readonly (readonly AsBuiltKey[])[];
 }
 
 /** Blocks that belong on one page under one heading, such as a panel's drawing and its holes. */
@@ -49,6 +81,10 @@ export interface GroupBlock {
   readonly title: string;
   /** What stands under the heading, in order. */
   readonly blocks: readonly RecipeBlock[];
+  /** Whether it starts a new sheet of paper. */
+  readonly newPage?: boolean;
+  /** Whether its picture stands beside its words. */
+  readonly pictureBeside?: boolean;
 }
 
 /** A section that starts a new sheet of paper. */
@@ -66,6 +102,16 @@ export function group(title: string, ...blocks: readonly RecipeBlock[]): GroupBl
   return { kind: "group", title, blocks };
 }
 
+/** The same on a sheet of its own. */
+export function page(title: string, ...blocks: readonly RecipeBlock[]): GroupBlock {
+  return { ...group(title, ...blocks), newPage: true };
+}
+
+/** Short things to tick off. */
+export function checklist(title: string, items: readonly string[]): ChecklistBlock {
+  return { kind: "checklist", title, items };
+}
+
 /** A plain paragraph. */
 export function sentence(text: string): SentenceView {
   return { kind: "sentence", text };
@@ -76,9 +122,11 @@ export function blanks<Row>(
   rows: readonly Row[],
   columns: readonly Column<Row>[],
   toFill: readonly string[],
+  recordsOf?: (row: Row) => readonly AsBuiltKey[],
 ): BlanksBlock {
   const { kind: _, ...table } = tableOf(rows, columns);
-  return { kind: "blanks", ...table, blanks: toFill, room: "figure" };
+  const records = recordsOf && { records: rows.map(recordsOf) };
+  return { kind: "blanks", ...table, blanks: toFill, room: "figure", ...records };
 }
 
 /** The same with empty columns for a few words each. */

@@ -30,6 +30,7 @@ const drawn = recordOf<{ readonly corners: readonly Point2<Length>[] }>("opening
 export const outlineKind: Kind<Shape> = {
   name: "opening",
   expected: `${roundedBox.expected}; or with corners, each x, y`,
+  fault: (value) => (isOutline(value) ? undefined : "an outline of finite size"),
   read: (value) => {
     if (typeof value === "object" && value !== null && "corners" in value)
       return polygon(drawn.read(value).corners);
@@ -40,6 +41,17 @@ export const outlineKind: Kind<Shape> = {
   show: (shape, style) => written(shape).show(style),
   fields: (shape) => written(shape).parts(),
 };
+
+function isOutline(value: unknown): boolean {
+  if (typeof value !== "object" || value === null || !("sides" in value) || !Array.isArray(value.sides)) {
+    return false;
+  }
+  const numbersIn = (part: unknown): boolean =>
+    typeof part === "object" && part !== null
+      ? Object.values(part).every(numbersIn)
+      : typeof part === "string" || Number.isFinite(part);
+  return value.sides.length > 0 && value.sides.every((side) => typeof side === "object" && numbersIn(side));
+}
 
 /** A rectangle without extent, or with corners too round for it, is told with the lengths that were read. */
 function refuseUnlessCut({ width, height }: Lengths<Box2>, cornerRadius: Length): void {

@@ -1,9 +1,9 @@
 import { existsSync } from "node:fs";
-import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { bookPages, buildBook, swapFolder } from "../../lib/book/build-book.js";
+import { bookPages, buildBook, mendSwap, swapFolder } from "../../lib/book/build-book.js";
 import { nasty, sampleBook } from "./sample-book.js";
 
 let folder = "";
@@ -63,7 +63,7 @@ describe("the pages", () => {
     const text = page("03-strangers.html");
     expect(text).toContain("<b>2 parts of this chapter failed.</b> Their errors stand in place");
     expect(text.indexOf("2 parts of")).toBeLessThan(text.indexOf("this output cannot be drawn"));
-    expect(page("index.html")).toContain("2 parts of this chapter failed; the chapter shows what.");
+    expect(page("index.html")).toContain("2 parts failed");
     expect(page("01-stiffness.html")).not.toContain("failed");
   });
 
@@ -86,15 +86,23 @@ describe("the pages", () => {
     );
   });
 
-  test("the contents tell every question with its answer, and the worst findings first", () => {
+  test("the page to change the case is a file of the book to which the first page leads", () => {
+    const withLive = bookPages({ ...sampleBook, livePage: "<!doctype html>live", outDir: "unused" });
+    expect(withLive.get("live.html")).toBe("<!doctype html>live");
+    const link = '<a href="live.html">Change this case</a>';
+    expect(withLive.get("index.html")).toContain(link);
+    expect(page("index.html")).not.toContain(link);
+  });
+
+  test("the first page shows the case, what to settle, a line for each chapter, and all that was asked", () => {
     const text = page("index.html");
+    expect(text).toContain("<b>NOT RELEASED</b>");
+    expect(text).toContain('<a href="02-buying.html#fit-out.fan">It gets too warm.</a>');
+    expect(text).toContain('class="cw-solids"');
     expect(text).toContain('<a href="01-stiffness.html">Will thin ply stay stiff?</a>');
-    expect(text).toContain("A front with a big window carries little.");
-    expect(text).toContain("The front sags 1.9\u00a0mm under a leaning hand; 3\u00a0mm would show.");
-    expect(text).toContain(
-      "Of 5 questions, 1 does not hold, 1 could not be computed, 1 is close, 1 is not known yet, 1 holds.",
-    );
-    const order = [...text.matchAll(/href="(?:01-stiffness|02-buying)\.html#([\w.-]+)"/g)].map(
+    expect(text).toContain("does not hold 1, not computed 1, not known yet 1, close 1, holds 1.");
+    const asked = text.slice(text.indexOf("Everything that was asked"));
+    const order = [...asked.matchAll(/href="(?:01-stiffness|02-buying)\.html#([\w.-]+)"/g)].map(
       ([, id]) => id,
     );
     expect(order).toEqual([
@@ -182,6 +190,34 @@ describe("the folder", () => {
     await expect(failing).rejects.toThrow("the disk is full");
     expect(await readdir(at("book"))).toEqual(["sample"]);
     expect(await readFile(at("book", "sample", "before.txt"), "utf8")).toBe("before");
+  });
+
+  test("comes back when a swap was killed between its two moves", async () => {
+    const killed = at("book", ".sample-abcdef");
+    await mkdir(killed);
+    await writeFile(join(killed, "process"), "999999999");
+    await rename(at("book", "sample"), join(killed, "old"));
+    await mendSwap(at("book", "sample"));
+    expect(await readFile(at("book", "sample", "before.txt"), "utf8")).toBe("before");
+    expect(await readdir(at("book"))).toEqual(["sample"]);
+  });
+
+  test("stays when a killed swap had only begun, and what that left goes", async () => {
+    const killed = at("book", ".sample-abcdef");
+    await mkdir(join(killed, "new"), { recursive: true });
+    await writeFile(join(killed, "process"), "999999999");
+    await buildBook({ ...sampleBook, outDir: at("book", "sample") });
+    expect(await readdir(at("book"))).toEqual(["sample"]);
+  });
+
+  test("leaves a swap alone that still runs, and folders of other books", async () => {
+    const names = [".sample-abcdef", ".sample-two-abcdef"];
+    for (const name of names) {
+      await mkdir(at("book", name));
+      await writeFile(at("book", name, "process"), String(process.pid));
+    }
+    await mendSwap(at("book", "sample"));
+    expect((await readdir(at("book"))).sort()).toEqual([...names, "sample"]);
   });
 
   test("no network address stands in the style or the script", async () => {

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import {
+  modulesFolder,
   NotebookRunner,
   type Progress,
   printNotebook,
@@ -60,6 +61,27 @@ describe("running a notebook", () => {
       { notebook: file, cell: 1, of: 2, ms: expect.any(Number) },
       { notebook: file, cell: 2, of: 2, ms: expect.any(Number) },
     ]);
+  });
+
+  test("that names a file beside it finds it, wherever other notebooks run", async () => {
+    await writeFile(
+      join(folder, "mine.ts"),
+      'import { mm } from "casewright";\nimport { half } from "./half";\nexport const wide = mm(600).times(half);\n',
+    );
+    await writeFile(join(folder, "half.ts"), "export const half = 0.5;\n");
+    const beside = await notebookOf("beside.ipynb", 'import { wide } from "./mine.ts";\nwide');
+    const alone = await notebookOf("alone.ipynb", "process.cwd()");
+    const runs = await runNotebooks([alone, beside, alone], {
+      cwd: notebookFolder,
+      keepKernels: true,
+      concurrency: 1,
+      env: { ...process.env, NODE_PATH: modulesFolder() },
+    });
+    const texts = runs.map(
+      ({ notebook: { cells } }) => cells[1]?.cell_type === "code" && printed(cells[1].outputs),
+    );
+    expect(runs.flatMap(({ failures }) => failures)).toEqual([]);
+    expect(texts).toEqual([`${notebookFolder}\n`, "300 mm\n", `${notebookFolder}\n`]);
   });
 
   test("runs in the notebook's own folder unless told otherwise", async () => {

@@ -1,12 +1,19 @@
 /** A made-up book: three notebooks as a kernel would leave them, formulas and checks. */
 import type { BookNotebook, BookRequest, Cell, Output } from "../../lib/book/index.js";
+import { byDanger } from "../../lib/findings/index.js";
 import { type Formula, formula } from "../../lib/formula.js";
 import { withStills } from "../../lib/notebook/bundle.js";
 import { answer, cautions, type Showable, toViews, viewMime } from "../../lib/page/index.js";
 import { Force, Length } from "../../lib/quantity/index.js";
 import { cite } from "../../lib/source.js";
 import { sampleCharts } from "../notebook/sample-charts.js";
-import { sampleDrawing, sampleFindings, sampleLine, sampleTable } from "../page/sample-views.js";
+import {
+  sampleDrawing,
+  sampleFindings,
+  sampleLine,
+  samplePicture,
+  sampleTable,
+} from "../page/sample-views.js";
 
 /** What a builder might put into a CSV by mistake, or somebody else on purpose. */
 export const nasty = `<script>globalThis.ran = true; document.title = "ran"</script><img src="x" onerror="globalThis.ran = true">`;
@@ -100,6 +107,15 @@ export const sampleBook: Omit<BookRequest, "outDir"> = {
   title: "A case for the sample",
   job: "sample",
   introduction: "All figures in this book are made up.",
+  firstPage: (findings) => ({
+    released: false,
+    release: "One question of safety is not answered with yes.",
+    facts: [{ name: "Size over metal", value: "782 mm × 622 mm × 1375 mm" }],
+    picture: samplePicture,
+    settle: [{ id: "fit-out.fan", verdict: "fails", sentence: "It gets too warm.", remedy: "Fit a fan." }],
+    measure: [{ sentence: "Measure the pull: it settles 1 question.", how: "With a scale." }],
+    asked: byDanger(findings),
+  }),
   notebooks: [stiffness, joints, strangers],
   formulas: [lever.declaration],
   checks: [

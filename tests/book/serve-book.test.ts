@@ -1,3 +1,4 @@
+import { existsSync, readdirSync, readlinkSync } from "node:fs";
 import { mkdir, mkdtemp, rm, symlink, writeFile } from "node:fs/promises";
 import { type IncomingHttpHeaders, request } from "node:http";
 import { tmpdir } from "node:os";
@@ -38,7 +39,7 @@ interface Answer {
 /** Sends a path as it stands, which a browser or fetch would tidy first. */
 function ask(
   path: string,
-  { method = "GET", host }: { method?: string; host?: string } = {},
+  { method = "GET", host, range }: { method?: string; host?: string; range?: string } = {},
 ): Promise<Answer> {
   const { hostname, port } = new URL(server.url);
   return new Promise((resolve, reject) => {
@@ -47,7 +48,7 @@ function ask(
       port,
       path,
       method,
-      ...(host === undefined ? {} : { headers: { host } }),
+      headers: { ...(host === undefined ? {} : { host }), ...(range === undefined ? {} : { range }) },
     });
     asked.on("error", reject).on("response", (answer) => {
       const parts: Buffer[] = [];
@@ -80,6 +81,49 @@ test.each([
   expect([answer.status, answer.body, answer.headers["content-type"]]).toEqual([200, body, type]);
   expect(answer.headers["x-content-type-options"]).toBe("nosniff");
   expect(answer.headers["content-length"]).toBe(String(body.length));
+});
+
+test.each([
+  ["bytes=0-4", 206, "first", "bytes 0-4/10"],
+  ["bytes=6-", 206, "page", "bytes 6-9/10"],
+  ["bytes=-4", 206, "page", "bytes 6-9/10"],
+  ["bytes=6-99", 206, "page", "bytes 6-9/10"],
+  ["bytes=-99", 206, "first page", "bytes 0-9/10"],
+  ["bytes=10-", 416, "no such bytes\n", "bytes */10"],
+  ["bytes=-0", 416, "no such bytes\n", "bytes */10"],
+  ["bytes=4-2", 200, "first page", undefined],
+  ["bytes=0-1,3-4", 200, "first page", undefined],
+  ["lines=1-2", 200, "first page", undefined],
+  ["bytes=-", 200, "first page", undefined],
+])("of the first page, %s gives %i", async (range, status, body, which) => {
+  const answer = await ask("/", { range });
+  expect([answer.status, answer.body, answer.headers["content-range"]]).toEqual([status, body, which]);
+});
+
+/** Whether the system tells which files a process holds open. */
+const openFiles = "/proc/self/fd";
+
+test.skipIf(!existsSync(openFiles))("a reader who leaves half way holds no file open", async () => {
+  const big = join(folder, "book", "big.csv");
+  await writeFile(big, Buffer.alloc(30_000_000, "1"));
+  const leave = (): Promise<void> =>
+    new Promise((resolve) => {
+      const asked = request(new URL("big.csv", server.url), (answer) => {
+        answer.once("data", () => asked.destroy());
+      });
+      asked.on("error", () => undefined).on("close", () => resolve());
+      asked.end();
+    });
+  for (let i = 0; i < 40; i++) await leave();
+  const held = (): number =>
+    readdirSync(openFiles).filter((fd) => {
+      try {
+        return readlinkSync(join(openFiles, fd)) === big;
+      } catch {
+        return false;
+      }
+    }).length;
+  await expect.poll(held, { timeout: 10_000 }).toBe(0);
 });
 
 test.each([
@@ -163,7 +207,7 @@ describe("a book that is followed", () => {
   });
 
   test("tells how it stands at once, and then of every change", async () => {
-    const events = await fetch(`${live.url}live`);
+    const events = await fetch(`${live.url}changes`);
     expect(events.headers.get("content-type")).toBe("text/event-stream");
     const reader = events.body?.getReader();
     let heard = "";
@@ -182,7 +226,7 @@ describe("a book that is followed", () => {
       const asked = request({
         hostname: "127.0.0.1",
         port,
-        path: "/live",
+        path: "/changes",
         headers: { host: "example.invalid" },
       });
       asked.on("error", reject).on("response", (answer) => resolve(answer.statusCode));
@@ -192,7 +236,7 @@ describe("a book that is followed", () => {
   });
 
   test("is not told of where nothing is followed", async () => {
-    expect((await ask("/live")).status).toBe(404);
+    expect((await ask("/changes")).status).toBe(404);
     expect((await ask("/assets/live.js")).status).toBe(404);
     expect((await ask("/page.html")).body).not.toContain("live.js");
   });

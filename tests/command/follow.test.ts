@@ -45,12 +45,12 @@ test.each<[string, () => Promise<void>]>([
   ],
   ["new", () => writeFile(join(folder, "bars.csv"), "name")],
   ["gone", () => unlink(join(folder, "sheets.csv"))],
-])("a source that is %s is noticed", { timeout: 120_000 }, async (_, save) => {
+])("a source that is %s is noticed", { timeout: 600_000 }, async (_, save) => {
   await save();
   await vi.waitFor(() => expect(calls).toBe(1), { timeout: 10_000 });
 });
 
-test("several files saved together are noticed once", { timeout: 120_000 }, async () => {
+test("several files saved together are noticed once", { timeout: 600_000 }, async () => {
   await Promise.all(
     ["case.yaml", "sheets.csv", "bars.csv"].map((name) => writeFile(join(folder, name), "new text")),
   );
@@ -58,14 +58,14 @@ test("several files saved together are noticed once", { timeout: 120_000 }, asyn
   expect(calls).toBe(1);
 });
 
-test("what an editor leaves beside the sources is not noticed", { timeout: 120_000 }, async () => {
+test("what an editor leaves beside the sources is not noticed", { timeout: 600_000 }, async () => {
   for (const name of [".case.yaml.swp", "case.yaml~", "4913", "notes.txt"])
     await writeFile(join(folder, name), "x");
   await settled();
   expect(calls).toBe(0);
 });
 
-test("nothing is noticed after the end", { timeout: 120_000 }, async () => {
+test("nothing is noticed after the end", { timeout: 600_000 }, async () => {
   following.stop();
   await writeFile(join(folder, "case.yaml"), "case: b");
   await settled();

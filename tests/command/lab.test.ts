@@ -119,7 +119,7 @@ describe("the user's own Jupyter", () => {
       started.kill();
       await once(started, "close");
     }
-  }, 60_000);
+  }, 600_000);
 });
 
 async function freePort(): Promise<number> {

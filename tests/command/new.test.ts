@@ -1,4 +1,4 @@
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
@@ -71,7 +71,7 @@ describe.each(["box", "two-section", "tall", "trunk"])("the start %s", (start) =
     const broken = job.review.findings.filter(({ verdict }) => verdict === "broken");
     expect(broken.map(({ id, error }) => `${id}: ${error}`)).toEqual([]);
     expect(JSON.stringify(recipeOf(job))).not.toMatch(/NaN|soil/);
-  }, 120_000);
+  }, 600_000);
 });
 
 test.each([
@@ -85,6 +85,41 @@ test.each([
   expect(await newJob(args, jobs)).toBe(1);
   expect(complaint().startsWith(message)).toBe(true);
   expect(readdirSync(jobs)).toEqual(["soil-lab"]);
+});
+
+test("new carries on from a case with what was measured on it, and leaves its as-built table behind", async () => {
+  await newJob(["last", "--metric", "--currency", "CHF"], jobs);
+  const sheet = openJob(join(jobs, "last")).stock.sheets[0]?.name;
+  const built = `number,what,of,at,length (mm)\nM1,thickness,${sheet},1,9.4\nM2,kerf,sheets,1,2.75\n`;
+  writeFileSync(join(jobs, "last", "as-built.csv"), built);
+  expect(await newJob(["next", "--from", "last"], jobs)).toBe(0);
+  const next = openJob(join(jobs, "next"));
+  expect(next.case).toMatchObject({ name: "next", units: "metric", currency: "CHF" });
+  expect(next.texts["as-built.csv"]).toBeUndefined();
+  expect(next.stock.sheets[0]?.thickness).toBeCloseTo(9.4e-3, 12);
+  expect(next.measurements.kerfs[0]?.before).toBeCloseTo(2.75e-3, 12);
+  expect(openJob(join(jobs, "last")).texts["as-built.csv"]).toBe(built);
+});
+
+test.each([
+  [["a", "--from", "nothing"], "--from nothing: there is no such job"],
+  [
+    ["a", "--from", "soil-lab", "--metric"],
+    "--from: a case that carries on has the files, units and currency",
+  ],
+  [["a", "--from", "soil-lab", "--start", "box"], "--from: a case that carries on has the files, units"],
+])("new refuses %j after another case", async (args, message) => {
+  expect(await newJob(args, jobs)).toBe(1);
+  expect(complaint().startsWith(message)).toBe(true);
+  expect(readdirSync(jobs)).toEqual(["soil-lab"]);
+});
+
+test("new refuses to carry on from a case with mistakes", async () => {
+  writeFileSync(join(jobs, "soil-lab", "timings.csv"), "work,unit\n");
+  expect(await newJob(["a", "--from", "soil-lab"], jobs)).toBe(1);
+  expect(complaint()).toMatch(
+    /^--from soil-lab: its files have mistakes, which "npm run check -- soil-lab" tells/,
+  );
 });
 
 test("new takes a path to a folder anywhere", async () => {

@@ -100,7 +100,7 @@ describe("decks for the general solver", () => {
 describe.skipIf(noGeneralSolver)("through the general solver", () => {
   test.each(["P6", "P3", "B2 racking"])(
     "%s comes out as published, within its mesh's error",
-    { timeout: 60_000 },
+    { timeout: 600_000 },
     async (name) => {
       const found = contest(name);
       const { value, cost } = await generalAnswer(found, 50);

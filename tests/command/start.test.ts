@@ -23,7 +23,7 @@ const notebook = printNotebook({
       execution_count: null,
       outputs: [],
       source:
-        'import { answer, openJob, show } from "casewright";\nshow(answer("It costs " + openJob().case.business.readyMade.amount + " today.", "holds"));',
+        'import { answer, openJob, show } from "casewright";\nshow(answer("It costs " + openJob().case.business.readyMade.amount + " today."));',
     },
   ],
 });
@@ -49,8 +49,8 @@ describe.skipIf(noChromium)("npm start", () => {
         printed += text;
       });
     }
-    await vi.waitFor(() => expect(printed).toContain("Ctrl+C stops"), { timeout: 120_000 });
-  }, 180_000);
+    await vi.waitFor(() => expect(printed).toContain("Ctrl+C stops"), { timeout: 600_000 });
+  }, 600_000);
   afterAll(async () => {
     process_?.kill("SIGKILL");
     await browser?.close();
@@ -72,7 +72,7 @@ describe.skipIf(noChromium)("npm start", () => {
     const { page, troubles } = await openPage(browser, address);
     const told = async (): Promise<string | undefined> =>
       (await page.locator(".cw-told").first().textContent())?.replaceAll("\u00a0", " ");
-    const soon = { timeout: 60_000 };
+    const soon = { timeout: 600_000 };
     expect(await told()).toBe("It costs 2350 today.");
 
     await savePrice("3120");
@@ -93,7 +93,7 @@ describe.skipIf(noChromium)("npm start", () => {
     );
     const failed = page.locator(".cw-failed");
     await failed.waitFor(soon);
-    expect(await failed.textContent()).toBe("1 part of this chapter failed; the chapter shows what.");
+    expect(await failed.textContent()).toBe("1 part failed");
     expect(await alert.count()).toBe(0);
     expect(printed).toMatch(/one\.ipynb, cell 1 \(answer\) failed:[\s\S]*answr/);
 

@@ -5,6 +5,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { parseDocument } from "yaml";
 import { add, applyChange, type Change, remove, rename, set } from "../../lib/design/index.js";
+import { kg } from "../../lib/quantity/given-units.js";
 import { designOf, smallJob, spoilt } from "./small-job.js";
 
 const folder = resolve(import.meta.dirname, "../../data/soil-lab-draft");
@@ -130,6 +131,27 @@ describe("a change equals the edit by hand", () => {
       "facings.csv",
       "50,yard",
       '50,"yard, north"',
+    ],
+    [
+      "a cell with a unit, in that of its header",
+      set({ file: "sheet-stock.csv", row: "ply 10", column: "length" }, "8 ft"),
+      "sheet-stock.csv",
+      "ply 10,2500,",
+      "ply 10,2438.4,",
+    ],
+    [
+      "a cell that says no such quantity, as it is",
+      set({ file: "sheet-stock.csv", row: "ply 10", column: "length" }, "long"),
+      "sheet-stock.csv",
+      "ply 10,2500,",
+      "ply 10,long,",
+    ],
+    [
+      "a cell with a mass where a length belongs, as it is",
+      set({ file: "sheet-stock.csv", row: "ply 10", column: "length" }, kg(5)),
+      "sheet-stock.csv",
+      "ply 10,2500,",
+      "ply 10,5 kg,",
     ],
     [
       "a blank cell at the end",

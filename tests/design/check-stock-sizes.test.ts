@@ -25,6 +25,14 @@ test("a sheet too small along its grain, or across it, is one as well", () => {
   ]);
 });
 
+test("a face that would fit the other way of its grain says so", () => {
+  expect(problemsWith("sheet-stock.csv", /^ply 10,\d+,\d+/m, "ply 10,560,1250")).toEqual([
+    expect.stringMatching(
+      /^sheet-stock.csv, row 2, length: found "560 mm", expected at least [\d.]+ mm for box\.\w+, trimming included; it fits with "grain: up" in case.yaml$/,
+    ),
+  ]);
+});
+
 test("a piece as long as its raw bar is too long, for the ends of the bar are trimmed", () => {
   const read = readDesign(smallJob);
   if ("problems" in read) throw new Error("the small job has problems");

@@ -89,6 +89,7 @@ const edge = (ways: readonly Edge["through"][]): fc.Arbitrary<Edge> =>
               endDistance: mm(20),
               setBack: mm(60),
               ends: "square",
+              stagger: false,
             },
           },
   );

@@ -75,8 +75,29 @@ test("a decimal comma among the words of a line", () => {
   const text = (smallJob["case.yaml"] ?? "").replace("height: 500 }", "height: 500,5 }");
   expect(told(text)).toEqual([
     expect.stringMatching(
-      /sections\.box\.inside\.5: found "5", expected a decimal point before 5, not a comma: a comma begins the next word$/,
+      /sections\.box\.inside\.height: found "500,5", expected a decimal point where there is a comma; did you mean "500\.5"\?$/,
     ),
+  ]);
+});
+
+test("a decimal comma before a unit, and one in a list", () => {
+  const text = (smallJob["case.yaml"] ?? "")
+    .replace("mass: 4 kg", "mass: 4,5 kg")
+    .replace("size: [600, 300]", "size: [600,5, 300]");
+  expect(told(text)).toEqual([
+    expect.stringMatching(
+      /shelves\.board\.size: expected a list of 2 lengths: .*; this one has 3, as a comma begins the next length$/,
+    ),
+    expect.stringMatching(
+      /contents\.meter\.mass: found "4,5 kg", expected a decimal point where there is a comma; did you mean "4\.5 kg"\?$/,
+    ),
+  ]);
+});
+
+test("words without a comma between them stay as they are", () => {
+  const text = (smallJob["case.yaml"] ?? "").replace("height: 500 }", "height: 500, 5 }");
+  expect(told(text)).toEqual([
+    expect.stringMatching(/sections\.box\.inside\.5: found "5", expected one of /),
   ]);
 });
 

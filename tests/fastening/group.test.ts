@@ -39,6 +39,22 @@ describe("a group under a load off its middle", () => {
     );
   });
 
+  test("has no moment, and no force across, under a load through its middle", () => {
+    // Ten holes of a handle at 149, 187, 225, 263 and 301 mm: their mean is 225, which no sum of tenths of an inch hits.
+    const columns = [149, 187, 225, 263, 301];
+    const positions = [194, 306].flatMap((y) => columns.map((x) => at(x, y)));
+    for (const off of [0, 1e-16, -3e-16]) {
+      const point = { x: Length.si(mm(225) + off), y: mm(250) };
+      const { moment, forces } = groupShear({
+        positions,
+        load: { x: newton(0), y: newton(257.4) },
+        at: point,
+      });
+      expect(moment).toBe(0);
+      for (const { x } of forces) expect(x).toBeCloseTo(0, 300);
+    }
+  });
+
   test("has forces that double with the load", () => {
     fc.assert(
       fc.property(places, force, force, place, (positions, x, y, point) => {

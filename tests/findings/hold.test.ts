@@ -91,7 +91,7 @@ describe("a bounce upwards", () => {
   test("pulls at what is screwed down with what it has over gravity, and shears and pries on a wall", () => {
     // 0.278 x 7 lb, off the bottom; 2.278 x 5 lb on four inserts, along the back.
     expect(of(draft, "sample rack")?.answer).toContain("pulls with 1.95 lbf");
-    expect(of(draft, "inverter")?.answer).toMatch(/off the back with .* and shear each with 2\.85 lbf/);
+    expect(of(draft, "inverter")?.answer).toMatch(/off the back with .* They shear each with 2\.85 lbf/);
   });
 
   const cradled = (change: { readonly lid?: boolean; readonly lidRated?: Force }) => {

@@ -10,7 +10,7 @@ describe("what would make the most cut panel stiffer", () => {
   let remedies: readonly PanelRemedy[] = [];
   beforeAll(() => {
     remedies = panelRemedies(job, panel);
-  }, 60_000);
+  }, 600_000);
 
   const named = (word: string): PanelRemedy => {
     const found = remedies.find(({ words }) => words.startsWith(word));
@@ -39,15 +39,15 @@ test("names a panel that is not there", () => {
 test("each panel is told alone and locked into its box, with the mesh error of both", () => {
   const finding = job.review.stiffness.find(({ subject }) => subject === panel);
   expect(finding?.answer).toMatch(
-    /^upper\.front sags .* with its edges free to turn \(within .* % by the mesh\) and .* locked into the box \(within .* %\); .* is allowed\./,
+    /^upper\.front sags .* with its edges free to turn \(within .* % by the mesh\); .* is allowed\. Locked into the box it sags .* \(within .* %\)\./,
   );
-  const millimetres = [...(finding?.answer ?? "").matchAll(/\(([\d.]+) mm\)/g)].map(([, value]) =>
+  const [alone = 0, locked] = [...(finding?.answer ?? "").matchAll(/sags ([\d.]+) in/g)].map(([, value]) =>
     Number(value),
   );
-  expect(millimetres[1]).toBeLessThan(0.7 * (millimetres[0] ?? 0));
-}, 60_000);
+  expect(locked).toBeLessThan(0.7 * alone);
+}, 600_000);
 
-test("draws lines of equal sag over the panel, and a table of what would help", { timeout: 120_000 }, () => {
+test("draws lines of equal sag over the panel, and a table of what would help", { timeout: 600_000 }, () => {
   const view = bendingDrawing(job, panel);
   expect(view.title).toBe("upper.front: where it sags");
   expect(view.marks.filter(({ mark }) => mark === "line").length).toBeGreaterThan(50);

@@ -70,7 +70,7 @@ describe("on a ramp", () => {
   test("the cautions of both ways agree: nobody below, from above, or empty", () => {
     const [up, down] = [asked(rampUp, { ramp: degree(10) }), asked(rampDown, { ramp: degree(10) })];
     expect(up.cautions).toEqual(down.cautions);
-    expect(up.cautions.join()).toContain("Nobody below");
+    expect(up.cautions.join()).toContain("Let nobody stand below");
     expect([...up.cautions, up.answer].join()).not.toMatch(/two people|push, do not pull/i);
   });
 

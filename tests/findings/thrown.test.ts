@@ -1,6 +1,6 @@
 /** What braking throws at sides and doors, and sections that fall on corners and casters. */
 import { describe, expect, test } from "vitest";
-import { droppedOnCasters, droppedOnCorner } from "../../lib/findings/joints/dropped.js";
+import { droppedOnCasters, droppedOnCorners } from "../../lib/findings/joints/dropped.js";
 import { thrownAtLatch, thrownThings } from "../../lib/findings/strength/thrown.js";
 import { type Job, openJob } from "../../lib/job/index.js";
 import { Force, Length, Mass } from "../../lib/quantity/index.js";
@@ -67,7 +67,7 @@ test("a case whose things are all strapped, screwed or lidded is asked nothing",
 });
 
 describe("a section that falls", () => {
-  const corner = (input: Job) => droppedOnCorner(input).find(({ id }) => id.includes(".lower."))!;
+  const corner = (input: Job) => droppedOnCorners[0]!(input).find(({ id }) => id.includes(".lower."))!;
   const caster = (input: Job) => droppedOnCasters(input)[0]!;
   const handled = (input: Job, handling: "careful" | "usual" | "rough" | undefined): Job => {
     const { handling: _, ...journey } = input.case.journey;

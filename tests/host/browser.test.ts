@@ -41,7 +41,7 @@ async function bundled(): Promise<string> {
 }
 
 describe.skipIf(noChromium)("the library in a browser", () => {
-  test("answers the demo as Node.js does", { timeout: 120_000 }, async () => {
+  test("answers the demo as Node.js does", { timeout: 600_000 }, async () => {
     const script = await bundled();
     const folder = join(dataFolder(), demoJob);
     const texts = Object.fromEntries(

@@ -16,7 +16,7 @@ let started: ChildProcess | undefined;
 afterAll(() => {
   stop(started);
   rmSync(clone, { recursive: true, force: true, maxRetries: 5 });
-}, 60_000);
+}, 600_000);
 
 /** npm runs the server as a child of a child: the whole group is stopped, where the system has groups. */
 function stop(child: ChildProcess | undefined): void {

@@ -10,18 +10,40 @@ const scripts: Record<string, string> = JSON.parse(
   readFileSync(join(project, "package.json"), "utf8"),
 ).scripts;
 
-test("its example runs and prints a worked line with its source", () => {
-  const [, code = ""] = /```ts\n([\s\S]*?)```/.exec(readme) ?? [];
-  const output = execFileSync(process.execPath, ["--input-type=module", "-e", code], {
+const examples = [...readme.matchAll(/```ts\n([\s\S]*?)```/g)].map(([, code = ""]) => code);
+
+/** What an example prints, run as a notebook's cell is but for the compiler. */
+function printedBy(code: string): string {
+  return execFileSync(process.execPath, ["--input-type=module", "-e", code], {
     cwd: project,
     encoding: "utf8",
   });
+}
+
+test("its ten lines ask a question of one's own, and answer with units", () => {
+  const [asking = ""] = examples;
+  expect(
+    asking
+      .trim()
+      .split("\n")
+      .filter((line) => line !== "").length,
+  ).toBeLessThanOrEqual(10);
+  const output = printedBy(asking);
+  const [, promised] = /\.sag\(\)\); \/\/ (.*)/.exec(asking) ?? [];
+  expect(output.split("\n")[0]).toBe(promised);
+  expect(output).toMatch(/lb\n/);
+  expect(output).toMatch(/400 mm +0\.\d+ in/);
+  expect(output).toContain("How far does the");
+});
+
+test("its formula runs and prints a worked line with its source", () => {
+  const output = printedBy(examples[1] ?? "");
   expect(output).toContain("largest sag");
   expect(output).toContain("table 8.1");
 });
 
 test("every script it names exists", () => {
-  const named = [...readme.matchAll(/npm (?:run (\w+)|(start|test))/g)].map(
+  const named = [...readme.matchAll(/npm (?:run ([\w-]+)|(start|test))/g)].map(
     ([, run, plain]) => run ?? plain ?? "",
   );
   expect(named.length).toBeGreaterThan(4);

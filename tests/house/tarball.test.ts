@@ -15,7 +15,7 @@ import { afterAll, expect, test } from "vitest";
 
 const project = resolve(import.meta.dirname, "../..");
 const folder = mkdtempSync(join(tmpdir(), "casewright-tarball-"));
-afterAll(() => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }), 60_000);
+afterAll(() => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }), 600_000);
 
 const npm =
   process.env.npm_execpath ?? join(dirname(process.execPath), "../lib/node_modules/npm/bin/npm-cli.js");

@@ -39,7 +39,7 @@ describe.skipIf(noChromium)("the book in a browser", () => {
     await buildBook({ ...sampleBook, outDir: join(folder, "book") });
     server = await serveBook(join(folder, "book"));
     browser = await startChromium();
-  }, 60_000);
+  }, 600_000);
   afterAll(async () => {
     await browser?.close();
     await server?.close();

@@ -35,7 +35,7 @@ describe("one wrong value gives one problem at its row", () => {
         row: row("pitch: 100"),
         column: "build.edges.pitch",
         value: "100,5",
-        expected: "a decimal point: 100.5",
+        expected: 'a decimal point where there is a comma; did you mean "100.5"?',
       },
     ],
     [
@@ -114,7 +114,7 @@ describe("one wrong value gives one problem at its row", () => {
         column: "colour",
         value: "colour",
         expected:
-          "one of case, invented, purpose, units, lengths, currency, build, sections, hardware, shelves, drawers, stiffeners, contents, demands, journey, services, business",
+          "one of case, invented, purpose, units, lengths, currency, build, sections, hardware, shelves, drawers, stiffeners, contents, demands, journey, services, business, keep",
       },
     ],
     [
@@ -126,7 +126,7 @@ describe("one wrong value gives one problem at its row", () => {
         column: "demands.clymate",
         value: "clymate",
         expected:
-          'one of side pressure, top pressure, allowed sag, jerk, safety factor, climate, push, top bears; did you mean "climate"?',
+          'one of side pressure, top pressure, allowed sag, jerk, safety factor, climate, push, stored under, top bears; did you mean "climate"?',
       },
     ],
     [
@@ -138,7 +138,7 @@ describe("one wrong value gives one problem at its row", () => {
         column: "demands.climat",
         value: "climat",
         expected:
-          'one of side pressure, top pressure, allowed sag, jerk, safety factor, climate, push, top bears; did you mean "climate"?',
+          'one of side pressure, top pressure, allowed sag, jerk, safety factor, climate, push, stored under, top bears; did you mean "climate"?',
       },
     ],
     [
@@ -406,6 +406,21 @@ describe("the file as a whole", () => {
       "build.sheet",
       "build.facing.adhesive",
       "build.runs through",
+    ]);
+  });
+
+  test("names are told beside a value that leaves no section to lay out", () => {
+    const text = (smallJob["case.yaml"] ?? "")
+      .replace("width: 600", "width: wide")
+      .replace("sheet: ply 10\n", "sheet: oak\n")
+      .replace("item: handle", "item: handel")
+      .replace("on: box.right", "on: bx.right");
+    const problems = problemsOf({ ...smallJob, "case.yaml": text });
+    expect(problems.map(({ column, value }) => [column, value])).toEqual([
+      ["sections.box.inside.width", "wide"],
+      ["build.sheet", "oak"],
+      ["hardware.handle.item", "handel"],
+      ["hardware.handle.places.0.on", "bx.right"],
     ]);
   });
 

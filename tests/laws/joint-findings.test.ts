@@ -225,14 +225,14 @@ describe("inserts", () => {
   });
 
   test("count own tests first, with their scatter, or else a formula", () => {
-    expect(inserts()?.answer).toContain("strength from your own tests");
+    expect(inserts()?.answer).toContain("Their strength comes from your own tests");
     expect(
       inserts()
         ?.interval?.shares.map(({ input }) => input)
         .sort(),
     ).toEqual(["your pull tests of insert 10-24", "your shear tests of insert 10-24"]);
     const untested = inserts(withPulls(({ fastener }) => fastener !== "insert 10-24"));
-    expect(untested?.answer).toContain("strength from a formula");
+    expect(untested?.answer).toContain("Their strength comes from a formula");
     expect(untested?.interval).toBeUndefined();
   });
 

@@ -120,7 +120,7 @@ describe("leaves that share an opening", () => {
     }
     const recipe = JSON.stringify(writeRecipe(recipeInput(design)));
     expect(recipe).toMatch(/3\smm to the panel and 4\smm at the right to the next leaf/);
-  }, 120_000);
+  }, 600_000);
 
   test("of a pair that is mirrored lie mirrored", () => {
     const small =
@@ -166,7 +166,7 @@ test("a pair of lids in a top rests on the panel at its ends, and breaks nothing
   expect(findings.filter(({ verdict }) => verdict === "broken")).toEqual([]);
   const doors = findings.filter(({ id }) => id.startsWith("stiffness.door."));
   expect(doors.map(({ verdict }) => verdict)).toEqual(["holds", "holds"]);
-}, 120_000);
+}, 600_000);
 
 describe("leaves that cannot be", () => {
   const path = "sections.trunk.panels.front.openings.doors.leaves";

@@ -68,7 +68,7 @@ test.each([
 ])("%s fails with a plain sentence", (_, ask, input, words) => {
   const finding = first(ask, input);
   expect(finding).toMatchObject({ verdict: "fails", answer: expect.stringContaining(words) });
-  expect(finding.answer).toMatch(/No margin\. Criterion: [^.]+/);
+  expect(finding.answer).toMatch(/It has no margin\. The criterion is [^.]+/);
   expect(finding.cautions.length).toBeGreaterThan(0);
   expect([finding.ratio, finding.missing]).toEqual([undefined, undefined]);
 });

@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { sheetPieces } from "../../lib/design/index.js";
 import type { DrawingMark, DrawingView } from "../../lib/page/index.js";
-import { Length, mm } from "../../lib/quantity/index.js";
+import { accessOf, lastPanel, stageOf } from "../../lib/plan/order/hardware-stage.js";
+import { Length } from "../../lib/quantity/index.js";
 import { pieceLines } from "../../lib/recipe/drawings/sheet-cuts.js";
-import { accessOf, lastPanel, stageOf } from "../../lib/recipe/hardware-stage.js";
+import { ruleOf, sectionFacesDrawing } from "../../lib/recipe/index.js";
 import { flatBlocks, plainInput, sectionNamed, smallInput, smallRecipe } from "../recipe/recipes.js";
 
 const { parts, purchases } = smallInput;
@@ -24,7 +25,13 @@ function texts({ marks }: DrawingView): string[] {
   );
 }
 
-const holes = (mark: DrawingMark): boolean => mark.mark === "circle" && mark.role === "hardware";
+const holes = (mark: DrawingMark): boolean => mark.mark === "circle" && mark.role === "hole";
+
+const unfolded = (): DrawingView => {
+  const [box] = parts.sections;
+  if (!box) throw new Error("no section");
+  return sectionFacesDrawing(box, parts, ruleOf(smallInput.case.units));
+};
 
 describe("drawings", () => {
   test("a panel has a circle a hole and a letter a group", () => {
@@ -70,12 +77,14 @@ describe("drawings", () => {
         expect(arrows).toHaveLength(pieces.length);
         expect(arrows.every(({ from, to }) => to.y === from.y && to.x > from.x)).toBe(true);
         expect(view.marks.filter(({ mark }) => mark === "polygon")).toHaveLength(pieces.length);
-        // A leaf 144 mm wide has no room for the words.
-        const wide = pieces.filter(({ length }) => length > mm(200));
-        const named = wide.map(({ name }) => {
+        // Letters are some six tenths as wide as high; the triangle beside the words takes two.
+        const letter = view.letter ?? Number.NaN;
+        const named = pieces.flatMap(({ name, length }) => {
           const panel = sheetPieces(parts).find(({ id }) => id === name);
-          return panel?.facing ? "face in" : panel?.role === "shelf" ? "face up" : "face out";
+          const words = panel?.facing ? "face in" : panel?.role === "shelf" ? "face up" : "face out";
+          return 1000 * length >= (0.6 * words.length + 2) * letter ? [words] : [];
         });
+        expect(named).not.toEqual([]);
         expect(
           texts(view)
             .filter((text) => faceWords.test(text))
@@ -110,7 +119,7 @@ describe("drawings", () => {
   });
 
   test("an unfolded section shows its six faces and its hardware", () => {
-    const [view] = drawings("What you are building") as [DrawingView];
+    const view = unfolded();
     expect(texts(view)).toEqual(expect.arrayContaining(["front", "back", "left", "right", "top", "bottom"]));
     const placed = parts.hardware.filter(({ on }) => on !== undefined);
     expect(view.marks.filter((mark) => mark.mark === "rectangle" && mark.role === "hardware")).toHaveLength(
@@ -119,7 +128,7 @@ describe("drawings", () => {
   });
 
   test("hardware that is turned a quarter is drawn turned", () => {
-    const [view] = drawings("What you are building") as [DrawingView];
+    const view = unfolded();
     const sizes = view.marks.flatMap((mark) =>
       mark.mark === "rectangle" && mark.role === "hardware"
         ? [`${Math.round(mark.width)} × ${Math.round(mark.height)}`]

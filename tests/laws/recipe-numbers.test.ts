@@ -3,10 +3,10 @@ import { describe, expect, test } from "vitest";
 import type { Fastener, Fastening } from "../../lib/design/index.js";
 import type { Point2 } from "../../lib/index.js";
 import { gripOf, takesWasher } from "../../lib/model/index.js";
+import { diagonalDifference, diagonalOf, thicknessTolerance } from "../../lib/model/tolerances.js";
 import { inch, Length, mm } from "../../lib/quantity/index.js";
 import { bitFor, holeMarks } from "../../lib/recipe/drilling.js";
 import { ruleOf } from "../../lib/recipe/rule.js";
-import { diagonalDifference, diagonalOf, thicknessTolerance } from "../../lib/recipe/tolerances.js";
 import { smallInput } from "../recipe/recipes.js";
 
 const rivet = smallInput.parts.fastenings[0]?.fastener as Fastener;
@@ -135,12 +135,13 @@ describe("squareness", () => {
 describe("the builder's rule", () => {
   const plain = (text: string): string => text.replaceAll("\u00a0", " ").replaceAll("\u2011", "-");
 
-  test("inches come with millimetres beside", () => {
+  test("inches stand alone, and with millimetres beside in the shop", () => {
     const rule = ruleOf("inch");
-    expect(plain(rule.length(mm(600)))).toBe("23-5/8 in (600 mm)");
-    expect(plain(rule.size(mm(600), mm(254)))).toBe("23-5/8 × 10 in (600 × 254 mm)");
-    expect(plain(rule.marks([mm(9.5), mm(254)]))).toBe("3/8, 10 in (9.5, 254 mm)");
-    expect(plain(rule.fine(mm(0.8)))).toBe("0.031 in (0.8 mm)");
+    expect(plain(rule.length(mm(600)))).toBe("23-5/8 in");
+    expect(plain(rule.size(mm(600), mm(254)))).toBe("23-5/8 × 10 in");
+    expect(plain(rule.marks([mm(9.5), mm(254)]))).toBe("3/8, 10 in");
+    expect(plain(rule.fine(mm(0.8)))).toBe("0.031 in");
+    expect(plain(rule.inShop(mm(600), mm(254)))).toBe("23-5/8 × 10 in (600 × 254 mm)");
   });
 
   test("millimetres stand alone", () => {

@@ -3,7 +3,7 @@ import MarkdownIt from "markdown-it";
 import { describe, expect, test } from "vitest";
 import { type Recipe, recipeMarkdown, recipePage, writeRecipe } from "../../lib/recipe/index.js";
 import { markdownText } from "../../lib/recipe/recipe-markdown.js";
-import { smallInput, smallRecipe } from "../recipe/recipes.js";
+import { flatBlocks, smallInput, smallRecipe } from "../recipe/recipes.js";
 
 const evil = `<script>alert("x")</script> | *a* _b_ [c](http://x) & "d"`;
 const evilRecipe: Recipe = writeRecipe({
@@ -85,7 +85,7 @@ describe("the recipe as a page", () => {
 
   test("has a ruled cell for every blank", () => {
     const blanks = smallRecipe.sections
-      .flatMap(({ blocks }) => blocks.flatMap((block) => (block.kind === "group" ? block.blocks : [block])))
+      .flatMap(({ blocks }) => flatBlocks(blocks))
       .flatMap((block) => (block.kind === "blanks" ? [block.rows.length * block.blanks.length] : []))
       .reduce((sum, count) => sum + count, 0);
     expect(blanks).toBeGreaterThan(50);

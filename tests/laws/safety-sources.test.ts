@@ -36,7 +36,7 @@ test("every formula behind a verdict of safety has a check that is read or deriv
   expect(behind.length).toBeGreaterThan(40);
   const alone = behind.filter((id) => !known.get(id)?.some((how) => how === "seen" || how === "derived"));
   expect(alone).toEqual([]);
-}, 120_000);
+}, 600_000);
 
 test("the page for contributors lists the figures that decide a verdict of safety from memory, at most five", () => {
   const page = readFileSync(join(root, "DEVELOPERS.md"), "utf8");

@@ -17,7 +17,7 @@ describe.skipIf(noChromium)("a notebook's output in a browser", () => {
   let browser: Browser;
   beforeAll(async () => {
     browser = await startChromium();
-  }, 60_000);
+  }, 600_000);
   afterAll(() => browser?.close());
 
   test.each([

@@ -2,7 +2,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { reviewCase } from "../../lib/findings/index.js";
-import { massItems, panelSag, sagCaseOf } from "../../lib/model/index.js";
+import {
+  caseSolids,
+  firstSag,
+  massItems,
+  panelSag,
+  sagCaseOf,
+  sheetModuli,
+  shelfMass,
+} from "../../lib/model/index.js";
 import { Pressure } from "../../lib/quantity/index.js";
 import { recipeMarkdown, writeRecipe } from "../../lib/recipe/index.js";
 import { type Block, caseWith } from "../design/case-with.js";
@@ -83,12 +91,126 @@ describe("the stiffeners of a crate", () => {
   });
 });
 
+const held = { fastener: "screw", pitch: 100, "end distance": 20 };
+
+const strips = {
+  "strip-stock.csv": `name,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),price (EUR),supplier
+pine 20 x 30,2400,30,20,500,9,4,yard`,
+};
+
+describe("stiffeners of shelves and leaves", () => {
+  /** A board of 600 x 30 mm on its two ends, carrying 4 kg, with a strip as wide as itself under it. */
+  const board = (stiffeners: Block, depth = 30, rest: Block = {}) =>
+    designOf(
+      caseWith(
+        {
+          shelves: { board: { size: [600, depth], ...rest } },
+          contents: { meter: { size: [200, 30, 120], at: [50, 0, 210] } },
+          stiffeners,
+          hardware: { handle: null },
+        },
+        strips,
+      ),
+    );
+  const under: Block = { on: "box.shelf.board", strip: "pine 20 x 30", across: 0, up: 0, length: 600 };
+  const shelfOf = (stiffeners: Block, depth?: number) => {
+    const design = board(stiffeners, depth);
+    const [shelf] = design.parts.shelves;
+    if (!shelf) throw new Error("no shelf");
+    return { design, shelf };
+  };
+
+  test("a glued strip under a narrow shelf bends with it as one beam", () => {
+    const { design, shelf } = shelfOf({ batten: { ...under, adhesive: "glue" } });
+    const modulus = sheetModuli(shelf.panel.sheet, design.measurements).along.modulus;
+    // Two layers as wide as each other: 10 mm of ply over 20 mm of pine, about their common middle.
+    const layers = [
+      { e: modulus, h: 0.01, y: 0.025 },
+      { e: 9e9, h: 0.02, y: 0.01 },
+    ];
+    const middle = sum(layers.map(({ e, h, y }) => e * h * y)) / sum(layers.map(({ e, h }) => e * h));
+    const stiffness = 0.03 * sum(layers.map(({ e, h, y }) => e * (h ** 3 / 12 + h * (y - middle) ** 2)));
+    // 4 kg on it, ply of 700 and pine of 500 kg/m3, spread along 600 mm between hinges.
+    const weight = 9.80665 * (4 + 0.6 * 0.03 * (0.01 * 700 + 0.02 * 500));
+    const sag = (5 * weight * 0.6 ** 3) / (384 * stiffness);
+    // Shear through the sheet, which the beam leaves out, adds a few percent.
+    expect(firstSag(shelf, design).sag / sag).toBeGreaterThan(1);
+    expect(firstSag(shelf, design).sag / sag).toBeLessThan(1.06);
+  });
+
+  test("a batten makes a shelf stiffer and heavier, and hangs below it", () => {
+    const { design, shelf } = shelfOf(
+      { batten: { ...under, up: 140, adhesive: "glue", standing: true } },
+      300,
+    );
+    const bare = shelfOf({}, 300);
+    expect(firstSag(shelf, design).sag).toBeLessThan(0.5 * firstSag(bare.shelf, bare.design).sag);
+    expect(shelfMass(shelf) - shelfMass(bare.shelf)).toBeCloseTo(0.6 * 0.02 * 0.03 * 500, 9);
+    const [strip] = design.parts.strips;
+    expect(strip?.box.size).toMatchObject({ x: expect.closeTo(0.6), y: expect.closeTo(0.02) });
+    expect((strip?.box.low.z ?? 0) + 0.03).toBeCloseTo(shelf.panel.box.low.z, 9);
+  });
+
+  test("a strip on a door is in the door's own axes, is weighed with it and opens with it", () => {
+    const design = board({
+      "door strip": { ...under, on: "box.left.door", across: 20, up: 30, length: 100, adhesive: "glue" },
+    });
+    const door = design.parts.panels.find(({ id }) => id === "box.left.door");
+    const [strip] = design.parts.strips;
+    if (!door || !strip) throw new Error("no door or strip");
+    // Seen from outside the left side runs from the back to the front.
+    expect(strip.box.low.z - door.box.low.z).toBeCloseTo(0.03, 9);
+    expect(door.box.low.y + door.box.size.y - strip.box.low.y - strip.box.size.y).toBeCloseTo(0.02, 9);
+    const [swing] = caseSolids(design).movements;
+    expect(swing?.parts.has("box.left.door.door strip")).toBe(true);
+  });
+
+  test("a shelf rests on ledges that end right under it, and what screws them to the walls bears it", () => {
+    const ledge = { kind: "ledge", strip: "pine 20 x 30", across: 60, length: 200, ...held };
+    const ledges = (up: number) => ({
+      one: { on: "box.left", ...ledge, up },
+      other: { on: "box.right", ...ledge, up },
+    });
+    const open = { sections: { box: { panels: { left: { openings: null } } } } };
+    const texts = (up: number): Record<string, string> =>
+      caseWith(
+        {
+          ...open,
+          shelves: { board: { "rests on": ["one", "other"] } },
+          stiffeners: ledges(up),
+          hardware: { handle: null },
+        },
+        strips,
+      );
+    const [problem] = problemsOf(texts(150));
+    expect(problem).toMatchObject({
+      column: "shelves.board.rests on",
+      expected: 'the top of "one" at 200 mm, the underside of the shelf',
+    });
+    const up = 150 + 200 - Number(/[\d.]+/.exec(problem?.value ?? "")?.[0]);
+    const design = designOf(texts(up));
+    const [found] = reviewCase(design).joints.filter(({ id }) => id === "joints.shelf.board");
+    // Two rows of three: 200 less twice 20 in two spaces of 80.
+    expect(found?.answer).toMatch(/^It rests on box\.left\.one and box\.right\.other\. 6 fasteners, sheared/);
+  });
+
+  test("names that lead to no leaf, shelf or ledge are problems", () => {
+    const found = (over: Block) => problemsOf(caseWith(over, strips)).map(({ expected }) => expected);
+    const strip = { ...under, adhesive: "glue" };
+    expect(found({ stiffeners: { batten: { ...strip, on: "box.shelf.bord" } } })).toEqual([
+      'a shelf of box (board); did you mean "board"?',
+    ]);
+    expect(found({ stiffeners: { batten: { ...strip, on: "box.left.dor" } } })).toEqual([
+      'a leaf of box.left (door); did you mean "door"?',
+    ]);
+    expect(found({ shelves: { board: { "rests on": ["ledge"] } } })).toEqual([
+      "a stiffener on an upright face of section box (it has none)",
+    ]);
+  });
+});
+
 /** Sag of the small job's back under 1 kPa with some stiffeners. */
 function sagWith(stiffeners: Block): number {
-  const strips = {
-    "strip-stock.csv": `name,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),price (EUR),supplier
-pine 20 x 30,2400,30,20,500,9,4,yard`,
-  };
   const design = designOf(caseWith({ stiffeners, hardware: { handle: null } }, strips));
   const panel = design.parts.panels.find(({ id }) => id === "box.back");
   if (!panel) throw new Error("no back");
@@ -106,8 +228,6 @@ const batten = fc.record({
   side: fc.constantFrom("inside", "outside"),
   glued: fc.boolean(),
 });
-
-const held = { fastener: "screw", pitch: 100, "end distance": 20 };
 
 function placed({ glued, ...place }: { readonly glued: boolean } & Block): Block {
   return { on: "box.back", strip: "pine 20 x 30", ...place, ...(glued ? { adhesive: "glue" } : held) };

@@ -250,3 +250,11 @@ describe("measurements", () => {
     ]);
   });
 });
+
+test("a table of more rows than any shop measures is one problem, told at the first that is too many", () => {
+  const head = "name,blade,before (mm),after (mm),offcuts (mm),cuts,use\n";
+  const texts = { ...smallJob, "kerfs.csv": head + "saw,1000,520,400,10,sheets\n".repeat(200_001) };
+  expect(problemsOf(texts)).toEqual([
+    { file: "kerfs.csv", row: 200_001, expected: "at most 200000 rows, this table has 200002" },
+  ]);
+});

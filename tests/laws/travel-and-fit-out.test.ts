@@ -38,10 +38,12 @@ describe("every finding of the way and the inside", () => {
 
   test("that is answered says its criterion and its margin", () => {
     const answered = all.filter(({ verdict }) => verdict !== "unknown");
-    expect(answered.filter(({ answer }) => !/Criterion: .+\./.test(answer)).map(({ id }) => id)).toEqual([]);
+    expect(
+      answered.filter(({ answer }) => !/The criterion is .+\./.test(answer)).map(({ id }) => id),
+    ).toEqual([]);
     expect(
       answered
-        .filter(({ answer }) => !/(Margin|Over by|Over by more than) \d/.test(answer))
+        .filter(({ answer }) => !/(The margin is|It is over by|It is over by more than) \d/.test(answer))
         .map(({ id }) => id),
     ).toEqual([]);
     expect(answered.filter(({ source }) => source.length === 0)).toEqual([]);

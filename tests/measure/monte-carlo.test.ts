@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { monteCarlo, propagate } from "../../lib/measure/index.js";
-import { type Ratio, ratio } from "../../lib/quantity/index.js";
+import { mm } from "../../lib/quantity/given-units.js";
+import { Area, Length, type Ratio, ratio } from "../../lib/quantity/index.js";
 import { Refusal } from "../../lib/refusal.js";
 
 interface Two {
@@ -167,4 +168,15 @@ describe("the end gauge of GUM H.1", () => {
     const drawn = monteCarlo(length, gauge, plain, { draws: 100_000, seed: 11 });
     expect(Math.abs(drawn.standardUncertainty - 34)).toBeLessThan(0.8);
   });
+});
+
+test("inputs with their units spread as plain ones do", () => {
+  const plain = { width: Length.of(50, "mm"), depth: Length.of(9, "mm") };
+  const areaOf = ({ width, depth }: typeof plain): Area => Area.si(width * depth);
+  const off = { width: { standard: 3e-4 } };
+  const given = { width: mm(50), depth: mm(9) };
+  expect(propagate(areaOf, given, off)).toEqual(propagate(areaOf, plain, off));
+  expect(monteCarlo(areaOf, given, off, { seed: 3 }).shares).toEqual(
+    monteCarlo(areaOf, plain, off, { seed: 3 }).shares,
+  );
 });

@@ -8,7 +8,7 @@ import {
   tableSchema,
 } from "../../lib/measure/index.js";
 import { showProblem } from "../../lib/problem.js";
-import { Count, choice, Length, Mass, Money, Name, Ratio } from "../../lib/quantity/index.js";
+import { Count, choice, Force, Length, Mass, Money, Name, Ratio } from "../../lib/quantity/index.js";
 
 interface Sheet extends TableRow {
   readonly name: string;
@@ -116,6 +116,14 @@ describe("a faulty table", () => {
     ]);
   });
 
+  test("headings in capitals are read with their units", () => {
+    const { rows, problems } = read("NAME,THICKNESS (MM),PRICE (usd),IN STOCK,MASS (KG)\nply,6,10,2,3");
+    expect(problems).toEqual([]);
+    expect(rows.map(({ thickness, sheetMass }) => [thickness, sheetMass])).toEqual([[0.006, 3]]);
+    const pulls = tableSchema<TableRow & { readonly load: Force }>({ load: column("load", Force) });
+    expect(readTable("load (KN)\n2", "pulls.csv", pulls).rows.map(({ load }) => load)).toEqual([2000]);
+  });
+
   test("reports headers that are unknown, missing, doubled, without a unit or with a wrong one", () => {
     expect(
       complaints("name,thickness,price (dollars),price (USD),colour,mass (mm),in stock (pcs)\na,1,1,1,1,1,1"),
@@ -179,6 +187,14 @@ describe("a table as spreadsheets write it", () => {
     [
       "titles above the headings",
       "\ufeffsep=;\r\nSheets on the rack;;;;\r\n;;;;\r\nname;thickness (mm);price (EUR);in stock;waste\r\nply;6,5;61,5;4;0,125",
+    ],
+    [
+      "empty columns at the right",
+      "name;thickness (mm);price (EUR);in stock;waste;;;\nply;6,5;61,50;4;0,125;;;\n;;;;;;;",
+    ],
+    [
+      "spaces that do not break",
+      "name,thickness\u00a0(mm),price (EUR),in stock,waste\nply,6.5,61.50\u00a0,4,0.125",
     ],
     ["quoted decimal commas", 'name,thickness (mm),price (EUR),in stock,waste\nply,"6,5","61,50",4,"0,125"'],
     [

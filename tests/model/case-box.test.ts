@@ -41,6 +41,7 @@ describe("load cases of the demo", () => {
   test("are all there", () => {
     expect(cases.map(({ id }) => id.replace(/caster \d/, "caster"))).toEqual([
       "stacked",
+      "open.lower.left.side door",
       "hole.caster",
       "hole.caster",
       "pushed.x",
@@ -168,8 +169,8 @@ describe("what cannot be solved is named, and takes no other load case with it",
   test("a door without a latch", () => {
     const hardware = job.parts.hardware.filter(({ item }) => item.duty !== "close");
     const found = changed({ hardware });
-    expect(found.cases.map(({ id }) => id)).toEqual(["carried.upper", "dropped.upper"]);
-    expect(found.unanswered).toHaveLength(cases.length - 2 + holesNotMet);
+    expect(found.cases.map(({ id }) => id)).toEqual(cases.map(({ id }) => id));
+    expect(found.unanswered.map(({ id }) => id)).toEqual(["shut.lower.left.side door"]);
     for (const { why } of found.unanswered)
       expect(why).toMatch(
         /^lower\.left\.side door is loose: it (turns about z|slides along [xy]) without resistance; hold it better$/,
@@ -208,14 +209,14 @@ describe("findings of the demo", () => {
       expect(answer).toMatch(/\(.*within [\d.e-]+ % by the mesh\)/);
       expect(interval?.low).toBeLessThan(ratio);
       expect(interval?.high).toBeGreaterThan(ratio);
-      expect(assumes.join()).toContain("rivets slip");
+      expect(assumes.join()).toMatch(/rivets slip/i);
     },
   );
 
   test.each(["caster", "hinge", "handle"])("joints.box.%s tells force, mesh error and rating", (kind) => {
     const { answer, demand, capacity } = about(`joints.box.${kind}`);
     expect(answer).toMatch(
-      /^Most is on .*: .* lbf \(within [\d.e-]+ % by the mesh\) of .* lbf \(\d+(\.\d+)? %\)\./,
+      /^The .* carries most, .* It bears .* lbf \(within [\d.e-]+ % by the mesh\) of .* lbf \(\d+(\.\d+)? %\)\./,
     );
     expect(demand && capacity).toBeTruthy();
   });
@@ -224,12 +225,12 @@ describe("findings of the demo", () => {
     "joints.seams.%s tells the even flow and that of the joined boxes",
     (section) => {
       expect(about(`joints.seams.${section}`).answer).toMatch(
-        /when it runs evenly; by the joined boxes the seam .* carries most, .* over a pitch \(within .* by the mesh\) and .* on its mean\. At the larger of them a rivet/,
+        /when it runs evenly\. By the joined boxes the seam .* carries most: .* over a pitch \(within .* by the mesh\)\. On its mean it carries .*\. At the larger of them a rivet/,
       );
     },
   );
 
-  test("about a case whose door hangs loose say so", { timeout: 120_000 }, () => {
+  test("about a case whose door hangs loose say so", { timeout: 600_000 }, () => {
     const hardware = job.parts.hardware.filter(({ item }) => item.duty !== "close");
     const loose: ReviewInput = { ...job, parts: { ...job.parts, hardware } };
     const box = caseBox(loose);

@@ -2,7 +2,7 @@
 import { expect, test } from "vitest";
 import type { Fastening } from "../../lib/design/index.js";
 import { rivetGrips } from "../../lib/findings/joints/rivets.js";
-import { closesStack, gripCases, type ReviewInput } from "../../lib/model/index.js";
+import { closesStack, closingParts, gripCases, type ReviewInput } from "../../lib/model/index.js";
 import { Length, mm } from "../../lib/quantity/index.js";
 import { designOf, smallJob } from "../design/small-job.js";
 
@@ -48,4 +48,26 @@ test("a stack a hundredth of a millimetre too thick is not closed", () => {
     table: [false],
     finding: ["fails"],
   });
+});
+
+test("what is bought and set in place of a rivet that does not close is the shortest of its width that does", () => {
+  const input = withStack([0.003, 0.009], 0.009);
+  const [group] = input.parts.fastenings;
+  if (!group) throw new Error("no group");
+  const other = (name: string, gripMax: number, length: number, diameter = group.fastener.diameter) => ({
+    ...group.fastener,
+    ...{ name, gripMax: Length.si(gripMax), length: Length.si(length), diameter },
+  });
+  const fasteners = [
+    group.fastener,
+    other("thin", 0.013, 0.015, Length.si(0.9 * group.fastener.diameter)),
+    other("longest", 0.02, 0.022),
+    other("longer", 0.013, 0.015),
+  ];
+  const { parts, substituted } = closingParts(input.parts, { fasteners });
+  expect(parts.fastenings.map(({ fastener }) => fastener.name)).toEqual(["longer"]);
+  expect(substituted.map(({ named }) => named)).toEqual([group.fastener]);
+  const closes = withStack([0.003, 0.006], 0.009);
+  expect(closingParts(closes.parts, { fasteners }).parts).toBe(closes.parts);
+  expect(closingParts(input.parts, { fasteners: [group.fastener] }).substituted).toEqual([]);
 });

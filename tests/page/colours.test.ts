@@ -1,6 +1,12 @@
 /** Contrast by the formula of WCAG 2.2, "relative luminance" and "contrast ratio". */
 import { expect, test } from "vitest";
-import { colours, seriesColours, verdictColours } from "../../lib/page/index.js";
+import {
+  colours,
+  darkColours,
+  darkVerdictColours,
+  seriesColours,
+  verdictColours,
+} from "../../lib/page/index.js";
 
 function luminance(colour: string): number {
   const [red = 0, green = 0, blue = 0] = [1, 3, 5]
@@ -33,4 +39,18 @@ test.each(["ink", "soft", "accent"] as const)("%s on paper and ground passes AA"
 
 test.each(seriesColours)("series colour %s stands out from paper", (colour) => {
   expect(contrast(colour, colours.paper)).toBeGreaterThanOrEqual(3);
+});
+
+test.each(Object.entries(darkVerdictColours))(
+  "%s in the dark: letters on their ground, on paper and on the page pass AA",
+  (_, { ink, ground }) => {
+    for (const under of [ground, darkColours.paper, darkColours.ground])
+      expect(contrast(ink, under)).toBeGreaterThanOrEqual(4.5);
+    expect(contrast(darkColours.ink, ground)).toBeGreaterThanOrEqual(4.5);
+  },
+);
+
+test.each(["ink", "soft", "accent"] as const)("%s in the dark passes AA on paper and ground", (name) => {
+  expect(contrast(darkColours[name], darkColours.paper)).toBeGreaterThanOrEqual(4.5);
+  expect(contrast(darkColours[name], darkColours.ground)).toBeGreaterThanOrEqual(4.5);
 });

@@ -14,14 +14,16 @@ import {
   toViews,
   type View,
 } from "../../lib/page/index.js";
-import { sampleDrawing, sampleFindings, sampleLine, sampleThings } from "./sample-views.js";
+import { sampleDrawing, sampleFindings, sampleLine, samplePicture, sampleThings } from "./sample-views.js";
 
 const nasty = `<script>alert("x")</script><img src=x onerror=alert(1)>`;
 
 /** Every string in a view replaced, but for the words that choose how it is drawn. */
 function poisoned<T>(value: T, field = ""): T {
   if (typeof value === "string") {
-    return (["kind", "verdict", "mark", "role", "align", "anchor"].includes(field) ? value : nasty) as T;
+    return (
+      ["kind", "verdict", "mark", "role", "align", "anchor", "look", "stuff"].includes(field) ? value : nasty
+    ) as T;
   }
   if (Array.isArray(value)) return value.map((one) => poisoned(one)) as T;
   if (typeof value === "object" && value !== null) {
@@ -33,6 +35,7 @@ function poisoned<T>(value: T, field = ""): T {
 const everyView: View[] = [
   ...toViews([...sampleThings, sampleLine]),
   markdown("# Head"),
+  samplePicture,
   chart("title", "description", { mark: "bar", data: { values: [{ a: nasty }] } }),
 ];
 

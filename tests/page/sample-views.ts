@@ -2,8 +2,19 @@
 
 import type { Finding } from "../../lib/findings/finding.js";
 import type { WorkedLine } from "../../lib/formula.js";
-import { answer, cautions, type DrawingView, drawing, list, steps, tableOf } from "../../lib/page/index.js";
+import {
+  answer,
+  cautions,
+  type DrawingView,
+  drawing,
+  list,
+  type PictureView,
+  pictureOf,
+  steps,
+  tableOf,
+} from "../../lib/page/index.js";
 import { mm, newton, Ratio } from "../../lib/quantity/index.js";
+import { circle, rectangle } from "../../lib/shape/index.js";
 import { cite } from "../../lib/source.js";
 
 /** A worked line as a formula returns it. */
@@ -206,3 +217,23 @@ export const sampleThings = [
   sampleDrawing,
   ...sampleFindings,
 ] as const;
+
+/** A picture of one box with everything that a picture can have. */
+export const samplePicture: PictureView = pictureOf(
+  [
+    {
+      ...{ key: "a", part: "a", name: "a", section: "s", kind: "sheet", joins: [] },
+      outline: rectangle({ left: 0, bottom: 0, width: 1, height: 1 }),
+      holes: [circle({ x: 0.5, y: 0.5 }, 0.2)],
+      place: { origin: [0, 0, 0], x: [1, 0, 0], y: [0, 1, 0] },
+      depth: 1,
+    },
+  ],
+  {
+    title: "A box",
+    description: "One box.",
+    sizes: [{ along: "z", text: "1 m" }],
+    arrows: [{ from: [0, 0, 2], to: [0, 0, 1], text: "push" }],
+    marks: [{ part: "a", verdict: "fails", text: "1" }],
+  },
+);

@@ -151,3 +151,7 @@ test("a load is not a length", () => {
   const bare: Length = 3;
   expect([wrong, bare]).toEqual([3, 3]);
 });
+
+test("a length beyond any rule shows as a number, not as a fraction of nothing", () => {
+  expect(quantity.Length.show(quantity.Length.si(1e305), { system: "inch" })).toBe("3.937e306 in");
+});

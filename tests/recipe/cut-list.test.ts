@@ -2,12 +2,12 @@ import { describe, expect, test } from "vitest";
 import { sawSteps, stopSettings } from "../../lib/cutting/index.js";
 import type { TableView } from "../../lib/page/index.js";
 import { codePieces } from "../../lib/recipe/index.js";
-import { flatBlocks, sectionNamed, smallInput, smallRecipe } from "./recipes.js";
+import { flatBlocks, smallInput, smallRecipe } from "./recipes.js";
 
 const { parts, purchases } = smallInput;
-const tables = flatBlocks(sectionNamed(smallRecipe, "Cut list").blocks).flatMap((block) =>
-  block.kind === "table" ? [block] : [],
-);
+const tables = smallRecipe.sections
+  .flatMap(({ blocks }) => flatBlocks(blocks))
+  .flatMap((block) => (block.kind === "table" ? [block] : []));
 const column = ({ columns, rows }: TableView, heading: string): string[] => {
   const at = columns.findIndex((one) => one.heading === heading);
   return rows.map((row) => row[at] ?? "");

@@ -1,15 +1,13 @@
 /** Recipes of made-up jobs, and their words as one text. */
 import type { Design } from "../../lib/design/index.js";
 import { reviewCase } from "../../lib/findings/index.js";
-import { workTimes } from "../../lib/plan/index.js";
+import { recipeInputOf } from "../../lib/job/recipe-of.js";
 import { type Recipe, type RecipeBlock, type RecipeInput, writeRecipe } from "../../lib/recipe/index.js";
 import { designOf, smallJob } from "../design/small-job.js";
 
 /** What a recipe is written from, for a design. */
 export function recipeInput(design: Design): RecipeInput {
-  const { purchases, bill, findings, masses } = reviewCase(design);
-  const times = workTimes(design, purchases);
-  return { case: design.case, parts: design.parts, purchases, bill, findings, masses, times };
+  return recipeInputOf({ ...design, review: reviewCase(design) });
 }
 
 /** The small metric job: one box with a little of everything. */

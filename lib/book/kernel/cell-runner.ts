@@ -1,5 +1,6 @@
 /** Runs cells in this process and says how each ended, also when the error comes from beside the cell. */
 import { setImmediate as nextTurn } from "node:timers/promises";
+import { type LastValueBundle, lastValueBundle } from "../../host/contract.js";
 import { KeptOnDisk } from "../kept-on-disk.js";
 import { type CellError, strayError, thrownError, typeError } from "./cell-error.js";
 import type { CellOutput } from "./cell-output.js";
@@ -92,10 +93,10 @@ export class CellRunner {
 
   #showLast(value: unknown): void {
     const show = (value as Record<symbol, unknown>)[displayMethod];
+    const data = typeof show === "function" ? show.call(value) : libraryBundle(value);
     const write = this.#tslab.displayHook.lastWriteDisplayData;
-    if (typeof show === "function" && write) {
-      write({ data: show.call(value), metadata: {}, transient: {} });
-    } else console.log(value);
+    if (data !== undefined && write) write({ data, metadata: {}, transient: {} });
+    else console.log(value);
   }
 
   /** The executor reports a thrown value alone, and a complaint of the compiler as a format with values. */
@@ -107,6 +108,12 @@ export class CellRunner {
     if (this.#running) this.#error ??= error;
     else this.#reportLate(error);
   }
+}
+
+/** What the library that the cells imported makes of a value; undefined where it was not imported. */
+function libraryBundle(value: unknown): ReturnType<LastValueBundle> {
+  const made = (globalThis as { readonly [lastValueBundle]?: LastValueBundle })[lastValueBundle];
+  return made?.(value);
 }
 
 /** Lets promises that are already rejected, and callbacks that are already due, come up. */

@@ -1,9 +1,10 @@
 /** Where the sockets of a kernel are: the content of a Jupyter connection file, and a new one for a new kernel. */
 import { randomBytes } from "node:crypto";
-import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, readdir, rm, writeFile } from "node:fs/promises";
 import { type AddressInfo, createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { runs } from "../running-process.js";
 
 /** The five sockets of a kernel. */
 type Channel = "shell" | "iopub" | "stdin" | "control" | "hb";
@@ -55,8 +56,9 @@ export const defaultTransport: Transport = process.platform === "win32" ? "tcp" 
 
 /** Makes a connection; only this user can read its key. */
 export async function newConnection(transport: Transport): Promise<NewConnection> {
+  await clearLeftBehind();
   // mkdtemp makes a folder that only its owner may enter.
-  const folder = await mkdtemp(join(tmpdir(), "casewright-"));
+  const folder = await mkdtemp(join(tmpdir(), `${prefix}${process.pid}-`));
   const [shell_port = 1, iopub_port = 2, stdin_port = 3, control_port = 4, hb_port = 5] =
     transport === "tcp" ? await freePorts(5) : [];
   const connection: Connection = {
@@ -69,6 +71,20 @@ export async function newConnection(transport: Transport): Promise<NewConnection
   const file = join(folder, "connection.json");
   await writeFile(file, JSON.stringify(connection), { mode: 0o600 });
   return { connection, file, remove: () => rm(folder, { recursive: true, force: true }) };
+}
+
+/** Folders of connections are named after the process that made them. */
+const prefix = "casewright-kernel-";
+
+/** Removes the folders, with their keys, of processes that were killed before they could. */
+async function clearLeftBehind(): Promise<void> {
+  const names = await readdir(tmpdir());
+  const left = names.filter((name) => {
+    const [, pid] = new RegExp(`^${prefix}(\\d+)-\\w{6}$`).exec(name) ?? [];
+    return pid !== undefined && !runs(Number(pid));
+  });
+  // One of somebody else may not be removed, and is theirs to clear.
+  await Promise.allSettled(left.map((name) => rm(join(tmpdir(), name), { recursive: true, force: true })));
 }
 
 /** Ports that are free now. All are held together, so that they differ. */

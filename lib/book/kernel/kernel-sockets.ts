@@ -2,7 +2,7 @@
 import { readFile } from "node:fs/promises";
 import { Publisher, Reply, Router } from "zeromq";
 import { type Connection, socketAddress } from "./connection.js";
-import { answerMessage, decodeMessage, encodeMessage, type Message } from "./message.js";
+import { answerMessage, decodeMessage, encodeMessage, HeardMessages, type Message } from "./message.js";
 
 /** Where an answer goes. */
 export type Asker = Router;
@@ -19,6 +19,7 @@ export class KernelSockets {
   readonly #stdin = new Router(neverWait);
   readonly #iopub = new Publisher(neverWait);
   readonly #heartbeat = new Reply(neverWait);
+  readonly #heard = new HeardMessages();
 
   private constructor(connection: Connection) {
     this.#connection = connection;
@@ -76,10 +77,12 @@ export class KernelSockets {
     }
   }
 
-  /** A message that is broken or forged is left alone, as if it had not come. */
+  /** A message that is broken, forged or sent again is left alone, as if it had not come. */
   #decode(frames: readonly Buffer[]): Message | undefined {
     try {
-      return decodeMessage(frames, this.#connection.key);
+      const message = decodeMessage(frames, this.#connection.key);
+      this.#heard.hear(message);
+      return message;
     } catch (error) {
       console.warn((error as Error).message);
       return undefined;

@@ -62,7 +62,8 @@ export function encodeMessage(message: Message, key: string): (Buffer | string)[
 /**
  * Reads the frames received.
  *
- * @throws Error when the frames are no message, or when it was signed with another key
+ * @throws Error when the frames are no message, when it was signed with another key, or when its parts are not
+ * what the protocol says
  */
 export function decodeMessage(frames: readonly Buffer[], key: string): Message {
   const start = frames.findIndex((frame) => frame.equals(delimiter));
@@ -71,7 +72,36 @@ export function decodeMessage(frames: readonly Buffer[], key: string): Message {
   // Frames after the fourth part are signed as well.
   refuseForged(signature, sign([...parts, ...frames.slice(start + 6)], key));
   const [header, parent, metadata, content] = parts.map((part) => JSON.parse(part.toString()));
+  if (!isHeader(header)) throw new Error("kernel message: the header lacks its id, its type or its session");
+  if (![parent, metadata, content].every(isRecord)) throw new Error("kernel message: a part is no object");
   return { identity: frames.slice(0, start), header, parent, metadata, content };
+}
+
+function isRecord(part: unknown): part is Readonly<Record<string, unknown>> {
+  return typeof part === "object" && part !== null && !Array.isArray(part);
+}
+
+function isHeader(part: unknown): boolean {
+  return isRecord(part) && [part.msg_id, part.msg_type, part.session].every((one) => typeof one === "string");
+}
+
+/** Messages that came before, so that one which somebody sends again is not heard twice. */
+export class HeardMessages {
+  readonly #heard = new Set<string>();
+  readonly #most: number;
+
+  /** @param most how many are remembered; the oldest are forgotten first */
+  constructor(most = 65_536) {
+    this.#most = most;
+  }
+
+  /** @throws Error when a message with this id came before */
+  hear({ header: { msg_id } }: Message): void {
+    if (this.#heard.has(msg_id)) throw new Error("kernel message: it came before");
+    this.#heard.add(msg_id);
+    const [oldest] = this.#heard;
+    if (this.#heard.size > this.#most && oldest !== undefined) this.#heard.delete(oldest);
+  }
 }
 
 function newHeader(type: string, session: string, username: string): MessageHeader {

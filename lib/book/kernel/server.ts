@@ -73,7 +73,7 @@ export class KernelServer {
   #answer(request: Message, asker: Asker): void {
     const { msg_type } = request.header;
     if (msg_type === "fresh_request") this.#count = 0;
-    const answer = this.#answers[msg_type];
+    const answer = Object.hasOwn(this.#answers, msg_type) ? this.#answers[msg_type] : undefined;
     if (answer) this.#sockets.reply(asker, request, answer(request.content));
     else console.warn(`kernel: no answer to ${msg_type}`);
     if (msg_type === "shutdown_request") this.#shutDown();
@@ -81,7 +81,8 @@ export class KernelServer {
 
   /** Runs one cell and reports it; the result is whether those after it may run. */
   async #execute(request: Message, asker: Asker): Promise<boolean> {
-    const { code, stop_on_error = true, ...asked } = request.content as unknown as ExecuteContent;
+    const { code: text, stop_on_error = true, ...asked } = request.content as unknown as ExecuteContent;
+    const code = String(text ?? "");
     const uncounted = asked.silent === true || asked.store_history === false;
     const output = this.#startCell(request, code, uncounted);
     this.#beforeCell();

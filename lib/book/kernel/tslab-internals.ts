@@ -2,9 +2,11 @@
  * The parts of tslab this kernel stands on. They are not its public face, so the version is pinned. tslab checks cells
  * loosely and does not see the types of packages that have only an "exports" field; here they are checked like the library.
  */
+import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
-import { isInstalled, libraryFolder } from "../project-folders.js";
+import { libraryFolder } from "../project-folders.js";
+import { exportedNames, type ImportCompiler, withFoundImports } from "./cell-imports.js";
 import { type CellCompiler, watchWithNames, withoutExports } from "./cell-names.js";
 
 const wantedVersion = "1.0.22";
@@ -33,11 +35,17 @@ export interface Converter {
   /** Adds a cell that other cells can import. */
   addModule(...request: unknown[]): unknown;
   /** What stands at a position. */
-  inspect(...request: unknown[]): unknown;
+  inspect(declared: string, code: string, position: number): InspectedName | undefined;
   /** What fits at a position. */
-  complete(...request: unknown[]): unknown;
+  complete(declared: string, code: string, position: number): Completion;
   /** Lets the program go. */
   close(): void;
+}
+
+/** What stands at a position, as the compiler tells it. */
+interface InspectedName {
+  /** Span of the name. */
+  readonly textSpan?: { readonly start: number; readonly length: number };
 }
 
 /** What completion found. */
@@ -98,7 +106,7 @@ export interface TslabInternals {
 /** Loads the compiler that tslab uses, before tslab does, so that it can be prepared. */
 function loadTslabCompiler(): {
   readonly path: string;
-  readonly compiler: Record<string, unknown> & CellCompiler;
+  readonly compiler: Record<string, unknown> & CellCompiler & ImportCompiler;
 } {
   refuseOtherVersion();
   const path = load.resolve("@tslab/typescript-for-tslab", { paths: [dirname(load.resolve("tslab"))] });
@@ -142,14 +150,30 @@ export function loadTslab(): TslabInternals {
 
 type CreateConverter = TslabInternals["createConverter"];
 
-/** Cells may say `export`, as the files that they are copied from do. */
+/** Cells may say `export`, as the files that they are copied from do, and import what "casewright" gave once. */
 function convertingExports(create: CreateConverter): CreateConverter {
   const { compiler } = loadTslabCompiler();
+  const offered = exportedNames(compiler, readFileSync(join(libraryFolder(), "face.d.ts"), "utf8"));
   return (options) => {
     const converter = create(options);
-    const convert: Converter["convert"] = (declared, code) =>
-      converter.convert(declared, withoutExports(compiler, code));
-    return { ...converter, convert };
+    return {
+      ...converter,
+      convert: (declared, code) => {
+        const found = withFoundImports(compiler, withoutExports(compiler, code), offered);
+        return converter.convert(declared, found.code);
+      },
+      complete: (declared, code, position) => {
+        const { code: found, there, back } = withFoundImports(compiler, code, offered, position);
+        const completion = converter.complete(declared, found, there(position));
+        return { ...completion, start: back(completion.start), end: back(completion.end) };
+      },
+      inspect: (declared, code, position) => {
+        const { code: found, there, back } = withFoundImports(compiler, code, offered);
+        const name = converter.inspect(declared, found, there(position));
+        if (!name?.textSpan) return name;
+        return { ...name, textSpan: { ...name.textSpan, start: back(name.textSpan.start) } };
+      },
+    };
   };
 }
 
@@ -161,7 +185,36 @@ function refuseOtherVersion(): void {
   }
 }
 
-type CreateHost = (files: unknown, options: object, ...rest: unknown[]) => unknown;
+/** The part of a watch host that waits. */
+interface TimedHost {
+  setTimeout?(callback: () => void, ms: number): unknown;
+  clearTimeout?(timer: unknown): void;
+}
+
+/** What the compiler calls when a folder changes in which it once looked for a file in vain. */
+const lookedInVain = "invalidateResolutionsOfFailedLookup";
+
+/** tslab has one timer for the compiler, for the cell; a folder that changes beside it needs another, or the cell fails. */
+function withTwoTimers(host: TimedHost): TimedHost {
+  const forCell = { set: host.setTimeout, clear: host.clearTimeout };
+  const others = new Set<unknown>();
+  host.setTimeout = (callback, ms) => {
+    if (callback.name !== lookedInVain) return forCell.set?.(callback, ms);
+    const timer = setTimeout(() => {
+      others.delete(timer);
+      callback();
+    }, ms).unref();
+    others.add(timer);
+    return timer;
+  };
+  host.clearTimeout = (timer) => {
+    if (others.delete(timer)) clearTimeout(timer as NodeJS.Timeout);
+    else forCell.clear?.(timer);
+  };
+  return host;
+}
+
+type CreateHost = (files: readonly string[], options: object, ...rest: unknown[]) => TimedHost;
 
 /**
  * Makes tslab compile cells strictly. Must run before tslab itself is loaded.
@@ -176,13 +229,15 @@ export function compileCellsStrictly(): void {
     throw new Error('tslab kernel: the compiler of tslab takes no options; run "npm ci" again');
   }
   const create = createWatchCompilerHost as CreateHost;
-  const library = { casewright: [join(libraryFolder(), "index.d.ts")] };
+  const file = (name: string): string[] => [join(libraryFolder(), name)];
+  const library = { casewright: file("face.d.ts"), "casewright/all": file("all.d.ts") };
   const strict = {
     ...{ strict: true, moduleResolution: bundler, lib: ["lib.es2023.d.ts"] },
-    ...(isInstalled() ? { paths: library } : {}),
+    paths: library,
   };
+  // What a cell keeps has a type of the library, which must have a name that later cells can import.
   const createStrictly: CreateHost = (files, options, ...rest) =>
-    create(files, { ...options, ...strict }, ...rest);
+    withTwoTimers(create([...files, ...file("all.d.ts")], { ...options, ...strict }, ...rest));
   const createWatchProgram = watchWithNames(compiler);
   replaceModule(path, { ...compiler, createWatchCompilerHost: createStrictly, createWatchProgram });
 }

@@ -1,6 +1,9 @@
 /** The kinds of reference files, by the word that tells them apart. */
 
 import { type CheckTable, runChecks } from "../../index.js";
+import { orderOutcomes } from "./assembly/order-cases.js";
+import { overlapOutcomes } from "./assembly/overlap-cases.js";
+import { passageOutcomes } from "./assembly/passage-cases.js";
 import { barOutcomes, sheetOutcomes } from "./cutting-cases.js";
 import { finiteElementOutcomes } from "./fe/fe-cases.js";
 import { regressionOutcomes } from "./linear-regressions.js";
@@ -16,6 +19,9 @@ export const referenceKinds: Readonly<Record<string, ReferenceRunner>> = {
   panel: finiteElementOutcomes,
   box: finiteElementOutcomes,
   "linear-regression": regressionOutcomes,
+  order: orderOutcomes,
+  overlap: overlapOutcomes,
+  passage: passageOutcomes,
   sheets: sheetOutcomes,
   shell: shellOutcomes,
 };

@@ -7,7 +7,7 @@ import { checkDrawers } from "./check-drawers.js";
 import { checkBars, checkFasteners, checkInserts, checkJoints, checkSetBacks } from "./check-fasteners.js";
 import { checkHardware } from "./check-hardware.js";
 import { checkContents, checkShelves } from "./check-inside.js";
-import { checkNames, type Unsure, withoutStrangers } from "./check-names.js";
+import { checkNames, strangersIn, type Unsure, withoutStrangers } from "./check-names.js";
 import { checkOpenings } from "./check-openings.js";
 import { checkStiffeners } from "./check-stiffeners.js";
 import type { Fault } from "./fault.js";
@@ -18,6 +18,8 @@ export interface CheckedCase {
   readonly faults: readonly Fault[];
   /** As much of the case as can be laid out: the case itself where every name leads somewhere. */
   readonly sound: CaseBody;
+  /** The rows that it is laid out with: a stand-in for each adhesive whose own row has a problem. */
+  readonly stock: Stock;
 }
 
 /**
@@ -27,8 +29,21 @@ export interface CheckedCase {
  * @param unsure what could not be read, to which a name may lead without a fault
  */
 export function checkCase(description: CaseBody, stock: Stock, unsure: Unsure): CheckedCase {
-  const sound = withoutStrangers(description, stock, unsure);
-  return { faults: [...checkNames(description, stock, unsure), ...checkPlaces(sound, stock)], sound };
+  const named = withStandIns(description, stock);
+  const sound = withoutStrangers(description, named, unsure);
+  return {
+    faults: [...checkNames(description, stock, unsure), ...checkPlaces(sound, named)],
+    sound,
+    stock: named,
+  };
+}
+
+/** The stock with a stand-in for every adhesive that leads nowhere: where parts lie does not rest on what glues them. */
+function withStandIns(description: CaseBody, stock: Stock): Stock {
+  const [any] = stock.adhesives;
+  const lost = strangersIn(description, stock, "adhesives");
+  if (!any || lost.length === 0) return stock;
+  return { ...stock, adhesives: [...stock.adhesives, ...lost.map((name) => ({ ...any, name }))] };
 }
 
 function checkPlaces(description: CaseBody, stock: Stock): Fault[] {
@@ -43,7 +58,7 @@ function checkPlaces(description: CaseBody, stock: Stock): Fault[] {
     ...checkFasteners(plan, stock, ruler),
     ...checkInserts(description, plan, stock, ruler),
     ...checkStiffeners(plan, stock, ruler),
-    ...checkShelves(description, stock, ruler),
+    ...checkShelves(description, plan, stock, ruler),
     ...checkContents(description, stock, ruler),
     ...checkDrawers(description, plan, stock, ruler),
   ];

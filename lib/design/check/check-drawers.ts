@@ -19,7 +19,7 @@ export function checkDrawers(description: CaseBody, plan: CasePlan, stock: Stock
     ...description.contents.map((one) => ({ name: one.name, ...contentPart(one, plan.layouts) })),
     ...description.shelves.map((one) => ({
       name: one.name,
-      box: shelfPart(one, stock, plan.layouts, []).panel.box,
+      box: shelfPart(one, stock, plan.layouts, [], []).panel.box,
     })),
   ];
   return description.drawers.flatMap((drawer, i) => {

@@ -1,5 +1,9 @@
 /** Shelves and contents: inside their section, none in another's place, each standing where it is held. */
 import type { CaseBody, Content, Section, Shelf } from "../case.js";
+import { layoutNamed } from "../derive/hardware-spots.js";
+import type { LaidStiffener } from "../derive/laid-stiffeners.js";
+import type { CasePlan } from "../derive/plan.js";
+import { laidBox } from "../derive/stiffeners.js";
 import type { Point } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Ruler } from "../ruler.js";
@@ -28,12 +32,47 @@ const axes: readonly Axis[] = ["x", "y", "z"];
 const rounding = 0.003;
 
 /** The faults of shelves. */
-export function checkShelves({ shelves, sections }: CaseBody, stock: Stock, ruler: Ruler): Fault[] {
+export function checkShelves(
+  { shelves, sections }: CaseBody,
+  { layouts, stiffeners }: CasePlan,
+  stock: Stock,
+  ruler: Ruler,
+): Fault[] {
   const bodies = shelves.map((shelf) => shelfBody(shelf, stock));
-  return bodies.flatMap((body, i) => [
+  const ofBodies = bodies.flatMap((body, i) => [
     ...checkWithin(body, sections, ruler),
     ...checkClear(body, bodies.slice(0, i)),
   ]);
+  const ledges = shelves.flatMap((shelf) => {
+    const from = layoutNamed(layouts, shelf.section).insideLow;
+    const own = stiffeners.filter(
+      ({ stiffener: { name, section } }) => section === shelf.section && shelf.restsOn?.includes(name),
+    );
+    return own.flatMap((ledge) => checkLedge(shelf, ledge, from, ruler));
+  });
+  return [...ofBodies, ...ledges];
+}
+
+/** A ledge bears a shelf where it ends right under it. */
+function checkLedge(shelf: Shelf, ledge: LaidStiffener, from: Point, ruler: Ruler): Fault[] {
+  const path = ["shelves", shelf.name, "rests on"];
+  const { name } = ledge.stiffener;
+  const { low, size } = laidBox(ledge);
+  const top = low.z + size.z - from.z;
+  if (Math.abs(top - shelf.at.z) > rounding)
+    return [
+      {
+        path,
+        value: ruler(top),
+        expected: `the top of "${name}" at ${ruler(shelf.at.z)}, the underside of the shelf`,
+      },
+    ];
+  const covers = (axis: "x" | "y", length: number): boolean =>
+    low[axis] - from[axis] < shelf.at[axis] + length - rounding &&
+    low[axis] - from[axis] + size[axis] > shelf.at[axis] + rounding;
+  return covers("x", shelf.width) && covers("y", shelf.depth)
+    ? []
+    : [{ path, expected: `"${name}" under the shelf, not beside it` }];
 }
 
 /** The faults of contents. */

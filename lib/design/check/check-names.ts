@@ -5,6 +5,7 @@ import type {
   Content,
   Cooling,
   Drawer,
+  Opening,
   PlacedHardware,
   Section,
   Shelf,
@@ -49,6 +50,12 @@ function usesOf({ sections, hardware, shelves, drawers, stiffeners, contents }: 
   ];
 }
 
+/** Names of one table that a case uses and the table has not. */
+export function strangersIn(description: CaseBody, stock: Stock, table: keyof Stock): readonly string[] {
+  const names = usesOf(description).flatMap((use) => (use.table === table ? [use.name] : []));
+  return [...new Set(names)].filter((name) => !stock[table].some((row) => row.name === name));
+}
+
 /** Every name that leads nowhere. */
 export function checkNames(description: CaseBody, stock: Stock, unsure: Unsure): Fault[] {
   const { sections, hardware, shelves, drawers, stiffeners, contents, services } = description;
@@ -61,10 +68,11 @@ export function checkNames(description: CaseBody, stock: Stock, unsure: Unsure):
     ...hardware.flatMap((item) => hardwareOnOpen(item, sections)),
     ...shelves.flatMap((shelf) => sectionOf("shelves", shelf, known)),
     ...shelves.flatMap((shelf) => shelfAtOpen(shelf, sections)),
+    ...shelves.flatMap((shelf) => ledgesOf(shelf, stiffeners)),
     ...drawers.flatMap((drawer) => sectionOf("drawers", drawer, known)),
     ...drawers.flatMap((drawer) => drawerNames(drawer, description)),
     ...contents.flatMap((content) => contentAtOpen(content, sections)),
-    ...stiffeners.flatMap((stiffener) => stiffenerPlace(stiffener, sections, known)),
+    ...stiffeners.flatMap((stiffener) => stiffenerPlace(stiffener, description, unsure)),
     ...contents.flatMap((content) => sectionOf("contents", content, known)),
     ...contents.flatMap((content) => shelfOf(content, shelves, unsure)),
     ...contents.flatMap((content) => sharedName(content, shelves)),
@@ -99,7 +107,10 @@ export function withoutStrangers(description: CaseBody, stock: Stock, unsure: Un
         "cornersOf" in places ? has(places.cornersOf) : places.every(({ section }) => has(section)),
       ),
     drawers: description.drawers.filter(isGood("drawers")).filter(({ section }) => has(section)),
-    stiffeners: description.stiffeners.filter(isGood("stiffeners")).filter(({ section }) => has(section)),
+    stiffeners: description.stiffeners.filter(isGood("stiffeners")).filter(({ section, shelf }) => {
+      const isThere = shelf === undefined || shelves.some(({ name }) => name === shelf);
+      return has(section) && isThere;
+    }),
     contents: description.contents.filter(isGood("contents")).filter(({ section, held }) => {
       const shelf = "shelf" in held ? held.shelf : undefined;
       return has(section) && (shelf === undefined || shelves.some(({ name }) => name === shelf));
@@ -198,31 +209,48 @@ function stiffenerUses({ name, strip, sheet, adhesive, fastener }: Stiffener): U
   ];
 }
 
-/** A stiffener is on a panel that is there, and frames an opening of it; no opening of it has its name. */
+/** A stiffener is on a piece that is there, and frames an opening of it; no opening of it has its name. */
 function stiffenerPlace(
-  { name, section, face, round }: Stiffener,
-  sections: readonly Section[],
-  known: readonly string[],
+  stiffener: Stiffener,
+  { sections, shelves }: CaseBody,
+  { sections: unsure, shelves: unread }: Unsure,
 ): Fault[] {
+  const { name, section, face, leaf, shelf, round } = stiffener;
   const path = ["stiffeners", name];
+  const known = [...sections.map((one) => one.name), ...unsure];
   const here = sections.find((one) => one.name === section);
-  const openings = here?.panels[face]?.openings.map((opening) => opening.name) ?? [];
+  if (!here) return notASection([...path, "on"], section, known);
+  if (face === undefined) {
+    const names = shelves.filter((one) => one.section === section).map((one) => one.name);
+    return unread.has(shelf ?? "")
+      ? []
+      : notAmong([...path, "on"], `a shelf of ${section}`, shelf ?? "", names);
+  }
   const where = `${section}.${face}`;
+  const openings = here.panels[face]?.openings ?? [];
+  const names = leaf === undefined ? openings.map((opening) => opening.name) : [];
   return [
-    ...notASection([...path, "on"], section, known),
     ...openFace([...path, "on"], section, [face], sections),
-    ...(here && round !== undefined && !openings.includes(round)
-      ? [
-          {
-            path: [...path, "round"],
-            expected: `an opening of ${where} (${openings.join(", ") || "it has none"})${didYouMean(round, openings)}`,
-          },
-        ]
-      : []),
-    ...(openings.includes(name)
+    ...(leaf === undefined
+      ? []
+      : notAmong([...path, "on"], `a leaf of ${where}`, leaf, openings.flatMap(leafNames))),
+    ...(round === undefined
+      ? []
+      : notAmong([...path, "round"], `an opening of ${leaf ?? where}`, round, names)),
+    ...(names.includes(name)
       ? [{ path, value: name, expected: `a name that no opening of ${where} has` }]
       : []),
   ];
+}
+
+/** What a stiffener says after the face: the opening, and the leaf's own name where several share it. */
+function leafNames(opening: Opening): readonly string[] {
+  return leavesOf(opening).map(({ path: [, , own] }) => [opening.name, own].filter(Boolean).join("."));
+}
+
+function notAmong(path: CasePath, what: string, name: string, names: readonly string[]): Fault[] {
+  if (names.includes(name)) return [];
+  return [{ path, expected: `${what} (${names.join(", ") || "it has none"})${didYouMean(name, names)}` }];
 }
 
 function contentUses({ name, held }: Content): Use[] {
@@ -293,6 +321,16 @@ function hardwareOnOpen({ name, places }: PlacedHardware, sections: readonly Sec
 /** A shelf is borne by the panels at its ends or its back. */
 function shelfAtOpen({ name, section, support }: Shelf, sections: readonly Section[]): Fault[] {
   return openFace(["shelves", name, "support"], section, bearingFaces[support], sections);
+}
+
+/** A shelf rests on ledges of upright faces of its own section. */
+function ledgesOf({ name, section, restsOn = [] }: Shelf, stiffeners: readonly Stiffener[]): Fault[] {
+  const names = stiffeners
+    .filter((one) => one.section === section && one.leaf === undefined)
+    .filter(({ face }) => uprightFaces.some((upright) => upright === face))
+    .map((one) => one.name);
+  const what = `a stiffener on an upright face of section ${section}`;
+  return restsOn.flatMap((one, i) => notAmong(["shelves", name, "rests on", i], what, one, names));
 }
 
 /** What a content stands on, hangs from or is fastened to. */

@@ -1,9 +1,8 @@
 /** Stiffeners: on their panel, clear of openings and of each other, with room for their fasteners. */
 import { fastenerTraits } from "../../fastening/index.js";
 import { Length } from "../../quantity/index.js";
-import { type Box2, gapOf, rectangle } from "../../shape/index.js";
+import { type Box2, boundsOf, distanceTo, gapOf, type Point2, rectangle } from "../../shape/index.js";
 import { type LaidStiffener, runOf } from "../derive/laid-stiffeners.js";
-import { placeOpening } from "../derive/openings.js";
 import { sameness, touch } from "../derive/outline.js";
 import type { CasePlan } from "../derive/plan.js";
 import type { CasePath } from "../read/case-text.js";
@@ -26,43 +25,48 @@ function pathOf({ stiffener: { name } }: LaidStiffener): CasePath {
   return ["stiffeners", name];
 }
 
-/** Outside anywhere on the panel; inside within the clear span, where the neighbours end. */
+/** Outside anywhere on its piece; inside a panel within the clear span, where the neighbours end. */
 function checkOnPanel(one: LaidStiffener, ruler: Ruler): Fault[] {
-  const { layout, stiffener, zones } = one;
-  const { reach, width, height } = layout;
+  const { on, stiffener, zones } = one;
   const inside = stiffener.side === "inside";
-  const low = inside ? { x: reach.left, y: reach.bottom } : { x: 0, y: 0 };
-  const high = inside ? { x: width - reach.right, y: height - reach.top } : { x: width, y: height };
+  const room = inside ? on.clear : boundsOf(on.outline);
   const over = (zone: Box2): readonly (readonly [string, number])[] => [
-    ["left", low.x - zone.left],
-    ["right", zone.left + zone.width - high.x],
-    ["bottom", low.y - zone.bottom],
-    ["top", zone.bottom + zone.height - high.y],
+    ["left", room.left - zone.left],
+    ["right", zone.left + zone.width - room.left - room.width],
+    ["bottom", room.bottom - zone.bottom],
+    ["top", zone.bottom + zone.height - room.bottom - room.height],
   ];
   const past = zones.flatMap(over).filter(([, distance]) => distance > sameness);
   const [worst] = [...past].sort((a, b) => b[1] - a[1]);
-  if (!worst) return [];
-  const where = inside ? `the inside of ${layout.id}` : `the panel ${layout.id}`;
-  const expected = `a stiffener on ${where}, this one reaches ${ruler(worst[1])} past its ${worst[0]} side`;
-  return [{ path: pathOf(one), expected }];
+  if (worst) {
+    const where = inside && on.face ? `the inside of ${on.id}` : on.id;
+    const expected = `a stiffener on ${where}, this one reaches ${ruler(worst[1])} past its ${worst[0]} side`;
+    return [{ path: pathOf(one), expected }];
+  }
+  const off = zones.flatMap(cornersOfBox).filter((corner) => distanceTo(on.outline, corner) > sameness);
+  return off.length > 0
+    ? [{ path: pathOf(one), expected: `a stiffener whole on ${on.id}, as it is cut` }]
+    : [];
+}
+
+function cornersOfBox({ left, bottom, width, height }: Box2): readonly Point2[] {
+  const [right, top] = [left + width, bottom + height];
+  return [left, right].flatMap((x) => [bottom, top].map((y) => ({ x, y })));
 }
 
 /** It may touch the opening that it frames, and no other. */
 function checkOpenings(one: LaidStiffener): Fault[] {
-  const { layout, zones, stiffener } = one;
-  return layout.panel.openings
+  const { on, zones, stiffener } = one;
+  return on.openings
     .filter(({ name }) => name !== stiffener.round)
-    .filter((opening) => {
-      const { outline } = placeOpening(opening, layout);
-      return zones.some((zone) => touch(rectangle(zone), outline));
-    })
+    .filter(({ outline }) => zones.some((zone) => touch(rectangle(zone), outline)))
     .map(({ name }) => ({ path: pathOf(one), expected: `a place clear of the opening "${name}"` }));
 }
 
 /** Two on one side of a panel may touch, as the members of a frame do, but not lie on each other. */
 function checkOthers(one: LaidStiffener, earlier: readonly LaidStiffener[]): Fault[] {
   return earlier
-    .filter((other) => other.layout.id === one.layout.id)
+    .filter((other) => other.on.id === one.on.id)
     .filter((other) => one.zones.some((zone) => other.zones.some((theirs) => overlap(zone, theirs))))
     .map(({ stiffener: { name } }) => ({
       path: pathOf(one),

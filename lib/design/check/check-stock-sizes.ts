@@ -3,6 +3,7 @@ import { barEndTrim, sheetEdgeTrim } from "../../cutting/index.js";
 import type { Problem } from "../../problem.js";
 import { Length } from "../../quantity/index.js";
 import { type Parts, sheetPieces } from "../parts.js";
+import type { Ruler } from "../ruler.js";
 import type { StockRows } from "../stock.js";
 import { cellProblem, type TableName } from "../tables.js";
 
@@ -18,6 +19,8 @@ interface Cut {
   readonly length: number;
   /** Across the stock, in metres. */
   readonly width: number;
+  /** Which way of the grain a face may have instead. */
+  readonly turned?: "across" | "up";
 }
 
 /** Taken off both ends or edges of new stock before a piece is cut; laminate is not trimmed. */
@@ -30,7 +33,7 @@ const trims = {
 } as const;
 
 /** One problem a stock: its length or its width, with the largest piece that asks for more, trimming counted. */
-export function checkStockSizes(parts: Parts, stock: StockRows): Problem[] {
+export function checkStockSizes(parts: Parts, stock: StockRows, ruler: Ruler): Problem[] {
   const cuts = cutsOf(parts);
   const rows = [
     ...stock.sheets.map((row) => ({ ...row, table: "sheets" as const })),
@@ -46,8 +49,12 @@ export function checkStockSizes(parts: Parts, stock: StockRows): Problem[] {
       if (!largest) return [];
       const needed = Length.si(largest[column] + (largest[column] > 0 ? trims[table] : 0));
       if (needed <= size + 1e-9) return [];
-      const expected = `at least ${Length.show(needed)} for ${largest.piece}, trimming included`;
-      return [cellProblem({ table, line, column, value: Length.show(size) }, expected)];
+      const trim = trims[table] + 1e-9;
+      const fitsTurned = largest.width + trim <= length && largest.length + trim <= width;
+      const mend =
+        largest.turned && fitsTurned ? `; it fits with "grain: ${largest.turned}" in case.yaml` : "";
+      const expected = `at least ${ruler(needed)} for ${largest.piece}, trimming included${mend}`;
+      return [cellProblem({ table, line, column, value: ruler(size) }, expected)];
     };
     return [...short("length", length), ...short("width", width)];
   });
@@ -57,12 +64,13 @@ function cutsOf(parts: Parts): Cut[] {
   const { facings, bars, strips, panes } = parts;
   return [
     ...sheetPieces(parts).map(
-      ({ id, sheet, grain, width, height }): Cut => ({
+      ({ id, sheet, grain, width, height, role }): Cut => ({
         table: "sheets",
         stock: sheet.name,
         piece: id,
         length: grain === "across" ? width : height,
         width: grain === "across" ? height : width,
+        ...(role === "face" ? { turned: grain === "across" ? "up" : "across" } : {}),
       }),
     ),
     // A facing has no grain: its longer side lies along the stock.

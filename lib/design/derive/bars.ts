@@ -96,15 +96,31 @@ export function hasRoomForRivets({ extrusion, length }: EdgeBar): boolean {
 }
 
 /** Rivets of one leg: places along the edge from the section's outside, and their pitch. */
-export function rivetsOf({ extrusion, length }: EdgeBar): {
+export function rivetsOf(
+  { edge, extrusion, length }: Pick<EdgeBar, "edge" | "extrusion" | "length">,
+  face: Face,
+): {
   /** Places of the rivets, in metres from the outside of the section. */
   readonly at: readonly number[];
   /** Distance from one rivet to the next. */
   readonly pitch: Length;
 } {
-  const { endDistance, pitch: largestPitch, setBack } = extrusion;
+  const { endDistance, pitch: largestPitch, setBack, stagger } = extrusion;
   const { count, pitch } = rivetRow({ length, endDistance, largestPitch });
-  return { at: Array.from({ length: count }, (_, i) => setBack + endDistance + i * pitch), pitch };
+  const first = setBack + endDistance;
+  const between = stagger && face === staggeredFace(edge);
+  return {
+    at: between
+      ? Array.from({ length: count - 1 }, (_, i) => first + (i + 0.5) * pitch)
+      : Array.from({ length: count }, (_, i) => first + i * pitch),
+    pitch,
+  };
+}
+
+/** The leg whose rivets stand between those of the other: on a bottom, so that heads of stacked sections pass too. */
+function staggeredFace(edge: EdgeName): Face {
+  const [one, other] = facesAt(edge);
+  return one === "bottom" ? one : other;
 }
 
 /** Holes of a bar's rivets on one of its two panels. */
@@ -112,7 +128,7 @@ export function barHoles(bar: EdgeBar, layout: PanelLayout): readonly Point2<Len
   const [one, other] = facesAt(bar.edge);
   const side = sideTowards(layout, layout.face === one ? other : one);
   const off = rivetLine(bar.stock) - layout.inset[side];
-  return rivetsOf(bar).at.map((along) => pointBeside(layout, side, along, off));
+  return rivetsOf(bar, layout.face).at.map((along) => pointBeside(layout, side, along, off));
 }
 
 /** The point of a panel so far along one of its sides (counted from the section's outside) and so far off it. */

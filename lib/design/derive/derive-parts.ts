@@ -20,6 +20,7 @@ import { jointFastenings, jointGlues, jointPart, jointStrips } from "./joints.js
 import { panelPart } from "./panels.js";
 import { paneFastenings, paneParts } from "./panes.js";
 import { planCase } from "./plan.js";
+import { withHandsShutOut } from "./shut-sections.js";
 import { drawerSlides, shelfSlides, slideFastenings, slidesPart } from "./slides.js";
 import { stayFastenings, stayParts } from "./stays.js";
 import { stiffenerFastenings, stiffenerGlues, stiffenerPart, stiffenerStrips } from "./stiffeners.js";
@@ -37,6 +38,7 @@ import { stiffenerFastenings, stiffenerGlues, stiffenerPart, stiffenerStrips } f
 export function deriveParts(description: CaseBody, stock: Stock): Parts {
   const plan = planCase(description, stock);
   const { layouts, bars, joints, stiffeners, spots, corners } = plan;
+  const stiffenerParts = stiffeners.map((one) => stiffenerPart(one, stock));
   const panels = plan.pieces.map(panelPart);
   const panes = layouts.flatMap((layout) => paneParts(layout, stock));
   const contents = description.contents.map((content) => contentPart(content, layouts));
@@ -45,7 +47,7 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
     ...description.shelves.flatMap((shelf) => shelfSlides(shelf, layouts)),
     ...drawers.map(drawerSlides),
   ];
-  return {
+  return withHandsShutOut({
     panels,
     facings: [...panels, ...drawers.flatMap((drawer) => drawer.panels)].flatMap(facingParts),
     bars: bars.map(barPart),
@@ -55,7 +57,7 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
       ...joints.flatMap((joint) => jointGlues(joint, stock)),
       ...stiffeners.flatMap((one) => stiffenerGlues(one, stock)),
     ],
-    stiffeners: stiffeners.map((one) => stiffenerPart(one, stock)),
+    stiffeners: stiffenerParts,
     panes,
     hardware: [
       ...spots.map(placedPart),
@@ -76,7 +78,7 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
       ...drawers.flatMap((drawer) => drawerFastenings(drawer, stock)),
       ...description.contents.flatMap((content) => contentFastenings(content, stock, plan)),
     ],
-    shelves: description.shelves.map((shelf) => shelfPart(shelf, stock, layouts, contents)),
+    shelves: description.shelves.map((shelf) => shelfPart(shelf, stock, layouts, contents, stiffenerParts)),
     drawers,
     contents,
     sections: layouts.map(({ section, outside, insideLow, panels: closed }) => ({
@@ -85,7 +87,7 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
       insideLow,
       open: faces.filter((face) => !closed[face]),
     })),
-  };
+  });
 }
 
 function placedPart({ id, item, stock, layout, centre, holes, size }: HardwareSpot): HardwarePart {

@@ -2,12 +2,12 @@
 
 import { fastenerTraits } from "../../fastening/index.js";
 import { Length } from "../../quantity/index.js";
-import type { Point2 } from "../../shape/index.js";
+import { distanceTo, type Point2, type Shape } from "../../shape/index.js";
 import type { Content, Shelf } from "../case.js";
 import type { Fastening, Layer, PanelPart } from "../parts.js";
 import type { Face } from "../place.js";
 import { facesAt } from "../place.js";
-import type { Fastener, Stock } from "../stock.js";
+import type { Fastener, SheetStock, Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
 import { barHoles, type EdgeBar, rivetsOf } from "./bars.js";
 import type { CornerSpot } from "./corners.js";
@@ -62,7 +62,7 @@ export function edgeFastenings(bar: EdgeBar, stock: Stock, plan: CasePlan): Fast
   return facesAt(bar.edge).map((face) => {
     const layout = panelAt(bar.section, face);
     const at = barHoles(bar, layout);
-    const { pitch } = rivetsOf(bar);
+    const { pitch } = rivetsOf(bar, face);
     const group = {
       holds: bar.id,
       why: "edge",
@@ -163,6 +163,24 @@ export function secondHoldOf(content: string): string {
 /** A group of fasteners that is placed by hand on a face's panel. */
 export function byHand(group: Omit<FastenerGroup, "at">, { id }: PanelLayout, plan: CasePlan): Fastening {
   return byHandOn(id, group, plan);
+}
+
+/** A group of fasteners at its places in a bare piece of sheet that is no panel: a shelf. */
+export function fastenBare(
+  { metal, behind, ...group }: FastenerGroup,
+  { id, sheet, outline }: { readonly id: string; readonly sheet: SheetStock; readonly outline: Shape },
+): Fastening {
+  const through: Layer[] = [{ what: "ply", thickness: sheet.thickness }];
+  const stack = behind ? [...through, { what: "ply" as const, thickness: behind }] : through;
+  const distances = group.at.map((hole) => -distanceTo(outline, hole));
+  return {
+    id: `${group.holds} on ${id}`,
+    panel: id,
+    ...group,
+    stack: [...metalOf(metal), ...stack],
+    backIsBareWood: true,
+    edgeDistance: Length.si(Math.min(...distances)),
+  };
 }
 
 /** A group of fasteners that is placed by hand through a bare piece of sheet that is no panel: the side of a drawer. */

@@ -39,8 +39,11 @@ export function boxOn(
   high: Point2<Length>,
   [from, to]: readonly [number, number],
 ): Box {
-  const one = inCase(layout, low, from);
-  const other = inCase(layout, high, to);
+  return boxBetween(inCase(layout, low, from), inCase(layout, high, to));
+}
+
+/** The box of which two points are opposite corners. */
+export function boxBetween(one: Point, other: Point): Box {
   const lowest = (axis: Axis): number => Math.min(one[axis], other[axis]);
   const size = (axis: Axis): number => Math.abs(one[axis] - other[axis]);
   return {

@@ -2,7 +2,7 @@
 import { Area } from "../../quantity/index.js";
 import { rectangle } from "../../shape/index.js";
 import type { Content, Shelf } from "../case.js";
-import type { ContentPart, PanelPart, ShelfPart } from "../parts.js";
+import type { ContentPart, PanelPart, ShelfPart, StiffenerPart } from "../parts.js";
 import type { Box, Point } from "../place.js";
 import type { Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
@@ -24,12 +24,20 @@ export function shelfPart(
   stock: Stock,
   layouts: readonly SectionLayout[],
   contents: readonly ContentPart[],
+  stiffeners: readonly StiffenerPart[],
 ): ShelfPart {
   const carries = contents.filter(
     ({ content: { held, section } }) =>
       "shelf" in held && held.shelf === shelf.name && section === shelf.section,
   );
-  return { shelf, panel: shelfPanel(shelf, stock, layouts), carries };
+  const panel = shelfPanel(shelf, stock, layouts);
+  const isLedge = ({ id, section, panel: on }: StiffenerPart): boolean =>
+    section === shelf.section && (shelf.restsOn ?? []).some((name) => id === `${on}.${name}`);
+  return {
+    ...{ shelf, panel, carries },
+    stiffeners: stiffeners.filter((one) => one.panel === panel.id),
+    ledges: stiffeners.filter(isLedge),
+  };
 }
 
 function shelfPanel(shelf: Shelf, stock: Stock, layouts: readonly SectionLayout[]): PanelPart {

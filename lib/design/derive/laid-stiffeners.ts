@@ -1,45 +1,45 @@
-/** Stiffeners laid on their panels. */
+/** Stiffeners laid on their panels, leaves and shelves. */
 import { Length } from "../../quantity/index.js";
 import { type Box2, boundsOf } from "../../shape/index.js";
-import type { Stiffener } from "../case.js";
+import type { CaseBody, Stiffener } from "../case.js";
 import type { PlacedOpening, StiffenedZone } from "../parts.js";
 import { type SheetStock, type Stock, type StripStock, stockNamed } from "../stock.js";
-import { layoutNamed } from "./hardware-spots.js";
-import { type PanelLayout, panelAt, type SectionLayout } from "./layout.js";
-import { fromCorner, placeOpening } from "./openings.js";
+import type { SectionLayout } from "./layout.js";
+import { fromCorner } from "./openings.js";
+import { type StiffenedPiece, stiffenedPiece } from "./stiffened-pieces.js";
 
-/** A stiffener on its panel. */
+/** A stiffener on its piece. */
 export interface LaidStiffener {
   /** "upper.front.window frame". */
   readonly id: string;
   /** What the case says of it. */
   readonly stiffener: Stiffener;
-  /** The panel it is on. */
-  readonly layout: PanelLayout;
+  /** The panel, leaf or shelf it is on. */
+  readonly on: StiffenedPiece;
   /** What it is cut from. */
   readonly wood: { readonly strip: StripStock } | { readonly sheet: SheetStock };
-  /** Where it lies, in the axes of its panel. */
+  /** Where it lies, in the axes of its piece. */
   readonly zones: readonly StiffenedZone[];
-  /** How far it stands off the panel. */
+  /** How far it stands off that. */
   readonly height: Length;
   /** The opening that it frames. */
   readonly framed?: PlacedOpening;
 }
 
-/** Every stiffener of a case on its panel. */
+/** Every stiffener of a case on its piece. */
 export function layStiffeners(
-  stiffeners: readonly Stiffener[],
+  description: CaseBody,
   stock: Stock,
   layouts: readonly SectionLayout[],
 ): readonly LaidStiffener[] {
-  return stiffeners.map((stiffener) => {
-    const layout = panelAt(layoutNamed(layouts, stiffener.section), stiffener.face);
+  return description.stiffeners.map((stiffener) => {
+    const on = stiffenedPiece(stiffener, description, stock, layouts);
     const { strip, sheet = "", standing } = stiffener;
     const wood =
       strip === undefined
         ? { sheet: stockNamed(stock, "sheets", sheet) }
         : { strip: stockNamed(stock, "strips", strip) };
-    const framed = framedBy(stiffener, layout);
+    const framed = on.openings.find(({ name }) => name === stiffener.round);
     const lies =
       "sheet" in wood
         ? (stiffener.width ?? Length.si(0))
@@ -49,26 +49,21 @@ export function layStiffeners(
     const height =
       "sheet" in wood ? wood.sheet.thickness : standing ? wood.strip.width : wood.strip.thickness;
     return {
-      id: `${layout.id}.${stiffener.name}`,
+      id: `${on.id}.${stiffener.name}`,
       stiffener,
-      layout,
+      on,
       wood,
-      zones: framed ? frameZones(framed, lies) : [zoneOf(stiffener, layout, lies)],
+      zones: framed ? frameZones(framed, lies) : [zoneOf(stiffener, on, lies)],
       height,
       ...(framed ? { framed } : {}),
     };
   });
 }
 
-function framedBy({ round }: Stiffener, layout: PanelLayout): PlacedOpening | undefined {
-  const opening = layout.panel.openings.find(({ name }) => name === round);
-  return opening && placeOpening(opening, layout);
-}
-
-function zoneOf(stiffener: Stiffener, layout: PanelLayout, lies: number): StiffenedZone {
+function zoneOf(stiffener: Stiffener, { outline }: StiffenedPiece, lies: number): StiffenedZone {
   const { from, across = Length.si(0), up = Length.si(0), length = Length.si(0), runs } = stiffener;
   const [width, height] = runs === "across" ? [length, lies] : [lies, length];
-  const middle = fromCorner(layout, from, { across: across + width / 2, up: up + height / 2 });
+  const middle = fromCorner(boundsOf(outline), from, { across: across + width / 2, up: up + height / 2 });
   return {
     left: middle.x - width / 2,
     bottom: middle.y - height / 2,

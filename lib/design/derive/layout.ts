@@ -79,7 +79,7 @@ function layOutSection(
   const low = casePoint(
     lowest ? (lowest.outside.size.x - size.x) / 2 : 0,
     lowest ? (lowest.outside.size.y - size.y) / 2 : 0,
-    below ? below.outside.low.z + below.outside.size.z : 0,
+    below ? below.outside.low.z + below.outside.size.z + (section.standsOff ?? 0) : 0,
   );
   const insideLow = casePoint(low.x + thickness.left, low.y + thickness.front, low.z + thickness.bottom);
   const panels: Partial<Record<Face, PanelLayout>> = {};

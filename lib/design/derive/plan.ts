@@ -32,7 +32,7 @@ export interface CasePlan {
   readonly bars: readonly EdgeBar[];
   /** Every edge that is joined without an extrusion. */
   readonly joints: readonly JointedEdge[];
-  /** Every stiffener on its panel. */
+  /** Every stiffener on its panel, leaf or shelf. */
   readonly stiffeners: readonly LaidStiffener[];
   /** Hardware on faces. */
   readonly spots: readonly HardwareSpot[];
@@ -57,7 +57,7 @@ export function planCase(description: CaseBody, stock: Stock): CasePlan {
         .map((surface) => pieceOf(surface, spots)),
     ),
     bars: layouts.flatMap((layout) => edgeBars(layout, stock)),
-    stiffeners: layStiffeners(description.stiffeners, stock, layouts),
+    stiffeners: layStiffeners(description, stock, layouts),
     joints: layouts.flatMap((layout) => jointedEdges(layout, stock)),
     spots,
     corners: cornerSpots(description, stock, layouts),

@@ -1,7 +1,16 @@
 /** The parts that stiffeners are: strips or pieces of sheet, their glue and their fasteners. */
 import { rivetRow } from "../../fastening/index.js";
 import { Area, Density, Length } from "../../quantity/index.js";
-import { areaOf, type Box2, boundsOf, centroidOf, moved, type Point2, rectangle } from "../../shape/index.js";
+import {
+  areaOf,
+  type Box2,
+  boundsOf,
+  centroidOf,
+  middleOf as middleOfBox,
+  moved,
+  type Point2,
+  rectangle,
+} from "../../shape/index.js";
 import type {
   Fastening,
   GluePart,
@@ -11,41 +20,47 @@ import type {
   StiffenerPart,
   StripPart,
 } from "../parts.js";
+import type { Box } from "../place.js";
 import { type SheetStock, type Stock, stockNamed } from "../stock.js";
-import { fasten } from "./fastenings.js";
-import { boxOn, inCase, middleOf } from "./in-case.js";
+import { type FastenerGroup, fasten, fastenBare } from "./fastenings.js";
+import { middleOf } from "./in-case.js";
 import { coveredBy, type LaidStiffener, runOf } from "./laid-stiffeners.js";
 import { panelPoint } from "./outline.js";
 import { type CasePlan, pieceNamed } from "./plan.js";
+import { boxOf } from "./stiffened-pieces.js";
 
 /** The stiffener as a part. */
 export function stiffenerPart(one: LaidStiffener, stock: Stock): StiffenerPart {
-  const { id, stiffener, layout, wood, zones, height } = one;
+  const { id, stiffener, on, wood, zones, height } = one;
   const { section, kind, side, adhesive } = stiffener;
   return {
-    ...{ id, section, kind, panel: layout.id, side, zones, height },
+    ...{ id, section, kind, panel: on.id, side, zones, height },
     ...("strip" in wood ? wood : { piece: sheetPiece(one, wood.sheet) }),
     ...(adhesive === undefined ? {} : { adhesive: stockNamed(stock, "adhesives", adhesive) }),
   };
 }
 
-/** Between which distances outwards from the panel's inside face it lies. */
-function depthOf({ layout, stiffener: { side }, height }: LaidStiffener): readonly [number, number] {
-  return side === "inside" ? [-height, 0] : [layout.thickness, layout.thickness + height];
+/** Between which distances outwards from the inside of its piece it lies. */
+function depthOf({ on, stiffener: { side }, height }: LaidStiffener): readonly [number, number] {
+  return side === "inside" ? [-height, 0] : [on.thickness, on.thickness + height];
+}
+
+/** All that it covers, in the stacked case. */
+export function laidBox(one: LaidStiffener): Box {
+  return boxOf(one.on, coveredBy(one), depthOf(one));
 }
 
 function sheetPiece(one: LaidStiffener, sheet: SheetStock): PanelPart {
-  const { id, layout, stiffener, framed } = one;
+  const { id, on, stiffener, framed } = one;
   const covered = coveredBy(one);
   const [width, height] = [Length.si(covered.width), Length.si(covered.height)];
   const own = { x: -covered.left, y: -covered.bottom };
-  const low = panelPoint(covered.left, covered.bottom);
-  const high = panelPoint(covered.left + width, covered.bottom + height);
   const openings = framed ? [cutIn(framed, own)] : [];
   const grossArea = Area.si(width * height);
   const depth = depthOf(one);
   return {
-    ...{ id, section: stiffener.section, role: "stiffener", face: layout.face, sheet, width, height },
+    ...{ id, section: stiffener.section, role: "stiffener", sheet, width, height },
+    ...(on.face ? { face: on.face } : {}),
     grain: stiffener.runs,
     clearWidth: width,
     clearHeight: height,
@@ -54,8 +69,8 @@ function sheetPiece(one: LaidStiffener, sheet: SheetStock): PanelPart {
     outline: rectangle({ left: 0, bottom: 0, width, height }),
     grossArea,
     netArea: Area.si(openings.reduce<number>((left, { area }) => left - area, grossArea)),
-    box: boxOn(layout, low, high, depth),
-    centroid: inCase(layout, netCentre(covered, framed), (depth[0] + depth[1]) / 2),
+    box: laidBox(one),
+    centroid: on.toCase(netCentre(covered, framed), (depth[0] + depth[1]) / 2),
   };
 }
 
@@ -65,25 +80,20 @@ function cutIn(opening: PlacedOpening, by: Point2): PlacedOpening {
   return { ...opening, outline, low: panelPoint(left, bottom) };
 }
 
-function netCentre({ left, bottom, width, height }: Box2, framed: PlacedOpening | undefined): Point2<Length> {
+function netCentre({ left, bottom, width, height }: Box2, framed: PlacedOpening | undefined): Point2 {
   const whole = width * height;
   const [hole, at] = framed ? [areaOf(framed.outline), centroidOf(framed.outline)] : [0, { x: 0, y: 0 }];
   const centre = (middle: number, off: number): number => (whole * middle - hole * off) / (whole - hole);
-  return panelPoint(centre(left + width / 2, at.x), centre(bottom + height / 2, at.y));
+  return { x: centre(left + width / 2, at.x), y: centre(bottom + height / 2, at.y) };
 }
 
 /** The pieces of strip that it is cut from. */
 export function stiffenerStrips(one: LaidStiffener): StripPart[] {
-  const { id, stiffener, layout, wood, zones } = one;
+  const { id, stiffener, on, wood, zones } = one;
   if (!("strip" in wood)) return [];
   return zones.map((zone, i) => {
-    const { left, bottom, width, height, along } = zone;
-    const box = boxOn(
-      layout,
-      panelPoint(left, bottom),
-      panelPoint(left + width, bottom + height),
-      depthOf(one),
-    );
+    const { width, height, along } = zone;
+    const box = boxOf(on, zone, depthOf(one));
     return {
       id: zones.length > 1 ? `${id} ${i + 1}` : id,
       section: stiffener.section,
@@ -91,34 +101,33 @@ export function stiffenerStrips(one: LaidStiffener): StripPart[] {
       kind: stiffener.kind,
       stock: wood.strip,
       length: Length.si(along === "x" ? width : height),
-      panels: [layout.id],
+      panels: [on.id],
       box,
       centroid: middleOf(box),
     };
   });
 }
 
-/** What is glued to the panel. */
+/** What is glued to the piece. */
 export function stiffenerGlues(one: LaidStiffener, stock: Stock): GluePart[] {
-  const { id, layout, stiffener, zones, wood } = one;
+  const { id, on, stiffener, zones, wood } = one;
   if (stiffener.adhesive === undefined) return [];
   const piece = "sheet" in wood ? sheetPiece(one, wood.sheet) : undefined;
   const covered = coveredBy(one);
-  const middle = panelPoint(covered.left + covered.width / 2, covered.bottom + covered.height / 2);
   return [
     {
-      id: `${id} on ${layout.id}`,
+      id: `${id} on ${on.id}`,
       section: stiffener.section,
       adhesive: stockNamed(stock, "adhesives", stiffener.adhesive),
       area: piece?.netArea ?? Area.si(zones.reduce((sum, { width, height }) => sum + width * height, 0)),
-      centre: inCase(layout, middle, stiffener.side === "inside" ? 0 : layout.thickness),
+      centre: on.toCase(middleOfBox(covered), stiffener.side === "inside" ? 0 : on.thickness),
     },
   ];
 }
 
-/** Its fasteners: a row along the middle of each of its zones, through the panel. */
+/** Its fasteners: a row along the middle of each of its zones, through what it is on. */
 export function stiffenerFastenings(one: LaidStiffener, stock: Stock, plan: CasePlan): Fastening[] {
-  const { id, layout, stiffener, zones, wood, height } = one;
+  const { id, on, stiffener, zones, wood, height } = one;
   const { fastener: name, pitch: largestPitch, endDistance } = stiffener;
   if (name === undefined || largestPitch === undefined || endDistance === undefined) return [];
   const fastener = stockNamed(stock, "fasteners", name);
@@ -128,25 +137,16 @@ export function stiffenerFastenings(one: LaidStiffener, stock: Stock, plan: Case
     return { pitch: row.pitch, at: places.map((place) => placeIn(zone, place)) };
   });
   const at = rows.flatMap((row) => row.at);
-  const depth = Math.min(height, fastener.length - layout.thickness);
+  const depth = Math.min(height, fastener.length - on.thickness);
   const density = Density.si("strip" in wood ? wood.strip.density : wood.sheet.density);
   const bites = fastener.kind === "screw" && depth > 0;
-  return [
-    fasten(
-      {
-        holds: id,
-        why: "stiffener",
-        fastener,
-        at,
-        count: at.length,
-        pitch: Length.si(Math.max(...rows.map(({ pitch }) => pitch))),
-        metal: 0,
-        ...(bites ? { into: { density, depth: Length.si(depth) } } : {}),
-        ...(fastener.kind === "screw" ? {} : { behind: height }),
-      },
-      pieceNamed(plan, layout.id),
-    ),
-  ];
+  const group: FastenerGroup = {
+    ...{ holds: id, why: "stiffener", fastener, at, count: at.length, metal: 0 },
+    pitch: Length.si(Math.max(...rows.map(({ pitch }) => pitch))),
+    ...(bites ? { into: { density, depth: Length.si(depth) } } : {}),
+    ...(fastener.kind === "screw" ? {} : { behind: height }),
+  };
+  return [on.face ? fasten(group, pieceNamed(plan, on.id)) : fastenBare(group, on)];
 }
 
 function placeIn({ left, bottom, width, height, along }: StiffenedZone, place: number): Point2<Length> {

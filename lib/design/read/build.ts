@@ -15,6 +15,7 @@ import {
   partly,
   preset,
   value,
+  yesOrNo,
 } from "./form.js";
 
 const positive = { above: 0 };
@@ -49,6 +50,12 @@ export const extrusionFields = {
   endDistance: needed("end distance", Length, "From the bar's end to the first rivet.", positive),
   setBack: needed("set back", Length, "Cut off at each end, to make room for a corner.", zeroOrMore),
   ends: preset("ends", choice("ends", ["square", "mitred"]), "square", "How its ends are cut."),
+  stagger: preset(
+    "stagger",
+    yesOrNo,
+    false,
+    "Whether the rivets of one leg stand half a pitch off those of the other, so that they pass inside the corner.",
+  ),
 };
 
 /** An extrusion riveted along an edge. */

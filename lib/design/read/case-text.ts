@@ -31,6 +31,7 @@ export function readCaseText(text: string, file: string): CaseText {
     logLevel: "error",
   });
   const parsed = [...before, ...faultsOfParsing(document, text)];
+  if (parsed.length === 0) joinDecimals(document.contents, text);
   const plain = parsed.length > 0 ? undefined : contentOf(document, text);
   const faults = plain && "at" in plain ? [plain] : parsed;
   const rowAt = (at: number): number => text.slice(0, at).split("\n").length;
@@ -55,6 +56,28 @@ export function readCaseText(text: string, file: string): CaseText {
     has: (path) => steps(path).length === path.length,
   };
 }
+
+/**
+ * Puts together what a decimal comma took apart in a block on one line: `{ mass: 18,5 kg }` has a mass of 18 and a word
+ * "5 kg" without a value. It becomes the text "18,5 kg", which no number is, so that one problem tells it.
+ */
+function joinDecimals(node: Node | null, text: string): void {
+  if (isSeq(node)) for (const item of node.items) joinDecimals(item as Node, text);
+  if (!isMap(node)) return;
+  const pairs = node.items as Pair<Node, Node | null>[];
+  for (const { value } of pairs) joinDecimals(value, text);
+  for (let i = pairs.length - 1; i > 0; i--) {
+    const [before, { key, value }] = [pairs[i - 1]?.value, pairs[i] as Pair<Node, Node | null>];
+    const apart = isScalar(before) && before.range && key.range ? [before.range[1], key.range[0]] : undefined;
+    if (!apart || text.slice(...apart) !== "," || (isScalar(value) && value.source)) continue;
+    const whole = `${textOf(before)},${keyText(key)}`;
+    if (!decimalComma.test(whole)) continue;
+    Object.assign(before as object, { value: whole, source: whole });
+    node.items.splice(i, 1);
+  }
+}
+
+const decimalComma = /^-?\d+,\d+(\s.*)?$/;
 
 interface Step {
   /** Absent in a list. */

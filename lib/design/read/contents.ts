@@ -22,6 +22,7 @@ import {
   blockByWord,
   byName,
   type Form,
+  listOfForm,
   mapped,
   needed,
   optional,
@@ -29,6 +30,7 @@ import {
   type ReadOf,
   threeLengths,
   twoLengths,
+  value,
   yesNoOr,
   yesOrNo,
 } from "./form.js";
@@ -66,6 +68,11 @@ const shelfFields = {
   ),
   sliding: needed("sliding", yesOrNo, "Whether it slides out."),
   joint: needed("joint", block(jointFields), "The fasteners that hold it to the case."),
+  restsOn: optional(
+    "rests on",
+    listOfForm(value(Name), "names of ledges or cleats among the stiffeners"),
+    "The ledges that bear it, of the same section; its joint then only keeps it from moving.",
+  ),
   bracket: optional(
     "bracket",
     Length,

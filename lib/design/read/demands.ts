@@ -9,6 +9,7 @@ import {
   Force,
   type Kind,
   Length,
+  Mass,
   Money,
   money,
   Name,
@@ -57,6 +58,12 @@ const demandFields = {
   ),
   climate: needed("climate", choice("climate", ["dry", "damp"]), "Air that a loaded shelf creeps in."),
   push: needed("push", Force, "Sideways push at the top edge.", positive),
+  storedUnder: optional(
+    "stored under",
+    Mass,
+    "What stands on each top in storage, for months and spread over it.",
+    zeroOrMore,
+  ),
   topBears: optional(
     "top bears",
     choice("what somebody may do on a top", ["stands", "kneels", "sits"]),
@@ -85,12 +92,26 @@ const lashingFields = {
     choice("origin of the friction", ["tilt test", "pull", "table"]),
     "How that friction was found; of the tangent of a tilt test 0.925 counts.",
   ),
+  strapWidth: optional("strap width", Length, "Width of a strap; 25 mm where nobody says.", positive),
   standsOn: optional(
     "stands on",
     choice("what it stands on", ["wheels", "blocks"]),
     "Blocks under its lower edges, as high as its casters, take it off its wheels; friction is then theirs.",
   ),
 };
+
+const sprayFields = {
+  time: needed("time", Time, "How long it was sprayed.", { above: 0, example: "6 min" }),
+  water: needed(
+    "water",
+    Mass,
+    "Water that was wiped up inside afterwards, weighed in the cloth.",
+    zeroOrMore,
+  ),
+};
+
+/** The shut case under a shower head. */
+export interface SprayTest extends BlockOf<typeof sprayFields> {}
 
 /** Straps over the case in its vehicle. */
 export interface Lashing extends BlockOf<typeof lashingFields> {}
@@ -152,6 +173,7 @@ const journeyFields = {
     min: 0,
     example: "10 m/s or 25 mph",
   }),
+  sprayTest: optional("spray test", block(sprayFields), "The shut case under a shower head."),
   slope: optional("slope", Angle, "Slope of the ground where it stands.", slope),
   lashing: optional("lashing", block(lashingFields), "Straps over the case in its vehicle."),
 };

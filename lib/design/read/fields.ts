@@ -48,7 +48,9 @@ export function field<T>(kind: Kind<T>, rules: FieldRules = {}): z.ZodType<T> {
 /** A decimal comma is the likeliest mistake in a number that has one. */
 function withPoint(input: unknown): string | undefined {
   const [, whole, part, rest = ""] = /^\s*(-?\d+),(\d+)(\s.*)?$/.exec(String(input)) ?? [];
-  return whole === undefined ? undefined : `a decimal point: ${whole}.${part}${rest.trimEnd()}`;
+  return whole === undefined
+    ? undefined
+    : `a decimal point where there is a comma; did you mean "${whole}.${part}${rest.trimEnd()}"?`;
 }
 
 function within(measured: number | undefined, { min, max, above }: FieldRules): boolean {
@@ -60,7 +62,8 @@ function within(measured: number | undefined, { min, max, above }: FieldRules): 
   );
 }
 
-function boundsInWords<T>(kind: Kind<T>, { min, max, above }: FieldRules): string[] {
+/** The bounds of a value, each in words. */
+export function boundsInWords<T>(kind: Kind<T>, { min, max, above }: FieldRules): string[] {
   const show = (bound: number): string => (bound === 0 ? "0" : (kind.showMeasure?.(bound) ?? String(bound)));
   return [
     above === undefined ? "" : `above ${show(above)}`,
@@ -134,7 +137,11 @@ export function lengths(
   what: string,
 ): z.ZodType<Length[]> {
   const expected = `a list of ${count} lengths: ${what}`;
-  return z.array(field(kind, rules), { error: expected }).length(count, expected);
+  const counted = (input: unknown): string =>
+    Array.isArray(input) && input.length > count
+      ? `${expected}; this one has ${input.length}, as a comma begins the next length`
+      : expected;
+  return z.array(field(kind, rules), { error: expected }).length(count, { error: (is) => counted(is.input) });
 }
 
 /** A list of things. */

@@ -6,6 +6,7 @@ import { z } from "zod";
 import { type Kind, Length, Money } from "../../quantity/index.js";
 import {
   block as blockOf,
+  boundsInWords,
   type FieldRules,
   type FileUnits,
   field,
@@ -22,6 +23,10 @@ export interface Form<T> {
   readonly schema: (units: FileUnits) => z.ZodType<T>;
   /** The fields of a block; absent for a value, a list and a block of names. */
   readonly fields?: Fields;
+  /** What each item is, of a list or a block of names. */
+  readonly item?: Form<unknown>;
+  /** What may stand there, in words, of a value. */
+  readonly expected?: string;
 }
 
 /** One field of a block. */
@@ -59,7 +64,10 @@ export type ReadOf<Any> = Any extends Form<infer T> ? T : never;
 
 /** A value of a kind; a bare length or amount is in the unit or the currency of the file. */
 export function value<T>(kind: Kind<T>, rules: FieldRules = {}): Form<T> {
-  return { schema: (units) => field(inFile(kind, units), rules) };
+  return {
+    schema: (units) => field(inFile(kind, units), rules),
+    expected: [kind.expected, ...boundsInWords(kind, rules)].join(", "),
+  };
 }
 
 /** A kind as it stands in a file; lengths and money may be bare numbers there. */
@@ -72,7 +80,10 @@ function inFile<T>(kind: Kind<T>, units: FileUnits): Kind<T> {
 }
 
 /** True or false. */
-export const yesOrNo: Form<boolean> = { schema: () => z.boolean({ error: "true or false" }) };
+export const yesOrNo: Form<boolean> = {
+  expected: "one of true, false",
+  schema: () => z.boolean({ error: "true or false" }),
+};
 
 /** Whether something is turned by a quarter: yes or no, or by how many degrees. */
 export const quarterTurn: Form<boolean> = {
@@ -87,12 +98,15 @@ export const quarterTurn: Form<boolean> = {
 
 /** Two lengths in a list. */
 export function twoLengths(rules: FieldRules, what: string): Form<readonly [Length, Length]> {
-  return { schema: (units) => tuple<readonly [Length, Length]>(2, units, rules, what) };
+  return { schema: (units) => tuple<readonly [Length, Length]>(2, units, rules, what), expected: what };
 }
 
 /** Three lengths in a list. */
 export function threeLengths(rules: FieldRules, what: string): Form<readonly [Length, Length, Length]> {
-  return { schema: (units) => tuple<readonly [Length, Length, Length]>(3, units, rules, what) };
+  return {
+    schema: (units) => tuple<readonly [Length, Length, Length]>(3, units, rules, what),
+    expected: what,
+  };
 }
 
 function tuple<Lengths extends readonly Length[]>(
@@ -106,7 +120,7 @@ function tuple<Lengths extends readonly Length[]>(
 
 /** A list of at least one thing. */
 export function listOfForm<T>(item: Form<T>, what: string): Form<readonly T[]> {
-  return { schema: (units) => list(item.schema(units), what) };
+  return { schema: (units) => list(item.schema(units), what), item };
 }
 
 /** A block of names, each with what it names, in the order of the file. */
@@ -116,6 +130,7 @@ export function byName<T, Whole = T & { readonly name: string }>(
   whole: (name: string, one: T) => Whole = (name, one) => ({ name, ...one }) as Whole,
 ): Form<readonly Whole[]> {
   return {
+    item,
     schema: (units) =>
       named(item.schema(units), example).transform((all) => all.map(([name, one]) => whole(name, one))),
   };

@@ -4,12 +4,22 @@ import { didYouMean, nearestWord, type RawProblem } from "../../problem.js";
 import { choice, Name } from "../../quantity/index.js";
 import type { Case, CaseBody, LeftOut, Section } from "../case.js";
 import { buildForm } from "./build.js";
-import { type CaseText, readCaseText } from "./case-text.js";
+import { type CasePath, type CaseText, readCaseText } from "./case-text.js";
 import { contentsForm, shelvesForm } from "./contents.js";
 import { businessForm, demandsForm, journeyForm, noBusiness, noJourney } from "./demands.js";
 import { drawersForm } from "./drawers.js";
 import type { FileUnits } from "./fields.js";
-import { type BlockOf, block, type Form, needed, optional, preset, yesOrNo } from "./form.js";
+import {
+  type BlockOf,
+  block,
+  type Form,
+  listOfForm,
+  needed,
+  optional,
+  preset,
+  value,
+  yesOrNo,
+} from "./form.js";
 import { hardwareForm } from "./hardware.js";
 import { completeSection, sectionsForm } from "./sections.js";
 import { servicesForm } from "./services.js";
@@ -23,6 +33,8 @@ export interface ReadCase {
   readonly body?: CaseBody;
   /** Names that are written, but could not be read. */
   readonly hidden: HiddenNames;
+  /** Paths of the blocks that names were not read from. */
+  readonly unread: readonly CasePath[];
   /** The currency of the file, where it is one. */
   readonly currency: string | undefined;
   /** The unit that bare lengths were read in; absent where the text could not be read at all. */
@@ -54,7 +66,7 @@ const nothingHidden: HiddenNames = { sections: new Set(), shelves: new Set() };
  */
 export function readCase(text: string, file: string, length?: FileUnits["length"]): ReadCase {
   const written = readCaseText(text, file);
-  const none = { written, hidden: nothingHidden, currency: undefined, length: undefined };
+  const none = { written, hidden: nothingHidden, unread: [], currency: undefined, length: undefined };
   if (written.problems.length > 0) return { ...none, problems: written.problems };
   const own = unitsOf(written.content);
   const units = { ...own, length: length ?? own.length };
@@ -113,7 +125,7 @@ const bodyFields = {
 };
 
 /** Every block of a case file. */
-const caseForm = block({
+export const caseForm = block({
   name: needed("case", Name, "Its name, shown on every page."),
   invented: preset("invented", yesOrNo, false, "True for a made-up scenario; pages say so."),
   purpose: needed("purpose", Name, "What the case is for, in the builder's words."),
@@ -138,6 +150,12 @@ const caseForm = block({
     "business",
     businessForm,
     "What it must earn; nobody asks of money where it is left out.",
+  ),
+  keep: preset(
+    "keep",
+    listOfForm(value(Name), 'places such as "upper.front" that no proposed change may move'),
+    [],
+    "What must not move while changes are looked for: places of this file, and names of tables.",
   ),
 });
 
@@ -187,8 +205,9 @@ function bodyOf(
   content: unknown,
   issues: readonly z.core.$ZodIssue[],
   units: FileUnits,
-): { readonly body?: CaseBody; readonly hidden: HiddenNames } {
-  const none = { hidden: nothingHidden };
+): Pick<ReadCase, "body" | "hidden" | "unread"> {
+  const all = ["build", ...blocksOfNames].map((block) => [block]);
+  const none = { hidden: nothingHidden, unread: all };
   if (!isRecord(content) || issues.some(({ code }) => code === "invalid_key")) return none;
   const { units: shown = "metric", build, sections } = content;
   const { hardware = {}, shelves = {}, drawers = {}, stiffeners = {}, contents = {} } = content;
@@ -213,7 +232,9 @@ function bodyOf(
   }
   const read = bodySchema(units).safeParse(given);
   const hidden = { sections: hiddenIn("sections"), shelves: hiddenIn("shelves") };
-  return read.success ? { body: read.data, hidden } : { hidden };
+  if (!read.success) return { hidden, unread: all };
+  const unread = blocksOfNames.flatMap((block) => [...hiddenIn(block)].map((name) => [block, name]));
+  return { body: read.data, hidden, unread };
 }
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
@@ -250,7 +271,6 @@ function wordsIn(oneOf: string): string[] {
 
 /** What an unknown word should have been. */
 function wordExpected(word: string, oneOf: string): string {
-  if (/^\d+$/.test(word)) return `a decimal point before ${word}, not a comma: a comma begins the next word`;
   if (word === "<<") return "the words themselves: a block cannot be merged into another";
   return `${oneOf}${didYouMean(word, wordsIn(oneOf))}`;
 }

@@ -61,6 +61,13 @@ const sectionFields = {
     buildForm,
     "What its panels and edges are made of, where it differs from the case.",
   ),
+  standsOff: preset(
+    "stands off",
+    Length,
+    Length.si(0),
+    "How far it stands above the section below, on the metal of both.",
+    { min: 0, reach: 0.1 },
+  ),
   panels: preset(
     "panels",
     partsForm(faces, () => noneOr(panelForm)),
@@ -89,7 +96,7 @@ export type Complain = (path: readonly string[], expected: string) => void;
 
 /** A section complete: what it does not say itself comes from its build, then from the case's. */
 export function completeSection(written: WrittenSection, caseBuild: Build, complain: Complain): Section {
-  const { name, inside, panels, edges } = written;
+  const { name, inside, standsOff, panels, edges } = written;
   const build = layBuild(caseBuild, written.build ?? {});
   const here = ["sections", name];
   if (faces.every((face) => panels[face] === "none"))
@@ -97,6 +104,7 @@ export function completeSection(written: WrittenSection, caseBuild: Build, compl
   return {
     name,
     inside,
+    ...(standsOff > 0 ? { standsOff } : {}),
     panels: byPart(faces, (face) => {
       const own = panels[face] ?? {};
       if (own === "none") return undefined;
@@ -207,7 +215,7 @@ function completeJoint(
 ): EdgeJoint | undefined {
   const { joint } = words;
   if (joint === undefined) return undefined;
-  const { bar: _bar, rivet: _rivet, ends: _ends, ...given } = words;
+  const { bar: _bar, rivet: _rivet, ends: _ends, stagger: _stagger, ...given } = words;
   const held = joint === "cleat" || joint === "corner block";
   const fixed = held && !given.adhesive && !given.screw;
   if (fixed) lacking("adhesive", `an adhesive, a screw or both with "joint: ${joint}"`);

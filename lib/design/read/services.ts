@@ -65,6 +65,12 @@ const mainsFields = {
   breaker: needed("breaker", Current, "Current at which the breaker of the circuit trips.", positive),
   gauge: needed("cable gauge", Count, "Gauge of the cable, American.", { max: 40 }),
   length: needed("cable length", Length, "Length of the cable, one way.", positive),
+  residual: optional(
+    "residual current",
+    Current,
+    "Current to earth at which its breaker trips: 6 mA on a ground-fault interrupter, 30 mA on a residual-current device.",
+    positive,
+  ),
   powerFactor: preset(
     "power factor",
     Ratio,

@@ -1,6 +1,6 @@
-/** Stiffeners of panels as the case file says them: battens, ribs, ledges, doublers, frames round openings. */
-import { choice, Length, Name } from "../../quantity/index.js";
-import { type Face, panelCorners } from "../place.js";
+/** Stiffeners of panels, leaves and shelves as the case file says them: battens, ribs, ledges, doublers, frames round openings. */
+import { choice, type Kind, Length, Name } from "../../quantity/index.js";
+import { type Face, faces, panelCorners } from "../place.js";
 import {
   type BlockOf,
   block,
@@ -13,7 +13,33 @@ import {
   preset,
   yesOrNo,
 } from "./form.js";
-import { sectionFace } from "./hardware.js";
+
+/** A panel, a leaf or a shelf of a section, by their names. */
+export interface StiffenedPlace {
+  /** The section that it is in. */
+  readonly section: string;
+  /** The face that its panel is, or is in; absent for a shelf. */
+  readonly face?: Face;
+  /** The opening of a leaf, and where several share it the leaf's own name after a dot; absent for a panel. */
+  readonly leaf?: string;
+  /** The name of a shelf; absent for a panel or a leaf. */
+  readonly shelf?: string;
+}
+
+const stiffenedPlace: Kind<StiffenedPlace> = {
+  name: "panel, leaf or shelf",
+  expected: `a panel such as "lower.front" (faces: ${faces.join(", ")}), a leaf in it such as "lower.front.door", or a shelf such as "lower.shelf.board"`,
+  read: (text) => {
+    const [section = "", word, ...rest] = String(text).split(".");
+    const face = faces.find((candidate) => candidate === word);
+    const [first, ...more] = rest;
+    if (section && word === "shelf" && first && more.length === 0) return { section, shelf: first };
+    if (!section || !face || rest.length > 2) throw new RangeError(`not a piece: ${String(text)}`);
+    return rest.length > 0 ? { section, face, leaf: rest.join(".") } : { section, face };
+  },
+  show: ({ section, face, leaf, shelf }) =>
+    [section, face ?? "shelf", leaf ?? shelf].filter((word) => word !== undefined).join("."),
+};
 
 const positive = { above: 0 };
 const zeroOrMore = { min: 0 };
@@ -22,7 +48,7 @@ const zeroOrMore = { min: 0 };
 const kinds = choice("kind", ["batten", "rib", "ledge", "cleat", "doubler", "frame"]);
 
 const stiffenerFields = {
-  on: needed("on", sectionFace, "The panel it is on."),
+  on: needed("on", stiffenedPlace, "The panel, the leaf in a panel, or the shelf that it is on."),
   kind: preset("kind", kinds, "batten", "What it is called."),
   strip: optional("strip", Name, "A name of strip-stock.csv; or a sheet."),
   sheet: optional("sheet", Name, "A name of sheet-stock.csv; or a strip."),
@@ -48,7 +74,7 @@ const stiffenerFields = {
     "side",
     choice("side", ["inside", "outside"]),
     "inside",
-    "The side of the panel that it is on.",
+    "The side of the panel that it is on; of a shelf its inside is below and its outside above.",
   ),
   adhesive: optional("adhesive", Name, "A name of adhesives.csv."),
   fastener: optional("fastener", Name, "A name of fasteners.csv: a row through the panel along its middle."),
@@ -56,14 +82,10 @@ const stiffenerFields = {
   endDistance: optional("end distance", Length, "From its end to the first fastener.", positive),
 };
 
-/** A piece of wood on a panel that makes it stiffer, or that something rests on. */
-export interface Stiffener extends Omit<BlockOf<typeof stiffenerFields>, "on"> {
+/** A piece of wood on a panel, a leaf or a shelf that makes it stiffer, or that something rests on. */
+export interface Stiffener extends Omit<BlockOf<typeof stiffenerFields>, "on">, StiffenedPlace {
   /** What the builder calls it. */
   readonly name: string;
-  /** The section of its panel. */
-  readonly section: string;
-  /** The face that its panel is. */
-  readonly face: Face;
 }
 
 type Written = BlockOf<typeof stiffenerFields>;

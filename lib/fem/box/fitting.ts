@@ -173,6 +173,23 @@ export function fittingMotion({ dofs, motion }: Fitting, displacement: Float64Ar
   return result;
 }
 
+/** What pulls at a fitting, as its fasteners share it out. */
+export interface Pull {
+  /** Degrees of freedom of the box. */
+  readonly dofs: Int32Array;
+  /** The force on each, N or N m. */
+  readonly forces: Float64Array;
+}
+
+/** What a force at a fitting along x, y, z, N, and a moment about them, N m, share out to its fasteners. */
+export function pullOn({ dofs, motion }: Fitting, force: BoxSpot, moment: BoxSpot = [0, 0, 0]): Pull {
+  const forces = new Float64Array(dofs.length);
+  [...force, ...moment].forEach((share, row) => {
+    for (let i = 0; i < dofs.length; i++) addTo(forces, i, share * entry(motion, row * dofs.length + i));
+  });
+  return { dofs, forces };
+}
+
 /**
  * Adds to the forces on a box what a force on a fitting shares out to its fasteners.
  *
@@ -181,15 +198,13 @@ export function fittingMotion({ dofs, motion }: Fitting, displacement: Float64Ar
  * @param force along x, y, z, N
  * @param moment about x, y, z, N m
  */
-export function pullAt(
-  load: Float64Array,
-  { dofs, motion }: Fitting,
-  force: BoxSpot,
-  moment: BoxSpot = [0, 0, 0],
-): void {
-  const wrench = [...force, ...moment];
+export function pullAt(load: Float64Array, fitting: Fitting, force: BoxSpot, moment?: BoxSpot): void {
+  addPull(load, pullOn(fitting, force, moment));
+}
+
+/** Adds a pull to the forces on all degrees of freedom of its box. */
+export function addPull(load: Float64Array, { dofs, forces }: Pull): void {
   dofs.forEach((dof, i) => {
-    for (let row = 0; row < spaceDofs; row++)
-      addTo(load, dof, entry(wrench, row) * entry(motion, row * dofs.length + i));
+    addTo(load, dof, entry(forces, i));
   });
 }

@@ -5,16 +5,16 @@
  * those that only push or only pull left out where they would do the other.
  */
 
-import { at as entry } from "../../algebra/lists.js";
+import { at as entry, sumOf } from "../../algebra/lists.js";
 import { axes, crossProduct, difference, unitVector, vector3 } from "../../algebra/matrix3.js";
 import { keptByContent } from "../../kept/index.js";
 import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
-import { type Factors, factorPieces, UnconstrainedDof } from "../solve/index.js";
+import { type Factors, factorPieces, type HalfMoved, UnconstrainedDof, workOn } from "../solve/index.js";
 import type { BoxProblem, BoxSpot } from "./box-problem.js";
 import { boxStructure } from "./box-structure.js";
-import { type Fitting, fittingMotion, pullAt } from "./fitting.js";
-import { keepMoved, movedByPulls, movedOnce } from "./kept-movements.js";
+import { type Fitting, type Pull, pullOn } from "./fitting.js";
+import { halfOnce, halvesOfPulls, keepHalves } from "./kept-movements.js";
 import { type BoxStructure, distance, piecesOf, unconstrainedMessage } from "./meshed-box.js";
 
 /** One end of a spring: a fitting of a part. */
@@ -59,12 +59,12 @@ export interface PreparedLink {
   readonly ends: readonly PreparedEnd[];
 }
 
-/** How a part moves when a force of 1 pulls at an end of a spring, towards +`along` at `to`, against it at `from`. */
+/** An end of a spring where a force of 1 pulls at a part, towards +`along` at `to`, against it at `from`. */
 export interface PreparedEnd extends LinkEnd {
   /** 1 at `to`, -1 at `from`. */
   readonly sign: 1 | -1;
-  /** How all degrees of freedom of the part move, m and rad. */
-  readonly displacement: Float64Array;
+  /** That force, half solved. */
+  readonly half: HalfMoved;
   /** Its share in the rigid movements of the part. */
   readonly rigid: readonly number[];
 }
@@ -81,19 +81,19 @@ const touching = 1e-4;
  */
 export function joinedParts(parts: readonly FreePart[], links: readonly Link[]): JoinedParts {
   const ends = links.map((link) => endsOf(parts, link));
-  const moved = parts.map((part, number) => {
+  const halves = parts.map(({ factors }, number) => {
     const pulls = links.flatMap((link, i) =>
       entry(ends, i)
         .filter((end) => end.part === number)
-        .map((end) => pullOf(part, end, link.along)),
+        .map((end) => pullOf(end, link.along)),
     );
-    return movedByPulls(part.factors, pulls).values();
+    return halvesOfPulls(factors, pulls).values();
   });
   const prepared = links.map((link, i) => ({
     link,
     ends: entry(ends, i).map((end): PreparedEnd => {
       const rigid = rigidRow(end.fitting.at, link.along).map((share) => end.sign * share);
-      return { ...end, displacement: entry(moved, end.part).next().value!, rigid };
+      return { ...end, half: entry(halves, end.part).next().value!, rigid };
     }),
   }));
   return { parts, links: prepared, give: giveTable(prepared) };
@@ -102,13 +102,11 @@ export function joinedParts(parts: readonly FreePart[], links: readonly Link[]):
 function giveTable(links: readonly PreparedLink[]): JoinedParts["give"] {
   const size = links.length;
   const table = new Float64Array(size * size);
-  links.forEach(({ ends: pulled }, j) => {
+  links.forEach(({ ends }, j) => {
     for (let i = j; i < size; i++) {
-      const { link, ends } = entry(links, i);
-      const value = pulled.reduce((sum, { part, displacement }) => {
-        const own = ends.filter((end) => end.part === part);
-        return sum + stretchOf({ link, ends: own }, () => displacement);
-      }, 0);
+      const value = sumOf(ends, ({ part, half }) =>
+        stretchUnder(entry(links, i), (other) => (other === part ? half : undefined)),
+      );
       table[i * size + j] = value;
       table[j * size + i] = value;
     }
@@ -117,7 +115,7 @@ function giveTable(links: readonly PreparedLink[]): JoinedParts["give"] {
 }
 
 /** An end of a spring with the sense in which it pulls. */
-export type SignedEnd = LinkEnd & Pick<PreparedEnd, "sign">;
+type SignedEnd = LinkEnd & Pick<PreparedEnd, "sign">;
 
 /** @throws Refusal that names the spring when its stiffness is nothing or its ends do not touch */
 function endsOf(parts: readonly FreePart[], { name, from, to, stiffness }: Link): readonly SignedEnd[] {
@@ -133,10 +131,8 @@ function endsOf(parts: readonly FreePart[], { name, from, to, stiffness }: Link)
   return ends;
 }
 
-function pullOf({ structure }: FreePart, { fitting, sign }: SignedEnd, along: BoxSpot): Float64Array {
-  const load = new Float64Array(spaceDofs * structure.nodes.length);
-  pullAt(load, fitting, [sign * along[0], sign * along[1], sign * along[2]]);
-  return load;
+function pullOf({ fitting, sign }: SignedEnd, along: BoxSpot): Pull {
+  return pullOn(fitting, [sign * along[0], sign * along[1], sign * along[2]]);
 }
 
 /** Where the end of a spring lies among the parts. */
@@ -145,15 +141,15 @@ export function placeOfEnd(parts: readonly FreePart[], { part, fitting }: LinkEn
   return vector3((axis) => fitting.at[axis] + at[axis]);
 }
 
-/** How much longer a spring gets as its ends move. */
-export function stretchOf(
-  { link, ends }: Pick<PreparedLink, "link"> & { readonly ends: readonly SignedEnd[] },
-  moved: (part: number) => Float64Array,
+/** How much longer a spring gets under loads on its parts, half solved; a part without one stands still. */
+export function stretchUnder(
+  { ends }: Pick<PreparedLink, "ends">,
+  loadOn: (part: number) => HalfMoved | undefined,
 ): number {
-  return ends.reduce((sum, { part, fitting, sign }) => {
-    const motion = fittingMotion(fitting, moved(part));
-    return sum + sign * link.along.reduce((way, share, axis) => way + share * entry(motion, axis), 0);
-  }, 0);
+  return sumOf(ends, ({ part, half }) => {
+    const load = loadOn(part);
+    return load ? workOn(half, load) : 0;
+  });
 }
 
 /** A box, factored while three of its nodes stand still: forces in balance leave nothing on those. */
@@ -198,14 +194,14 @@ const mostParts = 24;
 export const freeBox: (box: { readonly problem: BoxProblem; readonly size: number }) => FreePart =
   keptByContent(mostParts, ({ problem, size }) => freePart(boxStructure(problem, size), [0, 0, 0]));
 
-/** Movement under forces, up to a rigid movement of the part. */
-export function movedFree({ factors }: FreePart, load: Float64Array): Float64Array {
-  return movedOnce(factors, load);
+/** A load on a part, half solved. */
+export function halfMoved({ factors }: FreePart, load: Float64Array): HalfMoved {
+  return halfOnce(factors, load);
 }
 
 /** Gets ready to move a part under several loads, one after another; they are worked out together. */
 export function prepareMoves({ factors }: FreePart, loads: readonly Float64Array[]): void {
-  keepMoved(factors, loads);
+  keepHalves(factors, loads);
 }
 
 /** How a place moves along an axis when its body moves by 1 along x, y, z or turns by 1 about them at 0, 0, 0. */

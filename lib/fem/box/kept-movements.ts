@@ -1,67 +1,80 @@
-/** How a factored box moved under the loads that were asked for last: an edit leaves most of them as they were. */
+/** Loads on a factored box, half solved, that were asked for last: an edit leaves most of them as they were. */
 import { at } from "../../algebra/lists.js";
-import { displacementsUnder, displacementsUnderMany, type Factors } from "../solve/index.js";
+import { type Factors, type HalfMoved, halvesUnder } from "../solve/index.js";
+import { addPull, type Pull } from "./fitting.js";
 
 /** What was asked for last of one box. */
-interface KeptMovements {
-  /** Of single loads, the last asked for first. */
-  readonly single: KeptMovement[];
-  /** Of the pulls of all springs at it. */
-  pulls?: {
-    /** The pulls, in the order of the springs. */
-    readonly loads: readonly Float64Array[];
-    /** How the box moves under each. */
-    readonly moved: readonly Float64Array[];
-  };
+interface KeptHalves {
+  /** Of whole loads, the last asked for first. */
+  readonly loads: { readonly load: Float64Array; readonly half: HalfMoved }[];
+  /** Of pulls at fittings, under what they push and where, the last asked for last. */
+  readonly pulls: Map<string, HalfMoved>;
 }
 
-/** A load and what it does. */
-interface KeptMovement {
-  /** Forces on the degrees of freedom of the box. */
-  readonly load: Float64Array;
-  /** Its degrees of freedom under them. */
-  readonly moved: Float64Array;
-}
-
-const keptMovements = new WeakMap<Factors, KeptMovements>();
+const keptHalves = new WeakMap<Factors, KeptHalves>();
 
 /** Loads kept for a box: those of all load cases, and a pressure on each of its faces. */
 const mostLoads = 24;
+/** Pulls kept for a box: those of all its springs, and of some that stood elsewhere before. */
+const mostPulls = 600;
 
-function keptOf(factors: Factors): KeptMovements {
-  const kept = keptMovements.get(factors) ?? { single: [] };
-  keptMovements.set(factors, kept);
+function keptOf(factors: Factors): KeptHalves {
+  const kept = keptHalves.get(factors) ?? { loads: [], pulls: new Map() };
+  keptHalves.set(factors, kept);
   return kept;
 }
 
-/** Movement under one load. Nobody may change what it returns. */
-export function movedOnce(factors: Factors, load: Float64Array): Float64Array {
-  const { single } = keptOf(factors);
-  const place = single.findIndex((one) => sameLoad(one.load, load));
-  const [known] = place < 0 ? [] : single.splice(place, 1);
-  const found = known ?? { load: load.slice(), moved: displacementsUnder(factors, load) };
-  single.unshift(found);
-  single.splice(mostLoads);
-  return found.moved;
+/** One load, half solved. */
+export function halfOnce(factors: Factors, load: Float64Array): HalfMoved {
+  const { loads } = keptOf(factors);
+  const place = loads.findIndex((one) => sameLoad(one.load, load));
+  const [known] = place < 0 ? [] : loads.splice(place, 1);
+  const found = known ?? { load: load.slice(), half: at(halvesUnder(factors, [load]), 0) };
+  loads.unshift(found);
+  loads.splice(mostLoads);
+  return found.half;
 }
 
-/** Works out movements under several loads together, which takes less time, and keeps them for `movedOnce`. */
-export function keepMoved(factors: Factors, loads: readonly Float64Array[]): void {
-  const { single } = keptOf(factors);
-  const fresh = loads.filter((load) => !single.some((one) => sameLoad(one.load, load)));
-  displacementsUnderMany(factors, fresh).forEach((moved, i) => {
-    single.unshift({ load: at(fresh, i).slice(), moved });
+/** Half solves several loads together, which takes less time, and keeps them for `halfOnce`. */
+export function keepHalves(factors: Factors, loads: readonly Float64Array[]): void {
+  const kept = keptOf(factors).loads;
+  const fresh = loads.filter((load) => !kept.some((one) => sameLoad(one.load, load)));
+  halvesUnder(factors, fresh).forEach((half, i) => {
+    kept.unshift({ load: at(fresh, i).slice(), half });
   });
-  single.splice(mostLoads);
+  kept.splice(mostLoads);
 }
 
-/** Movements under the pulls of all springs at a box. Nobody may change what it returns. */
-export function movedByPulls(factors: Factors, loads: readonly Float64Array[]): readonly Float64Array[] {
-  const kept = keptOf(factors);
-  const known = kept.pulls?.loads;
-  const same = known?.length === loads.length && loads.every((load, i) => sameLoad(at(known, i), load));
-  if (!kept.pulls || !same) kept.pulls = { loads, moved: displacementsUnderMany(factors, loads) };
-  return kept.pulls.moved;
+/** Pulls at a box, half solved: those that are new are worked out together. */
+export function halvesOfPulls(factors: Factors, pulls: readonly Pull[]): readonly HalfMoved[] {
+  const kept = keptOf(factors).pulls;
+  const keys = pulls.map(({ dofs, forces }) => `${dofs};${forces}`);
+  const fresh = new Map(pulls.flatMap((pull, i) => (kept.has(at(keys, i)) ? [] : [[at(keys, i), pull]])));
+  const halves = halvesUnder(
+    factors,
+    [...fresh.values()].map((pull) => loadOf(pull, factors.held.length)),
+  );
+  [...fresh.keys()].forEach((key, i) => {
+    kept.set(key, at(halves, i));
+  });
+  const found = keys.map((key) => {
+    const half = kept.get(key);
+    if (!half) throw new Error("pulls at a box: one was not worked out");
+    kept.delete(key);
+    kept.set(key, half);
+    return half;
+  });
+  for (const key of kept.keys()) {
+    if (kept.size <= Math.max(mostPulls, keys.length)) break;
+    kept.delete(key);
+  }
+  return found;
+}
+
+function loadOf(pull: Pull, size: number): Float64Array {
+  const load = new Float64Array(size);
+  addPull(load, pull);
+  return load;
 }
 
 function sameLoad(one: Float64Array, other: Float64Array): boolean {

@@ -1,6 +1,7 @@
 import { solveSquare } from "../../algebra/linear-systems.js";
 import { add, at as entry, sumOf, under } from "../../algebra/lists.js";
 import { spaceDofs } from "../element/index.js";
+import { type HalfMoved, movedUnder, type ShareOfHalf } from "../solve/index.js";
 import type { BoxSpot } from "./box-problem.js";
 import {
   allSprings,
@@ -11,7 +12,7 @@ import {
   springsIn,
   wrenchOf,
 } from "./contact-statics.js";
-import { type JoinedParts, movedFree, stretchOf } from "./joined-parts.js";
+import { halfMoved, type JoinedParts, stretchUnder } from "./joined-parts.js";
 
 /** Parts under one load case. */
 export interface JoinedAnswer {
@@ -38,12 +39,12 @@ export function movedJoined(
   loads: readonly Float64Array[],
   inUse: InUse = allSprings,
 ): JoinedAnswer {
-  const free = joined.parts.map((part, i) => movedFree(part, entry(loads, i)));
+  const free = joined.parts.map((part, i) => halfMoved(part, entry(loads, i)));
   const springs = springsIn(joined, inUse);
   const load = wrenchOf(joined, loads);
   const { start, carried, tipping } = holdOf(joined, inUse)(load);
   if (tipping) throw new GivesWay(joined, tipping);
-  const gaps = joined.links.map((link) => stretchOf(link, (part) => entry(free, part)));
+  const gaps = joined.links.map((link) => stretchUnder(link, (part) => entry(free, part)));
   return answer(joined, free, atRest(joined, springs, { start, carried, gaps, size: largest(load.gross) }));
 }
 
@@ -86,7 +87,7 @@ function atRest(joined: JoinedParts, springs: readonly number[], task: Task): Ro
       out.add(stops.i);
       continue;
     }
-    const stretches = new Map(springs.map((i) => [i, stretchUnder(joined, i, found)]));
+    const stretches = new Map(springs.map((i) => [i, stretchIn(joined, i, found)]));
     const longest = largest([...stretches.values(), ...gaps]);
     const [back] = [...out]
       .map((i) => ({ i, stretch: under(stretches, i) }))
@@ -181,11 +182,7 @@ function balanced(
 }
 
 /** How much longer a spring of the load case gets. */
-function stretchUnder(
-  { links, give }: JoinedParts,
-  i: number,
-  { active, gaps, forces, rigid }: Round,
-): number {
+function stretchIn({ links, give }: JoinedParts, i: number, { active, gaps, forces, rigid }: Round): number {
   const carried = sumOf(entry(links, i).ends, (end) =>
     sumOf(end.rigid.entries(), ([k, share]) => share * entry(rigid, 6 * end.part + k)),
   );
@@ -194,21 +191,20 @@ function stretchUnder(
 
 function answer(
   { parts, links }: JoinedParts,
-  free: readonly Float64Array[],
+  free: readonly HalfMoved[],
   { active, forces, rigid }: Round,
 ): JoinedAnswer {
-  const displacements = free.map((own) => own.slice());
+  const shares = free.map((half): ShareOfHalf[] => [{ half, share: 1 }]);
   const all = new Array<number>(links.length).fill(0);
   active.forEach((i, k) => {
     const force = entry(forces, k);
     all[i] = force;
-    for (const { part, displacement } of entry(links, i).ends) {
-      const moved = entry(displacements, part);
-      for (let dof = 0; dof < displacement.length; dof++) moved[dof]! -= force * displacement[dof]!;
-    }
+    for (const { part, half } of entry(links, i).ends) entry(shares, part).push({ half, share: -force });
   });
-  parts.forEach(({ structure }, part) => {
-    addRigid(entry(displacements, part), structure.nodes, rigid.subarray(6 * part, 6 * part + 6));
+  const displacements = parts.map(({ structure, factors }, part) => {
+    const moved = movedUnder(factors, entry(shares, part));
+    addRigid(moved, structure.nodes, rigid.subarray(6 * part, 6 * part + 6));
+    return moved;
   });
   return { displacements, forces: all };
 }
@@ -219,9 +215,9 @@ export function addRigid(
   nodes: readonly BoxSpot[],
   rigid: ArrayLike<number>,
 ): void {
+  const [tx = 0, ty = 0, tz = 0, rx = 0, ry = 0, rz = 0] = Array.from(rigid);
   nodes.forEach(([x, y, z], node) => {
     const from = spaceDofs * node;
-    const [tx = 0, ty = 0, tz = 0, rx = 0, ry = 0, rz = 0] = Array.from(rigid);
     [tx + ry * z - rz * y, ty + rz * x - rx * z, tz + rx * y - ry * x, rx, ry, rz].forEach((value, k) => {
       add(displacement, from + k, value);
     });

@@ -31,13 +31,18 @@ export interface Shapes {
 
 /** Shape functions at a place of the square. */
 export function shapesAt(xi: number, eta: number): Shapes {
-  const each = (of: (x: number, y: number) => number): Float64Array =>
-    Float64Array.from(nodePlaces, ([x, y]) => of(x, y));
-  return {
-    value: each((x, y) => lagrange(x, xi) * lagrange(y, eta)),
-    alongXi: each((x, y) => slope(x, xi) * lagrange(y, eta)),
-    alongEta: each((x, y) => lagrange(x, xi) * slope(y, eta)),
+  const shapes = {
+    value: new Float64Array(nodesPerElement),
+    alongXi: new Float64Array(nodesPerElement),
+    alongEta: new Float64Array(nodesPerElement),
   };
+  for (let node = 0; node < nodesPerElement; node++) {
+    const [x, y] = nodePlaces[node]!;
+    shapes.value[node] = lagrange(x, xi) * lagrange(y, eta);
+    shapes.alongXi[node] = slope(x, xi) * lagrange(y, eta);
+    shapes.alongEta[node] = lagrange(x, xi) * slope(y, eta);
+  }
+  return shapes;
 }
 
 /** The parabola that is 1 at its node and 0 at the two others of -1, 0, 1. */

@@ -26,15 +26,36 @@ export function elementCount({ elements }: QuadMesh): number {
   return elements.length / nodesPerElement;
 }
 
-/** Places of an element's nodes. */
-export function elementPlaces(mesh: QuadMesh, element: number): { x: Float64Array; y: Float64Array } {
-  const nodes = elementNodes(mesh, element);
-  const [x, y] = [new Float64Array(nodesPerElement), new Float64Array(nodesPerElement)];
-  for (let i = 0; i < nodesPerElement; i++) {
-    x[i] = mesh.x[nodes[i]!]!;
-    y[i] = mesh.y[nodes[i]!]!;
+/** Places of the nodes of one element; nobody may change them. */
+export interface ElementPlaces {
+  /** m */
+  readonly x: Float64Array;
+  /** m */
+  readonly y: Float64Array;
+}
+
+/** Places of an element's nodes, gathered once a mesh. */
+export function elementPlaces(mesh: QuadMesh, element: number): ElementPlaces {
+  const known = gathered.get(mesh);
+  if (known) return known[element]!;
+  const all = gather(mesh);
+  gathered.set(mesh, all);
+  return all[element]!;
+}
+
+const gathered = new WeakMap<QuadMesh, readonly ElementPlaces[]>();
+
+/** All in one room: a small array of its own for each would cost more than what it holds. */
+function gather({ x, y, elements }: QuadMesh): readonly ElementPlaces[] {
+  const [alongX, alongY] = [new Float64Array(elements.length), new Float64Array(elements.length)];
+  for (let i = 0; i < elements.length; i++) {
+    alongX[i] = x[elements[i]!]!;
+    alongY[i] = y[elements[i]!]!;
   }
-  return { x, y };
+  return Array.from({ length: elements.length / nodesPerElement }, (_, element) => {
+    const [from, to] = [nodesPerElement * element, nodesPerElement * (element + 1)];
+    return { x: alongX.subarray(from, to), y: alongY.subarray(from, to) };
+  });
 }
 
 /** Nodes of an element. */

@@ -2,6 +2,7 @@
 
 import { solveSquare } from "../../algebra/linear-systems.js";
 import { add, at as entry, sumOf } from "../../algebra/lists.js";
+import { memoize } from "../../kept/index.js";
 import type { Point2 } from "../../shape/index.js";
 import {
   dofsPerNode,
@@ -59,13 +60,16 @@ function strainField(panel: BentMesh, sheet: Sheet): StrainField {
   for (let element = 0; element < elementCount(mesh); element++) {
     if (sheets[element] !== sheet) continue;
     const own = elementStrains(panel, element);
-    elementNodes(mesh, element).forEach((node, i) => {
+    const nodes = elementNodes(mesh, element);
+    for (let i = 0; i < nodes.length; i++) {
+      const node = entry(nodes, i);
       add(counts, node, 1);
-      for (const [g, weight] of entry(carried, i).entries())
-        entry(own, g).forEach((strain, kind) => {
-          strains[kinds * node + kind]! += weight * strain;
-        });
-    });
+      for (let g = 0; g < own.length; g++) {
+        const weight = entry(entry(carried, i), g);
+        for (let kind = 0; kind < kinds; kind++)
+          add(strains, kinds * node + kind, weight * entry(entry(own, g), kind));
+      }
+    }
   }
   return {
     sheet,
@@ -74,13 +78,14 @@ function strainField(panel: BentMesh, sheet: Sheet): StrainField {
   };
 }
 
-/** Strains of one element at the four places where they are most exact. */
-function elementStrains({ structure, displacement }: BentMesh, element: number): readonly Strains[] {
-  return places.map((shapes) => {
-    const strains = elementStrainsAt(structure.mesh, element, shapes, displacement);
-    return [...strains(0, 1), ...strains(3, 4)];
-  });
-}
+/** Strains of one element at the four places where they are most exact, worked out once for all who ask. */
+const elementStrains: (panel: BentMesh, element: number) => readonly Strains[] = memoize(
+  ({ structure: { mesh }, displacement }: BentMesh, element: number) =>
+    places.map((shapes): Strains => {
+      const strains = elementStrainsAt(mesh, element, shapes, displacement);
+      return [...strains(0, 1), ...strains(3, 4)];
+    }),
+);
 
 /** Strains at a node. */
 export function strainsAt({ strains }: StrainField, node: number): Strains {

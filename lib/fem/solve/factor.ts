@@ -70,8 +70,10 @@ export function factorPieces(pieces: readonly Piece[], held: Uint8Array): Factor
 
 /** The factors, without what lies above the diagonal. */
 function keepRows({ rows, stride, columns, size }: DenseFront, kept: Float64Array): void {
-  for (let i = 0; i < size; i++)
-    kept.set(rows.subarray(i * stride, i * stride + Math.min(columns, i + 1)), i * columns);
+  for (let i = 0; i < size; i++) {
+    const [from, to, count] = [i * stride, i * columns, Math.min(columns, i + 1)];
+    for (let k = 0; k < count; k++) kept[to + k] = rows[from + k]!;
+  }
 }
 
 /**

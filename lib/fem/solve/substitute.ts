@@ -30,14 +30,25 @@ export interface FactoredFront {
 export function displacementsUnder({ fronts, held }: Factors, load: Float64Array): Float64Array {
   const x = new Float64Array(load.length);
   for (let dof = 0; dof < load.length; dof++) if (!held[dof]) x[dof] = load[dof]!;
-  const own = new Float64Array(fronts.reduce((most, { eliminated }) => Math.max(most, eliminated), 0));
+  const own = new Float64Array(mostEliminated(fronts));
   for (const front of fronts) forwards(front, x, own);
-  for (let i = fronts.length - 1; i >= 0; i--) backwards(fronts[i]!, x, own);
+  substituteBack(fronts, x);
   return x;
 }
 
+/** The most degrees of freedom that a front eliminates. */
+export function mostEliminated(fronts: readonly FactoredFront[]): number {
+  return fronts.reduce((most, { eliminated }) => Math.max(most, eliminated), 0);
+}
+
+/** Turns what substitution forwards left into displacements, in place. */
+export function substituteBack(fronts: readonly FactoredFront[], x: Float64Array): void {
+  const own = new Float64Array(mostEliminated(fronts));
+  for (let i = fronts.length - 1; i >= 0; i--) backwards(fronts[i]!, x, own);
+}
+
 /** Whether nothing lies on what a front eliminates, so that it passes nothing on: most fronts under a load at a place. */
-function isBare({ dofs, eliminated }: FactoredFront, x: Float64Array, abreast: number): boolean {
+export function isBare({ dofs, eliminated }: FactoredFront, x: Float64Array, abreast: number): boolean {
   for (let i = 0; i < eliminated; i++) {
     const at = abreast * dofs[i]!;
     for (let k = 0; k < abreast; k++) if (x[at + k] !== 0) return false;
@@ -79,47 +90,10 @@ function backwards({ dofs, eliminated, rows }: FactoredFront, x: Float64Array, o
 }
 
 /** Loads taken together. */
-const together = 4;
+export const together = 4;
 
-/**
- * Displacements under many loads.
- *
- * @param factors of the structure
- * @param loads one value a degree of freedom each
- * @returns one a load, in order, as `displacementsUnder` gives them
- */
-export function displacementsUnderMany(
-  factors: Factors,
-  loads: readonly Float64Array[],
-): readonly Float64Array[] {
-  const result: Float64Array[] = [];
-  for (let first = 0; first < loads.length; first += together) {
-    const group = loads.slice(first, first + together);
-    if (group.length === 1) result.push(...group.map((load) => displacementsUnder(factors, load)));
-    else result.push(...underFour(factors, group));
-  }
-  return result;
-}
-
-function underFour({ fronts, held }: Factors, loads: readonly Float64Array[]): readonly Float64Array[] {
-  const x = new Float64Array(together * held.length);
-  loads.forEach((load, k) => {
-    for (let dof = 0; dof < held.length; dof++) if (!held[dof]) x[together * dof + k] = load[dof]!;
-  });
-  const most = fronts.reduce((size, { eliminated }) => Math.max(size, eliminated), 0);
-  const own = new Float64Array(together * most);
-  for (const front of fronts) forwardsFour(front, x, own);
-  for (let i = fronts.length - 1; i >= 0; i--) backwardsFour(fronts[i]!, x, own);
-  return loads.map((_, k) => {
-    const moved = new Float64Array(held.length);
-    for (let dof = 0; dof < held.length; dof++) moved[dof] = x[together * dof + k]!;
-    return moved;
-  });
-}
-
-/** As for one load, four sums at a time. */
-function forwardsFour(front: FactoredFront, x: Float64Array, own: Float64Array): void {
-  if (isBare(front, x, together)) return;
+/** As for one load, with four loads side by side: four values a degree of freedom, four sums at a time. */
+export function forwardsFour(front: FactoredFront, x: Float64Array, own: Float64Array): void {
   const { dofs, eliminated, rows } = front;
   for (let i = 0; i < dofs.length; i++) {
     const start = i * eliminated;
@@ -140,27 +114,5 @@ function forwardsFour(front: FactoredFront, x: Float64Array, own: Float64Array):
     x[at + 2] = c * scale;
     x[at + 3] = d * scale;
     if (i < eliminated) for (let load = 0; load < together; load++) own[together * i + load] = x[at + load]!;
-  }
-}
-
-/** As for one load, four at a time. */
-function backwardsFour({ dofs, eliminated, rows }: FactoredFront, x: Float64Array, own: Float64Array): void {
-  for (let k = 0; k < eliminated; k++)
-    for (let load = 0; load < together; load++) own[together * k + load] = x[together * dofs[k]! + load]!;
-  for (let i = dofs.length - 1; i >= 0; i--) {
-    const start = i * eliminated;
-    const end = Math.min(i, eliminated);
-    const at = together * dofs[i]!;
-    if (i < eliminated)
-      for (let load = 0; load < together; load++) x[at + load] = own[together * i + load]! * rows[start + i]!;
-    const [a, b, c, d] = [x[at]!, x[at + 1]!, x[at + 2]!, x[at + 3]!];
-    for (let k = 0; k < end; k++) {
-      const factor = rows[start + k]!;
-      const to = together * k;
-      own[to]! -= factor * a;
-      own[to + 1]! -= factor * b;
-      own[to + 2]! -= factor * c;
-      own[to + 3]! -= factor * d;
-    }
   }
 }

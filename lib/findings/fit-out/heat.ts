@@ -33,7 +33,7 @@ import { type Answer, type Question, question, type Subjects } from "../question
 import { each, eachContentPart, known, measured, says, where } from "../subjects.js";
 
 const heatCaution =
-  "Heat that cannot get out starts fires: no charger or battery in a shut case, a thermal cut-out on whatever may run unwatched, and nothing in front of the vents.";
+  "Heat that cannot get out starts fires. Keep chargers and batteries out of a shut case, and put nothing in front of the vents. Fit a thermal cut-out on whatever may run unwatched.";
 
 const makersLimit = cite("common-practice", "warmest air that the maker allows");
 
@@ -86,7 +86,7 @@ function unlessTooWarm(input: ReviewInput, limit: HeatLimit, answer: () => Answe
   const style = styleOf(input.case);
   return {
     plainNo: true,
-    facts: `The air outside, ${Temperature.show(outside, style)}, is already as warm as the ${name} may work in, ${Temperature.show(hottest, style)}: no vent helps, only a cooler place.`,
+    facts: `The air outside, ${Temperature.show(outside, style)}, is already as warm as the ${name} may work in, ${Temperature.show(hottest, style)}. There no vent helps, only a cooler place.`,
     demand: amount(Temperature, "air outside", outside),
     capacity: amount(Temperature, `warmest air for the ${name}`, hottest),
     because: [],
@@ -108,10 +108,12 @@ export const shade: Question = question({
       const style = styleOf(input.case);
       const inside = Temperature.si(limit.outside + heat.rise);
       const from =
-        heat.from === "log" ? "by your own log" : "reckoned from walls and vents: log it once to be sure";
+        heat.from === "log"
+          ? ", by your own log"
+          : ". That is reckoned from walls and vents: log it once to be sure";
       const soon = tooWarmAfter(heat, limit);
       const facts = [
-        `${Power.show(heat.power, { digits: 3 })} on the mean warm it by ${TemperatureRise.show(heat.rise, { ...style, digits: 2 })} to ${Temperature.show(inside, style)} (${from}); the ${limit.name} may work in ${Temperature.show(limit.hottest, style)}.`,
+        `${Power.show(heat.power, { digits: 3 })} on the mean warm it by ${TemperatureRise.show(heat.rise, { ...style, digits: 2 })} to ${Temperature.show(inside, style)}${from}. The ${limit.name} may work in ${Temperature.show(limit.hottest, style)}.`,
         ...(soon ? [`Switched on cold it is that warm after ${Time.show(soon.value, { digits: 2 })}.`] : []),
       ].join(" ");
       const because = soon ? [...heat.because, soon] : heat.because;
@@ -160,7 +162,7 @@ function lit(input: ReviewInput, section: string, limit: HeatLimit, shining: Sun
   return warmed(limit, {
     heat,
     because: [...falling.because, ...heat.because],
-    facts: `${Irradiance.show(strength)} of sun make a ${facing} facing up to ${Temperature.show(falling.face, style)} hot and send ${Power.show(falling.heat, { digits: 2 })} in: with its loads it gets ${TemperatureRise.show(heat.rise, { ...style, digits: 2 })} warmer than the air, ${Temperature.show(inside, style)}; the ${limit.name} may work in ${Temperature.show(limit.hottest, style)}.`,
+    facts: `${Irradiance.show(strength)} of sun make a ${facing} facing up to ${Temperature.show(falling.face, style)} hot and send ${Power.show(falling.heat, { digits: 2 })} in. With its loads it gets ${TemperatureRise.show(heat.rise, { ...style, digits: 2 })} warmer than the air, ${Temperature.show(inside, style)}. The ${limit.name} may work in ${Temperature.show(limit.hottest, style)}.`,
     remedy: "Shade, a light facing, larger vents or a fan.",
   });
 }
@@ -196,7 +198,7 @@ function aired(input: ReviewInput, cooling: Cooling, limit: HeatLimit): Answer {
   return {
     demand: amount(AirFlow, "air that carries the heat away", needed.value),
     capacity: amount(AirFlow, fan ? "air the fan moves" : "air that warmth drives", through.flow),
-    facts: `Of ${Power.show(power, style)} the walls let out ${Power.show(byWalls, style)} once it is as warm inside as it may get; the rest takes ${AirFlow.show(needed.value, style)} of air ${placeWords(input)}, and ${mover} ${AirFlow.show(through.flow, style)} through the vents.`,
+    facts: `The walls let out ${Power.show(byWalls, style)} of ${Power.show(power, style)} once it is as warm inside as it may get. The rest takes ${AirFlow.show(needed.value, style)} of air ${placeWords(input)}, and ${mover} ${AirFlow.show(through.flow, style)} through the vents.`,
     remedies: [{ words: "Larger vents, further apart, or a fan." }],
     because: [...outdoors.because, needed, ...through.because],
     limit: cite("ashrae", "p. 25.13, eq. 37"),
@@ -246,6 +248,7 @@ export const clearance: Question = question({
       capacity: amount(Length, "free below it", room),
       facts: `${Mass.show(mass, style)} hang over ${Length.show(room, style)} of free way; its label wants ${Length.show(keepClear, style)}.`,
       remedies: [{ words: "A cooler lamp, or what stands under it elsewhere." }],
+      rests: "the places of things in the case file, and the distance on the label",
       because: [],
       limit: cite("iec-60598", "marking, least distance to lit things"),
     };

@@ -182,7 +182,7 @@ export interface Shares {
 export interface PanelUse extends Omit<Compared, "facts"> {
   /** Shear and pull together, as a share of what is allowed. */
   readonly used: number;
-  /** What is done to them: "each far one of 4 fasteners off the back with 2 lbf and shear each with 1 lbf". */
+  /** What is done to them: "each far one of 4 fasteners off the back with 2 lbf. They shear each with 1 lbf". */
   readonly words: string;
 }
 
@@ -205,7 +205,7 @@ export function usedOnPanel(
   return {
     ...summed(used, allowed),
     used,
-    words: `each far one of ${count} fasteners off the ${panel} with ${Force.show(pull.value, style)} and shear each with ${Force.show(shear.value, style)}`,
+    words: `each far one of ${count} fasteners off the ${panel} with ${Force.show(pull.value, style)}. They shear each with ${Force.show(shear.value, style)}`,
     because: [pull, shear, allowed.shear, allowed.pull],
     interval: strengthInterval(strength, (now) => usedBy(input, { shear, pull }, now)),
   };

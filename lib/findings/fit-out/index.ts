@@ -14,6 +14,7 @@ import {
   stripRating,
   voltage,
 } from "./power.js";
+import { outdoorSockets, rain } from "./rain.js";
 import { offPanel } from "./reach.js";
 import { screenEdge, screenGrip } from "./screens.js";
 import { mounts, rattle } from "./shaking.js";
@@ -23,5 +24,19 @@ import { jolts, platformGlue, platformScrews, slides } from "./shelves.js";
 export const fitOutQuestions: readonly Question[] = [
   ...[holds, offPanel, bounces, jolts, slides, platformScrews, platformGlue, rattle, mounts, clearance],
   ...[screenGrip, screenEdge, cables, cablesThrough, plugsThrough],
-  ...[shade, sun, air, battery, batteryFuse, batteryDrop, circuit, voltage, stripRating, sockets, inrush],
+  ...[
+    shade,
+    sun,
+    air,
+    battery,
+    batteryFuse,
+    batteryDrop,
+    circuit,
+    voltage,
+    stripRating,
+    sockets,
+    outdoorSockets,
+    inrush,
+  ],
+  rain,
 ];

@@ -32,9 +32,10 @@ import { type Need, type Question, question, type Subjects } from "../question.j
 import { known, measured, says, where, whole } from "../subjects.js";
 
 const batteryCaution =
-  "A battery gives hundreds of amperes into a dropped spanner, and melts a wire that is too thin for its fuse: a fuse within 7 in (180 mm) of the pole, covered poles, held down, vented if it is lead. Charge it out of the case and watched.";
+  "A battery gives hundreds of amperes into a dropped spanner, and melts a wire that is too thin for its fuse. Set a fuse within a hand's length of the pole, and cover both poles. Hold the battery down, and vent it if it is lead. Charge it out of the case and watched.";
 
-const socketCaution = `${mainsCaution} One plug strip, never one in another, with its rating above all loads together; no heater on it; coil no cable that carries load.`;
+/** Of everything that is plugged in. */
+export const socketCaution: string = `${mainsCaution} One plug strip, never one in another, with its rating above all loads together; no heater on it; coil no cable that carries load.`;
 
 type Mains = NonNullable<ReviewInput["case"]["services"]["mains"]>;
 
@@ -71,7 +72,7 @@ export const battery: Question = question({
     return {
       demand: amount(Time, "must last", given.hours),
       capacity: amount(Time, "lasts, cold and aged", time),
-      facts: `${Power.show(load.value.mean, { digits: 3 })} on the mean draw ${Current.show(line.value.current, { digits: 2 })} from it: new and warm it lasts ${Time.show(line.value.time, hours)}, at ${Temperature.show(coldest, { unit, digits: 2 })} and with ${Ratio.show(age, { unit: "%", digits: 2 })} left by age ${Time.show(time, hours)} of the ${Time.show(given.hours, hours)} wanted.`,
+      facts: `${Power.show(load.value.mean, { digits: 3 })} on the mean draw ${Current.show(line.value.current, { digits: 2 })}, and new and warm it lasts ${Time.show(line.value.time, hours)}. At ${Temperature.show(coldest, { unit, digits: 2 })} and with ${Ratio.show(age, { unit: "%", digits: 2 })} of its capacity left it lasts ${Time.show(time, hours)} of the ${Time.show(given.hours, hours)} wanted.`,
       remedies: [{ words: "A larger battery, fewer hours, or loads switched off between visitors." }],
       because: [load, line, left],
       limit: cite("ieee-485", "temperature correction and ageing factor"),
@@ -158,7 +159,7 @@ export const batteryFuse: Question = question({
       capacity: tooLarge
         ? amount(Current, "largest fuse of that wire", fuse)
         : amount(Current, "the wire carries for hours", carries),
-      facts: `All loads together draw ${amperes(current.value)} from the battery; wire of gauge ${given.gauge} carries ${amperes(carries)} and may stand behind a fuse of ${amperes(fuse)}; the fuse is ${amperes(given.fuse)}.`,
+      facts: `All loads together draw ${amperes(current.value)} from the battery, behind a fuse of ${amperes(given.fuse)}. Wire of gauge ${given.gauge} carries ${amperes(carries)} and may stand behind a fuse of ${amperes(fuse)}.`,
       remedies: [{ words: "A thicker wire, or a smaller fuse that still carries all loads." }],
       because: [load, current, wire],
       limit: cite("cfr-183", "183.425, table 5, and 183.455"),
@@ -314,12 +315,12 @@ export const sockets: Question = question({
   needs: { mains, strip },
   answer: (input, given) => {
     const loads = loadsOf(input);
-    const names = loads.map(({ name }) => name).join(", ");
     return {
       demand: amount(Count, "plugs", loads.length),
       capacity: amount(Count, "sockets of one strip", given.strip.sockets),
-      facts: `${counted(loads.length, "thing draws", "things draw")} power (${names}); the strip has ${counted(given.strip.sockets, "socket", "sockets")}.`,
+      facts: `${counted(loads.length, "thing draws", "things draw")} power, and the strip has ${counted(given.strip.sockets, "socket", "sockets")}.`,
       remedies: [{ words: "A longer strip: one strip plugged into another overloads the first." }],
+      rests: "the things that draw power in the case file, and the sockets counted",
       because: [],
       limit: cite("ul-1363", "strips are not to be plugged into each other"),
     };
@@ -335,7 +336,7 @@ const coldStarts = known(({ case: { contents } }) => {
   const open = loads.filter(({ needs }) => needs.coldStart === undefined).map(({ name }) => name);
   if (open.length > 0)
     return {
-      measure: `the first current of ${open.join(", ")}`,
+      measure: `the first current of ${open.slice(0, 2).join(", ")}${open.length > 2 ? ` and ${open.length - 2} more` : ""}`,
       how: 'read the inrush current off the sheet of each, over its running current, and write "cold start" into its needs: 10 to 15 for filament lamps, up to 50 for lamp drivers',
     };
   return loads.flatMap(({ power, needs: { coldStart } }) =>

@@ -10,7 +10,7 @@ import { type Question, question, type Subjects } from "../question.js";
 import { each, known } from "../subjects.js";
 
 const glassCaution =
-  "Glass under a clamp breaks from its edge: strip on both sides, no metal on glass, clamps only on the frame of a screen, never on its face. Wear glasses and gloves when you set them.";
+  "Glass under a clamp breaks from its edge. Set a soft strip on both sides and no metal on glass. Clamp a screen by its frame only, never on its face. Wear glasses and gloves when you set them.";
 
 /** A screen that is clamped. */
 interface Screen {

@@ -24,6 +24,9 @@ export const rattle: Question = question({
   cautions: [
     "What hums on the road works screws, rivets and lamp holders loose: go over all of them after the first trip, and again every month.",
   ],
+  assumes: [
+    "Each face counts bare: stiffeners raise its frequency, openings and what is fixed to it lower it, and none of them is counted.",
+  ],
   answer: (input, _, section) => {
     const faces = input.parts.panels.filter((panel) => panel.section === section && panel.role === "face");
     const lines = faces.map((panel) => ({ panel, line: frequencyOf(input, panel) }));
@@ -102,10 +105,10 @@ export const mounts: Question = question({
       capacity: stiff
         ? amount(Frequency, "its own frequency", line.value)
         : amount(Frequency, "wheels hop from", wheelHop),
-      facts: `On ${counted(count, "mount", "mounts")} the ${name} swings at ${shown(line.value)} and is helped from ${shown(helpsFrom)} up; of the wheels' hop at ${shown(wheelHop)} it gets ${passed.value.toPrecision(2)} times.`,
+      facts: `On ${counted(count, "mount", "mounts")} the ${name} swings at ${shown(line.value)} and is helped from ${shown(helpsFrom)} up. Of the wheels' hop at ${shown(wheelHop)} it gets ${passed.value.toPrecision(2)} times.`,
       remedies: [{ words: "Softer mounts, or stiff ones that do not swing in the band at all." }],
       because: [line, passed],
-      limit: cite("common-practice", "wheels hop at 10 to 15 Hz, bodies shake below 20 Hz"),
+      limit: cite("common-practice", "wheels hop at 10 to 15 Hz"),
       sources: [cite("vibration", "a mount helps above 1.414 times its own frequency")],
     };
   },

@@ -1,11 +1,11 @@
 /** Whether shelves keep clear of what is under them with a jolt, slides carry, and platforms stay on the wall. */
-import type { ShelfPart } from "../../design/index.js";
+import type { Box, ShelfPart } from "../../design/index.js";
 import { Frequency, gluePull, platformPull, sagFrequency } from "../../inside/index.js";
 import { drawerMass, firstSag, type ReviewInput, roomAt, shelfMass, slidesOf } from "../../model/index.js";
 import { handleForce } from "../../moving/index.js";
 import { Force, Length, type Mass, Moment, Pressure, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { amount, fineAmount, showFine, styleOf } from "../amount.js";
+import { amount, fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
 import { type Question, question, type Subjects } from "../question.js";
 import { each, eachShelf, known, measured, says, strengthOf, where } from "../subjects.js";
 import { vehicleBand } from "./shaking.js";
@@ -24,10 +24,11 @@ export const jolts: Question = question({
   answer: (input, _, part) => {
     const { section, name } = part.shelf;
     const { dynamicFactor } = input.case.demands;
-    const { sag, because } = firstSag(part, input);
+    const { sag, because, meshError } = firstSag(part, input);
+    const mesh = meshError === undefined ? "" : ` (${withinMesh(meshError)} by the mesh)`;
     const hum = sagFrequency.worked({ sag });
     const jolted = Length.si(dynamicFactor * sag);
-    const room = roomAt(input, { section, name, box: part.panel.box }, "bottom");
+    const room = roomAt(input, { section, name, box: withBattens(part) }, "bottom");
     const style = styleOf(input.case);
     // On its own spring it also swings.
     const shakes =
@@ -37,8 +38,9 @@ export const jolts: Question = question({
     return {
       demand: fineAmount("sag with a jolt", jolted),
       capacity: fineAmount("free under it", room),
-      facts: `A jolt bends it ${showFine(jolted, style)} with ${showFine(room, style)} free under it; it swings at about ${Frequency.show(hum.value, { digits: 2 })}, ${shakes}. The published road figure is its weight alone, 1.0 downwards; the jerk of the case file, ${dynamicFactor}, covers bumps.`,
+      facts: `A jolt bends it ${showFine(jolted, style)}${mesh} with ${showFine(room, style)} free under it. It swings at about ${Frequency.show(hum.value, { digits: 2 })}, ${shakes}. The published figure for the road is its weight alone. The jerk of the case file, ${dynamicFactor} times that, covers bumps.`,
       remedies: [{ words: "A lip or a batten under its front edge stiffens it." }],
+      rests: "the thickness and the modulus of its sheet",
       because: [...because, hum],
       limit: cite("common-practice", "jerk of the case file"),
       sources: [
@@ -48,6 +50,13 @@ export const jolts: Question = question({
     };
   },
 });
+
+/** A shelf down to the lowest of what stiffens it from below. */
+function withBattens({ panel: { box }, stiffeners }: ShelfPart): Box {
+  const deep = Math.max(0, ...stiffeners.filter(({ side }) => side === "inside").map(({ height }) => height));
+  const low = { ...box.low, z: Length.si(box.low.z - deep) };
+  return { low, size: { ...box.size, z: Length.si(box.size.z + deep) } };
+}
 
 function eachShelfThat(chosen: (shelf: ShelfPart["shelf"]) => boolean): Subjects<ShelfPart> {
   return each(

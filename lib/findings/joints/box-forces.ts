@@ -11,7 +11,7 @@ import {
   stackedBalance,
   useInterval,
 } from "../../model/index.js";
-import { Force, Ratio } from "../../quantity/index.js";
+import { Force, Ratio, type ShowStyle } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf, withinMesh } from "../amount.js";
 import { besideOutcomes, withoutOutcomes } from "../box-cases.js";
@@ -123,21 +123,27 @@ function carried(input: BoxedInput, kind: LinkKind, own: KnownStrength): Answer 
   const force = onBothMeshes(runs, (run: CaseRun) => forceOn(run, kind, worst));
   const demand = Force.si(force.value);
   const style = styleOf(input.case);
-  const others = loaded
-    .filter((one) => one !== worst)
-    .map(({ title, value }) => `${title} ${Force.show(Force.si(value), style)}`);
-  const rest = others.length > 0 ? ` Others: ${others.join("; ")}.` : "";
+  const others = loaded.filter((one) => one !== worst);
   const used = Ratio.show(Ratio.si(demand / own.strength), { unit: "%", digits: 2 });
   return {
     demand: amount(Force, `on ${worst.name}`, demand),
     capacity: amount(Force, "it allows", own.strength),
-    facts: `Most is on ${worst.name}, ${worst.title}: ${Force.show(demand, style)} (${withinMesh(force.meshError)} by the mesh) of ${Force.show(own.strength, style)} (${used}).${rest}${besideOutcomes(runs.fine, chosen, style)}`,
+    facts: `The ${worst.name} carries most, ${worst.title}. It bears ${Force.show(demand, style)} (${withinMesh(force.meshError)} by the mesh) of ${Force.show(own.strength, style)} (${used}).${nextWords(others, style)}${besideOutcomes(runs.fine, chosen, style)}`,
     // The moduli of the sheets hardly move these forces; what is open is what the hardware itself holds.
     interval: useInterval(demand, own, 1),
+    rests: "what its maker rates it for, and on how rivets and screws give, which is EN 1995's",
     because: [stackedBalance(input), ...own.because],
     limit: criterion,
     sources: [cite("statics", "bodies on springs, force method")],
   };
+}
+
+/** The load case that comes next, and how many there are besides. */
+function nextWords(others: readonly OnKind[], style: ShowStyle): string {
+  if (others.length === 0) return "";
+  const { title, value } = mostOf(others, (one) => one.value, "hardware");
+  const rest = others.length === 1 ? "" : `, the most of ${others.length} others`;
+  return ` Next comes ${title}, with ${Force.show(Force.si(value), style)}${rest}.`;
 }
 
 function forceOn({ outcomes }: CaseRun, kind: LinkKind, { id, name }: OnKind): number {

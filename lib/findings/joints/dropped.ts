@@ -23,44 +23,80 @@ const handlingNeeded = ofJourney(
   '"handling: usual"',
 );
 
-/** Corner, floor and what is inside give so much; common practice, no source, as for the boxes. */
-const stopOnCorner = mm(25);
+/** A way to fall that corners stop: how many share the blow, and how far it goes on. */
+interface Landing {
+  /** Ends the id of its question. */
+  readonly id: string;
+  /** "on a corner". */
+  readonly on: string;
+  /** Corners that touch. */
+  readonly corners: number;
+  /** Corner, floor and what is inside give so much together; common practice, no source. */
+  readonly stop: Length;
+}
 
-/** Whether the fasteners of a corner stop a section that falls on it. */
-export const droppedOnCorner: Question = question({
-  id: "joints.drop-corner",
-  about: eachHeld("protect"),
-  ask: ({ part }) => `Does a ${part.stock.name} stay on when ${part.section} falls on it?`,
-  tier: "strength",
-  cautions: [fallCaution],
-  assumes: [
-    "An accident: what 95 of 100 hold counts in full, without a safety factor. On an edge two corners share the blow, flat on a side four do.",
-  ],
-  needs: { handling: handlingNeeded, strength: strengthIn("shear") },
-  answer: (input, { handling, strength }, held) => cornered(input, handling, strength, held),
-});
+/** A point digs in, an edge less, a flat side hardly: each stop is assumed by itself. */
+const landings: readonly Landing[] = [
+  { id: "corner", on: "on a corner", corners: 1, stop: mm(25) },
+  { id: "edge", on: "on an edge", corners: 2, stop: mm(15) },
+  { id: "side", on: "flat on a side", corners: 4, stop: mm(10) },
+];
 
-function cornered(
+/** Whether the fasteners of corners stop a section that falls on one, on an edge, flat on a side. */
+export const droppedOnCorners: readonly Question[] = landings.map((landing) =>
+  question({
+    id: `joints.drop-${landing.id}`,
+    about: eachHeld("protect"),
+    ask: ({ part }) => `Does a ${part.stock.name} stay on when ${part.section} falls ${landing.on}?`,
+    tier: "strength",
+    cautions: [fallCaution],
+    assumes: [
+      "An accident: what 95 of 100 hold counts in full, without a safety factor. The corners that touch share the blow.",
+    ],
+    needs: { handling: handlingNeeded, strength: strengthIn("shear") },
+    answer: (input, { handling, strength }, held) => landed(input, landing, { handling, strength, held }),
+  }),
+);
+
+/** What is known of a fall. */
+interface Fall {
+  /** How roughly it is handled. */
+  readonly handling: Handling;
+  /** Of one fastener. */
+  readonly strength: KnownStrength;
+  /** The corner. */
+  readonly held: Held;
+}
+
+function landed(
   input: ReviewInput,
-  handling: Handling,
-  strength: KnownStrength,
-  { part: { section }, groups }: Held,
+  { on, corners, stop }: Landing,
+  {
+    handling,
+    strength,
+    held: {
+      part: { section },
+      groups,
+    },
+  }: Fall,
 ): Answer {
   const balance = sectionBalance(input, section);
   const { mass } = balance.value;
   const fall = dropOf(mass, handling);
-  const stopped = stoppingForce.worked({ mass, height: fall.value, stop: stopOnCorner });
+  const stopped = stoppingForce.worked({ mass, height: fall.value, stop });
   const { force, gravities } = stopped.value;
+  const each = Force.si(force / corners);
   const allowed = Force.si(strength.strength * countOf(groups));
   const style = styleOf(input.case);
+  const among = corners === 1 ? "There" : `It is shared by ${corners} corners, and`;
   return {
-    demand: amount(Force, "on one corner", force),
+    demand: amount(Force, "on one corner", each),
     capacity: amount(Force, "its fasteners hold", allowed),
-    facts: `From ${Length.show(fall.value, style)}, stopped within ${Length.show(stopOnCorner, style)}, ${section} strikes with ${Ratio.show(gravities, { digits: 2 })} times its weight: ${Force.show(force, style)} on the ${countOf(groups)} fasteners of that corner. Stopped within half of that, it is about twice as much.`,
+    facts: `From ${Length.show(fall.value, style)} ${on}, stopped within ${Length.show(stop, style)}, ${section} strikes with ${Ratio.show(gravities, { digits: 2 })} times its weight. ${among} the ${countOf(groups)} fasteners of a corner bear ${Force.show(each, style)}. Stopped within half of that, it is about twice as much.`,
     remedies: [
       { words: "Larger corners with more fasteners, or rubber feet that give the fall a longer stop." },
     ],
-    interval: useInterval(force, strength, countOf(groups)),
+    interval: useInterval(each, strength, countOf(groups)),
     because: [balance, fall, stopped, ...strength.because],
     limit: cite("common-practice", "no safety factor in an accident"),
     sources: [cite("astm-d4169", "drop heights")],
@@ -99,6 +135,7 @@ export const droppedOnCasters: Question = question({
       capacity: amount(Force, "rating", rated),
       facts: `Let fall from ${Length.show(fall.value, style)}, ${section} asks for casters rated ${Force.show(line.value, style)}; they are rated ${Force.show(rated, style)}.`,
       remedies: [{ words: "Casters of a higher rating or with springs, or a lift gate instead of hands." }],
+      rests: "the height of the fall, which the standard's table has by mass",
       because: [balance, fall, line],
       limit: cite("icwm", "6.11, impact: the rated load dropped on a wheel"),
       sources: [cite("astm-d4169", "drop heights")],

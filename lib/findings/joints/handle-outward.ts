@@ -64,7 +64,7 @@ export const outwardHandles: Question = question({
     return {
       demand: amount(Ratio, "shear and pull together", line.value),
       capacity: amount(Ratio, "limit", ratio(1)),
-      facts: `With a jerk a handle bears ${Force.show(along.value, style)} along its panel, and arms that slant by ${Angle.show(armSlant)} pull it off with ${Force.show(out.value, style)}: ${Ratio.show(line.value, { unit: "%", digits: 2 })} of what its ${count} fasteners allow.`,
+      facts: `With a jerk a handle bears ${Force.show(along.value, style)} along its panel, and arms that slant by ${Angle.show(armSlant)} pull it off with ${Force.show(out.value, style)}. Together that is ${Ratio.show(line.value, { unit: "%", digits: 2 })} of what its ${count} fasteners allow.`,
       remedies: [{ words: "Washers or a backing plate behind it, more fasteners, or handles set lower." }],
       interval: strengthInterval({ shear, pull }, (now) => combinedUse(useOf(now))),
       because: [balance, along, out, ...shear.because, ...pull.because, line],

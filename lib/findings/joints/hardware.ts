@@ -4,9 +4,11 @@ import { type CombinedInputs, combinedUse, groupPull, groupStrength } from "../.
 import {
   densityOf,
   type KnownStrength,
+  massItems,
   type ReviewInput,
   sectionBalance,
   stackedBalance,
+  stiffenerNames,
   strengthInterval,
   useInterval,
 } from "../../model/index.js";
@@ -167,10 +169,13 @@ function hungOpen(
   };
 }
 
-/** Sheet and facing of a door leaf. */
-function leafMass(input: ReviewInput, { netArea, sheet, facing }: PanelPart): Mass {
+/** Sheet, facing and stiffeners of a door leaf. */
+function leafMass(input: ReviewInput, { id, netArea, sheet, facing }: PanelPart): Mass {
   const faced = facing ? facing.stock.thickness * densityOf(input, facing.stock) : 0;
-  return Mass.si(netArea * (sheet.thickness * densityOf(input, sheet) + faced));
+  const stiffeners = stiffenerNames(input, id);
+  const wood = massItems(input).filter(({ name }) => stiffeners.has(name));
+  const own = netArea * (sheet.thickness * densityOf(input, sheet) + faced);
+  return Mass.si(wood.reduce<number>((sum, { mass }) => sum + mass, own));
 }
 
 /** Between the outermost hinges, along the panel they hang on. */

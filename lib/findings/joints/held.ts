@@ -25,7 +25,7 @@ import { cite } from "../../source.js";
 import { amount, counted, showFine, styleOf } from "../amount.js";
 import { shelfCaution } from "../cautions.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
-import { countOf, each, eachShelf, groupsHolding, known, strengthOf } from "../subjects.js";
+import { countOf, each, eachShelf, groupsHolding, known, mostOf, strengthOf } from "../subjects.js";
 
 const percent = { unit: "%", digits: 2 } as const;
 
@@ -34,13 +34,13 @@ const fromWords = { tests: "your own tests", formula: "a formula" } as const;
 /** Whether a joint holds a mass with a jolt, its fasteners sharing alike. */
 function held(
   input: ReviewInput,
-  name: string,
+  names: readonly string[],
   mass: Mass,
   strength: FastenerStrength,
   words: "pulled" | "sheared",
 ): Answer {
   const { dynamicFactor, safetyFactor } = input.case.demands;
-  const count = countOf(groupsHolding(input, name));
+  const count = countOf(names.flatMap((name) => groupsHolding(input, name)));
   const load = handleForce.worked({ mass, handles: 1, dynamicFactor });
   const allowed = groupStrength.worked({ each: strength.strength, count, safetyFactor });
   const style = styleOf(input.case);
@@ -48,12 +48,26 @@ function held(
   return {
     demand: amount(Force, "load with a jolt", load.value),
     capacity: amount(Force, "the joint allows", allowed.value),
-    facts: `${counted(count, "fastener", "fasteners")}, ${words} with ${Force.show(load.value, style)}, may carry ${Force.show(allowed.value, style)} (${used} used); strength from ${fromWords[strength.from]}.`,
+    facts: `${counted(count, "fastener", "fasteners")}, ${words} with ${Force.show(load.value, style)}, may carry ${Force.show(allowed.value, style)} (${used} used). Their strength comes from ${fromWords[strength.from]}.`,
     interval: useInterval(load.value, strength, count / safetyFactor),
     because: [load, ...strength.because, allowed],
     limit: cite("common-practice", "safety factor of the case file"),
     sources: [cite("statics", "equal shares")],
   };
+}
+
+/** What the fasteners hold that bear a shelf: its ledges where it rests on some, else itself. */
+function bearersOf({ shelf, ledges }: ShelfPart): readonly string[] {
+  return ledges.length > 0 ? ledges.map(({ id }) => id) : [shelf.name];
+}
+
+/** The least that one of the fasteners that bear a shelf stands; a ledge that is only glued has none. */
+function weakestBearer(input: ReviewInput, part: ShelfPart): FastenerStrength | MissingMeasurement {
+  const strengths = bearersOf(part).map((name) => strengthOf(input, name, "shear"));
+  const missing = strengths.find((one): one is MissingMeasurement => "measure" in one);
+  if (missing) return missing;
+  const found = strengths.filter((one): one is FastenerStrength => !("measure" in one));
+  return mostOf(found, ({ strength }) => -strength, `${part.shelf.name}: nothing bears it`);
 }
 
 /** Whether shelves stay on their joints, loaded and jolted. */
@@ -63,8 +77,12 @@ export const shelfJoints: Question = question({
   ask: ({ shelf }) => `Do the joints of the ${shelf.name} hold what stands on it, with a jolt?`,
   tier: "strength",
   cautions: [shelfCaution],
-  needs: { strength: known((input, { shelf }: ShelfPart) => strengthOf(input, shelf.name, "shear")) },
-  answer: (input, { strength }, part) => held(input, part.shelf.name, shelfMass(part), strength, "sheared"),
+  needs: { strength: known(weakestBearer) },
+  answer: (input, { strength }, part) => {
+    const answer = held(input, bearersOf(part), shelfMass(part), strength, "sheared");
+    const ledges = part.ledges.map(({ id }) => id).join(" and ");
+    return ledges ? { ...answer, facts: `It rests on ${ledges}. ${answer.facts}` } : answer;
+  },
 });
 
 const overhead =
@@ -107,7 +125,7 @@ export const hung: Question = question({
         because: [],
         limit: cite("common-practice", "a second hold bears the fall alone"),
       };
-    const answer = held(input, name, mass, strength, "pulled");
+    const answer = held(input, [name], mass, strength, "pulled");
     return secondHold === false
       ? { ...answer, verdict: "fails", facts: `${missing} ${answer.facts}` }
       : answer;
@@ -272,7 +290,7 @@ function inserted(
   return {
     demand: amount(Ratio, "shear and pull together", used),
     capacity: amount(Ratio, "limit", ratio(1)),
-    facts: `With a jolt the ${content.name} pulls on its ${counted(count, "insert", "inserts")} with ${Force.show(load.value, style)}; beside its panel each is sheared with ${Force.show(Force.si(beside.shear), style)} and the far ones pulled with ${Force.show(Force.si(beside.pull), style)} (${Ratio.show(used, percent)} of what they allow); strength from ${fromWords[strengths.pull.from]}.`,
+    facts: `With a jolt the ${content.name} pulls on its ${counted(count, "insert", "inserts")} with ${Force.show(load.value, style)}, ${Ratio.show(used, percent)} of what they allow. Beside its panel each is sheared with ${Force.show(Force.si(beside.shear), style)} and the far ones pulled with ${Force.show(Force.si(beside.pull), style)}. Their strength comes from ${fromWords[strengths.pull.from]}.`,
     interval: strengthInterval(strengths, useOf),
     because: [
       load,

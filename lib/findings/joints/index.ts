@@ -2,14 +2,15 @@
 import type { Question } from "../question.js";
 import type { BoxedInput } from "../subjects.js";
 import { boxForces } from "./box-forces.js";
-import { droppedOnCasters, droppedOnCorner } from "./dropped.js";
+import { droppedOnCasters, droppedOnCorners } from "./dropped.js";
 import { outwardHandles } from "./handle-outward.js";
 import { handles, latches, loneHandles, sidewaysHandles } from "./handles.js";
 import { corners, hinges, kerbs } from "./hardware.js";
 import { hung, inserts, secondHolds, shelfJoints } from "./held.js";
+import { gluedLaminate } from "./laminate.js";
 import { stays } from "./lids.js";
 import { workingLoose } from "./loosening.js";
-import { edgeDistances, rivetGrips } from "./rivets.js";
+import { edgeDistances, rivetGrips, screwedIntoEdges } from "./rivets.js";
 import { gluedSeams, seams } from "./seams.js";
 
 /** In the order in which they are told. */
@@ -17,6 +18,7 @@ export const jointQuestions: readonly Question<BoxedInput>[] = [
   ...[
     rivetGrips,
     edgeDistances,
+    screwedIntoEdges,
     handles,
     loneHandles,
     outwardHandles,
@@ -26,6 +28,18 @@ export const jointQuestions: readonly Question<BoxedInput>[] = [
     hinges,
     stays,
   ],
-  ...[droppedOnCorner, droppedOnCasters],
-  ...[seams, gluedSeams, latches, inserts, shelfJoints, hung, secondHolds, boxForces, workingLoose],
+  ...droppedOnCorners,
+  droppedOnCasters,
+  ...[
+    seams,
+    gluedSeams,
+    gluedLaminate,
+    latches,
+    inserts,
+    shelfJoints,
+    hung,
+    secondHolds,
+    boxForces,
+    workingLoose,
+  ],
 ];

@@ -20,7 +20,7 @@ import { each, known } from "../subjects.js";
 
 /** What is told of every lid. */
 export const lidCaution =
-  "A lid that falls shut breaks fingers and hits heads, and its hinge side nips: prop it before you reach in, keep children's hands away, and look at hinges and stays before every show.";
+  "A lid that falls shut breaks fingers and hits heads, and its hinge side nips. Prop it before you reach in, and keep children's hands away. Look at hinges and stays before every show.";
 
 const eachHeldLeaf: Subjects<Lid> = each(
   (input) => lidsOf(input).filter(({ isTop, leaf }) => isTop || leaf.stay !== undefined),

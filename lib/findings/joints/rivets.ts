@@ -48,6 +48,7 @@ export const rivetGrips: Question = question({
             : "No rivet of fasteners.csv does: look for another length, or change the washer.",
         },
       ],
+      rests: "the thicknesses of sheet, facing and washer in the tables",
       because: [grip, ...(fits ? [rivetChoice.worked({ grip: grip.value, rivets: [fastener] })] : [])],
       limit: cite("common-practice", "grip ranges as the maker states them"),
     };
@@ -61,8 +62,12 @@ function diametersToEdge({ edgeDistance, fastener }: Placed): number {
   return edgeDistance / bodyDiameter(fastener);
 }
 
+/** Screws into the edge of a sheet have a rule of their own. */
 function placedHoles({ parts }: ReviewInput): readonly Placed[] {
-  return parts.fastenings.filter((one): one is Placed => one.edgeDistance !== undefined);
+  const butted = new Set(parts.joints.flatMap(({ id, kind }) => (kind === "screwed" ? [id] : [])));
+  return parts.fastenings.filter(
+    (one): one is Placed => one.edgeDistance !== undefined && !butted.has(one.holds),
+  );
 }
 
 /** The hole nearest to an edge or an opening, measured in diameters against the rule of the trade. */
@@ -84,9 +89,54 @@ export const edgeDistances: Question = question({
     return {
       demand: fineAmount("least edge distance", line.value.leastEdge),
       capacity: fineAmount("nearest hole to an edge", edgeDistance),
-      facts: `Of ${Count.show(countOf(holes))} ${countOf(holes) === 1 ? "hole" : "holes"} the nearest to an edge is ${showFine(edgeDistance, style)} from it, ${diameters} diameters (${nearest.id}); 1.5 is the least, 2 is better. The widest pitch is ${Length.show(pitch, style)}.`,
+      facts: `Of ${Count.show(countOf(holes))} ${countOf(holes) === 1 ? "hole" : "holes"} the nearest to an edge is ${showFine(edgeDistance, style)} from it, ${diameters} diameters (${nearest.id}). 1.5 is the least, 2 is better. The widest pitch is ${Length.show(pitch, style)}.`,
       because: [line],
       limit: cite("common-practice", "edge distance and pitch of rivets"),
+    };
+  },
+});
+
+/** A sheet whose edge is thinner than so many diameters splits, pilot holes or not; common practice. */
+const edgeOverScrew = 2.5;
+
+/** An edge that screws run into, with one of them. */
+interface ScrewedEdge {
+  /** Of the joint. */
+  readonly id: string;
+  /** Of the sheet whose edge takes them. */
+  readonly thickness: Length;
+  /** One of the screws. */
+  readonly screw: Fastening["fastener"];
+}
+
+function screwedEdges({ parts }: ReviewInput): readonly ScrewedEdge[] {
+  return parts.joints.flatMap(({ id, kind, widths: [thickness] }) => {
+    const screw = parts.fastenings.find(({ holds }) => holds === id)?.fastener;
+    return kind === "screwed" && thickness !== undefined && screw ? [{ id, thickness, screw }] : [];
+  });
+}
+
+/** Whether the edge of a sheet is thick enough for the screws that run into it. */
+export const screwedIntoEdges: Question = question({
+  id: "joints.screwed-edge",
+  about: each(screwedEdges, ({ id }) => id),
+  ask: ({ id }) => `Is the sheet at ${id} thick enough for screws into its edge?`,
+  tier: "strength",
+  cautions: [
+    "A screw splits the veneers of an edge and holds little: drill first, and look for a crack along the edge.",
+  ],
+  answer: (input, _, { id, thickness, screw }) => {
+    const style = styleOf(input.case);
+    const wanted = Length.si(edgeOverScrew * screw.diameter);
+    return {
+      demand: fineAmount("thickness wanted", wanted),
+      capacity: fineAmount("thickness of the sheet", thickness),
+      facts: `${screw.name} wants a sheet of ${showFine(wanted, style)} at ${id}, ${edgeOverScrew} of its diameters; the sheet has ${showFine(thickness, style)}.`,
+      remedies: [{ words: "Thinner screws in drilled holes with glue, or a cleat inside the corner." }],
+      rests: "the diameter of the screw, and the thickness of the sheet as measured",
+      because: [],
+      limit: cite("common-practice", "a sheet of 2.5 screw diameters"),
+      sources: [cite("nds", "placement of wood screws: so that the wood does not split")],
     };
   },
 });

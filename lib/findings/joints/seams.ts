@@ -150,7 +150,7 @@ export const gluedSeams: Question<BoxedInput> = question({
     return {
       demand: amount(LineLoad, "shear along the edge", flow),
       capacity: amount(LineLoad, "the glue allows", allowed),
-      facts: `${Mass.show(balance.value.mass, style)} sideways puts at most ${LineLoad.show(flow, style)} on an edge; ${joint.adhesive.name} at ${joint.id} breaks at ${LineLoad.show(LineLoad.si(hold.value), style)}.`,
+      facts: `${Mass.show(balance.value.mass, style)} sideways puts at most ${LineLoad.show(flow, style)} on an edge${uneven ? ` (${withinMesh(uneven.meshError)} by the mesh)` : ""}; ${joint.adhesive.name} at ${joint.id} breaks at ${LineLoad.show(LineLoad.si(hold.value), style)}.`,
       remedies: [{ words: "Glue a wider cleat into the corner, or clamp the joint over its whole length." }],
       because: [balance, hold],
       limit: cite("common-practice", "its own weight sideways"),
@@ -183,12 +183,12 @@ function racked(
   const used = ratio(load.value / allowed.value);
   const style = styleOf(input.case);
   const byBox = uneven
-    ? `; by the joined boxes the seam ${uneven.name} carries most, ${LineLoad.show(LineLoad.si(uneven.value), style)} over a pitch (${withinMesh(uneven.meshError)} by the mesh) and ${LineLoad.show(LineLoad.si(uneven.mean), style)} on its mean`
+    ? ` By the joined boxes the seam ${uneven.name} carries most: ${LineLoad.show(LineLoad.si(uneven.value), style)} over a pitch (${withinMesh(uneven.meshError)} by the mesh). On its mean it carries ${LineLoad.show(LineLoad.si(uneven.mean), style)}.`
     : "";
   return {
     demand: amount(Force, `on one ${seam.fastener.kind} of the seam`, load.value),
     capacity: amount(Force, `one ${seam.fastener.kind} allows`, allowed.value),
-    facts: `${Mass.show(balance.value.mass, style)} sideways is ${LineLoad.show(even, style)} along the edges of ${panel.id} when it runs evenly${byBox}. At the larger of them a ${seam.fastener.kind} every ${Length.show(pitch, style)} bears ${Force.show(load.value, style)} of ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}).`,
+    facts: `${Mass.show(balance.value.mass, style)} sideways is ${LineLoad.show(even, style)} along the edges of ${panel.id} when it runs evenly.${byBox} At the larger of them a ${seam.fastener.kind} every ${Length.show(pitch, style)} bears ${Force.show(load.value, style)} of ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}).`,
     interval: useInterval(load.value, known, 1 / safetyFactor),
     because: [balance, load, ...known.because, allowed],
     assumed:

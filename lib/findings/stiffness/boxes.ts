@@ -15,6 +15,7 @@ import {
   sheetModuli,
 } from "../../model/index.js";
 import { Force, Length, type ShowStyle, SpringRate } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
 import { besideOutcomes, withoutOutcomes } from "../box-cases.js";
@@ -51,7 +52,7 @@ export const racking: Question<BoxedInput> = question({
     return {
       demand: fineAmount("racking under the push", sag),
       capacity: fineAmount("allowed, as a sag over its height", allowed),
-      facts: `Pushed at its top edge from the ${way} with ${Force.show(push, style)}, ${section} racks ${showFine(sag, style)} (${withinMesh(racked.meshError)} by the mesh), ${rateOf(Math.min(toRight, toBack), style)}; from the ${other} it is ${rateOf(Math.max(toRight, toBack), style)}. Standing on three corners, the fourth gives by ${rateOf(twist.value, style)} (${withinMesh(twist.meshError)}). ${showFine(allowed, style)} is allowed.`,
+      facts: `Pushed at its top edge from the ${way} with ${Force.show(push, style)}, ${section} racks ${showFine(sag, style)} (${withinMesh(racked.meshError)} by the mesh). It resists with ${rateOf(Math.min(toRight, toBack), style)}, and with ${rateOf(Math.max(toRight, toBack), style)} from the ${other}. When it stands on three corners, the fourth gives by ${rateOf(twist.value, style)} (${withinMesh(twist.meshError)}). It may rack ${showFine(allowed, style)}.`,
       interval: moduliInterval(input, racked.value / allowed, runs.powers(section)[softer]),
       because: moduliLines(input, section),
       limit: allowedSagSource,
@@ -104,6 +105,8 @@ const criterion = cite("common-practice", "springs of casters");
 
 function pinched(input: BoxedInput, { id, section, face, leaf }: Door): Answer {
   const runs = runsOf(input.box());
+  const loose = runs.fine.unanswered.find((one) => one.id === `shut.${id}`);
+  if (loose) throw new Refusal(loose.why);
   const lost = (outcome: CaseOutcome): number => outcome.doors.find(({ name }) => name === id)?.value ?? 0;
   const skewed = (outcome: CaseOutcome): number =>
     outcome.openings.find(({ name }) => name === leaf.opening)?.value ?? 0;
@@ -124,7 +127,7 @@ function pinched(input: BoxedInput, { id, section, face, leaf }: Door): Answer {
   return {
     demand: fineAmount("gap lost at the tightest place", lostGap),
     capacity: fineAmount(leaf.between === undefined ? "gap all round" : "smallest gap beside it", gap),
-    facts: `Worst is ${worst.title}: the opening goes ${showFine(outOfSquare, style)} out of square (difference of its diagonals, ${withinMesh(square.meshError)} by the mesh), and at its tightest place the door loses ${showFine(lostGap, style)} (${withinMesh(needs.meshError)}) of its gap of ${showFine(gap, style)}. ${ratio < 1 ? "It closes, if it was hung with an even gap." : "It jams."}${besideOutcomes(runs.fine, inUse, style)}`,
+    facts: `The worst is ${worst.title}: the door loses ${showFine(lostGap, style)} (${withinMesh(needs.meshError)} by the mesh) of its gap of ${showFine(gap, style)}. The diagonals of its opening then differ by ${showFine(outOfSquare, style)} (${withinMesh(square.meshError)}). ${ratio < 1 ? "It closes, if it was hung with an even gap." : "It jams."}${besideOutcomes(runs.fine, inUse, style)}`,
     remedies: [{ words: "A wider gap, or a stiffer frame around it." }],
     interval: moduliInterval(input, ratio, runs.powers(section)[way]),
     because: moduliLines(input, section),

@@ -4,6 +4,7 @@ import type { BoxedInput } from "../subjects.js";
 import { doors, racking } from "./boxes.js";
 import { paneSags } from "./panes.js";
 import { panelSags, shelfSags } from "./sag.js";
+import { storedSags } from "./stored.js";
 
 /** In the order in which they are told. */
 export const stiffnessQuestions: readonly Question<BoxedInput>[] = [
@@ -12,4 +13,5 @@ export const stiffnessQuestions: readonly Question<BoxedInput>[] = [
   doors,
   shelfSags,
   paneSags,
+  storedSags,
 ];

@@ -110,8 +110,10 @@ function sagWords(
   style: ShowStyle,
 ): string {
   const show = (sag: Length): string => showFine(sag, style);
-  const box = locked ? ` and ${show(locked.sag)} locked into the box (${withinMesh(locked.meshError)})` : "";
-  return `${id} sags ${show(alone.sag)} with its edges free to turn (${withinMesh(alone.meshError)} by the mesh)${box}; ${show(allowed)} is allowed.`;
+  const box = locked
+    ? ` Locked into the box it sags ${show(locked.sag)} (${withinMesh(locked.meshError)}).`
+    : "";
+  return `${id} sags ${show(alone.sag)} with its edges free to turn (${withinMesh(alone.meshError)} by the mesh); ${show(allowed)} is allowed.${box}`;
 }
 
 /** Whether each shelf stays straight under what it carries, after years. */
@@ -122,12 +124,13 @@ export const shelfSags: Question = question({
   tier: "feel",
   cautions: [],
   answer: (input, _, part) => {
-    const { first, later, allowed, because } = shelfSag(part, input);
+    const { first, later, allowed, because, meshError } = shelfSag(part, input);
     const style = styleOf(input.case);
+    const mesh = meshError === undefined ? "" : ` (${withinMesh(meshError)} by the mesh)`;
     return {
       demand: fineAmount("sag after years", later),
       capacity: fineAmount("allowed sag", allowed),
-      facts: `It sags ${showFine(first, style)} when loaded and ${showFine(later, style)} after years; ${showFine(allowed, style)} is allowed.`,
+      facts: `It sags ${showFine(first, style)} when loaded${mesh} and ${showFine(later, style)} after years; ${showFine(allowed, style)} is allowed.`,
       because,
       limit: allowedSagSource,
     };

@@ -14,7 +14,7 @@ import { mostOf } from "../subjects.js";
 /** What every answer about the strength of a sheet takes for granted. */
 export const sheetAssumptions: readonly string[] = [
   "A facing is not counted on: the sheet bears all. Loads count 1.5 times, as EN 1990 has it for loads that come and go.",
-  "A stiffener is taken to hold: the sheet beside and under it is looked at, not the stiffener itself.",
+  "A stiffener is taken to hold here; whether it does is asked by itself.",
   "Stress at an opening is that of its rim. Within one thickness of a sharp inside corner the stress just outside counts (common practice).",
 ];
 
@@ -68,7 +68,7 @@ export function sheetAnswer(
     ...(verdict ? { verdict } : {}),
     demand: amount(Pressure, `stress in ${use.worst.what}, counted 1.5 times`, use.worst.stress),
     capacity: amount(Pressure, "design strength", use.worst.allowed),
-    facts: `Nearest to breaking is ${use.worst.what}, ${what}: ${stressWords(use, styleOf(input.case))} (${withinMesh(moments.meshError)} by the mesh). ${strengthWords(strength, use)}`,
+    facts: `The nearest to breaking is ${use.worst.what}, ${what}. It comes to ${stressWords(use, styleOf(input.case))} (${withinMesh(moments.meshError)} by the mesh). ${strengthWords(strength, use)}`,
     because: [...because, ...use.worst.because, ...use.usBecause],
     limit: cite("en-1995", "2.4.1 and table 3.1, strength of plywood"),
     sources: [

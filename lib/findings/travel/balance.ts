@@ -30,12 +30,12 @@ export const balance: Question = question({
     return {
       demand: amount(Length, "off the middle between the handles", off),
       capacity: amount(Length, "off the middle at most, a twentieth of the way between them", most),
-      facts: `It balances ${Length.show(off, style)} to the ${sideOf(axis, -wanted)} of the middle between its handles.`,
+      facts: offMiddle(Length.show(off, style), sideOf(axis, -wanted)),
       remedies: [
         words.length === 0
           ? { words: "Nothing inside has room to move: turn the load round, or move the handles." }
           : {
-              words: `Any one of these brings it towards the middle: ${words.join("; ")}.`,
+              words: `To bring it towards the middle, move ${words.join(". Or move ")}.`,
               gives: moves.map(({ name, possible }) => amount(Length, `way of the ${name}`, possible)),
             },
       ],
@@ -48,7 +48,13 @@ export const balance: Question = question({
 
 function moveWords({ name, wanted, possible }: ContentMove, axis: "x" | "y", style: ShowStyle): string {
   const whole = Math.abs(possible) >= Math.abs(wanted) * (1 - 1e-9);
-  const rest = whole ? "" : ", as far as the wall lets it, which is part of the way";
+  const rest = whole ? "" : ", as far as the wall lets it";
   const way = Length.show(Length.si(Math.abs(possible)), style);
   return `the ${name} ${way} to the ${sideOf(axis, possible)}${rest}`;
+}
+
+function offMiddle(off: string, side: string): string {
+  return /^0 /.test(off)
+    ? "It balances in the middle between its handles."
+    : `It balances ${off} to the ${side} of the middle between its handles.`;
 }

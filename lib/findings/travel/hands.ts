@@ -85,7 +85,7 @@ function boxWords({ parts, case: { journey, units } }: ReviewInput, section: str
   const size = parts.sections.find(({ name }) => name === section)?.outside.size;
   const large = size && (Math.min(size.x, size.y) > widestGoodBox || size.z > highestGoodBox);
   return large && journey.grip !== "poor"
-    ? ` The lifting manual counts the grip of a box over ${Length.show(widestGoodBox, style)} wide or ${Length.show(highestGoodBox, style)} high as poor, with good handles too; the journey says ${journey.grip}.`
+    ? ` The lifting manual counts the grip of a box over ${Length.show(widestGoodBox, style)} wide or ${Length.show(highestGoodBox, style)} high as poor, with good handles too. The journey says ${journey.grip}.`
     : "";
 }
 
@@ -158,10 +158,10 @@ function tooFew(input: ReviewInput, section: string, { hands, holds, room }: Han
   const underEdge = input.case.journey.grip === "poor";
   const alone = input.case.journey.people === 1;
   const there = holds === 1 ? "there is one handhold" : `there are ${holds} handholds`;
-  const others = alone ? "the other lifts" : "the others lift";
+  const others = alone ? "The other lifts" : "The others lift";
   const rest = underEdge
     ? `${others} under the edge, which the journey's poor grip counts in`
-    : "the lifting equation is for two hands";
+    : "The lifting equation is for two hands";
   const who = alone ? `Two hands lift ${section}` : `${hands} hands lift at an end of ${section}`;
   const second = alone ? "Set a second handle" : "Set a second handle beside each";
   return {
@@ -169,10 +169,10 @@ function tooFew(input: ReviewInput, section: string, { hands, holds, room }: Han
     capacity: underEdge
       ? amount(Count, alone ? "handholds and the edge" : "handholds at that end and under its edge", hands)
       : amount(Count, alone ? "handholds" : "handholds at that end", holds),
-    facts: `${who} and ${there}; ${rest}.`,
+    facts: `${who} and ${there}. ${rest}.`,
     remedies: [
       {
-        words: `${second}, ${Length.show(widestGoodBox, style)} apart at most, or count the grip as poor in the journey: the other hand lifts under the edge.`,
+        words: `${second}, ${Length.show(widestGoodBox, style)} apart at most. Or count the grip as poor in the journey: the other hand lifts under the edge.`,
       },
     ],
     because: [room],
@@ -212,6 +212,7 @@ export const hang: Question = question({
       capacity: amount(Length, "its handles above its bottom", handles),
       facts: `It balances ${Length.show(centre, style)} above its bottom, the handles sit at ${Length.show(handles, style)}.`,
       remedies: [{ words: "Move the handles up, or heavy things down." }],
+      rests: "the heights of what is heavy and of the handles in the case file",
       because: [balance],
       limit: cite("common-practice", "handles no lower than the centre of gravity"),
       sources: [cite("statics", "stable hanging")],

@@ -18,7 +18,7 @@ export const openLid: Question = question({
   tier: "safety",
   cautions: [lidCaution],
   answer: (input, _, lid) => {
-    const standing = footprint(input, placedWithOpen(lid));
+    const standing = footprint(input, placedWithOpen(lid, input));
     const { balance, edges } = standing;
     const limit = steadyTilt.source;
     const remedies = [{ words: "Open it less far, put weight low in the case, or hold the case." }];

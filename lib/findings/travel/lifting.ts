@@ -73,22 +73,25 @@ function lighter(
   const style = styleOf(input.case);
   const contents = input.case.contents.filter((one) => one.section === section);
   const heaviest = [...contents].sort((a, b) => b.mass - a.mass);
-  const out = `Take out about ${Mass.show(excess, style)}${firstOut(heaviest, excess)}`;
+  const out = `take out about ${Mass.show(excess, style)}`;
   const left = amount(Mass, "to be taken out", excess);
   return hands === undefined
     ? [
         {
-          words: `${out}, or use a ramp, a lift gate or a hoist: even four people are not enough.`,
+          words: `Use a ramp, a lift gate or a hoist, or ${out}.${firstOut(heaviest, excess)} Even four people are not enough.`,
           gives: [left],
         },
       ]
     : [
         {
-          words: `${out}, lift with ${hands} people, or use a ramp or a lift gate.`,
+          words: `Lift with ${hands} people, use a ramp or a lift gate, or ${out}.${firstOut(heaviest, excess)}`,
           gives: [left, amount(Count, "people of whom none carries too much", hands)],
         },
       ];
 }
+
+/** More names than these are no sentence. */
+const mostNamed = 3;
 
 /** The heaviest things that together are as much. */
 function firstOut(contents: readonly Content[], excess: number): string {
@@ -99,8 +102,9 @@ function firstOut(contents: readonly Content[], excess: number): string {
     out += mass;
     names.push(name);
   }
-  const enough = out >= excess ? "" : ", which is not enough";
-  return names.length === 0 ? "" : ` (${names.join(", ")}${enough})`;
+  if (names.length === 0) return "";
+  const enough = out >= excess ? "" : " Taking all of that out is not enough.";
+  return ` Begin with ${names.slice(0, mostNamed).join(", ")}.${enough}`;
 }
 
 /** Whether the people of the journey can lift each section by its handles. */
@@ -227,7 +231,7 @@ function liftedAsTeam(input: ReviewInput, section: string, people: number): Answ
 }
 
 const stairCaution =
-  "On stairs the one below cannot let go, and carries more where the case balances above its handles. Go down backwards one step at a time, a third person free to steady, nobody in the line of fall; use a stair climber or a lift where there is one.";
+  "On stairs the one below cannot let go, and carries more where the case balances above its handles. Go down backwards one step at a time, with a third person free to steady and nobody in the line of fall. Use a stair climber or a lift where there is one.";
 
 const stairGuide = cite("niosh-lifting", "recommended weight limit, used for a share of a team's load");
 

@@ -217,7 +217,7 @@ function worstAxle({ baseWidth, baseDepth, fromLeft, fromFront }: Footprint): nu
 }
 
 function rampRemedy(input: ReviewInput): string {
-  return `Take the load out${orApart(input)}, use a longer ramp, or a winch at the top: write its rated pull into the journey as "winch".`;
+  return `Take the load out${orApart(input)}, or use a longer ramp or a winch at its top. Write the rated pull of a winch into the journey as "winch".`;
 }
 
 const rampNeed = {

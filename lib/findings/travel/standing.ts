@@ -14,6 +14,7 @@ import {
   pulledOut,
   type ReviewInput,
   shelvesThatComeOut,
+  stackTop,
   standingHeight,
   tippingArm,
   weighedInterval,
@@ -49,7 +50,7 @@ import {
   type ShowStyle,
   Speed,
 } from "../../quantity/index.js";
-import { Refusal } from "../../refusal.js";
+import { Refusal, unlessRefused } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Answer, type Cautions, type Question, question, type Subjects } from "../question.js";
@@ -57,13 +58,12 @@ import { caseWords, each, movedCase, ofJourney, stackedCase } from "../subjects.
 
 /** What is told of a case that may tip; of casters where there are any. */
 function tippingCaution(input: ReviewInput): string {
-  const kept = [
-    ...(onCasters(input) ? ["brake or block the casters in public"] : []),
-    ...openables(input).map((what) => `keep ${what} shut when it stands alone`),
-    "try the real case by lifting one side with a helper ready",
-  ];
-  const words = [kept.slice(0, -1).join(", "), ...kept.slice(-1)].filter((one) => one !== "").join(", and ");
-  return `A case that tips can crush a foot or a child. ${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+  return [
+    "A case that tips can crush a foot or a child.",
+    ...(onCasters(input) ? ["Brake or block the casters in public."] : []),
+    ...openables(input).map((what) => `Keep ${what} shut when it stands alone.`),
+    "Try the real case by lifting one side with a helper ready.",
+  ].join(" ");
 }
 
 /** What of a case opens, in a word: "doors and drawers"; none for one that has neither. */
@@ -98,7 +98,7 @@ function lowestFloor({ parts }: ReviewInput): string {
 }
 
 const windCaution =
-  "Take the case down before the wind is that strong: a canopy, a banner or an open door multiplies it, and what falls outdoors falls on somebody.";
+  "Take the case down before the wind is that strong. A canopy, a banner or an open door multiplies it, and what falls outdoors falls on somebody.";
 
 const tippingEdge = cite("statics", "moments about the tipping edge");
 
@@ -166,7 +166,7 @@ export const tip: Question = question({
         facts: `It tips to the ${way} at ${Angle.show(worked.value, { digits: 2 })}; ${Angle.show(steadyTilt.angle)} is asked for.`,
         remedies: [
           {
-            words: `${baseWords(base.value, standing, style)} ${widening(input)}, move heavy things down, or set out a foot on that side.`,
+            words: `${capital(widening(input))}, move heavy things down, or set out a foot on that side. ${baseWords(base.value, standing, style)}`,
             gives: [amount(Length, "half the base that would be enough", base.value)],
           },
         ],
@@ -178,7 +178,7 @@ export const tip: Question = question({
 });
 
 function baseWords(needed: Length, standing: Footprint, style: ShowStyle): string {
-  return `It needs ${Length.show(needed, style)} from below its centre of gravity to that edge and has ${Length.show(leastTippingArm(standing), style)}:`;
+  return `It needs ${Length.show(needed, style)} from below its centre of gravity to that edge and has ${Length.show(leastTippingArm(standing), style)}.`;
 }
 
 /** The published test pushes at up to 1.5 m, about the shoulder of a tall adult. */
@@ -186,11 +186,6 @@ const shoulderHeight: Length = metre(1.5);
 
 /** Common practice, no source: rubber casters, braked, on a hard floor. */
 const blockedCasters: Ratio = ratio(0.5);
-
-/** The upper edge of the stack above the underside of its lowest section. */
-function stackTop({ parts }: ReviewInput): number {
-  return Math.max(...parts.sections.map(({ outside }) => outside.low.z + outside.size.z));
-}
 
 /** Whether a push at shoulder height, or at the top of a lower case, tips it. */
 export const push: Question = question({
@@ -349,7 +344,7 @@ function climbedOn(input: ReviewInput, { name, section, side, out }: OpenThing, 
   return {
     demand: amount(Mass, "child of the published test", childOnDrawer.mass),
     capacity: amount(Mass, "mass that tips it", line.value),
-    facts: `${Mass.show(line.value, style)} on the edge of the open ${name}, ${Length.show(overhang, style)} past the line of the wheels or feet, tips it to the ${side}; its own weight has moved out with it.`,
+    facts: `${Mass.show(line.value, style)} on the edge of the open ${name} tips it to the ${side}. That edge stands ${Length.show(overhang, style)} past the line of the wheels or feet, and its own weight has moved out with it.`,
     remedies: [
       { words: "Lock it when unattended, fix the case to a wall or table, or set out a foot below it." },
     ],
@@ -409,7 +404,7 @@ function blown(input: ReviewInput, standing: Footprint, gust: Speed): Answer {
   return {
     demand: amount(Speed, "strongest gust", gust),
     capacity: amount(Speed, "gust up to which it may stand", allowed.value),
-    facts: `A gust of ${Speed.show(gust, speed)} pushes its worst side with ${Force.show(worst.push.value.force, style)}; ${Speed.show(worst.tips.value, speed)} would tip it, and with the safety factors it may stand in ${Speed.show(allowed.value, speed)}.`,
+    facts: `A gust of ${Speed.show(gust, speed)} pushes its worst side with ${Force.show(worst.push.value.force, style)}, and ${Speed.show(worst.tips.value, speed)} would tip it. With the safety factors it may stand in gusts up to ${Speed.show(allowed.value, speed)}.`,
     remedies: [
       {
         words: `${input.parts.sections.length > 1 ? "Take it apart, lean" : "Lean"} it against a wall, or lay ballast ${lowestFloor(input)}.`,
@@ -449,29 +444,33 @@ function sloping(input: ReviewInput, standing: Footprint, ground: Angle): Answer
   const half = leastTippingArm(standing);
   const base = halfBaseNeeded.worked({ height, angle: wanted });
   const foot = outriggerReach.worked({ halfBase: half, height, angle: wanted });
-  const ballast = ballastNeeded.worked({
-    mass: balance.value.mass,
-    halfBase: half,
-    height,
-    angle: wanted,
-    ballastFromEdge: half,
-    ballastHeight: Length.si(standingHeight(input) + 0.05),
-  });
+  // On a tilt too steep for it, no ballast helps.
+  const ballast = unlessRefused(() =>
+    ballastNeeded.worked({
+      mass: balance.value.mass,
+      halfBase: half,
+      height,
+      angle: wanted,
+      ballastFromEdge: half,
+      ballastHeight: Length.si(standingHeight(input) + 0.05),
+    }),
+  );
+  const laid = ballast ? `, or ${Mass.show(ballast.value, styleOf(input.case))} laid on its floor,` : "";
   const style = styleOf(input.case);
   return {
     demand: amount(Angle, "lean to be borne on that ground", wanted),
     capacity: amount(Angle, `lean at which it tips to the ${way}`, worked.value),
-    facts: `On ground of ${Angle.show(ground, { digits: 2 })} it should bear ${Angle.show(wanted, { digits: 2 })}, the ground and ${Angle.show(groundSlope.angle)} of wobble but no less than ${Angle.show(steadyTilt.angle)}; it tips to the ${way} at ${Angle.show(worked.value, { digits: 2 })}.`,
+    facts: `On ground of ${Angle.show(ground, { digits: 2 })} it should bear a lean of ${Angle.show(wanted, { digits: 2 })}, and it tips to the ${way} at ${Angle.show(worked.value, { digits: 2 })}. What it should bear is the ground and ${Angle.show(groundSlope.angle)} of wobble, but no less than ${Angle.show(steadyTilt.angle)}.`,
     remedies: [
       {
-        words: `${baseWords(base.value, standing, style)} a foot ${Length.show(foot.value, style)} out on that side, or ${Mass.show(ballast.value, style)} laid on its floor, would be enough.`,
+        words: `A foot ${Length.show(foot.value, style)} out on that side${laid} would be enough. ${baseWords(base.value, standing, style)}`,
         gives: [
           amount(Length, "foot that would be enough", foot.value),
-          amount(Mass, "ballast that would be enough", ballast.value),
+          ...(ballast ? [amount(Mass, "ballast that would be enough", ballast.value)] : []),
         ],
       },
     ],
-    because: [...standingLines(standing), worked, base, foot, ballast],
+    because: [...standingLines(standing), worked, base, foot, ...(ballast ? [ballast] : [])],
     limit: steadyTilt.source,
     sources: [groundSlope.source],
   };

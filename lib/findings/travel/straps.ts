@@ -17,20 +17,15 @@ import { Count, Force, Ratio, standardGravity } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
-import { type Answer, type Need, type Question, question } from "../question.js";
-import { each, eachSection, known, measured, mostOf, says, theOne, where } from "../subjects.js";
+import { strapCaution } from "../cautions.js";
+import { type Answer, type Question, question } from "../question.js";
+import { each, eachSection, known, mostOf, says, strapsGiven, theOne, where } from "../subjects.js";
 import { ratedLoad } from "./ground.js";
 import { roadWords } from "./road.js";
 import { standingUp } from "./standing.js";
 
 const crashCaution =
-  "A case that comes loose in a crash kills the people in front of it: a bulkhead or net behind the seats, straps with a readable label, none cut or knotted, edge protectors, tight again after the first miles. Follow the road rules where you drive; this does not cover a crash.";
-
-const strapsGiven: Need<unknown, Lashing> = measured(
-  ({ case: { journey } }: ReviewInput) => journey.lashing,
-  "the straps, their angle and the friction on the vehicle's floor",
-  "read STF on the label of a strap, count the straps, pull the empty case with a scale for the friction, and write the block lashing into the journey",
-);
+  "A case that comes loose in a crash kills the people in front of it. Have a bulkhead or a net behind the seats. Use straps with a readable label, none cut or knotted, over edge protectors, and tighten them again after the first miles. Follow the road rules where you drive; this does not cover a crash.";
 
 /** How many wheels lock; nobody needs to know of what stands on its underside. */
 function locks(onWheels: (input: ReviewInput, subject: string) => boolean) {
@@ -196,9 +191,7 @@ export const strapsOnCasters: Question = question({
   ),
   ask: (section) => `Do the casters of ${section} stand straps at the tension of their label?`,
   tier: "strength",
-  cautions: [
-    "A ratchet pulls harder than most casters and edges are made for: stand a strapped case on blocks under its lower edges, with straps over the upright panels, never over an opening, a window or a latch.",
-  ],
+  cautions: [strapCaution],
   needs: { straps: strapsGiven, rated: ratedLoad },
   answer: (input, { straps, rated }, section) => {
     const count = castersOf(input).filter((one) => one.section === section).length;

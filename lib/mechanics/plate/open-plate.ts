@@ -147,6 +147,7 @@ export const openPlateUniform: Formula<OpenPlateUniform, OpenPlateAnswer> = form
   OpenPlateAnswer
 >({
   id: "plate.edges.openings.uniform",
+  takesTime: true,
   title: "Panel with openings, uniform load",
   equation: plateEnergy,
   inputs: { ...shapeSymbols, ...edgeSymbols, ...openingSymbols, ...pressureSymbols },
@@ -175,6 +176,7 @@ export const openPlateUniformAt: Formula<OpenPlateUniformAt, PlateResponse> = fo
   PlateResponse
 >({
   id: "plate.edges.openings.uniform.at",
+  takesTime: true,
   title: "One place of a panel with openings, uniform load",
   equation: plateEnergy,
   inputs: { ...shapeSymbols, ...edgeSymbols, ...openingSymbols, ...pressureSymbols, ...placeSymbols },
@@ -206,6 +208,7 @@ export const openPlatePatch: Formula<OpenPlatePatch, OpenPlateAnswer> = formula<
   OpenPlateAnswer
 >({
   id: "plate.edges.openings.patch",
+  takesTime: true,
   title: "Panel with openings, load on a rectangle",
   equation: plateEnergy,
   inputs: { ...shapeSymbols, ...edgeSymbols, ...openingSymbols, ...patchSymbols },

@@ -68,6 +68,7 @@ export const edgePlateUniform: Formula<EdgePlateUniform, PlateAnswer> = formula<
   PlateAnswer
 >({
   id: "plate.edges.uniform",
+  takesTime: true,
   title: "Panel with any mix of edges, uniform load",
   equation: plateEnergy,
   inputs: { ...shapeSymbols, ...edgeSymbols, ...pressureSymbols },
@@ -97,6 +98,7 @@ export const edgePlateUniformAt: Formula<EdgePlateUniformAt, PlateResponse> = fo
   PlateResponse
 >({
   id: "plate.edges.uniform.at",
+  takesTime: true,
   title: "One place of a panel with any mix of edges, uniform load",
   equation: plateEnergy,
   inputs: { ...shapeSymbols, ...edgeSymbols, ...pressureSymbols, ...placeSymbols },
@@ -117,6 +119,7 @@ export const edgePlateUniformAt: Formula<EdgePlateUniformAt, PlateResponse> = fo
  */
 export const edgePlatePatch: Formula<EdgePlatePatch, PlateAnswer> = formula<EdgePlatePatch, PlateAnswer>({
   id: "plate.edges.patch",
+  takesTime: true,
   title: "Panel with any mix of edges, load on a rectangle",
   equation: plateEnergy,
   inputs: { ...shapeSymbols, ...edgeSymbols, ...patchSymbols },
@@ -156,6 +159,7 @@ export const cornerPlateUniform: Formula<CornerPlateUniform, PlateAnswer> = form
   PlateAnswer
 >({
   id: "plate.corners.uniform",
+  takesTime: true,
   title: "Panel resting on its four corners, uniform load",
   equation: plateEnergy,
   inputs: { ...shapeSymbols, ...pressureSymbols },
@@ -179,6 +183,7 @@ export const cornerPlatePatch: Formula<CornerPlatePatch, PlateAnswer> = formula<
   PlateAnswer
 >({
   id: "plate.corners.patch",
+  takesTime: true,
   title: "Panel resting on its four corners, load on a rectangle",
   equation: plateEnergy,
   inputs: { ...shapeSymbols, ...patchSymbols },

@@ -215,7 +215,8 @@ export function leafBody(
     face: name,
     spot: { x: reversed ? leaf.width - x : x, y },
   });
-  const face: BoxFace = { sheet: panelSheet(leaf, input), regions: [], cutouts: [] };
+  const sheet = panelSheet(leaf, input);
+  const face: BoxFace = { sheet, regions: boxRegions(leaf, place, sheet, input), cutouts: [] };
   return {
     name: leaf.id,
     section,

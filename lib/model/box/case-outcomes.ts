@@ -179,7 +179,7 @@ function seamsOf(loaded: LoadedCase): CaseOutcome["seams"] {
 }
 
 /** The springs of one piece of hardware added up as a force. */
-function hardwareOf({ bodies, answer }: LoadedCase): CaseOutcome["hardware"] {
+function hardwareOf({ bodies, answer, hinges = [] }: LoadedCase): CaseOutcome["hardware"] {
   const sums = new Map<LinkKind, Map<string, BoxSpot>>();
   bodies.links.forEach((prepared, i) => {
     const { kind, name, along } = linkOf(prepared);
@@ -192,12 +192,13 @@ function hardwareOf({ bodies, answer }: LoadedCase): CaseOutcome["hardware"] {
       perAxis((axis) => force[axis] + along[axis] * at(answer.forces, i)),
     );
   });
-  return Object.fromEntries(
-    [...sums].map(([kind, forces]) => [
-      kind,
-      byValue([...forces].map(([name, force]) => ({ name, value: Math.hypot(...force) }))),
-    ]),
+  const own = [...sums].map(
+    ([kind, forces]) =>
+      [kind, [...forces].map(([name, force]) => ({ name, value: Math.hypot(...force) }))] as const,
   );
+  const all = new Map<LinkKind, readonly NamedValue[]>(own);
+  if (hinges.length > 0) all.set("hinge", [...(all.get("hinge") ?? []), ...hinges]);
+  return Object.fromEntries([...all].map(([kind, values]) => [kind, byValue(values)]));
 }
 
 /** Shares of a side at which a door's gap is looked at: where its corners are not yet round, and in the middle. */

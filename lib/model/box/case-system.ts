@@ -1,6 +1,6 @@
 /** The bodies of the case with every spring that any load case uses. */
 import { at, under } from "../../algebra/lists.js";
-import { type JoinedParts, joinedParts, type PreparedLink } from "../../fem/index.js";
+import { isBalanced, type JoinedParts, joinedParts, type PreparedLink, spaceDofs } from "../../fem/index.js";
 import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 import { type BoxModel, boxModel, type ElementTarget } from "./box-model.js";
@@ -18,6 +18,16 @@ export interface JoinedBodies {
   readonly joined: JoinedParts;
   /** Hardware of which no spring could be made. */
   readonly refused: readonly RefusedLink[];
+  /** Leaves that neither hinges nor latches keep in their openings: left out of every load case. */
+  readonly loose: readonly LooseLeaf[];
+}
+
+/** A leaf that nothing keeps in its opening. */
+export interface LooseLeaf {
+  /** Its number among the bodies. */
+  readonly number: number;
+  /** Why, in a builder's words. */
+  readonly why: string;
 }
 
 /** A case ready for its load cases. */
@@ -43,7 +53,44 @@ export function joinedBodies(input: ReviewInput, elementTarget: ElementTarget): 
     ...lidLinks(model),
     ...feetOf(model),
   ];
-  return { input, model, refused, joined: joinedParts(model.parts, all) };
+  const bodies = { input, model, refused, joined: joinedParts(model.parts, all), loose: [] };
+  return { ...bodies, loose: sectionNumbers(model).flatMap((number) => looseLeaves(bodies, number)) };
+}
+
+/** What keeps a leaf in its opening while its section stands held. */
+const keepShut: ReadonlySet<CaseLink["kind"]> = new Set(["hinge", "door latch", "rest", "stand"]);
+
+/** Leaves of a section that stay loose beside those that are held, a leaf latched to its neighbour included. */
+function looseLeaves(bodies: JoinedBodies, section: number): readonly LooseLeaf[] {
+  const { name } = at(bodies.model.bodies, section);
+  const leaves = bodies.model.bodies.flatMap((body, i) =>
+    body.section === name && i !== section ? [i] : [],
+  );
+  const whyLoose = (numbers: readonly number[]): string | undefined => {
+    try {
+      const some = subsystem(bodies, numbers, ({ kind }) => keepShut.has(kind));
+      isBalanced(
+        some,
+        some.parts.map(({ structure }) => new Float64Array(spaceDofs * structure.nodes.length)),
+      );
+      return undefined;
+    } catch (error) {
+      if (error instanceof Refusal) return error.message;
+      throw error;
+    }
+  };
+  if (leaves.length === 0 || whyLoose([section]) !== undefined) return [];
+  const held = [section];
+  if (whyLoose([section, ...leaves]) === undefined) return [];
+  for (let found = true; found; ) {
+    const next = leaves.find((leaf) => !held.includes(leaf) && whyLoose([...held, leaf]) === undefined);
+    found = next !== undefined;
+    if (next !== undefined) held.push(next);
+  }
+  return leaves.flatMap((leaf) => {
+    const why = held.includes(leaf) ? undefined : whyLoose([...held, leaf]);
+    return why === undefined ? [] : [{ number: leaf, why }];
+  });
 }
 
 /**
@@ -101,6 +148,12 @@ export function subsystem(
 }
 
 /** A section with the leaves that close its openings, by number. */
-export function sectionWithLeaves({ model: { bodies } }: CaseSystem, section: string): readonly number[] {
-  return bodies.flatMap((body, i) => (body.section === section ? [i] : []));
+export function sectionWithLeaves(system: CaseSystem, section: string): readonly number[] {
+  const { bodies } = system.model;
+  return everyHeld(system).filter((number) => at(bodies, number).section === section);
+}
+
+/** All bodies but the leaves that nothing holds, by number. */
+export function everyHeld({ model, loose }: JoinedBodies): readonly number[] {
+  return [...model.bodies.keys()].filter((number) => !loose.some((one) => one.number === number));
 }

@@ -20,10 +20,11 @@ import { Force, Length, Mass, ratio, standardGravity } from "../../quantity/inde
 import { Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 import { heaviestByHand } from "../travel/drops.js";
-import { footprint, tippingArm } from "../travel/footprint.js";
+import { footprint, stackTop, tippingArm } from "../travel/footprint.js";
 import { massLoads } from "./case-loads.js";
 import {
   type CaseSystem,
+  everyHeld,
   linkOf,
   type Subsystem,
   sectionWithLeaves,
@@ -31,6 +32,7 @@ import {
   type Uses,
 } from "./case-system.js";
 import type { LinkKind } from "./hardware-links.js";
+import { type HingePull, hangOpen, openLeaves } from "./open-leaves.js";
 import { atNode, minus, perAxis, plus, turnsAtNode } from "./places.js";
 import { corners, footEnd, sectionNumbers } from "./standing-links.js";
 
@@ -50,6 +52,8 @@ export interface LoadedCase {
   readonly from?: JoinedAnswer;
   /** The push at which it begins to tip, where that is less than the push asked for: the case is then that push. */
   readonly tips?: Force;
+  /** What hinges bear whose leaves stand open, and are no bodies of this case. */
+  readonly hinges?: readonly HingePull[];
 }
 
 /** A load case that cannot be answered. */
@@ -69,7 +73,7 @@ export interface LoadedCases {
 }
 
 /** What solving a load case gives. */
-type Solved = Pick<LoadedCase, "bodies" | "answer" | "from" | "tips">;
+type Solved = Pick<LoadedCase, "bodies" | "answer" | "from" | "tips" | "hinges">;
 
 /** A load case before it is solved. */
 interface PlannedCase extends Pick<LoadedCase, "id" | "title"> {
@@ -87,14 +91,13 @@ function uses(...kinds: readonly LinkKind[]): Uses {
   return ({ kind }) => inUse.includes(kind) || kinds.includes(kind);
 }
 
-function every({ model }: CaseSystem): readonly number[] {
-  return [...model.bodies.keys()];
-}
-
 /** Every load case that the case's hardware allows. */
 export function loadedCases(system: CaseSystem): LoadedCases {
   const cases: LoadedCase[] = [];
-  const unanswered: UnansweredCase[] = [];
+  const unanswered: UnansweredCase[] = system.loose.map(({ number, why }) => {
+    const { name } = at(system.model.bodies, number);
+    return { id: `shut.${name}`, title: `${name} shut`, why, givesWay: false };
+  });
   for (const { id, title, solve } of plannedCases(system))
     try {
       const solved = solve();
@@ -113,11 +116,8 @@ function titleOf(title: string, { tips }: Solved): string {
 function plannedCases(system: CaseSystem): readonly PlannedCase[] {
   const { joined, refused } = system;
   const weight = massLoads(system.masses, () => [0, 0, -standardGravity]);
-  const jerked = massLoads(system.masses, () => [
-    0,
-    0,
-    -standardGravity * system.input.case.demands.dynamicFactor,
-  ]);
+  const { dynamicFactor } = system.input.case.demands;
+  const jerked = massLoads(system.masses, () => [0, 0, -standardGravity * dynamicFactor]);
   system.model.parts.forEach((part, i) => {
     prepareMoves(part, [at(weight, i), at(jerked, i)]);
   });
@@ -133,6 +133,7 @@ function plannedCases(system: CaseSystem): readonly PlannedCase[] {
       title: sectionNumbers(system.model).length > 1 ? "standing, one section on the other" : "standing",
       solve: standing,
     },
+    ...openCases(system, weight),
     ...holeCases(system, weight),
     ...pushedCases(system, weight, standing),
     ...carriedCases(system, jerked),
@@ -143,8 +144,22 @@ function plannedCases(system: CaseSystem): readonly PlannedCase[] {
 
 /** On its casters or the floor, the sections on each other. */
 function stood(system: CaseSystem, weight: Loads): Solved {
-  const bodies = subsystem(system, every(system), uses(...standsOn));
-  return { bodies, answer: movedJoined(bodies, weight) };
+  const bodies = subsystem(system, everyHeld(system), uses(...standsOn));
+  return { bodies, answer: movedJoined(bodies, picked(weight, bodies.numbers)) };
+}
+
+/** Standing with a door or a lid open, the leaves that share its opening with it. */
+function openCases(system: CaseSystem, weight: Loads): readonly PlannedCase[] {
+  return openLeaves(system).map(({ leaves, name }): PlannedCase => {
+    const solve = (): Solved => {
+      const numbers = everyHeld(system).filter((number) => !leaves.includes(number));
+      const bodies = subsystem(system, numbers, uses(...standsOn));
+      const loads = new Map(numbers.map((number) => [number, at(weight, number).slice()]));
+      const hinges = leaves.flatMap((leaf) => hangOpen(system, leaf, at(weight, leaf), loads));
+      return { bodies, answer: movedJoined(bodies, [...loads.values()]), hinges };
+    };
+    return { id: `open.${name}`, title: `standing with ${name} open`, solve };
+  });
 }
 
 /** Casters of which one may be over a hole. */
@@ -160,11 +175,12 @@ function holeCases(system: CaseSystem, weight: Loads): readonly PlannedCase[] {
     const solve = (): Solved | undefined => {
       const bodies = subsystem(
         system,
-        every(system),
+        everyHeld(system),
         (link) => uses("caster")(link) && !(link.kind === "caster" && link.name === name),
       );
       // Where the rest does not balance, the caster finds the bottom of the hole.
-      return isBalanced(bodies, weight) ? { bodies, answer: movedJoined(bodies, weight) } : undefined;
+      const own = picked(weight, bodies.numbers);
+      return isBalanced(bodies, own) ? { bodies, answer: movedJoined(bodies, own) } : undefined;
     };
     return { id: `hole.${name}`, title: `${name} in a hole`, solve };
   });
@@ -208,11 +224,14 @@ function pushedCases(system: CaseSystem, weight: Loads, standing: () => Solved):
       const { bodies, answer: from } = standing();
       const on = alongLine(at(system.model.parts, top).structure, [...low, height], [...to, height]);
       const { push } = system.input.case.demands;
-      const pushes = weight.map((load) => new Float64Array(load.length));
-      addForce(at(pushes, top), { on, force: perAxis((axis) => push * along[axis]) });
-      const tipping = tippingPush(system.input, side, at(system.model.bodies, top).at[2] + height);
-      const share = Math.min(tipping / push, shareBorne(bodies, weight, pushes));
-      const loads = weight.map((load, i) => load.map((own, dof) => own + share * at(at(pushes, i), dof)));
+      const own = picked(weight, bodies.numbers);
+      const pushes = own.map((load) => new Float64Array(load.length));
+      const edge = stackTop(system.input);
+      const above = edge - at(system.model.bodies, top).at[2] - height;
+      addForce(at(pushes, top), { on, force: perAxis((axis) => push * along[axis]) }, above);
+      const tipping = tippingPush(system.input, side, edge);
+      const share = Math.min(tipping / push, shareBorne(bodies, own, pushes));
+      const loads = own.map((load, i) => load.map((still, dof) => still + share * at(at(pushes, i), dof)));
       const answer = movedJoined(bodies, loads);
       return { bodies, answer, from, ...(share < 1 ? { tips: Force.si(share * push) } : {}) };
     };
@@ -247,10 +266,12 @@ function topSection({ model }: CaseSystem): number {
   );
 }
 
-function addForce(load: Float64Array, { on, force }: BoxForce): void {
+/** A force on some nodes that acts so far above them: the middle planes of a box lie within its outside. */
+function addForce(load: Float64Array, { on, force }: BoxForce, above: number): void {
+  const turning = crossProduct([0, 0, above], force);
   on.nodes.forEach((node, i) => {
-    force.forEach((each, axis) => {
-      add(load, spaceDofs * node + axis, at(on.shares, i) * each);
+    [...force, ...turning].forEach((each, dof) => {
+      add(load, spaceDofs * node + dof, at(on.shares, i) * each);
     });
   });
 }
@@ -288,10 +309,10 @@ function liftedCases(system: CaseSystem, jerked: Loads): readonly PlannedCase[] 
   const solve = (): Solved => {
     const whole = subsystem(
       system,
-      every(system),
+      everyHeld(system),
       (link) => uses()(link) || (link.kind === "handle" && link.from.part === top),
     );
-    return { bodies: whole, answer: movedJoined(whole, jerked) };
+    return { bodies: whole, answer: movedJoined(whole, picked(jerked, whole.numbers)) };
   };
   return [{ id: "lifted", title, solve }];
 }

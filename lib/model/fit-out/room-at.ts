@@ -37,6 +37,9 @@ export function wallAt(input: ReviewInput, { section: where, box }: Body, face: 
   return Length.si(Math.abs(wall - (high ? box.low[axis] + box.size[axis] : box.low[axis])));
 }
 
+/** What is nearer than this touches, m: less is rounding. */
+const touching = 1e-6;
+
 /**
  * Free way from a face of a content to the wall or to the next thing in front of it.
  *
@@ -55,8 +58,9 @@ export function roomAt(input: ReviewInput, body: Body, face: Face): Length {
   const ways = others
     .filter((other) => faces(other.box, box, axis))
     .map((other) => (high ? other.box.low[axis] - from : from - other.box.low[axis] - other.box.size[axis]))
-    .filter((way) => way >= -1e-6);
-  return Length.si(Math.max(0, Math.min(toWall, ...ways)));
+    .filter((way) => way >= -touching);
+  const least = Math.min(toWall, ...ways);
+  return Length.si(least > touching ? least : 0);
 }
 
 /** Does one box stand before the other along an axis? */

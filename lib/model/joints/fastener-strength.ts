@@ -20,6 +20,7 @@ import type { MissingMeasurement } from "../../refusal.js";
 import { Refusal } from "../../refusal.js";
 import { densityOf } from "../mass/masses.js";
 import type { ReviewInput } from "../review-input.js";
+import { bearingOf, takesWasher } from "./joint-stack.js";
 import { type FastenerStrength, testedStrength } from "./known-strength.js";
 
 /** A strength, or the test that is still to be made. */
@@ -54,12 +55,13 @@ export function sheetUnder({ panel: id }: Fastening, { parts }: ReviewInput): Sh
 }
 
 function tested(
-  { fastener, backIsBareWood }: Fastening,
+  fastening: Fastening,
   sheet: SheetStock,
   direction: PullTest["direction"],
   { measurements }: ReviewInput,
 ): FastenerStrength | undefined {
-  const washer = backIsBareWood ? "yes" : "no";
+  const { fastener } = fastening;
+  const washer = takesWasher(fastening) ? "yes" : "no";
   const rows = measurements.pulls.filter(
     (row) =>
       row.fastener === fastener.name &&
@@ -171,15 +173,16 @@ function throughShear(
 }
 
 function throughPull(
-  { fastener, backIsBareWood }: Fastening,
+  fastening: Fastening,
   sheet: SheetStock,
   input: ReviewInput,
 ): FastenerStrength | undefined {
+  const { fastener } = fastening;
   if (fastener.tension === undefined) return undefined;
   const gravity = specificGravity.worked({ density: densityOf(input, sheet), moisture: indoorMoisture });
   const line = rivetJointPull.worked({
     rivetTension: fastener.tension,
-    bearingDiameter: backIsBareWood ? fastener.washerDiameter : fastener.headDiameter,
+    bearingDiameter: bearingOf(fastening),
     plyThickness: sheet.thickness,
     plyGravity: gravity.value,
   });

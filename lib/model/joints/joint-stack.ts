@@ -1,14 +1,34 @@
 /** What one group of fasteners closes, and with what. */
-import type { Fastener, Fastening } from "../../design/index.js";
+import type { Fastener, Fastening, Parts, Stock } from "../../design/index.js";
 import { coversGrip, fastenerTraits, gripNeeded, washerAtBack } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { Length } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 
-/** Whether a washer goes on the inside: under a tail or nut on bare wood, never at a screw's point or an insert. */
-export function takesWasher({ fastener, backIsBareWood }: Fastening): boolean {
+/**
+ * Whether a washer goes on the inside: under a tail or nut on bare wood, never at a screw's point or an insert, nor where
+ * no hand gets behind the rivet when it is set.
+ */
+export function takesWasher({ fastener, backIsBareWood, noHandBehind }: Fastening): boolean {
   const { endsBehind } = fastenerTraits[fastener.kind];
-  return endsBehind && washerAtBack({ back: backIsBareWood ? "bare wood" : "facing" }).washer === "yes";
+  return (
+    !noHandBehind &&
+    endsBehind &&
+    washerAtBack({ back: backIsBareWood ? "bare wood" : "facing" }).washer === "yes"
+  );
+}
+
+/**
+ * The tail of a set rivet in bodies, where a table has none: 1.5 wide, common practice, since no standard that was found
+ * gives it.
+ */
+export const tailBodies = 1.5;
+
+/** What bears on the inside of a rivet's sheet: its washer, a tail as wide as the head on laminate, a bare tail on wood. */
+export function bearingOf(fastening: Fastening): Length {
+  const { washerDiameter, headDiameter, diameter } = fastening.fastener;
+  if (takesWasher(fastening)) return washerDiameter;
+  return fastening.backIsBareWood ? Length.si(Math.min(headDiameter, tailBodies * diameter)) : headDiameter;
 }
 
 /** Thickness that the fastener closes, washer counted, worked out. */
@@ -72,8 +92,44 @@ function gripCase(groups: Stack, fasteners: readonly Fastener[]): GripCase {
   const [first] = groups;
   const grip = gripLine(first);
   const { fastener } = first;
-  const like = fasteners.filter(({ kind }) => kind === fastener.kind);
   const fits = coversGrip(fastener, grip.value);
-  const better = fits ? undefined : like.find((one) => coversGrip(one, grip.value))?.name;
+  const better = fits ? undefined : closingOne(first, fasteners)?.name;
   return { fastener, grip, groups, fits, ...(better ? { better } : {}) };
+}
+
+/** A fastener of the same kind that closes a stack, its washer counted: of the nearest diameter, the shortest. */
+function closingOne(group: Fastening, fasteners: readonly Fastener[]): Fastener | undefined {
+  const off = ({ diameter }: Fastener): number => Math.abs(diameter - group.fastener.diameter);
+  return fasteners
+    .filter(({ kind }) => kind === group.fastener.kind)
+    .filter((fastener) => closesStack({ ...group, fastener }))
+    .sort((a, b) => off(a) - off(b) || a.length - b.length)[0];
+}
+
+/** A group that is set with another fastener than the case names. */
+export interface Substitution {
+  /** The group as it is set. */
+  readonly group: Fastening;
+  /** What the case names. */
+  readonly named: Fastener;
+}
+
+/**
+ * Parts with a rivet that closes its stack wherever the one that the case names does not and the tables have one, so
+ * that nobody buys and sets the wrong one; and which those are.
+ */
+export function closingParts(
+  parts: Parts,
+  { fasteners }: Pick<Stock, "fasteners">,
+): { readonly parts: Parts; readonly substituted: readonly Substitution[] } {
+  const substituted: Substitution[] = [];
+  const fastenings = parts.fastenings.map((named) => {
+    if (!fastenerTraits[named.fastener.kind].chosenByGrip || closesStack(named)) return named;
+    const fastener = closingOne(named, fasteners);
+    if (!fastener) return named;
+    const group = { ...named, fastener };
+    substituted.push({ group, named: named.fastener });
+    return group;
+  });
+  return substituted.length === 0 ? { parts, substituted } : { parts: { ...parts, fastenings }, substituted };
 }

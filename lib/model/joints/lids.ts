@@ -2,7 +2,7 @@
 import type { Leaf, PanelPart, Point } from "../../design/index.js";
 import { Angle, degree, Length, Mass } from "../../quantity/index.js";
 import type { MassItem } from "../mass/masses.js";
-import { massItems } from "../mass/masses.js";
+import { massItems, stiffenerNames } from "../mass/masses.js";
 import type { ReviewInput } from "../review-input.js";
 
 /** A leaf that its weight shuts or throws open: a lid in a top, or a flap hinged at its bottom. */
@@ -36,13 +36,14 @@ export function lidsOf({ parts }: ReviewInput): readonly Lid[] {
 }
 
 /** Whether a thing is a leaf, or on one. */
-function belongs({ name }: MassItem, { panel }: Lid): boolean {
-  return name === panel.id || name.endsWith(` of ${panel.id}`);
+function belongsTo({ panel }: Lid, input: ReviewInput): (item: MassItem) => boolean {
+  const stiffeners = stiffenerNames(input, panel.id);
+  return ({ name }) => name === panel.id || name.endsWith(` of ${panel.id}`) || stiffeners.has(name);
 }
 
-/** A lid with its facing and its glue. */
+/** A lid with its facing, its glue and its stiffeners. */
 export function lidMass(input: ReviewInput, lid: Lid): Mass {
-  const mine = massItems(input).filter((item) => belongs(item, lid));
+  const mine = massItems(input).filter(belongsTo(lid, input));
   return Mass.si(mine.reduce((sum, { mass }) => sum + mass, 0));
 }
 
@@ -55,13 +56,14 @@ const towardsFree: Readonly<Record<Leaf["hinge"], readonly [number, number]>> = 
 };
 
 /** Where things are with a lid of the top open: it has turned up about its hinges. */
-export function placedWithOpen(lid: Lid): (item: MassItem) => Point {
+export function placedWithOpen(lid: Lid, input: ReviewInput): (item: MassItem) => Point {
+  const belongs = belongsTo(lid, input);
   const { leaf, width, level } = lid;
   const [x, y] = towardsFree[leaf.hinge];
   const half = width / 2;
   const back = half * (1 - Math.cos(level));
   return (item) => {
-    if (!belongs(item, lid)) return item.centre;
+    if (!belongs(item)) return item.centre;
     const { centre } = item;
     return {
       x: Length.si(centre.x - x * back),

@@ -9,6 +9,7 @@ import {
   type PanelPart,
   type Point,
   type ShelfPart,
+  type StiffenerPart,
   sheetPieces,
 } from "../../design/index.js";
 import { memoize } from "../../kept/index.js";
@@ -16,6 +17,7 @@ import { measuredMean, sheetDensity } from "../../measure/index.js";
 import { Density, Length, Mass } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 import { ratesOf } from "./adhesive-rates.js";
+import { asWeighed } from "./as-weighed.js";
 
 /** What part of the case a mass belongs to. */
 export type MassGroup = "panels" | "facings" | "glue" | "edges" | "hardware" | "fasteners" | "contents";
@@ -41,9 +43,14 @@ export interface MassItem {
 /**
  * Everything that has a mass: panels and shelves by their net area, facings and dry glue on them, bars,
  * hardware, fasteners at what they hold, contents. Densities are the builder's own weighings where there are
- * any, or else the stock table's.
+ * any, or else the stock table's. A section that was weighed as built weighs what the scale said.
  */
 export function massItems(input: ReviewInput): readonly MassItem[] {
+  return asWeighed(plannedMasses(input), input.measurements.asBuilt);
+}
+
+/** The same before anything was on the scale. */
+export function plannedMasses(input: ReviewInput): readonly MassItem[] {
   const { parts } = input;
   const panels = sheetPieces(parts);
   const places = placesOf(input, panels);
@@ -235,9 +242,30 @@ export function facingNames(id: string): readonly string[] {
   ]);
 }
 
-/** A shelf by itself. */
-export function bareShelfMass({ panel: { netArea, sheet } }: ShelfPart): Mass {
-  return Mass.si(netArea * sheet.thickness * sheet.density);
+/** A shelf by itself, with its stiffeners. */
+export function bareShelfMass({ panel: { netArea, sheet }, stiffeners }: ShelfPart): Mass {
+  const wood = stiffeners.reduce((sum, one) => sum + woodOf(one), 0);
+  return Mass.si(netArea * sheet.thickness * sheet.density + wood);
+}
+
+/** The wood of a stiffener without its glue and fasteners, kg. */
+function woodOf({ zones, height, strip, piece }: StiffenerPart): number {
+  if (piece) return piece.netArea * piece.sheet.thickness * piece.sheet.density;
+  const area = zones.reduce((sum, zone) => sum + zone.width * zone.height, 0);
+  return strip ? area * height * strip.density : 0;
+}
+
+/** What the list of masses calls all that stiffens a panel or a leaf: wood, glue, fasteners. */
+export function stiffenerNames({ parts }: ReviewInput, panel: string): ReadonlySet<string> {
+  const on = parts.stiffeners.filter((one) => one.panel === panel);
+  return new Set(
+    on.flatMap(({ id, zones }) => [
+      id,
+      ...zones.map((_, i) => `${id} ${i + 1}`),
+      `glue, ${id} on ${panel}`,
+      `fasteners of ${id} on ${panel}`,
+    ]),
+  );
 }
 
 /** A shelf's own mass and that of all it carries. */

@@ -4,6 +4,7 @@ import {
   bentSheet,
   formulaElementTarget,
   type HeldEdge,
+  type HeldEdges,
   type MeshedPanel,
   type MeshedPanelAnswer,
   meshedPanelProblem,
@@ -55,20 +56,28 @@ export function panelSag(sagCase: SagCase): PanelSag {
   const { because } = panelStiffness(sagCase.panel, sagCase.moduli);
   const passedOn = passedOnPressure(sagCase);
   const line = meshedPanelUniform.worked(sagInputs(sagCase));
-  const { largestDeflection, meshError } = stiffenedSag(sagCase) ?? line.value;
+  const stiffer = stiffenedAnswer(sagInputs(sagCase), sagCase.regions ?? []);
+  const { largestDeflection, meshError } = stiffer ?? line.value;
   return { sag: largestDeflection, meshError, pressure: passedOn.value, because: [because, passedOn, line] };
 }
 
-/** The same with stiffeners, by the same elements; nothing for a bare panel. */
-function stiffenedSag(
+/** Sag of a piece with its stiffeners, each edge held in its own way; nothing for a bare one. */
+export function stiffenedSag(
   sagCase: SagCase,
+  edges: HeldEdges,
+  input: ReviewInput,
 ): Pick<MeshedPanelAnswer, "largestDeflection" | "meshError"> | undefined {
-  if (!sagCase.regions || sagCase.regions.length === 0) return undefined;
-  const { pressure, ...inputs } = sagInputs(sagCase);
-  const problem = {
-    ...meshedPanelProblem({ ...inputs, pressure: Pressure.si(1) }),
-    regions: sagCase.regions,
-  };
+  const inputs = { ...sagInputs(sagCase), ...edges };
+  return stiffenedAnswer(inputs, stiffenedSpan(sagCase.panel, bentSheet(inputs), input));
+}
+
+/** The same with stiffeners, by the same elements; nothing for a bare panel. */
+function stiffenedAnswer(
+  { pressure, ...inputs }: MeshedPanel,
+  regions: readonly SheetRegion[],
+): Pick<MeshedPanelAnswer, "largestDeflection" | "meshError"> | undefined {
+  if (regions.length === 0) return undefined;
+  const problem = { ...meshedPanelProblem({ ...inputs, pressure: Pressure.si(1) }), regions };
   const { value, meshError } = keptStiffened(problem);
   return { largestDeflection: Length.si(pressure * value), meshError: Ratio.si(meshError) };
 }

@@ -13,8 +13,8 @@ import {
   pressedProblem,
 } from "../../fem/index.js";
 import type { WorkedLine } from "../../formula.js";
-import type { EnDuration } from "../../material/index.js";
-import { Length, Pressure, standardGravity } from "../../quantity/index.js";
+import type { EnDuration, ServiceClass } from "../../material/index.js";
+import { Length, type Mass, Pressure, standardGravity } from "../../quantity/index.js";
 import { type MissingMeasurement, Refusal } from "../../refusal.js";
 import type { ReviewInput } from "../review-input.js";
 import { facePressure } from "../stiffness/face-pressure.js";
@@ -120,8 +120,21 @@ export function shelfLoads(part: ShelfPart, input: ReviewInput): readonly LoadOn
   return jolted("what it carries", shelfPressure(part), input);
 }
 
+/** Where a case lives, as EN 1995 sorts it. */
+export function serviceClassOf({ case: { demands } }: ReviewInput): ServiceClass {
+  return demands.climate === "dry" ? "class 1" : "class 2";
+}
+
+/** What stands on a top in storage, spread over what it spans. */
+export function storedLoad(
+  { clearWidth, clearHeight }: PanelPart,
+  mass: Mass,
+): { readonly pressure: Pressure } {
+  return { pressure: Pressure.si((mass * standardGravity) / (clearWidth * clearHeight)) };
+}
+
 /** A weight that stays for years, and the same for a moment with a jolt. */
-function jolted(what: string, still: Pressure, input: ReviewInput): readonly LoadOnPanel[] {
+export function jolted(what: string, still: Pressure, input: ReviewInput): readonly LoadOnPanel[] {
   if (still === 0) return [];
   const { dynamicFactor } = input.case.demands;
   return [

@@ -8,11 +8,11 @@ import {
   type LoadDuration,
   plywoodDesign,
   plywoodStrength,
-  type ServiceClass,
 } from "../../material/index.js";
 import { plateBendingStress, plateShearStress } from "../../mechanics/index.js";
 import { type PlateMoment, Pressure, type Ratio, ratio } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
+import { serviceClassOf } from "./panel-load.js";
 import { type SheetStrength, weakerRolling } from "./sheet-strength.js";
 
 /** EN 1990 multiplies a load that comes and goes by this before it is compared with a design strength. */
@@ -115,7 +115,7 @@ function directionsOf({
 function stressesOf(stressed: StressedPanel, input: ReviewInput): readonly [PanelStress, ...PanelStress[]] {
   const { panel, strength, moments, duration } = stressed;
   const { thickness } = panel.sheet;
-  const serviceClass: ServiceClass = input.case.demands.climate === "dry" ? "class 1" : "class 2";
+  const serviceClass = serviceClassOf(input);
   const compared = (
     what: string,
     line: WorkedLine & { readonly value: Pressure },

@@ -5,7 +5,7 @@ import { memoize } from "../../kept/index.js";
 import { type PlywoodStrength, plywoodStrength } from "../../material/index.js";
 import { characteristicStress, stripStrength } from "../../measure/index.js";
 import { Pressure } from "../../quantity/index.js";
-import type { MissingMeasurement } from "../../refusal.js";
+import { type MissingMeasurement, Refusal } from "../../refusal.js";
 import type { Direction } from "../stiffness/sheet-moduli.js";
 
 /** Strength in one direction that 95 of 100 sheets reach. */
@@ -35,12 +35,13 @@ export interface SheetStrength {
 
 /**
  * Characteristic strength of a birch veneer, and of birch plywood in its plane. Bending is what the 40.2 MPa printed for
- * 18 mm of 13 plies come to; rolling and shear in the plane are recalled.
+ * 18 mm of 13 plies come to; rolling, shear and compression in the plane are recalled.
  */
 const birch = {
   bending: Pressure.of(70, "MPa"),
   rolling: Pressure.of(2.5, "MPa"),
   panelShear: Pressure.of(9.5, "MPa"),
+  compression: Pressure.of(52, "MPa"),
 };
 
 /** Birches whose clear wood is at least as strong as that of the handbook's. */
@@ -78,6 +79,22 @@ const keptStrengths = memoize(
 /** Of the directions in which veneers roll: three veneers have one. */
 export function weakerRolling({ rollingAlong, rollingAcross }: PlywoodStrength): Pressure {
   return rollingAcross > 0 && rollingAcross < rollingAlong ? rollingAcross : rollingAlong;
+}
+
+/**
+ * How hard the edge of a sheet may be pressed: its veneers that run up bear, the others count nothing.
+ *
+ * @throws Refusal for a species without figures
+ */
+export function edgeCompression({ name, species, veneers }: SheetStock, upwards: Direction): Pressure {
+  if (!handbookSpecies.includes(species))
+    throw new Refusal(`${name}: no compression strength`, {
+      measure: `how hard an edge of ${name} may be pressed`,
+      how: "ask its maker for its compression strength along and across the grain; until then put protectors or blocks under every strap",
+    });
+  const bearing = veneers.filter((_, i) => (i % 2 === 0) === (upwards === "along"));
+  const sum = (list: readonly number[]): number => list.reduce((all, one) => all + one, 0);
+  return Pressure.si((birch.compression * sum(bearing)) / sum(veneers));
 }
 
 function breakStrips({ name }: SheetStock, direction: Direction): MissingMeasurement {

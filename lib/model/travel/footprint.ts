@@ -83,7 +83,7 @@ function standingOn(input: ReviewInput, balance: BalanceLine, section: string, o
 }
 
 const offsetAssumed =
-  'The offset of the casters is not in hardware.csv, so three tenths of their height are taken, as of common swivel casters; measure from the swivel axis level to the axle and write it into the column "offset", 0 where they do not swivel.';
+  'The offset of the casters is not in hardware.csv, so three tenths of their height are taken, as of common swivel casters. Measure it level from the swivel axis to the axle. Write it into the column "offset", and 0 where they do not swivel.';
 
 /** Common practice, no source: the offset of a swivel caster over its height. */
 const usualOffset = 0.3;
@@ -163,4 +163,9 @@ export function overhangOf(input: ReviewInput, standing: Footprint, side: TipWay
   const { x, y } = standing.balance.value;
   const toFace = { left: x - low.x, right: low.x + size.x - x, front: y - low.y, back: low.y + size.y - y };
   return Length.si(toFace[side] - tippingArm(standing, side));
+}
+
+/** The upper edge of the stack above the underside of its lowest section. */
+export function stackTop({ parts }: ReviewInput): Length {
+  return Length.si(Math.max(...parts.sections.map(({ outside }) => outside.low.z + outside.size.z)));
 }

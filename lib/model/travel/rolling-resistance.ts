@@ -23,15 +23,15 @@ export function resistanceOf({ case: { journey } }: ReviewInput): RollingResista
   const byFloor = floor === "even" ? rollingShares.good : rollingShares.uneven;
   const onFloor = { share: byFloor.share, source: byFloor.source, words: `an ${floor} floor` };
   if (tread === undefined || wheel === undefined) {
-    const missing = "tread and diameter of the wheels are not in the journey, so the floor alone decides";
-    return { ...onFloor, because: [], words: `${onFloor.words}; ${missing}` };
+    const missing = "Tread and diameter of the wheels are not in the journey, so the floor alone decides";
+    return { ...onFloor, because: [], words: `${onFloor.words}. ${missing}` };
   }
   const line = wheelResistance.worked({ tread, diameter: wheel });
   if (line.value <= byFloor.share) return { ...onFloor, because: [line] };
   return {
     share: line.value,
     because: [line],
-    source: cite("rolling-friction", "lever arms on concrete"),
+    source: cite("hand-carts", "coefficients of rolling friction"),
     words: `wheels of ${tread}`,
   };
 }

@@ -246,7 +246,9 @@ export function scheduleDrawing(job: Job, panel: string): readonly DrawingView[]
       letter: String(order.findIndex(({ holds }) => holds === fastening.holds) + 1),
       fastening,
     }));
-  return part && groups.length > 0 ? [panelHolesDrawing(part, groups, ruleOf(job.case.units))] : [];
+  return part && groups.length > 0
+    ? [panelHolesDrawing(part, groups, ruleOf(job.case.units), job.parts)]
+    : [];
 }
 
 /** Fasteners to buy and the minutes to set them, by the tools that were timed. */

@@ -1,16 +1,7 @@
-/** The recipe of a job, for its notebook and for the files beside the book. */
+/** What the chapter of the recipe answers. */
 
 import { keepsFromRelease } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
-import { workTimes } from "../../plan/index.js";
-import { type Recipe, writeRecipe } from "../../recipe/index.js";
-
-/** Writes the recipe from everything the job knows. */
-export function recipeOf(job: Job): Recipe {
-  const { purchases, bill, findings, masses } = job.review;
-  const times = workTimes(job, purchases);
-  return writeRecipe({ case: job.case, parts: job.parts, purchases, bill, findings, masses, times });
-}
 
 /** What stands between the recipe and the first cut. */
 export function recipeAnswer({ review: { findings } }: Job): string {

@@ -168,7 +168,7 @@ export function meshNote(points: readonly { readonly meshError: number }[]): str
 
 /** The panel with its openings, to scale. */
 export function panelDrawing(job: Job, id: string): DrawingView {
-  return panelHolesDrawing(panelNamed(job, id), [], ruleOf(job.case.units));
+  return panelHolesDrawing(panelNamed(job, id), [], ruleOf(job.case.units), job.parts);
 }
 
 const cutAwayOf = ({ netArea, grossArea }: PanelPart): number => 1 - netArea / grossArea;
@@ -256,6 +256,8 @@ export function loadCaseTable({ review, case: description }: Job): TableView {
       { heading: "Seam", cell: cellOf(({ seams }) => seams[0], flow) },
       { heading: "Latch", cell: cellOf(({ hardware }) => hardware.latch?.[0], force) },
       { heading: "Caster", cell: cellOf(({ hardware }) => hardware.caster?.[0], force) },
+      { heading: "Handle", cell: cellOf(({ hardware }) => hardware.handle?.[0], force) },
+      { heading: "Hinge", cell: cellOf(({ hardware }) => hardware.hinge?.[0], force) },
     ],
     "Load cases of the joined boxes: the largest of each, in brackets the estimated mesh error",
   );

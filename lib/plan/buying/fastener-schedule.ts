@@ -2,7 +2,7 @@
 import type { Fastener, Fastening } from "../../design/index.js";
 import { fastenerTraits } from "../../fastening/index.js";
 import { timePerPiece } from "../../measure/index.js";
-import { gripOf, holeFor, type ReviewInput, washersOf } from "../../model/index.js";
+import { closingParts, gripOf, holeFor, type ReviewInput, washersOf } from "../../model/index.js";
 import { type Length, Time } from "../../quantity/index.js";
 import type { FastenerNeed, PurchaseList } from "./purchases.js";
 
@@ -29,8 +29,8 @@ export interface ScheduleRow {
 }
 
 /** One row a fastener group, by panel. */
-export function fastenerSchedule({ parts }: ReviewInput): readonly ScheduleRow[] {
-  return [...parts.fastenings]
+export function fastenerSchedule({ parts, stock }: ReviewInput): readonly ScheduleRow[] {
+  return [...closingParts(parts, stock).parts.fastenings]
     .sort((a, b) => a.panel.localeCompare(b.panel) || a.holds.localeCompare(b.holds))
     .map(scheduleRow);
 }

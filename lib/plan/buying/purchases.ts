@@ -7,12 +7,20 @@ import type {
   BarStock,
   FacingStock,
   Fastener,
+  Fastening,
   Hardware,
   PaneStock,
   SheetStock,
   StripStock,
 } from "../../design/index.js";
-import { knownRate, knownWaste, onFaces, type ReviewInput, washersOf } from "../../model/index.js";
+import {
+  closingParts,
+  knownRate,
+  knownWaste,
+  onFaces,
+  type ReviewInput,
+  washersOf,
+} from "../../model/index.js";
 import { packs } from "../../money/index.js";
 import {
   Area,
@@ -94,6 +102,8 @@ export interface AdhesiveNeed {
 export interface FastenerNeed {
   /** The fastener. */
   readonly stock: Fastener;
+  /** The groups that take it, also those for which the case names one that does not close them. */
+  readonly groups: readonly Fastening[];
   /** How many the case takes. */
   readonly count: number;
   /** Bought beyond the count, for those that go wrong. */
@@ -161,7 +171,8 @@ function needFor(stock: Adhesive, area: Area, input: ReviewInput): AdhesiveNeed 
 }
 
 /** Fasteners by the pack, spares and washers included. */
-function fastenerNeeds({ parts }: ReviewInput): readonly FastenerNeed[] {
+function fastenerNeeds({ parts: named, stock: sold }: ReviewInput): readonly FastenerNeed[] {
+  const { parts } = closingParts(named, sold);
   const used = new Map(parts.fastenings.map(({ fastener }) => [fastener.name, fastener]));
   return [...used.values()].map((stock) => {
     const groups = parts.fastenings.filter(({ fastener }) => fastener.name === stock.name);
@@ -176,7 +187,7 @@ function fastenerNeeds({ parts }: ReviewInput): readonly FastenerNeed[] {
     });
     const spares = Math.min(wholeUp(count * spareShare), bought.over);
     const cost = addMoney([bought.cost, timesMoney(washers, stock.washerPrice)]);
-    return { stock, count, spares, packs: bought.packs, washers, cost };
+    return { stock, groups, count, spares, packs: bought.packs, washers, cost };
   });
 }
 

@@ -47,7 +47,7 @@ export function billLines(parts: Parts, purchases: PurchaseList): BillLine[] {
 }
 
 function everyLine(parts: Parts, purchases: PurchaseList): BillLine[] {
-  const shares = stockShares(parts);
+  const shares = stockShares(parts, purchases);
   return [
     ...purchases.sheets.map(({ stock, plan }) =>
       line("panels", stock, { ...sheetsOf(plan, stock), shares: shares.sheet(stock.name), unit: "sheet" }),
@@ -185,7 +185,7 @@ interface Use {
 }
 
 /** The shares of every stock that a case is made of, by `sharingRule`. */
-function stockShares(parts: Parts): StockShares {
+function stockShares(parts: Parts, purchases: PurchaseList): StockShares {
   const panels = sheetPieces(parts);
   const sectionOf = new Map(panels.map(({ id, section }) => [id, section]));
   const at = (panel: string): string => sectionOf.get(panel) ?? "whole case";
@@ -223,11 +223,9 @@ function stockShares(parts: Parts): StockShares {
       ...parts.glues.map(({ section, adhesive, area }) => ({ section, stock: adhesive.name, amount: area })),
     ]),
     fastener: sharing(
-      parts.fastenings.map(({ panel, fastener, count }) => ({
-        section: at(panel),
-        stock: fastener.name,
-        amount: count,
-      })),
+      purchases.fasteners.flatMap(({ stock, groups }) =>
+        groups.map(({ panel, count }) => ({ section: at(panel), stock: stock.name, amount: count })),
+      ),
     ),
     hardware: sharing(
       parts.hardware.map(({ section, stock }) => ({ section, stock: stock.name, amount: 1 })),

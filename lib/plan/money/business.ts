@@ -1,4 +1,5 @@
 /** What a case costs and when it is paid: hours at the bench, doubts, making against buying. */
+import type { SheetPlan } from "../../cutting/index.js";
 import { type Business, type Fastener, sheetPieces, type Timing } from "../../design/index.js";
 import { fastenerTraits } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
@@ -166,19 +167,26 @@ export interface WorkTime {
 }
 
 /**
- * Bench time by kind of work, from the builder's own timings; of one work timed with two tools the quicker
- * counts. Empty without timings.
+ * Bench time by kind of work, from the builder's own timings. Of one work timed with several tools the one counts that
+ * the cost of the case has; where it has none of them or several, the quickest. Empty without timings.
  */
 export function workTimes(input: BusinessInput, purchases: PurchaseList): readonly WorkTime[] {
   const works = [...new Set(input.measurements.timings.map(({ work }) => work))];
   return works.map((work) => {
-    const rows = input.measurements.timings.filter((row) => row.work === work);
+    const timed = input.measurements.timings.filter((row) => row.work === work);
+    const costed = timed.filter(({ tool }) => isCosted(tool, input));
+    const rows = costed.length > 0 ? costed : timed;
     const [quickest] = [...rows].sort((a, b) => a.time / a.pieces - b.time / b.pieces) as [Timing];
     const { tool, unit } = quickest;
     const each = Time.si(quickest.time / quickest.pieces);
     const pieces = unitsInCase(unit, input, purchases);
     return { work, tool, unit, pieces, each, time: Time.si(pieces * each) };
   });
+}
+
+/** Whether a tool that was timed is among those that the case pays for: "hand riveter with long handles" is a hand riveter. */
+function isCosted(tool: string, { case: { business } }: BusinessInput): boolean {
+  return business.tools.some(({ name }) => name.includes(tool) || tool.includes(name));
 }
 
 /** Whole bench time, and whether it comes from timings or from the case file's own guess. */
@@ -191,6 +199,15 @@ export function buildingTime(
   return { time: Time.si(works.reduce((sum, { time }) => sum + time, 0)), from: "timings" };
 }
 
+/** Edges that are trimmed off a sheet before it is sawn up. */
+const trimmedEdges = 4;
+
+/** Cuts through all sheets of some plans, with those that trim each of them. */
+function cutsOf(needs: readonly { readonly plan: SheetPlan }[], trims: number): number {
+  const sheets = needs.flatMap(({ plan }) => plan.sheets);
+  return sheets.reduce((sum, { cuts }) => sum + trims + cuts.length, 0);
+}
+
 function unitsInCase(unit: Timing["unit"], input: BusinessInput, purchases: PurchaseList): number {
   const { fastenings, bars, hardware, facings } = input.parts;
   const fasteners = (counts: (fastener: Fastener) => boolean): number =>
@@ -198,10 +215,7 @@ function unitsInCase(unit: Timing["unit"], input: BusinessInput, purchases: Purc
   const counts: Readonly<Record<Timing["unit"], () => number>> = {
     panel: () => sheetPieces(input.parts).filter(({ openings }) => openings.length > 0).length,
     cut: () =>
-      purchases.sheets.reduce(
-        (sum, { plan }) => sum + plan.sheets.reduce((cuts, sheet) => cuts + sheet.cuts.length, 0),
-        0,
-      ),
+      cutsOf(purchases.sheets, trimmedEdges) + cutsOf(purchases.facings, 0) + cutsOf(purchases.panes, 0),
     hole: () => fasteners(() => true),
     rivet: () => fasteners(({ kind }) => fastenerTraits[kind].timedAs === "rivet"),
     bar: () => bars.length,

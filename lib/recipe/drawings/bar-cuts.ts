@@ -6,7 +6,10 @@ import type { Rule } from "../rule.js";
 import { millimetres, wordsFit } from "./marks.js";
 
 /** Letters along the drawing's longer side. */
-const lettersAcross = 62;
+const lettersAcross = 54;
+
+/** How wide it is printed, mm: its letters are 9 points high then. */
+const printedWidth = 185;
 
 /** Draws the bars of one extrusion one under the other. */
 export function barCutsDrawing(
@@ -18,14 +21,10 @@ export function barCutsDrawing(
   const longest = Math.max(...bars.map(({ cut }) => millimetres(cut.length)));
   const letter = longest / lettersAcross;
   const marks = bars.flatMap((bar, row) =>
-    barMarks(bar, 4.4 * letter * (bars.length - row), pieces, rule, letter),
+    barMarks(bar, 3.6 * letter * (bars.length - row), pieces, rule, letter),
   );
-  return drawing(
-    name,
-    "Lengths to scale, widths not. What is left of the line at the left end is trimmed off first.",
-    marks,
-    letter,
-  );
+  const view = drawing(name, "Lengths to scale, widths not. The left end is trimmed first.", marks, letter);
+  return { ...view, printedWidth };
 }
 
 /** The bar's number and length; the name of one from the rack. */
@@ -40,7 +39,7 @@ function barMarks(
   rule: Rule,
   letter: number,
 ): DrawingMark[] {
-  const height = 2.2 * letter;
+  const height = 1.7 * letter;
   const whole = millimetres(cut.length);
   return [
     { mark: "text", at: { x: 0, y: y + height + 0.4 * letter }, text: barTitle(label, cut, rule) },

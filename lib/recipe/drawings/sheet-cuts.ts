@@ -9,6 +9,15 @@ import { millimetres, moved, wordsFit } from "./marks.js";
 /** Letters along the drawing's longer side. */
 const lettersAcross = 56;
 
+/** Height of letters on paper, mm; 9 points are 3.18 mm. */
+const paperLetter = 3.3;
+
+/** Room beside the sheet for its width and white, in letters. */
+const besideIt = 6;
+
+/** Widths on paper, mm: beside a table, over one, or as wide as the paper. */
+export const paperWidths = { beside: 86, middle: 128, whole: 185 } as const;
+
 /** What stands on the pieces of one drawing. */
 interface Lettering {
   /** How lengths are written. */
@@ -23,16 +32,19 @@ interface Lettering {
  * Draws a sheet as it lies before the saw, its length from left to right, cuts numbered in their order.
  *
  * @param faceOf where the good face of a piece goes, for stock whose grain runs with its length
+ * @param printedWidth how wide it is printed, mm, with letters of 9 points; as a screen has room where absent
  */
 export function sheetCutsDrawing(
   { label, cut }: NumberedStock<CutSheet>,
   pieces: readonly CodedPiece<unknown>[],
   rule: Rule,
   faceOf?: (name: string) => GoodFace | undefined,
+  printedWidth?: number,
 ): DrawingView {
   const { length, width, offcuts } = cut;
   const [along, across] = [millimetres(length), millimetres(width)];
-  const letter = Math.max(along, across) / lettersAcross;
+  const letter =
+    printedWidth === undefined ? Math.max(along, across) / lettersAcross : letterAt(along, printedWidth);
   const corner = { x: 0, y: 0 };
   const lettering: Lettering = { rule, letter, faceOf };
   const marks: DrawingMark[] = [
@@ -56,16 +68,40 @@ export function sheetCutsDrawing(
       text: rule.drawn(width),
     },
   ];
-  return drawing(`${label}: ${cut.stock}`, described(cut, faceOf !== undefined), marks, letter);
+  const said = printedWidth === undefined ? described(cut, faceOf !== undefined) : "";
+  const view = drawing(`${label}: ${cut.stock}`, said, marks, letter);
+  return printedWidth === undefined ? view : { ...view, printedWidth };
+}
+
+/** The letters of a drawing that is printed so wide, mm of the sheet. */
+function letterAt(along: number, printedWidth: number): number {
+  return (paperLetter * along) / (printedWidth - besideIt * paperLetter);
+}
+
+/** Whether every piece has room for its code where the sheet is printed so wide. */
+export function codesFit(
+  { length, pieces: cut }: CutSheet,
+  pieces: readonly CodedPiece<unknown>[],
+  printedWidth: number,
+): boolean {
+  const letter = letterAt(millimetres(length), printedWidth);
+  return cut.every(
+    (piece) =>
+      wordsFit(codeOf(pieces, piece.name), millimetres(piece.length), letter) &&
+      millimetres(piece.width) > 1.5 * letter,
+  );
 }
 
 function described({ pieces, cuts }: CutSheet, grained: boolean): string {
-  const used = pieces.length === 1 ? "1 piece" : `${pieces.length} pieces`;
-  const marks = grained
-    ? " An arrow runs with the face grain; a triangle marks the good face, and beside it stands where that face goes."
-    : "";
-  const numbers = cuts.length > 0 ? " Numbers in rings are the cuts in their order." : "";
-  return `${used}; grey with a broken line is offcut.${numbers}${marks}`;
+  const count = pieces.length === 1 ? "1 piece" : `${pieces.length} pieces`;
+  return `${count}. ${legendWords(cuts.length > 0, grained)}`;
+}
+
+/** What the marks on sheets mean. */
+export function legendWords(withCuts: boolean, grained: boolean): string {
+  const marks = grained ? " Arrow: face grain. Triangle: good face, and where it goes." : "";
+  const numbers = withCuts ? " Rings: cuts in their order." : "";
+  return `Broken line: offcut.${numbers}${marks}`;
 }
 
 function areaMark(area: SheetArea) {

@@ -1,12 +1,13 @@
 /** The record to fill in, so that the next one can be built from what really happened. */
-import { showNumber, Time } from "../../quantity/index.js";
+import { groupBill } from "../../money/index.js";
+import { Money, showNumber, Time } from "../../quantity/index.js";
 import {
   blanks,
+  flowingSection,
   type GroupBlock,
   group,
   notes,
   type RecipeSection,
-  section,
   sentence,
   when,
 } from "../recipe.js";
@@ -14,11 +15,11 @@ import { total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
 /** Empty lines for what came out otherwise than planned. */
-const deviationLines = 10;
+const deviationLines = 6;
 
 /** The section of the record to fill in. */
 export function asBuiltSection(workshop: Workshop): RecipeSection {
-  return section("As-built record", who(workshop), deviations(), weights(workshop), times(workshop));
+  return flowingSection("As-built record", who(workshop), paid(workshop), times(workshop), deviations());
 }
 
 function who({ case: { name }, purchases }: Workshop): GroupBlock {
@@ -54,19 +55,24 @@ function deviations(): GroupBlock {
   );
 }
 
-function weights({ parts }: Workshop): GroupBlock {
+function paid({ bill: { lines } }: Workshop): GroupBlock {
   return group(
-    "Weights, on the scale",
+    "What was paid",
     blanks(
-      parts.sections,
-      [{ heading: "Section", cell: ({ name }) => name }],
-      ["Empty", "Loaded", "Scale used"],
+      groupBill(lines, "supplier"),
+      [
+        { heading: "Supplier", cell: ({ name }) => name },
+        { heading: "On the buy list", cell: ({ total: cost }) => Money.show(cost), align: "left" },
+      ],
+      ["Paid"],
+      ({ name: of }) => [{ what: "price paid", of }],
     ),
   );
 }
 
 function times({ times: works = [], case: { business, leftOut } }: Workshop): GroupBlock {
   const lines = works.map(({ work, tool, unit, pieces, each, time }) => ({
+    record: [{ what: "time", of: work, at: tool, pieces: Number(pieces.toPrecision(3)) } as const],
     work: `${work} (${tool})`,
     pace: `${Time.show(each, { digits: 2 })} a ${unit}`,
     pieces: showNumber(pieces, 3),
@@ -75,7 +81,7 @@ function times({ times: works = [], case: { business, leftOut } }: Workshop): Gr
   const guess = leftOut.includes("business") ? "" : Time.show(business.buildingTime, { digits: 2 });
   const timed = Time.show(Time.si(total(works, ({ time }) => time)), { digits: 2 });
   const planned = works.length > 0 ? timed : guess;
-  const whole = { work: "The whole case", pace: "", pieces: "", planned };
+  const whole = { record: [], work: "The whole case", pace: "", pieces: "", planned };
   return group(
     "Times",
     ...when(works.length > 0, () =>
@@ -90,6 +96,7 @@ function times({ times: works = [], case: { business, leftOut } }: Workshop): Gr
         { heading: "Planned", cell: (line) => line.planned, align: "left" },
       ],
       ["Taken"],
+      ({ record }) => record,
     ),
   );
 }

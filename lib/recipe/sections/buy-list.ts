@@ -2,34 +2,18 @@
 
 import { type BillHeading, type BillLine, groupBill } from "../../money/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
-import { type Bill, type PurchaseList, sharesInWords, sharingRule } from "../../plan/index.js";
+import { type Bill, type PurchaseList, sharesInWords } from "../../plan/index.js";
 import { Money, timesMoney, Volume } from "../../quantity/index.js";
-import { type RecipeSection, section, sentence } from "../recipe.js";
 import type { Rule } from "../rule.js";
-import { counted, listed } from "../words.js";
+import { counted, distinct, grouped, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section on what to buy. */
-export function buyListSection({ bill, purchases, case: { sections }, rule }: Workshop): RecipeSection {
-  return section(
-    "Buy list",
-    billTable(bill, purchases, rule),
-    ...allowances(purchases).map(sentence),
-    billGroupTable(bill, "supplier"),
-    billGroupTable(bill, "trade"),
-    billGroupTable(bill, "section"),
-    ...(sections.length > 1 ? [sentence(sharingRule)] : []),
-  );
-}
-
 /** What the counts allow for, said once. */
-function allowances({ adhesives, sheets }: PurchaseList): string[] {
+export function allowances({ adhesives, sheets }: PurchaseList): string[] {
   const onLabel = adhesives.filter(({ rateFrom }) => rateFrom === "label").map(({ stock }) => stock.name);
   return [
     ...(onLabel.length > 0
-      ? [
-          `${listed(onLabel)}: reckoned with the label's spread rate. Weigh the can on a trial panel and the figure becomes yours.`,
-        ]
+      ? [`${listed(onLabel)}: reckoned with the spread rate of the label. Weigh the can on a trial panel.`]
       : []),
     ...(sheets.length > 0
       ? [
@@ -37,6 +21,43 @@ function allowances({ adhesives, sheets }: PurchaseList): string[] {
         ]
       : []),
   ];
+}
+
+/** A line of the bill with its count and its size in words. */
+export interface BuyItem extends BillLine {
+  /** How many, and what that allows for. */
+  readonly count: string;
+  /** In both systems of units, since shops use either; of hardware what the steps call it; empty for what has neither. */
+  readonly size: string;
+}
+
+/** The lines of the bill in words. */
+export function billItems({ bill, purchases, rule, parts }: Workshop): readonly BuyItem[] {
+  const notes = notesOf(purchases, rule);
+  const sizes = new Map([
+    ...[...purchases.sheets, ...purchases.facings, ...purchases.panes].map(({ stock }): [string, string] => [
+      stock.name,
+      rule.inShop(stock.length, stock.width, stock.thickness),
+    ]),
+    ...[...purchases.bars, ...purchases.strips].map(({ stock }): [string, string] => [
+      stock.name,
+      rule.inShop(stock.length),
+    ]),
+    ...purchases.fasteners.map(({ stock }): [string, string] => [
+      stock.name,
+      `closes to ${rule.inShop(stock.gripMax)}`,
+    ]),
+    ...grouped(parts.hardware, ({ stock }) => stock.name).flatMap(([name, some]): [string, string][] => {
+      const called = distinct(some.map(({ item }) => item.name)).filter((one) => one !== name);
+      const slides = some.every(({ item }) => item.duty === "slide");
+      return called.length === 0 || slides ? [] : [[name, `in the steps: ${called.join(", ")}`]];
+    }),
+  ]);
+  return bill.lines.map((line) => ({
+    ...line,
+    count: [countOf(line), notes.get(line.item)].filter(Boolean).join(" "),
+    size: sizes.get(line.item) ?? "",
+  }));
 }
 
 /** Every line of the bill, with the section it is for, and the total below. */

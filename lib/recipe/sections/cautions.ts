@@ -1,31 +1,27 @@
 /** What can hurt, and what to do about it, as far as this case has it. */
 import { byDanger, type Finding } from "../../findings/index.js";
-import { type CautionsView, cautions, tableOf } from "../../page/index.js";
-import { hardwareAt } from "../hardware-stage.js";
+import { type CautionsView, cautions } from "../../page/index.js";
+import { hardwareAt } from "../../plan/index.js";
 import { flowingSection, type RecipeSection, sentence, when } from "../recipe.js";
 import { distinct, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section of cautions: what hurts first, each said once with what it is about; the rest in a table. */
+/** No reader takes in more than these. */
+const mostCautions = 25;
+
+/** The section of cautions, what hurts first, each said once; no more than a reader takes in. */
 export function cautionsSection(workshop: Workshop): RecipeSection {
-  const told = cautionsOf(workshop.findings);
-  const grave = told.filter(({ tier }) => tier === "safety");
-  const rest = told.filter(({ tier }) => tier !== "safety");
+  const own = [...bench(workshop), ...unasked(workshop)];
+  const told = cautionsOf(workshop.findings).map(withSubjects);
+  const room = mostCautions - own.length;
   return flowingSection(
     "Cautions",
     sentence(
-      "This recipe is a plan computed from measurements and the rules of the trade. Local codes, the makers' instructions and your own judgement come before it.",
+      "This is a plan computed from measurements and the rules of the trade. Local codes, makers' instructions and your own judgement come first.",
     ),
-    cautions(...bench(workshop), ...unasked(workshop), ...grave.map(withSubjects)),
-    ...when(rest.length > 0, () =>
-      tableOf(
-        rest,
-        [
-          { heading: "About", cell: ({ subjects }) => subjectWords(subjects) },
-          { heading: "Mind", cell: ({ words }) => words },
-        ],
-        "To mind in use",
-      ),
+    cautions(...own, ...told.slice(0, room)),
+    ...when(told.length > room, () =>
+      sentence("What can hurt stands here by danger. The book has what else to mind in use."),
     ),
   );
 }
@@ -60,21 +56,21 @@ function subjectWords(subjects: readonly string[]): string {
 }
 
 function withSubjects({ words, subjects }: ToldCaution): string {
-  return `${words} (${subjectWords(subjects)})`;
+  return `${words} Here: ${subjectWords(subjects)}.`;
 }
 
 function bench(workshop: Workshop): CautionsView["items"] {
   const { parts } = workshop;
   return [
-    "Saws and routers: eye and hearing protection, guards in place, work clamped, no gloves near a spinning blade, unplug before changing a blade or bit; extraction at the tool, a fitted dust mask, and a vacuum, not compressed air, to clean up.",
+    "Saws and routers: eyes and ears protected, guards in place, work clamped, no gloves near a blade. Unplug before changing a blade or bit. Extraction and a fitted dust mask; clean up with a vacuum, not with compressed air.",
     ...when(parts.fastenings.length > 0, () =>
       parts.fastenings.some(({ fastener }) => fastener.kind === "rivet")
-        ? "Drilling and riveting: eye and hearing protection; rivet stems fly when they snap, so point the tool away from faces. Clamp thin metal, it grabs and spins."
+        ? "Drilling and riveting: eyes and ears protected. Rivet stems fly when they snap: point the tool away from faces. Clamp thin metal, it grabs and spins."
         : "Drilling and driving screws: eye and hearing protection, the work clamped, hands clear of where the point comes out.",
     ),
     ...(parts.bars.length > 0
       ? [
-          "Cut aluminium has edges like knives: gloves when handling, deburr every end and hole at once, and keep its chips out of the wood saw's dust bag.",
+          "Cut aluminium has edges like knives: wear gloves, and deburr every end and hole at once. Keep its chips out of the dust bag of the wood saw.",
         ]
       : []),
     ...adhesiveCautions(workshop),
@@ -106,7 +102,7 @@ function adhesiveCautions({ purchases }: Workshop): string[] {
   return [
     ...(burning
       ? [
-          `${burning}: flammable vapour, heavier than air. Work outdoors or with strong fresh air at floor level; no flame, spark, heater, pilot light, switch or smoking nearby until it has dried. Respirator and gloves as the safety data sheet says. ${rags}`,
+          `${burning}: flammable vapour, heavier than air. Work outdoors or with strong fresh air at floor level. No flame, spark, heater, pilot light, switch or smoking nearby until it has dried. Respirator and gloves as the safety data sheet says. ${rags}`,
         ]
       : []),
     ...(other
@@ -119,12 +115,12 @@ function adhesiveCautions({ purchases }: Workshop): string[] {
 
 function lifting({ case: { journey, leftOut } }: Workshop): string {
   const people = journey.people === 1 ? "one person" : `${journey.people} people`;
-  return `Lifting: ${leftOut.includes("journey") ? "" : `the plan is for ${people}. `}Weigh each section before the first lift, lift with straight backs and a clear way, and never alone what needs two.`;
+  return `Lifting: ${leftOut.includes("journey") ? "" : `the plan is for ${people}. `}Weigh each section before the first lift. Lift with straight backs and a clear way, never alone what needs two.`;
 }
 
 function tipping({ parts }: Workshop): string {
   return hardwareAt("wheels", parts).length > 0
-    ? "Tipping: a tall case on wheels goes over easily. Brake the casters when it stands, push low and from behind on the level only, and nobody below it on a ramp."
+    ? "Tipping: a tall case on wheels goes over easily. Brake the casters when it stands. Push low, from behind, on the level only. Nobody stands below it on a ramp."
     : "Tipping: keep clear of the side it could fall to, and steady it while you work on it standing.";
 }
 

@@ -2,30 +2,34 @@
 
 import {
   type BenchPart,
+  barEndTrim,
   type CutBar,
   type CutSheet,
   type SawStep,
   type StopSetting,
   sawSteps,
+  sheetEdgeTrim,
   stopSettings,
 } from "../../cutting/index.js";
-import type { FacingPart } from "../../design/index.js";
+import { diagonalDifference, tolerance } from "../../model/index.js";
 import { steps, type TableView, tableOf } from "../../page/index.js";
 import type { PurchaseList } from "../../plan/index.js";
-import { Angle, Length } from "../../quantity/index.js";
+import { Angle, type Length } from "../../quantity/index.js";
 import { barCutsDrawing } from "../drawings/bar-cuts.js";
-import { sheetCutsDrawing } from "../drawings/sheet-cuts.js";
+import { codesFit, legendWords, paperWidths, sheetCutsDrawing } from "../drawings/sheet-cuts.js";
 import {
   type CodedPiece,
   codeOf,
   type GoodFace,
   goodFaceOf,
   goodFaces,
-  goodFaceWords,
   type NumberedStock,
   sourceOf,
 } from "../pieces.js";
 import {
+  blanks,
+  checklist,
+  flowingSection,
   type GroupBlock,
   group,
   type RecipeBlock,
@@ -35,106 +39,196 @@ import {
   when,
 } from "../recipe.js";
 import type { Rule } from "../rule.js";
+import { stockChecks } from "../stages/checks.js";
+import { type ShopStep, step, supplies, using } from "../supplies.js";
+import { counted, grouped, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section on cutting. */
-export function cutListSection(workshop: Workshop): RecipeSection {
-  const { pieces } = workshop;
-  return section(
-    "Cut list",
-    cutOrder(workshop),
-    panelTable(workshop),
-    ...when(pieces.facings.length > 0, () => facingTable(workshop)),
-    ...when(pieces.bars.length > 0, () => barTable(workshop)),
-    ...when(pieces.strips.length > 0, () => stripTable(workshop)),
-    ...when(pieces.panes.length > 0, () => paneTable(workshop)),
-    ...sheetGroups(workshop.sheets, pieces.panels, workshop, goodFaces(pieces.panels)),
-    ...sheetGroups(workshop.laminates, pieces.facings, workshop),
-    ...sheetGroups(workshop.panes, pieces.panes, workshop),
-    ...barGroups("Bars", workshop.purchases.bars, workshop.bars, pieces.bars, workshop.rule),
-    ...barGroups("Strips", workshop.purchases.strips, workshop.strips, pieces.strips, workshop.rule),
-  );
+/** The sections on cutting: sheets, then laminate and bars. */
+export function cutSections(workshop: Workshop): RecipeSection[] {
+  const { pieces, purchases, rule, parts } = workshop;
+  const rest = parts.facings.length + parts.bars.length + parts.strips.length + parts.panes.length > 0;
+  return [
+    section(
+      "Cut list",
+      steps(
+        cutSteps(workshop).map(({ text }) => text),
+        "Order of cutting",
+      ),
+      stockChecks(workshop),
+      panelTable(workshop),
+      sentence(
+        "If a piece is out: plane it, or cut it anew from an offcut that is large enough. Never force it in.",
+      ),
+      sentence(`On the sheets below. ${legendWords(true, true)}`),
+      ...sheetGroups(workshop.sheets, pieces.panels, workshop, goodFaces(pieces.panels)),
+    ),
+    ...when(rest, () =>
+      flowingSection(
+        restTitle(workshop),
+        ...when(pieces.facings.length > 0, () => facingList(workshop)),
+        ...patternWords(workshop).map(sentence),
+        ...sheetGroups(workshop.laminates, pieces.facings, workshop),
+        ...barOrderSteps(workshop),
+        ...(pieces.bars.length > 0 ? barLists(workshop) : []),
+        ...barGroups("Bars", purchases.bars, workshop.bars, pieces.bars, rule),
+        ...when(pieces.strips.length > 0, () => stripTable(workshop)),
+        ...barGroups("Strips", purchases.strips, workshop.strips, pieces.strips, rule),
+        ...when(pieces.panes.length > 0, () => paneTable(workshop)),
+        ...sheetGroups(workshop.panes, pieces.panes, workshop),
+      ),
+    ),
+  ];
 }
 
-function cutOrder({ pieces, purchases: { kerfs }, rule }: Workshop): RecipeBlock {
-  return steps(
-    [
-      "Measure each sheet's thickness before anything else: if it is off by more than the sheet's tolerance, the sizes below change.",
-      `The plans reckon with cuts ${rule.fine(kerfs.sheets.kerf)} wide in sheets${pieces.bars.length + pieces.strips.length > 0 ? ` and ${rule.fine(kerfs.bars.kerf)} in ${pieces.bars.length > 0 ? "bars" : "strips"}` : ""}. Try your blade on an offcut; with a wider cut the last pieces come out short, so plan anew.`,
-      "Saw each sheet in the order of its table, good face up on a table saw, good face down under a hand-held saw.",
-      "Set the fence to the size of the part that stays at it; the blade runs beyond the line. Make all cuts of a set-up before you move the fence, and measure the first piece of each.",
-      "Write the code on every piece as it comes off the saw, with an arrow along the grain and a triangle on the bottom left corner of its good face.",
-      ...(pieces.facings.length > 0
-        ? ["Cut the laminate with its oversize; it is trimmed after gluing, never before."]
-        : []),
-      ...(pieces.bars.length > 0
-        ? [
-            "Cut the edge bars last, when the boxes are dry fitted: check each length against the real edge first.",
-          ]
-        : []),
-    ],
-    "Order of cutting",
+function restTitle({ parts }: Workshop): string {
+  const names = [
+    ...when(parts.facings.length > 0, () => "laminate"),
+    ...when(parts.bars.length > 0, () => "bars"),
+    ...when(parts.strips.length > 0, () => "strips"),
+    ...when(parts.panes.length > 0, () => "panes"),
+  ];
+  const title = listed(names);
+  return title.charAt(0).toUpperCase() + title.slice(1);
+}
+
+/** The steps of sawing sheets, laminate, bars and strips. */
+export function cutSteps({ pieces, purchases: { kerfs }, rule }: Workshop): ShopStep[] {
+  const { calliper, saw, tape_measure: tape, sheetBlade } = supplies;
+  return [
+    step`Measure the thickness of each sheet with the ${calliper}. Out of tolerance: stop, sizes and fasteners must be recomputed.`,
+    step`Cut an offcut with the ${sheetBlade} and measure the slot. Wider than ${rule.fine(kerfs.sheets.kerf)}: ask for a new plan.`,
+    step`Set the ${saw}. Trim all four edges of the sheet, ${rule.length(sheetEdgeTrim)} each; the bottom left corner is then 0.`,
+    using(
+      step`Saw each sheet in the order of its table: good face up on a table saw, down under a hand-held saw.`,
+      supplies.eyes,
+      supplies.mask,
+      supplies.gloves,
+    ),
+    step`Fence = size of the piece between fence and blade. Make all cuts of a set-up before you move the fence; measure the first.`,
+    step`With the ${tape}, write its code on every piece and an arrow along the grain. Write 0 at the bottom left corner of its OUTSIDE face.`,
+    ...(pieces.facings.length > 0
+      ? [step`Cut the laminate with its oversize. It is trimmed after gluing, never before.`]
+      : []),
+  ];
+}
+
+/** The steps of sawing bars and strips, when they are sawn and from where. */
+export function barSteps({ pieces, purchases: { kerfs }, rule }: Workshop): ShopStep[] {
+  if (pieces.bars.length === 0) return [];
+  const { metalBlade, barSaw, deburr, machineOil } = supplies;
+  return [
+    step`Cut the bars when the boxes are dry fitted: check each length against the real edge first.`,
+    step`Put the ${metalBlade} into the ${barSaw}, with ${machineOil}. Wider cut than ${rule.fine(kerfs.bars.kerf)}: ask for a new plan.`,
+    step`Cut ${rule.length(barEndTrim)} off the left end of each bar. Then set the stop; every piece is cut from the fresh end.`,
+    using(
+      step`Take the burr off every end with the ${deburr}. Length within ${rule.fine(tolerance.bar)}, ends within half a degree. Out: cut anew.`,
+      supplies.gloves,
+      supplies.eyes,
+    ),
+  ];
+}
+
+function barOrderSteps(workshop: Workshop): RecipeBlock[] {
+  const written = barSteps(workshop);
+  const setBack = workshop.case.sections.some(({ edges }) =>
+    Object.values(edges).some((edge) => (edge?.extrusion?.setBack ?? 0) > 0),
   );
+  return [
+    ...when(written.length > 0, () =>
+      steps(
+        written.map(({ text }) => text),
+        "Order of cutting bars",
+      ),
+    ),
+    ...when(written.length > 0 && setBack, () =>
+      sentence(
+        "The bars stop short of the corners of the box: a metal corner fills each end and covers no bar.",
+      ),
+    ),
+  ];
+}
+
+/** Which way the pattern runs, where it matters. */
+function patternWords({ pieces, laminates }: Workshop): string[] {
+  if (pieces.facings.length === 0) return [];
+  const turned = laminates.flatMap(({ cut }) =>
+    cut.pieces.flatMap(({ name, length }) => {
+      const piece = pieces.facings.find((one) => one.name === name);
+      return piece && Math.abs(length - piece.part.width) > 1e-6 ? [piece.code] : [];
+    }),
+  );
+  return turned.length === 0
+    ? [
+        "The length of the laminate runs along the width of every panel: a pattern runs the same way on all faces.",
+      ]
+    : [
+        `On ${listed(turned)} the length of the laminate runs up, on the others across. Buy a plain one: a pattern would not match.`,
+      ];
 }
 
 function panelTable({ pieces, sheets, rule }: Workshop): RecipeBlock {
-  return tableOf(
+  return blanks(
     pieces.panels,
     [
       { heading: "Code", cell: ({ code }) => code },
       { heading: "Piece", cell: ({ name }) => name },
       { heading: "Width × height", cell: ({ part }) => rule.size(part.width, part.height), align: "left" },
       {
-        heading: "Grain",
-        cell: ({ part }) => (part.grain === "up" ? "along the height" : "along the width"),
+        heading: "Grain, good face",
+        cell: ({ part }) => `${part.grain}, ${goodFaceOf(part)}`,
       },
-      { heading: "Sheet", cell: ({ part }) => part.sheet.name },
       { heading: "From", cell: ({ name }) => sourceOf(sheets, name) },
-      { heading: "Good face", cell: ({ part }) => goodFaceWords[goodFaceOf(part)] },
-    ],
-    "Sheet pieces, one of each",
-  );
-}
-
-function facingTable({ pieces, laminates, rule, parts }: Workshop): RecipeBlock {
-  const oversizeOf = ({ panel }: FacingPart): string => {
-    const facing = parts.panels.find(({ id }) => id === panel)?.facing;
-    return facing ? rule.length(facing.oversize) : "–";
-  };
-  return tableOf(
-    pieces.facings,
-    [
-      { heading: "Code", cell: ({ code }) => code },
-      { heading: "For", cell: ({ part }) => `${part.panel}, ${part.side}` },
       {
-        heading: "Width × height, oversize in",
-        cell: ({ part }) => rule.size(part.width, part.height),
+        heading: "Diagonals",
+        cell: ({ part }) => `to ${rule.fine(diagonalDifference(part.width, part.height))}`,
         align: "left",
       },
-      { heading: "Oversize", cell: ({ part }) => oversizeOf(part), align: "left" },
-      { heading: "Laminate", cell: ({ part }) => part.stock.name },
-      { heading: "From", cell: ({ name }) => sourceOf(laminates, name) },
     ],
-    "Laminate, one of each, cut larger than the panel and trimmed after gluing",
+    ["Width", "Height", "Apart"],
+    ({ name: of }) => [
+      { what: "width", of },
+      { what: "height", of },
+      { what: "diagonals apart", of },
+    ],
   );
 }
 
-function barTable({ pieces, bars, rule }: Workshop): RecipeBlock {
-  return tableOf(
-    pieces.bars,
-    [
-      { heading: "Code", cell: ({ code }) => code },
-      { heading: "Edge", cell: ({ name }) => name },
-      { heading: "Length", cell: ({ part }) => rule.length(part.length), align: "left" },
-      {
-        heading: "Ends",
-        cell: ({ part }) => (part.ends === "mitred" ? "mitred 45°, long point to long point" : "square"),
-      },
-      { heading: "Bar", cell: ({ part }) => part.stock.name },
-      { heading: "From", cell: ({ name }) => sourceOf(bars, name) },
-    ],
-    "Edge bars, one of each",
+function facingList({ pieces, laminates, rule }: Workshop): RecipeBlock {
+  return checklist(
+    "Laminate, one of each; width × height, oversize in",
+    pieces.facings.map(
+      ({ code, name, part }) =>
+        `${code} ${name}: ${rule.size(part.width, part.height)}, ${part.stock.name}, from ${sourceOf(laminates, name)}`,
+    ),
   );
+}
+
+/** Which bar is which edge, and a line to fill in for each length. */
+function barLists({ pieces, bars, rule }: Workshop): RecipeBlock[] {
+  const alike = grouped(pieces.bars, ({ part: { length, ends, stock } }) =>
+    [rule.length(length), ends, stock.name].join("|"),
+  );
+  return [
+    checklist(
+      "Bars, one of each",
+      pieces.bars.map(({ code, name }) => `${code} ${name}, from ${sourceOf(bars, name)}`),
+    ),
+    blanks(
+      alike.map(([, some]) => some),
+      [
+        { heading: "Length", cell: ([{ part }]) => rule.length(part.length), align: "left" },
+        {
+          heading: "Ends",
+          cell: ([{ part }]) => (part.ends === "mitred" ? "mitred 45°, long point to long point" : "square"),
+        },
+        { heading: "Bar", cell: ([{ part }]) => part.stock.name },
+        { heading: "Codes", cell: (some) => some.map(({ code }) => code).join(", ") },
+      ],
+      ["Shortest", "Longest"],
+      ([{ name: of }]) => ["shortest", "longest"].map((at) => ({ what: "bar length", of, at })),
+    ),
+  ];
 }
 
 function paneTable({ pieces, panes, rule }: Workshop): RecipeBlock {
@@ -171,28 +265,31 @@ function stripTable({ pieces, strips, rule }: Workshop): RecipeBlock {
   );
 }
 
-/** A drawing and the order of cuts for each sheet. */
+/** So many cuts stand beside a small drawing. */
+const fewCuts = 8;
+
+/** A drawing and the order of cuts for each sheet; few cuts stand beside a small drawing. */
 function sheetGroups(
   sheets: readonly NumberedStock<CutSheet>[],
   pieces: readonly CodedPiece<unknown>[],
   { rule, purchases }: Workshop,
   faceOf?: (name: string) => GoodFace | undefined,
 ): GroupBlock[] {
-  return sheets.map((sheet) =>
-    group(
-      `${sheet.label}: ${sheet.cut.stock}`,
-      sheetCutsDrawing(sheet, pieces, rule, faceOf),
-      ...when(trimOf(sheet.cut) > 0, () =>
-        sentence(`Trim ${rule.length(trimOf(sheet.cut))} off each rough edge first.`),
+  return sheets.map((sheet) => {
+    const { cut, label } = sheet;
+    const small = cut.cuts.length <= fewCuts && codesFit(cut, pieces, paperWidths.beside);
+    const large = codesFit(cut, pieces, paperWidths.middle) ? paperWidths.middle : paperWidths.whole;
+    const table = sawTable(sheet, purchases.kerfs.sheets.kerf, pieces, rule);
+    const { caption: _, ...beside } = table;
+    return {
+      ...group(
+        `${label}: ${cut.stock}, ${counted(cut.pieces.length, "piece")}`,
+        sheetCutsDrawing(sheet, pieces, rule, faceOf, small ? paperWidths.beside : large),
+        ...when(cut.cuts.length > 0, () => (small ? beside : table)),
       ),
-      ...when(sheet.cut.cuts.length > 0, () => sawTable(sheet, purchases.kerfs.sheets.kerf, pieces, rule)),
-    ),
-  );
-}
-
-/** What is taken off the edges before the first cut: the distance of the nearest part from the raw corner. */
-function trimOf({ pieces, offcuts }: CutSheet): Length {
-  return Length.si(Math.min(...[...pieces, ...offcuts].map(({ x }) => x)));
+      pictureBeside: small,
+    };
+  });
 }
 
 /** A drawing, the stop settings and the order of pieces for what each extrusion or strip is cut from. */
@@ -209,21 +306,12 @@ function barGroups(
       `${what}: ${stock}`,
       barCutsDrawing(stock, ofStock, pieces, rule),
       stopTable(stock, ofStock, pieces, rule),
-      tableOf(
-        ofStock,
-        [
-          { heading: what.slice(0, -1), cell: ({ label }) => label },
-          { heading: "Gives, from its fresh end on", cell: ({ cut }) => barOrder(cut, pieces) },
-          {
-            heading: "Left over",
-            cell: ({ cut }) => `${rule.length(cut.remainder)}${cut.keep ? "" : ", scrap"}`,
-            align: "left",
-          },
-        ],
-        `${stock}: what each bar gives, to check when it is sawn up`,
-      ),
-      sentence(
-        "Without a stop, measure each piece from the fresh end of the bar, never several along the bar at once: every cut takes its kerf.",
+      checklist(
+        `What each ${what.slice(0, -1).toLowerCase()} gives, from its fresh end on, to check when it is sawn up`,
+        ofStock.map(
+          ({ label, cut }) =>
+            `${label}: ${barOrder(cut, pieces)}; left over ${rule.length(cut.remainder)}${cut.keep ? "" : ", scrap"}`,
+        ),
       ),
     );
   });

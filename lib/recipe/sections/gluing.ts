@@ -1,18 +1,22 @@
 /** Laying laminate on the panels: which, with what, how much, in what order and how long. */
+
 import { adhesiveTraits } from "../../bonding/index.js";
 import type { Adhesive, FacingPart, GluePart } from "../../design/index.js";
-import { cautions, steps, tableOf } from "../../page/index.js";
+import { tolerance } from "../../model/index.js";
+import { steps, tableOf } from "../../page/index.js";
 import { Mass, Time } from "../../quantity/index.js";
 import { codeOf } from "../pieces.js";
 import {
+  blanks,
+  flowingSection,
   type GroupBlock,
   group,
   type RecipeBlock,
   type RecipeSection,
-  section,
   sentence,
   when,
 } from "../recipe.js";
+import { type ShopStep, step, supplies, using } from "../supplies.js";
 import { type Group, grouped } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
@@ -22,25 +26,39 @@ export function gluingSection(workshop: Workshop): RecipeSection[] {
   if (facings.length === 0 && glues.length === 0) return [];
   const oneSided = panels.some(({ facing }) => facing?.sides === "outside");
   return [
-    section(
+    flowingSection(
       "Gluing plan",
       ...when(facings.length > 0, () =>
         sentence(
-          "Glue the laminate onto the cut panels, trim it flush, and only then cut openings and holes through both at once.",
+          "Glue the laminate onto the cut panels and trim it flush. Only then cut openings and holes through both at once.",
         ),
       ),
       ...grouped(facings, ({ adhesive }) => adhesive.name).map(([, pieces]) =>
         adhesiveGroup(pieces, workshop),
       ),
       ...grouped(glues, ({ adhesive }) => adhesive.name).map(([, some]) => woodGroup(some, workshop)),
-      ...(oneSided
-        ? [
-            cautions(
-              "A panel with laminate on one side only can bow. Keep it flat under weight until it is fixed in.",
-            ),
-          ]
-        : []),
+      ...when(oneSided, () =>
+        sentence(
+          "A panel with laminate on one side only can bow. Keep it flat under weight until it is fixed in.",
+        ),
+      ),
     ),
+  ];
+}
+
+/** Every step of gluing. */
+export function glueSteps({ parts: { facings, glues } }: Workshop): ShopStep[] {
+  return [
+    ...grouped(facings, ({ adhesive }) => adhesive.name).flatMap(([, pieces]) => stepsFor(pieces)),
+    ...grouped(glues, ({ adhesive }) => adhesive.name).flatMap(([, [{ adhesive }]]) => woodSteps(adhesive)),
+  ];
+}
+
+function woodSteps({ openTime, cureTime }: Adhesive): ShopStep[] {
+  return [
+    step`Fit the pieces dry and mark where they meet. Keep laminate, paint and dust off what is glued.`,
+    step`Spread it thin and even, and join within the open time (${Time.show(openTime)}). Draw the joint shut with ${supplies.clamps} or its screws.`,
+    using(step`Leave it for ${Time.show(cureTime)} before anything pulls at it.`, supplies.cloths),
   ];
 }
 
@@ -51,11 +69,7 @@ function woodGroup(glues: Group<GluePart>, { rule }: Workshop): GroupBlock {
     `${adhesive.name}, wood to wood`,
     timesTable(adhesive, "both pieces"),
     steps(
-      [
-        "Fit the pieces dry, mark where they meet, and keep laminate, paint and dust off what is glued.",
-        `Spread it thin and even, join within the open time (${Time.show(adhesive.openTime)}), and draw the joint shut with clamps or its screws.`,
-        `Leave it for ${Time.show(adhesive.cureTime)} before anything pulls at it.`,
-      ],
+      woodSteps(adhesive).map(({ text }) => text),
       "Order of work",
     ),
     tableOf(
@@ -85,10 +99,43 @@ function adhesiveGroup(facings: Group<FacingPart>, workshop: Workshop): GroupBlo
   const inOrder = [...facings].sort((a, b) => Number(a.side === "inside") - Number(b.side === "inside"));
   return group(
     adhesive.name,
-    timesTable(adhesive, "both faces: panel and laminate"),
-    steps(stepsFor(adhesive), "Order of work"),
+    steps(
+      stepsFor(facings).map(({ text }) => text),
+      "Order of work",
+    ),
+    ...dayPlan(facings),
     facingTable(inOrder, workshop),
   );
+}
+
+/** How long a panel takes from the first coat to the trimming, and where it lies meanwhile. */
+function dayPlan(facings: Group<FacingPart>): RecipeBlock[] {
+  const [{ adhesive }] = facings;
+  const pressed = !adhesiveTraits[adhesive.kind].gripsOnTouch;
+  const rows: readonly (readonly [string, string, string])[] = [
+    ["Open time", Time.show(adhesive.openTime), "on trestles, coated face up, none on another"],
+    [
+      "Press",
+      adhesive.pressTime > 0 ? Time.show(adhesive.pressTime) : "no clamps: rolled down hard",
+      pressed ? "in one stack between cauls" : "on the bench, one at a time",
+    ],
+    [
+      "Cure",
+      Time.show(adhesive.cureTime),
+      `flat on one stack of ${facings.length}, bare faces together, under a board and weights`,
+    ],
+  ];
+  return [
+    tableOf(
+      rows,
+      [
+        { heading: "While", cell: ([what]) => what },
+        { heading: "As its maker says", cell: ([, time]) => time, align: "left" },
+        { heading: "Where the panels lie", cell: ([, , where]) => where },
+      ],
+      "Where the panels lie",
+    ),
+  ];
 }
 
 function timesTable(adhesive: Adhesive, bothFaces: string): RecipeBlock {
@@ -105,32 +152,48 @@ function timesTable(adhesive: Adhesive, bothFaces: string): RecipeBlock {
   ]);
 }
 
-function stepsFor({ kind, faces, openTime, pressTime, cureTime }: Adhesive): string[] {
-  const contact = adhesiveTraits[kind].gripsOnTouch;
+function stepsFor([{ adhesive }]: Group<FacingPart>): ShopStep[] {
+  const { kind, faces, openTime, pressTime, cureTime } = adhesive;
+  const { gripsOnTouch, sprayed } = adhesiveTraits[kind];
   const [open, cure] = [Time.show(openTime), Time.show(cureTime)];
-  const press = pressTime > 0 ? `, then press for ${Time.show(pressTime)}` : "";
+  const press = pressTime > 0 ? ` Then press for ${Time.show(pressTime)}.` : "";
   const spread = faces === "both" ? "panel and laminate" : "the panel";
+  const { alcohol, cloths, kitchenScale, jRoller, dowels, cauls, trimBit, tape, sandpaper, sealer } =
+    supplies;
   return [
-    "Panel and laminate at room temperature for a day; wipe both free of dust. Lay out everything first, the clock runs once you start.",
-    `Weigh the can, spread ${spread} evenly to the very edge, weigh it again and write both down.`,
-    ...(contact
+    step`Panel and laminate at room temperature for a day. Wipe both free of dust with ${cloths} and ${alcohol}. Lay out everything first.`,
+    using(
+      step`Weigh the can on the ${kitchenScale}. Spread ${spread} evenly to the very edge with ${sprayed ? supplies.spray : supplies.rollerCovers}. Weigh it again.`,
+      supplies.respirator,
+    ),
+    ...(gripsOnTouch
       ? [
-          `Wait until it no longer comes off on a knuckle, and join within the open time (${open}).`,
-          "Lay dowels on the panel, the laminate on them with its oversize all round, and pull the dowels one by one from the middle: it grips on touch and cannot be moved.",
-          `Roll hard from the middle outwards, every edge twice${press}.`,
+          step`Wait until it no longer comes off on a knuckle, and join within the open time (${open}).`,
+          step`Lay the laminate on ${dowels}. Check the overhang all round before pulling the first dowel; pull from the middle.`,
+          step`Roll hard with the ${jRoller} from the middle outwards, every edge twice.${press}`,
         ]
       : [
-          `Lay the laminate on within the open time (${open}) with its oversize all round, and tape it so that it cannot slip.`,
-          `Clamp between flat cauls, from the middle outwards${press}; wipe off what squeezes out.`,
+          step`Lay the laminate on within the open time (${open}). Check the overhang all round and hold it with ${tape}.`,
+          step`Press it between ${cauls}, from the middle outwards.${press} Wipe off what squeezes out.`,
         ]),
-    `Leave it flat for ${cure} before trimming.`,
-    "Knock all over with a knuckle: a hollow sound is a blister. Then trim flush and break the sharp edge with a file.",
+    using(
+      step`Leave it flat for ${cure} before trimming. Knock all over with a knuckle: a hollow sound is a blister.`,
+      supplies.trestles,
+      supplies.weights,
+    ),
+    using(
+      step`Trim flush with the ${trimBit}. Break the edge with ${sandpaper}, and coat raw edges of plywood with ${sealer}.`,
+      supplies.brush,
+      supplies.router,
+      supplies.eyes,
+      supplies.mask,
+    ),
   ];
 }
 
 function facingTable(facings: readonly FacingPart[], workshop: Workshop): RecipeBlock {
   const { pieces, rule } = workshop;
-  return tableOf(
+  return blanks(
     facings.map((facing, i) => ({ facing, turn: i + 1 })),
     [
       { heading: "Turn", cell: ({ turn }) => turn },
@@ -138,18 +201,20 @@ function facingTable(facings: readonly FacingPart[], workshop: Workshop): Recipe
       { heading: "Face", cell: ({ facing }) => facing.side },
       {
         heading: "Laminate",
-        cell: ({ facing }) =>
-          `${codeOf(pieces.facings, `${facing.panel}, ${facing.side}`)} ${facing.stock.name}`,
+        cell: ({ facing }) => codeOf(pieces.facings, `${facing.panel}, ${facing.side}`),
       },
-      { heading: "Glued area", cell: ({ facing }) => rule.area(facing.gluedArea) },
+      { heading: "Glued area", cell: ({ facing }) => rule.area(facing.gluedArea), align: "left" },
       {
-        heading: "Out of the can",
+        heading: `Out of the can, ±${100 * tolerance.adhesive} %`,
         cell: ({ facing }) => {
           const mass = adhesiveFor(facing, workshop);
-          return mass === undefined ? "–" : Mass.show(mass, { unit: "g", digits: 3 });
+          return mass === undefined ? "–" : rule.smallMass(mass);
         },
+        align: "left",
       },
     ],
-    "Outside faces first, then inside faces",
+    ["Can before", "Can after"],
+    ({ facing: { panel, side } }) =>
+      (["can before", "can after"] as const).map((what) => ({ what, of: `${panel}, ${side}` })),
   );
 }

@@ -1,14 +1,15 @@
 /** The openings of one panel as a table. */
-import type { PlacedOpening } from "../../design/index.js";
-import { tableOf } from "../../page/index.js";
+
+import type { PanelPart, PlacedOpening } from "../../design/index.js";
+import { tolerance } from "../../model/index.js";
 import { Length } from "../../quantity/index.js";
 import { circleOf, cornersOf, type Point2, roundedBoxOf, type Shape } from "../../shape/index.js";
-import type { RecipeBlock } from "../recipe.js";
+import { blanks, type RecipeBlock } from "../recipe.js";
 import type { Rule } from "../rule.js";
 
 /** Shape, size and place of each opening. */
-export function openingsTable(openings: readonly PlacedOpening[], rule: Rule): RecipeBlock {
-  return tableOf(
+export function openingsTable({ id, openings }: Pick<PanelPart, "id" | "openings">, rule: Rule): RecipeBlock {
+  return blanks(
     openings,
     [
       { heading: "Opening", cell: ({ name }) => name },
@@ -23,9 +24,18 @@ export function openingsTable(openings: readonly PlacedOpening[], rule: Rule): R
         cell: ({ low, height, outline }) => edgeMarks(low.y, height, outline, rule),
         align: "left",
       },
+      { heading: "Within", cell: ({ why }) => toleranceWords(why, rule), align: "left" },
     ],
-    "Openings",
+    ["Width", "Height"],
+    ({ name }) =>
+      (["opening width", "opening height"] as const).map((what) => ({ what, of: `${id}.${name}` })),
   );
+}
+
+/** A cut-out for hardware may be larger, never smaller; any other may be off either way. */
+function toleranceWords(why: PlacedOpening["why"], rule: Rule): string {
+  const off = rule.fine(tolerance.opening);
+  return why === "case" ? `±${off}` : `+${off}, -0`;
 }
 
 /** Where an opening begins and ends; a round one is placed by its centre. */

@@ -3,21 +3,24 @@ import type { Fastener, Fastening } from "../../design/index.js";
 import { fastenerTraits } from "../../fastening/index.js";
 import { closesStack, gripOf, takesWasher, washersOf } from "../../model/index.js";
 import { steps, tableOf } from "../../page/index.js";
-import { bitFor } from "../drilling.js";
-import { type RecipeBlock, type RecipeSection, section } from "../recipe.js";
-import { grouped, total } from "../words.js";
+import { drillFor } from "../drilling.js";
+import { flowingSection, type RecipeBlock, type RecipeSection, sentence } from "../recipe.js";
+import { type ShopStep, step, supplies, using } from "../supplies.js";
+import { distinct, grouped, listed, total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
-/** The section on fasteners. */
+/** The section on fasteners: how they are set, and which of them closes what. */
 export function rivetingSection(workshop: Workshop): RecipeSection {
   const { fastenings } = workshop.parts;
-  return section(
-    hasRivets(fastenings) ? "Riveting and screwing list" : "Screwing list",
-    procedure(fastenings),
-    totalsTable(workshop),
-    ...grouped(fastenings, ({ panel }) => sectionOf(panel, workshop)).map(([name, some]) =>
-      groupsTable(name, some, workshop),
+  return flowingSection(
+    hasRivets(fastenings) ? "Riveting and screwing" : "Screwing",
+    steps(
+      fastenerSteps(workshop).map(({ text }) => text),
+      "How",
     ),
+    totalsTable(workshop),
+    ...substitutes(workshop).map(sentence),
+    ...wrongOnes(workshop).map(sentence),
   );
 }
 
@@ -25,66 +28,59 @@ function hasRivets(fastenings: readonly Fastening[]): boolean {
   return fastenings.some(({ fastener }) => fastener.kind === "rivet");
 }
 
-/** Section that a panel belongs to, by its part. */
-function sectionOf(panel: string, { pieces }: Workshop): string {
-  return pieces.panels.find(({ name }) => name === panel)?.part.section ?? "";
+/** Every step of setting fasteners. */
+export function fastenerSteps({ parts: { fastenings } }: Workshop): ShopStep[] {
+  if (fastenings.length === 0) return [];
+  const inserts = fastenings.some(({ fastener }) => fastenerTraits[fastener.kind].hasInsert);
+  const { clamps, deburr, drill, pliers, tape, insertDriver, riveter, eyes } = supplies;
+  return [
+    using(
+      step`Drill a try hole in scrap of the same stack with the ${drill}. Set one of each fastener there first.`,
+      eyes,
+    ),
+    step`Clamp the layers without a gap with ${clamps}, and drill. Take burrs off with the ${deburr}, and wipe out the chips.`,
+    step`Set the two ends of a row first, then the middle, then halve the gaps: the bar or strip stays straight.`,
+    ...(fastenings.some(takesWasher)
+      ? [step`A washer goes inside, under tail or nut, held with ${pliers} or ${tape} while the box is open.`]
+      : []),
+    ...(inserts
+      ? [
+          step`Run each insert in flush with the ${insertDriver}, no deeper. Try its screw by hand before the part goes on.`,
+        ]
+      : []),
+    ...(hasRivets(fastenings)
+      ? [
+          step`Press the ${riveter} square and hard while it pulls. A head that stands off: drill it out, set a new one.`,
+        ]
+      : []),
+  ];
 }
 
-function procedure(fastenings: readonly Fastening[]): RecipeBlock {
-  return steps(
-    [
-      "Drill a try hole in scrap of the same stack and set one of each fastener before the first real one.",
-      "Clamp the layers together without a gap, drill, take the burrs off both sides of the metal, brush the chips out from between.",
-      "Set the two ends of a row first, then the middle, then halve the gaps: the bar or strip stays straight.",
-      ...(fastenings.some(takesWasher)
-        ? [
-            "Where the table says washer, it goes on the inside, under the tail or nut. Where no hand reaches, tape it over its hole from inside before closing.",
-          ]
-        : []),
-      ...(fastenings.some(({ fastener }) => fastenerTraits[fastener.kind].hasInsert)
-        ? [
-            "Threaded inserts: drill square with a depth stop, run each in flush with its driver and not deeper, and try its screw by hand before the part goes on.",
-          ]
-        : []),
-      ...(hasRivets(fastenings)
-        ? [
-            "Press the tool square and hard against the work while it pulls. A head that stands off or a tail that spins: drill it out with the same bit and set a new one.",
-          ]
-        : []),
-    ],
-    "How",
+/** Rivets that stand on the list in place of those that the case names. */
+function substitutes({ substituted, rule }: Workshop): string[] {
+  return grouped(substituted, ({ group, named }) => `${named.name}|${group.fastener.name}`).map(
+    ([, some]) => {
+      const [{ group, named }] = some;
+      const stacks = distinct(some.map((one) => rule.fine(gripOf(one.group))));
+      return `The list has ${group.fastener.name} where the case names ${named.name}, which does not close ${listed(stacks)}.`;
+    },
   );
 }
 
-/** Groups that differ in nothing but the panel share a row. */
-function groupsTable(
-  section: string,
-  fastenings: readonly Fastening[],
-  { rule, case: { units } }: Workshop,
-): RecipeBlock {
-  const likeEachOther = (one: Fastening): string =>
-    [one.holds, one.fastener.name, gripOf(one), takesWasher(one), one.pitch ?? ""].join("|");
-  return tableOf(
-    grouped(fastenings, likeEachOther).map(([, some]) => ({ ...some[0], some })),
-    [
-      { heading: "Holds", cell: ({ holds }) => holds },
-      {
-        heading: "Panel and count",
-        cell: ({ some }) => some.map(({ panel, count }) => `${panel} ${count}`).join(", "),
-      },
-      { heading: "Fastener", cell: ({ fastener }) => fastener.name, align: "left" },
-      { heading: "Bit", cell: ({ fastener }) => bitFor(fastener, units).name, align: "left" },
-      {
-        heading: "Stack to close",
-        cell: (one) => `${rule.fine(gripOf(one))}${closesStack(one) ? "" : ", NOT what it closes"}`,
-        align: "left",
-      },
-      { heading: "Washer", cell: (one) => (takesWasher(one) ? "yes" : "no") },
-      { heading: "Count", cell: ({ some }) => total(some, ({ count }) => count) },
-      { heading: "Pitch", cell: ({ pitch }) => (pitch ? rule.drawn(pitch) : ""), align: "left" },
-    ],
-    `Section ${section}`,
+/** Rivets that do not close their stack, and the tables have none that does: they are never set there. */
+function wrongOnes({ parts: { fastenings }, rule }: Workshop): string[] {
+  const wrong = fastenings.filter(
+    (one) => fastenerTraits[one.fastener.kind].chosenByGrip && !closesStack(one),
   );
+  return grouped(wrong, (one) => `${one.fastener.name}|${rule.fine(gripOf(one))}`).map(([, some]) => {
+    const [{ fastener }] = some;
+    const places = distinct(some.map(({ holds }) => holds));
+    const where =
+      places.length > 3
+        ? `${places.slice(0, 3).join(", ")} and ${places.length - 3} more places`
+        : listed(places);
+    return `Do not set ${fastener.name} at ${where}. Buy one that closes ${rule.fine(gripOf(some[0]))}: the bill has none.`;
+  });
 }
 
 function totalsTable({ parts, purchases, rule, case: { units } }: Workshop): RecipeBlock {
@@ -98,7 +94,16 @@ function totalsTable({ parts, purchases, rule, case: { units } }: Workshop): Rec
     kinds,
     [
       { heading: "Fastener", cell: ({ fastener }) => fastener.name, align: "left" },
-      { heading: "Bit", cell: ({ fastener }) => bitFor(fastener, units).name, align: "left" },
+      {
+        heading: "Bit",
+        cell: ({ some }) => listed(distinct(some.map((one) => drillFor(one, units).words))),
+        align: "left",
+      },
+      {
+        heading: "Stack",
+        cell: ({ some }) => listed(distinct(some.map((one) => rule.fine(gripOf(one))))),
+        align: "left",
+      },
       {
         heading: "Closes",
         cell: ({ fastener }) => `${rule.fine(fastener.gripMin)} to ${rule.fine(fastener.gripMax)}`,

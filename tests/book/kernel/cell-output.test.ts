@@ -99,7 +99,7 @@ describe("output of a cell", () => {
   test("comes with names and comments on request", async () => {
     await run('import { mm } from "casewright";');
     expect(await client().inspect("mm(3)", 1)).toMatch(
-      /mm\(value: number\): Length[\s\S]*Millimetres to a length/,
+      /mm\(value: number\): UnitNumber<"length">[\s\S]*Millimetres, as a length/,
     );
     expect(await client().inspect("    ", 2)).toBeUndefined();
   });

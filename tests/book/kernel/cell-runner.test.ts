@@ -13,7 +13,7 @@ describe("a cell fails before it runs", () => {
     [
       "when a load stands for a length",
       'import { kg, Length } from "casewright";\nconst side: Length = kg(3);',
-      /^TypeScript: 2:7 - Type 'Mass' is not assignable to type 'Length'/,
+      /^TypeScript: 2:7 - Type 'UnitNumber<"mass">' is not assignable to type 'Length'/,
     ],
     [
       "when a package whose types stand only in its exports is used wrongly",

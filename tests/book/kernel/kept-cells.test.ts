@@ -28,7 +28,7 @@ function compiler(): Converter {
     },
     addModule: () => [],
     inspect: () => undefined,
-    complete: () => undefined,
+    complete: () => ({ start: 0, end: 0, candidates: [] }),
     close: () => {},
   };
 }

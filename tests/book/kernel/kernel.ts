@@ -11,7 +11,7 @@ import {
 } from "../../../lib/book/index.js";
 
 // A kernel starts in a second, but not when everything else runs at the same time.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000, hookTimeout: 600_000 });
 
 /** Cells run where the notebooks are, so that they find the library. */
 export const notebookFolder: string = join(projectFolder(), "notebooks");

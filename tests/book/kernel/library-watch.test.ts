@@ -9,7 +9,7 @@ import { libraryFolder, projectFolder } from "../../../lib/book/index.js";
 import { watchLibrary } from "../../../lib/book/kernel/library-watch.js";
 
 // The older compiler takes its time when everything else runs at the same time.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 600_000 });
 
 let folder = "";
 beforeAll(async () => {
@@ -35,7 +35,9 @@ async function kernelWith(name: string, version: string, files: Record<string, s
   await mkdir(compiler, { recursive: true });
   await writeFile(join(home, "package.json"), '{ "type": "module" }');
   await cp(join(libraryFolder(), "book"), join(home, "book"), { recursive: true });
-  await cp(join(libraryFolder(), "refusal.js"), join(home, "refusal.js"));
+  // All that the kernel's own modules need of the rest of the library.
+  for (const file of ["refusal.js", "host/contract.js"])
+    await cp(join(libraryFolder(), file), join(home, file));
   const zeromq = dirname(createRequire(join(libraryFolder(), "x.js")).resolve("zeromq/package.json"));
   await symlink(zeromq, join(home, "node_modules/zeromq"), "junction");
   await symlink(dirname(libraryFolder()), join(home, "node_modules/casewright"), "junction");

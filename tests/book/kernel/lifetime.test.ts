@@ -1,11 +1,12 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { readdirSync } from "node:fs";
-import { mkdtemp, rm } from "node:fs/promises";
+import { mkdir, mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, test, vi } from "vitest";
 import { KernelClient, libraryFolder } from "../../../lib/book/index.js";
+import { newConnection } from "../../../lib/book/kernel/connection.js";
 import { isRunning, notebookFolder } from "./kernel.js";
 
 /** A program that starts a kernel, prints its process number, runs a cell, and is then killed. */
@@ -35,6 +36,30 @@ describe("a kernel's process ends", () => {
       await kernel.shutdown();
       expect(readdirSync(folder)).toEqual([]);
       expect(isRunning(kernel.pid)).toBe(false);
+    } finally {
+      if (before === undefined) delete process.env.TMPDIR;
+      else process.env.TMPDIR = before;
+      await rm(folder, { recursive: true });
+    }
+  });
+
+  test("what a killed one left is cleared by the next, and what another uses stays", async () => {
+    const before = process.env.TMPDIR;
+    const folder = await mkdtemp(join(tmpdir(), "casewright-test-"));
+    process.env.TMPDIR = folder;
+    try {
+      const ended = spawn(process.execPath, ["--version"]);
+      await once(ended, "exit");
+      const [left, used, other] = [
+        `casewright-kernel-${ended.pid}-abc123`,
+        `casewright-kernel-${process.pid}-abc123`,
+        "note",
+      ];
+      for (const name of [left, used, other]) await mkdir(join(folder, name));
+      const { remove } = await newConnection("ipc");
+      expect(readdirSync(folder)).not.toContain(left);
+      expect(readdirSync(folder)).toEqual(expect.arrayContaining([used, other]));
+      await remove();
     } finally {
       if (before === undefined) delete process.env.TMPDIR;
       else process.env.TMPDIR = before;

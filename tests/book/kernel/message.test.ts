@@ -4,6 +4,7 @@ import {
   answerMessage,
   decodeMessage,
   encodeMessage,
+  HeardMessages,
   requestMessage,
 } from "../../../lib/book/kernel/message.js";
 
@@ -55,5 +56,45 @@ describe("a message", () => {
     expect(() => decodeMessage(frames(request, "key").slice(0, count), "key")).toThrow(
       "kernel message: frames are missing",
     );
+  });
+});
+
+describe("a signed message", () => {
+  const odd = (changed: object): Buffer[] => frames({ ...request, ...changed } as typeof request, "key");
+
+  test.each([
+    ["no header", { header: null }],
+    ["a list for a header", { header: [] }],
+    ["a header without an id", { header: { msg_type: "execute_request", session: "s" } }],
+    ["a number for a type", { header: { msg_id: "1", msg_type: 3, session: "s" } }],
+  ])("is refused with %s", (_, changed) => {
+    expect(() => decodeMessage(odd(changed), "key")).toThrow(
+      "kernel message: the header lacks its id, its type or its session",
+    );
+  });
+
+  test.each([
+    ["content", { content: null }],
+    ["parent", { parent: "none" }],
+    ["metadata", { metadata: [] }],
+  ])("is refused when its %s is no object", (_, changed) => {
+    expect(() => decodeMessage(odd(changed), "key")).toThrow("kernel message: a part is no object");
+  });
+
+  test("is heard once", () => {
+    const heard = new HeardMessages();
+    heard.hear(request);
+    expect(() => heard.hear(request)).toThrow("kernel message: it came before");
+  });
+
+  test("is forgotten only when many came after it", () => {
+    const heard = new HeardMessages(2);
+    const [first, second, third] = ["1", "2", "3"].map((id) => ({
+      ...request,
+      header: { ...request.header, msg_id: id },
+    })) as [typeof request, typeof request, typeof request];
+    for (const one of [first, second, third]) heard.hear(one);
+    expect(() => heard.hear(third)).toThrow("kernel message: it came before");
+    heard.hear(first);
   });
 });

@@ -1,6 +1,7 @@
 /** A case with left and right changed, as its files would say it. */
+
+import type { CaseContent } from "./case-content.js";
 import type { Block } from "./draws.js";
-import type { CaseContent } from "./random-case.js";
 
 /** The same case seen in a mirror; its names stay, so names of its own must hold neither "left" nor "right". */
 export function mirroredCase({ content, tables }: CaseContent): CaseContent {
@@ -31,11 +32,19 @@ function swappedSides(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(swappedSides);
   if (typeof value !== "object" || value === null) return value;
   return Object.fromEntries(
-    Object.entries(value).map(([key, one]) => [
-      otherSide(key),
-      key === "polygon" ? mirroredCorners(one) : swappedSides(one),
-    ]),
+    Object.entries(value).map(([key, one]) => [otherSide(key), mirroredUnder(key, one)]),
   );
+}
+
+function mirroredUnder(key: string, value: unknown): unknown {
+  if (key === "polygon") return mirroredCorners(value as readonly (readonly [number, number])[]);
+  return key === "leaves" ? mirroredLeaves(blockOf(value)) : swappedSides(value);
+}
+
+/** Leaves that follow each other from the left, in the other order. */
+function mirroredLeaves({ runs, each, ...rest }: Block): Block {
+  const swapped = Object.entries(blockOf(swappedSides(each)));
+  return { runs, ...rest, each: Object.fromEntries(runs === "across" ? swapped.reverse() : swapped) };
 }
 
 function mirroredCorners(corners: readonly (readonly [number, number])[]): unknown {

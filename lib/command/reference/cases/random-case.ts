@@ -1,18 +1,11 @@
 /** A random case, valid by construction: its case file as plain data, and its tables. */
-import { stringify } from "yaml";
 import { businessOf, demandsOf, journeyOf, servicesOf } from "./asked.js";
+import type { CaseContent } from "./case-content.js";
 import { type Block, drawsOf } from "./draws.js";
+import { furtherOf } from "./further.js";
 import { insideOf } from "./inside.js";
 import { builtOf, roomsOf } from "./sections.js";
 import { measuredTables, stockOf } from "./stock.js";
-
-/** A case as its files say it, the case file as plain data. */
-export interface CaseContent {
-  /** Every block of case.yaml. */
-  readonly content: Block;
-  /** The tables by file name. */
-  readonly tables: Readonly<Record<string, string>>;
-}
 
 /** How large a random case may be. */
 export interface CaseSize {
@@ -44,15 +37,14 @@ export function randomCase(seed: number, { sections: most }: CaseSize = { sectio
     }),
   };
   const kept = Object.entries(measured).filter(([file]) => draws.often(5) || needed(content, file));
-  return { content, tables: { ...stockOf(currency), ...Object.fromEntries(kept) } };
+  const drawn = { content, tables: { ...stockOf(currency), ...Object.fromEntries(kept) } };
+  return seed % 3 === 0 ? drawn : furtherOf(drawsOf(furtherSeed + seed, lengths), drawn);
 }
+
+/** Far from the seeds of whole cases. */
+const furtherSeed = 500_000_000;
 
 /** Foam that a content names must be in the table of cushion curves. */
 function needed(content: Block, file: string): boolean {
   return file === "cushion-curves.csv" && JSON.stringify(content).includes("soft foam");
-}
-
-/** The texts of a case's files. */
-export function textsOf({ content, tables }: CaseContent): Readonly<Record<string, string>> {
-  return { "case.yaml": stringify(content, { aliasDuplicateObjects: false }), ...tables };
 }

@@ -1,6 +1,8 @@
 /** Random cases tried one after another, with what failed made small and printed. */
+
+import { type CaseContent, textsOf } from "./case-content.js";
 import { type CaseFault, type CaseTrial, faultsOf } from "./case-faults.js";
-import { type CaseContent, randomCase, textsOf } from "./random-case.js";
+import { randomCase } from "./random-case.js";
 import { shrunkCase } from "./shrunk-case.js";
 
 /** Which cases are tried. */

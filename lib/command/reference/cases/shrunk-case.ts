@@ -1,6 +1,7 @@
 /** A failing case made smaller: whatever can be left out of its files without mending it. */
+
+import type { CaseContent } from "./case-content.js";
 import type { Block } from "./draws.js";
-import type { CaseContent } from "./random-case.js";
 
 /**
  * The case without all that its fault does not need.

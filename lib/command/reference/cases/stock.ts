@@ -35,9 +35,9 @@ insert,insert,4,8,12,1,4,2500,4000,50,15,counter,4,12,1,0.02,8,8,7`,
     "adhesives.csv": `name,kind,content (mL),${price},supplier,density (g/cm3),label rate (g/m2),faces,solids (%),waste (%),open time (min),press time (min),cure time (h),solvent
 contact,contact,1000,20,shop,0.85,150,both,22,8,60,0,24,flammable
 white glue,wood glue,1000,15,shop,1.1,180,one,50,6,8,45,24,none`,
-    "pane-stock.csv": `name,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),poisson,${price},supplier
-acrylic 3,2050,1520,3,1190,1.5,0.37,45,counter
-glass 4,1600,1000,4,2500,70,0.23,30,counter`,
+    "pane-stock.csv": `name,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),poisson,${price},supplier,plastic,strength (MPa)
+acrylic 3,2050,1520,3,1190,1.5,0.37,45,counter,acrylic,
+glass 4,1600,1000,4,2500,70,0.23,30,counter,,45`,
     "strip-stock.csv": `name,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),${price},supplier
 batten 30,2400,30,20,460,9,3,yard`,
     "facings.csv": `name,form,length (mm),width (mm),thickness (mm),density (kg/m3),modulus (GPa),${price},supplier

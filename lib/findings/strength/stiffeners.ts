@@ -1,0 +1,48 @@
+/** Whether battens, ribs and frames break under their share of what presses on their panel. */
+import { beamStiffeners, stiffenerLoads, stiffenerStrength, stiffenerUses } from "../../model/index.js";
+import { Pressure } from "../../quantity/index.js";
+import { cite } from "../../source.js";
+import { amount, styleOf } from "../amount.js";
+import { type Question, question } from "../question.js";
+import { each, known, mostOf } from "../subjects.js";
+
+/** A stiffener of a panel that something presses on. */
+type Pressed = ReturnType<typeof beamStiffeners>[number];
+
+/** Whether each stiffener holds, by itself. */
+export const stiffenersBend: Question = question({
+  id: "strength.stiffener",
+  about: each(
+    (input): readonly Pressed[] =>
+      beamStiffeners(input).filter((one) => stiffenerLoads(one, input).length > 0),
+    ({ stiffener }) => stiffener.id,
+  ),
+  ask: ({ stiffener }) => `Does ${stiffener.id} bear its share of its panel without breaking?`,
+  tier: "strength",
+  cautions: ["A knot in the middle of a strip takes half of its strength: choose straight wood without one."],
+  assumes: [
+    "It bears half of its panel by itself, loose at its ends: the sheet beside it in truth bears a part.",
+    "Loads count 1.5 times, as EN 1990 has it. What glues or screws it to the panel is taken to hold.",
+  ],
+  needs: { strength: known((input, one: Pressed) => stiffenerStrength(one, input)) },
+  answer: (input, { strength }, one) => {
+    const uses = stiffenerUses(one, strength, stiffenerLoads(one, input), input);
+    const worst = mostOf(uses, ({ stress, allowed }) => stress / allowed, `${one.stiffener.id}: no load`);
+    const style = styleOf(input.case);
+    const { strip } = one.stiffener;
+    const graded = strip?.strength !== undefined;
+    return {
+      demand: amount(Pressure, "stress in it, counted 1.5 times", worst.stress),
+      capacity: amount(Pressure, "design strength", worst.allowed),
+      facts: `Under ${worst.what} it is stressed with ${Pressure.show(worst.stress, style)} of ${Pressure.show(worst.allowed, style)}.`,
+      remedies: [{ words: "A deeper strip, one set on edge, or two side by side." }],
+      assumed:
+        strip && !graded
+          ? [`Nobody said the grade of ${strip.name}: that of the lowest class of softwood was taken.`]
+          : [],
+      because: worst.because,
+      limit: cite("en-1995", "2.4.1 and table 3.1"),
+      sources: strip ? [cite("en-338", "strength classes")] : [cite("finnish-plywood", "tables 3-1 and 3-2")],
+    };
+  },
+});

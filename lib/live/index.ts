@@ -1,0 +1,11 @@
+export * from "./case-form.js";
+export * from "./case-view.js";
+export * from "./changed.js";
+export * from "./document.js";
+export * from "./engine.js";
+export * from "./held.js";
+export type * from "./messages.js";
+export * from "./move.js";
+export type * from "./rack.js";
+export * from "./shares.js";
+export * from "./work.js";

@@ -1,0 +1,137 @@
+/** State to markup: figures, what changed, answers, problems, the form. */
+import { byDanger, keepsFromRelease, type Tier } from "../../findings/finding.js";
+import { type Html, html, trusted } from "../../page/html.js";
+import { ratioWords, verdictBadge } from "../../page/verdict.js";
+import { showProblem } from "../../problem.js";
+import type { FormEntry } from "../case-form.js";
+import { isSettled, type KeptAnswer, type State } from "./state.js";
+
+const tierWords: Readonly<Record<Tier, string>> = {
+  safety: "Somebody can be hurt",
+  strength: "Something can break",
+  handling: "Harder to handle than guidance allows",
+  feel: "Comfort, looks and marks",
+};
+
+/** What does not hold, the worst first. */
+export function openAnswers({ answers }: State): readonly KeptAnswer[] {
+  return inOrder([...answers.values()].filter(({ answer }) => answer.verdict !== "holds"));
+}
+
+function inOrder(answers: readonly KeptAnswer[]): readonly KeptAnswer[] {
+  return byDanger(answers.map((kept) => ({ ...kept.answer, kept }))).map(({ kept }) => kept);
+}
+
+/** Whether it may be built, and the figures of the whole case. */
+export function verdictBox(state: State): Html {
+  const { totals, answers } = state;
+  const all = [...answers.values()];
+  const kept = all.filter(({ answer }) => keepsFromRelease(answer)).length;
+  const settled = isSettled(state) && state.problems.length === 0;
+  const words =
+    kept > 0
+      ? `Not to be built yet: ${kept} ${kept === 1 ? "question" : "questions"} of safety or strength not answered with yes.`
+      : settled
+        ? "May be built: every question of safety and strength is answered with yes."
+        : "Questions of safety and strength are still being answered.";
+  const look = kept > 0 ? "lv-kept" : settled ? "lv-released" : "lv-open";
+  const rows: readonly (readonly [string, string])[] = totals
+    ? [
+        ["Size over metal", totals.size],
+        ["Weight", totals.mass],
+        ...totals.sections.map(({ name, mass }) => [`of ${name}`, mass] as const),
+        ["Material", totals.cost],
+        ["Bench time", totals.hours],
+      ]
+    : [];
+  const isStale = state.totalsEdit !== state.edit;
+  return html`<div class="lv-box ${look}"><h2>${words}</h2><dl class="lv-totals ${isStale && "lv-stale"}">${rows.map(
+    ([what, value]) => html`<dt>${what}</dt><dd>${value}</dd>`,
+  )}</dl>${(totals?.lacking ?? []).map((one) => html`<p>${one}</p>`)}</div>`;
+}
+
+/** So many changes are told; the rest is counted. */
+const mostChanges = 8;
+
+/** What the last edit changed. */
+export function changedBox({ changes, past }: State): Html {
+  if (past.length === 0) return html``;
+  const more = changes.length - mostChanges;
+  return html`<div class="lv-box"><h2>Since the last change</h2>${
+    changes.length === 0
+      ? html`<p>No answer has changed so far.</p>`
+      : html`<ul>${changes.slice(0, mostChanges).map(({ words }) => html`<li>${words}</li>`)}</ul>`
+  }${more > 0 && html`<p>And ${more} more that moved less.</p>`}</div>`;
+}
+
+/** Every answer: what does not hold in full, by tier; what holds behind one line. */
+export function answersBox(state: State): Html {
+  const open = openAnswers(state);
+  const good = inOrder([...state.answers.values()].filter(({ answer }) => answer.verdict === "holds"));
+  const tiers = (Object.keys(tierWords) as Tier[]).map((tier) => {
+    const own = open.filter(({ answer }) => answer.tier === tier);
+    return (
+      own.length > 0 &&
+      html`<h3 class="lv-tier">${tierWords[tier]}</h3>${own.map((one) => answerOf(state, one, open.indexOf(one) + 1))}`
+    );
+  });
+  return html`<div class="lv-box"><h2>What does not hold, or is not known</h2>${
+    open.length === 0 ? html`<p>Nothing so far.</p>` : tiers
+  }</div><div class="lv-box"><details data-key="holds"><summary>${good.length} answers hold</summary>${good.map(
+    (one) => answerOf(state, one),
+  )}</details></div>`;
+}
+
+function answerOf(
+  { edit, workings }: State,
+  { answer, edit: own, isFirst = false }: KeptAnswer,
+  number?: number,
+): Html {
+  const { id, question, verdict, answer: words, remedies, missing, cautions } = answer;
+  const isStale = own !== edit;
+  return html`<article class="lv-answer ${isStale && "lv-stale"}" data-id="${id}"><p>${number !== undefined && html`<b>${number}</b> `}${verdictBadge(verdict)} <b>${question}</b>${isStale && html` (before the last change)`}${isFirst && html` (first value: alone on the bench; how the box holds it follows)`}</p><p>${words}</p><p><small>${ratioWords({ ...answer, because: [], source: [] })}</small></p>${
+    missing && html`<p>To measure: ${missing.measure}. ${missing.how}</p>`
+  }${
+    remedies.length > 0 &&
+    html`<ul>${remedies.map(
+      ({ words: what, gives = [] }) =>
+        html`<li>${what}${gives.map(({ meaning, value }) => ` ${meaning}: ${value}.`)}</li>`,
+    )}</ul>`
+  }${cautions.map((one) => html`<p><small>Caution: ${one}</small></p>`)}<details data-key="working ${id}" data-working="${id}"><summary>Its working</summary><div>${trusted(workings.get(id) ?? "")}</div></details></article>`;
+}
+
+/** Everything that is wrong with the files. */
+export function problemBox({ problems }: State): Html {
+  if (problems.length === 0) return html``;
+  return html`<div class="lv-problem"><p><b>The files do not fit together as they are.</b> The answers below are those from before.</p><ul>${problems
+    .slice(0, 12)
+    .map((one) => html`<li>${showProblem(one)}</li>`)}</ul>${
+    problems.length > 12 && html`<p>And ${problems.length - 12} more.</p>`
+  }</div>`;
+}
+
+/** The form; only what stands in an open block is there. */
+export function formBox(entries: readonly FormEntry[], isOpen: (place: string) => boolean): Html {
+  return html`${entries.map((entry) => entryBox(entry, isOpen))}`;
+}
+
+function entryBox(entry: FormEntry, isOpen: (place: string) => boolean): Html {
+  const { place, word, doc, inner } = entry;
+  if (!inner) return fieldBox(entry);
+  const name = /^\d+$/.test(word) ? `place ${Number(word) + 1}` : word;
+  return html`<details class="lv-block" data-key="block ${place}"><summary>${name}</summary>${doc !== "" && html`<p>${doc}</p>`}${isOpen(`block ${place}`) && formBox(inner, isOpen)}</details>`;
+}
+
+function fieldBox({ place, word, doc, expected, choices, value = "", needed }: FormEntry): Html {
+  const id = `field-${place.replace(/\W/g, "-")}`;
+  const words = choices && !choices.includes(value) ? [value, ...choices] : choices;
+  const input = words
+    ? html`<select id="${id}" data-place="${place}">${words.map((one) =>
+        one === value
+          ? html`<option selected value="${one}">${one}</option>`
+          : html`<option value="${one}">${one}</option>`,
+      )}</select>`
+    : html`<input type="text" id="${id}" data-place="${place}" value="${value}">`;
+  const hint = [doc, expected && !choices ? `Expected: ${expected}.` : "", needed ? "" : "May be left out."];
+  return html`<div class="lv-field"><label for="${id}">${word}</label>${input}<small>${hint.filter(Boolean).join(" ")}</small></div>`;
+}

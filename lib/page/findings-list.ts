@@ -1,0 +1,163 @@
+/** Findings as HTML: one as a card; several as one list of questions, like ones in one table, the worst opened. */
+import { byDanger } from "../findings/index.js";
+import { renderCautions } from "./cautions.js";
+import { type Html, html } from "./html.js";
+import { sentencesOf } from "./sentences.js";
+import { readableValue, tieUnits } from "./text.js";
+import { percent, renderRatio, verdictBadge } from "./verdict.js";
+import type { AmountView, FindingView } from "./view.js";
+import { emptyPage, isTold, type PageSoFar, renderWorked } from "./worked.js";
+
+/** Words of the longest sentence that a builder reads at one go. */
+export const mostWords = 25;
+
+/** The answer as one short sentence with the number that matters. */
+export function shortAnswer({ answer, demand, capacity, missing }: FindingView): string {
+  if (missing) return "Not known yet.";
+  const [first = ""] = sentencesOf(answer);
+  if (first.split(" ").length <= mostWords || !demand || !capacity) return first;
+  return `${capitalised(demand.meaning)}: ${readableValue(demand.value)}; ${capacity.meaning}: ${readableValue(capacity.value)}.`;
+}
+
+function capitalised(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** The question without its subject: "travel.lift" of "travel.lift.lower". */
+export function kindOf({ id }: Pick<FindingView, "id">): string {
+  return id.split(".").slice(0, 2).join(".");
+}
+
+/** The card of a finding. */
+export function renderFinding(finding: FindingView, page: PageSoFar = emptyPage(false)): Html {
+  const { id, topic, subject, question, verdict } = finding;
+  return html`<article class="cw-finding cw-${verdict}" id="${id}"><div class="cw-top"><p class="cw-label">${topic} · ${subject}</p>
+<h3>${question}</h3>${verdictBadge(verdict)}${answerPart(finding)}</div>${howWeKnow(finding, page)}</article>`;
+}
+
+/** Sentence, bar, remedy, what to measure, cautions. */
+function answerPart(finding: FindingView): Html {
+  const { cautions, missing, remedies } = finding;
+  const [remedy] = remedies;
+  return html`<p class="cw-answer-text">${tieUnits(shortAnswer(finding))}</p>${renderRatio(finding)}${
+    remedy && html`<p class="cw-remedy"><b>What would help:</b> ${tieUnits(remedy.words)}</p>`
+  }${missing && renderMissing(missing)}${renderCautions({ items: cautions })}`;
+}
+
+/** Like findings. */
+interface Kind {
+  /** The worst of them. */
+  readonly worst: FindingView;
+  /** The others, by danger. */
+  readonly others: readonly FindingView[];
+}
+
+/** Questions that hold are behind one disclosure where there are more than these. */
+const holdsInSight = 6;
+
+/** Several findings as a list of questions: what is not yes first, each part by danger. One alone is a card. */
+export function renderFindings(findings: readonly FindingView[], page: PageSoFar = emptyPage(false)): Html {
+  const [only] = findings;
+  if (findings.length === 1 && only) return renderFinding(only, page);
+  const kinds = kindsOf(findings);
+  const open = kinds.filter(({ worst }) => worst.verdict !== "holds");
+  const holding = kinds.filter(({ worst }) => worst.verdict === "holds");
+  const inSight = holding.length <= holdsInSight ? holding : [];
+  const drawn = (some: readonly Kind[]): readonly Html[] =>
+    some.map((kind) => renderKind(kind, kind === open[0], page));
+  return html`<div class="cw-kinds">${drawn([...open, ...inSight])}${
+    inSight.length < holding.length &&
+    html`<details class="cw-holding"><summary>${holding.length} questions hold</summary>${drawn(holding)}</details>`
+  }</div>`;
+}
+
+function kindsOf(findings: readonly FindingView[]): readonly Kind[] {
+  const kinds = new Map<string, FindingView[]>();
+  for (const finding of byDanger(findings)) {
+    const kind = kindOf(finding);
+    kinds.set(kind, [...(kinds.get(kind) ?? []), finding]);
+  }
+  const all = [...kinds.values()].flatMap(([worst, ...others]) => (worst ? [{ worst, others }] : []));
+  const yes = ({ worst }: Kind): number => (worst.verdict === "holds" ? 1 : 0);
+  return all.sort((a, b) => yes(a) - yes(b));
+}
+
+function renderKind({ worst, others }: Kind, open: boolean, page: PageSoFar): Html {
+  const { id, question, verdict, ratio } = worst;
+  const used = ratio === undefined ? "" : percent(ratio);
+  const of = others.length > 0 && html`<small>worst of ${others.length + 1}</small>`;
+  return html`<details class="cw-kind cw-${verdict}" id="${id}"${open && html` open`}><summary><span class="cw-kind-question">${question} ${of}</span><span class="cw-kind-used">${used}</span>${verdictBadge(verdict)}</summary>
+<h3 class="cw-print-only">${question}</h3>${answerPart(worst)}${others.length > 0 && likeTable([worst, ...others])}${howWeKnow(worst, page)}${others.map((one) => howWeKnow(one, page, worst))}</details>`;
+}
+
+/** Like findings, a row each. */
+function likeTable(findings: readonly FindingView[]): Html {
+  const row = (finding: FindingView, i: number): Html => {
+    const { id, subject, verdict, ratio } = finding;
+    return html`<tr${i > 0 && html` id="${id}"`}><td>${subject}</td><td>${tieUnits(shortAnswer(finding))}</td><td class="cw-right">${ratio === undefined ? "" : percent(ratio)}</td><td>${verdictBadge(verdict)}</td></tr>`;
+  };
+  const heading = findings[0]?.question ?? "";
+  return html`<div class="cw-scroll" tabindex="0" role="group" aria-label="${heading}"><table class="cw-table cw-like"><thead><tr><th scope="col">Of</th><th scope="col">Answer</th><th scope="col" class="cw-right">Of the limit</th><th scope="col">Verdict</th></tr></thead><tbody>${findings.map(row)}</tbody></table></div>`;
+}
+
+function renderMissing({ measure, how }: { readonly measure: string; readonly how: string }): Html {
+  return html`<div class="cw-missing"><p><b>To measure:</b> ${measure}</p><p><b>How:</b> ${how}</p></div>`;
+}
+
+/**
+ * What else there is to say, behind a disclosure.
+ *
+ * @param like the worst of its kind, where that is another: what was said with it is not said again
+ */
+function howWeKnow(finding: FindingView, page: PageSoFar, like?: FindingView): Html {
+  const { because, interval, subject, error } = finding;
+  const shares = (interval?.shares ?? []).map(({ input, share }) => `${input} ${percent(share)}`);
+  const notes = [
+    ...further(finding),
+    ...(shares.length > 0 ? [note("The scatter comes from", shares.join(", "))] : []),
+    ...gains(finding),
+    ...groundsOf(finding, like),
+  ];
+  const wrong = error === undefined ? [] : [note("What went wrong", error)];
+  const lines = like ? because.filter((line) => !isTold(line, page)) : because;
+  if (lines.length + notes.length + wrong.length === 0) return html``;
+  const name = like ? html`: ${subject}` : html`<span class="cw-hidden"> about ${subject}</span>`;
+  return html`<details class="cw-how"><summary>How we know${name}</summary>${wrong}${amounts(finding)}${lines.map((line) => renderWorked(line, page))}${notes}</details>`;
+}
+
+/** What is taken for granted, and where limit and working come from. */
+function groundsOf({ assumes, source }: FindingView, like?: FindingView): readonly Html[] {
+  const assumed = assumes.filter((one) => !like?.assumes.includes(one)).map((one) => note("Assumed", one));
+  const sources = source.join("; ");
+  const same = like?.source.join("; ") === sources;
+  return [...assumed, ...(source.length > 0 && !same ? [note("Sources", sources)] : [])];
+}
+
+/** The sentences of the answer beyond the short one, remedies, and margin, each of which stands elsewhere. */
+function further(finding: FindingView): readonly Html[] {
+  const { answer, remedies } = finding;
+  const said = new Set([shortAnswer(finding), ...remedies.flatMap(({ words }) => sentencesOf(words))]);
+  const rest = sentencesOf(answer).filter(
+    (one) => !said.has(one) && !/^(The margin is|It is over by) /.test(one),
+  );
+  const more = remedies.slice(1).map(({ words }) => note("Also of help", words));
+  return [...(rest.length > 0 ? [html`<p>${tieUnits(rest.join(" "))}</p>`] : []), ...more];
+}
+
+function gains({ remedies }: FindingView): readonly Html[] {
+  const all = remedies.flatMap(({ gives }) => gives.map(({ meaning, value }) => `${meaning}: ${value}`));
+  return all.length > 0 ? [note("What would help, worked out", all.join("; "))] : [];
+}
+
+function amounts({ demand, capacity }: FindingView): Html {
+  if (!demand && !capacity) return html``;
+  return html`<dl class="cw-amounts">${demand && amount(demand)}${capacity && amount(capacity)}</dl>`;
+}
+
+function amount({ meaning, value }: AmountView): Html {
+  return html`<div><dt>${meaning}</dt><dd>${readableValue(value)}</dd></div>`;
+}
+
+function note(heading: string, text: string): Html {
+  return html`<p class="cw-small"><b>${heading}:</b> ${text}</p>`;
+}

@@ -1,0 +1,3 @@
+export * from "./glossary-html.js";
+export * from "./link-terms.js";
+export * from "./terms.js";

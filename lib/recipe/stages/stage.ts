@@ -1,0 +1,79 @@
+/** A stage of the assembly: a picture of what is there, what is added and where the hand is; its steps; what to measure. */
+import type { Vector3 } from "../../algebra/matrix3.js";
+import type { CaseSolid } from "../../model/index.js";
+import { pictureOf, type Sight, steps } from "../../page/index.js";
+import { type GroupBlock, group, type RecipeBlock } from "../recipe.js";
+import type { ShopStep } from "../supplies.js";
+import type { Workshop } from "../workshop.js";
+
+/** One stage. */
+export interface Stage {
+  /** What comes of it: "lower: the box without its top". */
+  readonly title: string;
+  /** In their order. */
+  readonly steps: readonly ShopStep[];
+  /** Whether a part is added in this stage. */
+  readonly adds: (solid: CaseSolid) => boolean;
+  /** Whether a part that stands already is left out of the picture, since it hides the work. */
+  readonly hides?: (solid: CaseSolid) => boolean;
+  /** Section whose earlier parts are shown; all of them where absent. */
+  readonly section?: string;
+  /** Way of the hand or the tool, m. */
+  readonly hand?: { readonly from: Vector3; readonly to: Vector3 };
+  /** Where things stand, before the steps. */
+  readonly places?: readonly RecipeBlock[];
+  /** What is measured at its end. */
+  readonly checks?: readonly RecipeBlock[];
+}
+
+/** No more steps than these stand under one picture. */
+export const mostSteps = 6;
+
+const corner: Sight = { around: 33, above: 32 };
+
+/** The stages as blocks, each with its picture; one of too many steps goes on in a further one. */
+export function stageBlocks(stages: readonly Stage[], workshop: Workshop): GroupBlock[] {
+  const worth = stages.filter((stage) => stage.steps.length > 0);
+  return worth.flatMap((stage, i) => oneStage(stage, worth.slice(0, i), i + 1, workshop));
+}
+
+function oneStage(stage: Stage, before: readonly Stage[], number: number, workshop: Workshop): GroupBlock[] {
+  const picture = stagePicture(stage, before, workshop);
+  const chunks = Array.from({ length: Math.ceil(stage.steps.length / mostSteps) }, (_, i) =>
+    stage.steps.slice(i * mostSteps, (i + 1) * mostSteps),
+  );
+  return chunks.map((some, i) => ({
+    ...group(
+      `Stage ${number}${i > 0 ? ", going on" : ""}. ${stage.title}`,
+      ...(i === 0 ? [...picture, ...(stage.places ?? [])] : []),
+      steps(some.map(({ text }) => text)),
+      ...(i === chunks.length - 1 ? (stage.checks ?? []) : []),
+    ),
+    pictureBeside: true,
+  }));
+}
+
+/** Never drawn in a stage: too thin to see. */
+const tooThin: readonly CaseSolid["kind"][] = ["laminate", "fastener"];
+
+function stagePicture(stage: Stage, before: readonly Stage[], { solids }: Workshop): RecipeBlock[] {
+  const drawn = (solids?.solids ?? []).filter(({ kind }) => !tooThin.includes(kind));
+  const stands = (solid: CaseSolid): boolean =>
+    before.some(({ adds }) => adds(solid)) &&
+    (stage.section === undefined || solid.section === stage.section);
+  const look = (solid: CaseSolid) => {
+    if (tooThin.includes(solid.kind)) return undefined;
+    if (stage.adds(solid)) return "added" as const;
+    return stands(solid) && !stage.hides?.(solid) ? ("there" as const) : undefined;
+  };
+  if (!drawn.some(stage.adds)) return [];
+  const without = stage.hides === undefined ? "" : " Front and right left out.";
+  return [
+    pictureOf(solids?.solids ?? [], {
+      description: `Dark: added here. Light: there already.${without}${stage.hand ? " Arrow: way of the hand." : ""}`,
+      from: corner,
+      look,
+      ...(stage.hand ? { arrows: [stage.hand] } : {}),
+    }),
+  ];
+}
