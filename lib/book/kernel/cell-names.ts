@@ -28,12 +28,22 @@ export type CellCompiler = Pick<
 /** The name of the file in which tslab declares what earlier cells declared. */
 const earlierCells = /(^|\/)__prev__\.d\.ts$/;
 
-/** A maker of programs whose emit writes every name of an earlier cell as a member of `exports`. */
-export function watchWithNames(compiler: CellCompiler): CellCompiler["createWatchProgram"] {
+/**
+ * A maker of programs whose emit writes every name of an earlier cell as a member of `exports`.
+ *
+ * @param seen told of every program that is made
+ */
+export function watchWithNames(
+  compiler: CellCompiler,
+  seen: (program: ts.Program) => void,
+): CellCompiler["createWatchProgram"] {
   const create = compiler.createWatchProgram as (host: WatchHost) => unknown;
   const withNames = (host: WatchHost): unknown => {
     const take = host.afterProgramCreate;
-    host.afterProgramCreate = (program) => take?.call(host, emittingNames(compiler, program));
+    host.afterProgramCreate = (program) => {
+      seen(program.getProgram());
+      take?.call(host, emittingNames(compiler, program));
+    };
     return create(host);
   };
   return withNames as CellCompiler["createWatchProgram"];

@@ -5,9 +5,11 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
+import type ts from "@tslab/typescript-for-tslab";
 import { libraryFolder } from "../project-folders.js";
 import { exportedNames, type ImportCompiler, withFoundImports } from "./cell-imports.js";
 import { type CellCompiler, watchWithNames, withoutExports } from "./cell-names.js";
+import { withNamedStars } from "./cell-stars.js";
 
 const wantedVersion = "1.0.22";
 const load = createRequire(import.meta.url);
@@ -150,6 +152,9 @@ export function loadTslab(): TslabInternals {
 
 type CreateConverter = TslabInternals["createConverter"];
 
+/** What the compiler made last: of the cell that it was last asked of. */
+let newestProgram: ts.Program | undefined;
+
 /** Cells may say `export`, as the files that they are copied from do, and import what "casewright" gave once. */
 function convertingExports(create: CreateConverter): CreateConverter {
   const { compiler } = loadTslabCompiler();
@@ -160,7 +165,11 @@ function convertingExports(create: CreateConverter): CreateConverter {
       ...converter,
       convert: (declared, code) => {
         const found = withFoundImports(compiler, withoutExports(compiler, code), offered);
-        return converter.convert(declared, found.code);
+        const named = withNamedStars(compiler, found.code, () => {
+          converter.inspect(declared, found.code, 0);
+          return newestProgram;
+        });
+        return converter.convert(declared, named);
       },
       complete: (declared, code, position) => {
         const { code: found, there, back } = withFoundImports(compiler, code, offered, position);
@@ -238,6 +247,8 @@ export function compileCellsStrictly(): void {
   // What a cell keeps has a type of the library, which must have a name that later cells can import.
   const createStrictly: CreateHost = (files, options, ...rest) =>
     withTwoTimers(create([...files, ...file("all.d.ts")], { ...options, ...strict }, ...rest));
-  const createWatchProgram = watchWithNames(compiler);
+  const createWatchProgram = watchWithNames(compiler, (program) => {
+    newestProgram = program;
+  });
   replaceModule(path, { ...compiler, createWatchCompilerHost: createStrictly, createWatchProgram });
 }

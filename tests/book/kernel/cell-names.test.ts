@@ -1,5 +1,9 @@
 /** Names that a later cell uses, in every place where a name may stand; expected is what one program would print. */
-import { describe, expect, test } from "vitest";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, test } from "vitest";
+import { modulesFolder } from "../../../lib/book/index.js";
 import { errorOf, oneKernel, printed } from "./kernel.js";
 
 /** A cell that declares, the cells after it, and what the last one prints. */
@@ -78,10 +82,36 @@ const programs: readonly Program[] = [
   [rows, "export { rows };", "({ rows })", "{ rows: [ 1 ] }"],
   [rows, "export { rows as table };", "({ table })", "{ table: [ 1 ] }"],
   ['export { Length as Span } from "casewright";', "typeof Span.show", "function"],
+  ['export * as all from "casewright";', "typeof all.Length.show", "function"],
+  // Exports of everything that another file exports.
+  ['export * from "./shelf";', "[wide, area(2), new Shelf().deep]", "[ 300, 4, 5 ]"],
+  ['export * from "./shelf.ts"', "({ wide })", "{ wide: 300 }"],
+  ['export * from "./shelf"', "const one: Edge = { long: 3 }; one.long", "3"],
+  ['export type * from "./shelf"', "const one: Edge = { long: 4 }; one.long", "4"],
+  ['export * from "./shelf"; wide + 1', "301"],
+  ['export * from "./rack";', "[wide, high, Shelf.name]", "[ 300, 900, 'Shelf' ]"],
+  ['export * from "./shelf"; export const wide = 7;', "[wide, area(3)]", "[ 7, 9 ]"],
+  ['export * from "./shelf"; export * from "./rack";', "[wide, high]", "[ 300, 900 ]"],
+  ["const wide = 1", 'export * from "./shelf";', "wide", "300"],
+  ['export * from "casewright";', "[typeof openJob, typeof Length.show]", "[ 'function', 'function' ]"],
+  ['export * from "casewright"; const b = 2', "typeof sagPoints + b", "function2"],
+];
+
+/** Files beside the cells. */
+const beside: readonly (readonly [name: string, text: string])[] = [
+  [
+    "shelf.ts",
+    `export const wide = 300; export function area(side: number) { return side * side }
+     export class Shelf { deep = 5 } export interface Edge { long: number } export default 3;`,
+  ],
+  ["rack.ts", 'export * from "./shelf"; export const high = 900;'],
 ];
 
 describe("a name of an earlier cell", () => {
-  const { client, run } = oneKernel();
+  const folder = mkdtempSync(join(tmpdir(), "casewright-test-"));
+  for (const [name, text] of beside) writeFileSync(join(folder, name), text);
+  afterAll(() => rmSync(folder, { recursive: true }));
+  const { client, run } = oneKernel({ cwd: folder, env: { ...process.env, NODE_PATH: modulesFolder() } });
 
   test.each(programs.map((program) => [program.slice(0, -1).join("  ⏎  "), program] as const))(
     "%s",
@@ -101,6 +131,12 @@ describe("a name of an earlier cell", () => {
     await run("let rows = [1]");
     await run("({ rows } = { rows: [2] });");
     expect(printed((await run('"rows" in globalThis')).outputs)).toBe("false\n");
+  });
+
+  test("of a file that is not there is complained of", async () => {
+    await client().fresh();
+    const { outputs } = await run('export * from "./nowhere";');
+    expect(errorOf(outputs)).toMatch(/^TypeScript: 1:15 - Cannot find module '.\/nowhere'/);
   });
 
   test("is complained of where it stands, also behind the word export", async () => {
