@@ -1,13 +1,12 @@
 /** Runs the notebooks on a job and builds its book; what `start` and `book` share. */
 import { readFile } from "node:fs/promises";
-import { basename, dirname, join, relative } from "node:path";
+import { basename, join, relative } from "node:path";
 import {
   type BookNotebook,
   buildBook,
   type ExtraFile,
   type ExtraFolder,
   type Failure,
-  isInstalled,
   liveFile,
   modulesFolder,
   type Notebook,
@@ -29,12 +28,12 @@ import {
   recipePage,
   terms,
 } from "../index.js";
-import { dataFolder, demoJob, type Job } from "../job/index.js";
+import { demoJob, type Job } from "../job/index.js";
 import type { DrawingFile } from "../true-scale/index.js";
 import { problemReport, readNamed } from "./check.js";
 import { drawingsOf } from "./drawings-of.js";
 import { usageOf } from "./help.js";
-import { notebookFiles } from "./notebooks.js";
+import { bookFolder, notebooksOf, takenPlace } from "./places.js";
 import { checksAside, type RunningChecks } from "./published-checks.js";
 
 /** What to run, and where the book goes; each has its usual place. */
@@ -150,6 +149,9 @@ export class BookMaker {
     const name = this.#request.job ?? demoJob;
     const read = readNamed(name);
     if ("problems" in read) return { trouble: problemReport(name, read.problems) };
+    const outDir = this.#request.outDir ?? bookFolder(read.job);
+    const taken = takenPlace(outDir);
+    if (taken !== undefined) return { trouble: taken };
     const files = this.#request.files ?? (await notebooksOf(read.job));
     const resting = await restingOnTheBox(files);
     if (this.#closed) return { trouble: endedMeanwhile };
@@ -162,7 +164,6 @@ export class BookMaker {
     if (runs.every((run) => run.failures.some(({ cell }) => cell === undefined))) {
       return { trouble: [...failures.map(failureLine), noBook].join("\n") };
     }
-    const outDir = this.#request.outDir ?? bookFolder(read.job);
     const lacking = await write(read.job, files, runs, this.#checks.outcomes, outDir);
     const place = relative(process.cwd(), outDir) || outDir;
     console.log(`built ${place} in ${seconds(performance.now() - start)}`);
@@ -192,18 +193,6 @@ export class BookMaker {
 
 /** Why there is no book when its maker was closed. */
 const endedMeanwhile = "the book was ended before it was built";
-
-/** The project's notebooks, and those of one's own beside the job. */
-async function notebooksOf({ folder }: Job): Promise<readonly string[]> {
-  return [...(await notebookFiles()), ...(await notebookFiles(folder))];
-}
-
-/** Beside the folder of the job, so that two jobs of one name never share a book; in book/ for the project's own. */
-export function bookFolder({ folder, name }: Job): string {
-  const isOwn = !isInstalled() && dirname(folder) === dataFolder();
-  const carried = isInstalled() && folder.startsWith(projectFolder());
-  return join(isOwn ? projectFolder() : carried ? process.cwd() : dirname(folder), "book", name);
-}
 
 const asksOfTheBox =
   /(review\.(stiffness|strength|joints|box)|job\.(findings|worst|about|released))\b|\b(stiffnessTable|loadCaseTable|recipeOf)\b/;

@@ -4,10 +4,10 @@ import { dirname, join, relative, resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { demoJob } from "../job/index.js";
 import { type Paper, papers } from "../true-scale/index.js";
-import { bookFolder } from "./book-of-job.js";
 import { problemReport, readNamed } from "./check.js";
 import { drawingsOf } from "./drawings-of.js";
 import { usageOf } from "./help.js";
+import { bookFolder } from "./places.js";
 
 /**
  * Writes the drawings of a job.

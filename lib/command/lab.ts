@@ -1,14 +1,13 @@
 /** npm run lab -- JOB: opens the notebooks in the user's own Jupyter, with the project's kernel. */
 import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
-import { basename, delimiter, dirname, join } from "node:path";
-import { asTyped, isInstalled, kernelSpecFolder, modulesFolder, projectFolder } from "../book/index.js";
+import { basename, delimiter, dirname, relative } from "node:path";
+import { asTyped, isInstalled, kernelSpecFolder, modulesFolder } from "../book/index.js";
 import { demoJob, jobFolder } from "../job/index.js";
-import { notebookFiles } from "./notebooks.js";
+import { openedNotebooks } from "./places.js";
 
 /**
- * Starts Jupyter in the folder of a job that has notebooks of its own, else in that of the notebooks, and waits for
- * its end.
+ * Starts Jupyter where the notebooks of a job are opened, and waits for its end.
  *
  * @param args name of the job (default: the demo job); options, which go to Jupyter
  * @returns exit code: Jupyter's own, or 1 when there is no Jupyter or no such job
@@ -26,15 +25,21 @@ export async function lab(args: readonly string[]): Promise<number> {
     console.error(noJupyterAdvice);
     return 1;
   }
-  // The demo's chapter of its own stands among the others in the book.
-  const own = name !== demoJob && (await notebookFiles(folder)).length > 0;
-  const cwd = own ? folder : join(projectFolder(), "notebooks");
+  const opened = await openedNotebooks(folder);
+  if (opened.copied !== undefined) console.log(copiesAdvice(opened.copied, opened.folder));
   return runJupyter(
     jupyter,
     options,
-    cwd,
+    opened.folder,
     labEnvironment(name === basename(name) && !isInstalled() ? name : folder, process.env),
   );
+}
+
+function copiesAdvice(copies: string, opened: string): string {
+  const place = (path: string): string => relative(process.cwd(), path) || path;
+  const told = `The notebooks stand as copies in ${place(copies)}, for you to change; the book is made from ours.`;
+  if (opened === copies) return told;
+  return `${told}\nA notebook that you save in ${place(opened)} becomes a chapter of its book.`;
 }
 
 /**

@@ -2,10 +2,10 @@
 import { mkdir, writeFile } from "node:fs/promises";
 import { dirname, join, relative, resolve } from "node:path";
 import { demoJob, type Job } from "../job/index.js";
-import { bookFolder } from "./book-of-job.js";
 import { problemReport, readNamed } from "./check.js";
 import { fileArguments } from "./file-arguments.js";
 import { usageOf } from "./help.js";
+import { bookFolder } from "./places.js";
 
 /** Which page is written. */
 interface PageOfJob {

@@ -50,14 +50,14 @@ const files: JobFolders = {
   },
 };
 
-/** The nearest folder above this file, compiled or not, that holds all these. */
+/** The nearest folder of the library above this file, compiled or not, that holds all these; none beyond its package. */
 function folderAbove(
   holds: readonly string[],
   folder: string = dirname(fileURLToPath(import.meta.url)),
 ): string | undefined {
   if (holds.every((name) => existsSync(join(folder, name)))) return folder;
   const parent = dirname(folder);
-  return parent === folder ? undefined : folderAbove(holds, parent);
+  return parent === folder || basename(parent) === "node_modules" ? undefined : folderAbove(holds, parent);
 }
 
 /** Names of everything in a folder; undefined where there is none, or none that may be read. */

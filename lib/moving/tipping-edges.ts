@@ -119,9 +119,17 @@ function nearestWay(heading: number): TipWay {
 
 /** From below the centre of gravity straight to the edge of the base in one direction. */
 export function armTowards(edges: readonly TippingEdge[], heading: Angle): Length {
-  const ways = edges.flatMap((edge) => {
-    const share = Math.cos(edge.heading - heading);
-    return share > alike ? [edge.arm / share] : [];
-  });
-  return Length.si(Math.min(...ways));
+  return Length.si(Math.min(...edges.map((edge) => reachTowards(edge, heading))));
+}
+
+/** The edge that is met first in one direction; undefined where none lies there. */
+export function edgeTowards(edges: readonly TippingEdge[], heading: Angle): TippingEdge | undefined {
+  const arm = armTowards(edges, heading);
+  return edges.find((edge) => arm < Infinity && reachTowards(edge, heading) === arm);
+}
+
+/** How far an edge is in one direction, m; endless where that leads away from it or along it. */
+function reachTowards({ arm, heading: own }: TippingEdge, heading: Angle): number {
+  const share = Math.cos(own - heading);
+  return share > alike ? arm / share : Infinity;
 }

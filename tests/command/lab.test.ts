@@ -1,6 +1,6 @@
 import { spawn, spawnSync } from "node:child_process";
 import { once } from "node:events";
-import { chmod, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { chmod, cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { type AddressInfo, createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { delimiter, dirname, join } from "node:path";
@@ -63,6 +63,33 @@ describe.skipIf(process.platform === "win32")("finding Jupyter", () => {
       CASEWRIGHT_JOB: "soil-lab",
       JUPYTER_PATH: `${kernelSpecFolder()}${delimiter}/somewhere`,
     });
+  });
+
+  test("a job in a folder of the builder's gets copies of the notebooks in it, and keeps what is changed there", async () => {
+    await standInJupyter("lab");
+    vi.stubEnv("PATH", folder);
+    const told = vi.spyOn(console, "log").mockImplementation(() => {});
+    const jobs = ["one/my-case", "two/my-case"].map((path) => join(folder, path));
+    for (const job of jobs) await cp(join(projectFolder(), "data/soil-lab"), job, { recursive: true });
+    const [first = "", second = ""] = jobs;
+    const copy = join(first, "notebooks/01-measure-your-stock.ipynb");
+    for (const job of [first, second, first]) {
+      expect(await lab([job])).toBe(7);
+      expect(JSON.parse(await readFile(join(folder, "started"), "utf8"))).toMatchObject({
+        cwd: job,
+        CASEWRIGHT_JOB: job,
+      });
+      if (job === first) await writeFile(copy, "changed");
+    }
+    expect(await readFile(copy, "utf8")).toBe("changed");
+    const untouched = join(projectFolder(), "notebooks/01-measure-your-stock.ipynb");
+    expect(await readFile(join(second, "notebooks/01-measure-your-stock.ipynb"), "utf8")).toBe(
+      await readFile(untouched, "utf8"),
+    );
+    expect(told.mock.calls.length).toBe(2);
+    expect(told.mock.calls[0]?.[0]).toMatch(
+      /stand as copies in .*notebooks, for you to change.*\nA notebook that you save in .*my-case becomes/,
+    );
   });
 });
 

@@ -3,8 +3,9 @@ import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
-import { bookFolder, bookOfJob } from "../../lib/command/book-of-job.js";
+import { bookOfJob } from "../../lib/command/book-of-job.js";
 import { newJob } from "../../lib/command/new.js";
+import { bookFolder } from "../../lib/command/places.js";
 import { openJob } from "../../lib/job/index.js";
 
 let folder = "";

@@ -1,12 +1,14 @@
 /** The package as `npm pack` makes it, in an empty folder: commands, jobs and notebooks of one's own, on Node.js alone. */
 import { execFileSync } from "node:child_process";
 import {
+  chmodSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
   rmSync,
+  statSync,
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
@@ -20,23 +22,23 @@ afterAll(() => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }), 
 const npm =
   process.env.npm_execpath ?? join(dirname(process.execPath), "../lib/node_modules/npm/bin/npm-cli.js");
 
-function run(cwd: string, ...args: readonly string[]): string {
+function run(cwd: string, env: NodeJS.ProcessEnv, ...args: readonly string[]): string {
   return execFileSync(process.execPath, args, {
     cwd,
     encoding: "utf8",
     stdio: ["ignore", "pipe", "pipe"],
-    env: { ...process.env, CASEWRIGHT_JOB: "", NODE_PATH: "" },
+    env: { ...process.env, CASEWRIGHT_JOB: "", NODE_PATH: "", ...env },
   });
 }
 
 /** Packs and installs it; false where its dependencies cannot be fetched. */
 function installed(shop: string): boolean {
-  const packed = run(project, npm, "pack", "-w", "casewright", "--silent", "--pack-destination", folder);
+  const packed = run(project, {}, npm, "pack", "-w", "casewright", "--silent", "--pack-destination", folder);
   expect(readdirSync(join(project, "lib")).filter((name) => /^(notebooks|data|starts)$/.test(name))).toEqual(
     [],
   );
   try {
-    run(shop, npm, "install", "--prefer-offline", "--no-audit", "--no-fund", join(folder, packed.trim()));
+    run(shop, {}, npm, "install", "--prefer-offline", "--no-audit", "--no-fund", join(folder, packed.trim()));
     return true;
   } catch (error) {
     if (process.env.CI === "true") throw error;
@@ -73,7 +75,7 @@ test("from the tarball, an empty folder becomes a job and its book", { timeout: 
   mkdirSync(shop);
   if (!installed(shop)) skip("no network");
   const casewright = (...args: readonly string[]): string =>
-    run(shop, join(shop, "node_modules/casewright/dist/command/main.js"), ...args);
+    run(shop, {}, join(shop, "node_modules/casewright/dist/command/main.js"), ...args);
   expect(existsSync(join(shop, "node_modules/.bin/casewright"))).toBe(true);
   expect(casewright("new", "mine", "--metric", "--currency", "CHF")).toMatch(/npx casewright check mine\n/);
   expect(casewright("check", "mine")).toMatch(/^mine: no problems/);
@@ -85,4 +87,62 @@ test("from the tarball, an empty folder becomes a job and its book", { timeout: 
   expect(page("book/mine/index.html")).toContain("The recipe");
   expect(page("book/mine/10-own.html")).toContain("own: 600 mm");
   expect(existsSync(join(shop, "elsewhere/book"))).toBe(false);
+  // What the package carries has its own place, also when a case of one's own takes the name.
+  casewright("live", "soil-lab");
+  const demo = page("book/of-casewright/soil-lab-live.html");
+  casewright("new", "soil-lab", "--metric");
+  casewright("live", "soil-lab");
+  expect(page("book/of-casewright/soil-lab-live.html")).toBe(demo);
+  expect(page("book/soil-lab-live.html")).not.toBe(demo);
 });
+
+/** Every file of the package in a shop, with the time at which it was written. */
+function packageFiles(shop: string): readonly string[] {
+  const within = join(shop, "node_modules/casewright");
+  const paths = readdirSync(within, { recursive: true, encoding: "utf8" }).sort();
+  return paths.map((path) => `${path} ${statSync(join(within, path)).mtimeMs}`);
+}
+
+// A script is a program only where files carry a mode.
+test.skipIf(process.platform === "win32")(
+  "from the tarball, Jupyter opens notebooks in the builder's folders, never the package's",
+  { timeout: 900_000 },
+  ({ skip }) => {
+    const shop = join(folder, "desk");
+    const programs = join(folder, "programs");
+    for (const one of [shop, programs]) mkdirSync(one);
+    if (!installed(shop)) skip("no network");
+    const program = join(programs, "jupyter");
+    const noting = `require("node:fs").writeFileSync(${JSON.stringify(join(folder, "opened"))}, JSON.stringify([process.cwd(), process.env.CASEWRIGHT_JOB]));`;
+    writeFileSync(program, `#!${process.execPath}\nif (process.argv[3] !== "--version") ${noting}\n`);
+    chmodSync(program, 0o755);
+    const main = join(shop, "node_modules/casewright/dist/command/main.js");
+    const opened = (job: string): readonly string[] => {
+      run(shop, { PATH: `${programs}:${process.env.PATH}` }, main, "lab", job);
+      return JSON.parse(readFileSync(join(folder, "opened"), "utf8"));
+    };
+    // A folder named data is no sign of a checkout.
+    mkdirSync(join(shop, "data"));
+    for (const job of ["mine", "./elsewhere/mine"]) run(shop, {}, main, "new", job);
+    const before = packageFiles(shop);
+    const ours = readdirSync(join(shop, "node_modules/casewright/notebooks"));
+    for (const job of ["mine", "elsewhere/mine"]) {
+      expect(opened(`./${job}`)).toEqual([join(shop, job), join(shop, job)]);
+      expect(readdirSync(join(shop, job, "notebooks"))).toEqual(ours.filter((name) => /ipynb$/.test(name)));
+    }
+    const [demoPlace] = opened("soil-lab");
+    expect(demoPlace).toBe(join(shop, "notebooks/soil-lab"));
+    expect(readdirSync(join(shop, "notebooks/soil-lab")).length).toBe(
+      ours.filter((name) => /ipynb$/.test(name)).length + 1,
+    );
+    expect(packageFiles(shop)).toEqual(before);
+    // A copy runs where it stands.
+    const copied = JSON.stringify(join(shop, "mine/notebooks/00-ask-your-own-question.ipynb"));
+    const kernel = JSON.stringify(join(shop, "node_modules/casewright/dist/book/index.js"));
+    const job = JSON.stringify(join(shop, "mine"));
+    const script = `import { runNotebook } from ${kernel};
+      const { failures } = await runNotebook(${copied}, { env: { ...process.env, CASEWRIGHT_JOB: ${job} } });
+      console.log(JSON.stringify(failures));`;
+    expect(run(shop, {}, "--input-type=module", "--eval", script).trim()).toBe("[]");
+  },
+);

@@ -159,6 +159,13 @@ function carryTo(motion: Float64Array, columns: number, arm: BoxSpot): void {
   }
 }
 
+/** The same piece of hardware, with forces that act on it elsewhere, in the box. */
+export function actedOnAt(fitting: Fitting, at: BoxSpot): Fitting {
+  const motion = fitting.motion.slice();
+  carryTo(motion, fitting.dofs.length, difference(at, fitting.at));
+  return { ...fitting, at, motion };
+}
+
 function meanOf(spots: readonly BoxSpot[]): BoxSpot {
   return vector3((axis) => sumOf(spots, (spot) => spot[axis]) / spots.length);
 }

@@ -80,6 +80,26 @@ const touching = 1e-4;
  * @throws Refusal that names a spring whose ends do not touch, with their distance, or whose stiffness is nothing
  */
 export function joinedParts(parts: readonly FreePart[], links: readonly Link[]): JoinedParts {
+  const prepared = preparedLinks(parts, links);
+  return { parts, links: prepared, give: giveTable(prepared) };
+}
+
+/**
+ * The same parts with other springs in place of some.
+ *
+ * @param others by number of the spring whose place they take
+ * @throws Refusal as joinedParts
+ */
+export function withOtherLinks(joined: JoinedParts, others: ReadonlyMap<number, Link>): JoinedParts {
+  const changed = preparedLinks(joined.parts, [...others.values()]);
+  const at = new Map([...others.keys()].map((i, k) => [i, entry(changed, k)]));
+  const links = joined.links.map((link, i) => at.get(i) ?? link);
+  const rows = new Map([...at].map(([i, link]) => [i, links.map((other) => giveBetween(other, link))]));
+  const inRow = (i: number, j: number): number | undefined => rows.get(i)?.[j];
+  return { parts: joined.parts, links, give: (i, j) => inRow(i, j) ?? inRow(j, i) ?? joined.give(i, j) };
+}
+
+function preparedLinks(parts: readonly FreePart[], links: readonly Link[]): readonly PreparedLink[] {
   const ends = links.map((link) => endsOf(parts, link));
   const halves = parts.map(({ factors }, number) => {
     const pulls = links.flatMap((link, i) =>
@@ -89,24 +109,26 @@ export function joinedParts(parts: readonly FreePart[], links: readonly Link[]):
     );
     return halvesOfPulls(factors, pulls).values();
   });
-  const prepared = links.map((link, i) => ({
+  return links.map((link, i) => ({
     link,
     ends: entry(ends, i).map((end): PreparedEnd => {
       const rigid = rigidRow(end.fitting.at, link.along).map((share) => end.sign * share);
       return { ...end, half: entry(halves, end.part).next().value!, rigid };
     }),
   }));
-  return { parts, links: prepared, give: giveTable(prepared) };
+}
+
+/** How much longer one spring gets when another pulls with -1. */
+function giveBetween(one: PreparedLink, { ends }: PreparedLink): number {
+  return sumOf(ends, ({ part, half }) => stretchUnder(one, (other) => (other === part ? half : undefined)));
 }
 
 function giveTable(links: readonly PreparedLink[]): JoinedParts["give"] {
   const size = links.length;
   const table = new Float64Array(size * size);
-  links.forEach(({ ends }, j) => {
+  links.forEach((link, j) => {
     for (let i = j; i < size; i++) {
-      const value = sumOf(ends, ({ part, half }) =>
-        stretchUnder(entry(links, i), (other) => (other === part ? half : undefined)),
-      );
+      const value = giveBetween(entry(links, i), link);
       table[i * size + j] = value;
       table[j * size + i] = value;
     }

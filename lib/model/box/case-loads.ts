@@ -48,8 +48,10 @@ export type Field = (place: BoxSpot) => BoxSpot;
 /**
  * Puts every mass where it rides: contents on what holds them, at their own centres; extrusions, hardware, glue and
  * fasteners spread over the sheets, so that mass and centre of each section are those of its list of masses.
+ *
+ * @param leftOut leaves by number that take part in no load case: their sections bear their weight, where they are shut
  */
-export function caseMasses(input: ReviewInput, model: BoxModel): CaseMasses {
+export function caseMasses(input: ReviewInput, model: BoxModel, leftOut: readonly number[]): CaseMasses {
   const items = massItems(input);
   const riders = [
     ...input.parts.contents.map((content) => contentRider(input, model, content)),
@@ -61,7 +63,7 @@ export function caseMasses(input: ReviewInput, model: BoxModel): CaseMasses {
     if (name !== section) return Float64Array.from(nodes, ({ mass }) => mass);
     const leaves = sheets.flatMap((leaf, k) => {
       const body = at(model.bodies, k);
-      return body.section === section && body.name !== section ? leaf : [];
+      return body.section === section && body.name !== section && !leftOut.includes(k) ? leaf : [];
     });
     const carried = riders.flatMap(({ body, mass, fitting }) =>
       body === i ? [{ mass, at: plus(fitting.at, at(model.bodies, i).at) }] : [],

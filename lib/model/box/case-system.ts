@@ -18,7 +18,7 @@ export interface JoinedBodies {
   readonly joined: JoinedParts;
   /** Hardware of which no spring could be made. */
   readonly refused: readonly RefusedLink[];
-  /** Leaves that neither hinges nor latches keep in their openings: left out of every load case. */
+  /** Leaves that neither hinges nor latches keep in their openings: of load cases only their weight is left. */
   readonly loose: readonly LooseLeaf[];
 }
 
@@ -100,7 +100,8 @@ function looseLeaves(bodies: JoinedBodies, section: number): readonly LooseLeaf[
  * @throws Refusal that names what rides on no material
  */
 export function caseSystem(input: ReviewInput, bodies: JoinedBodies): CaseSystem {
-  return { ...bodies, input, masses: caseMasses(input, bodies.model) };
+  const leftOut = bodies.loose.map(({ number }) => number);
+  return { ...bodies, input, masses: caseMasses(input, bodies.model, leftOut) };
 }
 
 function feetOf(model: BoxModel): readonly CaseLink[] {

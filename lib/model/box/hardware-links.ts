@@ -44,9 +44,12 @@ const casterStiffness = { upright: 4e5, sideways: 4e4 };
 const handStiffness = 1e5;
 const halfGrip = 0.04;
 
+/** What keeps a leaf in its opening: without one of these only the leaf cannot be answered. */
+export const ofLeaf: readonly LinkKind[] = ["hinge", "door latch"];
+
 /** A piece of hardware of which no spring can be made. */
 export interface RefusedLink extends Pick<CaseLink, "kind" | "name"> {
-  /** The body it is fixed to. */
+  /** The body it is fixed to; the leaf where it keeps one, and -1 where it is on none. */
   readonly from: Pick<LinkEnd, "part">;
   /** Whether it joins that body to another section. */
   readonly joins: boolean;
@@ -86,7 +89,10 @@ export function hardwareLinks(input: ReviewInput, model: BoxModel): MadeLinks {
     ["door latch", of("close"), (part) => doorLatchLinks(input, model, part)],
   ];
   const made = makers.flatMap(([kind, parts, make]) =>
-    parts.map((part) => madeOf(kind, part.id, ownBody(model, part), () => make(part))),
+    parts.map((part) => {
+      const body = ofLeaf.includes(kind) ? leafOf(model, part) : ownBody(model, part);
+      return madeOf(kind, part.id, body, () => make(part));
+    }),
   );
   return { links: made.flatMap(({ links }) => links), refused: made.flatMap(({ refused }) => refused) };
 }
@@ -106,6 +112,12 @@ function madeOf(kind: LinkKind, name: string, part: number, make: () => readonly
 /** The number of the body that a piece of hardware is fixed to first; -1 when it is none of them. */
 function ownBody(model: BoxModel, { panels: [first = ""] }: HardwarePart): number {
   return bodyOf(model, first);
+}
+
+/** The number of the leaf that a piece of hardware is on; -1 where it is on none. */
+function leafOf(model: BoxModel, { panels }: HardwarePart): number {
+  const isLeaf = (body: number): boolean => model.bodies[body]?.name !== model.bodies[body]?.section;
+  return panels.map((panel) => bodyOf(model, panel)).find(isLeaf) ?? -1;
 }
 
 /** @throws Refusal where nothing holds it */

@@ -15,13 +15,12 @@ import {
   shareBorne,
   spaceDofs,
 } from "../../fem/index.js";
-import { dropHeight, pushLimits, type TipWay } from "../../moving/index.js";
-import { Force, Length, Mass, ratio, standardGravity } from "../../quantity/index.js";
+import { dropHeight } from "../../moving/index.js";
+import { Force, Mass, standardGravity } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
-import type { ReviewInput } from "../review-input.js";
 import { heaviestByHand } from "../travel/drops.js";
-import { footprint, stackTop, tippingArm } from "../travel/footprint.js";
-import { massLoads } from "./case-loads.js";
+import { stackTop } from "../travel/footprint.js";
+import { type CaseMasses, caseMasses, massLoads } from "./case-loads.js";
 import {
   type CaseSystem,
   everyHeld,
@@ -31,10 +30,11 @@ import {
   subsystem,
   type Uses,
 } from "./case-system.js";
-import type { LinkKind } from "./hardware-links.js";
+import { type LinkKind, ofLeaf } from "./hardware-links.js";
 import { type HingePull, hangOpen, openLeaves } from "./open-leaves.js";
 import { atNode, minus, perAxis, plus, turnsAtNode } from "./places.js";
 import { corners, footEnd, sectionNumbers } from "./standing-links.js";
+import { swivelledUnder } from "./swivelled.js";
 
 /** What one load case did to some bodies. */
 export interface LoadedCase {
@@ -94,10 +94,7 @@ function uses(...kinds: readonly LinkKind[]): Uses {
 /** Every load case that the case's hardware allows. */
 export function loadedCases(system: CaseSystem): LoadedCases {
   const cases: LoadedCase[] = [];
-  const unanswered: UnansweredCase[] = system.loose.map(({ number, why }) => {
-    const { name } = at(system.model.bodies, number);
-    return { id: `shut.${name}`, title: `${name} shut`, why, givesWay: false };
-  });
+  const unanswered: UnansweredCase[] = [...leavesWithout(system)];
   for (const { id, title, solve } of plannedCases(system))
     try {
       const solved = solve();
@@ -109,13 +106,29 @@ export function loadedCases(system: CaseSystem): LoadedCases {
   return { cases, unanswered };
 }
 
+/** Leaves that nothing holds, and what should hold a leaf and is on none. */
+function leavesWithout({ loose, refused, model }: CaseSystem): readonly UnansweredCase[] {
+  const shut = (name: string, why: string): UnansweredCase => ({
+    id: `shut.${name}`,
+    title: `${name} shut`,
+    why,
+    givesWay: false,
+  });
+  return [
+    ...loose.map(({ number, why }) => shut(at(model.bodies, number).name, why)),
+    ...refused.flatMap(({ kind, name, from, why }) =>
+      ofLeaf.includes(kind) && from.part < 0 ? [shut(name, why)] : [],
+    ),
+  ];
+}
+
 function titleOf(title: string, { tips }: Solved): string {
   return tips === undefined ? title : `${title} until it begins to tip`;
 }
 
 function plannedCases(system: CaseSystem): readonly PlannedCase[] {
   const { joined, refused } = system;
-  const weight = massLoads(system.masses, () => [0, 0, -standardGravity]);
+  const weight = weightOf(system.masses);
   const { dynamicFactor } = system.input.case.demands;
   const jerked = massLoads(system.masses, () => [0, 0, -standardGravity * dynamicFactor]);
   system.model.parts.forEach((part, i) => {
@@ -142,6 +155,10 @@ function plannedCases(system: CaseSystem): readonly PlannedCase[] {
   ];
 }
 
+function weightOf(masses: CaseMasses): Loads {
+  return massLoads(masses, () => [0, 0, -standardGravity]);
+}
+
 /** On its casters or the floor, the sections on each other. */
 function stood(system: CaseSystem, weight: Loads): Solved {
   const bodies = subsystem(system, everyHeld(system), uses(...standsOn));
@@ -154,8 +171,12 @@ function openCases(system: CaseSystem, weight: Loads): readonly PlannedCase[] {
     const solve = (): Solved => {
       const numbers = everyHeld(system).filter((number) => !leaves.includes(number));
       const bodies = subsystem(system, numbers, uses(...standsOn));
-      const loads = new Map(numbers.map((number) => [number, at(weight, number).slice()]));
-      const hinges = leaves.flatMap((leaf) => hangOpen(system, leaf, at(weight, leaf), loads));
+      const loose = system.loose.map(({ number }) => number);
+      const shut = loose.filter((number) => !leaves.includes(number));
+      const own =
+        shut.length === loose.length ? weight : weightOf(caseMasses(system.input, system.model, shut));
+      const loads = new Map(numbers.map((number) => [number, at(own, number).slice()]));
+      const hinges = leaves.flatMap((leaf) => hangOpen(system, leaf, at(own, leaf), loads));
       return { bodies, answer: movedJoined(bodies, [...loads.values()]), hinges };
     };
     return { id: `open.${name}`, title: `standing with ${name} open`, solve };
@@ -221,42 +242,22 @@ function pushedCases(system: CaseSystem, weight: Loads, standing: () => Solved):
   ] as const;
   return ways.map(({ id, words, from: low, to, along, side }): PlannedCase => {
     const solve = (): Solved => {
-      const { bodies, answer: from } = standing();
+      const upright = standing();
+      const bodies = swivelledUnder(system, upright.bodies, side);
+      const own = picked(weight, bodies.numbers);
+      const from = bodies === upright.bodies ? upright.answer : movedJoined(bodies, own);
       const on = alongLine(at(system.model.parts, top).structure, [...low, height], [...to, height]);
       const { push } = system.input.case.demands;
-      const own = picked(weight, bodies.numbers);
       const pushes = own.map((load) => new Float64Array(load.length));
-      const edge = stackTop(system.input);
-      const above = edge - at(system.model.bodies, top).at[2] - height;
+      const above = stackTop(system.input) - at(system.model.bodies, top).at[2] - height;
       addForce(at(pushes, top), { on, force: perAxis((axis) => push * along[axis]) }, above);
-      const tipping = tippingPush(system.input, side, edge);
-      const share = Math.min(tipping / push, shareBorne(bodies, own, pushes));
+      const share = shareBorne(bodies, own, pushes);
       const loads = own.map((load, i) => load.map((still, dof) => still + share * at(at(pushes, i), dof)));
       const answer = movedJoined(bodies, loads);
       return { bodies, answer, from, ...(share < 1 ? { tips: Force.si(share * push) } : {}) };
     };
     return { id: `pushed.${id}`, title: `pushed at its top edge ${words}`, solve };
   });
-}
-
-/**
- * The level push at a height of the stacked case that begins to tip it towards a side, by statics, its wheels at their
- * worst swivel.
- *
- * @throws Refusal where it falls over as it stands
- */
-function tippingPush(input: ReviewInput, side: TipWay, level: number): Force {
-  const standing = footprint(input);
-  const { mass, z } = standing.balance.value;
-  const halfBase = tippingArm(standing, side);
-  if (!(halfBase > 0))
-    throw new Refusal(`it falls to the ${side} as it stands: its centre of gravity is not above its base`);
-  return pushLimits({
-    mass,
-    halfBase,
-    pushHeight: Length.si(level + standing.height - z),
-    friction: ratio(0),
-  }).tips;
 }
 
 /** The number of the highest section. */

@@ -78,8 +78,8 @@ function outwardOf(face: FaceName): BoxSpot {
 }
 
 /**
- * Adds the weight of an open leaf to the loads of the bodies that bear it: turned by a right angle about its hinges, or
- * hanging where a flap hinged below has no stay. Its hinges share the weight, and those apart from each other hold what
+ * Adds the weight of an open leaf to the loads of the bodies that bear it: turned about its hinges as far as its stay
+ * lets it, by a right angle without one, or hanging where that is a flap hinged below. Its hinges share the weight, and those apart from each other hold what
  * it turns them by as a pair of forces; what is left, about the line of the hinges, its stay brings to the frame.
  *
  * @param loads by number of the body
@@ -141,7 +141,16 @@ function openArm(system: CaseSystem, leaf: number, shut: BoxSpot, line: BoxSpot)
   const face = at(at(system.joined.parts, leaf).structure.faces, 0).name;
   const opens = outwardOf(face);
   const panel = panelOf(system, leaf);
-  const hangs = panel?.hinge === "bottom" && !panel.stay && opens[2] === 0;
-  const turned = hangs ? scaled(out, -1) : scaled(opens, Math.hypot(...out));
+  const hangs = panel?.hinge === "bottom" && opens[2] === 0;
+  const angle = panel?.stay?.opensTo ?? (hangs ? Math.PI : Math.PI / 2);
+  // In the plane of the shut leaf, and off it where the knuckle of the hinge stands out.
+  const off = scalarProduct(out, opens);
+  const flat = minus(out, scaled(opens, off));
+  const back = scaled(flat, -1 / Math.hypot(...flat));
+  const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
+  const turned = plus(
+    plus(scaled(flat, cosine), scaled(opens, Math.hypot(...flat) * sine)),
+    plus(scaled(back, off * sine), scaled(opens, off * cosine)),
+  );
   return plus(along, turned);
 }

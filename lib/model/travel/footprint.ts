@@ -2,6 +2,7 @@
 import type { HardwarePart } from "../../design/index.js";
 import {
   armTowards,
+  edgeTowards,
   type Foot,
   headings,
   type StandingCase,
@@ -154,6 +155,11 @@ export function leastTippingArm({ edges: [nearest] }: Footprint): Length {
 /** From the centre of gravity straight to the edge of the base on one side. */
 export function tippingArm({ edges }: Footprint, side: TipWay): Length {
   return armTowards(edges, headings[side]);
+}
+
+/** The line that a level push to one side tips the case over; undefined where none lies there. */
+export function edgeUnderPush({ edges }: Footprint, side: TipWay): TippingEdge | undefined {
+  return edgeTowards(edges, headings[side]);
 }
 
 /** How far one side of a section stands out past the edge of the base below it; less than nothing where it stands back. */

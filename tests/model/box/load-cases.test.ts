@@ -218,6 +218,46 @@ describe("a case with its door or lid open", () => {
   });
 });
 
+test.each([
+  ["a lid that its stay lets open to 120 degrees", "top", "top", 316, 120],
+  ["a flap that its stay lets open to 45 degrees", "front", "bottom", 74, 45],
+  ["a flap that hangs down", "front", "bottom", 74, 180],
+])("%s turns the case by its weight at its true lever", (_, face, side, up, degrees) => {
+  const stay = `, stay: { item: foot, count: 2, arm: 100, opens to: ${degrees} deg, pulls at: 45 deg }`;
+  const panels = opening(face, "lid", 380, 240, true).replace(
+    "{ hinge: left, clearance: 3",
+    `{ hinge: ${side}, clearance: 3${degrees < 180 ? stay : ""}`,
+  );
+  const places = [200, 400].map(
+    (across) => `\n      - { on: base.${face}, from: bottom-left, across: ${across}, up: ${up} }`,
+  );
+  const hardware = `\n  hinge:\n    item: hinge\n    duty: hinge\n    places:${places.join("")}`;
+  const all = solved({ sections: { base: { ...box, panels } }, hardware, casters: fourWheels });
+  const shut = named(all, "stacked");
+  const open = named(all, `open.base.${face}.lid`);
+  const leaf = open.system.model.parts.find(
+    ({ structure }) => structure.problem.name === `base.${face}.lid`,
+  )!;
+  const weight = nodeMasses(leaf.structure).reduce((sum, one) => sum + one, 0) * standardGravity;
+  // Moments of the wheels about the left of the case, against those with the leaf shut.
+  const moment = ({ bodies, answer }: LoadedCase): number =>
+    bodies.links.reduce((sum, prepared, i) => {
+      const { kind, only } = linkOf(prepared);
+      const [end] = prepared.ends;
+      return kind === "caster" && only === "push" && end ? sum - answer.forces[i]! * end.fitting.at[1] : sum;
+    }, 0);
+  // The leaf reaches from 78 to 312 mm: its middle is 121 mm from its hinges, whose knuckles stand out from it.
+  const [hung] = all.design.parts.hardware.filter(({ item }) => item.duty === "hinge");
+  const out = face === "top" ? hung!.centre.z - leaf.at[2] : leaf.at[1] - hung!.centre.y;
+  const turned = (degrees * Math.PI) / 180;
+  const byHand =
+    face === "top"
+      ? 0.121 * (1 - Math.cos(turned)) - out * Math.sin(turned)
+      : -0.121 * Math.sin(turned) - out * (1 - Math.cos(turned));
+  expect(out).toBeGreaterThan(0);
+  expect((moment(open) - moment(shut)) / weight).toBeCloseTo(byHand, 6);
+});
+
 test("lifted by the top of three sections, every latch that carries pulls and nothing bears", () => {
   const handles = `\n  handle:\n    item: handle\n    duty: lift\n    places:\n      - { on: top.front, from: bottom-left, across: 300, up: 180 }\n      - { on: top.back, from: bottom-left, across: 300, up: 180 }`;
   const all = solved({
@@ -268,9 +308,28 @@ describe("one load case that cannot be answered", () => {
     expect(all.cases.map(({ id }) => id)).toEqual(
       expect.arrayContaining(["stacked", "pushed.x", "pushed.back", "carried.base"]),
     );
+    expectBalance(named(all, "stacked"), weightOf(all.design));
     const [door] = doors({ ...all.design, box: () => caseBox(all.design) });
     expect(door?.verdict).toBe("unknown");
     expect(door?.missing?.how).toMatch(/is loose/);
+  });
+
+  test("is a door whose hinge nothing fastens, and its section's others are answered with its weight", () => {
+    const whole = kindOf({
+      sections: { base: { ...box, panels: opening("front", "gate", 200, 200, true) } },
+      hardware: `${handles}${hinge("front", 111, [125, 225])}`,
+      casters: fourWheels,
+    });
+    const fastenings = whole.parts.fastenings.filter(({ holds }) => holds !== "hinge 1");
+    const input = { ...whole, parts: { ...whole.parts, fastenings } };
+    const all = loadedCases(caseSystem(input, joinedBodies(input, coarse)));
+    expect(all.unanswered.map(({ id, why }) => [id, why])).toEqual([
+      ["shut.base.front.gate", "box: hinge 1 has no fasteners that hold it"],
+    ]);
+    expect(all.cases.map(({ id }) => id)).toEqual(
+      expect.arrayContaining(["stacked", "pushed.x", "pushed.back", "carried.base"]),
+    );
+    expectBalance(named(all, "stacked"), weightOf(input));
   });
 
   test("leaves every section by itself its stiffness", () => {
