@@ -91,7 +91,7 @@ function boardOf(draws: Draws, room: Room): Board {
   const low = Math.round((room.height * whole(35, 60)) / 100);
   const depth = Math.round((room.depth * whole(50, 100)) / 100);
   const front = room.depth - depth;
-  const support = room.open.includes("back") ? "two ends" : pick(["two ends", "ends and back", "back only"]);
+  const support = supportIn(draws, room);
   const sliding = support === "two ends" && often(3);
   const name = `board of ${room.name}`;
   const block = {
@@ -107,6 +107,12 @@ function boardOf(draws: Draws, room: Room): Board {
     joint: { fastener: pick(["screw", "rivet 4"]), count: 12 * whole(1, 2) },
   };
   return { name, low, top: low + thicknessOf(sheet), front, depth, block };
+}
+
+/** What holds a shelf where the faces that it needs are there. */
+function supportIn({ pick }: Draws, { open }: Room): string {
+  if (open.includes("left") || open.includes("right")) return "back only";
+  return open.includes("back") ? "two ends" : pick(["two ends", "ends and back", "back only"]);
 }
 
 function nichesOf(draws: Draws, room: Room, board: Board | undefined): readonly Niche[] {

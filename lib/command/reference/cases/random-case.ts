@@ -5,6 +5,7 @@ import { type Block, drawsOf } from "./draws.js";
 import { furtherOf } from "./further.js";
 import { insideOf } from "./inside.js";
 import { builtOf, roomsOf } from "./sections.js";
+import { reshapedRooms, turnedCase } from "./shapes.js";
 import { measuredTables, stockOf } from "./stock.js";
 
 /** How large a random case may be. */
@@ -18,7 +19,9 @@ export function randomCase(seed: number, { sections: most }: CaseSize = { sectio
   const lengths = seed % 2 === 0 ? "mm" : "in";
   const draws = drawsOf(seed, lengths);
   const currency = draws.pick(["EUR", "USD", "GBP"]);
-  const rooms = roomsOf(draws, most);
+  const own = roomsOf(draws, most);
+  const shapes = drawsOf(shapeSeed + seed, lengths);
+  const rooms = seed % 5 === 1 ? reshapedRooms(shapes, own) : own;
   const { rolls, ...built } = builtOf(draws, rooms);
   const measured = measuredTables();
   const content = {
@@ -38,11 +41,13 @@ export function randomCase(seed: number, { sections: most }: CaseSize = { sectio
   };
   const kept = Object.entries(measured).filter(([file]) => draws.often(5) || needed(content, file));
   const drawn = { content, tables: { ...stockOf(currency), ...Object.fromEntries(kept) } };
-  return seed % 3 === 0 ? drawn : furtherOf(drawsOf(furtherSeed + seed, lengths), drawn);
+  const further = seed % 3 === 0 ? drawn : furtherOf(drawsOf(furtherSeed + seed, lengths), drawn);
+  return seed % 5 < 3 ? turnedCase(shapes, further) : further;
 }
 
 /** Far from the seeds of whole cases. */
 const furtherSeed = 500_000_000;
+const shapeSeed = 1_000_000_000;
 
 /** Foam that a content names must be in the table of cushion curves. */
 function needed(content: Block, file: string): boolean {
