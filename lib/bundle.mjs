@@ -5,11 +5,33 @@ import { rolldown } from "rolldown";
 
 const lib = import.meta.dirname;
 
+/**
+ * KaTeX without the measures of its letters, which only its HTML needs: equations here are MathML, which asks only whether a
+ * font has a letter. The two that it measures when it is loaded stay.
+ *
+ * @throws Error for a KaTeX that keeps them elsewhere
+ */
+const withoutFontMeasures = {
+  name: "without-font-measures",
+  transform(code, id) {
+    if (!/katex\.mjs$/.test(id)) return null;
+    const [whole, table] = /var fontMetricsData = (\{[\s\S]*?\n\});/.exec(code) ?? [];
+    if (!whole) throw new Error("bundle: KaTeX keeps its font measures elsewhere, look for fontMetricsData");
+    const fonts = Object.entries(Function(`return ${table}`)()).map(([font, letters]) => {
+      const measured = (letter) => font === "Main-Regular" && ["65", "84"].includes(letter);
+      const kept = Object.entries(letters).map(([letter, sizes]) => [letter, measured(letter) ? sizes : 1]);
+      return [font, Object.fromEntries(kept)];
+    });
+    return code.replace(whole, () => `var fontMetricsData = ${JSON.stringify(Object.fromEntries(fonts))};`);
+  },
+};
+
 /** Bundles a source with all that it needs, for a browser. */
 async function bundle(source) {
   const build = await rolldown({
     input: join(lib, source),
     platform: "browser",
+    plugins: [withoutFontMeasures],
     // Of a package only what is used: none does anything by being there.
     treeshake: { moduleSideEffects: (id) => !id.includes("/node_modules/") },
     resolve: { extensionAlias: { ".js": [".ts", ".js"] } },

@@ -3,6 +3,7 @@ import type { RatioInterval } from "../model/index.js";
 import type { ShowStyle } from "../quantity/index.js";
 import type { MissingMeasurement } from "../refusal.js";
 import type { Citation } from "../source.js";
+import type { Figure } from "./figures/figure.js";
 
 /** What a finding comes to. `unknown` names the measurement to make; `broken` is a mistake of this program. */
 export type Verdict = "holds" | "close" | "fails" | "unknown" | "broken";
@@ -67,6 +68,8 @@ export interface Finding {
   readonly missing?: MissingMeasurement;
   /** What went wrong inside this program, of a broken answer, for a report. */
   readonly error?: string;
+  /** Its picture, made when a page asks for it; undefined where something is missing to make it. */
+  figure?(): Figure | undefined;
 }
 
 /** Judges demand over capacity: close when the interval of measured scatter straddles 1. */

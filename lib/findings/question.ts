@@ -5,9 +5,10 @@
 import type { WorkedLine } from "../formula.js";
 import type { RatioInterval, ReviewInput } from "../model/index.js";
 import { Ratio } from "../quantity/index.js";
-import { type MissingMeasurement, Refusal } from "../refusal.js";
+import { type MissingMeasurement, Refusal, unlessRefused } from "../refusal.js";
 import { type Citation, type SourceKey, shortTitle } from "../source.js";
 import { type Measured, styleOf } from "./amount.js";
+import type { Figure } from "./figures/figure.js";
 import { type Amount, type Finding, type Remedy, type Tier, type Verdict, verdictOf } from "./finding.js";
 import { restsOn, restsOnWords } from "./how-sure.js";
 
@@ -130,7 +131,12 @@ export interface Asking<Subject, Wanted extends Needs<Subject>, Input extends Re
   readonly needs?: Wanted;
   /** Works the answer out; a refusal makes it unknown. */
   readonly answer: (input: Input, given: Given<Wanted>, subject: Subject) => Answer;
+  /** Its picture, with the amounts that were found; a refusal is no picture. */
+  readonly figure?: (input: Input, subject: Subject, found: Found) => Figure;
 }
+
+/** What a picture is told of the answer. */
+export type Found = Pick<Finding, "demand" | "capacity" | "verdict">;
 
 /** A declared question: asks it of a case, one finding a subject. */
 export interface Question<Input extends ReviewInput = ReviewInput> {
@@ -184,14 +190,29 @@ function findingOf<Subject, Wanted extends Needs<Subject>, Input extends ReviewI
   subject: Subject,
 ): Finding {
   const about = aboutOf(declaration, input, subject);
-  try {
-    const given = gathered(declaration, input, subject);
-    const answer = declaration.answer(input, given, subject);
-    const assumes = [...about.assumes, ...takenFor(about, answer, input)];
-    return { ...about, assumes, ...judged(about, answer) };
-  } catch (error) {
-    return { ...about, ...unanswered(error) };
-  }
+  const found = (): Finding => {
+    try {
+      const given = gathered(declaration, input, subject);
+      const answer = declaration.answer(input, given, subject);
+      const assumes = [...about.assumes, ...takenFor(about, answer, input)];
+      return { ...about, assumes, ...judged(about, answer) };
+    } catch (error) {
+      return { ...about, ...unanswered(error) };
+    }
+  };
+  return pictured(declaration, input, subject, found());
+}
+
+/** The finding with its picture, where its question has one. */
+function pictured<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput>(
+  { figure }: Declaration<Subject, Wanted, Input>,
+  input: Input,
+  subject: Subject,
+  finding: Finding,
+): Finding {
+  return figure
+    ? { ...finding, figure: () => unlessRefused(() => figure(input, subject, finding)) }
+    : finding;
 }
 
 function aboutOf<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput>(

@@ -2,7 +2,7 @@
 import { applyChange, type Change, designReader, type ReadDesign, type Texts } from "../design/index.js";
 import { type Finding, reviewCase } from "../findings/index.js";
 import { recipeOf } from "../job/index.js";
-import { findingView, type Html, html, plainViewHtml } from "../page/index.js";
+import { type Html, html, picturedView, plainViewHtml } from "../page/index.js";
 import { recipePage } from "../recipe/index.js";
 import { heldSag } from "./held.js";
 import type { Asked, HeldOpening, Share, Told } from "./messages.js";
@@ -100,7 +100,7 @@ export class Engine {
     const found = this.#finding(id);
     if (!found || !this.#last) return html`<p>This answer is being worked out again.</p>`;
     const style = { system: this.#last.design.case.units };
-    return plainViewHtml(findingView(found, style));
+    return plainViewHtml(picturedView(found, style));
   }
 
   #finding(id: string): Finding | undefined {

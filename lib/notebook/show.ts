@@ -1,5 +1,5 @@
 import { host } from "#host";
-import { isView, type Json, type Showable, toViews, type View } from "../page/index.js";
+import { isView, type Json, pictured, type Showable, toViews, type View } from "../page/index.js";
 import type { ShowStyle } from "../quantity/index.js";
 import { type Recipe, recipeMime, recipeViews } from "../recipe/index.js";
 import { isSweep, type Sweep, sweepTable } from "./ask/sweep.js";
@@ -29,9 +29,11 @@ export function showIn(style: ShowStyle): Show {
   return (...things) => {
     const views: View[] = [];
     const faults: unknown[] = [];
-    for (const thing of eachOf(things)) {
+    const all = eachOf(things);
+    const drawn = pictured(all);
+    for (const thing of all) {
       try {
-        views.push(...viewsOf(thing, style));
+        views.push(...viewsOf(thing, style, drawn));
       } catch (error) {
         faults.push(error);
       }
@@ -41,8 +43,12 @@ export function showIn(style: ShowStyle): Show {
   };
 }
 
-function viewsOf(thing: Showable | Sweep, style: ShowStyle): readonly View[] {
-  return withStills(toViews(isSweep(thing) ? sweepTable(thing) : thing, style)).map(told);
+function viewsOf(
+  thing: Showable | Sweep,
+  style: ShowStyle,
+  drawn: ReturnType<typeof pictured>,
+): readonly View[] {
+  return withStills(toViews(isSweep(thing) ? sweepTable(thing) : thing, style, drawn)).map(told);
 }
 
 /** A table without rows is told in a sentence. */
@@ -77,7 +83,9 @@ export const showHere: Show = (...things) => showIn(readersStyle)(...things);
 /** A finding, a worked line, a table, a chart, a sweep, or a list of them, as the last value of a cell. */
 function lastValue(value: unknown): Bundle | undefined {
   if (!isShown(value)) return undefined;
-  return bundleOf(eachOf([value]).flatMap((thing) => viewsOf(thing, readersStyle)));
+  const all = eachOf([value]);
+  const drawn = pictured(all);
+  return bundleOf(all.flatMap((thing) => viewsOf(thing, readersStyle, drawn)));
 }
 
 function isShown(value: unknown): value is Shown {

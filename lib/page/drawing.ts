@@ -15,7 +15,10 @@ export type ShapeRole =
   | "hidden"
   | "attention"
   | "datum"
-  | "thin";
+  | "thin"
+  | "laminate"
+  | "foam"
+  | "strap";
 
 /** A rectangle by its lower left corner. */
 export interface RectangleMark {
@@ -119,6 +122,8 @@ export interface ArrowMark {
   readonly to: Point2;
   /** Written at its tail. */
   readonly text?: string;
+  /** Whether it stands for a force, which is drawn bold. */
+  readonly isForce?: true;
 }
 
 /** One thing drawn. */

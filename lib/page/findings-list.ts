@@ -2,6 +2,7 @@
 import { byDanger } from "../findings/index.js";
 import { renderCautions } from "./cautions.js";
 import { type Html, html } from "./html.js";
+import { renderDrawing } from "./render-drawing.js";
 import { sentencesOf } from "./sentences.js";
 import { readableValue, tieUnits } from "./text.js";
 import { percent, renderRatio, verdictBadge } from "./verdict.js";
@@ -32,7 +33,13 @@ export function kindOf({ id }: Pick<FindingView, "id">): string {
 export function renderFinding(finding: FindingView, page: PageSoFar = emptyPage(false)): Html {
   const { id, topic, subject, question, verdict } = finding;
   return html`<article class="cw-finding cw-${verdict}" id="${id}"><div class="cw-top"><p class="cw-label">${topic} · ${subject}</p>
-<h3>${question}</h3>${verdictBadge(verdict)}${answerPart(finding)}</div>${howWeKnow(finding, page)}</article>`;
+<h3>${question}</h3>${verdictBadge(verdict)}${answerPart(finding)}</div>${picturePart(finding)}${howWeKnow(finding, page)}</article>`;
+}
+
+/** What it is about and what acts on it, behind a disclosure. */
+function picturePart({ drawing }: FindingView): Html {
+  if (!drawing) return html``;
+  return html`<details class="cw-how cw-drawn"><summary>Picture: ${drawing.title}</summary>${renderDrawing(drawing)}</details>`;
 }
 
 /** Sentence, bar, remedy, what to measure, cautions. */
@@ -87,7 +94,7 @@ function renderKind({ worst, others }: Kind, open: boolean, page: PageSoFar): Ht
   const used = ratio === undefined ? "" : percent(ratio);
   const of = others.length > 0 && html`<small>worst of ${others.length + 1}</small>`;
   return html`<details class="cw-kind cw-${verdict}" id="${id}"${open && html` open`}><summary><span class="cw-kind-question">${question} ${of}</span><span class="cw-kind-used">${used}</span>${verdictBadge(verdict)}</summary>
-<h3 class="cw-print-only">${question}</h3>${answerPart(worst)}${others.length > 0 && likeTable([worst, ...others])}${howWeKnow(worst, page)}${others.map((one) => howWeKnow(one, page, worst))}</details>`;
+<h3 class="cw-print-only">${question}</h3>${answerPart(worst)}${picturePart(worst)}${others.length > 0 && likeTable([worst, ...others])}${howWeKnow(worst, page)}${others.map((one) => howWeKnow(one, page, worst))}</details>`;
 }
 
 /** Like findings, a row each. */

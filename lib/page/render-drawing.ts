@@ -1,7 +1,7 @@
 /** A drawing as SVG, to scale, readable on its own outside a page. */
 
 import { type Point2, pathData } from "../shape/index.js";
-import type { DimensionMark, DrawingMark, DrawingView, ShapeRole, TextMark } from "./drawing.js";
+import type { ArrowMark, DimensionMark, DrawingMark, DrawingView, ShapeRole, TextMark } from "./drawing.js";
 import { dimensionLine, type Frame, frameOf } from "./drawing-frame.js";
 import { type Html, html } from "./html.js";
 
@@ -27,6 +27,9 @@ const looks: Readonly<Record<ShapeRole, Look>> = {
   attention: { fill: "#fbeae8", stroke: "#a3211b" },
   datum: { fill: "#1d2429", stroke: "#1d2429" },
   thin: { fill: "none", stroke: "#5b6770", width: 0.75 },
+  laminate: { fill: "#6f7b84", stroke: "#1d2429" },
+  foam: { fill: "#e4ecdf", stroke: "#3d5b33", dash: "2 2" },
+  strap: { fill: "none", stroke: "#1f5f8b", width: 2.5 },
 };
 
 /** The figure: title, description, drawing. */
@@ -107,7 +110,7 @@ function renderMark(mark: DrawingMark, frame: Frame): Html {
     case "text":
       return renderText(mark, frame);
     case "arrow":
-      return html`${arrow(mark.from, mark.to, frame)}${mark.text !== undefined && alongside(mark.text, mark.from, mark.to, frame)}`;
+      return html`${arrow(mark, frame)}${mark.text !== undefined && alongside(mark.text, mark.from, mark.to, frame)}`;
   }
 }
 
@@ -119,6 +122,7 @@ function paint(role: ShapeRole, line = false): Html {
 }
 
 const thin: Html = html` stroke="#1d2429" stroke-width="1" vector-effect="non-scaling-stroke"`;
+const bold: Html = html` stroke="#1d2429" stroke-width="2.75" vector-effect="non-scaling-stroke"`;
 
 function renderText({ text, at, anchor = "start", turn }: TextMark, frame: Frame): Html {
   if (turn === undefined) return words(text, at, anchor, frame);
@@ -137,7 +141,7 @@ function renderDimension(mark: DimensionMark, frame: Frame): Html {
     [mark.to, stop],
     [start, stop],
   ].map(([a, b]) => `M${place(a as Point2)}L${place(b as Point2)}`);
-  return html`<path d="${[...legs, ...ticks].join("")}"${thin}/>${alongside(mark.text, start, stop, frame)}`;
+  return html`<path d="${[...legs, ...ticks].join("")}"${thin}/>${mark.text !== "" && alongside(mark.text, start, stop, frame)}`;
 }
 
 /** Words along a line, above it or at its left, never upside down. */
@@ -148,10 +152,15 @@ function alongside(text: string, start: Point2, stop: Point2, frame: Frame): Htm
   return html`<g transform="translate(${place(at)}) rotate(${short(upright)})">${words(text, { x: 0, y: 0.35 * frame.letter }, "middle", frame)}</g>`;
 }
 
-function arrow(from: Point2, to: Point2, frame: Frame): Html {
+function arrow({ from, to, isForce }: ArrowMark, frame: Frame): Html {
   const turn = (-Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
-  const size = frame.letter * 0.6;
-  return html`<path d="M${place(from)}L${place(to)}"${thin}/><path transform="translate(${place(to)}) rotate(${short(turn)})" d="M0 0L${short(-size)} ${short(-size / 2)}V${short(size / 2)}z" fill="#1d2429"/>`;
+  const size = frame.letter * (isForce ? 0.9 : 0.6);
+  const line = isForce ? bold : thin;
+  // A bold line ends inside its head, so that the head stays sharp.
+  const end = isForce
+    ? between(to, from, (0.7 * size) / (Math.hypot(to.x - from.x, to.y - from.y) || 1))
+    : to;
+  return html`<path d="M${place(from)}L${place(end)}"${line}/><path transform="translate(${place(to)}) rotate(${short(turn)})" d="M0 0L${short(-size)} ${short(-size / 2)}V${short(size / 2)}z" fill="#1d2429"/>`;
 }
 
 function label(text: string | undefined, at: Point2, frame: Frame): Html | undefined {

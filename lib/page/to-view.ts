@@ -1,27 +1,47 @@
 /** Makes views out of what the formula and review rooms return. */
 
-import type { Amount, Finding } from "../findings/index.js";
+import { type Amount, byDanger, type Finding } from "../findings/index.js";
 import type { WorkedLine, WorkedValue } from "../formula.js";
 import { isUnitNumber, type ShowStyle, type UnitNumber } from "../quantity/index.js";
 import { showCitation } from "../source.js";
+import { figureDrawing } from "./figures/figure-drawing.js";
+import { kindOf } from "./findings-list.js";
 import { type PutIn, substitute } from "./substitute.js";
 import type { AmountView, FindingView, SymbolView, View, WorkedView } from "./view.js";
 
 /** What can be turned into views: a worked line, a finding, a sentence, a quantity with its unit, a view, or a list of such. */
 export type Showable = WorkedLine | Finding | View | string | UnitNumber<string> | readonly Showable[];
 
+/** The findings that are shown with their pictures among others: the worst of each question. */
+export function pictured(things: readonly unknown[]): ReadonlySet<Finding> {
+  const worst = new Map<string, Finding>();
+  for (const finding of byDanger(things.filter(isFinding)))
+    worst.set(kindOf(finding), worst.get(kindOf(finding)) ?? finding);
+  return new Set(worst.values());
+}
+
+function isFinding(thing: unknown): thing is Finding {
+  return typeof thing === "object" && thing !== null && "verdict" in thing && "question" in thing;
+}
+
 /**
  * Views of anything showable, in order; text is a sentence.
  *
+ * @param drawn the findings that are shown with their pictures; the worst of each question of a list unless said
  * @throws TypeError for anything else, with what it got
  */
-export function toViews(thing: Showable, style?: ShowStyle): View[] {
+export function toViews(
+  thing: Showable,
+  style?: ShowStyle,
+  drawn: ReadonlySet<Finding> = pictured([thing].flat(9)),
+): View[] {
   if (isUnitNumber(thing)) return [{ kind: "sentence", text: thing.show() }];
   if (typeof thing === "string") return [{ kind: "sentence", text: thing }];
   if (Array.isArray(thing)) return (thing as readonly Showable[]).flatMap((one) => toViews(one, style));
   if (typeof thing === "object" && thing !== null) {
     if ("kind" in thing) return [thing];
-    if ("verdict" in thing) return [findingView(thing, style)];
+    if ("verdict" in thing)
+      return [drawn.has(thing) ? picturedView(thing, style) : findingView(thing, style)];
     if ("equation" in thing) return [workedView(thing, style)];
   }
   throw new TypeError(
@@ -72,9 +92,16 @@ function symbolView(worked: WorkedValue, style: ShowStyle | undefined): SymbolVi
   return { symbol: worked.symbol, meaning: worked.meaning, value: worked.show(style) };
 }
 
-/** A finding in the reader's units. */
+/** A finding in the reader's units, with its picture where it has one. */
+export function picturedView(finding: Finding, style?: ShowStyle): FindingView {
+  const figure = finding.figure?.();
+  const view = findingView(finding, style);
+  return figure ? { ...view, drawing: figureDrawing(figure) } : view;
+}
+
+/** A finding in the reader's units, without its picture. */
 export function findingView(finding: Finding, style?: ShowStyle): FindingView {
-  const { demand, capacity, because, source, remedies, ...plain } = finding;
+  const { demand, capacity, because, source, remedies, figure: _, ...plain } = finding;
   return {
     kind: "finding",
     ...plain,

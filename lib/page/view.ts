@@ -207,6 +207,8 @@ export interface FindingView {
   };
   /** What went wrong inside this program, of a broken answer. */
   readonly error?: string;
+  /** What it is about, drawn with what acts on it. */
+  readonly drawing?: DrawingView;
 }
 
 /** A value that JSON can carry. */

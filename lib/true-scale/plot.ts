@@ -93,6 +93,9 @@ const layerOfRole: Readonly<Record<ShapeRole, Layer>> = {
   attention: "NOTES",
   datum: "NOTES",
   thin: "NOTES",
+  laminate: "NOTES",
+  foam: "NOTES",
+  strap: "NOTES",
 };
 
 function plotMarks(mark: DrawingMark, letter: number): PlotMark[] {

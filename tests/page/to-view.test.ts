@@ -1,5 +1,6 @@
 /** Rules of thumb that fit units of their own show their numbers in those units, whatever the reader's are. */
 import { expect, test } from "vitest";
+import type { Finding } from "../../lib/findings/index.js";
 import type { AnyFormula } from "../../lib/formula.js";
 import {
   cableFill,
@@ -17,7 +18,8 @@ import {
   wallTransmittance,
   wireResistance,
 } from "../../lib/index.js";
-import { workedView } from "../../lib/page/to-view.js";
+import { renderViews } from "../../lib/page/index.js";
+import { toViews, workedView } from "../../lib/page/to-view.js";
 
 const lift = { twist: "30 deg", rate: "0.2 lifts/min", duration: "up to 1 h", grip: "fair" };
 
@@ -135,4 +137,30 @@ test("the table beside the equation stays in the reader's units", () => {
   const inputs = { ...lift, reach: "400 mm", height: "600 mm", startHeight: "600 mm", travel: "600 mm" };
   const view = workedView(liftLimit.worked(liftLimit.read(inputs)), { system: "inch" });
   expect(view.inputs[0]?.value).toBe("15.75 in");
+});
+
+test("of like findings the worst alone is drawn, and no picture is made of the others", () => {
+  const made: string[] = [];
+  const finding = (id: string, ratio: number): Finding => ({
+    ...{ id, topic: "travel", subject: id, question: "Does it?", tier: "safety", verdict: "holds", ratio },
+    ...{ answer: "Yes.", because: [], cautions: [], assumes: [], remedies: [], source: [] },
+    figure: () => {
+      made.push(id);
+      const points = [
+        { x: 0, y: 0 },
+        { x: 1, y: 0 },
+        { x: 0, y: 1 },
+      ];
+      return { title: id, description: "", shapes: [{ what: "sheet", points }] };
+    },
+  });
+  const all = [finding("travel.lift.a", 0.2), finding("travel.lift.b", 0.9), finding("travel.tip", 0.1)];
+  const views = toViews(all);
+  expect(made).toEqual(["travel.lift.b", "travel.tip"]);
+  expect(views.map((view) => view.kind === "finding" && view.drawing?.title)).toEqual([
+    undefined,
+    "travel.lift.b",
+    "travel.tip",
+  ]);
+  expect(String(renderViews(views))).toContain("<summary>Picture: travel.lift.b</summary>");
 });

@@ -8,8 +8,11 @@ import {
 } from "../../model/index.js";
 import { casterDropRating, type Handling, stoppingForce } from "../../moving/index.js";
 import { Force, Length, mm, Ratio } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import type { Figure } from "../figures/figure.js";
+import { fallingFigure, type Landing as Landed } from "../figures/riding-figures.js";
 import { type Answer, type Question, question } from "../question.js";
 import { countOf, measured, ofJourney } from "../subjects.js";
 import { eachHeld, type Held, strengthIn } from "./held-hardware.js";
@@ -26,7 +29,7 @@ const handlingNeeded = ofJourney(
 /** A way to fall that corners stop: how many share the blow, and how far it goes on. */
 interface Landing {
   /** Ends the id of its question. */
-  readonly id: string;
+  readonly id: "corner" | "edge" | "side";
   /** "on a corner". */
   readonly on: string;
   /** Corners that touch. */
@@ -55,8 +58,17 @@ export const droppedOnCorners: readonly Question[] = landings.map((landing) =>
     ],
     needs: { handling: handlingNeeded, strength: strengthIn("shear") },
     answer: (input, { handling, strength }, held) => landed(input, landing, { handling, strength, held }),
+    figure: (input, { part: { section } }) => fallenFigure(input, section, landing.id),
   }),
 );
+
+/** The picture of a section that falls as roughly as the journey handles it. */
+function fallenFigure(input: ReviewInput, section: string, landing: Landed): Figure {
+  const { handling } = input.case.journey;
+  if (!handling) throw new Refusal("picture of a fall: how roughly it is handled is not known");
+  const fall = dropOf(sectionBalance(input, section).value.mass, handling);
+  return fallingFigure(input, section, landing, fall.value);
+}
 
 /** What is known of a fall. */
 interface Fall {
@@ -141,4 +153,5 @@ export const droppedOnCasters: Question = question({
       sources: [cite("astm-d4169", "drop heights")],
     };
   },
+  figure: (input, { part: { section } }) => fallenFigure(input, section, "casters"),
 });

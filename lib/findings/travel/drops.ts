@@ -28,6 +28,8 @@ import { Refusal } from "../../refusal.js";
 import { type Citation, cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { dropCaution } from "../cautions.js";
+import type { Figure } from "../figures/figure.js";
+import { fallingFigure } from "../figures/riding-figures.js";
 import type { Remedy } from "../finding.js";
 import { type Answer, type Question, question } from "../question.js";
 import { eachContent, measured, mostOf, says, where } from "../subjects.js";
@@ -43,7 +45,13 @@ export const drop: Question = question({
   tier: "strength",
   cautions: [dropCaution],
   answer: (input, _, content) => landedFlat(input, cushionedDrop(input, content)),
+  figure: (input, content) => fallenFigure(input, content, "flat"),
 });
+
+/** The picture of the section that the content falls with. */
+function fallenFigure(input: ReviewInput, content: Content, landing: "flat" | "edge"): Figure {
+  return fallingFigure(input, content.section, landing, cushionedDrop(input, content).drop.value, content);
+}
 
 /** Foam under a load for a season, and after a few falls; common practice, no source. */
 const foamCreep: Ratio = ratio(0.1);
@@ -128,6 +136,7 @@ export const dropEdge: Question = question({
   },
   answer: (input, { sides, ends }, content) =>
     landedTilted(input, cushionedDrop(input, content), sides, ends),
+  figure: (input, content) => fallenFigure(input, content, "edge"),
 });
 
 /** The same foam all round: its spring is that of the flat landing, in proportion to the area. */

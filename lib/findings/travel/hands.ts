@@ -13,6 +13,7 @@ import { handRoom, highestGoodBox, widestGoodBox } from "../../moving/index.js";
 import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { hangingFigure } from "../figures/carried-figures.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
 import { each, known, says, where } from "../subjects.js";
 
@@ -218,4 +219,5 @@ export const hang: Question = question({
       sources: [cite("statics", "stable hanging")],
     };
   },
+  figure: hangingFigure,
 });

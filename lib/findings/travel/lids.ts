@@ -3,6 +3,7 @@ import { footprint, lidsOf, placedWithOpen } from "../../model/index.js";
 import { steadyTilt, tipWays } from "../../moving/index.js";
 import { Angle } from "../../quantity/index.js";
 import { amount } from "../amount.js";
+import { leaningFigure } from "../figures/standing-figures.js";
 import { lidCaution } from "../joints/lids.js";
 import { type Question, question } from "../question.js";
 import { caseWords, each, mostOf } from "../subjects.js";
@@ -36,4 +37,5 @@ export const openLid: Question = question({
       limit,
     };
   },
+  figure: (input, lid) => leaningFigure(input, footprint(input, placedWithOpen(lid, input))),
 });

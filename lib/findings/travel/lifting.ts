@@ -30,6 +30,7 @@ import { type Angle, Count, Length, Mass, Ratio } from "../../quantity/index.js"
 import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { liftedFigure, stairsFigure } from "../figures/carried-figures.js";
 import type { Remedy } from "../finding.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
 import { eachSection, known, measured, mostOf, says, where } from "../subjects.js";
@@ -121,6 +122,7 @@ export const lift: Question = question({
       if (input.case.journey.people === 1) return liftedAlone(input, section, balance);
       return liftedTogether(input, section, balance);
     }),
+  figure: liftedFigure,
 });
 
 function liftedAlone(input: ReviewInput, section: string, balance: BalanceLine): Answer {
@@ -260,6 +262,7 @@ export const stairs: Question = question({
           limit: cite("common-practice", "two people at least for a case on stairs"),
         }
       : allowedAtAll(input, () => carried(input, section, incline)),
+  figure: (input, section) => stairsFigure(input, section, input.case.journey.stairs),
 });
 
 /** The larger half of the people walks below; whichever end leads, the way round that is worse for somebody. */

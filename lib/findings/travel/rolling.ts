@@ -1,4 +1,5 @@
 /** What it takes to roll the stacked case: over floors, thresholds and gaps, up and down a ramp. */
+import type { Journey } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { type Footprint, footprint, type ReviewInput, resistanceOf } from "../../model/index.js";
 import {
@@ -11,16 +12,22 @@ import {
   stepPush,
 } from "../../moving/index.js";
 import { Angle, degree, Force, Length, Ratio, ratio, standardGravity } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import { type Citation, cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { rampCaution } from "../cautions.js";
-import { type Answer, type Question, question } from "../question.js";
+import type { Figure } from "../figures/figure.js";
+import { obstacleFigure, rolledFigure, slopeFigure } from "../figures/rolling-figures.js";
+import { type Answer, type Found, type Question, question } from "../question.js";
 import { caseWords, mostOf, ofJourney, rolledCase } from "../subjects.js";
 
 const rollCaution =
   "On the level push, do not pull, and look over the case or around it; on slopes and ramps nobody below it.";
 
 const { women: guide } = pushGuides;
+
+/** Makes the picture of a question about the whole case. */
+type Pictured = (input: ReviewInput, subject: undefined, found: Found) => Figure;
 
 /** A push that one person makes, and the figure up to which the guidance asks for no closer look. */
 interface GuidedPush {
@@ -88,6 +95,7 @@ export const roll: Question = question({
       onFloor: true,
     });
   },
+  figure: (input, _, { demand }) => rolledFigure(input, demand?.show(styleOf(input.case))),
 });
 
 const stepCaution =
@@ -118,6 +126,7 @@ export const start: Question = question({
       onFloor: true,
     });
   },
+  figure: (input, _, { demand }) => rolledFigure(input, demand?.show(styleOf(input.case))),
 });
 
 const wheel = ofJourney(({ wheel: size }) => size, "the diameter of a caster wheel", {
@@ -149,6 +158,7 @@ export const threshold: Question = question({
       cite("statics", "moments about the edge of the step"),
     );
   },
+  figure: obstructed("step", ({ threshold: size }) => size),
 });
 
 /** Whether it gets over the widest gap. */
@@ -176,7 +186,27 @@ export const gap: Question = question({
     const depth = gapDepth.worked({ diameter: given.wheel, gap: given.gap });
     return climbed(input, depth.value, given.wheel, [depth]);
   },
+  figure: obstructed("gap", ({ gap: size }) => size),
 });
+
+/** The picture of what the wheels have to get over, where the journey says how large it is. */
+function obstructed(kind: "step" | "gap", sizeOf: (journey: Journey) => Length | undefined): Pictured {
+  return (input, _, { demand }) => {
+    const style = styleOf(input.case);
+    const size = sizeOf(input.case.journey);
+    if (size === undefined) throw new Refusal(`picture of a ${kind}: its size is not known`);
+    return obstacleFigure(input, { kind, size, words: Length.show(size, style) }, demand?.show(style));
+  };
+}
+
+/** The picture of the case on the ramp of the journey. */
+function onRampFigure(title: string): Pictured {
+  return (input, _, { demand }) => {
+    const { slope } = rampOf(input);
+    const words = Angle.show(slope, { digits: 2 });
+    return slopeFigure(input, { title, slope, words, by: "line" }, demand?.show(styleOf(input.case)));
+  };
+}
 
 /** A way to make it lighter; a case of one section cannot be taken apart. */
 function orApart(input: ReviewInput): string {
@@ -294,6 +324,7 @@ export const rampUp: Question = question({
       onFloor: true,
     });
   },
+  figure: onRampFigure("Up the ramp"),
 });
 
 /** Whether it is held on the way down; the best casters hold least back. */
@@ -320,4 +351,5 @@ export const rampDown: Question = question({
       source: cite("statics", "weight along a slope"),
     });
   },
+  figure: onRampFigure("Held on its way down the ramp"),
 });

@@ -53,6 +53,13 @@ import {
 import { Refusal, unlessRefused } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import {
+  childFigure,
+  leaningFigure,
+  pushFigure,
+  slopedFigure,
+  windFigure,
+} from "../figures/standing-figures.js";
 import { type Answer, type Cautions, type Question, question, type Subjects } from "../question.js";
 import { caseWords, each, movedCase, ofJourney, stackedCase } from "../subjects.js";
 
@@ -175,6 +182,7 @@ export const tip: Question = question({
         interval: weighedInterval(input, tipUse),
       };
     }),
+  figure: (input) => leaningFigure(input),
 });
 
 function baseWords(needed: Length, standing: Footprint, style: ShowStyle): string {
@@ -195,12 +203,19 @@ export const push: Question = question({
   tier: "safety",
   cautions: tipping,
   answer: (input) => onItsFeet(input, (standing) => pushed(input, standing)),
+  figure: (input, _, { capacity }) =>
+    pushFigure(input, pushHeight(input), capacity?.show(styleOf(input.case))),
 });
+
+/** At the shoulder, or at the top of a lower case. */
+function pushHeight(input: ReviewInput): Length {
+  return Length.si(Math.min(shoulderHeight, stackTop(input) + standingHeight(input)));
+}
 
 /** 13 % of the weight, or the push of the case file if it is more. */
 function pushed(input: ReviewInput, standing: Footprint): Answer {
   const { mass } = standing.balance.value;
-  const height = Length.si(Math.min(shoulderHeight, stackTop(input) + standingHeight(input)));
+  const height = pushHeight(input);
   const wanted = steadinessPush.worked({ mass });
   const demand = Force.si(Math.max(wanted.value, input.case.demands.push));
   const grip = onCasters(input) ? blockedCasters : footGrip(input);
@@ -309,6 +324,13 @@ export const child: Question = question({
             limit: tippingEdge,
           };
     }),
+  figure: (input, thing, { capacity }) =>
+    childFigure(
+      input,
+      footprint(input, (item) => openedPlace(thing, item)),
+      thing,
+      capacity?.show(styleOf(input.case)),
+    ),
 });
 
 /** A door's weight moves out by half its width, a drawer's by as far as it comes out. */
@@ -372,6 +394,7 @@ export const wind: Question = question({
     }),
   },
   answer: (input, { gust }) => onItsFeet(input, (standing) => blown(input, standing, gust)),
+  figure: (input, _, { demand }) => windFigure(input, demand?.show(gustStyle(input))),
 });
 
 /** What one side of all sections shows to the wind, and how high its middle is above the lowest underside. */
@@ -383,6 +406,11 @@ function sideInWind({ parts }: ReviewInput, side: TipWay): { readonly area: Area
   }));
   const area = shown.reduce((sum, one) => sum + one.area, 0);
   return { area: Area.si(area), middle: shown.reduce((sum, one) => sum + one.area * one.middle, 0) / area };
+}
+
+/** As the weather service says it. */
+function gustStyle({ case: { units } }: ReviewInput): ShowStyle {
+  return { unit: units === "inch" ? "mph" : "km/h", digits: 3 };
 }
 
 function blown(input: ReviewInput, standing: Footprint, gust: Speed): Answer {
@@ -400,7 +428,7 @@ function blown(input: ReviewInput, standing: Footprint, gust: Speed): Answer {
   const worst = lines.reduce((least, one) => (one.tips.value < least.tips.value ? one : least));
   const allowed = allowedGust.worked({ tips: worst.tips.value });
   const style = styleOf(input.case);
-  const speed = { unit: input.case.units === "inch" ? "mph" : "km/h", digits: 3 };
+  const speed = gustStyle(input);
   return {
     demand: amount(Speed, "strongest gust", gust),
     capacity: amount(Speed, "gust up to which it may stand", allowed.value),
@@ -431,14 +459,20 @@ export const slope: Question = question({
     ),
   },
   answer: (input, { ground }) => onItsFeet(input, (standing) => sloping(input, standing, ground)),
+  figure: (input) => slopedFigure(input, askedLean(input.case.journey.slope ?? Angle.si(0))),
 });
+
+/** The published tilt of any standing thing, or the ground with the slope of normal use on top. */
+function askedLean(ground: Angle): Angle {
+  return Angle.si(Math.max(steadyTilt.angle, ground + groundSlope.angle));
+}
 
 /**
  * One tilt and no other: the ground as measured with the slope of normal use on top, or the published tilt of any
  * standing thing, whichever is more. Nobody asks for the sum of both standards.
  */
 function sloping(input: ReviewInput, standing: Footprint, ground: Angle): Answer {
-  const wanted = Angle.si(Math.max(steadyTilt.angle, ground + groundSlope.angle));
+  const wanted = askedLean(ground);
   const { way, worked } = firstWay(standing);
   const { height, balance } = standing;
   const half = leastTippingArm(standing);

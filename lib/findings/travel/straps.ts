@@ -18,6 +18,9 @@ import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { strapCaution } from "../cautions.js";
+import type { Figure } from "../figures/figure.js";
+import { type Strapped, strappedFigure } from "../figures/riding-figures.js";
+import type { Amount } from "../finding.js";
 import { type Answer, type Question, question } from "../question.js";
 import { each, eachSection, known, mostOf, says, strapsGiven, theOne, where } from "../subjects.js";
 import { ratedLoad } from "./ground.js";
@@ -61,6 +64,8 @@ export const lashing: Question = question({
         grip: floorGrip(input, straps, section),
       }),
     ),
+  figure: (input, section, { demand }) =>
+    strappedDown(input, { sections: [section], standing: sectionFootprint(input, section) }, demand),
 });
 
 /** Nothing to ask of one section, which is asked by itself. */
@@ -92,7 +97,19 @@ export const stackLashing: Question = question({
         grip: floorGrip(input, straps),
       }),
     ),
+  figure: (input, _, { demand }) => strappedDown(input, { standing: ridingFootprint(input) }, demand),
 });
+
+/** The picture of what is strapped down, where the journey has straps. */
+function strappedDown(
+  input: ReviewInput,
+  what: Omit<Strapped, "straps">,
+  demand: Amount | undefined,
+): Figure {
+  const { lashing: straps } = input.case.journey;
+  if (!straps) throw new Refusal("picture of straps: the journey has none");
+  return strappedFigure(input, { ...what, straps }, demand?.show(styleOf(input.case)));
+}
 
 /** More straps over one case find no room; common practice, no source. */
 const mostStraps = 6;
@@ -215,4 +232,6 @@ export const strapsOnCasters: Question = question({
       sources: [cite("en-12195", "standard tension of a strap")],
     };
   },
+  figure: (input, section, { demand }) =>
+    strappedDown(input, { sections: [section], standing: sectionFootprint(input, section) }, demand),
 });

@@ -3,7 +3,14 @@
  * broken line, and running marks from the one black corner.
  */
 import type { Case, Face, Fastening, PanelPart, Parts, PlacedOpening } from "../../design/index.js";
-import { type DrawingMark, type DrawingView, drawing } from "../../page/index.js";
+import {
+  type DrawingMark,
+  type DrawingView,
+  drawing,
+  placedLabels,
+  textBox,
+  type WantedLabel,
+} from "../../page/index.js";
 import { Length } from "../../quantity/index.js";
 import {
   type Box2,
@@ -22,7 +29,6 @@ import { boxPicture, lookWords } from "./box-picture.js";
 import { coversOf } from "./covers.js";
 import { hatching } from "./hatching.js";
 import { drawnOutline, millimetres, openingMark } from "./marks.js";
-import { placedLabels, textBox, type WantedLabel } from "./placed-labels.js";
 import { type RunningMark, scaleBelow, scaleLeft } from "./running-scale.js";
 
 /** A group of holes under its letter. */
@@ -95,7 +101,7 @@ export function panelHolesDrawing(
   const taken = fixed.flatMap((mark) =>
     mark.mark === "text" ? [textBox(mark, letter)] : mark.mark === "circle" ? [circleBox(mark)] : [],
   );
-  const labels = placedLabels(wantedLabels(panel, groups, rule), taken, letter);
+  const labels = placedLabels(wantedLabels(panel, groups, rule), { boxes: taken }, letter);
   const view = drawing(panel.id, describe(panel, groups, rule), [...fixed, ...labels], letter);
   return { ...view, printedWidth: room.width };
 }

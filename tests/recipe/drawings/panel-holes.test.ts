@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { Face, PanelPart } from "../../../lib/design/index.js";
 import { type Job, openJob } from "../../../lib/job/index.js";
 import type { DrawingMark, TextMark } from "../../../lib/page/index.js";
-import { boxesMeet, textBox } from "../../../lib/recipe/drawings/placed-labels.js";
+import { boxesMeet, textBox } from "../../../lib/page/index.js";
 import { panelHolesDrawing, ruleOf } from "../../../lib/recipe/index.js";
 import { otherJob } from "../../other-jobs.js";
 

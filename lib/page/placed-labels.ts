@@ -1,0 +1,157 @@
+/** Words put beside what they name, so that no two lie over each other, and no line runs through them. */
+import type { Box2, Point2 } from "../shape/index.js";
+import type { DrawingMark, TextMark } from "./drawing.js";
+
+/** Mean width of a letter as a share of its height; a little more than a common sans serif takes. */
+const letterWidth = 0.6;
+
+/** From line to line of one label, in letters. */
+const lineHeight = 1.15;
+
+/** Words that look for a place. */
+export interface WantedLabel {
+  /** What is written, a line break between its lines. */
+  readonly text: string;
+  /** Where its middle would best be, mm. */
+  readonly at: Point2;
+  /** What it names, mm, where that is elsewhere. */
+  readonly names?: Point2;
+}
+
+/** What no label may lie on, mm. */
+export interface Taken {
+  /** Room of other words. */
+  readonly boxes: readonly Box2[];
+  /** Lines from one point to another. */
+  readonly lines?: readonly (readonly [Point2, Point2])[];
+}
+
+/** The room that a text of a drawing takes, mm. */
+export function textBox({ at, text, anchor = "start", turn }: TextMark, letter: number): Box2 {
+  const long = text.length * letterWidth * letter;
+  const back = { start: 0, middle: long / 2, end: long }[anchor];
+  return turn === 90
+    ? { left: at.x - 0.85 * letter, bottom: at.y - back, width: 1.1 * letter, height: long }
+    : { left: at.x - back, bottom: at.y - 0.25 * letter, width: long, height: 1.1 * letter };
+}
+
+/** Whether two boxes share room. */
+export function boxesMeet(one: Box2, other: Box2): boolean {
+  return (
+    one.left < other.left + other.width &&
+    other.left < one.left + one.width &&
+    one.bottom < other.bottom + other.height &&
+    other.bottom < one.bottom + one.height
+  );
+}
+
+/** Whether any of a line lies in a box. */
+export function lineMeetsBox([from, to]: readonly [Point2, Point2], box: Box2): boolean {
+  let [first, last] = [0, 1];
+  for (const [start, way, low, high] of [
+    [from.x, to.x - from.x, box.left, box.left + box.width],
+    [from.y, to.y - from.y, box.bottom, box.bottom + box.height],
+  ] as const) {
+    if (way === 0) {
+      if (start < low || start > high) return false;
+      continue;
+    }
+    const [a, b] = [(low - start) / way, (high - start) / way];
+    first = Math.max(first, Math.min(a, b));
+    last = Math.min(last, Math.max(a, b));
+  }
+  return first <= last;
+}
+
+/** How many rings of places are tried round the best one. */
+const rings = 60;
+
+/**
+ * Marks of the labels, each at the free place nearest to the one it wants, with a thin line back where that is far.
+ *
+ * @param taken what no label may lie on
+ */
+export function placedLabels(
+  wanted: readonly WantedLabel[],
+  taken: Taken,
+  letter: number,
+): readonly DrawingMark[] {
+  const boxes = [...taken.boxes];
+  const lines = [...(taken.lines ?? [])];
+  return wanted.flatMap(({ text, at, names = at }): DrawingMark[] => {
+    const boxAt = (place: Point2): Box2 => labelBox(linesOf(text, place, letter), letter);
+    const isFree = (place: Point2): boolean => {
+      const box = boxAt(place);
+      return (
+        boxes.every((other) => !boxesMeet(box, other)) && lines.every((line) => !lineMeetsBox(line, box))
+      );
+    };
+    const isLedTo = (place: Point2): boolean => {
+      const box = boxAt(place);
+      const back: readonly [Point2, Point2] = [names, edgeTowards(box, names)];
+      return !isFar(box, names, letter) || boxes.every((other) => !lineMeetsBox(back, other));
+    };
+    const places = placesRound(at, letter);
+    const place = places.find((one) => isFree(one) && isLedTo(one)) ?? places.find(isFree) ?? at;
+    const words = linesOf(text, place, letter);
+    const box = labelBox(words, letter);
+    boxes.push(box);
+    if (!isFar(box, names, letter)) return [...words];
+    const back = [names, edgeTowards(box, names)] as const;
+    lines.push(back);
+    return [{ mark: "line", role: "thin", points: back }, ...words];
+  });
+}
+
+/** Whether a label stands so far from what it names that a line must lead there. */
+function isFar(box: Box2, names: Point2, letter: number): boolean {
+  const near = edgeTowards(box, names);
+  return Math.hypot(near.x - names.x, near.y - names.y) > letter;
+}
+
+/** The lines of a label round its middle. */
+function linesOf(text: string, { x, y }: Point2, letter: number): readonly TextMark[] {
+  const lines = text.split("\n");
+  const top = y + ((lines.length - 1) / 2) * lineHeight * letter - 0.35 * letter;
+  return lines.map((line, i) => ({
+    mark: "text",
+    at: { x, y: top - i * lineHeight * letter },
+    text: line,
+    anchor: "middle",
+  }));
+}
+
+/** Clear room round a label, in letters. */
+const clear = 0.2;
+
+function labelBox(lines: readonly TextMark[], letter: number): Box2 {
+  const all = lines.map((line) => textBox(line, letter));
+  const room = clear * letter;
+  const [left, bottom] = [
+    Math.min(...all.map((box) => box.left)) - room,
+    Math.min(...all.map((box) => box.bottom)) - room,
+  ];
+  return {
+    left,
+    bottom,
+    width: Math.max(...all.map((box) => box.left + box.width)) + room - left,
+    height: Math.max(...all.map((box) => box.bottom + box.height)) + room - bottom,
+  };
+}
+
+/** The place of a box that is nearest to a point. */
+function edgeTowards({ left, bottom, width, height }: Box2, { x, y }: Point2): Point2 {
+  const within = (at: number, low: number, high: number): number => Math.min(high, Math.max(low, at));
+  return { x: within(x, left, left + width), y: within(y, bottom, bottom + height) };
+}
+
+/** The place itself, then eight places on each ring round it. */
+function placesRound({ x, y }: Point2, letter: number): readonly Point2[] {
+  const round = Array.from({ length: rings }, (_, ring) =>
+    Array.from({ length: 8 }, (__, i) => {
+      const [angle, radius] = [(Math.PI / 4) * i, 0.6 * letter * (ring + 1)];
+      return { x: x + radius * Math.cos(angle), y: y + radius * Math.sin(angle) };
+    }),
+  );
+  return [{ x, y }, ...round.flat()];
+}
