@@ -7,6 +7,7 @@ import { BarCuts, type OneLengthJob, tooLong, usableLength } from "./bar-bound.j
 import type { BarJob, EndCuts, StockBar } from "./bar-plan.js";
 import { fits } from "./numbers.js";
 import { compareNames, Supply } from "./purchase.js";
+import { tooMany } from "./request.js";
 
 /** A bar being filled. */
 export interface OpenBar<Piece> {
@@ -140,7 +141,7 @@ export const firstFitBars: Formula<OneLengthJob, number> = formula({
   result: { symbol: String.raw`\mathrm{FFD}`, kind: Count, meaning: "bars taken" },
   source: [cite("bin-packing", "theorem 1")],
   validity: "One length of stock. A good plan, not always the best: see the bound beside it.",
-  refuse: tooLong,
+  refuse: (job) => [...tooLong(job), ...tooMany(job.pieces)],
   compute: ({ pieces, stockLength, kerf, endTrim }) => {
     const usable = usableLength(stockLength, endTrim);
     const cuts = pieces

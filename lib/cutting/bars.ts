@@ -17,7 +17,16 @@ import {
   proofOf,
   purchases,
 } from "./purchase.js";
-import { badCounts, badSizes, badStock, belowZero, refuse, repeatedNames, showSizes } from "./request.js";
+import {
+  badCounts,
+  badSizes,
+  badStock,
+  belowZero,
+  refuse,
+  repeatedNames,
+  showSizes,
+  tooMany,
+} from "./request.js";
 import { mitreKerf } from "./saw-losses.js";
 
 /**
@@ -160,6 +169,7 @@ function refuseBarJob(job: BarJob): void {
     ...repeatedNames("pieces", pieces),
     ...repeatedNames("leftovers", offcuts),
     ...badCounts([...pieces, ...offcuts]),
+    ...tooMany([...pieces, ...offcuts.map(({ count = 1 }) => ({ count }))]),
     ...badSizes(sized),
     ...belowZero({ kerf, "end trim": endTrim, "smallest useful remainder": smallestUseful }),
     ...badMitres(job),

@@ -31,6 +31,15 @@ export function badCounts(things: readonly (Named & { readonly count?: number | 
     .map(({ name, count }) => `${name}: expected a whole number from 0 up, got ${count}`);
 }
 
+/** So many pieces are planned one by one at the most: far beyond any shop, and a plan still ends. */
+const mostPieces = 10_000;
+
+/** More pieces in all than can be planned one by one. */
+export function tooMany(pieces: readonly { readonly count: number }[]): string[] {
+  const all = pieces.reduce((sum, { count }) => sum + count, 0);
+  return all > mostPieces ? [`at most ${mostPieces} pieces can be planned, got ${all}`] : [];
+}
+
 /** Sizes that are not positive. */
 export function badSizes(things: readonly (Named & { readonly sizes: readonly Length[] })[]): string[] {
   return things

@@ -17,7 +17,16 @@ import {
 } from "./purchase.js";
 import { fewestSheets } from "./rectangles/dual-feasible.js";
 import type { BoardStock } from "./rectangles/least-boards.js";
-import { badCounts, badSizes, badStock, belowZero, refuse, repeatedNames, showSizes } from "./request.js";
+import {
+  badCounts,
+  badSizes,
+  badStock,
+  belowZero,
+  refuse,
+  repeatedNames,
+  showSizes,
+  tooMany,
+} from "./request.js";
 import { areaWithKerf, totalWithKerf, usableSize } from "./sheet-bound.js";
 import { cutSheet } from "./sheet-cuts.js";
 import { boardsOf, itemsOf, type SheetLosses, turnsAllowed, unitPieces } from "./sheet-items.js";
@@ -128,6 +137,7 @@ function refuseSheetJob(job: SheetJob): void {
     ...badStock(stock),
     ...repeatedNames("pieces", pieces),
     ...badCounts(pieces),
+    ...tooMany(pieces),
     ...badSizes([...pieces, ...stock].map(({ name, length, width }) => ({ name, sizes: [length, width] }))),
     ...belowZero({ kerf, "edge trim": edgeTrim }),
   ]);

@@ -15,7 +15,7 @@ import {
 } from "./rectangles/guillotine.js";
 import { areaOf, type Item } from "./rectangles/item.js";
 import { fillSkyline } from "./rectangles/skyline.js";
-import { badCounts, badSizes, belowZero, refuse, repeatedNames } from "./request.js";
+import { badCounts, badSizes, belowZero, refuse, repeatedNames, tooMany } from "./request.js";
 import { turnsAllowed } from "./sheet-items.js";
 import type { SheetPiece } from "./sheet-plan.js";
 
@@ -68,6 +68,7 @@ function refuseStripJob({ pieces, width, kerf = Length.si(0) }: StripJob): void 
   refuse("strip", [
     ...repeatedNames("pieces", pieces),
     ...badCounts(pieces),
+    ...tooMany(pieces),
     ...badSizes([
       ...pieces.map(({ name, ...size }) => ({ name, sizes: [size.length, size.width] })),
       { name: "strip", sizes: [width] },

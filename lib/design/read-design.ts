@@ -87,7 +87,10 @@ export function designReader(): (texts: TableTexts) => ReadDesign {
     const checked = body && checkedOf(body, sound.stock, unsureOf(read, sound));
     const faults = checked?.faults ?? [];
     const aside = checkUnread(read.written.content, read.unread, sound.stock, unsureOf(read, sound));
-    const parts = checked && faults.length === 0 ? partsOf(checked.sound, checked.stock) : undefined;
+    const parts =
+      checked && faults.length === 0
+        ? partsOf(checked.sound, checked.stock, tables.measurements.tools)
+        : undefined;
     const ofCase = [
       ...(texts[caseFile] === undefined ? [{ file: caseFile, expected: "this file" }] : read.problems),
       ...distinct([...faults, ...aside].map((fault) => atItsRow(fault, read.written))),

@@ -37,6 +37,11 @@ export function lengthAtLeast(metres: number, units: Units): string {
   return fineLength(metres + (units === "inch" ? 0.005 * inch : 0.00005), units);
 }
 
+/** The same, never more: for what must stay inside something. */
+export function lengthAtMost(metres: number, units: Units): string {
+  return fineLength(metres - (units === "inch" ? 0.005 * inch : 0.00005), units);
+}
+
 /** A mass as text. */
 export function massText(kilograms: number, units: Units): string {
   return Mass.show(Mass.si(kilograms), { system: units });

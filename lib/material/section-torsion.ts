@@ -20,7 +20,7 @@ const cells = 12;
  * and whose curvature is -2 everywhere. Five-point differences with shortened arms at the outline (Shortley and
  * Weller), two grids, extrapolated; good to about a thousandth.
  *
- * @throws Refusal for an outline that encloses nothing or crosses itself
+ * @throws Refusal for an outline that encloses nothing, crosses itself, or is too long for its thickness
  * @example solidTorsion(solidTorsion.read({ outline: [{ x: "0 mm", y: "0 mm" }, { x: "20 mm", y: "0 mm" },
  *   { x: "10 mm", y: "17.3205080756888 mm" }] })) // 3464 mm4
  */
@@ -37,7 +37,10 @@ export const solidTorsion: Formula<SolidProfile, SecondMoment> = formula({
     cite("strength-of-materials", "Prandtl's function"),
   ],
   validity: "Profiles without hollows; a closed tube is far stiffer, see the tube's own formula.",
-  refuse: ({ outline }) => outlineFaults(outline, "outline"),
+  refuse: ({ outline }) => {
+    const faults = outlineFaults(outline, "outline");
+    return faults.length > 0 ? faults : tooSlender(outline);
+  },
   compute: ({ outline }) => {
     const { area } = outlineSection({ outlines: [outline] });
     const wall = (2 * area) / perimeterOf(closed(outline));
@@ -45,6 +48,19 @@ export const solidTorsion: Formula<SolidProfile, SecondMoment> = formula({
     return 2 * (fine + (fine - coarse) / 3);
   },
 });
+
+/** A profile is at most so many times as long round as its mean wall is thick, so that its grid has an end. */
+const mostSlender = 500;
+
+function tooSlender(outline: SolidProfile["outline"]): string[] {
+  const round = perimeterOf(closed(outline));
+  const slender = round ** 2 / (2 * outlineSection({ outlines: [outline] }).area);
+  return slender > mostSlender
+    ? [
+        `an outline is at most ${mostSlender} times as long round as its mean wall is thick, got ${slender.toPrecision(3)}`,
+      ]
+    : [];
+}
 
 /** Where a grid line enters and leaves the profile, in order. */
 function crossings({ sides }: Shape, along: "x" | "y", across: "x" | "y", at: number): readonly number[] {

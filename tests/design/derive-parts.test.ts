@@ -6,7 +6,7 @@ import { mirrored, quarterTurned } from "./moved-case.js";
 import { saneCase, stock } from "./sane-case.js";
 
 const any = saneCase({ seats: true });
-const derive = (description: Case): Parts => deriveParts(description, stock);
+const derive = (description: Case): Parts => deriveParts(description, stock, []);
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 /** Lengths are metres: a millionth of a millimetre. */
 const near = 1e-9;

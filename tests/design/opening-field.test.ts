@@ -9,7 +9,7 @@ const withPort = (shape: string): Record<string, string> =>
 
 function openingOf(texts: Record<string, string>) {
   const design = designOf(texts);
-  const { panels } = deriveParts(design.case, design.stock);
+  const { panels } = deriveParts(design.case, design.stock, []);
   return panels.find(({ id }) => id === "box.front")!.openings.find(({ name }) => name === "port")!;
 }
 

@@ -72,6 +72,27 @@ test.each<readonly [was: string, formula: string, inputs: Readonly<Record<string
   ["no least size", "power.wire.size", { gauge: -100000 }],
   [
     "without end",
+    "section.torsion.solid",
+    {
+      outline: [
+        { x: "0 mm", y: "0 mm" },
+        { x: "20 mm", y: "0 mm" },
+        { x: "10 mm", y: "173205 mm" },
+      ],
+    },
+  ],
+  [
+    "a stack trace",
+    "bars.first.fit",
+    {
+      pieces: [{ length: "22 mm", count: 1e12 }],
+      stockLength: "122 mm",
+      kerf: "0 mm",
+      endTrim: "0 mm",
+    },
+  ],
+  [
+    "without end",
     "panel.finite-elements.uniform",
     {
       length: "1 m",

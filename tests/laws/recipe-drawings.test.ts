@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { sheetPieces } from "../../lib/design/index.js";
+import { accessOf, lastPanel, sheetPieces } from "../../lib/design/index.js";
 import type { DrawingMark, DrawingView } from "../../lib/page/index.js";
-import { accessOf, lastPanel, stageOf } from "../../lib/plan/order/hardware-stage.js";
+import { stageOf } from "../../lib/plan/order/hardware-stage.js";
 import { Length } from "../../lib/quantity/index.js";
 import { pieceLines } from "../../lib/recipe/drawings/sheet-cuts.js";
 import { ruleOf, sectionFacesDrawing } from "../../lib/recipe/index.js";

@@ -16,10 +16,11 @@ export const requests: Fuzzer = {
     const request = requestOf(drawsOf(seed, "mm"));
     try {
       const server = await running();
-      const answer = await answerTo(server, request);
+      const answer = await answerTo(server, request, patience);
       const after = await answerTo(
         server,
         `GET / HTTP/1.1\r\nHost: ${hostOf(server)}\r\nConnection: close\r\n\r\n`,
+        longPatience,
       );
       const words = faultOf(answer, after);
       return words === undefined ? undefined : { words, input: JSON.stringify(request) };
@@ -110,13 +111,16 @@ function requestOf(draws: Draws): string {
 /** Milliseconds after which a half request is given up, as a reader who left would. */
 const patience = 300;
 
+/** Milliseconds for a whole request, which a busy machine may need. */
+const longPatience = 30_000;
+
 /** All that the server says to a raw request. */
-function answerTo(server: BookServer, request: string): Promise<string> {
+function answerTo(server: BookServer, request: string, wait: number): Promise<string> {
   const { hostname, port } = new URL(server.url);
   return new Promise((resolve) => {
     const socket = connect(Number(port), hostname);
     let answer = "";
-    const leave = setTimeout(() => socket.destroy(), patience);
+    const leave = setTimeout(() => socket.destroy(), wait);
     socket.on("data", (data) => {
       answer += data.toString("latin1");
     });

@@ -24,8 +24,8 @@ export interface FuzzFound {
 
 /** Seconds of one kind's turn. */
 const turn = 2;
-/** Seconds after which an attack counts as hanging: several times what the slowest takes on a busy machine. */
-const patience = 60;
+/** Seconds after which an attack counts as hanging: far more than the slowest takes on a machine with ten times too much to do. */
+const patience = 240;
 
 /**
  * Tries attacks.

@@ -1,5 +1,6 @@
 import { Length } from "../../quantity/index.js";
 import type { CaseBody } from "../case.js";
+import type { ToolRoom } from "../measured.js";
 import type { FacingPart, HardwarePart, PanelPart, Parts } from "../parts.js";
 import { faces } from "../place.js";
 import type { Stock } from "../stock.js";
@@ -13,6 +14,7 @@ import {
   hardwareFastenings,
   shelfFastenings,
 } from "./fastenings.js";
+import { withHandsShutOut } from "./hands.js";
 import { type HardwareSpot, surfaceIds } from "./hardware-spots.js";
 import { inCase } from "./in-case.js";
 import { contentPart, shelfPart } from "./inside.js";
@@ -20,7 +22,6 @@ import { jointFastenings, jointGlues, jointPart, jointStrips } from "./joints.js
 import { panelPart } from "./panels.js";
 import { paneFastenings, paneParts } from "./panes.js";
 import { planCase } from "./plan.js";
-import { withHandsShutOut } from "./shut-sections.js";
 import { drawerSlides, shelfSlides, slideFastenings, slidesPart } from "./slides.js";
 import { stayFastenings, stayParts } from "./stays.js";
 import { stiffenerFastenings, stiffenerGlues, stiffenerPart, stiffenerStrips } from "./stiffeners.js";
@@ -32,10 +33,11 @@ import { stiffenerFastenings, stiffenerGlues, stiffenerPart, stiffenerStrips } f
  * Facings are glued on before panels are cut to size, so a panel that runs past another covers its sheet and
  * its facing. A bar is as long as the section's outside at its edge, less both set-backs.
  *
+ * @param tools rows of tools.csv: how far hands and arms reach
  * @throws RangeError when the case names a stock, section or fastener that does not exist; a case read from
  * files was checked before
  */
-export function deriveParts(description: CaseBody, stock: Stock): Parts {
+export function deriveParts(description: CaseBody, stock: Stock, tools: readonly ToolRoom[]): Parts {
   const plan = planCase(description, stock);
   const { layouts, bars, joints, stiffeners, spots, corners } = plan;
   const stiffenerParts = stiffeners.map((one) => stiffenerPart(one, stock));
@@ -43,16 +45,17 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
   const panes = layouts.flatMap((layout) => paneParts(layout, stock));
   const contents = description.contents.map((content) => contentPart(content, layouts));
   const drawers = description.drawers.map((drawer) => drawerPart(drawer, stock, layouts));
+  const boards = stiffeners.flatMap(stiffenerStrips);
   const slides = [
-    ...description.shelves.flatMap((shelf) => shelfSlides(shelf, layouts)),
-    ...drawers.map(drawerSlides),
+    ...description.shelves.flatMap((shelf) => shelfSlides(shelf, layouts, boards)),
+    ...drawers.map((drawer) => drawerSlides(drawer, boards)),
   ];
-  return withHandsShutOut({
+  const parts: Parts = {
     panels,
     facings: [...panels, ...drawers.flatMap((drawer) => drawer.panels)].flatMap(facingParts),
     bars: bars.map(barPart),
     joints: joints.map((joint) => jointPart(joint, stock)),
-    strips: [...joints.flatMap(jointStrips), ...stiffeners.flatMap(stiffenerStrips)],
+    strips: [...joints.flatMap(jointStrips), ...boards],
     glues: [
       ...joints.flatMap((joint) => jointGlues(joint, stock)),
       ...stiffeners.flatMap((one) => stiffenerGlues(one, stock)),
@@ -87,7 +90,8 @@ export function deriveParts(description: CaseBody, stock: Stock): Parts {
       insideLow,
       open: faces.filter((face) => !closed[face]),
     })),
-  });
+  };
+  return withHandsShutOut(parts, tools);
 }
 
 function placedPart({ id, item, stock, layout, centre, holes, size }: HardwareSpot): HardwarePart {

@@ -163,6 +163,12 @@ export function drawerFastenings({ drawer, panels }: DrawerPart, stock: Stock): 
   const fastener = stockNamed(stock, "fasteners", joint.fastener);
   return panels.filter(isDrawerSide).map((side, i) => {
     const count = i === 0 ? Math.ceil(joint.count / 2) : Math.floor(joint.count / 2);
-    return byHandThrough(side, { holds: name, why: "drawer", fastener, count, metal: 0 });
+    return byHandThrough(side.id, side.sheet.thickness, {
+      holds: name,
+      why: "drawer",
+      fastener,
+      count,
+      metal: 0,
+    });
   });
 }

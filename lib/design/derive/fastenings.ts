@@ -4,7 +4,7 @@ import { fastenerTraits } from "../../fastening/index.js";
 import { Length } from "../../quantity/index.js";
 import { distanceTo, type Point2, type Shape } from "../../shape/index.js";
 import type { Content, Shelf } from "../case.js";
-import type { Fastening, Layer, PanelPart } from "../parts.js";
+import type { Fastening, Layer } from "../parts.js";
 import type { Face } from "../place.js";
 import { facesAt } from "../place.js";
 import type { Fastener, SheetStock, Stock } from "../stock.js";
@@ -183,12 +183,13 @@ export function fastenBare(
   };
 }
 
-/** A group of fasteners that is placed by hand through a bare piece of sheet that is no panel: the side of a drawer. */
+/** A group of fasteners that is placed by hand through bare wood that is no panel: the side of a drawer, a board. */
 export function byHandThrough(
-  { id, sheet }: PanelPart,
+  id: string,
+  thickness: Length,
   { metal, ...group }: Omit<FastenerGroup, "at" | "behind">,
 ): Fastening {
-  const ply: Layer = { what: "ply", thickness: sheet.thickness };
+  const ply: Layer = { what: "ply", thickness };
   const stack = fastenerTraits[group.fastener.kind].hasInsert ? metalOf(metal) : [...metalOf(metal), ply];
   return { id: `${group.holds} on ${id}`, panel: id, ...group, stack, backIsBareWood: true, at: [] };
 }

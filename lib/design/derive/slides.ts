@@ -1,10 +1,11 @@
-/** The slides that a shelf or a drawer runs on: bought as a pair, screwed to the two walls beside it. */
+/** The slides that a shelf or a drawer runs on: bought as a pair, screwed to what stands beside it, walls or boards. */
 import { Length } from "../../quantity/index.js";
 import type { Shelf } from "../case.js";
-import type { DrawerPart, Fastening, HardwarePart, PanelPart } from "../parts.js";
-import type { Face, Point } from "../place.js";
+import type { DrawerPart, Fastening, HardwarePart, PanelPart, StripPart } from "../parts.js";
+import type { Box, Face } from "../place.js";
 import type { Stock } from "../stock.js";
 import { stockNamed } from "../stock.js";
+import { type Axis, faceAxes } from "./axes.js";
 import { casePoint } from "./case-point.js";
 import { isDrawerSide, wallsBeside } from "./drawers.js";
 import { byHand, byHandThrough } from "./fastenings.js";
@@ -21,27 +22,61 @@ export interface Slides {
   readonly section: string;
   /** A name of hardware.csv. */
   readonly item: string;
-  /** The walls they are screwed to. */
-  readonly walls: readonly [Face, Face];
+  /** What they are screwed to. */
+  readonly walls: readonly SlideWall[];
   /** The sides of the drawer that runs on them; absent for a shelf, whose own joint holds it. */
   readonly sides?: readonly PanelPart[];
-  /** The middle of the pair, in the stacked case. */
-  readonly centre: Point;
+  /** The room of the pair with what runs on it, in the stacked case. */
+  readonly room: Box;
+}
+
+/** A wall of the section, or a strip of wood between that and what runs on the slides. */
+type SlideWall = { readonly face: Face } | { readonly board: StripPart };
+
+/** A board that stands so far into the room of the slides is still beside it, m: no wood is truer; common practice. */
+const slack = 1e-3;
+
+/** What a slide is screwed to at one end of its room: the nearest strip that stands beside the middle of it, or the wall. */
+function wallAt(face: Face, room: Box, strips: readonly StripPart[]): SlideWall {
+  const { normal: across, end } = faceAxes[face];
+  const middle = middleOf(room);
+  const others = (["x", "y", "z"] as const).filter((axis) => axis !== across);
+  const standsIn = ({ low, size }: Box, axis: Axis): boolean =>
+    low[axis] < middle[axis] && middle[axis] < low[axis] + size[axis];
+  const gapOf = ({ low, size }: Box): number =>
+    end === "low"
+      ? room.low[across] - low[across] - size[across]
+      : low[across] - room.low[across] - room.size[across];
+  const [nearest] = strips
+    .filter(({ box }) => others.every((axis) => standsIn(box, axis)) && gapOf(box) > -slack)
+    .sort((one, other) => gapOf(one.box) - gapOf(other.box));
+  return nearest ? { board: nearest } : { face };
 }
 
 /** The slides of the shelves that name some. */
-export function shelfSlides(shelf: Shelf, layouts: readonly SectionLayout[]): readonly Slides[] {
+export function shelfSlides(
+  shelf: Shelf,
+  layouts: readonly SectionLayout[],
+  strips: readonly StripPart[],
+): readonly Slides[] {
   const { name, slides, section, at, width, depth } = shelf;
   if (slides === undefined) return [];
   const { x, y, z } = layoutNamed(layouts, section).insideLow;
-  const centre = casePoint(x + at.x + width / 2, y + at.y + depth / 2, z + at.z);
-  return [{ name, section, item: slides, walls: ["left", "right"], centre }];
+  const room = { low: casePoint(x + at.x, y + at.y, z + at.z), size: casePoint(width, depth, 0) };
+  const own = strips.filter((strip) => strip.section === section);
+  const walls = (["left", "right"] as const).map((face) => wallAt(face, room, own));
+  return [{ name, section, item: slides, walls, room }];
 }
 
 /** The slides of a drawer. */
-export function drawerSlides({ drawer: { name, section, slides }, face, box, panels }: DrawerPart): Slides {
+export function drawerSlides(
+  { drawer: { name, section, slides }, face, box, panels }: DrawerPart,
+  strips: readonly StripPart[],
+): Slides {
   const sides = panels.filter(isDrawerSide);
-  return { name, section, item: slides, walls: wallsBeside(face), centre: middleOf(box), sides };
+  const own = strips.filter((strip) => strip.section === section);
+  const walls = wallsBeside(face).map((wall) => wallAt(wall, box, own));
+  return { name, section, item: slides, walls, room: box, sides };
 }
 
 function idOf({ name }: Slides): string {
@@ -50,15 +85,17 @@ function idOf({ name }: Slides): string {
 
 /** A pair of slides as one piece of hardware. */
 export function slidesPart(slides: Slides, stock: Stock, layouts: readonly SectionLayout[]): HardwarePart {
-  const { section, item, walls, centre } = slides;
+  const { section, item, walls, room } = slides;
   const id = idOf(slides);
   return {
     id,
     item: { name: id, item, duty: "slide", places: [] },
     stock: stockNamed(stock, "hardware", item),
     section,
-    panels: walls.map((wall) => panelAt(layoutNamed(layouts, section), wall).id),
-    centre,
+    panels: walls.map((wall) =>
+      "board" in wall ? wall.board.id : panelAt(layoutNamed(layouts, section), wall.face).id,
+    ),
+    centre: middleOf(room),
   };
 }
 
@@ -77,7 +114,16 @@ export function slideFastenings(slides: Slides, stock: Stock, plan: CasePlan): r
       metal: Length.si(flange),
     }) as const;
   return [
-    ...walls.map((wall, i) => byHand(group(i), panelAt(layout, wall), plan)),
-    ...sides.map((side, i) => byHandThrough(side, group(walls.length + i))),
+    ...walls.map((wall, i) =>
+      "board" in wall
+        ? byHandThrough(wall.board.id, thicknessOf(wall.board), group(i))
+        : byHand(group(i), panelAt(layout, wall.face), plan),
+    ),
+    ...sides.map(({ id, sheet }, i) => byHandThrough(id, sheet.thickness, group(walls.length + i))),
   ];
+}
+
+/** The thickness of a board beside a slide: the least of its sizes. */
+function thicknessOf({ box: { size } }: StripPart): Length {
+  return Length.si(Math.min(size.x, size.y, size.z));
 }

@@ -1,11 +1,10 @@
 /** Whether things get in and hands get to fasteners, and in which order a case is built. */
 import type { OrderNeed } from "../../assembly/index.js";
+import { isUsual, roomFor } from "../../design/index.js";
 import {
   type FastenerReach,
   type FastenerWay,
-  isUsual,
   type ReviewInput,
-  roomFor,
   type ThingPutIn,
   waysIn,
 } from "../../model/index.js";
@@ -110,7 +109,7 @@ function reachAnswer(input: ReviewInput, _: unknown, section: string): Answer {
       "en-547",
       "parts 2 and 3: openings from the largest arm, reach from the shortest, from memory",
     ),
-    rests: `the reach of an arm, ${isUsual("arm", input) ? "as usual" : "as in tools.csv"}`,
+    rests: `the reach of an arm, ${isUsual("arm", input.measurements.tools) ? "as usual" : "as in tools.csv"}`,
   };
   if (far.length > 0) return farAnswer(told, far, handed.length, input);
   if (handed.length === 0) return { ...told, facts: "No hand must be inside for any fastener.", ratio: 0 };
@@ -139,7 +138,7 @@ function farAnswer(
 ): Answer {
   const [first] = [...far].sort((a, b) => (b.shortest ?? Infinity) - (a.shortest ?? Infinity));
   const { shortest, name = "a fastener" } = first ?? {};
-  const arm = roomFor("arm", input);
+  const arm = roomFor("arm", input.measurements.tools);
   return {
     ...told,
     plainNo: true,

@@ -19,7 +19,7 @@ export const points: Question = question({
   id: "assembly.points",
   about: where(hasScrewPoints, stackedCase),
   ask: "Does every screw end inside what it goes into?",
-  tier: "handling",
+  tier: "strength",
   cautions: [
     "The point of a screw that comes out tears hands and cables: shorten it, or cover it, before anybody reaches in.",
   ],
@@ -57,7 +57,7 @@ export const slidesOnWalls: Question = question({
   id: "assembly.slides",
   about: each(slideStands, ({ id }) => id),
   ask: ({ id }: SlideStand) => `Do the ${id} lie against the walls that they are screwed to?`,
-  tier: "handling",
+  tier: "strength",
   cautions: [
     "A drawer whose slides let go falls out with all that is in it: try it empty, then loaded, with your feet away.",
   ],
@@ -89,7 +89,7 @@ function slideAnswer(input: ReviewInput, { id, section, gaps }: SlideStand): Ans
         words: `Make ${runs} ${shown(both)} wider. Then both slides lie against their walls.`,
         gives: [fineAmount("slide stands off its wall then", Length.si(0))],
       },
-      { words: `Or screw a board of ${shown(worst.gap)} to ${worst.wall}, and the slide to that.` },
+      { words: `Or stand a board on edge beside ${runs}, fixed to the floor, and screw the slide to that.` },
     ],
   };
 }

@@ -1,5 +1,11 @@
 /** Hardware: another of the table, one rated at least so much, with other fasteners, or elsewhere. */
-import { type Hardware, type HardwarePlace, type PlacedHardware, set } from "../../design/index.js";
+import {
+  type Change,
+  type Hardware,
+  type HardwarePlace,
+  type PlacedHardware,
+  set,
+} from "../../design/index.js";
 import type { Job } from "../../job/index.js";
 import { fineLength, roundForce } from "../figures.js";
 import type { Option } from "../option.js";
@@ -91,11 +97,24 @@ function otherFasteners(mending: Mending, hardware: PlacedHardware): readonly Op
   return job.stock.fasteners
     .filter((one) => one.name !== stock.fastener && one.kind === kind)
     .flatMap((one) => {
-      const item = `${unfastened(stock.name)} with ${stock.fasteners} ${one.name}`;
-      const row = copiedRow(job, "hardware", stock.name, item, { fastener: one.name });
+      const { item, row } = copyWith(job, stock, one.name);
       const words = `Fasten ${hardware.name} with ${one.name} in place of ${stock.fastener}.`;
       return row.length === 0 ? [] : [itemOption(mending, hardware, item, words, row)];
     });
+}
+
+/** A row for a thing that is held by other fasteners. */
+function copyWith(job: Job, stock: Hardware, fastener: string) {
+  const item = `${unfastened(stock.name)} with ${stock.fasteners} ${fastener}`;
+  return { item, row: copiedRow(job, "hardware", stock.name, item, { fastener }) };
+}
+
+/** The changes that hold hardware by other fasteners. */
+export function fastenedWith(job: Job, hardware: PlacedHardware, fastener: string): readonly Change[] {
+  const stock = stockOf(job, hardware);
+  if (!stock) return [];
+  const { item, row } = copyWith(job, stock, fastener);
+  return [...row, set(`hardware.${hardware.name}.item`, item)];
 }
 
 /** Hardware of a duty, on a section where the subject names one. */

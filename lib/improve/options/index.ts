@@ -20,6 +20,7 @@ import {
 import { allBrakes, easierRamp, handledCarefully, lessOnTop, morePeople, onBlocks } from "./journey.js";
 import { mendingOf, type Offer } from "./offer.js";
 import { roomForHands } from "./order.js";
+import { shorterScrews } from "./screws.js";
 import { batteryWires, coolerDays, largerBattery, moreAir, shade, trippingDevice } from "./services.js";
 import {
   battens,
@@ -97,6 +98,7 @@ const offers: Readonly<Record<string, readonly Offer[]>> = {
   "assembly.stack": [standsOff],
   "assembly.way": [fixedShelf],
   "assembly.order": [roomForHands],
+  "assembly.points": [shorterScrews],
 };
 
 /** The questions for which something is offered. */

@@ -1,10 +1,9 @@
 /** Which ways a thing gets into its section: straight through a side, or through an opening, turned if it must be. */
 import { type Axis, axes, type Vector3, vector3 } from "../../algebra/matrix3.js";
 import { type Attitude, attitudesOf, metByBox, reachOfSolid, type SolidReach } from "../../assembly/index.js";
-import { faceAxes, type PanelPart } from "../../design/index.js";
+import { faceAxes, frameOf, type PanelPart, pointIn } from "../../design/index.js";
 import { memoizeLast } from "../../kept/index.js";
 import type { ReviewInput } from "../review-input.js";
-import { frameOf, pointIn } from "../solids/frames.js";
 import { type CaseSolid, caseOverlaps, caseSolids, meantToShare } from "../solids/index.js";
 import { insideOf, withDoorsOpen } from "./entries.js";
 

@@ -1,12 +1,20 @@
 /** Where a hand gets into a section: through its openings, and through sides that are open or not yet closed. */
 import { type Vector3, vector3 } from "../../algebra/matrix3.js";
 import { doorwaysIn } from "../../assembly/index.js";
-import { type Face, faceAxes, faces, type PanelPart, type Parts } from "../../design/index.js";
+import {
+  type Face,
+  faceAxes,
+  faces,
+  frameOn,
+  limbThrough,
+  type PanelPart,
+  type Parts,
+  pointIn,
+  roomFor,
+} from "../../design/index.js";
 import { rectangle, type Shape } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
-import { frameOn, pointIn } from "../solids/frames.js";
 import { type CaseSolid, caseSolids } from "../solids/index.js";
-import { roomFor } from "./tool-room.js";
 
 /** A way into a section. */
 export interface Entry {
@@ -71,7 +79,7 @@ function sideEntry(section: string, face: Face, panels: readonly PanelPart[], in
   });
   const { u, v } = faceAxes[face];
   const size = (axis: "x" | "y" | "z"): number => flat[{ x: 0, y: 1, z: 2 }[axis] as 0];
-  const arm = roomFor("arm", input);
+  const arm = roomFor("arm", input.measurements.tools);
   const outline = rectangle({ left: 0, bottom: 0, width: size(u.axis), height: size(v.axis) });
   const panel = panels.find((one) => one.face === face)?.id;
   return {
@@ -89,16 +97,13 @@ function pointOf([x, y, z]: Vector3) {
 /** Through an opening that the whole arm passes, or the hand alone; leaves stand open. */
 function openingEntry(panel: PanelPart, name: string, outline: Shape, input: ReviewInput): readonly Entry[] {
   const frame = frameOn(panel.face ?? "front", panel.box);
-  const limb = (["arm", "hand"] as const)
-    .map((use) => roomFor(use, input))
-    .map((own) => ({ own, at: doorwaysIn(outline, own.diameter) }))
-    .find(({ at }) => at.length > 0);
+  const limb = limbThrough(outline, input.measurements.tools);
   if (!limb) return [];
   return [
     {
       words: `"${name}" of ${panel.id}`,
       doorways: limb.at.map((point) => pointIn(frame, point, 0)),
-      reach: limb.own.length,
+      reach: limb.reach,
       closedBy: filledBy(panel, name, input.parts),
     },
   ];

@@ -8,14 +8,13 @@ import {
   reachOfSolid,
   solidsOnLine,
 } from "../../assembly/index.js";
-import type { Fastening } from "../../design/index.js";
+import { type Fastening, roomFor, type ToolUse } from "../../design/index.js";
 import { memoizeLast } from "../../kept/index.js";
 import { circle } from "../../shape/index.js";
 import { takesWasher } from "../joints/joint-stack.js";
 import type { ReviewInput } from "../review-input.js";
 import { type CaseSolid, caseSolids } from "../solids/index.js";
 import { type Entry, entriesOf, insideOf, withDoorsOpen } from "./entries.js";
-import { roomFor, type ToolUse } from "./tool-room.js";
 
 /** One way of a hand to the inside of a fastener. */
 export interface FastenerWay {
@@ -75,7 +74,7 @@ interface Placed {
 function newFastenerReach(input: ReviewInput): readonly FastenerReach[] {
   const placed = placedFasteners(input);
   const hits = toolHits(placed, input);
-  const stick = roomFor("stick", input);
+  const stick = roomFor("stick", input.measurements.tools);
   const sections = new Set(placed.map(({ pieces }) => pieces[0]?.section ?? ""));
   const waysIn = new Map([...sections].map((section) => [section, sectionWays(section, input)]));
   return placed.map(({ part, group, pieces, held, handInside }): FastenerReach => {
@@ -168,7 +167,7 @@ function toolAt(
   out: Vector3,
   input: ReviewInput,
 ): CaseSolid {
-  const { diameter, length } = roomFor(group.fastener.kind satisfies ToolUse, input);
+  const { diameter, length } = roomFor(group.fastener.kind satisfies ToolUse, input.measurements.tools);
   // A head is no thicker than a few millimetres: the tool begins over it.
   const axis = ([0, 1, 2] as const).findIndex((i) => out[i] !== 0) as 0 | 1 | 2;
   const x = vector3((i) => (i === (axis + 1) % 3 ? 1 : 0));

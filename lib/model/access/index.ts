@@ -1,3 +1,2 @@
 export * from "./content-ways.js";
 export * from "./fastener-reach.js";
-export * from "./tool-room.js";

@@ -3,9 +3,9 @@ import { memoizeLast } from "../../kept/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { CaseSolid, CaseSolids } from "./case-solid.js";
 import { fastenerSolids } from "./fastener-solids.js";
-import { boxPrism } from "./frames.js";
 import { barSolids, hardwareSolids } from "./hardware-solids.js";
 import { movementsOf } from "./movements.js";
+import { boxPrism } from "./prisms.js";
 import { sheetSolids } from "./sheet-solids.js";
 
 /**

@@ -5,14 +5,18 @@ import {
   type ContentPart,
   type Face,
   type Fastening,
+  frameOf,
+  frameOn,
   type PanelPart,
   type Parts,
+  type PieceFrame,
   secondHoldOf,
+  vectorOf,
 } from "../../design/index.js";
 import { type Box2, circle, type Point2 } from "../../shape/index.js";
 import { gripOf, tailBodies, takesWasher } from "../joints/joint-stack.js";
 import type { CaseSolid, FastenerPiece } from "./case-solid.js";
-import { type Frame, frameOf, frameOn, type Prism, plate, vectorOf } from "./frames.js";
+import { type Prism, plate } from "./prisms.js";
 import { facingId } from "./sheet-solids.js";
 
 /**
@@ -33,7 +37,7 @@ const overDiameter = {
 /** A row of fasteners on a panel: where, and from which side. */
 interface Row {
   /** The plane of the panel's inside. */
-  readonly frame: Frame;
+  readonly frame: PieceFrame;
   /** Where they go through it. */
   readonly at: readonly Point2[];
   /** Under their heads, outwards from the panel's inside, m. */
@@ -230,7 +234,12 @@ function rowByHand(
 }
 
 /** Feet of a content: near the corners of what it covers; those of a second hold along its middle. */
-function contentPlaces(part: ContentPart, holds: string, frame: Frame, count: number): readonly Point2[] {
+function contentPlaces(
+  part: ContentPart,
+  holds: string,
+  frame: PieceFrame,
+  count: number,
+): readonly Point2[] {
   const shadow = shadowOf(part.box, frame);
   if (holds !== part.content.name) return inRow(shadow, count);
   return inColumns(insetBy(shadow, Math.min(shadow.width, shadow.height) / 6), count);
@@ -239,14 +248,14 @@ function contentPlaces(part: ContentPart, holds: string, frame: Frame, count: nu
 /** What a box covers of a plane, seen square to it. */
 function shadowOf(
   { low, size }: { readonly low: PanelPart["box"]["low"]; readonly size: PanelPart["box"]["size"] },
-  frame: Frame,
+  frame: PieceFrame,
 ): Box2 {
   const corner = vectorOf(low);
   const far = vector3((i) => corner[i] + vectorOf(size)[i]);
   return between(corner, far, frame);
 }
 
-function shadowOfSolid({ place, outline, depth }: CaseSolid, frame: Frame): Box2 {
+function shadowOfSolid({ place, outline, depth }: CaseSolid, frame: PieceFrame): Box2 {
   const ends = outline.sides.map(({ from }) => from);
   const [right, top] = [Math.max(...ends.map(({ x }) => x)), Math.max(...ends.map(({ y }) => y))];
   const out = crossProduct(place.x, place.y);
@@ -254,8 +263,8 @@ function shadowOfSolid({ place, outline, depth }: CaseSolid, frame: Frame): Box2
   return between(place.origin, far, frame);
 }
 
-function between(one: Frame["origin"], other: Frame["origin"], { origin, x, y }: Frame): Box2 {
-  const along = (point: Frame["origin"], axis: Frame["origin"]): number =>
+function between(one: PieceFrame["origin"], other: PieceFrame["origin"], { origin, x, y }: PieceFrame): Box2 {
+  const along = (point: PieceFrame["origin"], axis: PieceFrame["origin"]): number =>
     scalarProduct(
       vector3((i) => point[i] - origin[i]),
       axis,

@@ -6,8 +6,10 @@ import {
   type Face,
   faceAxes,
   facesAt,
+  frameOf,
   type HardwarePart,
   type PanelPart,
+  type PieceFrame,
   type Point,
   type SectionPart,
   type ShelfPart,
@@ -15,7 +17,7 @@ import {
 import type { Point2 } from "../../shape/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { CaseSolid, SolidKind } from "./case-solid.js";
-import { block, boxPrism, type Frame, frameOf, type Prism, rod } from "./frames.js";
+import { block, boxPrism, type Prism, rod } from "./prisms.js";
 
 const axisNames: readonly CaseAxis[] = ["x", "y", "z"];
 
@@ -134,7 +136,7 @@ function standingSolid({ stock, size }: HardwarePart, { case: build }: ReviewInp
   const { width, height } = size;
   const named = build.leftOut.includes("journey") ? undefined : build.journey.wheel;
   const wheel = Math.min(named ?? wheelShare * standing, standing - flange);
-  return (frame: Frame, centre: Point2, top: number): Prism =>
+  return (frame: PieceFrame, centre: Point2, top: number): Prism =>
     kind === "caster"
       ? rod(frame, centre, 2 * offset + wheel, [top + standing - wheel, top + standing])
       : block(frame, { left: centre.x - width / 2, bottom: centre.y - height / 2, width, height }, [

@@ -1,10 +1,17 @@
 /** How doors, lids, drawers and shelves move. */
 import { vector3 } from "../../algebra/matrix3.js";
-import type { DrawerPart, HungLeaf, PanelPart, ShelfPart } from "../../design/index.js";
+import {
+  type DrawerPart,
+  frameOf,
+  type HungLeaf,
+  outwards,
+  type PanelPart,
+  pointIn,
+  type ShelfPart,
+} from "../../design/index.js";
 import { pulledOut } from "../fit-out/slides.js";
 import type { ReviewInput } from "../review-input.js";
 import type { CaseMovement, CaseSolid } from "./case-solid.js";
-import { frameOf, outwards, pointIn } from "./frames.js";
 import { facingId } from "./sheet-solids.js";
 
 /** How far a leaf opens where nobody says: until it stands square to its panel. */

@@ -1,7 +1,7 @@
 /** Screws that end beyond what they bite, and slides that stand away from what they are screwed to. */
 import { type Axis, axes, type Vector3, vector3 } from "../../algebra/matrix3.js";
 import { reachOfSolid } from "../../assembly/index.js";
-import { type Fastener, type Fastening, faceAxes } from "../../design/index.js";
+import { type Box, type Fastener, type Fastening, faceAxes } from "../../design/index.js";
 import type { ReviewInput } from "../review-input.js";
 import type { CaseSolid, SolidKind } from "./case-solid.js";
 import { caseSolids } from "./case-solids.js";
@@ -16,6 +16,10 @@ export interface PointOut {
   readonly by: number;
   /** The end of its point, m. */
   readonly at: Vector3;
+  /** Its group. */
+  readonly group: Fastening;
+  /** How long it may be, to end inside, m. */
+  readonly most: number;
   /** The longest of the same kind and diameter that would end inside; absent where none is sold. */
   readonly shorter?: Fastener;
 }
@@ -64,7 +68,7 @@ function pointOut(
   tip: CaseSolid,
   body: CaseSolid,
   joined: readonly CaseSolid[],
-  { fastener }: Fastening,
+  group: Fastening,
   { stock }: ReviewInput,
 ): PointOut | undefined {
   const [own, behind] = [middleOf(tip), middleOf(body)];
@@ -79,6 +83,7 @@ function pointOut(
   const far = more.reduce((most, one) => (one.end > most.end ? one : most), first);
   const by = end - far.end;
   if (by <= least) return undefined;
+  const { fastener } = group;
   const most = fastener.length - by;
   const [shorter] = stock.fasteners
     .filter(({ kind, diameter, length }) => {
@@ -86,7 +91,7 @@ function pointOut(
     })
     .sort((a, b) => b.length - a.length);
   const at = vector3((i) => (i === axis ? way * end : own[i]));
-  return { tip, through: far.solid.part, by, at, ...(shorter ? { shorter } : {}) };
+  return { tip, group, most, through: far.solid.part, by, at, ...(shorter ? { shorter } : {}) };
 }
 
 function middleOf(solid: CaseSolid): Vector3 {
@@ -125,25 +130,31 @@ export function slideStands(input: ReviewInput): readonly SlideStand[] {
       // Of a pair the one at the low end of the axis across stands first.
       const gaps = solids
         .filter(({ part, kind }) => part === id && kind === "runner")
-        .flatMap((runner, i) => gapTo(runner, i === 0 ? "low" : "high", panels, input));
+        .flatMap((runner, i) => gapsOf(runner, i === 0 ? "low" : "high", panels, input));
       return gaps.length > 0 ? [{ id, section, gaps }] : [];
     });
 }
 
-/** The wall at the slide's own end, and the gap to it. */
-function gapTo(
+/** What stands at the slide's own end, and the gap to it. */
+function gapsOf(
   runner: CaseSolid,
   end: "low" | "high",
   walls: readonly string[],
   { parts }: ReviewInput,
 ): SlideStand["gaps"] {
   const { low, high } = reachOfSolid(runner);
-  return parts.panels.flatMap(({ id, face, box, facing }) => {
+  // A slide is far longer than it is thick.
+  const [i, across] = high[0] - low[0] < high[1] - low[1] ? ([0, "x"] as const) : ([1, "y"] as const);
+  const gapTo = (box: Box): number =>
+    end === "low" ? low[i] - box.low[across] - box.size[across] : box.low[across] - high[i];
+  const faces = parts.panels.flatMap(({ id, face, box, facing }) => {
     if (!walls.includes(id) || !face || faceAxes[face].end !== end) return [];
     const inside = facing?.sides === "both" ? facing.stock.thickness : 0;
-    const { normal: axis } = faceAxes[face];
-    const i: Axis = axis === "x" ? 0 : 1;
-    const gap = end === "low" ? low[i] - box.low[axis] - box.size[axis] : box.low[axis] - high[i];
-    return [{ wall: id, gap: gap - inside, at: middleOf(runner) }];
+    return [{ wall: id, gap: gapTo(box) - inside, at: middleOf(runner) }];
   });
+  const own = walls[end === "low" ? 0 : 1];
+  const boards = parts.strips
+    .filter(({ id }) => id === own)
+    .map(({ id, box }) => ({ wall: id, gap: gapTo(box), at: middleOf(runner) }));
+  return [...faces, ...boards];
 }

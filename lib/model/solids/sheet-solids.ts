@@ -1,7 +1,7 @@
 /** The solids of what is sawn: panels with their openings, laminate, shelves, drawers, stiffeners, strips and panes. */
-import { type PanelPart, type Parts, sheetPieces } from "../../design/index.js";
+import { frameOf, type PanelPart, type Parts, sheetPieces } from "../../design/index.js";
 import type { CaseSolid, SolidKind } from "./case-solid.js";
-import { boxPrism, frameOf, plate } from "./frames.js";
+import { boxPrism, plate } from "./prisms.js";
 
 const kinds: Readonly<Record<PanelPart["role"], SolidKind>> = {
   face: "sheet",

@@ -8,9 +8,9 @@ import {
   type WorkOrder,
   widened,
 } from "../../assembly/index.js";
+import { accessOf, lastPanel } from "../../design/index.js";
 import { memoizeLast } from "../../kept/index.js";
 import type { FastenerReach, FastenerWay, ReviewInput, ThingPutIn, WayIn } from "../../model/index.js";
-import { accessOf, lastPanel } from "./hardware-stage.js";
 import { reachOf, sectionNeeds, sharedNeeds } from "./section-needs.js";
 import {
   closers,

@@ -1,6 +1,5 @@
 /** When in the work a piece of hardware goes on, and from where a hand reaches into a section by then. */
-import type { Face, HardwarePart, Parts, PlacedOpening } from "../../design/index.js";
-import { Length } from "../../quantity/index.js";
+import { accessOf, type HardwarePart, openFaces, type Parts } from "../../design/index.js";
 
 /**
  * bench: on the flat panel, before the box is closed. corners: over the finished edges. doors: with the
@@ -30,51 +29,13 @@ export function hardwareAt(stage: HardwareStage, parts: Parts, section?: string)
   );
 }
 
-/** The widest way in. */
-export interface Access {
-  /** The opening that the hand goes through. */
-  readonly opening: PlacedOpening;
-  /** The id of the panel that the opening is in. */
-  readonly panel: string;
-}
-
-/** Common practice, no source: a hand with a washer goes through this. */
-const hand: Length = Length.of(110, "mm");
-
-/**
- * The opening of a section whose smaller side is largest; undefined where no hand gets through any. A
- * hole for hardware is no way in, the hardware fills it.
- */
-export function accessOf(section: string, { panels }: Parts): Access | undefined {
-  const ways = panels
-    .filter((panel) => panel.section === section && panel.role === "face")
-    .flatMap((panel) => panel.openings.map((opening) => ({ opening, panel: panel.id })))
-    .filter(({ opening }) => opening.why === "case");
-  const best = ways.sort((a, b) => narrowSide(b.opening) - narrowSide(a.opening))[0];
-  return best && narrowSide(best.opening) >= hand ? best : undefined;
-}
-
-function narrowSide({ width, height }: PlacedOpening): number {
-  return Math.min(width, height);
-}
-
-/** The faces of a section that have no panel. */
-export function openFaces(section: string, { sections }: Parts): readonly Face[] {
-  return sections.find(({ name }) => name === section)?.open ?? [];
-}
-
-/** The panel to close last: the top, or the back where the way in is in the top. */
-export function lastPanel(section: string, access: Access | undefined): string {
-  return access?.panel === `${section}.top` ? `${section}.back` : `${section}.top`;
-}
-
 /** How to get washers and nuts to the inside of a closed section, in words. */
 export function reachWords(section: string, parts: Parts): string {
   const [open] = openFaces(section, parts);
   if (open) return `Reach in through the open ${open} for washers and nuts.`;
   const access = accessOf(section, parts);
   return access
-    ? `Reach in through "${access.opening.name}" of ${access.panel} for washers and nuts.`
+    ? `Reach in through "${access.opening.name}" of ${access.panel} for washers and nuts.${hasLateRivets(section, parts) ? " Rivets that no hand reaches get no washer." : ""}`
     : hasLateRivets(section, parts)
       ? `No hand gets into ${section} any more: set these rivets without washers. Tape nuts over their holes before it is closed.`
       : `No opening of ${section} lets a hand in: tape washers and nuts over their holes from inside before it is closed.`;

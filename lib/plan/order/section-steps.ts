@@ -3,11 +3,12 @@ import {
   type Face,
   type Fastening,
   type HardwarePart,
+  openFaces,
   type PanelPart,
   type Parts,
   secondHoldOf,
 } from "../../design/index.js";
-import { hardwareAt, openFaces, stageOf } from "./hardware-stage.js";
+import { hardwareAt, stageOf } from "./hardware-stage.js";
 import type { StageName, WorkStep } from "./work-step.js";
 
 /** How a section is put together: what is tried, one after another. */

@@ -1,8 +1,17 @@
 /** The stages of one section: its flat panels, the open box, what stands inside, the last panel, the doors. */
 import type { Vector3 } from "../../algebra/matrix3.js";
-import type { HardwarePart, JointPart, PanelPart, Parts, SectionPart } from "../../design/index.js";
+import {
+  accessOf,
+  type HardwarePart,
+  type JointPart,
+  lastPanel,
+  openFaces,
+  type PanelPart,
+  type Parts,
+  type SectionPart,
+} from "../../design/index.js";
 import type { CaseSolid } from "../../model/index.js";
-import { accessOf, hardwareAt, lastPanel, openFaces, reachWords, stageOf } from "../../plan/index.js";
+import { hardwareAt, reachWords, stageOf } from "../../plan/index.js";
 import { Time } from "../../quantity/index.js";
 import { type CodedPiece, codeOf } from "../pieces.js";
 import { when } from "../recipe.js";

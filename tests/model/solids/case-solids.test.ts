@@ -52,6 +52,7 @@ const demoFiles = [
   "fasteners",
   "hardware",
   "sheet-stock",
+  "strip-stock",
   "kerfs",
   "suppliers",
 ];

@@ -1,11 +1,16 @@
 /** Points of screws and stands of slides follow what is moved under them. */
 import { expect, test } from "vitest";
-import type { Design } from "../../../lib/design/index.js";
+import { type Design, remove, set } from "../../../lib/design/index.js";
 import { openJob } from "../../../lib/job/index.js";
 import { pointsOut, slideStands } from "../../../lib/model/index.js";
 import { Length } from "../../../lib/quantity/index.js";
 
-const demo: Design = openJob("soil-lab");
+/** The demo without the boards beside its drawers, and with long screws in its pass-through. */
+const demo: Design = openJob("soil-lab").with(
+  remove("stiffeners.left upright"),
+  remove("stiffeners.right upright"),
+  set({ file: "hardware.csv", row: "brush pass-through", column: "fastener" }, "wood screw 8"),
+);
 
 /** The demo with its lower left wall further right. */
 function wallMoved(by: number): Design {

@@ -1,8 +1,8 @@
-/** Boxes that no hand gets into once they are closed, and their last rivets, which have no washer. */
+/** Where no hand gets once a box is closed, and its last rivets, which have no washer there. */
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { type Fastening, isShut } from "../../lib/design/index.js";
+import { accessOf, type Fastening } from "../../lib/design/index.js";
 import { type Job, openJob } from "../../lib/job/index.js";
 import { bearingOf, gripOf, physicalInput, takesWasher, washersOf } from "../../lib/model/index.js";
 import { caseOrder, purchaseList } from "../../lib/plan/index.js";
@@ -12,18 +12,26 @@ import { designOf } from "./small-job.js";
 const bare: Job = openJob(await otherJob("bare-box"));
 const late = (group: Fastening): boolean => group.noHandBehind === true;
 
-/** The bare box with a hole in its front. */
-function withHole(diameter: number) {
+/** The bare box with a hole in the middle of its front, and rows of tools.csv. */
+function withHole(diameter: number, ...tools: readonly string[]) {
   const inside = "{ inside: { width: 600, depth: 400, height: 500 } }";
   const hole = `{ circle: { diameter: ${diameter} }, from: bottom-left, across: 300, up: 250 }`;
   const holed = `{ inside: { width: 600, depth: 400, height: 500 }, panels: { front: { openings: { hole: ${hole} } } } }`;
   const text = bare.texts["case.yaml"] ?? "";
   expect(text).toContain(inside);
-  return designOf({ ...bare.texts, "case.yaml": text.replace(inside, holed) });
+  const rows = ["tool,use,diameter (mm),length (mm)", ...tools].join("\n");
+  return designOf({
+    ...bare.texts,
+    "case.yaml": text.replace(inside, holed),
+    ...(tools.length > 0 ? { "tools.csv": rows } : {}),
+  });
 }
 
+const lateIn = ({ parts }: Pick<Job, "parts">): readonly string[] =>
+  parts.fastenings.filter(late).map(({ id }) => id.replace(/^box\.top-(\w+) on box\.\1$/, "$1"));
+
 test("the rivets that go in once the top is on are those of its bars on the walls", () => {
-  expect(isShut("box", bare.parts)).toBe(true);
+  expect(accessOf("box", bare.parts)).toBeUndefined();
   expect(bare.parts.fastenings.filter(late).map(({ id }) => id)).toEqual([
     "box.top-front on box.front",
     "box.top-back on box.back",
@@ -32,12 +40,24 @@ test("the rivets that go in once the top is on are those of its bars on the wall
   ]);
 });
 
-test("a hole that a hand passes leaves every rivet its washer, one that is too small does not", () => {
-  const [open, shut] = [withHole(98), withHole(96)];
-  expect(isShut("box", open.parts)).toBe(false);
-  expect(open.parts.fastenings.filter(late)).toEqual([]);
-  expect(isShut("box", shut.parts)).toBe(true);
-  expect(shut.parts.fastenings.filter(late)).toHaveLength(4);
+test("a hand reaches no further than it is long, an arm does", () => {
+  // From the middle of the front to the farthest rivet is about the root of 300² + 400² + 235², 552 mm.
+  const walls = ["front", "back", "left", "right"];
+  expect(accessOf("box", withHole(96).parts)).toBeUndefined();
+  expect(accessOf("box", withHole(98).parts)?.opening.name).toBe("hole");
+  expect(lateIn(withHole(96))).toEqual(walls);
+  expect(lateIn(withHole(98))).toEqual(walls);
+  expect(lateIn(withHole(122))).toEqual([]);
+});
+
+test("the builder's own arm and lath say how far", () => {
+  expect(lateIn(withHole(122, "my arm,arm,121,500"))).toEqual(["back", "left", "right"]);
+  expect(lateIn(withHole(122, "my arm,arm,121,300"))).toHaveLength(4);
+  expect(lateIn(withHole(98, "lath,stick,20,450"))).toEqual([]);
+});
+
+test("a hole so small that no arm passes has an order all the same", () => {
+  expect(caseOrder(physicalInput({ ...bare, ...withHole(98) })).order.kind).toBe("found");
 });
 
 test("without its washer a rivet closes less, bears on less and is bought without", () => {
