@@ -1,5 +1,6 @@
 /** The solids of fasteners: head, body, washer, set tail or nut, tip. */
 import { crossProduct, scalarProduct, vector3 } from "../../algebra/matrix3.js";
+import { reachOfSolid } from "../../assembly/index.js";
 import {
   bodyDiameter,
   type ContentPart,
@@ -10,6 +11,7 @@ import {
   type PanelPart,
   type Parts,
   type PieceFrame,
+  type StripPart,
   secondHoldOf,
   vectorOf,
 } from "../../design/index.js";
@@ -168,6 +170,8 @@ function rowOf(group: Fastening, parts: Parts, others: readonly CaseSolid[]): Ro
       byHand: false,
     };
   if (panel) return rowByHand(group, panel, parts, others);
+  const board = parts.strips.find(({ id }) => id === group.panel);
+  if (board) return rowInBoard(group, board, others);
   const drawer = parts.drawers.find(({ panels }) => panels.some(({ id }) => id === group.panel));
   const side = drawer?.panels.find(({ id }) => id === group.panel);
   if (!drawer || !side || group.count === 0) return undefined;
@@ -228,9 +232,25 @@ function rowByHand(
     const rim = insetBy(shadowOf(pane.box, frame), pane.pane.overlap / 2);
     return { ...(pane.pane.side === "inside" ? inside : through), at: inColumns(rim, count) };
   }
-  const slides = others.filter(({ part, kind }) => part === holds && kind === "runner");
-  const nearest = slides.map((solid) => shadowOfSolid(solid, frame))[0];
-  return nearest && { ...inside, at: inRow(nearest, count) };
+  const [slide] = runnersOf(holds, others);
+  return slide && { ...inside, at: inRow(shadowOfSolid(slide, frame), count) };
+}
+
+function runnersOf(slides: string, others: readonly CaseSolid[]): readonly CaseSolid[] {
+  return others.filter(({ part, kind }) => part === slides && kind === "runner");
+}
+
+/** Screws of a slide in the board that stands beside it, through the slide. */
+function rowInBoard(group: Fastening, { box }: StripPart, others: readonly CaseSolid[]): Row | undefined {
+  const [slide] = runnersOf(group.holds, others);
+  if (!slide || group.count === 0) return undefined;
+  const axis = box.size.x < box.size.y ? "x" : "y";
+  const { low } = reachOfSolid(slide);
+  const isBelow = box.low[axis] < low[axis === "x" ? 0 : 1];
+  const face: Face = axis === "x" ? (isBelow ? "left" : "right") : isBelow ? "front" : "back";
+  const frame = frameOn(face, box);
+  const at = inRow(shadowOfSolid(slide, frame), group.count);
+  return { frame, at, under: -metalOf(group), fromInside: true, byHand: true };
 }
 
 /** Feet of a content: near the corners of what it covers; those of a second hold along its middle. */
