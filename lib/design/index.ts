@@ -31,5 +31,5 @@ export { type Ruler, rulerOf } from "./ruler.js";
 export * from "./stock.js";
 export type { TableTexts } from "./tables.js";
 export { tableFiles } from "./tables.js";
-export { isUsual, limbThrough, roomFor, type ToolUse } from "./tool-room.js";
+export { isUsual, type Limb, limbThrough, type Room, roomFor, type ToolUse } from "./tool-room.js";
 export { usedTables } from "./used-tables.js";

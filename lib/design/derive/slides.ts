@@ -31,7 +31,7 @@ export interface Slides {
 }
 
 /** A wall of the section, or a strip of wood between that and what runs on the slides. */
-type SlideWall = { readonly face: Face } | { readonly board: StripPart };
+export type SlideWall = { readonly face: Face } | { readonly board: StripPart };
 
 /** A board that stands so far into the room of the slides is still beside it, m: no wood is truer; common practice. */
 const slack = 1e-3;
