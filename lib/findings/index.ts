@@ -2,6 +2,7 @@ export * from "./amount.js";
 export { assemblyQuestions } from "./assembly/index.js";
 export { type BoardUnder, boardUnder } from "./assembly/overlaps.js";
 export * from "./figures/figure.js";
+export { sagFigure } from "./figures/panel-figures.js";
 export * from "./finding.js";
 export { glueAllows } from "./fit-out/shelves.js";
 export { type JerkRow, jerkSweep } from "./joints/handles.js";

@@ -34,6 +34,7 @@ export * from "./stiffness/facing-moduli.js";
 export * from "./stiffness/panel-sag.js";
 export * from "./stiffness/panel-stiffness.js";
 export * from "./stiffness/sag-interval.js";
+export * from "./stiffness/sag-levels.js";
 export * from "./stiffness/sag-sweep.js";
 export * from "./stiffness/sheet-moduli.js";
 export * from "./stiffness/shelf-sag.js";

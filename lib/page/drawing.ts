@@ -18,7 +18,8 @@ export type ShapeRole =
   | "thin"
   | "laminate"
   | "foam"
-  | "strap";
+  | "strap"
+  | "support";
 
 /** A rectangle by its lower left corner. */
 export interface RectangleMark {

@@ -1,5 +1,5 @@
 /** Words put beside what they name, so that no two lie over each other, and no line runs through them. */
-import type { Box2, Point2 } from "../shape/index.js";
+import { type Box2, type Point2, turnOf } from "../shape/index.js";
 import type { DrawingMark, TextMark } from "./drawing.js";
 
 /** Mean width of a letter as a share of its height; a little more than a common sans serif takes. */
@@ -16,6 +16,8 @@ export interface WantedLabel {
   readonly at: Point2;
   /** What it names, mm, where that is elsewhere. */
   readonly names?: Point2;
+  /** Places of a line that it names, mm: it stands beside any of them, with a short line to it. */
+  readonly along?: readonly Point2[];
 }
 
 /** What no label may lie on, mm. */
@@ -63,6 +65,11 @@ export function lineMeetsBox([from, to]: readonly [Point2, Point2], box: Box2): 
   return first <= last;
 }
 
+/** Whether two lines cross. */
+function linesCross([a, b]: readonly [Point2, Point2], [c, d]: readonly [Point2, Point2]): boolean {
+  return turnOf(a, b, c) * turnOf(a, b, d) < 0 && turnOf(c, d, a) * turnOf(c, d, b) < 0;
+}
+
 /** How many rings of places are tried round the best one. */
 const rings = 60;
 
@@ -78,29 +85,78 @@ export function placedLabels(
 ): readonly DrawingMark[] {
   const boxes = [...taken.boxes];
   const lines = [...(taken.lines ?? [])];
-  return wanted.flatMap(({ text, at, names = at }): DrawingMark[] => {
-    const boxAt = (place: Point2): Box2 => labelBox(linesOf(text, place, letter), letter);
+  const leads: (readonly [Point2, Point2])[] = [];
+  return wanted.flatMap((label): DrawingMark[] => {
+    const { text } = label;
     const isFree = (place: Point2): boolean => {
-      const box = boxAt(place);
+      const box = labelBox(linesOf(text, place, letter), letter);
       return (
         boxes.every((other) => !boxesMeet(box, other)) && lines.every((line) => !lineMeetsBox(line, box))
       );
     };
-    const isLedTo = (place: Point2): boolean => {
-      const box = boxAt(place);
+    const isLedTo = (place: Point2, names: Point2): boolean => {
+      const box = labelBox(linesOf(text, place, letter), letter);
       const back: readonly [Point2, Point2] = [names, edgeTowards(box, names)];
-      return !isFar(box, names, letter) || boxes.every((other) => !lineMeetsBox(back, other));
+      return (
+        !isFar(box, names, letter) ||
+        (boxes.every((other) => !lineMeetsBox(back, other)) &&
+          leads.every((other) => !linesCross(back, other)))
+      );
     };
-    const places = placesRound(at, letter);
-    const place = places.find((one) => isFree(one) && isLedTo(one)) ?? places.find(isFree) ?? at;
+    const { place, names } = placeFor(label, isFree, isLedTo, letter);
     const words = linesOf(text, place, letter);
     const box = labelBox(words, letter);
     boxes.push(box);
-    if (!isFar(box, names, letter)) return [...words];
+    if (!label.along && !isFar(box, names, letter)) return [...words];
     const back = [names, edgeTowards(box, names)] as const;
     lines.push(back);
-    return [{ mark: "line", role: "thin", points: back }, ...words];
+    leads.push(back);
+    const dot: readonly DrawingMark[] = label.along
+      ? [{ mark: "circle", role: "datum", at: names, radius: 0.16 * letter }]
+      : [];
+    return [{ mark: "line", role: "thin", points: back }, ...dot, ...words];
   });
+}
+
+/** Where a label stands, and the place that it names. */
+interface LabelPlace {
+  /** Its middle. */
+  readonly place: Point2;
+  /** What it names. */
+  readonly names: Point2;
+}
+
+/** Rings round each place of a line in which its label is looked for. */
+const ringsAlong = 3;
+
+/** So many places of a line are tried for the shortest way to its label. */
+const mostAlong = 20;
+
+function lengthOf({ place, names }: LabelPlace): number {
+  return Math.hypot(place.x - names.x, place.y - names.y);
+}
+
+/** The nearest free place; one to which a line can lead, where there is one. */
+function placeFor(
+  { at, names = at, along = [] }: WantedLabel,
+  isFree: (place: Point2) => boolean,
+  isLedTo: (place: Point2, names: Point2) => boolean,
+  letter: number,
+): LabelPlace {
+  for (const one of along) {
+    const place = placesRound(one, letter, ringsAlong).find(isFree);
+    if (place) return { place, names: one };
+  }
+  const step = Math.max(1, Math.round(along.length / mostAlong));
+  const led = along.flatMap((one, i): LabelPlace[] => {
+    const place = i % step === 0 && placesRound(one, letter, rings).find((p) => isFree(p) && isLedTo(p, one));
+    return place ? [{ place, names: one }] : [];
+  });
+  const [first, ...others] = led;
+  if (first) return others.reduce((best, one) => (lengthOf(one) < lengthOf(best) ? one : best), first);
+  const places = placesRound(at, letter, rings);
+  const place = places.find((one) => isFree(one) && isLedTo(one, names)) ?? places.find(isFree) ?? at;
+  return { place, names };
 }
 
 /** Whether a label stands so far from what it names that a line must lead there. */
@@ -146,8 +202,8 @@ function edgeTowards({ left, bottom, width, height }: Box2, { x, y }: Point2): P
 }
 
 /** The place itself, then eight places on each ring round it. */
-function placesRound({ x, y }: Point2, letter: number): readonly Point2[] {
-  const round = Array.from({ length: rings }, (_, ring) =>
+function placesRound({ x, y }: Point2, letter: number, count: number): readonly Point2[] {
+  const round = Array.from({ length: count }, (_, ring) =>
     Array.from({ length: 8 }, (__, i) => {
       const [angle, radius] = [(Math.PI / 4) * i, 0.6 * letter * (ring + 1)];
       return { x: x + radius * Math.cos(angle), y: y + radius * Math.sin(angle) };

@@ -29,6 +29,7 @@ const looks: Readonly<Record<ShapeRole, Look>> = {
   thin: { fill: "none", stroke: "#5b6770", width: 0.75 },
   laminate: { fill: "#6f7b84", stroke: "#1d2429" },
   foam: { fill: "#e4ecdf", stroke: "#3d5b33", dash: "2 2" },
+  support: { fill: "none", stroke: "#1d2429", width: 4.5 },
   strap: { fill: "none", stroke: "#1f5f8b", width: 2.5 },
 };
 

@@ -37,7 +37,8 @@ export function toViews(
 ): View[] {
   if (isUnitNumber(thing)) return [{ kind: "sentence", text: thing.show() }];
   if (typeof thing === "string") return [{ kind: "sentence", text: thing }];
-  if (Array.isArray(thing)) return (thing as readonly Showable[]).flatMap((one) => toViews(one, style));
+  if (Array.isArray(thing))
+    return (thing as readonly Showable[]).flatMap((one) => toViews(one, style, drawn));
   if (typeof thing === "object" && thing !== null) {
     if ("kind" in thing) return [thing];
     if ("verdict" in thing)

@@ -96,6 +96,7 @@ const layerOfRole: Readonly<Record<ShapeRole, Layer>> = {
   laminate: "NOTES",
   foam: "NOTES",
   strap: "NOTES",
+  support: "NOTES",
 };
 
 function plotMarks(mark: DrawingMark, letter: number): PlotMark[] {

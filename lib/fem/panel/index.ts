@@ -1,3 +1,4 @@
+export { contourLines } from "./contour-lines.js";
 export * from "./locate.js";
 export * from "./mesh-convergence.js";
 export * from "./panel-forces.js";

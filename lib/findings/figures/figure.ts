@@ -28,7 +28,7 @@ export interface FigureShape {
 }
 
 /** What a line of a picture stands for. */
-export type FigureLineKind = "ground" | "strap" | "level" | "deepest" | "reach" | "air" | "held";
+export type FigureLineKind = "ground" | "strap" | "level" | "reach" | "air" | "held";
 
 /** A line of a picture. */
 export interface FigureLine {

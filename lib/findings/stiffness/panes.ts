@@ -6,6 +6,7 @@ import { allowedSag, allowedSagSource, type ReviewInput } from "../../model/inde
 import { Length, Pressure } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf } from "../amount.js";
+import { paneFigure } from "../figures/panel-figures.js";
 import { type Question, question } from "../question.js";
 import { each } from "../subjects.js";
 
@@ -55,4 +56,6 @@ export const paneSags: Question = question({
       sources: [cite("plates-shells", "art. 30, table 8")],
     };
   },
+  figure: (input, pane) =>
+    paneFigure(input, pane, { words: Pressure.show(pressureOn(pane, input), styleOf(input.case)) }),
 });

@@ -5,6 +5,7 @@ import {
   allowedSag,
   allowedSagSource,
   facePressure,
+  hingedEdges,
   type LockedSag,
   lockedSag,
   type PanelSag,
@@ -15,11 +16,15 @@ import {
   sagInterval,
   sagSpan,
   sheetModuli,
+  shelfEdges,
+  shelfMass,
+  shelfPressure,
   shelfSag,
 } from "../../model/index.js";
-import { type Length, Pressure, Ratio, type ShowStyle } from "../../quantity/index.js";
+import { type Length, Mass, Pressure, Ratio, type ShowStyle } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
+import { sagFigure } from "../figures/panel-figures.js";
 import { type Remedy, type Verdict, verdictOf } from "../finding.js";
 import { type Answer, type Question, question } from "../question.js";
 import { type BoxedInput, boxAssumptions, each, eachShelf } from "../subjects.js";
@@ -53,6 +58,10 @@ export const panelSags: Question<BoxedInput> = question({
     ...boxAssumptions,
   ],
   answer: (input: BoxedInput, _, pressed) => pressedOn(input, pressed),
+  figure: (input, { panel, pressure }) => {
+    const words = Pressure.show(pressure, styleOf(input.case));
+    return sagFigure(input, sagCaseOf(panel, pressure, "hinged", input), hingedEdges(panel), words);
+  },
 });
 
 function openingWords(panel: PanelPart, style: ShowStyle): string {
@@ -134,5 +143,11 @@ export const shelfSags: Question = question({
       because,
       limit: allowedSagSource,
     };
+  },
+  figure: (input, part) => {
+    const { panel, shelf } = part;
+    const words = Mass.show(shelfMass(part), styleOf(input.case));
+    const sagCase = sagCaseOf(panel, shelfPressure(part), "hinged", input);
+    return sagFigure(input, sagCase, shelfEdges(shelf.support), words);
   },
 });

@@ -4,6 +4,7 @@ import {
   allowedSag,
   allowedSagSource,
   creepOf,
+  hingedEdges,
   panelSag,
   sagCaseOf,
   sagSpan,
@@ -13,6 +14,7 @@ import { Length, Mass, Ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
 import { storageCaution } from "../cautions.js";
+import { sagFigure } from "../figures/panel-figures.js";
 import { type Question, question } from "../question.js";
 import { storedTops } from "../subjects.js";
 
@@ -45,5 +47,10 @@ export const storedSags: Question = question({
       limit: allowedSagSource,
       sources: [cite("nds", "3.5.2"), cite("en-1995", "table 3.2")],
     };
+  },
+  figure: (input, { panel, mass }) => {
+    const { pressure } = storedLoad(panel, mass);
+    const words = Mass.show(mass, styleOf(input.case));
+    return sagFigure(input, sagCaseOf(panel, pressure, "hinged", input), hingedEdges(panel), words);
   },
 });

@@ -3,6 +3,7 @@ import type { DrawerPart, PanelPart } from "../../design/index.js";
 import { jolted, momentsUnder, type PanelHold, type ReviewInput, sheetStrength } from "../../model/index.js";
 import { Mass, Pressure, standardGravity } from "../../quantity/index.js";
 import { styleOf } from "../amount.js";
+import { panelUnder } from "../figures/panel-figures.js";
 import { type Question, question } from "../question.js";
 import { each, known, theOne } from "../subjects.js";
 import { sheetAnswer, sheetAssumptions, worstOf } from "./sheet-answer.js";
@@ -52,5 +53,9 @@ export const drawerBottoms: Question = question({
       ...sheetAnswer(input, sheet, worstOf(input, sheet, tried)),
       remedies: [{ words: "A thicker bottom, or a rail under its middle." }],
     };
+  },
+  figure: (input, part) => {
+    const words = Mass.show(part.drawer.load, styleOf(input.case));
+    return panelUnder(input, bottomOf(part), onFourWalls, [{ on: "all", words }]);
   },
 });

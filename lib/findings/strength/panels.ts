@@ -14,6 +14,7 @@ import {
 import { Pressure } from "../../quantity/index.js";
 import { styleOf } from "../amount.js";
 import { shelfCaution } from "../cautions.js";
+import { loadedPanelFigure, shelfFigure } from "../figures/panel-figures.js";
 import { type Answer, type Question, question } from "../question.js";
 import { each, eachShelf, known } from "../subjects.js";
 import { type JudgedSheet, sheetAnswer, sheetAssumptions, worstOf } from "./sheet-answer.js";
@@ -50,6 +51,10 @@ export const panelsBend: Question = question({
   },
   answer: (input, { strength }, { panel, loads }) =>
     underLoads(input, { panel, strength }, holdOf(panel, input), loads),
+  figure: (input, { panel, loads }) => {
+    const most = Pressure.si(Math.max(...loads.map(({ pressure }) => pressure)));
+    return loadedPanelFigure(input, panel, [{ on: "all", words: Pressure.show(most, styleOf(input.case)) }]);
+  },
 });
 
 /** Whether a shelf breaks, in bending or by rolling of its veneers. */
@@ -66,6 +71,7 @@ export const shelvesBend: Question = question({
   },
   answer: (input, { strength }, part) =>
     underLoads(input, { panel: part.panel, strength }, shelfHold(part), shelfLoads(part, input)),
+  figure: shelfFigure,
 });
 
 function underLoads(

@@ -9,6 +9,7 @@ import { Force, Length, PlateMoment, Pressure, Ratio } from "../../quantity/inde
 import type { MissingMeasurement } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { paneFigure } from "../figures/panel-figures.js";
 import { type Question, question } from "../question.js";
 import { each, known } from "../subjects.js";
 
@@ -91,5 +92,11 @@ export const panesBreak: Question = question({
       limit: cite("plastic-data", "flexural strength, over the safety factor of the case file"),
       sources: [cite("asce-7", "4.5, infill of guards; table 4-1"), cite("plates-shells", "art. 34")],
     };
+  },
+  figure: (input, pane) => {
+    const { force, side } = personLoad({ way: wayOn(pane, input) });
+    const style = styleOf(input.case);
+    const words = `${Force.show(force, style)} on ${Length.show(side, style)} square`;
+    return paneFigure(input, pane, { side, words });
   },
 });

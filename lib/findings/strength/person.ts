@@ -11,6 +11,8 @@ import { type PersonWay, personLoad } from "../../moving/index.js";
 import { Force, Length } from "../../quantity/index.js";
 import { type Citation, cite } from "../../source.js";
 import { styleOf } from "../amount.js";
+import type { Figure } from "../figures/figure.js";
+import { pressedPanelFigure } from "../figures/panel-figures.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
 import { each, known } from "../subjects.js";
 import { type JudgedLoad, type JudgedSheet, sheetAnswer, sheetAssumptions, worstOf } from "./sheet-answer.js";
@@ -66,6 +68,7 @@ export const standing: Question = question({
       ],
     });
   },
+  figure: (input, panel) => personFigure(input, panel, input.case.demands.topBears ?? "stands"),
 });
 
 /** Whether an upright panel or a door bears somebody who leans on it. */
@@ -86,6 +89,7 @@ export const leaning: Question = question({
       remedies: [{ words: "A thicker sheet, a batten behind it, or a guard bar across the opening." }],
     });
   },
+  figure: (input, panel) => personFigure(input, panel, "leans"),
 });
 
 function pressed(input: ReviewInput, sheet: JudgedSheet, way: PersonWay): JudgedLoad {
@@ -99,6 +103,14 @@ function pressed(input: ReviewInput, sheet: JudgedSheet, way: PersonWay): Judged
       : pressedWhereWeakest(panel, holdOf(panel, input), patch, input);
   const what = "pressed where it gives most";
   return worstOf(input, sheet, [{ what, moments, because: [line, because], duration: "short" }]);
+}
+
+/** The square that somebody presses on, where the panel gives most. */
+function personFigure(input: ReviewInput, panel: PanelPart, way: PersonWay): Figure {
+  const { force, side } = personLoad({ way });
+  const style = styleOf(input.case);
+  const words = `${Force.show(force, style)} on ${Length.show(side, style)} square`;
+  return pressedPanelFigure(input, panel, { length: side, width: side, words });
 }
 
 function loadWords(input: ReviewInput, way: PersonWay, who: string): string {

@@ -4,6 +4,7 @@ import { holdOf, momentsUnder, sheetStrength, storedLoad } from "../../model/ind
 import { Mass } from "../../quantity/index.js";
 import { styleOf } from "../amount.js";
 import { storageCaution } from "../cautions.js";
+import { loadedPanelFigure } from "../figures/panel-figures.js";
 import { type Question, question } from "../question.js";
 import { known, storedTops } from "../subjects.js";
 import { sheetAnswer, sheetAssumptions, worstOf } from "./sheet-answer.js";
@@ -38,4 +39,6 @@ export const storedOn: Question = question({
       ],
     };
   },
+  figure: (input, { panel, mass }) =>
+    loadedPanelFigure(input, panel, [{ on: "all", words: Mass.show(mass, styleOf(input.case)) }]),
 });

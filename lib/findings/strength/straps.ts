@@ -5,14 +5,17 @@ import {
   ridesOnBlocks,
   type StrappedWall,
   type StrapRun,
+  sectionFootprint,
   strappedWall,
   strapRuns,
   usualStrapWidth,
 } from "../../model/index.js";
 import { Force, Length, Pressure, type ShowStyle } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { styleOf } from "../amount.js";
 import { strapCaution } from "../cautions.js";
+import { strappedFigure } from "../figures/riding-figures.js";
 import { type Answer, type Question, question } from "../question.js";
 import { eachSection, mostOf, strapsGiven, where } from "../subjects.js";
 
@@ -53,6 +56,13 @@ export const strapsOnWalls: Question = question({
   ],
   needs: { straps: strapsGiven },
   answer: (input, { straps }, section) => strapped(input, straps, section),
+  figure: (input, section) => {
+    const { lashing: straps } = input.case.journey;
+    if (!straps) throw new Refusal("picture of straps: the journey has none");
+    const standing = sectionFootprint(input, section);
+    const words = Force.show(straps.tension, styleOf(input.case));
+    return strappedFigure(input, { sections: [section], standing, straps }, words);
+  },
 });
 
 function strapped(input: ReviewInput, straps: Lashing, section: string): Answer {

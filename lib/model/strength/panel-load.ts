@@ -42,7 +42,7 @@ export interface LoadOnPanel {
 }
 
 /** Held down and free to turn wherever its box holds it. */
-function hingedEdges({ freeSides = [] }: PanelPart): HeldEdges {
+export function hingedEdges({ freeSides = [] }: PanelPart): HeldEdges {
   const held = (side: keyof HeldEdges): HeldEdge => (freeSides.includes(side) ? "free" : "hinged");
   return { left: held("left"), right: held("right"), bottom: held("bottom"), top: held("top") };
 }

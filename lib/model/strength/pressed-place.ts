@@ -66,8 +66,22 @@ export function pressedWhereWeakest(
   return { moments: { ...moments, edgeShear: LineLoad.si(Math.max(around, moments.edgeShear)) }, because };
 }
 
+/**
+ * The rectangle that is pressed, from the lower left corner of the panel's clear span.
+ *
+ * @throws Refusal where there is room for nothing as large as a thumb
+ */
+export function pressedRoom(
+  panel: PanelPart,
+  hold: PanelHold,
+  patch: Pick<PressedPatch, "length" | "width">,
+  input: ReviewInput,
+): PressedRoom {
+  return roomFor(heldPanel(panel, hold, input), hold, patch);
+}
+
 /** A rectangle on a panel, from its lower left corner. */
-type Room = PanelPlace & Pick<PressedPatch, "length" | "width">;
+export type PressedRoom = PanelPlace & Pick<PressedPatch, "length" | "width">;
 
 /** What a rectangle without room shrinks by, again and again. */
 const shrinking = 0.8;
@@ -78,7 +92,7 @@ function roomFor(
   held: HeldPanel,
   hold: PanelHold,
   { length, width }: Pick<PressedPatch, "length" | "width">,
-): Room {
+): PressedRoom {
   const outline: Outline = {
     length: held.length,
     width: held.width,
@@ -97,16 +111,19 @@ const keptRoom: (asked: {
   readonly outline: Outline;
   readonly about: Point2;
   readonly sides: Point2;
-}) => Room | undefined = keptByContent(mostPlaces, ({ outline, about, sides: { x: length, y: width } }) => {
-  for (let share = 1; share * Math.min(length, width) >= thumb; share *= shrinking) {
-    const [u, v] = [Math.min(share * length, outline.length), Math.min(share * width, outline.width)];
-    const clear = nearestClear(outline, about, { x: u, y: v });
-    if (!clear) continue;
-    const { x, y } = clear;
-    return { x: Length.si(x), y: Length.si(y), length: Length.si(u), width: Length.si(v) };
-  }
-  return undefined;
-});
+}) => PressedRoom | undefined = keptByContent(
+  mostPlaces,
+  ({ outline, about, sides: { x: length, y: width } }) => {
+    for (let share = 1; share * Math.min(length, width) >= thumb; share *= shrinking) {
+      const [u, v] = [Math.min(share * length, outline.length), Math.min(share * width, outline.width)];
+      const clear = nearestClear(outline, about, { x: u, y: v });
+      if (!clear) continue;
+      const { x, y } = clear;
+      return { x: Length.si(x), y: Length.si(y), length: Length.si(u), width: Length.si(v) };
+    }
+    return undefined;
+  },
+);
 
 /** The middle of a leaf, which single points hold; else where an even load bends it most. */
 function weakest(held: HeldPanel, { points }: PanelHold): Point2 {

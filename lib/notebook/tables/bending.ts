@@ -1,39 +1,18 @@
 /** How a panel bends, drawn, and what would make it stiffer, for the notebook on stiffness. */
 
-import { contourPieces, trustedDeflection, usualElementTarget } from "../../fem/index.js";
-import { panelRemedies, showFine, showMeshError, styleOf } from "../../findings/index.js";
+import { panelRemedies, sagFigure, showFine, showMeshError, styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
-import { battenSize, hingedProblem, panelNamed } from "../../model/index.js";
-import { type DrawingMark, type DrawingView, drawing, type TableView, tableOf } from "../../page/index.js";
-import { Length, Mass, Ratio, ratio } from "../../quantity/index.js";
-import type { Point2 } from "../../shape/index.js";
-import { panelDrawing } from "./stiffness.js";
-
-/** Lines drawn between no sag and the largest. */
-const contourShares = [0.2, 0.4, 0.6, 0.8, 0.95];
+import { battenSize, hingedEdges, panelNamed, sagCaseOf } from "../../model/index.js";
+import { type DrawingView, figureDrawing, type TableView, tableOf } from "../../page/index.js";
+import { Length, Mass, Pressure, Ratio } from "../../quantity/index.js";
 
 /** The panel to scale with lines of equal sag, alone on the bench under the side pressure. */
 export function bendingDrawing(job: Job, id: string): DrawingView {
   const panel = panelNamed(job, id);
-  const style = styleOf(job.case);
-  const most = trustedDeflection(hingedProblem(panel, job), usualElementTarget);
-  const onPanel = ({ x, y }: Point2): Point2 => ({
-    x: 1e3 * (x + panel.clearLow.x),
-    y: 1e3 * (y + panel.clearLow.y),
-  });
-  const lines = contourShares.flatMap((share): DrawingMark[] =>
-    contourPieces(most.panel, share * most.value).map(([from, to]) => ({
-      mark: "line",
-      role: share > 0.9 ? "attention" : "hardware",
-      points: [onPanel(from), onPanel(to)],
-    })),
-  );
-  const plain = panelDrawing(job, id);
-  const shown = showFine(Length.si(most.value), style);
-  const words = `Lines of equal sag at ${contourShares.map((share) => Ratio.show(ratio(share), { unit: "%" })).join(", ")} of the largest, ${shown}, edges free to turn (within ${showMeshError(ratio(most.meshError))} by the mesh).`;
-  const largestHere = { mark: "text", at: onPanel(most.at), text: shown, anchor: "middle" } as const;
-  const outline = plain.marks.filter(({ mark }) => mark !== "dimension" && mark !== "text");
-  return drawing(`${id}: where it sags`, words, [...outline, ...lines, largestHere], plain.letter);
+  const { sidePressure } = job.case.demands;
+  const words = Pressure.show(sidePressure, styleOf(job.case));
+  const sagCase = sagCaseOf(panel, sidePressure, "hinged", job);
+  return figureDrawing(sagFigure(job, sagCase, hingedEdges(panel), words));
 }
 
 /** What could be done for a panel, the stiffest first, with its mass and the price of the sheet it takes. */

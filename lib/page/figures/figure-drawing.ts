@@ -49,10 +49,9 @@ const lineRoles: Readonly<Record<FigureLineKind, ShapeRole>> = {
   ground: "datum",
   strap: "strap",
   level: "hardware",
-  deepest: "attention",
   reach: "hidden",
   air: "strap",
-  held: "datum",
+  held: "support",
 };
 
 /** A drawing of the picture of a question. */
@@ -74,9 +73,13 @@ export function figureDrawing(figure: Figure): DrawingView {
     ...sizes.flatMap((size) => wantedBeside(size, letter)),
     ...arrows.flatMap((arrow, i) => wantedBeyond(arrow, drawn[i]!.free, letter)),
     ...shapes.flatMap(({ points, words }) => wantedAt(words, middleOf(boxOf(points.map(inMillimetres))))),
-    ...lines.flatMap(({ points, words }) => wantedAt(words, middleOfLine(points.map(inMillimetres)))),
+    ...lines.flatMap(({ points, words }) => wantedAlong(words, points.map(inMillimetres), letter)),
   ];
-  const labels = placedLabels(wanted, { boxes: boxesOf(fixed, letter), lines: linesOf(fixed) }, letter);
+  const cut = shapes
+    .filter(({ what }) => what === "opening")
+    .map(({ points }) => boxOf(points.map(inMillimetres)));
+  const taken = { boxes: [...cut, ...boxesOf(fixed, letter)], lines: linesOf(fixed) };
+  const labels = placedLabels(wanted, taken, letter);
   return drawing(figure.title, figure.description, [...fixed, ...labels], letter);
 }
 
@@ -239,9 +242,21 @@ function beside({ x, y }: Point2, letter: number): Point2 {
   return { x: x + 0.4 * letter, y: y + 1.2 * letter };
 }
 
-function middleOfLine(points: readonly Point2[]): Point2 {
-  const half = Math.floor((points.length - 1) / 2);
-  return between(points[half]!, points[half + 1] ?? points[half]!, 0.5);
+/** The words of a line, which may stand anywhere along it: it is tried from its middle out. */
+function wantedAlong(
+  words: string | undefined,
+  points: readonly Point2[],
+  letter: number,
+): readonly WantedLabel[] {
+  if (words === undefined) return [];
+  const places = points.slice(1).flatMap((to, i) => {
+    const from = points[i]!;
+    const count = Math.max(1, Math.round(Math.hypot(to.x - from.x, to.y - from.y) / letter));
+    return Array.from({ length: count }, (_, j) => between(from, to, j / count));
+  });
+  const half = Math.floor(places.length / 2);
+  const along = [...places.slice(half), ...places.slice(0, half)];
+  return [{ text: broken(words), at: along[0]!, along }];
 }
 
 /** Room that words already take, and marks that none may cover. */
