@@ -18,6 +18,7 @@ export * from "./joints/joint-stack.js";
 export * from "./joints/known-strength.js";
 export * from "./joints/lids.js";
 export * from "./joints/loosening.js";
+export * from "./joints/thickness-allowed.js";
 export * from "./mass/adhesive-rates.js";
 export { type Massive, massOfAll, weighedAs } from "./mass/as-weighed.js";
 export * from "./mass/balance.js";

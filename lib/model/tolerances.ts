@@ -9,6 +9,8 @@ export const tolerance: {
   readonly bar: Length;
   /** For the size and place of an opening. */
   readonly opening: Length;
+  /** For an opening that a door closes, and for the door: together no more than the gap may be off. */
+  readonly doorway: Length;
   /** For the gap round a door. */
   readonly gap: Length;
   /** For the outside of a section. */
@@ -21,6 +23,7 @@ export const tolerance: {
   sawn: Length.of(1, "mm"),
   bar: Length.of(0.5, "mm"),
   opening: Length.of(1, "mm"),
+  doorway: Length.of(0.5, "mm"),
   gap: Length.of(0.5, "mm"),
   box: Length.of(2, "mm"),
   adhesive: 0.15,

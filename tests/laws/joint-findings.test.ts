@@ -252,9 +252,10 @@ describe("the schedule of fasteners", () => {
     expect(sum(rows.map(({ count }) => count))).toBe(sum(job.parts.fastenings.map(({ count }) => count)));
   });
 
-  test("counts washers only under what has bare wood behind it", () => {
+  test("counts washers only under what has bare wood behind it and a hand to hold them", () => {
     const backed = job.parts.fastenings.filter(
-      ({ backIsBareWood, fastener }) => backIsBareWood && ["rivet", "bolt"].includes(fastener.kind),
+      ({ backIsBareWood, noHandBehind, fastener }) =>
+        backIsBareWood && !noHandBehind && ["rivet", "bolt"].includes(fastener.kind),
     );
     expect(sum(rows.map(({ washers }) => washers))).toBe(sum(backed.map(({ count }) => count)));
   });

@@ -269,7 +269,7 @@ function holesOf(papers: ReadPapers): readonly ReadHoles[] {
   });
   const byHand = papers.lines.flatMap(({ text }) => {
     const [, panel = "", count, fastener = "", holds = "", bits = ""] =
-      /^(P\d+ [^:]*): (\d+) (.*?) for (.*?), bit (.*)$/.exec(text) ?? [];
+      /^([PS]\d+ [^:]*): (\d+) (.*?) for (.*?), bit (.*)$/.exec(text) ?? [];
     return count === undefined
       ? []
       : [

@@ -97,6 +97,12 @@ function planOf(
   const opened = sheetPieces(parts)
     .flatMap(({ id, openings }) => openings.map((one) => ({ id: `${id}.${one.name}`, one })))
     .find(({ id }) => id === of)?.one;
+  const isDoor = piece?.role === "leaf";
+  const isDoorway = parts.panels.some(
+    ({ id, role }) => role === "leaf" && (id === of || id.startsWith(`${of}.`)),
+  );
+  const sawn = isDoor ? tolerance.doorway : tolerance.sawn;
+  const opening = isDoorway ? tolerance.doorway : tolerance.opening;
   const size = parts.sections.find(({ name }) => name === of)?.outside.size;
   const face = { front: [size?.x, size?.z], side: [size?.y, size?.z], top: [size?.x, size?.y] }[at ?? ""];
   const [one, other] = face ?? [piece?.width, piece?.height];
@@ -104,9 +110,9 @@ function planOf(
     planned === undefined ? undefined : { planned, allowed };
   switch (what) {
     case "width":
-      return plan(piece?.width, tolerance.sawn);
+      return plan(piece?.width, sawn);
     case "height":
-      return plan(piece?.height, tolerance.sawn);
+      return plan(piece?.height, sawn);
     case "diagonals apart":
       return one === undefined || other === undefined
         ? undefined
@@ -114,9 +120,9 @@ function planOf(
     case "bar length":
       return plan(parts.bars.find(({ id }) => id === of)?.length, tolerance.bar);
     case "opening width":
-      return plan(opened?.width, tolerance.opening);
+      return plan(opened?.width, opening);
     case "opening height":
-      return plan(opened?.height, tolerance.opening);
+      return plan(opened?.height, opening);
     case "outside width":
       return plan(size?.x, tolerance.box);
     case "outside depth":

@@ -56,6 +56,9 @@ export function cutSections(workshop: Workshop): RecipeSection[] {
         "Order of cutting",
       ),
       stockChecks(workshop),
+      sentence(
+        `Width and height of a piece within ${workshop.rule.fine(tolerance.sawn)}, of a door within ${workshop.rule.fine(tolerance.doorway)}. If it is out: trim it where it is large, cut it anew where it is small.`,
+      ),
       panelTable(workshop),
       sentence(
         "If a piece is out: plane it, or cut it anew from an offcut that is large enough. Never force it in.",

@@ -29,7 +29,8 @@ export function openingsAndHolesSection(workshop: Workshop): RecipeSection {
   const drawn = workshop.pieces.panels.filter(({ part }) => hasMarks(part, workshop));
   const cut = workshop.pieces.panels.filter(({ part }) => hasWork(part, workshop));
   const plain = workshop.pieces.panels.filter((piece) => !cut.includes(piece));
-  const byHand = cut.filter((piece) => !drawn.includes(piece));
+  const boards = workshop.pieces.strips.filter(({ name }) => isDrilled(name, workshop));
+  const inPlace = [...cut.filter((piece) => !drawn.includes(piece)), ...boards];
   return flowingSection(
     "Openings and holes",
     ...when(cut.length > 0, () =>
@@ -40,7 +41,7 @@ export function openingsAndHolesSection(workshop: Workshop): RecipeSection {
     ),
     ...when(cut.length > 0, () => outOfPlace),
     ...drawn.map((piece) => panelGroup(piece, workshop)),
-    ...when(byHand.length > 0, () => byHandList(byHand, workshop)),
+    ...when(inPlace.length > 0, () => byHandList(inPlace, workshop)),
     ...plainPieces(plain),
   );
 }
@@ -120,7 +121,7 @@ function hasMarks({ id, openings }: PanelPart, { parts }: Workshop): boolean {
 }
 
 /** Holes whose place is another part's: a list without a drawing. */
-function byHandList(pieces: readonly CodedPiece<PanelPart>[], workshop: Workshop): RecipeBlock {
+function byHandList(pieces: readonly CodedPiece<{ readonly id: string }>[], workshop: Workshop): RecipeBlock {
   return checklist(
     "Drilled in place, evenly spread, when the part is fitted",
     pieces.flatMap(({ code, part }) =>
@@ -134,8 +135,12 @@ function byHandList(pieces: readonly CodedPiece<PanelPart>[], workshop: Workshop
   );
 }
 
-function hasWork({ id, openings }: PanelPart, { parts }: Workshop): boolean {
-  return openings.length > 0 || parts.fastenings.some(({ panel }) => panel === id);
+function hasWork({ id, openings }: PanelPart, workshop: Workshop): boolean {
+  return openings.length > 0 || isDrilled(id, workshop);
+}
+
+function isDrilled(id: string, { parts }: Workshop): boolean {
+  return parts.fastenings.some(({ panel }) => panel === id);
 }
 
 /** So many codes stand in one sentence. */
@@ -156,10 +161,14 @@ function panelGroup({ code, part: panel }: CodedPiece<PanelPart>, workshop: Work
   return page(
     `${code} ${panel.id}${panel.facing ? ", laminate outside" : ""}, ${rule.size(panel.width, panel.height)}`,
     panelHolesDrawing(panel, groups, rule, parts),
-    ...when(panel.openings.length > 0, () => openingsTable(panel, rule)),
+    ...when(panel.openings.length > 0, () => openingsTable(panel, leafIds(parts), rule)),
     ...holesTables(groups, workshop),
     ...when(panel.openings.length > 0, () => sentence(`☐ ${checkOf(panel, rule).join(" ")}`)),
   );
+}
+
+function leafIds({ panels }: Workshop["parts"]): readonly string[] {
+  return panels.filter(({ role }) => role === "leaf").map(({ id }) => id);
 }
 
 /** Distances that a tape checks: each opening to the right and to the top, and neighbours to each other. */

@@ -7,8 +7,18 @@ import { circleOf, cornersOf, type Point2, roundedBoxOf, type Shape } from "../.
 import { blanks, type RecipeBlock } from "../recipe.js";
 import type { Rule } from "../rule.js";
 
-/** Shape, size and place of each opening. */
-export function openingsTable({ id, openings }: Pick<PanelPart, "id" | "openings">, rule: Rule): RecipeBlock {
+/**
+ * Shape, size and place of each opening.
+ *
+ * @param leaves ids of the doors of the case
+ */
+export function openingsTable(
+  { id, openings }: Pick<PanelPart, "id" | "openings">,
+  leaves: readonly string[],
+  rule: Rule,
+): RecipeBlock {
+  const isDoorway = (name: string): boolean =>
+    leaves.some((leaf) => leaf === `${id}.${name}` || leaf.startsWith(`${id}.${name}.`));
   return blanks(
     openings,
     [
@@ -24,7 +34,11 @@ export function openingsTable({ id, openings }: Pick<PanelPart, "id" | "openings
         cell: ({ low, height, outline }) => edgeMarks(low.y, height, outline, rule),
         align: "left",
       },
-      { heading: "Within", cell: ({ why }) => toleranceWords(why, rule), align: "left" },
+      {
+        heading: "Within",
+        cell: ({ why, name }) => toleranceWords(why, isDoorway(name), rule),
+        align: "left",
+      },
     ],
     ["Width", "Height"],
     ({ name }) =>
@@ -32,9 +46,9 @@ export function openingsTable({ id, openings }: Pick<PanelPart, "id" | "openings
   );
 }
 
-/** A cut-out for hardware may be larger, never smaller; any other may be off either way. */
-function toleranceWords(why: PlacedOpening["why"], rule: Rule): string {
-  const off = rule.fine(tolerance.opening);
+/** A cut-out for hardware may be larger, never smaller; any other may be off either way, a doorway by less. */
+function toleranceWords(why: PlacedOpening["why"], isDoorway: boolean, rule: Rule): string {
+  const off = rule.fine(isDoorway ? tolerance.doorway : tolerance.opening);
   return why === "case" ? `±${off}` : `+${off}, -0`;
 }
 

@@ -1,7 +1,7 @@
 /** What to measure at each step of the work, what it should be and how far off it may be, with a blank for what it is. */
 
 import type { HungLeaf } from "../../design/index.js";
-import { diagonalDifference, thicknessTolerance, tolerance } from "../../model/index.js";
+import { diagonalDifference, thicknessAllowed, tolerance } from "../../model/index.js";
 import { hardwareAt } from "../../plan/index.js";
 import { Length } from "../../quantity/index.js";
 import { type AsBuiltKey, blanks, type GroupBlock, group, sentence, when } from "../recipe.js";
@@ -11,7 +11,7 @@ import type { Workshop } from "../workshop.js";
 import { gapsBeside } from "./doors.js";
 
 /** Thickness of what is bought. */
-export function stockChecks({ purchases, rule }: Workshop): GroupBlock {
+export function stockChecks({ parts, purchases, rule }: Workshop): GroupBlock {
   return group(
     purchases.facings.length > 0 ? "Sheets and laminate, when they arrive" : "Sheets, when they arrive",
     sentence(
@@ -19,9 +19,10 @@ export function stockChecks({ purchases, rule }: Workshop): GroupBlock {
     ),
     blanks(
       [
-        ...purchases.sheets.map(({ stock: { name, thickness } }) => {
-          const { over, under } = thicknessTolerance(thickness);
-          return { name, thickness, allowed: `+${rule.fine(over)}, -${rule.fine(under)}` };
+        ...purchases.sheets.map(({ stock }) => {
+          const { over, under } = thicknessAllowed(stock, parts);
+          const allowed = `+${rule.fine(over)}, -${rule.fine(under)}`;
+          return { name: stock.name, thickness: stock.thickness, allowed };
         }),
         ...purchases.facings.map(({ stock: { name, thickness } }) => ({
           name,

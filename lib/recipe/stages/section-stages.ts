@@ -75,12 +75,12 @@ function stiffenerSteps({ name }: SectionPart, { parts, pieces }: Workshop): Sho
     const codes = piece ? codeOf(pieces.panels, piece.id) : listed(strips.map(({ code }) => code));
     const row = parts.fastenings.find(({ why, holds }) => why === "stiffener" && holds === id);
     const ways = [
-      ...(adhesive ? [`glue with ${adhesive.name}`] : []),
-      ...(row ? [`${counted(row.count, "fastener")} (${row.fastener.name}) through it`] : []),
+      ...(adhesive ? [adhesive.name] : []),
+      ...(row ? [`${counted(row.count, "fastener")} (${row.fastener.name}) through ${panel}`] : []),
     ];
     const isShelf = parts.shelves.some((shelf) => shelf.panel.id === panel);
     const where = isShelf ? { inside: "underside", outside: "top" }[side] : side;
-    return step`Put the ${kind} ${codes} on the ${where} of ${panel} while it lies flat, where the marks are: ${listed(ways)}.`;
+    return step`Put the ${kind} ${codes} on the ${where} of ${panel} while it lies flat, where the marks are. Fix it with ${listed(ways)}.`;
   });
 }
 
