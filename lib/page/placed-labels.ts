@@ -26,6 +26,8 @@ export interface Taken {
   readonly boxes: readonly Box2[];
   /** Lines from one point to another. */
   readonly lines?: readonly (readonly [Point2, Point2])[];
+  /** How wide all of it may be with its labels, mm, where there is room in that. */
+  readonly width?: number;
 }
 
 /** The room that a text of a drawing takes, mm. */
@@ -86,6 +88,11 @@ export function placedLabels(
   const boxes = [...taken.boxes];
   const lines = [...(taken.lines ?? [])];
   const leads: (readonly [Point2, Point2])[] = [];
+  const ends = [
+    ...boxes.flatMap(({ left, width }) => [left, left + width]),
+    ...lines.flat().map(({ x }) => x),
+  ];
+  let [low, high] = [Math.min(...ends), Math.max(...ends)];
   return wanted.flatMap((label): DrawingMark[] => {
     const { text } = label;
     const isFree = (place: Point2): boolean => {
@@ -103,10 +110,17 @@ export function placedLabels(
           leads.every((other) => !linesCross(back, other)))
       );
     };
-    const { place, names } = placeFor(label, isFree, isLedTo, letter);
+    const isNarrow = (place: Point2): boolean => {
+      const { left, width } = labelBox(linesOf(text, place, letter), letter);
+      return Math.max(high, left + width) - Math.min(low, left) <= (taken.width ?? Number.POSITIVE_INFINITY);
+    };
+    const isGood = (place: Point2): boolean => isNarrow(place) && isFree(place);
+    const { place, names } = placeFor(label, isGood, isLedTo, letter) ??
+      placeFor(label, isFree, isLedTo, letter) ?? { place: label.at, names: label.names ?? label.at };
     const words = linesOf(text, place, letter);
     const box = labelBox(words, letter);
     boxes.push(box);
+    [low, high] = [Math.min(low, box.left), Math.max(high, box.left + box.width)];
     if (!label.along && !isFar(box, names, letter)) return [...words];
     const back = [names, edgeTowards(box, names)] as const;
     lines.push(back);
@@ -136,13 +150,13 @@ function lengthOf({ place, names }: LabelPlace): number {
   return Math.hypot(place.x - names.x, place.y - names.y);
 }
 
-/** The nearest free place; one to which a line can lead, where there is one. */
+/** The nearest free place; one to which a line can lead, where there is one; undefined without a free one. */
 function placeFor(
   { at, names = at, along = [] }: WantedLabel,
   isFree: (place: Point2) => boolean,
   isLedTo: (place: Point2, names: Point2) => boolean,
   letter: number,
-): LabelPlace {
+): LabelPlace | undefined {
   for (const one of along) {
     const place = placesRound(one, letter, ringsAlong).find(isFree);
     if (place) return { place, names: one };
@@ -155,8 +169,8 @@ function placeFor(
   const [first, ...others] = led;
   if (first) return others.reduce((best, one) => (lengthOf(one) < lengthOf(best) ? one : best), first);
   const places = placesRound(at, letter, rings);
-  const place = places.find((one) => isFree(one) && isLedTo(one, names)) ?? places.find(isFree) ?? at;
-  return { place, names };
+  const place = places.find((one) => isFree(one) && isLedTo(one, names)) ?? places.find(isFree);
+  return place && { place, names };
 }
 
 /** Whether a label stands so far from what it names that a line must lead there. */

@@ -7,6 +7,19 @@ const { ink, soft, line, paper, ground, accent } = themed;
 /** Charts and drawings stay ink on white paper in the dark too. */
 const sheet = `background: ${colours.paper}; color: ${colours.ink};`;
 
+/** A shade at an edge beyond which there is more to scroll to; paper that moves along covers it where there is not. */
+const scrollCue: string = [
+  `background-image: linear-gradient(to right, ${colours.paper} 40%, transparent)`,
+  `linear-gradient(to left, ${colours.paper} 40%, transparent)`,
+  "linear-gradient(to right, rgb(0 0 0 / .35), transparent)",
+  "linear-gradient(to left, rgb(0 0 0 / .35), transparent);",
+]
+  .join(", ")
+  .concat(
+    " background-position: left, right, left, right; background-repeat: no-repeat;",
+    " background-size: 3rem 100%, 3rem 100%, .8rem 100%, .8rem 100%; background-attachment: local, local, scroll, scroll;",
+  );
+
 const verdicts: string = Object.entries(themedVerdicts)
   .map(
     ([verdict, { ink: letters, ground: under }]) => `
@@ -94,9 +107,9 @@ export const viewStyles: string = `
 .cw .cw-figure { margin: 1.4rem 0; padding: 0; }
 .cw figcaption { margin: 0 0 .6rem; font-style: normal; text-align: left; color: ${soft}; font-size: .9688rem; max-width: 42rem; }
 .cw .cw-figure-title { display: block; color: ${ink}; font-size: 1.125rem; font-weight: 650; }
-.cw .cw-chart { width: 100%; max-width: 46rem; ${sheet} overflow-x: auto; overflow-y: hidden; }
+.cw .cw-chart { width: 100%; max-width: 46rem; ${sheet} ${scrollCue} overflow-x: auto; overflow-y: hidden; }
 .cw .cw-chart img { display: block; max-width: 100%; height: auto; }
-.cw .cw-drawing { max-width: 46rem; ${sheet} overflow-x: auto; overflow-y: hidden; }
+.cw .cw-drawing { max-width: 46rem; ${sheet} ${scrollCue} overflow-x: auto; overflow-y: hidden; }
 .cw .cw-drawing svg { display: block; width: 100%; height: auto; }
 .cw .cw-solids { display: block; width: 100%; max-width: 30rem; height: auto; ${sheet} }
 .cw .vega-embed, .cw .vega-embed .chart-wrapper { display: block; width: 100%; padding: 0; }

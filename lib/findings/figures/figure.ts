@@ -8,6 +8,7 @@ import type { Point2 } from "../../shape/index.js";
 export type FigureStuff =
   | "sheet"
   | "opening"
+  | "inside"
   | "laminate"
   | "metal"
   | "wheel"
@@ -25,6 +26,8 @@ export interface FigureShape {
   readonly points: readonly Point2[];
   /** Written in it or beside it. */
   readonly words?: string;
+  /** A place on its rim, m, beyond which the words stand; its middle where left out. */
+  readonly wordsAt?: Point2;
 }
 
 /** What a line of a picture stands for. */

@@ -29,6 +29,7 @@ import {
 import { Length, Mass, Power, type Ratio, Temperature, Time } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { heatFigure } from "../figures/heat-figures.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
 import { each, eachContentPart, known, measured, says, where } from "../subjects.js";
 
@@ -119,6 +120,7 @@ export const shade: Question = question({
       const because = soon ? [...heat.because, soon] : heat.because;
       return warmed(limit, { heat, because, facts, remedy: "Larger vents, a fan, or a lower duty." });
     }),
+  figure: (input, section) => heatFigure(input, section),
 });
 
 /** When a case that gets too warm in the end passes the limit. */
@@ -151,6 +153,11 @@ export const sun: Question = question({
   },
   answer: (input, { limit, shining }, section) =>
     unlessTooWarm(input, limit, () => lit(input, section, limit, shining)),
+  figure: (input, section) => {
+    const strength = input.case.services.sun?.strength;
+    const words = strength ? `sun, ${Irradiance.show(strength, styleOf(input.case))}` : undefined;
+    return heatFigure(input, section, words);
+  },
 });
 
 function lit(input: ReviewInput, section: string, limit: HeatLimit, shining: Sun): Answer {
@@ -179,6 +186,7 @@ export const air: Question = question({
   cautions: [heatCaution],
   needs: { limit: known((input, { section }: Cooling) => heatLimit(input, section)) },
   answer: (input, { limit }, cooling) => unlessTooWarm(input, limit, () => aired(input, cooling, limit)),
+  figure: (input, { section }) => heatFigure(input, section),
 });
 
 /** At the rise that is allowed the walls let some heat out; the air must carry the rest. */

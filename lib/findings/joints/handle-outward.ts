@@ -13,6 +13,7 @@ import { Angle, Force, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { handleCaution } from "../cautions.js";
+import { heldStack } from "../figures/stack-figures.js";
 import { type Question, question } from "../question.js";
 import { countOf, each, groupsHolding, known } from "../subjects.js";
 import { armSlant } from "./handles.js";
@@ -72,4 +73,5 @@ export const outwardHandles: Question = question({
       sources: [cite("statics", "components of a force")],
     };
   },
+  figure: (input, section) => heldStack(input, fasteningsOfHandle(input, section), "pull"),
 });

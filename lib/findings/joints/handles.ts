@@ -21,6 +21,9 @@ import type { MissingMeasurement } from "../../refusal.js";
 import { type Citation, cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { handleCaution, joinedCaution } from "../cautions.js";
+import type { Figure } from "../figures/figure.js";
+import { heldStack } from "../figures/stack-figures.js";
+import type { Amount } from "../finding.js";
 import { type Answer, type Need, type Question, question } from "../question.js";
 import { each, mostOf, theOne, where } from "../subjects.js";
 
@@ -121,7 +124,14 @@ export const handles: Question = question({
     const { force, because } = jerkOnOne(input, section);
     return handled(input, section, given, { force, because });
   },
+  figure: (input, section, { demand }) => handleStack(input, section, demand),
 });
+
+/** The picture of a fastener of a section's handles. */
+function handleStack(input: ReviewInput, section: string, demand: Amount | undefined): Figure {
+  const held = liftHandles(input, section).flatMap((handle) => fasteningsOf(handle, input));
+  return heldStack(input, held, "shear", demand);
+}
 
 /** What a jerk puts on one handle of the heavier end. */
 function jerkOnOne(input: ReviewInput, section: string): Pick<Loaded, "force" | "because"> {
@@ -163,6 +173,7 @@ export const sidewaysHandles: Question = question({
       sources: [cite("statics", "components of a force"), cite("machine-design", "8-12")],
     };
   },
+  figure: (input, section, { demand }) => handleStack(input, section, demand),
 });
 
 /** Whether one handle alone holds its whole section for a moment, when the other hand slips. */
@@ -182,6 +193,7 @@ export const loneHandles: Question = question({
     const line = handleForce.worked({ mass: balance.value.mass, handles: 1, dynamicFactor: ratio(1) });
     return handled(input, section, given, { force: line.value, because: [balance, line] });
   },
+  figure: (input, section, { demand }) => handleStack(input, section, demand),
 });
 
 /** How much of a handle a section uses at one jerk. */
@@ -280,4 +292,6 @@ export const latches: Question = question({
       },
     );
   },
+  figure: (input, name, { demand }) =>
+    heldStack(input, fasteningsOf(latchOf(input, name), input), "shear", demand),
 });

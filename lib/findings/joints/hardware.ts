@@ -17,6 +17,7 @@ import { Force, Length, Mass, Moment, newton, Ratio, ratio, standardGravity } fr
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { casterCaution, doorCaution, dropCaution } from "../cautions.js";
+import { heldStack } from "../figures/stack-figures.js";
 import { type Answer, type Question, question } from "../question.js";
 import { countOf, mostOf } from "../subjects.js";
 import { eachHeld, type Held, heldOf, strengthIn } from "./held-hardware.js";
@@ -45,6 +46,7 @@ export const corners: Question = question({
       limit: cite("common-practice", "all weight on one corner for a moment"),
     };
   },
+  figure: (input, { groups }, { demand }) => heldStack(input, groups, "shear", demand),
 });
 
 function percentOf(demand: Force, capacity: Force): string {
@@ -94,6 +96,7 @@ export const kerbs: Question = question({
       sources: [cite("statics", "prying")],
     };
   },
+  figure: (input, { groups }, { demand }) => heldStack(input, groups, "pull", demand),
 });
 
 /** A hinge with its fasteners, and the door that hangs on it. */
@@ -129,6 +132,7 @@ export const hinges: Question = question({
       limit: cite("statics", "couple of two hinges"),
     };
   },
+  figure: (input, { groups }) => heldStack(input, groups, "shear"),
 });
 
 function hingesOf({ parts }: ReviewInput, { id }: PanelPart): readonly HardwarePart[] {

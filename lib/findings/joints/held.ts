@@ -24,6 +24,7 @@ import type { MissingMeasurement } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, counted, showFine, styleOf } from "../amount.js";
 import { shelfCaution } from "../cautions.js";
+import { heldStack } from "../figures/stack-figures.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
 import { countOf, each, eachShelf, groupsHolding, known, mostOf, strengthOf } from "../subjects.js";
 
@@ -83,6 +84,13 @@ export const shelfJoints: Question = question({
     const ledges = part.ledges.map(({ id }) => id).join(" and ");
     return ledges ? { ...answer, facts: `It rests on ${ledges}. ${answer.facts}` } : answer;
   },
+  figure: (input, part, { demand }) =>
+    heldStack(
+      input,
+      bearersOf(part).flatMap((name) => groupsHolding(input, name)),
+      "shear",
+      demand,
+    ),
 });
 
 const overhead =
@@ -130,6 +138,8 @@ export const hung: Question = question({
       ? { ...answer, verdict: "fails", facts: `${missing} ${answer.facts}` }
       : answer;
   },
+  figure: (input, { content: { name } }, { demand }) =>
+    heldStack(input, groupsHolding(input, name), "pull", demand),
 });
 
 function describeIt(name: string): MissingMeasurement {
@@ -228,6 +238,7 @@ export const inserts: Question = question({
     shear: known((input, { group }: Inserted) => fastenerStrength(group, "shear", input)),
   },
   answer: (input, given, thing) => inserted(input, given, thing),
+  figure: (input, { group }) => heldStack(input, [group], "pull"),
 });
 
 /** Share of a foot between the outer rows of its screws; common practice. */

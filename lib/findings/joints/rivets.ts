@@ -5,6 +5,7 @@ import { type GripCase, gripCases, type ReviewInput } from "../../model/index.js
 import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { counted, fineAmount, showFine, styleOf } from "../amount.js";
+import { stackFigure } from "../figures/stack-figures.js";
 import { type Question, question } from "../question.js";
 import { countOf, each, mostOf, where, whole } from "../subjects.js";
 
@@ -53,6 +54,7 @@ export const rivetGrips: Question = question({
       limit: cite("common-practice", "grip ranges as the maker states them"),
     };
   },
+  figure: (input, { groups: [group] }) => stackFigure(input, group),
 });
 
 /** A group of fasteners whose nearest edge is known. */
@@ -94,6 +96,11 @@ export const edgeDistances: Question = question({
       limit: cite("common-practice", "edge distance and pitch of rivets"),
     };
   },
+  figure: (input) =>
+    stackFigure(
+      input,
+      mostOf(placedHoles(input), (one) => -diametersToEdge(one), "there is no hole with a place"),
+    ),
 });
 
 /** A sheet whose edge is thinner than so many diameters splits, pilot holes or not; common practice. */

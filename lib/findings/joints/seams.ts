@@ -17,6 +17,7 @@ import {
 import { Force, Length, LineLoad, Mass, Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf, withinMesh } from "../amount.js";
+import { heldStack } from "../figures/stack-figures.js";
 import { type Answer, type Question, question } from "../question.js";
 import { type BoxedInput, each, known, mostOf, sectionNames, theOne } from "../subjects.js";
 
@@ -81,6 +82,7 @@ export const seams: Question<BoxedInput> = question({
   ],
   needs: { strength: known((input, { seam }: RivetedWall) => fastenerStrength(seam, "shear", input)) },
   answer: (input: BoxedInput, given, wall) => racked(input, wall, given.strength),
+  figure: (input, { seam }, { demand }) => heldStack(input, [seam], "shear", demand),
 });
 
 /** A glued edge of a wall, the weakest over its length. */

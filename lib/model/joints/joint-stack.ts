@@ -67,7 +67,7 @@ export interface GripCase {
   /** Thickness of the stack with its washer, worked out. */
   readonly grip: WorkedLine & { readonly value: Length };
   /** The groups that close such a stack. */
-  readonly groups: readonly Fastening[];
+  readonly groups: readonly [Fastening, ...Fastening[]];
   /** Whether the fastener closes it. */
   readonly fits: boolean;
   /** A fastener of the tables that would fit, where this one does not. */

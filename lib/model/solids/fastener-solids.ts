@@ -59,7 +59,7 @@ export function fastenerSolids(parts: Parts, others: readonly CaseSolid[]): read
     if (!row) return [];
     const joins = joinedBy(group, parts, known);
     const section = sections.get(group.panel) ?? "";
-    const pieces = piecesOf(group, row);
+    const pieces = fastenerPieces(group, row.fromInside);
     const shared = { section, kind: "fastener", group: group.id, joins } as const;
     const byHand = row.byHand ? ({ placedByHand: true } as const) : {};
     return row.at.flatMap((at, i): readonly CaseSolid[] => {
@@ -101,7 +101,7 @@ function joinedBy({ panel, holds }: Fastening, parts: Parts, known: ReadonlySet<
 }
 
 /** One piece of a fastener, from under its head. */
-interface Piece {
+export interface SetPiece {
   /** What it is. */
   readonly piece: FastenerPiece;
   /** m */
@@ -110,12 +110,17 @@ interface Piece {
   readonly way: readonly [number, number];
 }
 
-function piecesOf(group: Fastening, { fromInside }: Row): readonly Piece[] {
+/**
+ * The pieces of a fastener of a group.
+ *
+ * @param fromInside whether its head is on the inside, where no washer goes behind
+ */
+export function fastenerPieces(group: Fastening, fromInside = false): readonly SetPiece[] {
   const { fastener } = group;
   const { kind, diameter: d, headDiameter, length, washerDiameter, washerThickness } = fastener;
-  const round = (piece: FastenerPiece, diameter: number, from: number, to: number): Piece[] =>
+  const round = (piece: FastenerPiece, diameter: number, from: number, to: number): SetPiece[] =>
     to - from > 1e-6 ? [{ piece, diameter, way: [from, to] }] : [];
-  const head = (share: number): Piece[] => round("head", headDiameter, -share * d, 0);
+  const head = (share: number): SetPiece[] => round("head", headDiameter, -share * d, 0);
   if (kind === "screw" || kind === "insert") {
     const point = overDiameter.tip * d;
     const metal = group.stack.find(({ what }) => what === "metal")?.thickness ?? 0;

@@ -20,8 +20,11 @@ import {
 import { dimensionLine } from "../drawing-frame.js";
 import { placedLabels, textBox, type WantedLabel } from "../placed-labels.js";
 
-/** Letters across what is drawn and up it, before words: with them it still fits a phone. */
-const [lettersAcross, lettersUp] = [17, 22];
+/** Letters across all of it and up what is drawn: so many are legible on a phone. */
+const [lettersAcross, lettersUp] = [28.5, 22];
+
+/** Letters across what is drawn without words: no fewer, and no more. */
+const [leastAcross, mostAcross] = [9, 17];
 
 /** Of the longest arrow, in letters. */
 const longestArrow = 4;
@@ -32,9 +35,13 @@ const leastShare = 0.45;
 /** Letters in a line of words before it is broken. */
 const lineLength = 17;
 
+/** Of words beside a shape, which take from its width. */
+const shortLine = 13;
+
 const roles: Readonly<Record<FigureStuff, ShapeRole>> = {
   sheet: "panel",
   opening: "opening",
+  inside: "opening",
   laminate: "laminate",
   metal: "metal",
   wheel: "metal",
@@ -72,13 +79,17 @@ export function figureDrawing(figure: Figure): DrawingView {
     ),
     ...sizes.flatMap((size) => wantedBeside(size, letter)),
     ...arrows.flatMap((arrow, i) => wantedBeyond(arrow, drawn[i]!.free, letter)),
-    ...shapes.flatMap(({ points, words }) => wantedAt(words, middleOf(boxOf(points.map(inMillimetres))))),
+    ...shapes.flatMap((shape) => wantedOf(shape, letter)),
     ...lines.flatMap(({ points, words }) => wantedAlong(words, points.map(inMillimetres), letter)),
   ];
   const cut = shapes
     .filter(({ what }) => what === "opening")
     .map(({ points }) => boxOf(points.map(inMillimetres)));
-  const taken = { boxes: [...cut, ...boxesOf(fixed, letter)], lines: linesOf(fixed) };
+  const taken = {
+    boxes: [...cut, ...boxesOf(fixed, letter)],
+    lines: linesOf(fixed),
+    width: lettersAcross * letter,
+  };
   const labels = placedLabels(wanted, taken, letter);
   return drawing(figure.title, figure.description, [...fixed, ...labels], letter);
 }
@@ -88,14 +99,44 @@ function inMillimetres({ x, y }: Point2): Point2 {
 }
 
 /** As large as leaves room for so many of them along and up what is drawn. */
-function letterOf({ shapes, lines = [], places = [], arrows = [] }: Figure): number {
+function letterOf(figure: Figure): number {
+  const { shapes, lines = [], places = [], arrows = [] } = figure;
   const points = [
     ...shapes.flatMap((shape) => shape.points),
     ...lines.flatMap((line) => line.points),
     ...[...places, ...arrows].map(({ at }) => at),
   ];
   const { width, height } = boxOf(points.map(inMillimetres));
-  return Math.max(width / lettersAcross, height / lettersUp);
+  const beside = lettersBeside(figure, -1) + lettersBeside(figure, 1);
+  const across = Math.min(mostAcross, Math.max(leastAcross, lettersAcross - beside));
+  return Math.max(width / across, height / lettersUp);
+}
+
+/** Letters that words at the left (-1) or at the right take beside what is drawn. */
+function lettersBeside({ shapes, arrows = [], sizes = [] }: Figure, side: -1 | 1): number {
+  const long = (words: string, most: number): number =>
+    0.6 *
+      Math.max(
+        ...broken(words, most)
+          .split("\n")
+          .map(({ length }) => length),
+      ) +
+    0.8;
+  const ofShapes = shapes.flatMap(({ points, words, wordsAt }) => {
+    if (words === undefined || !wordsAt) return [];
+    const middle = middleOf(boxOf(points)).x;
+    return Math.sign(wordsAt.x - middle) === side ? [long(words, shortLine)] : [];
+  });
+  const ofArrows = arrows.flatMap(({ way, acts, words, share = 1 }) => {
+    const out = (acts === "pulling" ? 1 : -1) * Math.cos(way) * side;
+    return words !== undefined && out > 0.9 ? [longestArrow * share + long(words, lineLength)] : [];
+  });
+  const ofSizes = sizes.flatMap(({ from, to, off }) => {
+    const isUpright = Math.abs(to.x - from.x) < Math.abs(to.y - from.y);
+    const left = off * Math.sign(to.y - from.y);
+    return isUpright && left * side < 0 ? [Math.abs(off) + 1] : [];
+  });
+  return Math.max(0, ...ofShapes, ...ofArrows, ...ofSizes);
 }
 
 function boxOf(points: readonly Point2[]): Box2 {
@@ -154,11 +195,29 @@ function wantedBeyond(
   free: Point2,
   letter: number,
 ): readonly WantedLabel[] {
-  if (words === undefined) return [];
-  const text = broken(words);
-  const lines = text.split("\n");
   const sign = acts === "pulling" ? 1 : -1;
-  const [across, up] = [sign * Math.cos(way), sign * Math.sin(way)];
+  return wantedOn(words, free, { x: sign * Math.cos(way), y: sign * Math.sin(way) }, letter);
+}
+
+/** The words of a shape: in its middle, or beyond a place on its rim, to the left or to the right. */
+function wantedOf({ points, words, wordsAt }: FigureShape, letter: number): readonly WantedLabel[] {
+  const middle = middleOf(boxOf(points.map(inMillimetres)));
+  if (!wordsAt) return wantedAt(words, middle);
+  const from = inMillimetres(wordsAt);
+  return wantedOn(words, from, { x: Math.sign(from.x - middle.x), y: 0 }, letter, shortLine);
+}
+
+/** Words beside a place, on one side of it. */
+function wantedOn(
+  words: string | undefined,
+  free: Point2,
+  { x: across, y: up }: Point2,
+  letter: number,
+  most = lineLength,
+): readonly WantedLabel[] {
+  if (words === undefined) return [];
+  const text = broken(words, most);
+  const lines = text.split("\n");
   const half = 0.3 * Math.max(...lines.map(({ length }) => length)) + 0.6;
   const at = {
     x: free.x + across * half * letter,
@@ -228,14 +287,16 @@ function wantedAt(words: string | undefined, at: Point2, names = at): readonly W
 }
 
 /** Words on lines short enough for a phone. */
-function broken(words: string): string {
+function broken(words: string, most = lineLength): string {
   const lines: string[] = [];
-  for (const word of words.split(" ")) {
+  // A number and its unit stay together.
+  const tied = words.replace(/(\d) (?=[A-Za-z°%²/·]+(?:[ ,]|$))/g, "$1\u00a0");
+  for (const word of tied.split(" ")) {
     const last = lines.at(-1);
-    if (last === undefined || last.length + 1 + word.length > lineLength) lines.push(word);
+    if (last === undefined || last.length + 1 + word.length > most) lines.push(word);
     else lines[lines.length - 1] = `${last} ${word}`;
   }
-  return lines.join("\n");
+  return lines.join("\n").replaceAll("\u00a0", " ");
 }
 
 function beside({ x, y }: Point2, letter: number): Point2 {
