@@ -154,7 +154,7 @@ describe("leaves that share an opening", () => {
         ?.ratio ?? Number.NaN;
     const there = lost(trunk(pair, "across", mirrored), "right door");
     expect(there).toBeGreaterThan(0);
-    // The mesh is not mirrored with the case: as near as its own error.
+    // A panel that is its own mirror image has one mesh, which need not be: as near as its own error.
     expect(lost(trunk(), "left door") / there).toBeCloseTo(1, 1);
   }, 240_000);
 });

@@ -239,10 +239,12 @@ export function seamLoad(flows: readonly SeamFlow[], pitch: number): SeamLoad {
   const whole = flows.reduce((sum, { length }) => sum + length, 0);
   const total = flows.reduce((sum, { carried, length }) => sum + carried * length, 0);
   let most = { peak: 0, at: entry(flows, 0).at };
-  flows.forEach((_, first) => {
-    const { mean, middle } = overPitch(flows, first, Math.min(pitch, whole));
-    if (mean > most.peak) most = { peak: mean, at: middle.at };
-  });
+  // From each place on, seen from either end: a seam in a mirror carries the same.
+  for (const way of [flows, flows.toReversed()])
+    way.forEach((_, first) => {
+      const { mean, middle } = overPitch(way, first, Math.min(pitch, whole));
+      if (mean > most.peak) most = { peak: mean, at: middle.at };
+    });
   return { mean: total / whole, ...most };
 }
 

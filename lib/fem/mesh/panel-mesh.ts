@@ -3,6 +3,7 @@
 import { Refusal } from "../../refusal.js";
 import { circleOf, type Point2, rectangle, roundedBoxOf } from "../../shape/index.js";
 import { cornersOnLines, gridCorners } from "./grid-corners.js";
+import { type MeshView, meshedAlike } from "./mirrored-mesh.js";
 import { type Arc, arcsOf, type Cutout, isMaterial, type Outline, sharpBoxesOf } from "./outline.js";
 import { outlineFaults } from "./outline-faults.js";
 import { type QuadMesh, quadMesh, shapeOf, worstAllowed } from "./quad-mesh.js";
@@ -32,15 +33,24 @@ export function panelMesh(drawn: Outline, guides: MeshGuides, elementTarget: Ele
   const outline = seated(drawn);
   const area = materialArea(outline);
   if (!(area > 0)) throw new Refusal("panel mesh: the openings leave nothing of the panel");
-  const straight = sharpBoxesOf(outline) !== undefined;
-  const cornersOf = straight ? gridCorners : splitCorners;
+  const mesh = meshedAlike(outline, guides, (view) => panelMeshOf(view, area, elementTarget));
+  if (mesh) return mesh;
+  throw new Refusal("panel mesh: an element is folded; part the outlines that come close, or let them meet");
+}
+
+function panelMeshOf(
+  { outline, guides }: MeshView,
+  area: number,
+  elementTarget: ElementTarget,
+): QuadMesh | undefined {
+  const cornersOf = sharpBoxesOf(outline) !== undefined ? gridCorners : splitCorners;
   for (const share of targetTries) {
     const size = gradedSize(outline, guides.corners, Math.sqrt(area / (share * elementTarget)));
     const corners = withCornerRings(cornersOf(outline, guides, size), guides.corners);
     const mesh = rimmed(corners, guides.rim, outline.cutouts.flatMap(arcsOf));
     if (mesh) return mesh;
   }
-  throw new Refusal("panel mesh: an element is folded; part the outlines that come close, or let them meet");
+  return undefined;
 }
 
 /**
@@ -102,17 +112,46 @@ export function faceMesh(
   const faults = outlineFaults(drawn);
   if (faults.length > 0) throw new Refusal(`${name}: ${faults.join("; ")}`);
   const outline = seated(drawn);
-  const straight = sharpBoxesOf(outline) !== undefined;
-  const plain = straight
-    ? cornersOnLines(outline, ...lines)
-    : splitCorners(
-        outline,
-        { boxes, corners, rim: 0, shared: true, places: rimPlaces(outline, lines) },
-        size,
-      );
-  const mesh = rimmed(withCornerRings(plain, corners), rim, outline.cutouts.flatMap(arcsOf));
-  if (mesh) return mesh;
+  const guides = { boxes, corners, rim, shared: true, places: rimPlaces(outline, lines) };
+  const mesh = meshedAlike(outline, guides, (view) => faceMeshOf(view, lines, size));
+  if (mesh) return ontoLines(mesh, outline, lines);
   throw new Refusal(`${name}: an element is folded; part the outlines that come close, or let them meet`);
+}
+
+function faceMeshOf(
+  { outline, guides, mirrors }: MeshView,
+  [columns, rows]: readonly [columns: readonly number[], rows: readonly number[]],
+  size: SizeAt,
+): QuadMesh | undefined {
+  const { length } = outline;
+  const straight = sharpBoxesOf(outline) !== undefined;
+  const sizeAt: SizeAt = mirrors ? ({ x, y }) => size({ x: length - x, y }) : size;
+  const along = mirrors ? columns.map((at) => length - at).reverse() : columns;
+  const plain = straight
+    ? cornersOnLines(outline, along, rows)
+    : splitCorners(outline, { ...guides, rim: 0 }, sizeAt);
+  const corners = withCornerRings(plain, guides.corners);
+  return rimmed(corners, guides.rim, outline.cutouts.flatMap(arcsOf));
+}
+
+/** The round-off of a place, m. */
+const settling = 1e-8;
+
+/** The mesh with its nodes on the rim to the last digit where the lines meet it, so that faces share them. */
+function ontoLines(
+  mesh: QuadMesh,
+  { length, width }: Outline,
+  [columns, rows]: readonly [columns: readonly number[], rows: readonly number[]],
+): QuadMesh {
+  const onLine = (at: number, lines: readonly number[]): number =>
+    lines.find((line) => Math.abs(line - at) < settling) ?? at;
+  const isEnd = (at: number, extent: number): boolean =>
+    Math.abs(at) < settling || Math.abs(at - extent) < settling;
+  return {
+    ...mesh,
+    x: mesh.x.map((at, i) => (isEnd(mesh.y[i]!, width) ? onLine(at, columns) : at)),
+    y: mesh.y.map((at, i) => (isEnd(mesh.x[i]!, length) ? onLine(at, rows) : at)),
+  };
 }
 
 /** Every second line where it meets the rim: splitting adds the ones between. */

@@ -1,6 +1,8 @@
 /** Every line a mesh must follow, cut where lines meet, with no place twice. */
 
+import { under } from "../../algebra/lists.js";
 import { apart, circleOf, halfWay, type Point2, type Side } from "../../shape/index.js";
+import { settled, sorted } from "./mirrored-mesh.js";
 import { type Arc, type Cutout, isMaterial, type Outline } from "./outline.js";
 import { toSide } from "./outline-faults.js";
 import { keyOf } from "./quad-mesh.js";
@@ -64,7 +66,26 @@ function joined(
     if (a !== b && !sides.has(key)) sides.set(key, [a, b, i < edges.length]);
   });
   for (const place of wanted) numberOf(place);
-  return { places, sides: [...sides.values()] };
+  return inOrder(places, [...sides.values()], { length, width });
+}
+
+/** The same places and sides in an order that tells nothing of how they were drawn, without the round-off of it. */
+function inOrder(
+  places: readonly Point2[],
+  sides: readonly PlanarSide[],
+  { length, width }: Pick<Outline, "length" | "width">,
+): PlanarSides {
+  const kept = (at: number, extent: number): number => (at === 0 || at === extent ? at : settled(at));
+  const order = sorted(places.map(({ x, y }, was) => ({ x, y, was })));
+  const numbers = new Map(order.map(({ was }, number) => [was, number]));
+  const ends = sides.map(([a, b, bounds]): PlanarSide => {
+    const [one, other] = [under(numbers, a), under(numbers, b)];
+    return [Math.min(one, other), Math.max(one, other), bounds];
+  });
+  return {
+    places: order.map(({ x, y }) => ({ x: kept(x, length), y: kept(y, width) })),
+    sides: ends.sort((a, b) => a[0] - b[0] || a[1] - b[1]),
+  };
 }
 
 function linesOf(ring: readonly Point2[]): readonly Line[] {

@@ -34,11 +34,11 @@ import { corners, footEnd } from "./standing-links.js";
 export interface SectionStiffness {
   /** The name of the section. */
   readonly section: string;
-  /** Force along its top edge over what its top racks against its bottom, along x and along y, N/m. */
+  /** Force along a top edge over what its top racks against its bottom, along x and along y, at the softer edge, N/m. */
   readonly racking: readonly [x: number, y: number];
   /** Force over movement of a lower corner while the three others stand, N/m. */
   readonly twist: number;
-  /** By seam: the larger of both pushes, of a push of 1 N. */
+  /** By seam: the largest of all pushes, of a push of 1 N. */
   readonly seams: readonly (SeamLoad & { readonly name: string })[];
 }
 
@@ -47,18 +47,22 @@ export function sectionStiffness(system: JoinedBodies, number: number): SectionS
   const { name, problem } = at(system.model.bodies, number);
   const { structure } = at(system.model.parts, number);
   const whole = onFeet(system, number);
-  const edges = [pushedEdge(structure, 0), pushedEdge(structure, 1)].map((edge) => loadOf(structure, edge));
+  const edges = [...pushedEdges(structure, 0), ...pushedEdges(structure, 1)].map((edge) =>
+    loadOf(structure, edge),
+  );
   prepareMoves(at(system.model.parts, number), [...edges, cornerPull(system.model, number).load]);
   const [x, y] = [pushed(structure, whole, 0), pushed(structure, whole, 1)];
+  // The feet pull as they push, so that a pull moves the section as a push does, the other way.
+  const ways = [...x, ...y].flatMap(({ moved }) => [moved, moved.map((by) => -by)]);
   return {
     section: name,
-    racking: [1 / Math.abs(x.way), 1 / Math.abs(y.way)],
+    racking: [1 / Math.abs(softest(x).way), 1 / Math.abs(softest(y).way)],
     twist: twistStiffness(system, whole, number),
     seams: (problem.seams ?? []).map((seam) => {
       const pitch = edgePitch(system.input, name, seam);
-      const carried = ({ moved }: typeof x) => seamLoad(seamFlows(structure, moved, seam), pitch);
-      const [one, other] = [carried(x), carried(y)];
-      return { name: seamName(name, seam), ...(one.peak > other.peak ? one : other) };
+      const loads = ways.map((moved) => seamLoad(seamFlows(structure, moved, seam), pitch));
+      const most = loads.reduce((best, one) => (one.peak > best.peak ? one : best));
+      return { name: seamName(name, seam), ...most };
     }),
   };
 }
@@ -78,16 +82,22 @@ interface Pushed {
 }
 
 /**
- * A section pushed along x (0) or y (1): how far its top racks, by the shear of the walls along the push, or where they
- * are open by how far the pushed edge goes.
+ * A section pushed along x (0) or y (1) at one top edge, and at the other: how far its top racks, by the shear of the
+ * walls along the push, or where they are open by how far the pushed edge goes.
  *
  * @throws Refusal where all that could be pushed at its top is open
  */
-function pushed(structure: BoxStructure, whole: Subsystem, axis: 0 | 1): Pushed {
-  const edge = pushedEdge(structure, axis);
-  const moved = movedBy(structure, whole, edge);
-  const measure = rackingShares(structure, axis) ?? edge;
-  return { moved, way: sumOfShares(measure, moved), measure };
+function pushed(structure: BoxStructure, whole: Subsystem, axis: 0 | 1): readonly Pushed[] {
+  return pushedEdges(structure, axis).map((edge) => {
+    const moved = movedBy(structure, whole, edge);
+    const measure = rackingShares(structure, axis) ?? edge;
+    return { moved, way: sumOfShares(measure, moved), measure };
+  });
+}
+
+/** The push that racks it most. */
+function softest(pushes: readonly Pushed[]): Pushed {
+  return pushes.reduce((most, one) => (Math.abs(one.way) > Math.abs(most.way) ? one : most));
 }
 
 function movedBy(structure: BoxStructure, whole: Subsystem, shares: DofShares): Float64Array {
@@ -102,19 +112,25 @@ function loadOf(structure: BoxStructure, { dofs, shares }: DofShares): Float64Ar
   return load;
 }
 
-/** @throws Refusal where all that could be pushed at its top is open */
-function pushedEdge(structure: BoxStructure, axis: 0 | 1): DofShares {
+/**
+ * The top edges across a push that can be pushed at.
+ *
+ * @throws Refusal where all that could be pushed at its top is open
+ */
+function pushedEdges(structure: BoxStructure, axis: 0 | 1): readonly DofShares[] {
   const { name, length, width, height, faces } = structure.problem;
   const far: BoxSpot = [length, width, 0];
-  const pushedAt = ([0, 1] as const).find(
+  const ends = ([0, 1] as const).filter(
     (end) => faces.top || faces[axis === 0 ? (end ? "x1" : "x0") : end ? "y1" : "y0"],
   );
-  if (pushedAt === undefined)
+  if (ends.length === 0)
     throw new Refusal(`${name} is open where a push along ${axis === 0 ? "x" : "y"} would come`);
-  const from: BoxSpot = perAxis((way) => (way === 2 ? height : way === axis ? pushedAt * far[way] : 0));
-  const to: BoxSpot = perAxis((way) => (way === 2 || way === axis ? from[way] : far[way]));
-  const { nodes, shares } = alongLine(structure, from, to);
-  return { dofs: nodes.map((node) => spaceDofs * node + axis), shares };
+  return ends.map((end) => {
+    const from: BoxSpot = perAxis((way) => (way === 2 ? height : way === axis ? end * far[way] : 0));
+    const to: BoxSpot = perAxis((way) => (way === 2 || way === axis ? from[way] : far[way]));
+    const { nodes, shares } = alongLine(structure, from, to);
+    return { dofs: nodes.map((node) => spaceDofs * node + axis), shares };
+  });
 }
 
 /** How far the top racks against the bottom by the shear of the walls along a push; undefined where they are open. */
@@ -149,15 +165,15 @@ export function sectionPowers(system: JoinedBodies, number: number): RackingPowe
     along: sheetSlopes(system.input, name, "along"),
     across: sheetSlopes(system.input, name, "across"),
   };
-  const measures = ([0, 1] as const).map(
-    (axis) => rackingShares(structure, axis) ?? pushedEdge(structure, axis),
+  const measures = ([0, 1] as const).flatMap(
+    (axis) => rackingShares(structure, axis) ?? pushedEdges(structure, axis),
   );
   prepareMoves(
     at(system.model.parts, number),
     measures.map((measure) => loadOf(structure, measure)),
   );
   const powers = (axis: 0 | 1): ModuliShares => {
-    const { moved, way, measure } = pushed(structure, whole, axis);
+    const { moved, way, measure } = softest(pushed(structure, whole, axis));
     const measured = movedBy(structure, whole, measure);
     const power = (grain: keyof ModuliShares): number =>
       -workOfChange(structure, changes[grain], measured, moved) / way;

@@ -191,11 +191,11 @@ function firstPage(
 }
 
 /**
- * How far the mirror image of a case may answer from the case itself: by rounding, and where a mesh tells. Meshes follow
- * openings from one corner and are not mirrored; a coarse one beside a few openings is off by a third at most, as its
- * findings say, and the image of such a panel may be off the other way. What no mesh tells must mirror to rounding.
+ * How far the mirror image of a case may answer from the case itself: by rounding, and where a mesh tells by part of the
+ * mesh's own error. A panel and its image are meshed as images of each other, and answer alike but for rounding; one that
+ * is its own image has one mesh, which need not be, under whatever bears on its left or its right.
  */
-const alikeTo = { rounding: 1e-6, mesh: 0.3 };
+const alikeTo = { rounding: 1e-6, mesh: 0.1 };
 
 function mirrorFaults(given: CaseContent, findings: readonly Finding[], bent: boolean): readonly CaseFault[] {
   const read = readTexts(textsOf(mirroredCase(given)));
