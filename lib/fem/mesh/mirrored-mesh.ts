@@ -30,9 +30,9 @@ export function meshedAlike(
   guides: MeshGuides,
   make: (view: MeshView) => QuadMesh | undefined,
 ): QuadMesh | undefined {
-  const plain: MeshView = { outline, guides: inOrder(guides), mirrors: false };
+  const plain: MeshView = { outline, guides: inOrder(guides, outline), mirrors: false };
   const other = mirroredView(plain);
-  if (comesFirst(placesOf(plain), placesOf(other))) return make(plain);
+  if (comesFirst(placesOf(plain), placesOf(other), gridOf(outline))) return make(plain);
   const mesh = make(other);
   return mesh && mirroredMesh(mesh, outline.length);
 }
@@ -45,58 +45,72 @@ function mirroredView({ outline, guides }: MeshView): MeshView {
       ...outline,
       cutouts: cutouts.map(({ name, shape }) => ({ name, shape: mirrored(shape, length / 2) })),
     },
-    guides: inOrder({
-      ...guides,
-      boxes: guides.boxes.map((box) => ({ ...box, left: length - box.left - box.width })),
-      corners: guides.corners.map(image),
-      places: guides.places.map(image),
-    }),
+    guides: inOrder(
+      {
+        ...guides,
+        boxes: guides.boxes.map((box) => ({ ...box, left: length - box.left - box.width })),
+        corners: guides.corners.map(image),
+        places: guides.places.map(image),
+      },
+      outline,
+    ),
     mirrors: true,
   };
 }
 
-function inOrder(guides: MeshGuides): MeshGuides {
-  return { ...guides, corners: sorted(guides.corners), places: sorted(guides.places) };
+function inOrder(guides: MeshGuides, outline: PanelSize): MeshGuides {
+  const grid = gridOf(outline);
+  return { ...guides, corners: sorted(guides.corners, grid), places: sorted(guides.places, grid) };
 }
 
-/** Places in a grid so fine that no two of a panel are one, and of an odd width, so that no drawn size lies between, m. */
-const grid = 1.2345678e-9;
+/** The sizes of a panel. */
+type PanelSize = Pick<Outline, "length" | "width">;
 
-function cell(at: number): number {
+/** Width of a grid over a panel, as a share of it: no two places are one, and of a drawn size none lies between two. */
+const gridShare = 1.2345678e-9;
+
+/** Width of the grid in which places of a panel are told apart, m. */
+export function gridOf({ length, width }: PanelSize): number {
+  return gridShare * Math.max(length, width);
+}
+
+function cell(at: number, grid: number): number {
   return Math.round(at / grid);
 }
 
+/** Which of two places comes first: by x, then by y. */
+function order(a: Point2, b: Point2, grid: number): number {
+  return cell(a.x, grid) - cell(b.x, grid) || cell(a.y, grid) - cell(b.y, grid);
+}
+
 /** By x, then by y. */
-export function sorted<Place extends Point2>(places: readonly Place[]): Place[] {
-  return [...places].sort((a, b) => cell(a.x) - cell(b.x) || cell(a.y) - cell(b.y));
+export function sorted<Place extends Point2>(places: readonly Place[], grid: number): Place[] {
+  return [...places].sort((a, b) => order(a, b, grid));
 }
 
 /** A place without the round-off of the way to it. */
-export function settled(at: number): number {
-  return cell(at) * grid;
+export function settled(at: number, grid: number): number {
+  return cell(at, grid) * grid;
 }
 
 /** All places that a view is made of. */
-function placesOf({ outline: { cutouts }, guides }: MeshView): readonly Point2[] {
+function placesOf({ outline, guides }: MeshView): readonly Point2[] {
   const ends = ({ left, bottom, width, height }: MeshGuides["boxes"][number]): Point2[] => [
     { x: left, y: bottom },
     { x: left + width, y: bottom + height },
   ];
-  return sorted([
-    ...cutouts.flatMap(({ shape }) => [
-      ...shape.sides.map(({ from }) => from),
-      ...circlesOf(shape).map(({ centre }) => centre),
-    ]),
-    ...guides.boxes.flatMap(ends),
-    ...guides.corners,
-    ...guides.places,
+  const ofCutouts = outline.cutouts.flatMap(({ shape }) => [
+    ...shape.sides.map(({ from }) => from),
+    ...circlesOf(shape).map(({ centre }) => centre),
   ]);
+  const all = [...ofCutouts, ...guides.boxes.flatMap(ends), ...guides.corners, ...guides.places];
+  return sorted(all, gridOf(outline));
 }
 
-function comesFirst(one: readonly Point2[], other: readonly Point2[]): boolean {
-  for (const [i, { x, y }] of one.entries()) {
+function comesFirst(one: readonly Point2[], other: readonly Point2[], grid: number): boolean {
+  for (const [i, place] of one.entries()) {
     const far = other[i];
-    const before = far ? cell(x) - cell(far.x) || cell(y) - cell(far.y) : -1;
+    const before = far ? order(place, far, grid) : -1;
     if (before !== 0) return before < 0;
   }
   return true;

@@ -3,7 +3,7 @@
 import { Refusal } from "../../refusal.js";
 import { circleOf, type Point2, rectangle, roundedBoxOf } from "../../shape/index.js";
 import { cornersOnLines, gridCorners } from "./grid-corners.js";
-import { type MeshView, meshedAlike } from "./mirrored-mesh.js";
+import { gridOf, type MeshView, meshedAlike } from "./mirrored-mesh.js";
 import { type Arc, arcsOf, type Cutout, isMaterial, type Outline, sharpBoxesOf } from "./outline.js";
 import { outlineFaults } from "./outline-faults.js";
 import { type QuadMesh, quadMesh, shapeOf, worstAllowed } from "./quad-mesh.js";
@@ -134,8 +134,8 @@ function faceMeshOf(
   return rimmed(corners, guides.rim, outline.cutouts.flatMap(arcsOf));
 }
 
-/** The round-off of a place, m. */
-const settling = 1e-8;
+/** Widths of the grid within which a place is one of the lines. */
+const settling = 10;
 
 /** The mesh with its nodes on the rim to the last digit where the lines meet it, so that faces share them. */
 function ontoLines(
@@ -143,10 +143,10 @@ function ontoLines(
   { length, width }: Outline,
   [columns, rows]: readonly [columns: readonly number[], rows: readonly number[]],
 ): QuadMesh {
+  const near = settling * gridOf({ length, width });
   const onLine = (at: number, lines: readonly number[]): number =>
-    lines.find((line) => Math.abs(line - at) < settling) ?? at;
-  const isEnd = (at: number, extent: number): boolean =>
-    Math.abs(at) < settling || Math.abs(at - extent) < settling;
+    lines.find((line) => Math.abs(line - at) < near) ?? at;
+  const isEnd = (at: number, extent: number): boolean => Math.abs(at) < near || Math.abs(at - extent) < near;
   return {
     ...mesh,
     x: mesh.x.map((at, i) => (isEnd(mesh.y[i]!, width) ? onLine(at, columns) : at)),

@@ -2,7 +2,7 @@
 
 import { under } from "../../algebra/lists.js";
 import { apart, circleOf, halfWay, type Point2, type Side } from "../../shape/index.js";
-import { settled, sorted } from "./mirrored-mesh.js";
+import { gridOf, settled, sorted } from "./mirrored-mesh.js";
 import { type Arc, type Cutout, isMaterial, type Outline } from "./outline.js";
 import { toSide } from "./outline-faults.js";
 import { keyOf } from "./quad-mesh.js";
@@ -75,8 +75,12 @@ function inOrder(
   sides: readonly PlanarSide[],
   { length, width }: Pick<Outline, "length" | "width">,
 ): PlanarSides {
-  const kept = (at: number, extent: number): number => (at === 0 || at === extent ? at : settled(at));
-  const order = sorted(places.map(({ x, y }, was) => ({ x, y, was })));
+  const grid = gridOf({ length, width });
+  const kept = (at: number, extent: number): number => (at === 0 || at === extent ? at : settled(at, grid));
+  const order = sorted(
+    places.map(({ x, y }, was) => ({ x, y, was })),
+    grid,
+  );
   const numbers = new Map(order.map(({ was }, number) => [was, number]));
   const ends = sides.map(([a, b, bounds]): PlanarSide => {
     const [one, other] = [under(numbers, a), under(numbers, b)];
