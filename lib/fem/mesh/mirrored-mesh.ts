@@ -58,19 +58,16 @@ function mirroredView({ outline, guides }: MeshView): MeshView {
   };
 }
 
-function inOrder(guides: MeshGuides, outline: PanelSize): MeshGuides {
+function inOrder(guides: MeshGuides, outline: Outline): MeshGuides {
   const grid = gridOf(outline);
   return { ...guides, corners: sorted(guides.corners, grid), places: sorted(guides.places, grid) };
 }
-
-/** The sizes of a panel. */
-type PanelSize = Pick<Outline, "length" | "width">;
 
 /** Width of a grid over a panel, as a share of it: no two places are one, and of a drawn size none lies between two. */
 const gridShare = 1.2345678e-9;
 
 /** Width of the grid in which places of a panel are told apart, m. */
-export function gridOf({ length, width }: PanelSize): number {
+export function gridOf({ length, width }: Pick<Outline, "length" | "width">): number {
   return gridShare * Math.max(length, width);
 }
 
