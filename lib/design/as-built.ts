@@ -1,6 +1,6 @@
 /** What as-built.csv says of a case, put where plans stood before: real thickness, kerf, times and glue. */
 import { didYouMean, type Problem } from "../problem.js";
-import { Area, Length, Mass } from "../quantity/index.js";
+import { Area, Length, Mass, Time } from "../quantity/index.js";
 import type { Case } from "./case.js";
 import { type AsBuiltMeasure, type AsBuiltRow, isFilledIn, type Measurements } from "./measured.js";
 import { type Parts, sheetPieces } from "./parts.js";
@@ -79,7 +79,7 @@ function timesOf(
   return rows.flatMap(({ what, of, at, time, pieces }) => {
     if (what !== "time" || time === undefined || pieces === undefined) return [];
     const before = timings.find(({ work, tool }) => work === of && (at === undefined || tool === at));
-    return before ? [{ ...before, pieces, time }] : [];
+    return before ? [{ ...before, pieces, time, planned: Time.si(before.time / before.pieces) }] : [];
   });
 }
 

@@ -165,7 +165,10 @@ const timingColumns = {
 };
 
 /** A row of timings.csv: the time a piece of work took. */
-export interface Timing extends RowOf<typeof timingColumns> {}
+export interface Timing extends RowOf<typeof timingColumns> {
+  /** Time of one piece as it was planned, where as-built.csv has the real one; absent where it has none. */
+  readonly planned?: Time;
+}
 
 const toolColumns = {
   tool: needed("tool", Name, "What the tool is called.", { unique: true }),

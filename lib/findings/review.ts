@@ -23,6 +23,7 @@ import { byDanger, type Finding } from "./finding.js";
 import { fitOutQuestions } from "./fit-out/index.js";
 import { jointQuestions } from "./joints/index.js";
 import { moneyQuestions } from "./money.js";
+import { builtQuestions } from "./money-as-built.js";
 import type { Question } from "./question.js";
 import { stiffnessQuestions } from "./stiffness/index.js";
 import { strengthQuestions } from "./strength/index.js";
@@ -75,7 +76,8 @@ export function reviewCase(input: BusinessInput): Review {
   const once = lazily();
   const bare = (): ReviewInput => once("physical input", () => physicalInput(input));
   const physical = (): PhysicalReview => once("physical", () => physicalReview(bare()));
-  const money = stepsOf(once, moneyQuestions, { ...input, business: () => review.business });
+  const costs = { ...input, business: () => review.business, bill: () => review.bill };
+  const money = [...stepsOf(once, moneyQuestions, costs), ...stepsOf(once, builtQuestions, costs)];
   const review: Review = {
     get stiffness() {
       return physical().stiffness;

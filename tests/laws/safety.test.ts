@@ -6,6 +6,7 @@ import { fitOutQuestions } from "../../lib/findings/fit-out/index.js";
 import { type Finding, reviewCase } from "../../lib/findings/index.js";
 import { jointQuestions } from "../../lib/findings/joints/index.js";
 import { moneyQuestions } from "../../lib/findings/money.js";
+import { builtQuestions } from "../../lib/findings/money-as-built.js";
 import { stiffnessQuestions } from "../../lib/findings/stiffness/index.js";
 import { strengthQuestions } from "../../lib/findings/strength/index.js";
 import { travelQuestions } from "../../lib/findings/travel/index.js";
@@ -116,6 +117,7 @@ describe("of every question declared", () => {
     fitOutQuestions,
     assemblyQuestions,
     moneyQuestions,
+    builtQuestions,
   ].flat();
 
   test("each has an id of its own", () => {
