@@ -2,6 +2,7 @@
 import type { Question } from "../question.js";
 import { order, reach, wayIn } from "./access.js";
 import { sizeAsBuilt, thicknessAsBuilt, weightAsBuilt } from "./as-built.js";
+import { glueReach } from "./glue.js";
 import { meetContents, meetHeads, meetInside, meetParts, stackGap, ways } from "./overlaps.js";
 import { points, slidesOnWalls } from "./screws.js";
 
@@ -17,6 +18,7 @@ export const assemblyQuestions: readonly Question[] = [
   ways,
   wayIn,
   reach,
+  glueReach,
   order,
   thicknessAsBuilt,
   sizeAsBuilt,

@@ -1,2 +1,3 @@
 export * from "./content-ways.js";
 export * from "./fastener-reach.js";
+export * from "./glue-reach.js";
