@@ -24,10 +24,15 @@ export function fineAmount(meaning: string, value: Length): Measured {
   return { meaning, value, show: (style?: ShowStyle) => showFine(value, style) };
 }
 
-/** A sag, a stack or a hole: decimal inches, or millimetres. */
-export function showFine(length: Length, { system }: ShowStyle = {}): string {
-  if (system === "inch") return `${showNumber(Length.in(length, "in"), 3)} in`;
-  return Length.show(length, { unit: "mm", digits: 3 });
+/** The least difference that anybody tells apart with a dial gauge. */
+const finest = { inch: { unit: "in", parts: 1000 }, metric: { unit: "mm", parts: 100 } };
+
+/** A sag, a stack or a hole: decimal inches, or millimetres, in steps that a dial gauge shows. */
+export function showFine(length: Length, { system = "metric" }: ShowStyle = {}): string {
+  const { unit, parts } = finest[system];
+  const steps = Math.round(Math.abs(Length.in(length, unit)) * parts);
+  if (steps === 0 && length !== 0) return `less than ${1 / parts} ${unit}`;
+  return `${showNumber((Math.sign(length) * steps) / parts, 3)} ${unit}`;
 }
 
 /** A mesh error below this is no more worth telling apart. */
@@ -42,6 +47,11 @@ export function showMeshError(share: Ratio): string {
 /** "1 rivet", "2 rivets". */
 export function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
+}
+
+/** Words as the beginning of a sentence, unless they are a name with a dot. */
+export function capitalised(words: string): string {
+  return /^[a-z][\w-]*( \d+)?\./.test(words) ? words : words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** "within 3 %". */

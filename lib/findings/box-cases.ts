@@ -3,6 +3,7 @@ import type { CaseRun } from "../model/index.js";
 import { Force, type ShowStyle } from "../quantity/index.js";
 import { Refusal } from "../refusal.js";
 import type { Citation } from "../source.js";
+import { capitalised } from "./amount.js";
 import type { Refused } from "./question.js";
 
 /** Which load cases a question looks at. */
@@ -15,12 +16,12 @@ export function besideOutcomes({ cases, unanswered }: CaseRun, chosen: Chosen, s
     .flatMap(({ title, tips }) =>
       tips === undefined
         ? []
-        : [` ${begun(title)}: that is at ${Force.show(tips, style)}, less than the push asked for.`],
+        : [` ${capitalised(title)}: that is at ${Force.show(tips, style)}, less than the push asked for.`],
     );
   const open = unanswered.filter(chosen);
   const reasons = [...new Set(open.map(({ why }) => why))].map((why) => {
     const titles = open.flatMap((one) => (one.why === why ? [one.title] : []));
-    return ` Not worked out: ${titles.join("; ")}. ${begun(why)}.`;
+    return ` Not worked out: ${titles.join("; ")}. ${capitalised(why)}.`;
   });
   return [...tipping, ...reasons].join("");
 }
@@ -40,9 +41,5 @@ export function withoutOutcomes(
   const open = unanswered.filter(chosen);
   const [first = open[0]] = open.filter(({ givesWay }) => givesWay);
   if (!first?.givesWay) throw new Refusal(first?.why ?? none);
-  return { plainNo: true, facts: `${begun(first.title)}: ${first.why}.`, because: [], limit };
-}
-
-function begun(title: string): string {
-  return title.charAt(0).toUpperCase() + title.slice(1);
+  return { plainNo: true, facts: `${capitalised(first.title)}: ${first.why}.`, because: [], limit };
 }

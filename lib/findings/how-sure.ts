@@ -89,12 +89,16 @@ function movedBy(again: WorkedLine["again"], { name }: WorkedValue, share: numbe
 }
 
 /** Said before what a verdict rests on. */
-const unmeasured = "Nobody measured how far what goes in may scatter.";
+const unmeasured = "Nobody measured how sure this is.";
 
 /** What a verdict rests on, as a sentence, with how far the answer follows it. */
 export function restsOnWords(rests: RestsOn | string, style: ShowStyle): string {
-  if (typeof rests === "string") return `${unmeasured} It rests most on ${rests}.`;
+  if (typeof rests === "string") return `${unmeasured} It depends most on ${rests}.`;
   const { input, show, slope } = rests;
   const follows = showNumber(slope, 2);
-  return `${unmeasured} It rests most on ${input}, ${show(style)}: 1 % of it moves the answer by about ${follows} %.`;
+  const moves =
+    slope < steepest
+      ? `1 % more or less of that moves the answer by about ${follows} %.`
+      : "A little more or less of that changes which case is the worst.";
+  return `${unmeasured} It depends most on ${input} (${show(style)}). ${moves}`;
 }

@@ -267,7 +267,7 @@ function unanswered(error: unknown): Omit<Finding, keyof About> {
     return {
       ...open,
       verdict: "unknown",
-      answer: `Not known yet. Needed: ${would.measure}.`,
+      answer: `Not known yet. What is missing: ${would.measure}.`,
       missing: would,
     };
   }

@@ -1,5 +1,5 @@
 /** Findings as HTML: one as a card; several as one list of questions, like ones in one table, the worst opened. */
-import { byDanger } from "../findings/index.js";
+import { byDanger, capitalised } from "../findings/index.js";
 import { renderCautions } from "./cautions.js";
 import { type Html, html } from "./html.js";
 import { renderDrawing } from "./render-drawing.js";
@@ -18,10 +18,6 @@ export function shortAnswer({ answer, demand, capacity, missing }: FindingView):
   const [first = ""] = sentencesOf(answer);
   if (first.split(" ").length <= mostWords || !demand || !capacity) return first;
   return `${capitalised(demand.meaning)}: ${readableValue(demand.value)}; ${capacity.meaning}: ${readableValue(capacity.value)}.`;
-}
-
-function capitalised(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** The question without its subject: "travel.lift" of "travel.lift.lower". */

@@ -139,6 +139,6 @@ function wholeTable({ caption, columns, rows }: TableView): Html {
       html`<tr>${columns.map(({ align }, i) => html`<td class="cw-${align}">${tieUnits(readableValue(row[i] ?? ""))}</td>`)}</tr>`,
   );
   return html`<div class="cw-scroll" tabindex="0" role="group" aria-label="${caption ?? "table"}"><table class="cw-table">${
-    caption !== undefined && html`<caption>${caption}</caption>`
+    caption !== undefined && html`<caption><span>${caption}</span></caption>`
   }<thead><tr>${head}</tr></thead><tbody>${body}</tbody></table></div>`;
 }

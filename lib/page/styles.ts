@@ -68,6 +68,7 @@ export const viewStyles: string = `
 .cw table { border-collapse: collapse; font-size: 1rem; line-height: 1.4; margin: 0; border: 0; background: ${paper}; }
 .cw .cw-scroll table { min-width: min(100%, 22rem); }
 .cw caption { text-align: left; font-weight: 650; padding: 0 0 .4rem; }
+.cw caption span { position: sticky; left: 0; display: inline-block; max-width: min(100%, calc(100vw - 2.5rem)); }
 .cw th, .cw td { text-align: left; vertical-align: top; padding: .45rem .7rem; border: 0; border-bottom: 1px solid ${line}; }
 .cw thead th { border-bottom: 2px solid ${ink}; vertical-align: bottom; font-weight: 650; background: ${paper}; }
 .cw tbody tr { background: ${paper}; }
@@ -77,7 +78,15 @@ export const viewStyles: string = `
   .cw table { font-size: .9375rem; }
   .cw th, .cw td { padding: .4rem .5rem; }
   .cw .cw-table:not(.cw-symbols) th:first-child, .cw .cw-table:not(.cw-symbols) td:first-child { position: sticky; left: 0; max-width: 8.5rem; background: inherit; }
+  .cw .cw-table:not(.cw-symbols) td:first-child { min-width: 6.5rem; }
   .cw .cw-table thead tr { background: ${paper}; }
+}
+@property --cw-fade { syntax: "<length>"; inherits: false; initial-value: 0px; }
+@keyframes cw-more-right { from, 90% { --cw-fade: 2.2rem; } to { --cw-fade: 0px; } }
+@supports (animation-timeline: scroll()) {
+  @media screen {
+    .cw .cw-scroll, .cw .cw-drawing, .cw .cw-chart, .cw .cw-equation { animation: cw-more-right linear both; animation-timeline: scroll(self inline); mask-image: linear-gradient(to left, transparent, #000 var(--cw-fade)); }
+  }
 }
 .cw .cw-worked { border-top: 1px solid ${line}; padding: .9rem 0 .4rem; margin: .8rem 0 0; }
 .cw .cw-equation { overflow-x: auto; overflow-y: hidden; padding: .35rem 0; max-width: 100%; }

@@ -85,7 +85,7 @@ function matesOf({ id, section, role, leaf }: PanelPart, workshop: Workshop): st
   if (role === "shelf") return `inside ${section}`;
   if (role === "drawer") {
     const mine = parts.drawers.find(({ panels }) => panels.some((panel) => panel.id === id));
-    return mine ? `drawer ${mine.drawer.name}` : `inside ${section}`;
+    return mine ? mine.drawer.name : `inside ${section}`;
   }
   const bars = pieces.bars.filter(({ part }) => part.covers.includes(id));
   const beside = bars.map(({ part }) => part.covers.find((panel) => panel !== id) ?? id);

@@ -25,7 +25,7 @@ test("of a beam its sag moves most, with the fourth power of its span", () => {
   const found = restsOn([beam]);
   expect([found?.input, found?.slope.toFixed(1)]).toEqual(["span", "4.0"]);
   expect(found && restsOnWords(found, { system: "metric" })).toBe(
-    "Nobody measured how far what goes in may scatter. It rests most on span, 1234 mm: 1 % of it moves the answer by about 4 %.",
+    "Nobody measured how sure this is. It depends most on span (1234 mm). 1 % more or less of that moves the answer by about 4 %.",
   );
 });
 

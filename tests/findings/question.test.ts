@@ -51,7 +51,7 @@ describe("an answer", () => {
       cautions: ["Look up."],
       assumes: [
         "Nobody swings on it.",
-        "Nobody measured how far what goes in may scatter. It rests most on the figures of the case file and the tables, all alike.",
+        "Nobody measured how sure this is. It depends most on the figures of the case file and the tables, all alike.",
       ],
       remedies: [],
       source: [cite("en-1995", "8.7.2"), cite("statics", "equal shares")],
@@ -87,7 +87,7 @@ describe("what is not known", () => {
   test("names the need that nobody measured, and keeps its cautions", () => {
     expect(asked(() => reply(1, 2))).toMatchObject({
       verdict: "unknown",
-      answer: "Not known yet. Needed: the pull on the hook.",
+      answer: "Not known yet. What is missing: the pull on the hook.",
       missing: { measure: "the pull on the hook", how: "hang a scale between" },
       cautions: ["Look up."],
     });

@@ -44,7 +44,7 @@ describe.each(jobs)("%s", (_, review) => {
     expect(grave.length).toBeGreaterThan(2);
     const open = grave.filter(({ interval }) => !interval);
     const unsaid = open.filter(
-      ({ assumes }) => !/It rests most on (?!the figures of the case file)/.test(assumes.join(" ")),
+      ({ assumes }) => !/It depends most on (?!the figures of the case file)/.test(assumes.join(" ")),
     );
     expect(ids(unsaid)).toEqual([]);
   });

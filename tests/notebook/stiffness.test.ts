@@ -77,9 +77,12 @@ test("the answer names what fails, not what is nearest to its limit", async () =
   const [one, two] = box.review.stiffness;
   if (!one || !two) throw new Error("expected two findings");
   const close = { ...one, verdict: "close" as const, ratio: 1.4, question: "Will the front stay stiff?" };
-  const fails = { ...two, verdict: "fails" as const, ratio: 1.2, question: "Will the shelf stay stiff?" };
+  const shelf = { subject: "shelf", answer: "It sags 3 mm. Add a batten." };
+  const fails = { ...two, ...shelf, verdict: "fails" as const, ratio: 1.2 };
   const judged = { ...box, review: { ...box.review, stiffness: [close, fails], strength: [] } };
-  expect(stiffnessAnswer(judged)).toContain("Look at this first: Will the shelf stay stiff?");
+  expect(stiffnessAnswer(judged)).toBe(
+    "0 of 2 questions hold, 1 does not hold, 1 is close. Look first at shelf: it sags 3 mm.",
+  );
   const holding = { ...one, verdict: "holds" as const, ratio: 0.41, subject: "box.front" };
   const sound = { ...box, review: { ...box.review, stiffness: [holding], strength: [holding] } };
   expect(stiffnessAnswer(sound)).toBe(

@@ -19,10 +19,9 @@ import {
 } from "../../plan/index.js";
 import { Length } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { counted, fineAmount, styleOf } from "../amount.js";
+import { capitalised, counted, fineAmount, styleOf } from "../amount.js";
 import { type Answer, type Question, question } from "../question.js";
 import { each, eachSection, stackedCase, where } from "../subjects.js";
-import { sentence } from "./place.js";
 
 const rests = "the places and sizes of the case file and the tables";
 
@@ -37,7 +36,7 @@ function numberOf(key: string | undefined, { order }: CaseOrder): number | undef
 export const wayIn: Question = question({
   id: "assembly.way-in",
   about: each(waysIn, ({ id }) => id),
-  ask: ({ id }: ThingPutIn) => `Does ${id} get to its place?`,
+  ask: ({ id }: ThingPutIn) => `Can the ${id} be put in its place?`,
   tier: "strength",
   cautions: ["Take the load off your fingers: set a heavy thing down on strips of wood, then draw them out."],
   assumes: [
@@ -65,7 +64,7 @@ function wayAnswer(input: ReviewInput, thing: ThingPutIn): Answer {
   const turned = way.attitude ? turnWords(way.attitude.angle) : "";
   return {
     ...told,
-    facts: `It goes in ${way.words}${turned}, as step ${number ?? "–"} of the order.${later}`,
+    facts: `It goes in ${way.words}${turned}, as step ${number ?? "–"} of the order of work.${later}`,
     ratio: 0,
   };
 }
@@ -155,7 +154,7 @@ function farAnswer(
 export const order: Question = question({
   id: "assembly.order",
   about: stackedCase,
-  ask: "Is there an order in which all of it goes together?",
+  ask: "Is there an order in which the whole case goes together?",
   tier: "strength",
   cautions: ["Two people turn and stack a section; nobody reaches in while the other moves it."],
   assumes: ["Tools take the room of tools.csv, or usual room; fasteners are set one by one."],
@@ -175,7 +174,7 @@ function orderAnswer(input: ReviewInput): Answer {
   const closing = [...choices.values()].flatMap(({ last }) => last ?? []);
   const last =
     closing.length > 0
-      ? ` ${sentence(closing.join(" and "))} ${closing.length > 1 ? "close" : "closes"} last.`
+      ? ` ${capitalised(closing.length > 2 ? `${closing[0]} and ${closing.length - 1} more` : closing.join(" and "))} ${closing.length > 1 ? "close" : "closes"} last.`
       : "";
   return {
     ...told,
@@ -186,10 +185,10 @@ function orderAnswer(input: ReviewInput): Answer {
 
 /** A need as a sentence. */
 function needWords({ step, before, why }: OrderNeed): string {
-  if (before.length === 0) return `"${sentence(step)}" has no time at all: ${why}.`;
+  if (before.length === 0) return `"${capitalised(step)}" has no time at all: ${why}.`;
   const [first = [], ...rest] = before;
   const many = rest.length > 1 ? `one of ${rest.length} other ways` : "another way";
   const others = rest.length > 0 ? ` Else ${many} must be free.` : "";
   const more = first.length > 1 ? ` and ${counted(first.length - 1, "step more", "steps more")}` : "";
-  return `"${sentence(step)}" comes before "${first[0] ?? "the end"}"${more}. The reason: ${why}.${others}`;
+  return `"${capitalised(step)}" comes before "${first[0] ?? "the end"}"${more}. The reason: ${why}.${others}`;
 }

@@ -45,7 +45,7 @@ export const thicknessAsBuilt: Question = question({
     return {
       demand: fineAmount("off the plan", Length.si(Math.abs(off))),
       capacity: fineAmount("usual", off < 0 ? under : over),
-      facts: `It measures ${showFine(thickness, style)}, planned ${showFine(planned, style)}. Sizes, stacks and masses are worked out anew with it.`,
+      facts: `It measures ${showFine(thickness, style)}; ${showFine(planned, style)} was planned. Sizes, stacks and masses are worked out anew with it.`,
       remedies: rivetsFor(input),
       because: [],
       limit: practice,
@@ -184,7 +184,7 @@ export const sizeAsBuilt: Question = question({
     return {
       demand: fineAmount("off the plan", Length.si(Math.abs(real - planned))),
       capacity: fineAmount("allowed", allowed),
-      facts: `It measures ${show(real)}, planned ${show(planned)}.`,
+      facts: `It measures ${show(real)}; ${show(planned)} was planned.`,
       remedies: [{ words: mend(check, show) }],
       because: [],
       limit: practice,
@@ -234,7 +234,7 @@ export const weightAsBuilt: Question = question({
     return {
       demand: amount(Mass, "off the plan", Mass.si(Math.abs(real - planned))),
       capacity: amount(Mass, "allowed", Mass.si(tolerance.mass * planned)),
-      facts: `It weighs ${Mass.show(real, style)}, planned ${Mass.show(Mass.si(planned), style)}: ${showNumber(Math.abs(share), 2)} % ${share < 0 ? "less" : "more"}. Lifting, rolling, tipping and falling are answered with the scale's figure.`,
+      facts: `It weighs ${Mass.show(real, style)}, which is ${showNumber(Math.abs(share), 2)} % ${share < 0 ? "less" : "more"} than the ${Mass.show(Mass.si(planned), style)} that was planned. Lifting, rolling, tipping and falling are answered with the scale's figure.`,
       remedies: [
         { words: "Read the answers about lifting, stairs and tipping again before the first lift." },
       ],

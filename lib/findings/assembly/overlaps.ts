@@ -17,11 +17,11 @@ import {
 } from "../../model/index.js";
 import { Length } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { counted, fineAmount, showFine, styleOf } from "../amount.js";
+import { capitalised, counted, fineAmount, showFine, styleOf } from "../amount.js";
 import type { Remedy } from "../finding.js";
 import { type Answer, type Question, question } from "../question.js";
 import { each, stackedCase, where } from "../subjects.js";
-import { placeWords, sentence } from "./place.js";
+import { placeWords } from "./place.js";
 import { shifted } from "./tried.js";
 
 /** Common to all: how far the answer can be trusted. */
@@ -60,7 +60,7 @@ function overlapAnswer(
     ...told,
     plainNo: true,
     demand: fineAmount("deepest shared space", depth),
-    facts: `${sentence(one.name)} and ${other.name} share ${showFine(depth, styleOf(input.case))} of space. The place: ${placeWords(input, one.section, middleOfOverlap(worst))}.${many}`,
+    facts: `${capitalised(one.name)} and ${other.name} share ${showFine(depth, styleOf(input.case))} of space. The place is ${placeWords(input, one.section, middleOfOverlap(worst))}.${many}`,
     remedies: remedies(),
   };
 }
@@ -110,7 +110,7 @@ function halfPitch(input: ReviewInput): (solid: CaseSolid) => CaseSolid | undefi
 function triedHalfPitch(input: ReviewInput, kind: OverlapClass): Remedy {
   const left = leftAfter(input, kind, halfPitch(input));
   return {
-    words: `Shift the rivets of one leg of every bar by half a pitch ("stagger: true" of the edges). ${sentence(leftWords(left, input))}.`,
+    words: `Shift the rivets of one leg of every bar by half a pitch ("stagger: true" of the edges). ${capitalised(leftWords(left, input))}.`,
     gives: [fineAmount("deepest shared space then", Length.si(left[0]?.depth ?? 0))],
   };
 }
@@ -201,7 +201,7 @@ function triedBoard(input: ReviewInput): Remedy {
     return { ...solid, place: { ...solid.place, origin: [x, y, z + high] } };
   });
   return {
-    words: `Stand ${fewOf([...names])} on a board of ${showFine(Length.si(high), styleOf(input.case))} with room for the nuts. ${sentence(leftWords(left, input))}.`,
+    words: `Stand ${fewOf([...names])} on a board of ${showFine(Length.si(high), styleOf(input.case))} with room for the nuts. ${capitalised(leftWords(left, input))}.`,
     gives: [fineAmount("deepest shared space then", Length.si(left[0]?.depth ?? 0))],
   };
 }
@@ -267,7 +267,7 @@ function stackAnswer(input: ReviewInput, { needed, meet, above }: StackGap): Ans
     plainNo: true,
     demand: fineAmount("metal between the sections", Length.si(needed)),
     capacity: fineAmount("they stand apart", Length.si(has)),
-    facts: `${sentence(one?.name ?? above)} and ${other?.name ?? above} meet first. So ${above} really stands ${showFine(Length.si(needed), style)} higher than its panels alone say.`,
+    facts: `${capitalised(one?.name ?? above)} and ${other?.name ?? above} meet first. So ${above} really stands ${showFine(Length.si(needed), style)} higher than its panels alone say.`,
     remedies: [
       {
         words: `Write "stands off: ${Length.show(Length.si(needed), { unit: "mm", digits: 3 })}" into ${above}, so that latches and sizes count it.`,
@@ -299,7 +299,7 @@ export const ways: Question = question({
     (input) => caseSolids(input).movements,
     ({ id }) => id,
   ),
-  ask: ({ words }: CaseMovement) => `Is the way free: ${words}?`,
+  ask: ({ words }: CaseMovement) => `Is the way free for ${words}?`,
   tier: "strength",
   cautions: [movingCaution],
   assumes: [

@@ -12,8 +12,3 @@ export function placeWords(input: ReviewInput, section: string, at: Vector3): st
   const [x, y, z] = [at[0] - (low?.x ?? 0), at[1] - (low?.y ?? 0), at[2] - (low?.z ?? 0)];
   return `${shown(x)} right, ${shown(y)} back and ${shown(z)} up from the outside lower left front corner of ${section}`;
 }
-
-/** Words as the beginning of a sentence, unless they are a name with a dot. */
-export function sentence(words: string): string {
-  return /^[a-z]+\./.test(words) ? words : words.charAt(0).toUpperCase() + words.slice(1);
-}

@@ -2,11 +2,11 @@
 import { caseSolids, pointsOut, type ReviewInput, type SlideStand, slideStands } from "../../model/index.js";
 import { Length } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { fineAmount, showFine, styleOf } from "../amount.js";
+import { capitalised, fineAmount, showFine, styleOf } from "../amount.js";
 import type { Remedy } from "../finding.js";
 import { type Answer, type Question, question } from "../question.js";
 import { each, stackedCase, where } from "../subjects.js";
-import { placeWords, sentence } from "./place.js";
+import { placeWords } from "./place.js";
 
 const rests = "the places and sizes of the case file and the tables";
 
@@ -42,12 +42,12 @@ function pointsAnswer(input: ReviewInput): Answer {
         words: `Take ${shorter.name} there. Its point then stays inside.`,
         gives: [fineAmount("point comes out then", Length.si(0))],
       }
-    : { words: "No shorter one of its kind stands in fasteners.csv. Buy one, or put a block behind it." };
+    : { words: "There is no shorter one of its kind in fasteners.csv. Buy one, or put a block behind it." };
   return {
     ...told,
     plainNo: true,
     demand: fineAmount("point comes out", out),
-    facts: `${sentence(tip.name)} comes out of ${through} by ${showFine(out, style)}. The place: ${placeWords(input, tip.section, at)}.${many}`,
+    facts: `${capitalised(tip.name)} comes out of ${through} by ${showFine(out, style)}. The place is ${placeWords(input, tip.section, at)}.${many}`,
     remedies: [remedy],
   };
 }
@@ -83,7 +83,7 @@ function slideAnswer(input: ReviewInput, { id, section, gaps }: SlideStand): Ans
     plainNo: true,
     demand: fineAmount("slide stands off its wall", Length.si(worst.gap)),
     capacity: fineAmount("gap that is packed out", Length.si(packed)),
-    facts: `A slide of ${runs} stands ${shown(worst.gap)} away from ${worst.wall}, into which its screws go.${other} The place: ${placeWords(input, section, worst.at)}.`,
+    facts: `A slide of ${runs} stands ${shown(worst.gap)} away from ${worst.wall}, into which its screws go.${other} The place is ${placeWords(input, section, worst.at)}.`,
     remedies: [
       {
         words: `Make ${runs} ${shown(both)} wider. Then both slides lie against their walls.`,

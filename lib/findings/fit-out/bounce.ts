@@ -29,7 +29,7 @@ export const bounces: Question = question({
     eachContent(() => true),
   ),
   ask: ({ name }, { case: { journey } }) =>
-    `Does the ${name} stay down or up when the ${journey.vehicle} bounces?`,
+    `Does the ${name} stay in its place when the ${journey.vehicle} bounces?`,
   tier: "safety",
   cautions: [looseCaution],
   needs: { way: known((input, content: Content) => wayOf(input, content)) },
@@ -69,7 +69,7 @@ function underLid(input: ReviewInput, content: Content, { lid, lidRated: rated }
         rated,
         pulled: "its strap or lid",
         one: "it",
-        remedy: "A stronger strap or catch over it.",
+        remedy: "Put a stronger strap or catch over it.",
       });
 }
 
@@ -128,7 +128,7 @@ interface HeldDown {
 
 function strapWords(count: number, rated: Force): HeldDown {
   const pulled = count === 1 ? "its strap" : "each strap";
-  return { count, rated, pulled, one: "one", remedy: "A second strap over it, tight." };
+  return { count, rated, pulled, one: "one", remedy: "Pull a second strap tight over it." };
 }
 
 /** Straps and lids pull down what the bounce throws up beyond its weight. */
@@ -140,7 +140,7 @@ function pulledDown(input: ReviewInput, { mass }: Content, by: HeldDown): () => 
     return {
       demand: amount(Force, `pull of ${by.pulled} downwards`, each),
       capacity: amount(Force, `what ${by.one} stands, with its anchors`, by.rated),
-      facts: `Thrown up with ${Ratio.show(line.value, { digits: 2 })} g, it pulls ${by.pulled} with ${Force.show(each, style)}; ${by.one} stands ${Force.show(by.rated, style)}.`,
+      facts: `A bounce of ${Ratio.show(line.value, { digits: 2 })} g pulls ${by.pulled} with ${Force.show(each, style)}; ${by.one} can take ${Force.show(by.rated, style)}.`,
       remedies: [{ words: by.remedy }],
       because: [line],
       limit: bounceTest,
@@ -166,8 +166,8 @@ function pulledOff(
   return {
     demand: amount(Force, panel === "top" ? "its weight and the bounce" : "the bounce over its weight", load),
     capacity: amount(Force, "its fasteners allow", allowed.value),
-    facts: `Bounced with ${Ratio.show(line.value, { digits: 2 })} g it pulls with ${Force.show(load, style)}; its fasteners allow ${Force.show(allowed.value, style)}.`,
-    remedies: [{ words: "More or larger fasteners, or take it down for the road." }],
+    facts: `A bounce of ${Ratio.show(line.value, { digits: 2 })} g pulls on it with ${Force.show(load, style)}; its fasteners allow ${Force.show(allowed.value, style)}.`,
+    remedies: [{ words: "Use more or larger fasteners, or take it down for the road." }],
     interval: strengthInterval({ each: strength }, (now) => (load * safetyFactor) / (count * now.each)),
     because: [line, ...strength.because, allowed],
     limit: bounceTest,

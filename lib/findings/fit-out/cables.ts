@@ -33,7 +33,7 @@ export const cables: Question = question({
       demand: amount(Length, "plug and bent cable", line.value.room),
       capacity: amount(Length, "free in front of the socket", room),
       facts: `Plug and bend take ${Length.show(line.value.room, style)}; ${Length.show(room, style)} are free to the ${face}.`,
-      remedies: [{ words: "An angled plug, or move it away from the wall." }],
+      remedies: [{ words: "Use an angled plug, or move it away from the wall." }],
       because: [line],
       limit: cite("common-practice", "inner radius of a bend as a multiple of the diameter"),
       sources: [cite("nec", "300.34")],
@@ -92,7 +92,7 @@ export const cablesThrough: Question = question({
       demand: amount(Ratio, "share of the hole taken up", line.value.fill),
       capacity: amount(Ratio, "share that may be", line.value.allowed),
       facts: `${count} ${Ratio.show(line.value.fill, percent)} of the hole; ${Ratio.show(line.value.allowed, percent)} may be filled.`,
-      remedies: [{ words: "A second pass-through." }],
+      remedies: [{ words: "Add a second pass-through." }],
       because: [line],
       limit: cite("nec", "chapter 9, table 1"),
     };
@@ -126,7 +126,7 @@ export const plugsThrough: Question = question({
       demand: amount(Length, "widest plug", widest),
       capacity: amount(Length, "narrow side of the hole", hole),
       facts: `The widest plug is ${Length.show(widest, style)} across; the hole is ${Length.show(hole, style)}.`,
-      remedies: [{ words: "A wider pass-through, or a plug that can be taken off its cable." }],
+      remedies: [{ words: "Cut a wider pass-through, or use a plug that can be taken off its cable." }],
       because: [],
       limit: cite("common-practice", "the plug goes through the hole, or the cable is cut"),
     };

@@ -71,10 +71,10 @@ function judged(
     ...(cradle.lid ? {} : { verdict: "fails" }),
     demand: amount(Ratio, `${worst.what}, over what it stands`, ratio(worst.used)),
     capacity: amount(Ratio, "at most", ratio(1)),
-    facts: `Braking pushes it with ${Force.show(push.value, style)} into walls ${Length.show(cradle.rim, style)} high; nearest to giving is ${worst.what}. ${lid}`,
+    facts: `Braking pushes it with ${Force.show(push.value, style)} into walls ${Length.show(cradle.rim, style)} high; what gives first is ${worst.what}. ${lid}`,
     remedies:
       worst.used > 1
-        ? [{ words: "Higher walls, more foam against them, or more screws under the cradle." }]
+        ? [{ words: "Give the cradle higher walls, more foam against them, or more screws under it." }]
         : [],
     because: [push, ...behind.flatMap(({ line }) => (line === push ? [] : [line]))],
     limit: cite("en-12195", "table 2, road accelerations"),

@@ -26,7 +26,7 @@ import {
   wallsOf,
   warmSections,
 } from "../../model/index.js";
-import { Length, Mass, Power, type Ratio, Temperature, Time } from "../../quantity/index.js";
+import { Length, Power, type Ratio, Temperature, Time } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { heatFigure } from "../figures/heat-figures.js";
@@ -111,14 +111,19 @@ export const shade: Question = question({
       const from =
         heat.from === "log"
           ? ", by your own log"
-          : ". That is reckoned from walls and vents: log it once to be sure";
+          : ". That is worked out from walls and vents: log it once to be sure";
       const soon = tooWarmAfter(heat, limit);
       const facts = [
-        `${Power.show(heat.power, { digits: 3 })} on the mean warm it by ${TemperatureRise.show(heat.rise, { ...style, digits: 2 })} to ${Temperature.show(inside, style)}${from}. The ${limit.name} may work in ${Temperature.show(limit.hottest, style)}.`,
+        `Its loads, ${Power.show(heat.power, { digits: 3 })} on average, warm it by ${TemperatureRise.show(heat.rise, { ...style, digits: 2 })} to ${Temperature.show(inside, style)}${from}. The ${limit.name} may work in ${Temperature.show(limit.hottest, style)}.`,
         ...(soon ? [`Switched on cold it is that warm after ${Time.show(soon.value, { digits: 2 })}.`] : []),
       ].join(" ");
       const because = soon ? [...heat.because, soon] : heat.because;
-      return warmed(limit, { heat, because, facts, remedy: "Larger vents, a fan, or a lower duty." });
+      return warmed(limit, {
+        heat,
+        because,
+        facts,
+        remedy: "Cut larger vents, fit a fan, or keep it switched on for less of the time.",
+      });
     }),
   figure: (input, section) => heatFigure(input, section),
 });
@@ -166,11 +171,15 @@ function lit(input: ReviewInput, section: string, limit: HeatLimit, shining: Sun
   const heat = sectionHeat(input, section, falling.heat);
   const style = styleOf(input.case);
   const inside = Temperature.si(limit.outside + heat.rise);
+  const sunWords =
+    strength === 0
+      ? "No sun falls on it where it stands."
+      : `Sun of ${Irradiance.show(strength)} makes its ${facing} face up to ${Temperature.show(falling.face, style)} hot and sends ${Power.show(falling.heat, { digits: 2 })} in.`;
   return warmed(limit, {
     heat,
     because: [...falling.because, ...heat.because],
-    facts: `${Irradiance.show(strength)} of sun make a ${facing} facing up to ${Temperature.show(falling.face, style)} hot and send ${Power.show(falling.heat, { digits: 2 })} in. With its loads it gets ${TemperatureRise.show(heat.rise, { ...style, digits: 2 })} warmer than the air, ${Temperature.show(inside, style)}. The ${limit.name} may work in ${Temperature.show(limit.hottest, style)}.`,
-    remedy: "Shade, a light facing, larger vents or a fan.",
+    facts: `${sunWords} With its loads it gets ${TemperatureRise.show(heat.rise, { ...style, digits: 2 })} warmer than the air, ${Temperature.show(inside, style)}. The ${limit.name} may work in ${Temperature.show(limit.hottest, style)}.`,
+    remedy: "Shade it, use a light facing, cut larger vents, or fit a fan.",
   });
 }
 
@@ -207,7 +216,7 @@ function aired(input: ReviewInput, cooling: Cooling, limit: HeatLimit): Answer {
     demand: amount(AirFlow, "air that carries the heat away", needed.value),
     capacity: amount(AirFlow, fan ? "air the fan moves" : "air that warmth drives", through.flow),
     facts: `The walls let out ${Power.show(byWalls, style)} of ${Power.show(power, style)} once it is as warm inside as it may get. The rest takes ${AirFlow.show(needed.value, style)} of air ${placeWords(input)}, and ${mover} ${AirFlow.show(through.flow, style)} through the vents.`,
-    remedies: [{ words: "Larger vents, further apart, or a fan." }],
+    remedies: [{ words: "Cut larger vents further apart, or fit a fan." }],
     because: [...outdoors.because, needed, ...through.because],
     limit: cite("ashrae", "p. 25.13, eq. 37"),
     sources: [cite("heat-transfer", "heat balance of a stream")],
@@ -248,14 +257,14 @@ export const clearance: Question = question({
     ),
   },
   answer: (input, { keepClear }, { content, box }) => {
-    const { section, name, mass } = content;
+    const { section, name } = content;
     const room = roomAt(input, { section, name, box }, "bottom");
     const style = styleOf(input.case);
     return {
       demand: amount(Length, "free way its label wants", keepClear),
       capacity: amount(Length, "free below it", room),
-      facts: `${Mass.show(mass, style)} hang over ${Length.show(room, style)} of free way; its label wants ${Length.show(keepClear, style)}.`,
-      remedies: [{ words: "A cooler lamp, or what stands under it elsewhere." }],
+      facts: `It hangs ${Length.show(room, style)} above what is under it; its label wants ${Length.show(keepClear, style)}.`,
+      remedies: [{ words: "Use a cooler lamp, or move what stands under it." }],
       rests: "the places of things in the case file, and the distance on the label",
       because: [],
       limit: cite("iec-60598", "marking, least distance to lit things"),

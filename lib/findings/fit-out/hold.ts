@@ -108,8 +108,8 @@ function strapped(
     return {
       demand: amount(Force, "in each strap", line.value),
       capacity: amount(Force, "one strap and its anchors stand", rated),
-      facts: `Braking pulls ${straps === 1 ? "its strap" : `each of ${straps} straps`} with ${Force.show(line.value, style)}; one stands ${Force.show(rated, style)}.`,
-      remedies: [{ words: "More straps, or an edge that it stands against." }],
+      facts: `Braking pulls ${straps === 1 ? "its strap" : `each of ${straps} straps`} with ${Force.show(line.value, style)}; one can take ${Force.show(rated, style)}.`,
+      remedies: [{ words: "Use more straps, or give it an edge to stand against." }],
       because: [share, line],
       limit: braking,
       sources: [cite("statics", "components of a force")],
@@ -237,7 +237,7 @@ function summed(used: number, { shear }: ReturnType<typeof allowedEach>) {
   return {
     demand: amount(Force, "sideways on each, including the pull", Force.si(used * shear.value)),
     capacity: amount(Force, "each fastener allows", shear.value),
-    remedies: [{ words: "More fasteners, a wider foot, or a strap over it." }],
+    remedies: [{ words: "Use more fasteners, a wider foot, or a strap over it." }],
     limit: braking,
     sources: [cite("common-practice", "shear and pull add up")],
   };

@@ -35,7 +35,7 @@ const batteryCaution =
   "A battery gives hundreds of amperes into a dropped spanner, and melts a wire that is too thin for its fuse. Set a fuse within a hand's length of the pole, and cover both poles. Hold the battery down, and vent it if it is lead. Charge it out of the case and watched.";
 
 /** Of everything that is plugged in. */
-export const socketCaution: string = `${mainsCaution} One plug strip, never one in another, with its rating above all loads together; no heater on it; coil no cable that carries load.`;
+export const socketCaution: string = `${mainsCaution} Use one plug strip, never one in another, with its rating above all loads together. Plug no heater into it, and coil no cable that carries load.`;
 
 type Mains = NonNullable<ReviewInput["case"]["services"]["mains"]>;
 
@@ -73,7 +73,11 @@ export const battery: Question = question({
       demand: amount(Time, "must last", given.hours),
       capacity: amount(Time, "lasts, cold and aged", time),
       facts: `${Power.show(load.value.mean, { digits: 3 })} on the mean draw ${Current.show(line.value.current, { digits: 2 })}, and new and warm it lasts ${Time.show(line.value.time, hours)}. At ${Temperature.show(coldest, { unit, digits: 2 })} and with ${Ratio.show(age, { unit: "%", digits: 2 })} of its capacity left it lasts ${Time.show(time, hours)} of the ${Time.show(given.hours, hours)} wanted.`,
-      remedies: [{ words: "A larger battery, fewer hours, or loads switched off between visitors." }],
+      remedies: [
+        {
+          words: "Use a larger battery, run it for fewer hours, or switch loads off while nobody needs them.",
+        },
+      ],
       because: [load, line, left],
       limit: cite("ieee-485", "temperature correction and ageing factor"),
       sources: [
@@ -160,7 +164,7 @@ export const batteryFuse: Question = question({
         ? amount(Current, "largest fuse of that wire", fuse)
         : amount(Current, "the wire carries for hours", carries),
       facts: `All loads together draw ${amperes(current.value)} from the battery, behind a fuse of ${amperes(given.fuse)}. Wire of gauge ${given.gauge} carries ${amperes(carries)} and may stand behind a fuse of ${amperes(fuse)}.`,
-      remedies: [{ words: "A thicker wire, or a smaller fuse that still carries all loads." }],
+      remedies: [{ words: "Use a thicker wire, or a smaller fuse that still carries all loads." }],
       because: [load, current, wire],
       limit: cite("cfr-183", "183.425, table 5, and 183.455"),
     };
@@ -191,7 +195,7 @@ export const batteryDrop: Question = question({
       demand: amount(Ratio, "voltage lost", share),
       capacity: amount(Ratio, "at most", allowedDrop),
       facts: `With all loads on the wire takes ${Ratio.show(share, percent)} of the voltage; ${Ratio.show(allowedDrop, percent)} is the usual aim.`,
-      remedies: [{ words: "A shorter or a thicker wire." }],
+      remedies: [{ words: "Use a shorter or a thicker wire." }],
       because: [load, current, ...lines.because, lines.drop],
       limit: cite("common-practice", "3 % where a steady voltage matters, 10 % elsewhere"),
       sources: [cite("bs-7671", "table 4Ab")],
@@ -275,7 +279,7 @@ export const voltage: Question = question({
       demand: amount(Ratio, "voltage lost", drop.value.share),
       capacity: amount(Ratio, "at most", allowedDrop),
       facts: `The cable takes ${Ratio.show(drop.value.share, percent)} of the voltage; ${Ratio.show(allowedDrop, percent)} is the usual aim.`,
-      remedies: [{ words: "A shorter or a thicker cable." }],
+      remedies: [{ words: "Use a shorter or a thicker cable." }],
       because: [load, current, ...because, drop],
       limit: cite("nec", "210.19, informational note: 3 % in a branch circuit"),
       sources: [cite("bs-7671", "table 4Ab")],
@@ -298,7 +302,7 @@ export const stripRating: Question = question({
       demand: amount(Current, "all loads on", current.value),
       capacity: amount(Current, "the strip is rated for", rated),
       facts: `All loads together draw ${Current.show(current.value, { digits: 2 })}; the strip is rated for ${Current.show(rated)}.`,
-      remedies: [{ words: "A strip with a higher rating on a circuit of its own." }],
+      remedies: [{ words: "Use a strip with a higher rating on a circuit of its own." }],
       because: [load, current],
       limit: cite("ul-1363", "marked rating; never one strip in another"),
     };
@@ -319,7 +323,7 @@ export const sockets: Question = question({
       demand: amount(Count, "plugs", loads.length),
       capacity: amount(Count, "sockets of one strip", given.strip.sockets),
       facts: `${counted(loads.length, "thing draws", "things draw")} power, and the strip has ${counted(given.strip.sockets, "socket", "sockets")}.`,
-      remedies: [{ words: "A longer strip: one strip plugged into another overloads the first." }],
+      remedies: [{ words: "Use a longer strip: one strip plugged into another overloads the first." }],
       rests: "the things that draw power in the case file, and the sockets counted",
       because: [],
       limit: cite("ul-1363", "strips are not to be plugged into each other"),

@@ -77,7 +77,7 @@ function sprayed(input: ReviewInput, { time, water }: SprayTest) {
       remedies: [
         {
           words:
-            "Find by the wet paper where it came in. Fit a foam strip round doors and a rim over openings, and varnish every edge. Then spray it again.",
+            "Find out by wet paper where it came in. Fit a foam strip round doors and a rim over openings, and varnish every edge. Then spray it again.",
         },
       ],
       because: [line],

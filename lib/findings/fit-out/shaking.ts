@@ -106,7 +106,7 @@ export const mounts: Question = question({
         ? amount(Frequency, "its own frequency", line.value)
         : amount(Frequency, "wheels hop from", wheelHop),
       facts: `On ${counted(count, "mount", "mounts")} the ${name} swings at ${shown(line.value)} and is helped from ${shown(helpsFrom)} up. Of the wheels' hop at ${shown(wheelHop)} it gets ${passed.value.toPrecision(2)} times.`,
-      remedies: [{ words: "Softer mounts, or stiff ones that do not swing in the band at all." }],
+      remedies: [{ words: "Use softer mounts, or stiff ones that do not swing in the band at all." }],
       because: [line, passed],
       limit: cite("common-practice", "wheels hop at 10 to 15 Hz"),
       sources: [cite("vibration", "a mount helps above 1.414 times its own frequency")],

@@ -112,7 +112,7 @@ export const slides: Question = question({
       demand: amount(Force, `${name} and load with a jolt`, line.value),
       capacity: amount(Force, "the pair of slides is made for", rated),
       facts: `The ${name} and its load come to ${Force.show(line.value, style)} with a jolt; the slides are made for ${Force.show(rated, style)}.`,
-      remedies: [{ words: "Stronger slides, or lighter things on it." }],
+      remedies: [{ words: "Use stronger slides, or put lighter things on it." }],
       because: [line],
       limit: cite("common-practice", "load that the maker of the slides states, pulled out"),
     };
@@ -182,7 +182,7 @@ export const platformGlue: Question = question({
       demand: amount(Pressure, "pull at the edge of the glue", line.value),
       capacity: amount(Pressure, "plywood's face allows", glueAllows),
       facts: `${where} it would pull the face veneer with ${Pressure.show(line.value, styleOf(input.case))}.`,
-      remedies: [{ words: "Never glue alone: a cleat, brackets or a strut." }],
+      remedies: [{ words: "Do not trust glue alone: add a cleat, brackets or a strut." }],
       because: [line],
       limit: cite("common-practice", "a quarter of plywood's strength across its face"),
       sources: [cite("strength-of-materials", "flexure formula")],

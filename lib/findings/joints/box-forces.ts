@@ -13,7 +13,7 @@ import {
 } from "../../model/index.js";
 import { Force, Ratio, type ShowStyle } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { amount, styleOf, withinMesh } from "../amount.js";
+import { amount, capitalised, styleOf, withinMesh } from "../amount.js";
 import { besideOutcomes, withoutOutcomes } from "../box-cases.js";
 import { casterCaution, doorCaution, handleCaution, joinedCaution } from "../cautions.js";
 import { type Answer, type Question, question } from "../question.js";
@@ -128,7 +128,7 @@ function carried(input: BoxedInput, kind: LinkKind, own: KnownStrength): Answer 
   return {
     demand: amount(Force, `on ${worst.name}`, demand),
     capacity: amount(Force, "it allows", own.strength),
-    facts: `The ${worst.name} carries most, ${worst.title}. It bears ${Force.show(demand, style)} (${withinMesh(force.meshError)} by the mesh) of ${Force.show(own.strength, style)} (${used}).${nextWords(others, style)}${besideOutcomes(runs.fine, chosen, style)}`,
+    facts: `${capitalised(worst.name)} carries most: ${Force.show(demand, style)} (${withinMesh(force.meshError)} by the mesh) of the ${Force.show(own.strength, style)} that it allows (${used}). The load case is this: ${worst.title}.${nextWords(others, style)}${besideOutcomes(runs.fine, chosen, style)}`,
     // The moduli of the sheets hardly move these forces; what is open is what the hardware itself holds.
     interval: useInterval(demand, own, 1),
     rests: "what its maker rates it for, and on how rivets and screws give, which is EN 1995's",
@@ -143,7 +143,7 @@ function nextWords(others: readonly OnKind[], style: ShowStyle): string {
   if (others.length === 0) return "";
   const { title, value } = mostOf(others, (one) => one.value, "hardware");
   const rest = others.length === 1 ? "" : `, the most of ${others.length} others`;
-  return ` Next comes ${title}, with ${Force.show(Force.si(value), style)}${rest}.`;
+  return ` Next is ${title}, with ${Force.show(Force.si(value), style)}${rest}.`;
 }
 
 function forceOn({ outcomes }: CaseRun, kind: LinkKind, { id, name }: OnKind): number {

@@ -54,7 +54,7 @@ export const droppedOnCorners: readonly Question[] = landings.map((landing) =>
     tier: "strength",
     cautions: [fallCaution],
     assumes: [
-      "An accident: what 95 of 100 hold counts in full, without a safety factor. The corners that touch share the blow.",
+      "This is an accident: what 95 of 100 hold counts in full, without a safety factor. The corners that touch share the blow.",
     ],
     needs: { handling: handlingNeeded, strength: strengthIn("shear") },
     answer: (input, { handling, strength }, held) => landed(input, landing, { handling, strength, held }),
@@ -106,7 +106,7 @@ function landed(
     capacity: amount(Force, "its fasteners hold", allowed),
     facts: `From ${Length.show(fall.value, style)} ${on}, stopped within ${Length.show(stop, style)}, ${section} strikes with ${Ratio.show(gravities, { digits: 2 })} times its weight. ${among} the ${countOf(groups)} fasteners of a corner bear ${Force.show(each, style)}. Stopped within half of that, it is about twice as much.`,
     remedies: [
-      { words: "Larger corners with more fasteners, or rubber feet that give the fall a longer stop." },
+      { words: "Use larger corners with more fasteners, or rubber feet that give the fall a longer stop." },
     ],
     interval: useInterval(each, strength, countOf(groups)),
     because: [balance, fall, stopped, ...strength.because],
@@ -146,7 +146,9 @@ export const droppedOnCasters: Question = question({
       demand: amount(Force, "rating needed of each", line.value),
       capacity: amount(Force, "rating", rated),
       facts: `Let fall from ${Length.show(fall.value, style)}, ${section} asks for casters rated ${Force.show(line.value, style)}; they are rated ${Force.show(rated, style)}.`,
-      remedies: [{ words: "Casters of a higher rating or with springs, or a lift gate instead of hands." }],
+      remedies: [
+        { words: "Use casters of a higher rating or with springs, or a lift gate instead of hands." },
+      ],
       rests: "the height of the fall, which the standard's table has by mass",
       because: [balance, fall, line],
       limit: cite("icwm", "6.11, impact: the rated load dropped on a wheel"),

@@ -66,7 +66,9 @@ export const outwardHandles: Question = question({
       demand: amount(Ratio, "shear and pull together", line.value),
       capacity: amount(Ratio, "limit", ratio(1)),
       facts: `With a jerk a handle bears ${Force.show(along.value, style)} along its panel, and arms that slant by ${Angle.show(armSlant)} pull it off with ${Force.show(out.value, style)}. Together that is ${Ratio.show(line.value, { unit: "%", digits: 2 })} of what its ${count} fasteners allow.`,
-      remedies: [{ words: "Washers or a backing plate behind it, more fasteners, or handles set lower." }],
+      remedies: [
+        { words: "Put washers or a backing plate behind it, use more fasteners, or set the handles lower." },
+      ],
       interval: strengthInterval({ shear, pull }, (now) => combinedUse(useOf(now))),
       because: [balance, along, out, ...shear.because, ...pull.because, line],
       limit: cite("common-practice", "arms that slant by 30 degrees"),

@@ -168,7 +168,7 @@ export const sidewaysHandles: Question = question({
     const loaded = { force: line.value, because: [...jerk.because, line] };
     return {
       ...handled(input, section, given, loaded),
-      remedies: [{ words: "More fasteners in the handle, or a handle on each side of the end." }],
+      remedies: [{ words: "Use a handle with more fasteners, or one handle on each side of the end." }],
       limit: cite("common-practice", "arms that slant by 30 degrees"),
       sources: [cite("statics", "components of a force"), cite("machine-design", "8-12")],
     };

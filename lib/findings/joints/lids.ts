@@ -91,7 +91,7 @@ function held(input: ReviewInput, lid: Lid, rated: Force): Answer {
     demand: amount(Force, "in each stay", line.value),
     capacity: amount(Force, "one stay is made for", rated),
     facts: `${panel.id} weighs ${Mass.show(lidMass(input, lid), style)}; with ${by} pressing its free edge with ${Force.show(push, style)} each stay holds ${Force.show(line.value, style)}, and is made for ${Force.show(rated, style)}.`,
-    remedies: [{ words: "Stronger stays, one more, or fix them further from the hinges." }],
+    remedies: [{ words: "Use stronger stays, add one, or fix them further from the hinges." }],
     because: [...(wind && blown > leaningHand ? [wind] : []), line],
     limit: cite("common-practice", "load that the maker of the stay states"),
     sources: [cite("statics", "moments about the hinges")],

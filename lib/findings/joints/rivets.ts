@@ -46,7 +46,7 @@ export const rivetGrips: Question = question({
         {
           words: better
             ? `Use ${better}.`
-            : "No rivet of fasteners.csv does: look for another length, or change the washer.",
+            : "No rivet in fasteners.csv fits: look for another length, or change the washer.",
         },
       ],
       rests: "the thicknesses of sheet, facing and washer in the tables",
@@ -139,7 +139,9 @@ export const screwedIntoEdges: Question = question({
       demand: fineAmount("thickness wanted", wanted),
       capacity: fineAmount("thickness of the sheet", thickness),
       facts: `${screw.name} wants a sheet of ${showFine(wanted, style)} at ${id}, ${edgeOverScrew} of its diameters; the sheet has ${showFine(thickness, style)}.`,
-      remedies: [{ words: "Thinner screws in drilled holes with glue, or a cleat inside the corner." }],
+      remedies: [
+        { words: "Use thinner screws in drilled holes with glue, or put a cleat inside the corner." },
+      ],
       rests: "the diameter of the screw, and the thickness of the sheet as measured",
       because: [],
       limit: cite("common-practice", "a sheet of 2.5 screw diameters"),

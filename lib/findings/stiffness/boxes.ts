@@ -127,8 +127,8 @@ function pinched(input: BoxedInput, { id, section, face, leaf }: Door): Answer {
   return {
     demand: fineAmount("gap lost at the tightest place", lostGap),
     capacity: fineAmount(leaf.between === undefined ? "gap all round" : "smallest gap beside it", gap),
-    facts: `The worst is ${worst.title}: the door loses ${showFine(lostGap, style)} (${withinMesh(needs.meshError)} by the mesh) of its gap of ${showFine(gap, style)}. The diagonals of its opening then differ by ${showFine(outOfSquare, style)} (${withinMesh(square.meshError)}). ${ratio < 1 ? "It closes, if it was hung with an even gap." : "It jams."}${besideOutcomes(runs.fine, inUse, style)}`,
-    remedies: [{ words: "A wider gap, or a stiffer frame around it." }],
+    facts: `The door loses ${showFine(lostGap, style)} (${withinMesh(needs.meshError)} by the mesh) of its gap of ${showFine(gap, style)}. The worst load case is this: ${worst.title}. The diagonals of its opening then differ by ${showFine(outOfSquare, style)} (${withinMesh(square.meshError)}). ${ratio < 1 ? "It closes, if it was hung with an even gap." : "It jams."}${besideOutcomes(runs.fine, inUse, style)}`,
+    remedies: [{ words: "Leave a wider gap, or make the frame around it stiffer." }],
     interval: moduliInterval(input, ratio, runs.powers(section)[way]),
     because: moduliLines(input, section),
     limit: criterion,

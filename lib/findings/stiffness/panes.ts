@@ -49,7 +49,7 @@ export const paneSags: Question = question({
     return {
       demand: fineAmount("sag in its middle", sag),
       capacity: fineAmount("allowed sag", allowed),
-      facts: `${stock.name} sags ${showFine(sag, style)} in the middle of the opening; ${showFine(allowed, style)} is allowed.`,
+      facts: `The pane of ${stock.name} sags ${showFine(sag, style)} at the middle of the opening; ${showFine(allowed, style)} is allowed.`,
       remedies: [{ words: "Take a thicker sheet, or split the opening with a bar." }],
       because: [stiffness, plate],
       limit: allowedSagSource,

@@ -54,7 +54,7 @@ export const panelSags: Question<BoxedInput> = question({
   tier: "feel",
   cautions: [],
   assumes: [
-    "Locked in means: as a face of its section, which stands on its lower corners; doors and panes in its openings are left out.",
+    "Locked into the box, it is a face of its section, which stands on its lower corners. Doors and panes in its openings are left out.",
     ...boxAssumptions,
   ],
   answer: (input: BoxedInput, _, pressed) => pressedOn(input, pressed),
@@ -99,10 +99,9 @@ function pressedOn(input: BoxedInput, { panel, pressure }: PressedPanel): Answer
 function remedyFor(verdict: Verdict): Remedy {
   return verdict === "close"
     ? {
-        words:
-          "It depends on how well the box holds its edges, or on a better measured sheet: add a batten where it can be had.",
+        words: "Add a batten, or measure the sheet more often: how well the box holds its edges decides.",
       }
-    : { words: "It is too soft: thicker ply, a batten or a smaller opening." };
+    : { words: "Use thicker ply, add a batten, or make an opening smaller." };
 }
 
 /** The tests behind the sheet's moduli, or the veneers where none was made: those once. */

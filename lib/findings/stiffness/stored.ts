@@ -41,8 +41,12 @@ export const storedSags: Question = question({
     return {
       demand: fineAmount("sag after years", later.value),
       capacity: fineAmount("allowed sag", allowed),
-      facts: `It sags ${showFine(first.sag, style)} at once (${withinMesh(first.meshError)} by the mesh) and ${showFine(later.value, style)} in the end, ${Ratio.show(creep.factor)} times as far by creep. It may sag ${showFine(allowed, style)}.`,
-      remedies: [{ words: "A board from wall to wall under the stack, a batten under the top, or a rack." }],
+      facts: `It sags ${showFine(first.sag, style)} at once (${withinMesh(first.meshError)} by the mesh) and ${showFine(later.value, style)} after years, ${Ratio.show(creep.factor)} times as far by creep. It may sag ${showFine(allowed, style)}.`,
+      remedies: [
+        {
+          words: "Lay a board from wall to wall under the stack, put a batten under the top, or use a rack.",
+        },
+      ],
       because: [...first.because, ...creep.because, later],
       limit: allowedSagSource,
       sources: [cite("nds", "3.5.2"), cite("en-1995", "table 3.2")],

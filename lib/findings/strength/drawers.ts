@@ -51,7 +51,7 @@ export const drawerBottoms: Question = question({
     });
     return {
       ...sheetAnswer(input, sheet, worstOf(input, sheet, tried)),
-      remedies: [{ words: "A thicker bottom, or a rail under its middle." }],
+      remedies: [{ words: "Use a thicker bottom, or put a rail under its middle." }],
     };
   },
   figure: (input, part) => {

@@ -87,6 +87,6 @@ function underLoads(
   const worst = worstOf(input, sheet, tried);
   return {
     ...sheetAnswer(input, sheet, worst),
-    remedies: [{ words: "A thicker sheet, a batten under it, or a smaller opening." }],
+    remedies: [{ words: "Use a thicker sheet, put a batten under it, or make an opening smaller." }],
   };
 }

@@ -83,7 +83,7 @@ export const panesBreak: Question = question({
       demand: amount(Pressure, "stress in its middle", stress.value),
       capacity: amount(Pressure, "strength over the case's safety factor", allowed),
       facts: `${Force.show(force, style)} in its middle stress it with ${Pressure.show(stress.value, style)}; with a safety factor of ${Ratio.show(safetyFactor)} ${stock.name} stands ${Pressure.show(allowed, style)}.`,
-      remedies: [{ words: "A thicker pane, a tougher plastic, or a bar across the opening." }],
+      remedies: [{ words: "Use a thicker pane or a tougher plastic, or put a bar across the opening." }],
       assumed:
         given.because.length > 0
           ? [`The strength of ${stock.name} is a published one of its plastic, not its maker's.`]

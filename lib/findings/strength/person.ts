@@ -63,7 +63,7 @@ export const standing: Question = question({
       remedies: [
         {
           words:
-            'A thicker top or battens under it; or write "top bears: sits" into the demands and NO STEP on every top.',
+            'Use a thicker top or put battens under it; or write "top bears: sits" into the demands and "NO STEP" on every top.',
         },
       ],
     });
@@ -86,7 +86,9 @@ export const leaning: Question = question({
     return personAnswer("leans", {
       ...answer,
       facts: `${loadWords(input, "leans", "Somebody leaning on it")} ${answer.facts}`,
-      remedies: [{ words: "A thicker sheet, a batten behind it, or a guard bar across the opening." }],
+      remedies: [
+        { words: "Use a thicker sheet, put a batten behind it, or a guard bar across the opening." },
+      ],
     });
   },
   figure: (input, panel) => personFigure(input, panel, "leans"),

@@ -19,7 +19,9 @@ export const stiffenersBend: Question = question({
   ),
   ask: ({ stiffener }) => `Does ${stiffener.id} bear its share of its panel without breaking?`,
   tier: "strength",
-  cautions: ["A knot in the middle of a strip takes half of its strength: choose straight wood without one."],
+  cautions: [
+    "A knot in the middle of a strip takes away half of its strength: choose straight wood without one.",
+  ],
   assumes: [
     "It bears half of its panel by itself, loose at its ends: the sheet beside it in truth bears a part.",
     "Loads count 1.5 times, as EN 1990 has it. What glues or screws it to the panel is taken to hold.",
@@ -34,8 +36,8 @@ export const stiffenersBend: Question = question({
     return {
       demand: amount(Pressure, "stress in it, counted 1.5 times", worst.stress),
       capacity: amount(Pressure, "design strength", worst.allowed),
-      facts: `Under ${worst.what} it is stressed with ${Pressure.show(worst.stress, style)} of ${Pressure.show(worst.allowed, style)}.`,
-      remedies: [{ words: "A deeper strip, one set on edge, or two side by side." }],
+      facts: `The stress in it is ${Pressure.show(worst.stress, style)}, of ${Pressure.show(worst.allowed, style)} allowed, under ${worst.what}.`,
+      remedies: [{ words: "Use a deeper strip, set it on edge, or put two side by side." }],
       assumed:
         strip && !graded
           ? [`Nobody said the grade of ${strip.name}: that of the lowest class of softwood was taken.`]

@@ -95,8 +95,8 @@ function strapped(input: ReviewInput, straps: Lashing, section: string): Answer 
     remedies: [
       {
         words: ridesOnBlocks(input)
-          ? "Wider straps, protectors that spread them, or tighten by hand only as far as the road needs."
-          : "Wider straps, protectors that spread them, or tighten by hand as far as the road needs, on blocks.",
+          ? "Use wider straps or protectors that spread them, or tighten by hand only as far as the road needs."
+          : "Use wider straps or protectors that spread them, or stand it on blocks and tighten by hand only.",
       },
     ],
     assumed: [...assumed, "The compression strength of the sheet is that of birch veneer, recalled."],

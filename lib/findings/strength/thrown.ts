@@ -112,7 +112,7 @@ function struckBy(input: ReviewInput, target: ThrownTarget): StruckTarget {
       ...answer,
       facts: `${strikeWords(input, target, strike)} ${answer.facts}`,
       remedies: [
-        { words: "Strap or screw it down, leave it less free way, or put a batten behind the panel." },
+        { words: "Strap or screw it down, leave it less room to slide, or put a batten behind the panel." },
       ],
       sources: [...(answer.sources ?? []), cite("en-12195", "table 2, 0.8 forward")],
     },

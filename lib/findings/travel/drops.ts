@@ -155,9 +155,9 @@ function landedTilted(input: ReviewInput, dropped: CushionedDrop, sides: Area, e
   return {
     demand: amount(Ratio, `deceleration on ${worst.on}, in gravities`, deceleration),
     capacity: amount(Ratio, "deceleration it survives", fragility),
-    facts: `Worst is ${worst.on}: about ${Ratio.show(deceleration, { digits: 2 })} g, where a flat landing gives ${Ratio.show(landed.value, { digits: 2 })} g; it stands ${Ratio.show(fragility)} g. Foam is taken as an even spring, in proportion to its area.`,
+    facts: `The worst is ${worst.on}: about ${Ratio.show(deceleration, { digits: 2 })} g, where a flat landing gives ${Ratio.show(landed.value, { digits: 2 })} g; it stands ${Ratio.show(fragility)} g. Foam is taken as an even spring, in proportion to its area.`,
     remedies: [
-      { words: "Thicker foam or smaller pads on the faces that are too stiff, or carry it by itself." },
+      { words: "Use thicker foam or smaller pads on the faces that are too stiff, or carry it by itself." },
     ],
     because: [fall, landed, flat, worst.tilted, worst.line],
     limit: dropSource(dropped),

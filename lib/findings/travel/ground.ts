@@ -17,7 +17,7 @@ const brakedTread: Ratio = ratio(0.4);
 export const brakes: Question = question({
   id: "travel.brakes",
   about: rolledCase,
-  ask: "Do the brakes hold it on sloping ground?",
+  ask: "Do the brakes hold the case on sloping ground?",
   tier: "safety",
   cautions: [rampCaution],
   needs: { braked: ofJourney((journey) => journey.brakes, "how many casters have a brake", '"brakes: 2"') },
@@ -31,7 +31,7 @@ export const brakes: Question = question({
     return {
       demand: amount(Angle, "slope to hold on", wanted),
       capacity: amount(Angle, "slope that the brakes hold", hold.value),
-      facts: `${braked} of ${counted(count, "caster", "casters")} with brakes ${steepest}; ${Angle.show(wanted, { digits: 2 })} is asked.`,
+      facts: `${braked} of ${counted(count, "caster", "casters")} with brakes ${steepest}; ${Angle.show(wanted, { digits: 2 })} is asked for.`,
       remedies: [{ words: "Brake all casters, or chock the wheels." }],
       because: [hold],
       limit: groundSlope.source,

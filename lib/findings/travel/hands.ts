@@ -18,7 +18,7 @@ import { type Answer, type Question, question, type Subjects } from "../question
 import { each, known, says, where } from "../subjects.js";
 
 const gripCaution =
-  "A hand that does not fit closes on the knuckles: no finger between handle and door frame. Try every handle with the glove that will be worn, the case propped up.";
+  "A hand that does not fit closes on the knuckles: keep fingers from between handle and door frame. Try every handle with the glove that will be worn, the case propped up.";
 
 /** Nothing to ask of a section without handles, or where nobody lifts. */
 const eachHandledSection: Subjects<string> = where(

@@ -29,7 +29,7 @@ import {
 import { type Angle, Count, Length, Mass, Ratio } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
-import { amount, styleOf } from "../amount.js";
+import { amount, capitalised, styleOf } from "../amount.js";
 import { liftedFigure, stairsFigure } from "../figures/carried-figures.js";
 import type { Remedy } from "../finding.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
@@ -79,7 +79,7 @@ function lighter(
   return hands === undefined
     ? [
         {
-          words: `Use a ramp, a lift gate or a hoist, or ${out}.${firstOut(heaviest, excess)} Even four people are not enough.`,
+          words: `Use a ramp, a lift gate or a hoist, or ${out}.${firstOut(heaviest, excess)} Four people are not enough either.`,
           gives: [left],
         },
       ]
@@ -104,7 +104,7 @@ function firstOut(contents: readonly Content[], excess: number): string {
     names.push(name);
   }
   if (names.length === 0) return "";
-  const enough = out >= excess ? "" : " Taking all of that out is not enough.";
+  const enough = out >= excess ? "" : " Even without all of that it is too heavy.";
   return ` Begin with ${names.slice(0, mostNamed).join(", ")}.${enough}`;
 }
 
@@ -183,7 +183,7 @@ function liftedBy(
   return {
     demand: amount(Mass, `carried by ${who}`, share),
     capacity: amount(Mass, "recommended weight limit", limit),
-    facts: `${Mass.show(share, style)} for ${who}, ${comparison} the recommended ${Mass.show(limit, style)}: lifting index ${Ratio.show(index.value, { digits: 2 })}.${stand}`,
+    facts: `${capitalised(who)} carries ${Mass.show(share, style)}, ${comparison} the recommended ${Mass.show(limit, style)}: the lifting index is ${Ratio.show(index.value, { digits: 2 })}.${stand}`,
     remedies: lighter(input, section, excess, enoughPeople(input, section, balance, limit)),
     because: [balance, ...because, atStart, atEnd, index],
     limit: liftingGuide,
@@ -224,7 +224,7 @@ function liftedAsTeam(input: ReviewInput, section: string, people: number): Answ
   return {
     demand: amount(Mass, `mass of ${section}`, mass),
     capacity: amount(Mass, `what ${people} people lift as a team`, together.value),
-    facts: `Each may lift ${Mass.show(own, style)} alone, ${people} together ${Mass.show(together.value, style)}, since nobody lifts at quite the same moment; it weighs ${Mass.show(mass, style)}.`,
+    facts: `It weighs ${Mass.show(mass, style)}; ${people} people may lift ${Mass.show(together.value, style)} as a team. Each may lift ${Mass.show(own, style)} alone, and nobody lifts at quite the same moment.`,
     remedies: lighter(input, section, Mass.si(mass - together.value), hands),
     because: [balance, together],
     limit: cite("hse-manual-handling", "team handling"),

@@ -51,7 +51,7 @@ function ridden(
     demand: amount(Force, "on each fastener", line.value),
     capacity: amount(Force, "one fastener allows", allowed.value),
     facts: `${roadWords[way]} puts ${Force.show(line.value, style)} on ${count === 1 ? "its fastener" : `each of ${count} fasteners`}, including its weight; one allows ${Force.show(allowed.value, style)}.`,
-    remedies: [{ words: "More or larger fasteners, a cleat under it, or a stop in front of it." }],
+    remedies: [{ words: "Use more or larger fasteners, put a cleat under it, or a stop in front of it." }],
     because: [line, ...strength.because, allowed],
     limit: cite("en-12195", "table 2, along the floor and 1.0 downwards"),
     sources: [cite("common-practice", "safety factor of the case file")],

@@ -22,7 +22,7 @@ import { type Answer, type Found, type Question, question } from "../question.js
 import { caseWords, mostOf, ofJourney, rolledCase } from "../subjects.js";
 
 const rollCaution =
-  "On the level push, do not pull, and look over the case or around it; on slopes and ramps nobody below it.";
+  "On the level push, do not pull, and look over the case or around it. On slopes and ramps nobody stands below it.";
 
 const { women: guide } = pushGuides;
 
@@ -138,7 +138,7 @@ const wheel = ofJourney(({ wheel: size }) => size, "the diameter of a caster whe
 export const threshold: Question = question({
   id: "travel.threshold",
   about: rolledCase,
-  ask: "Does it get over the highest threshold?",
+  ask: "Does the case get over the highest threshold?",
   tier: "handling",
   cautions: [stepCaution],
   needs: {
@@ -165,7 +165,7 @@ export const threshold: Question = question({
 export const gap: Question = question({
   id: "travel.gap",
   about: rolledCase,
-  ask: "Does it get over the widest gap?",
+  ask: "Does the case get over the widest gap?",
   tier: "handling",
   cautions: [stepCaution],
   needs: {
@@ -282,7 +282,7 @@ function winched(input: ReviewInput, winch: Force, { pushes, because, source, fa
     capacity: amount(Force, "rated pull of the winch", winch),
     facts:
       `The line pulls with ${Force.show(push, style)}; the winch is rated ${Force.show(winch, style)}. ${facts ?? ""}`.trim(),
-    remedies: [{ words: "A stronger winch, a longer ramp, or an empty case." }],
+    remedies: [{ words: "Use a stronger winch or a longer ramp, or empty the case first." }],
     because,
     limit: cite("common-practice", "rated pull that the maker of the winch states"),
     sources: [source],
@@ -345,7 +345,7 @@ export const rampDown: Question = question({
     const hold = rampHold.worked({ mass: balance.value.mass, resistance, slope });
     return onRamp(input, {
       pushes: [{ words: "pull that holds it on the way down", push: hold.value, upTo: guide.keepMoving }],
-      facts: "Reckoned with wheels that roll easily, which hold back least.",
+      facts: "Wheels that roll easily are counted, as they hold back least.",
       remedy: rampRemedy(input),
       because: [balance, ...because, hold],
       source: cite("statics", "weight along a slope"),

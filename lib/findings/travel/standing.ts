@@ -52,7 +52,7 @@ import {
 } from "../../quantity/index.js";
 import { Refusal, unlessRefused } from "../../refusal.js";
 import { cite } from "../../source.js";
-import { amount, styleOf } from "../amount.js";
+import { amount, capitalised, styleOf } from "../amount.js";
 import {
   childFigure,
   leaningFigure,
@@ -95,10 +95,6 @@ function widening(input: ReviewInput): string {
   return feetUnder(input).length > 0 ? "set its feet further out" : "make its base wider";
 }
 
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
 /** Where weight lies lowest. */
 function lowestFloor({ parts }: ReviewInput): string {
   return parts.sections.length > 1 ? "in the lowest section" : "on its floor";
@@ -134,7 +130,7 @@ export function standingUp(
     facts: `It falls ${nearest ? `to the ${nearest.way} ` : ""}as it stands: its centre of gravity is not above its base.`,
     because: standingLines(standing),
     assumed: standing.assumed,
-    remedies: [{ words: `${capital(widening(input))} on that side, or move heavy things away from it.` }],
+    remedies: [{ words: `${capitalised(widening(input))} on that side, or move heavy things away from it.` }],
     limit: tippingEdge,
   };
 }
@@ -173,7 +169,7 @@ export const tip: Question = question({
         facts: `It tips to the ${way} at ${Angle.show(worked.value, { digits: 2 })}; ${Angle.show(steadyTilt.angle)} is asked for.`,
         remedies: [
           {
-            words: `${capital(widening(input))}, move heavy things down, or set out a foot on that side. ${baseWords(base.value, standing, style)}`,
+            words: `${capitalised(widening(input))}, move heavy things down, or set out a foot on that side. ${baseWords(base.value, standing, style)}`,
             gives: [amount(Length, "half the base that would be enough", base.value)],
           },
         ],
@@ -237,7 +233,7 @@ function pushed(input: ReviewInput, standing: Footprint): Answer {
     facts: `A level push of ${Force.show(tips, style)} at ${Length.show(height, style)} begins to tip it; it should stand ${Force.show(demand, style)}.${first}`,
     remedies: [
       {
-        words: `${capital(widening(input))}, lay weight ${lowestFloor(input)}, or fix it to a wall or table.`,
+        words: `${capitalised(widening(input))}, lay weight ${lowestFloor(input)}, or fix it to a wall or table.`,
       },
     ],
     because: [...standingLines(standing), wanted, limits],
@@ -448,7 +444,7 @@ function blown(input: ReviewInput, standing: Footprint, gust: Speed): Answer {
 export const slope: Question = question({
   id: "travel.slope",
   about: movedCase,
-  ask: "Does it stand on sloping ground, and what base, ballast or foot would be enough?",
+  ask: "Does the case stand on sloping ground, and what base, ballast or foot would be enough?",
   tier: "safety",
   cautions: tipping,
   needs: {

@@ -162,7 +162,11 @@ function held(input: ReviewInput, standing: Footprint, given: Lashing, { ways, g
       tension > given.tension
         ? amount(Force, `tension needed, ${worst.way}`, tension)
         : amount(Force, "tension of one strap, which is the least", given.tension),
-    capacity: amount(Force, `tension of ${given.straps} straps`, Force.si(given.straps * given.tension)),
+    capacity: amount(
+      Force,
+      given.straps === 1 ? "tension of the strap" : `tension of ${given.straps} straps`,
+      Force.si(given.straps * given.tension),
+    ),
     facts: `${tensionWords(worst.way, Force.show(tension, style), tension, straps.value)}${wheels} Loose, it would tip forward at ${tips} g. Against a bulkhead it would press ${Force.show(blocked.value, style)}.`,
     remedies: [moreStraps(straps.value)],
     because: [

@@ -23,7 +23,7 @@ export function hardwareStrength(
   if (!tested?.uncertainty) {
     return {
       measure: `the load rating of ${name}`,
-      how: `ask its maker and put it in hardware.csv, column "rated"; or pull at least three to the end on an offcut, with a lever and a luggage scale, standing clear, and write the loads into pull-tests.csv under its name`,
+      how: `ask its maker and put it in hardware.csv, column "rated". Or pull at least three to the end on an offcut, with a lever and a luggage scale, and stand clear. Write the loads into pull-tests.csv under its name`,
     };
   }
   const { safetyFactor } = demands;

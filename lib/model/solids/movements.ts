@@ -65,7 +65,7 @@ function leafSwing(
   );
   return {
     id: panel.id,
-    words: `${panel.id}, opened`,
+    words: `opening ${panel.id}`,
     parts: new Set([...withFasteners([panel.id], input, solids), ...only]),
     hinges: new Set(
       input.parts.hardware.flatMap(({ id, panels }) =>
@@ -90,7 +90,7 @@ function drawerOut(
   const out = outwards(face);
   return {
     id: drawer.name,
-    words: `drawer ${drawer.name}, pulled out`,
+    words: `pulling out the ${drawer.name}`,
     parts: withFasteners(
       panels.map(({ id }) => id),
       input,
@@ -110,7 +110,7 @@ function shelfOut(
   const out = outwards("front");
   return {
     id: shelf.name,
-    words: `${shelf.name}, pulled out`,
+    words: `pulling out the ${shelf.name}`,
     parts: new Set([
       ...withFasteners([panel.id], input, solids),
       ...carries.map(({ content }) => content.name),

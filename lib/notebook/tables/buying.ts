@@ -203,7 +203,6 @@ export function buyingAnswer(job: Job): string {
   const count = (needs: readonly Parameters<typeof boughtOf>[0][]): number =>
     needs.reduce((sum, need) => sum + boughtOf(need), 0);
   const { sheets: kerf } = job.review.purchases.kerfs;
-  const proven = plans.every(({ proof }) => proof.proven) ? "proven" : "not all proven";
   const bought = [
     [count(sheets), "sheet of ply", "sheets of ply"],
     [count(facings), "sheet of laminate", "sheets of laminate"],
@@ -213,7 +212,9 @@ export function buyingAnswer(job: Job): string {
   if (words.length === 0) return "Every sheet and bar that it takes stands on the rack.";
   const list = [words.slice(0, -1).join(", "), words.at(-1)].filter(Boolean).join(" and ");
   const width = Length.show(kerf.kerf, { unit: lengthUnit(job), digits: 2, exact: true });
-  return `To buy: ${list}, for ${Money.show(cost)}; no plan can cost less than ${Money.show(least)} (${proven}). Kerf ${width}, ${kerf.from}.`;
+  const isLeast = Money.show(cost) === Money.show(least);
+  const bound = isLeast ? "no plan can cost less" : `any plan costs ${Money.show(least)} or more`;
+  return `Buy ${list} for ${Money.show(cost)}. With a kerf of ${width} (${kerf.from}) ${bound}.`;
 }
 
 /** How many different bars each extrusion is cut into, and the fewest that any plan of this cost can do with. */

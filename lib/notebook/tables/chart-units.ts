@@ -7,9 +7,9 @@ export function lengthUnit({ case: { units } }: Job): "in" | "mm" {
   return units === "inch" ? "in" : "mm";
 }
 
-/** A length in that unit, to five digits: 6.5 stays 6.5, and a fraction of an inch keeps its sixty-fourths. */
-export function chartLength(job: Job, length: Length): number {
-  return Number(Length.in(length, lengthUnit(job)).toPrecision(5));
+/** A length in that unit, to five digits unless said: 6.5 stays 6.5, and a fraction of an inch keeps its sixty-fourths. */
+export function chartLength(job: Job, length: Length, digits = 5): number {
+  return Number(Length.in(length, lengthUnit(job)).toPrecision(digits));
 }
 
 /** The same in inches or in millimetres, whichever the case is in. */

@@ -104,26 +104,18 @@ export function unfacedNote({ parts, case: { name } }: Job): readonly string[] {
   return [`${name} has no laminate, so this does not apply to it; what follows is what the tables offer.`];
 }
 
-/** The cheapest, the lightest and the stiffest option, and the chosen one. */
+/** The cheapest option, and the chosen one. */
 export function facingAnswer(job: Job): string {
   const options = faceOptions(job);
   const [cheapest] = options;
   const [unfaced] = unfacedNote(job);
   if (unfaced !== undefined) return unfaced;
   if (!cheapest) return "There is no laminate or no adhesive in the tables.";
-  const least = (of: (option: FaceOption) => number): FaceOption =>
-    options.reduce((best, one) => (of(one) < of(best) ? one : best), cheapest);
-  const [lightest, stiffest] = [least(({ mass }) => mass), least(({ stiffening }) => -stiffening)];
-  const style = styleOf(job.case);
   const area = areaOf(job.case);
   const priceOf = ({ cost }: FaceOption): string => Money.show(timesMoney(area.size, cost.total));
   const chosen = options.find((option) => option.chosen);
-  return [
-    `The cheapest finished ${area.name} is ${optionName(cheapest)} at ${priceOf(cheapest)}`,
-    `the lightest ${optionName(lightest)} at ${AreaDensity.show(lightest.mass, { ...style, digits: 3 })}`,
-    `the stiffest ${optionName(stiffest)} at ${Ratio.show(stiffest.stiffening, { digits: 3 })} times the bare sheet`,
-    chosenWords(chosen, cheapest, priceOf),
-  ].join("; ");
+  const first = `The cheapest finished ${area.name} is ${optionName(cheapest)}, at ${priceOf(cheapest)}.`;
+  return `${first} ${chosenWords(chosen, cheapest, priceOf)}`;
 }
 
 function chosenWords(
@@ -131,12 +123,12 @@ function chosenWords(
   cheapest: FaceOption,
   priceOf: (option: FaceOption) => string,
 ): string {
-  if (!chosen) return "the case file asks for none of them.";
-  if (chosen === cheapest) return "the case file asks for the cheapest.";
-  const beaten = chosen.front ? "which nothing beats in all three" : "which another beats in all three";
-  return `the case file asks for ${optionName(chosen)} at ${priceOf(chosen)}, ${beaten}.`;
+  if (!chosen) return "The case file asks for none that the tables offer.";
+  if (chosen === cheapest) return "The case file asks for it.";
+  const beaten = chosen.front ? "none beats it" : "another beats it";
+  return `The case file asks for ${optionName(chosen)}, at ${priceOf(chosen)}: ${beaten} in cost, weight and stiffness together.`;
 }
 
 function optionName({ facing, adhesive }: FaceOption): string {
-  return `${facing.name} + ${adhesive.name}`;
+  return `${facing.name} with ${adhesive.name}`;
 }

@@ -1,11 +1,11 @@
 /** Tables, drawings and the answer of the notebook that asks whether the joints hold. */
 import type { Fastening, SheetStock } from "../../design/index.js";
 import { fastenerTraits, rivetCount } from "../../fastening/index.js";
-import { jerkSweep, showFine, styleOf, worstVerdict } from "../../findings/index.js";
+import { jerkSweep, showFine, styleOf } from "../../findings/index.js";
 import type { WorkedLine } from "../../formula.js";
 import type { Job } from "../../job/index.js";
 import { fastenerKinds, fastenerWays, gripCases, offMiddle, takesWasher } from "../../model/index.js";
-import { type DrawingView, type TableView, tableOf, verdictWords } from "../../page/index.js";
+import { type DrawingView, type TableView, tableOf } from "../../page/index.js";
 import { fastenerSchedule, fastenerTotals } from "../../plan/index.js";
 import {
   Force,
@@ -19,6 +19,7 @@ import {
 } from "../../quantity/index.js";
 import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
 import { Refusal } from "../../refusal.js";
+import { tallySentence } from "./tally.js";
 
 /** Fasteners of the whole case, one row for what they hold. */
 export function fastenerTable({ parts, case: description }: Job): TableView {
@@ -101,10 +102,7 @@ export function jerkPoints(job: Job, jerks: readonly number[]): readonly JerkPoi
 
 /** How the joints come out as a whole. */
 export function jointsAnswer({ review: { joints } }: Job): string {
-  const not = joints.filter(({ verdict }) => verdict !== "holds");
-  const verdict = worstVerdict(joints.map((finding) => finding.verdict));
-  if (verdict === "holds") return `All ${joints.length} joints asked about hold.`;
-  return `${joints.length - not.length} of ${joints.length} joints asked about hold. Not yet: ${not.map(({ subject, verdict: one }) => `${subject} (${verdictWords[one].toLowerCase()})`).join("; ")}.`;
+  return tallySentence(joints);
 }
 
 /** Edges are one thing to a reader, whichever bar it is. */

@@ -68,7 +68,7 @@ export function sagPoints(
   return begun(
     swept.then((answers) =>
       trials.map(({ thickness, cutAway, edges, allowed }, i) => ({
-        thickness: chartLength(job, thickness),
+        thickness: chartThickness(job, thickness),
         cutAway: Ratio.in(cutAway, "%"),
         edges: edges === "hinged" ? "alone on the bench" : "edges held stiffly",
         use: answers[i]!.sag / allowed,
@@ -94,9 +94,14 @@ export function scalesToTry(job: Job, panel: string): readonly number[] {
   return cutAwayOf(panelNamed(job, panel)) > 1e-9 ? [0, 0.7, 1] : [1];
 }
 
+/** A thickness as callipers tell it: three digits. */
+function chartThickness(job: Job, thickness: Length): number {
+  return chartLength(job, thickness, 3);
+}
+
 /** What thickness and openings do to the sag of a panel; a panel without openings by its thickness alone. */
 export function sagChart(job: Job, panel: string, points: readonly SagPoint[]): ChartView {
-  const own = chartLength(job, panelNamed(job, panel).sheet.thickness);
+  const own = chartThickness(job, panelNamed(job, panel).sheet.thickness);
   const thickness = { field: "thickness", title: "Ply", unit: lengthUnit(job) } as const;
   const common = {
     title: `${panel}: sag over what is allowed`,

@@ -3,6 +3,7 @@
 import type { Review } from "../../findings/index.js";
 import {
   byDanger,
+  capitalised,
   counted,
   keepsFromRelease,
   styleOf,
@@ -145,7 +146,7 @@ function measureNext(asked: readonly FindingView[]): readonly ToMeasure[] {
 }
 
 function asSentence(words: string): string {
-  const text = words.charAt(0).toUpperCase() + words.slice(1);
+  const text = capitalised(words);
   return /[.!?]$/.test(text) ? text : `${text}.`;
 }
 

@@ -74,6 +74,12 @@ export const terms: readonly Term[] = [
     meaning: "The grain is the way the wood fibres of the outer veneer run; plywood is stiffest along it.",
   },
   {
+    name: "ground-fault device",
+    meaning:
+      "A ground-fault device (GFCI, RCD) switches the mains off when current leaks to earth, before it kills.",
+    forms: ["GFCI", "RCD", "residual current device"],
+  },
+  {
     name: "grip",
     meaning: "The grip of a rivet is the thickness of all that it holds together.",
     forms: ["grips", "grip range"],
@@ -166,6 +172,11 @@ export const terms: readonly Term[] = [
     name: "stack",
     meaning: "A stack is all the layers that one fastener goes through, from its head to its tail.",
     forms: ["stacks"],
+  },
+  {
+    name: "standard tension",
+    meaning: "The standard tension (STF on its label) of a strap is the pull that its ratchet leaves in it.",
+    forms: ["STF"],
   },
   {
     name: "tail",

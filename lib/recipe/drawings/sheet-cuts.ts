@@ -99,9 +99,11 @@ function described({ pieces, cuts }: CutSheet, grained: boolean): string {
 
 /** What the marks on sheets mean. */
 export function legendWords(withCuts: boolean, grained: boolean): string {
-  const marks = grained ? " Arrow: face grain. Triangle: good face, and where it goes." : "";
-  const numbers = withCuts ? " Rings: cuts in their order." : "";
-  return `Broken line: offcut.${numbers}${marks}`;
+  const marks = grained
+    ? " The arrow is the face grain. The triangle is the good face, and where it goes."
+    : "";
+  const numbers = withCuts ? " Rings number the cuts in their order." : "";
+  return `What is inside broken lines is an offcut.${numbers}${marks}`;
 }
 
 function areaMark(area: SheetArea) {

@@ -85,7 +85,7 @@ function times({ times: works = [], case: { business, leftOut } }: Workshop): Gr
   return group(
     "Times",
     ...when(works.length > 0, () =>
-      sentence("Planned from the paces you measured so far, with the tool named."),
+      sentence("The times are planned from the paces you measured so far, with the tool named."),
     ),
     blanks(
       [...lines, whole],

@@ -13,11 +13,11 @@ export function allowances({ adhesives, sheets }: PurchaseList): string[] {
   const onLabel = adhesives.filter(({ rateFrom }) => rateFrom === "label").map(({ stock }) => stock.name);
   return [
     ...(onLabel.length > 0
-      ? [`${listed(onLabel)}: reckoned with the spread rate of the label. Weigh the can on a trial panel.`]
+      ? [`The spread rate of the label is counted for ${listed(onLabel)}. Weigh the can on a trial panel.`]
       : []),
     ...(sheets.length > 0
       ? [
-          "Look at every sheet before paying: flat, no open joints at the edges, and measured with the calliper at three places.",
+          "Look at every sheet before paying: it must be flat, without open joints at its edges. Measure its thickness at three places.",
         ]
       : []),
   ];

@@ -56,17 +56,17 @@ function subjectWords(subjects: readonly string[]): string {
 }
 
 function withSubjects({ words, subjects }: ToldCaution): string {
-  return `${words} Here: ${subjectWords(subjects)}.`;
+  return `${words} This goes for ${subjectWords(subjects)}.`;
 }
 
 function bench(workshop: Workshop): CautionsView["items"] {
   const { parts } = workshop;
   return [
-    "Saws and routers: eyes and ears protected, guards in place, work clamped, no gloves near a blade. Unplug before changing a blade or bit. Extraction and a fitted dust mask; clean up with a vacuum, not with compressed air.",
+    "At saws and routers protect eyes and ears, keep guards in place, clamp the work, and wear no gloves near a blade. Unplug before changing a blade or bit. Use extraction and a fitted dust mask; clean up with a vacuum, not with compressed air.",
     ...when(parts.fastenings.length > 0, () =>
       parts.fastenings.some(({ fastener }) => fastener.kind === "rivet")
-        ? "Drilling and riveting: eyes and ears protected. Rivet stems fly when they snap: point the tool away from faces. Clamp thin metal, it grabs and spins."
-        : "Drilling and driving screws: eye and hearing protection, the work clamped, hands clear of where the point comes out.",
+        ? "Protect eyes and ears when you drill and rivet. Rivet stems fly when they snap: point the tool away from faces. Clamp thin metal: it grabs and spins."
+        : "Protect eyes and ears when you drill and drive screws. Clamp the work, and keep hands clear of where the point comes out.",
     ),
     ...(parts.bars.length > 0
       ? [
@@ -102,12 +102,12 @@ function adhesiveCautions({ purchases }: Workshop): string[] {
   return [
     ...(burning
       ? [
-          `${burning}: flammable vapour, heavier than air. Work outdoors or with strong fresh air at floor level. No flame, spark, heater, pilot light, switch or smoking nearby until it has dried. Respirator and gloves as the safety data sheet says. ${rags}`,
+          `The vapour of ${burning} burns and is heavier than air. Work outdoors or with strong fresh air at floor level. Allow no flame, spark, heater, pilot light, switch or smoking nearby until it has dried. Wear respirator and gloves as the safety data sheet says. ${rags}`,
         ]
       : []),
     ...(other
       ? [
-          `${other}: solvent vapour is harmful though it does not burn easily. Fresh air, respirator and gloves as the safety data sheet says. ${rags}`,
+          `The vapour of ${other} is harmful though it does not burn easily. Have fresh air, and wear respirator and gloves as the safety data sheet says. ${rags}`,
         ]
       : []),
   ];
@@ -128,7 +128,7 @@ function hanging({ case: { contents } }: Workshop): string[] {
   const hung = contents.filter(({ held }) => held.by === "hung");
   return hung.length > 0
     ? [
-        `Hung things (${listed(hung.map(({ name }) => name))}): each needs a second hold that catches it if the first fails, and nobody stands under it while it is being fixed.`,
+        `What hangs (${listed(hung.map(({ name }) => name))}) needs a second hold each, which catches it if the first fails. Nobody stands under it while it is fixed.`,
       ]
     : [];
 }

@@ -42,12 +42,15 @@ function release(workshop: Workshop): RecipeBlock[] {
   if (kept.length === 0) return [sentence("RELEASED. No question of safety or strength is open.")];
   const asked = grouped(kept, ({ question }) => question).map(([question, some]) => {
     const about = distinct(some.map(({ subject }) => subject));
-    return `${question} (${about.length > 2 ? `${about.length} parts` : listed(about)})`;
+    const isNamed = about.every((one) => question.includes(one));
+    return isNamed
+      ? question
+      : `${question} It is about ${about.length > 2 ? `${about.length} parts` : listed(about)}.`;
   });
   const most = 6;
   return [
     sentence(
-      `NOT RELEASED. ${counted(kept.length, "check")} of safety or strength fail or wait. Do not cut.`,
+      `NOT RELEASED. ${counted(kept.length, "check")} of safety or strength ${kept.length === 1 ? "fails or waits" : "fail or wait"}. Do not cut.`,
     ),
     {
       kind: "list",
@@ -56,7 +59,7 @@ function release(workshop: Workshop): RecipeBlock[] {
         ...asked.slice(0, most),
         ...when(
           asked.length > most,
-          () => `and ${counted(asked.length - most, "more question")}, on the page of decisions`,
+          () => `The page of decisions has ${counted(asked.length - most, "more question")}.`,
         ),
       ],
     },

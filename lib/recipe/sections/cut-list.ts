@@ -11,6 +11,7 @@ import {
   sheetEdgeTrim,
   stopSettings,
 } from "../../cutting/index.js";
+import { capitalised } from "../../findings/index.js";
 import { diagonalDifference, tolerance } from "../../model/index.js";
 import { steps, type TableView, tableOf } from "../../page/index.js";
 import type { PurchaseList } from "../../plan/index.js";
@@ -61,9 +62,9 @@ export function cutSections(workshop: Workshop): RecipeSection[] {
       ),
       panelTable(workshop),
       sentence(
-        "If a piece is out: plane it, or cut it anew from an offcut that is large enough. Never force it in.",
+        "If a piece is out, plane it, or cut it anew from an offcut that is large enough. Never force it in.",
       ),
-      sentence(`On the sheets below. ${legendWords(true, true)}`),
+      sentence(`This is how to read the sheets below. ${legendWords(true, true)}`),
       ...sheetGroups(workshop.sheets, pieces.panels, workshop, goodFaces(pieces.panels)),
     ),
     ...when(rest, () =>
@@ -91,24 +92,23 @@ function restTitle({ parts }: Workshop): string {
     ...when(parts.strips.length > 0, () => "strips"),
     ...when(parts.panes.length > 0, () => "panes"),
   ];
-  const title = listed(names);
-  return title.charAt(0).toUpperCase() + title.slice(1);
+  return capitalised(listed(names));
 }
 
 /** The steps of sawing sheets, laminate, bars and strips. */
 export function cutSteps({ pieces, purchases: { kerfs }, rule }: Workshop): ShopStep[] {
   const { calliper, saw, tape_measure: tape, sheetBlade } = supplies;
   return [
-    step`Measure the thickness of each sheet with the ${calliper}. Out of tolerance: stop, sizes and fasteners must be recomputed.`,
-    step`Cut an offcut with the ${sheetBlade} and measure the slot. Wider than ${rule.fine(kerfs.sheets.kerf)}: ask for a new plan.`,
+    step`Measure the thickness of each sheet with the ${calliper}. If one is out of tolerance, stop: sizes and fasteners must be worked out again.`,
+    step`Cut an offcut with the ${sheetBlade} and measure the slot. If it is wider than ${rule.fine(kerfs.sheets.kerf)}, ask for a new plan.`,
     step`Set the ${saw}. Trim all four edges of the sheet, ${rule.length(sheetEdgeTrim)} each; the bottom left corner is then 0.`,
     using(
-      step`Saw each sheet in the order of its table: good face up on a table saw, down under a hand-held saw.`,
+      step`Saw each sheet in the order of its table: good face up on a table saw, good face down under a hand-held saw.`,
       supplies.eyes,
       supplies.mask,
       supplies.gloves,
     ),
-    step`Fence = size of the piece between fence and blade. Make all cuts of a set-up before you move the fence; measure the first.`,
+    step`Set the fence to the size of the piece between fence and blade. Make all cuts of a set-up before you move the fence; measure the first.`,
     step`With the ${tape}, write its code on every piece and an arrow along the grain. Write 0 at the bottom left corner of its OUTSIDE face.`,
     ...(pieces.facings.length > 0
       ? [step`Cut the laminate with its oversize. It is trimmed after gluing, never before.`]
@@ -122,10 +122,10 @@ export function barSteps({ pieces, purchases: { kerfs }, rule }: Workshop): Shop
   const { metalBlade, barSaw, deburr, machineOil } = supplies;
   return [
     step`Cut the bars when the boxes are dry fitted: check each length against the real edge first.`,
-    step`Put the ${metalBlade} into the ${barSaw}, with ${machineOil}. Wider cut than ${rule.fine(kerfs.bars.kerf)}: ask for a new plan.`,
+    step`Put the ${metalBlade} into the ${barSaw}, with ${machineOil}. If its cut is wider than ${rule.fine(kerfs.bars.kerf)}, ask for a new plan.`,
     step`Cut ${rule.length(barEndTrim)} off the left end of each bar. Then set the stop; every piece is cut from the fresh end.`,
     using(
-      step`Take the burr off every end with the ${deburr}. Length within ${rule.fine(tolerance.bar)}, ends within half a degree. Out: cut anew.`,
+      step`Take the burr off every end with the ${deburr}. Check the length within ${rule.fine(tolerance.bar)} and the ends within half a degree. What is out is cut anew.`,
       supplies.gloves,
       supplies.eyes,
     ),

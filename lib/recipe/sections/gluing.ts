@@ -161,7 +161,7 @@ function stepsFor([{ adhesive }]: Group<FacingPart>): ShopStep[] {
   const { alcohol, cloths, kitchenScale, jRoller, dowels, cauls, trimBit, tape, sandpaper, sealer } =
     supplies;
   return [
-    step`Panel and laminate at room temperature for a day. Wipe both free of dust with ${cloths} and ${alcohol}. Lay out everything first.`,
+    step`Keep panel and laminate at room temperature for a day. Wipe both free of dust with ${cloths} and ${alcohol}. Lay out everything first.`,
     using(
       step`Weigh the can on the ${kitchenScale}. Spread ${spread} evenly to the very edge with ${sprayed ? supplies.spray : supplies.rollerCovers}. Weigh it again.`,
       supplies.respirator,

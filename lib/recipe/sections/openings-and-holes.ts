@@ -47,16 +47,16 @@ export function openingsAndHolesSection(workshop: Workshop): RecipeSection {
 }
 
 const outOfPlace: RecipeBlock = sentence(
-  "If an opening is out: small, file it; large or out of place by more than the table says, stop and saw the panel anew. A stray hole: plug it with a glued dowel.",
+  "If an opening is too small, file it. If it is too large, or out of place by more than the table says, stop and saw the panel anew. Plug a stray hole with a glued dowel.",
 );
 
 /** Words of the column "When". */
 const stageWords: readonly string[] = [
-  "bench: now, on the flat panel",
-  "metal: later, clamped up square, through bar or corner and panel together",
-  "door: when the door hangs",
-  "stack: when the sections stand stacked",
-  "place: where the table of the stage puts the thing",
+  "bench means now, on the flat panel",
+  "metal means later, clamped up square, through bar or corner and panel together",
+  "door means when the door hangs",
+  "stack means when the sections stand stacked",
+  "place means where the table of the stage puts the thing",
 ];
 
 /** Every step on the flat panels. */
@@ -68,7 +68,7 @@ export function panelSteps(workshop: Workshop): ShopStep[] {
     step`Lay the panel OUTSIDE face up. Hook the ${tape} at 0, its bottom left corner; mark all positions without moving it.`,
     ...when(openings.length > 0, () =>
       using(
-        step`Openings first: drill the corners, then cut between them with the ${router} and a ${openingBit}, or a ${supplies.jigsaw}. Finish to the line.`,
+        step`Cut the openings first: drill the corners, then cut between them with the ${router} and a ${openingBit}, or a ${supplies.jigsaw}. Finish to the line.`,
         ...openingTools(workshop),
         eyes,
         mask,
@@ -78,10 +78,10 @@ export function panelSteps(workshop: Workshop): ShopStep[] {
       openings.length > 0,
       () => step`Coat every cut edge with ${sealer}, with a ${supplies.brush}, and let it dry.`,
     ),
-    ...when(parts.fastenings.length > 0, () => step`When to drill. ${sentenceOf(stageWords)}.`),
+    ...when(parts.fastenings.length > 0, () => step`This is when to drill. ${sentenceOf(stageWords)}.`),
     ...when(parts.fastenings.length > 0, () =>
       using(
-        step`Drill square with the ${drill}, ${backer} behind. "Each across × each up": a hole where every line across meets every line up.`,
+        step`Drill square with the ${drill}, ${backer} behind. "Each across × each up" means a hole where every line across meets every line up.`,
         ...drillBits(workshop),
         deburr,
         eyes,
@@ -129,7 +129,7 @@ function byHandList(pieces: readonly CodedPiece<{ readonly id: string }>[], work
         .filter(({ panel }) => panel === part.id)
         .map(
           ({ holds, fastener, count, ...rest }) =>
-            `${code} ${part.id}: ${count} ${fastener.name} for ${holds}, bit ${drillFor({ holds, fastener, count, ...rest }, workshop.case.units).words}`,
+            `${code} ${part.id}: ${count} × ${fastener.name} for ${holds}, bit ${drillFor({ holds, fastener, count, ...rest }, workshop.case.units).words}`,
         ),
     ),
   );

@@ -50,7 +50,7 @@ export function fastenerSteps({ parts: { fastenings } }: Workshop): ShopStep[] {
       : []),
     ...(hasRivets(fastenings)
       ? [
-          step`Press the ${riveter} square and hard while it pulls. A head that stands off: drill it out, set a new one.`,
+          step`Press the ${riveter} square and hard while it pulls. If a head stands off, drill it out and set a new one.`,
         ]
       : []),
   ];

@@ -101,7 +101,7 @@ function supplyList(some: readonly Supply[], title: string): RecipeBlock[] {
 function ownTools({ case: { business } }: Workshop): RecipeBlock[] {
   return when(business.tools.length > 0, () =>
     sentence(
-      `Tools counted in the cost of this case: ${business.tools.map(({ name, price }) => `${name} ${Money.show(price)}`).join(", ")}.`,
+      `The cost of this case counts these tools: ${business.tools.map(({ name, price }) => `${name} ${Money.show(price)}`).join(", ")}.`,
     ),
   );
 }

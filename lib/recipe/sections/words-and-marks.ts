@@ -16,17 +16,17 @@ export function wordsAndMarks(workshop: Workshop): RecipeSection {
     "Words and marks",
     list([
       "A part is named by its section and its face: section.face. Left and right are as seen facing the front.",
-      "0 is the bottom left corner of the OUTSIDE face: of every panel, in every drawing and table. Mark it first.",
+      "On every panel, drawing and table 0 is the bottom left corner of the OUTSIDE face. Mark it first.",
       "The top is seen from above, the bottom from below, both with the front edge towards you.",
       "Codes such as P1 stand on the pieces, in the tables and on the drawings: the cover says which letter is what.",
-      "M and a number, such as M12: a line to fill in. Write down what you measure, also when it is right.",
-      "☐: tick it when it is done. Broken lines: bars and hardware that come later. Hatched or white: cut out.",
+      "M and a number, such as M12, is a line to fill in. Write down what you measure, also when it is right.",
+      "Tick ☐ when it is done. Broken lines are bars and hardware that come later. What is hatched or white is cut out.",
       ...when(
         fastened,
-        () => "Pilot: a thin hole that the screw cuts into. Other bits let the fastener through.",
+        () => "A pilot hole is a thin one that the screw cuts into. Other bits let the fastener through.",
       ),
       units === "inch"
-        ? "Lengths are in inches, to 1/32. Small ones stand as decimals."
+        ? "Lengths are in inches, to 1/32. Small ones are decimals."
         : "Lengths are in millimetres.",
     ]),
     ...when(times.length > 0, () => stepsAndDays(workshop)),

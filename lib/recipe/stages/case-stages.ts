@@ -42,7 +42,7 @@ function joinStage(workshop: Workshop): Stage {
               supplies.drill,
               ...settersOf(joining, parts),
             ),
-            step`Shut every latch: each should pull slightly. Only so do latch and keeper meet.`,
+            step`Shut every latch: each should pull slightly. Latch and keeper meet only so.`,
           ],
     adds: ({ part }) => ids.has(part),
   };

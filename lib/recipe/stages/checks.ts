@@ -15,7 +15,7 @@ export function stockChecks({ parts, purchases, rule }: Workshop): GroupBlock {
   return group(
     purchases.facings.length > 0 ? "Sheets and laminate, when they arrive" : "Sheets, when they arrive",
     sentence(
-      "Calliper at three places near the edges. If it is out: stop, sizes and fasteners must be recomputed.",
+      "Use the calliper at three places near the edges. If one is out, stop: sizes and fasteners must be worked out again.",
     ),
     blanks(
       [
@@ -70,7 +70,7 @@ export function boxChecks({ parts, rule }: Workshop, section: string): GroupBloc
   return group(
     `Measure ${section}, clamped, before it is fixed`,
     sentence(
-      `Sizes within ${rule.fine(tolerance.box)}. It stands without rocking. If it is out: loosen the clamps, push the longer diagonal shorter, clamp again, measure again.`,
+      `Sizes are within ${rule.fine(tolerance.box)}, and it stands without rocking. If it is out, loosen the clamps, push the longer diagonal shorter, clamp again, and measure again.`,
     ),
     blanks(
       views,
@@ -130,7 +130,7 @@ export function doorChecks(workshop: Workshop, section: string): GroupBlock {
   return group(
     "Measure the doors, hung",
     sentence(
-      `Gap within ${rule.fine(tolerance.gap)} all round; it shuts without rubbing, also with one corner of the box lifted. If it is out: plane the leaf, or shim its hinges.`,
+      `The gap is within ${rule.fine(tolerance.gap)} all round. It shuts without rubbing, also with one corner of the box lifted. If it is out, plane the leaf, or shim its hinges.`,
     ),
     blanks(
       leavesOf(workshop, section),
@@ -167,7 +167,7 @@ export function finishedChecks(workshop: Workshop): GroupBlock {
   return group(
     "Measure the whole case, finished",
     sentence(
-      "Tip check: two people, loose contents out, brakes on, floor clear. Lift one long side slowly, never let go, and stand where it cannot fall. Leave it out if it may tip. If a weight is out: ask for the lifting and tipping checks anew.",
+      "Check tipping with two people, loose contents out, brakes on and the floor clear. Lift one long side slowly, never let go, and stand where it cannot fall. Leave it out if it may tip. If a weight is out: ask for the lifting and tipping checks anew.",
     ),
     blanks(
       [...latchChecks(workshop), ...wheelChecks(workshop), ...massChecks(workshop), tipCheck(workshop)],

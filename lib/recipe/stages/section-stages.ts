@@ -89,7 +89,7 @@ function paneSteps({ name }: SectionPart, { pieces }: Workshop): ShopStep[] {
   return here.map(({ code, part: { panel, pane } }) => {
     const row = pane.count === undefined ? "" : `, ${counted(pane.count, "fastener")} (${pane.fastener})`;
     const strip = needed("glazing tape or silicone, as the pane's maker says", "panes", "1 roll");
-    return step`Lay the pane ${code} over its opening on the ${pane.side} of ${panel}, on ${strip}. Overlap alike all round, held by ${pane.held}${row}: snug, never forced.`;
+    return step`Lay the pane ${code} over its opening on the ${pane.side} of ${panel}, on ${strip}. It overlaps alike all round, held by ${pane.held}${row}. It sits snug and is never forced.`;
   });
 }
 
@@ -322,13 +322,13 @@ function openSteps(late: readonly HardwarePart[], { parts }: Workshop): ShopStep
   return [
     ...when((rest?.length ?? 0) > 0, () =>
       using(
-        step`Fit ${hardwareWords(rest ?? [])} now, from the open side: before, it stood in the way of what is inside.`,
+        step`Fit ${hardwareWords(rest ?? [])}. Do it now, from the open side: earlier it stood in the way of what is inside.`,
         ...settersOf(rest ?? [], parts),
       ),
     ),
     ...when((joining?.length ?? 0) > 0, () =>
       using(
-        step`Stack the sections, two people. Mark ${hardwareWords(joining ?? [])} at the keepers, lift them off again, drill and fit while it is open.`,
+        step`Stack the sections with two people. Mark ${hardwareWords(joining ?? [])} at the keepers. Lift them off again, drill, and fit while it is open.`,
         ...settersOf(joining ?? [], parts),
       ),
     ),
@@ -377,10 +377,10 @@ function drawerSteps(
     const at = placeOf(`slides of ${name}`, section, workshop) ?? Number.MAX_VALUE;
     const steps = [
       using(
-        step`Build the drawer ${name} of ${listed(panels.map(({ id }) => codeOf(pieces.panels, id)))}: inner front and back between the sides. The bottom goes under them, all with ${counted(joint.count, "fastener")} (${joint.fastener}).`,
+        step`Build the ${name} from ${listed(panels.map(({ id }) => codeOf(pieces.panels, id)))}. Set inner front and back between the sides, and the bottom under them, all with ${counted(joint.count, "fastener")} (${joint.fastener}).`,
         supplies.jScrew,
       ),
-      step`Measure both diagonals of ${name}. Screw its slides (${slides}) to drawer and walls, level, on ${supplies.packing} where the opening is narrower. Fix its front last, set even.`,
+      step`Measure both diagonals of the ${name}. Screw its slides (${slides}) to drawer and walls, level, on ${supplies.packing} where the opening is narrower. Fix its front last, with even gaps.`,
     ];
     return steps.map((one) => ({ at, step: one }));
   });
@@ -403,7 +403,7 @@ function closingStage(one: SectionPart, last: string, workshop: Workshop): Stage
               supplies.drill,
             ),
             using(step`Take ${last} off. Rivet the bars to it on the bench, washers and all.`, ...rivets),
-            step`Lower ${last} with its bars onto the box. Rivet the other legs. ${reachWords(one.name, parts)}`,
+            step`Put ${last} with its bars on the box. Rivet the other legs. ${reachWords(one.name, parts)}`,
           ]
         : [step`Put on ${last} as the last panel. ${reachWords(one.name, parts)}`]),
       ...when(near.length > 0, () =>
@@ -439,11 +439,11 @@ function doorStage(one: SectionPart, workshop: Workshop): Stage {
     steps: [
       ...leaves.map(
         (leaf) =>
-          step`Set the door ${codeOf(pieces.panels, leaf.id)} ${leaf.id} in its opening, hinged at the ${leaf.leaf?.hinge ?? "side"}, on ${supplies.packing}: gap ${gapOf(leaf)}. It is sawn from a sheet; what was cut out of the opening is left over.`,
+          step`Set the door ${codeOf(pieces.panels, leaf.id)} ${leaf.id} in its opening on ${supplies.packing}, hinged at the ${leaf.leaf?.hinge ?? "side"}. Leave a gap of ${gapOf(leaf)}. It is sawn from a sheet; what was cut out of the opening is left over.`,
       ),
       ...when(metal.length > 0, () =>
         using(
-          step`Fit ${hardwareWords(metal)}. Hinges first, then what closes the doors.`,
+          step`Fit ${hardwareWords(metal)}. Begin with the hinges, then fit what closes the doors.`,
           ...settersOf(metal, parts),
         ),
       ),

@@ -57,8 +57,8 @@ function fault(where: string, what: string, words = what): CaseFault {
   };
 }
 
-/** The review of a design, without what takes finite elements unless they are wanted. */
-function reviewOf(design: Design, bent: boolean): Review {
+/** The review of a design, without what takes finite elements unless it is wanted. */
+export function reviewOf(design: Design, bent: boolean): Review {
   const review = reviewCase(design);
   if (bent) return review;
   return {

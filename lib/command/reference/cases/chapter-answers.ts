@@ -1,6 +1,7 @@
 /** The answer of each chapter of the book, for a first page without its kernel. */
 import {
   buyingAnswer,
+  capitalised,
   facingAnswer,
   insideAnswer,
   type Job,
@@ -21,7 +22,7 @@ export function chapterAnswers(job: Job): readonly (readonly [string, () => stri
       try {
         return answer();
       } catch (error) {
-        if (error instanceof Refusal) return error.message;
+        if (error instanceof Refusal) return `${capitalised(error.message)}.`;
         throw error;
       }
     },
