@@ -1,0 +1,81 @@
+/** The first page of cases of many kinds: how many words it has, and how many screens it takes. */
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { bookStyles } from "../../lib/book/book-styles.js";
+import { contentsPage } from "../../lib/book/contents-page.js";
+import { chapterAnswers } from "../../lib/command/reference/cases/chapter-answers.js";
+import type { Design } from "../../lib/design/index.js";
+import { reviewCase, styleOf } from "../../lib/findings/index.js";
+import { type Job, openJob } from "../../lib/index.js";
+import { findingView, firstPageOf } from "../../lib/page/index.js";
+import { noChromium, startChromium } from "../chromium.js";
+import { crateJob } from "../design/crate-job.js";
+import { lidAndDrawers } from "../design/lid-and-drawers-job.js";
+import { plainTrunk } from "../design/plain-trunk.js";
+import { designOf } from "../design/small-job.js";
+import { trayJob } from "../design/tray-job.js";
+import { otherJob } from "../other-jobs.js";
+
+function jobOf(design: Design): Job {
+  const review = reviewCase(design);
+  const job: Job = { ...design, name: "job", folder: "job", texts: {}, review, with: () => job };
+  return job;
+}
+
+/** The first page of a job as its book has it, with a line for each chapter. */
+function pageOf(job: Job): string {
+  const style = styleOf(job.case);
+  const findings = job.review.findings.map((finding) => findingView(finding, style));
+  const chapters = chapterAnswers(job).map(([name, answer], i) => ({
+    name,
+    title: `What is to be said of ${name}?`,
+    question: undefined,
+    answer: { kind: "answer" as const, text: answer() },
+    findings: i === 0 ? findings : [],
+    faults: [],
+  }));
+  const frame = { title: job.case.name, job: "job", chapters: [], others: [] };
+  const firstPage = (): ReturnType<typeof firstPageOf> => firstPageOf(job, findings);
+  const content = contentsPage(frame, chapters, { firstPage, livePage: "yes" });
+  return `<!doctype html><html lang="en"><meta name="viewport" content="width=device-width"><style>${bookStyles}</style><body><main>${content}</main>`;
+}
+
+const jobs: readonly (readonly [string, () => Promise<Job> | Job])[] = [
+  ["the demo", () => openJob("soil-lab")],
+  ["its draft", () => openJob("soil-lab-draft")],
+  ["a bare box", async () => openJob(await otherJob("bare-box"))],
+  ["a tower of six", async () => openJob(await otherJob("tower-of-six"))],
+  ["a crate", () => jobOf(designOf(crateJob))],
+  ["a tray", () => jobOf(designOf(trayJob))],
+  ["a trunk", () => jobOf(designOf(plainTrunk))],
+  ["a chest with a lid and drawers", () => jobOf(designOf(lidAndDrawers))],
+];
+
+describe.skipIf(noChromium)("the first page above everything that was asked", () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await startChromium();
+  }, 600_000);
+  afterAll(() => browser?.close());
+
+  test.each(jobs)(
+    "of %s has at most 350 words, and stands on two screens or three of a phone",
+    async (_, job) => {
+      const page = await browser.newPage();
+      await page.setContent(pageOf(await job()));
+      const texts = await page.locator("h1, .cw-first, .cw-chapters").allInnerTexts();
+      expect(texts.length).toBeGreaterThanOrEqual(3);
+      expect(texts.join(" ").trim().split(/\s+/).length).toBeLessThanOrEqual(350);
+      for (const [width, height, screens] of [
+        [1200, 900, 2],
+        [390, 844, 3],
+      ] as const) {
+        await page.setViewportSize({ width, height });
+        const begins = (await page.locator(".cw-chapters").boundingBox())?.y ?? Number.POSITIVE_INFINITY;
+        expect(begins / height).toBeLessThan(screens);
+      }
+      await page.close();
+    },
+    900_000,
+  );
+});
