@@ -73,7 +73,9 @@ const recipeStyles: string = `
 .rc .rc-blanks .rc-blank { min-width: 4rem; height: 2.2rem; border-left: 8px solid ${paper}; }
 .rc .rc-words .rc-blank { min-width: 7rem; }
 .rc .rc-blanks td.rc-blank { border-bottom: 1px solid ${ink}; }
-.rc .cw-drawing, .rc figcaption { max-width: none; color: #000; }
+.rc .cw-drawing, .rc figcaption { max-width: none; }
+.rc .cw-drawing { color: #000; }
+.rc figcaption { color: ${ink}; }
 .rc .cw-drawing svg { max-height: 36rem; }
 .rc .cw-drawing .cw-drawing-printed svg { max-height: none; }
 .rc .rc-checklist ul { columns: 2 18rem; column-gap: 1.5rem; margin: .3rem 0 1rem; padding: 0; list-style: none; }

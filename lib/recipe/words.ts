@@ -11,6 +11,19 @@ export function listed(items: readonly string[]): string {
   return `${items.slice(0, -1).join(", ")} and ${items.at(-1)}`;
 }
 
+/** Codes with those that follow each other told together: "S1 and S3 to S9". */
+export function codeRanges(codes: readonly string[]): string {
+  const runs: string[][] = [];
+  for (const code of codes) {
+    const run = runs.at(-1);
+    const last = run?.at(-1) ?? "";
+    const next = last.replace(/\d+$/, (digits) => `${Number(digits) + 1}`);
+    if (run && code === next) run.push(code);
+    else runs.push([code]);
+  }
+  return listed(runs.flatMap((run) => (run.length > 2 ? [`${run[0]} to ${run.at(-1)}`] : run)));
+}
+
 /** Every text once, in the order of first mention. */
 export function distinct<Item>(items: readonly Item[]): Item[] {
   return [...new Set(items)];

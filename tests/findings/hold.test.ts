@@ -83,14 +83,14 @@ describe("a bounce upwards", () => {
 
   test("pulls straps with what it has over gravity, and what hangs with all of it", () => {
     expect(of(draft, "battery box")?.ratio).toBeCloseTo((0.278 * 34) / 2 / 120, 3);
-    expect(of(draft, "lamp")?.answer).toContain("pulls with 7.97 lbf");
+    expect(of(draft, "lamp")?.answer).toContain("pulls on it with 7.97 lbf");
     expect(of(draft, "reagent box")?.verdict).toBe("unknown");
     expect(of(draft, "reagent box")?.cautions.length).toBeGreaterThan(0);
   });
 
   test("pulls at what is screwed down with what it has over gravity, and shears and pries on a wall", () => {
     // 0.278 x 7 lb, off the bottom; 2.278 x 5 lb on four inserts, along the back.
-    expect(of(draft, "sample rack")?.answer).toContain("pulls with 1.95 lbf");
+    expect(of(draft, "sample rack")?.answer).toContain("pulls on it with 1.95 lbf");
     expect(of(draft, "inverter")?.answer).toMatch(/off the back with .* They shear each with 2\.85 lbf/);
   });
 

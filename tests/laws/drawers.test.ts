@@ -87,7 +87,7 @@ describe("a drawer", () => {
     expect(sheets.map(({ stock }) => stock.name)).toEqual(["ply 12", "ply 6"]);
     const screws = design.parts.fastenings.reduce((sum, { count }) => sum + count, 0);
     expect(screws).toBe(12 + 16);
-    expect(JSON.stringify(writeRecipe(recipeInput(design)))).toContain("Build the drawer tool drawer");
+    expect(JSON.stringify(writeRecipe(recipeInput(design)))).toContain("Build the tool drawer");
     expect(review.findings.filter(({ verdict }) => verdict === "broken")).toEqual([]);
   }, 600_000);
 });

@@ -41,8 +41,8 @@ describe("a chest with a lid and two drawers", () => {
   test("has a recipe that builds them all", () => {
     const text = JSON.stringify(writeRecipe(recipeInput(design)));
     for (const words of [
-      "Build the drawer left drawer",
-      "Build the drawer right drawer",
+      "Build the left drawer",
+      "Build the right drawer",
       "chest.top.lid",
       "lid stay",
     ])

@@ -52,6 +52,9 @@ function overlapAnswer(
   if (!worst) return { ...told, facts: fine, ratio: 0 };
   const depth = Length.si(worst.depth);
   const { one, other } = worst;
+  const pair = `${capitalised(one.name)} and ${other.name}`;
+  const shared = `share ${showFine(depth, styleOf(input.case))} of space`;
+  const isLong = `${pair} ${shared}`.split(" ").length > mostWords;
   const many =
     rest.length > 0
       ? ` So ${rest.length === 1 ? "does one other pair" : `do ${rest.length} other pairs`}.`
@@ -60,10 +63,13 @@ function overlapAnswer(
     ...told,
     plainNo: true,
     demand: fineAmount("deepest shared space", depth),
-    facts: `${capitalised(one.name)} and ${other.name} share ${showFine(depth, styleOf(input.case))} of space. The place is ${placeWords(input, one.section, middleOfOverlap(worst))}.${many}`,
+    facts: `${isLong ? `Two things ${shared}. They are ${one.name} and ${other.name}` : `${pair} ${shared}`}. The place is ${placeWords(input, one.section, middleOfOverlap(worst))}.${many}`,
     remedies: remedies(),
   };
 }
+
+/** A longer sentence is told in two. */
+const mostWords = 25;
 
 /** So many names are told; more would be no sentence. */
 const mostNamed = 2;

@@ -45,7 +45,7 @@ export const screenGrip: Question = question({
   needs: {
     set: known((_, { name, pane }: Screen) => {
       const how =
-        'squeeze a piece between two boards in the warm for a day, let it go for half an hour, and write the three thicknesses as "set test" into its pane; or take "set" from its maker';
+        'squeeze a piece between two boards in the warm for a day, and let it go for half an hour. Write the three thicknesses as "set test" into its pane; or take "set" from its maker';
       return setOf(pane) ?? { measure: `how much of its squeeze the strip of the ${name} loses`, how };
     }),
   },

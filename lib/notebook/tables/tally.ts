@@ -14,7 +14,10 @@ export function tallySentence(findings: readonly Finding[]): string {
     findings.filter((finding) => finding.verdict === verdict).length;
   const others = (["fails", "broken", "close", "unknown"] as const).filter((verdict) => count(verdict) > 0);
   const rest = others.map((verdict) => countWords(verdict, count(verdict)));
-  const tally = [`${count("holds")} of ${findings.length} questions hold`, ...rest].join(", ");
+  const holds = count("holds");
+  const [questions, hold] =
+    findings.length === 1 ? ["question", "holds"] : ["questions", holds === 1 ? "holds" : "hold"];
+  const tally = [`${holds} of ${findings.length} ${questions} ${hold}`, ...rest].join(", ");
   const worst = mostWanting(findings);
   if (!worst) return `All ${findings.length} questions hold.`;
   return `${tally}. ${lookAt(worst)}`;
@@ -35,7 +38,8 @@ function countWords(verdict: Verdict, count: number): string {
 /** "Look first at upper.front: it sags 4.85 mm; 3.4 mm is allowed.", or the question where that is no short sentence. */
 function lookAt({ subject, question, answer, verdict }: Finding): string {
   const [first = ""] = sentencesOf(answer);
-  const about = first.startsWith(`${subject} `) ? `it${first.slice(subject.length)}` : lowered(first);
+  const named = [`${subject} `, `The ${subject} `].find((words) => first.startsWith(words));
+  const about = named === undefined ? lowered(first) : `it ${first.slice(named.length)}`;
   const told = `Look first at ${subject}: ${about}`;
   const isShort = verdict !== "unknown" && told.split(" ").length <= mostWords;
   return isShort ? told : `Look first at this: ${question}`;

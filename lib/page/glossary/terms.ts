@@ -74,15 +74,15 @@ export const terms: readonly Term[] = [
     meaning: "The grain is the way the wood fibres of the outer veneer run; plywood is stiffest along it.",
   },
   {
+    name: "grip",
+    meaning: "The grip of a rivet is the thickness of all that it holds together.",
+    forms: ["grips", "grip range"],
+  },
+  {
     name: "ground-fault device",
     meaning:
       "A ground-fault device (GFCI, RCD) switches the mains off when current leaks to earth, before it kills.",
     forms: ["GFCI", "RCD", "residual current device"],
-  },
-  {
-    name: "grip",
-    meaning: "The grip of a rivet is the thickness of all that it holds together.",
-    forms: ["grips", "grip range"],
   },
   {
     name: "kerf",

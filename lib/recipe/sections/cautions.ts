@@ -48,7 +48,7 @@ function cautionsOf(findings: readonly Finding[]): readonly ToldCaution[] {
 }
 
 /** More names than this tell nobody where to look. */
-const mostNames = 3;
+const mostNames = 2;
 
 function subjectWords(subjects: readonly string[]): string {
   const more = subjects.length - mostNames;

@@ -106,7 +106,7 @@ function factTable(workshop: Workshop): TableView {
   ];
   return tableOf(facts, [
     { heading: "The whole case", cell: ([name]) => name },
-    { heading: "", cell: ([, value]) => value, align: "left" },
+    { heading: "What it comes to", cell: ([, value]) => value, align: "left" },
   ]);
 }
 

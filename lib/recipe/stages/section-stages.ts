@@ -10,13 +10,14 @@ import {
   type Parts,
   type SectionPart,
 } from "../../design/index.js";
+import { capitalised } from "../../findings/index.js";
 import type { CaseSolid } from "../../model/index.js";
 import { hardwareAt, reachWords, stageOf } from "../../plan/index.js";
 import { Time } from "../../quantity/index.js";
 import { type CodedPiece, codeOf } from "../pieces.js";
 import { when } from "../recipe.js";
 import { needed, type ShopStep, step, supplies, using } from "../supplies.js";
-import { counted, grouped, listed } from "../words.js";
+import { codeRanges, counted, grouped, listed } from "../words.js";
 import type { Workshop } from "../workshop.js";
 import { boxChecks, doorChecks, fastenerChecks } from "./checks.js";
 import { contentStep, earlyContents, placesTable } from "./contents.js";
@@ -101,7 +102,7 @@ function benchSteps({ name }: SectionPart, workshop: Workshop): ShopStep[] {
   return [
     ...when(bench.length > 0, () =>
       using(
-        step`Fit on the flat panels: ${hardwareWords(bench)}. The inside is open to your hands now.`,
+        step`${fitWords(bench)} The panels lie flat, and the inside is open to your hands now.`,
         ...setters,
       ),
     ),
@@ -140,6 +141,14 @@ export function hardwareWords(hardware: readonly HardwarePart[]): string {
     return `${name} (${some.length}) on ${listed(panels)}`;
   });
   return items.join("; ");
+}
+
+/** The same as orders, one for each kind: "Fit carry handle (2) on lower.left and lower.right." */
+function fitWords(hardware: readonly HardwarePart[]): string {
+  return hardwareWords(hardware)
+    .split("; ")
+    .map((words) => `Fit ${words}.`)
+    .join(" ");
 }
 
 /** The box, all but its last panel. */
@@ -240,12 +249,12 @@ function jointSteps(name: string, { parts, pieces }: Workshop): ShopStep[] {
       : "";
     if (kind === "glued" || kind === "screwed")
       return using(
-        step`Join the panels at ${edges}: ${listed(ways)}.${wait}`,
+        step`Join the panels at ${edges}. ${capitalised(listed(ways))}.${wait}`,
         supplies.clamps,
         supplies.cloths,
       );
     return using(
-      step`Set the ${kind}s ${listed(strips.map(({ code }) => code))} into the corners at ${edges}, on one panel first, then on the other: ${listed(ways)}.${wait}`,
+      step`Set the ${kind}s ${codeRanges(strips.map(({ code }) => code))} into the corners at ${edges}. Begin on one panel, then do the other: ${listed(ways)}.${wait}`,
       supplies.clamps,
       supplies.cloths,
     );
@@ -322,7 +331,7 @@ function openSteps(late: readonly HardwarePart[], { parts }: Workshop): ShopStep
   return [
     ...when((rest?.length ?? 0) > 0, () =>
       using(
-        step`Fit ${hardwareWords(rest ?? [])}. Do it now, from the open side: earlier it stood in the way of what is inside.`,
+        step`${fitWords(rest ?? [])} Do it now, from the open side: earlier it stood in the way of what is inside.`,
         ...settersOf(rest ?? [], parts),
       ),
     ),
@@ -443,7 +452,7 @@ function doorStage(one: SectionPart, workshop: Workshop): Stage {
       ),
       ...when(metal.length > 0, () =>
         using(
-          step`Fit ${hardwareWords(metal)}. Begin with the hinges, then fit what closes the doors.`,
+          step`${fitWords(metal)} Begin with the hinges, then fit what closes the doors.`,
           ...settersOf(metal, parts),
         ),
       ),

@@ -19,7 +19,7 @@ function textOf(folders: readonly string[], ending: string): string {
 
 /** What pages are made of: templates of findings, papers and tables, and the prose of the chapters. */
 const pages = [
-  textOf(["lib/findings", "lib/recipe", "lib/notebook", "lib/model", "lib/plan"], ".ts"),
+  textOf(["lib/findings", "lib/recipe", "lib/notebook", "lib/model", "lib/plan", "lib/inside"], ".ts"),
   textOf(["notebooks"], ".ipynb"),
 ].join("\n");
 
