@@ -70,7 +70,7 @@ export function boxChecks({ parts, rule }: Workshop, section: string): GroupBloc
   return group(
     `Measure ${section}, clamped, before it is fixed`,
     sentence(
-      `Sizes are within ${rule.fine(tolerance.box)}, and it stands without rocking. If it is out, loosen the clamps, push the longer diagonal shorter, clamp again, and measure again.`,
+      `Sizes are within ${rule.fine(tolerance.box)}, and it stands without rocking. If it is out, loosen the clamps, push the longer diagonal shorter, clamp and measure again.`,
     ),
     blanks(
       views,

@@ -102,7 +102,7 @@ function benchSteps({ name }: SectionPart, workshop: Workshop): ShopStep[] {
   return [
     ...when(bench.length > 0, () =>
       using(
-        step`${fitWords(bench)} The panels lie flat, and the inside is open to your hands now.`,
+        step`${fitWords(bench)} The panels lie flat, and your hands reach the inside.`,
         ...setters,
       ),
     ),
@@ -331,13 +331,13 @@ function openSteps(late: readonly HardwarePart[], { parts }: Workshop): ShopStep
   return [
     ...when((rest?.length ?? 0) > 0, () =>
       using(
-        step`${fitWords(rest ?? [])} Do it now, from the open side: earlier it stood in the way of what is inside.`,
+        step`${fitWords(rest ?? [])} It goes on now, from the open side: it was in the way.`,
         ...settersOf(rest ?? [], parts),
       ),
     ),
     ...when((joining?.length ?? 0) > 0, () =>
       using(
-        step`Stack the sections with two people. Mark ${hardwareWords(joining ?? [])} at the keepers. Lift them off again, drill, and fit while it is open.`,
+        step`Stack the sections, two people. Mark ${hardwareWords(joining ?? [])} at the keepers. Lift them off, drill, and fit while it is open.`,
         ...settersOf(joining ?? [], parts),
       ),
     ),
@@ -448,11 +448,11 @@ function doorStage(one: SectionPart, workshop: Workshop): Stage {
     steps: [
       ...leaves.map(
         (leaf) =>
-          step`Set the door ${codeOf(pieces.panels, leaf.id)} ${leaf.id} in its opening on ${supplies.packing}, hinged at the ${leaf.leaf?.hinge ?? "side"}. Leave a gap of ${gapOf(leaf)}. It is sawn from a sheet; what was cut out of the opening is left over.`,
+          step`Set the door ${codeOf(pieces.panels, leaf.id)} ${leaf.id} in its opening on ${supplies.packing}, hinged at the ${leaf.leaf?.hinge ?? "side"}. Leave a gap of ${gapOf(leaf)}. It is sawn from a sheet, not from what was cut out.`,
       ),
       ...when(metal.length > 0, () =>
         using(
-          step`${fitWords(metal)} Begin with the hinges, then fit what closes the doors.`,
+          step`${fitWords(metal)} The hinges come first.`,
           ...settersOf(metal, parts),
         ),
       ),
