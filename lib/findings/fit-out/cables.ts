@@ -22,7 +22,7 @@ export const cables: Question = question({
     plug: measured(
       (_, { content }: ContentPart) => content.needs.plug,
       ({ content }) => `plug and cable of the ${content.name}, and the side they are on`,
-      'measure plug and cable with a rule, and take the least bend from its maker: 4 times the cable for data, 6 to 8 for power. Write the block "plug" into its needs',
+      'measure plug and cable with a rule. Take the least bend from its maker: 4 times the cable for data, 6 to 8 for power. Write the block "plug" into its needs',
     ),
   },
   answer: (input, { plug: { face, length, cable, bendFactor } }, { content, box }) => {

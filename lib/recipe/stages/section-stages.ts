@@ -101,10 +101,7 @@ function benchSteps({ name }: SectionPart, workshop: Workshop): ShopStep[] {
   const setters = settersOf(bench, parts);
   return [
     ...when(bench.length > 0, () =>
-      using(
-        step`${fitWords(bench)} The panels lie flat, and your hands reach the inside.`,
-        ...setters,
-      ),
+      using(step`${fitWords(bench)} The panels lie flat, and your hands reach the inside.`, ...setters),
     ),
     ...when(
       wheels.length > 0,
@@ -254,7 +251,7 @@ function jointSteps(name: string, { parts, pieces }: Workshop): ShopStep[] {
         supplies.cloths,
       );
     return using(
-      step`Set the ${kind}s ${codeRanges(strips.map(({ code }) => code))} into the corners at ${edges}. Begin on one panel, then do the other: ${listed(ways)}.${wait}`,
+      step`Take the ${kind}s ${codeRanges(strips.map(({ code }) => code))}. Set them into the corners at ${edges}. Begin on one panel, then do the other: ${listed(ways)}.${wait}`,
       supplies.clamps,
       supplies.cloths,
     );
@@ -451,10 +448,7 @@ function doorStage(one: SectionPart, workshop: Workshop): Stage {
           step`Set the door ${codeOf(pieces.panels, leaf.id)} ${leaf.id} in its opening on ${supplies.packing}, hinged at the ${leaf.leaf?.hinge ?? "side"}. Leave a gap of ${gapOf(leaf)}. It is sawn from a sheet, not from what was cut out.`,
       ),
       ...when(metal.length > 0, () =>
-        using(
-          step`${fitWords(metal)} The hinges come first.`,
-          ...settersOf(metal, parts),
-        ),
+        using(step`${fitWords(metal)} The hinges come first.`, ...settersOf(metal, parts)),
       ),
       ...when(
         closes,
