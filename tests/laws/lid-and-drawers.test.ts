@@ -40,12 +40,7 @@ describe("a chest with a lid and two drawers", () => {
 
   test("has a recipe that builds them all", () => {
     const text = JSON.stringify(writeRecipe(recipeInput(design)));
-    for (const words of [
-      "Build the left drawer",
-      "Build the right drawer",
-      "chest.top.lid",
-      "lid stay",
-    ])
+    for (const words of ["Build the left drawer", "Build the right drawer", "chest.top.lid", "lid stay"])
       expect(text).toContain(words);
   });
 });

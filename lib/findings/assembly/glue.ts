@@ -2,10 +2,9 @@
 import { type GluedFace, gluedFaces, type ReviewInput, rollerReach } from "../../model/index.js";
 import { caseOrder, stepKeyOf } from "../../plan/index.js";
 import { cite } from "../../source.js";
-import { counted, fineAmount, showFine, styleOf } from "../amount.js";
+import { capitalised, counted, fineAmount, showFine, styleOf } from "../amount.js";
 import { type Answer, type Question, question } from "../question.js";
 import { stackedCase, where } from "../subjects.js";
-import { sentence } from "./place.js";
 
 /** Faces of laminate, stiffeners and glued edges. */
 export const glueReach: Question = question({
@@ -13,7 +12,7 @@ export const glueReach: Question = question({
   about: where((input) => gluedFaces(input).length > 0, stackedCase),
   ask: "Does a hand with a roller or a clamp get to every glued face?",
   tier: "strength",
-  cautions: ["Solvent and glue: fresh air, no flame, gloves, and what the can says."],
+  cautions: ["Solvent and glue want fresh air, no flame, gloves, and what the can says."],
   assumes: ["Somebody goes round the bench, and reaches from the nearest edge as far as an arm does."],
   answer: glueAnswer,
 });
@@ -31,7 +30,7 @@ function glueAnswer(input: ReviewInput): Answer {
     return {
       ...told,
       plainNo: true,
-      facts: `${sentence(first.words)} would be glued when its section stands already.`,
+      facts: `${capitalised(first.words)} would be glued when its section stands already.`,
       remedies: [{ words: "Glue it while its panel lies flat, before the section is stood up." }],
     };
   const [farthest] = faces;
