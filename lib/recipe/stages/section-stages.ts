@@ -386,10 +386,16 @@ function drawerSteps(
         step`Build the ${name} from ${listed(panels.map(({ id }) => codeOf(pieces.panels, id)))}. Set inner front and back between the sides, and the bottom under them, all with ${counted(joint.count, "fastener")} (${joint.fastener}).`,
         supplies.jScrew,
       ),
-      step`Measure both diagonals of the ${name}. Screw its slides (${slides}) to drawer and walls, level, on ${supplies.packing} where the opening is narrower. Fix its front last, with even gaps.`,
+      step`Measure both diagonals of the ${name}. Screw its slides (${slides}) to the drawer and to ${besideWords(`slides of ${name}`, workshop)}, level. Fix its front last, with even gaps.`,
     ];
     return steps.map((one) => ({ at, step: one }));
   });
+}
+
+/** What a pair of slides is screwed to: walls by their names, boards by their codes. */
+function besideWords(pair: string, { parts, pieces }: Workshop): string {
+  const panels = parts.hardware.find(({ id }) => id === pair)?.panels ?? [];
+  return listed(panels.map((id) => codeOf(pieces.strips, id)));
 }
 
 function closingStage(one: SectionPart, last: string, workshop: Workshop): Stage {
