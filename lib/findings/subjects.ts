@@ -186,7 +186,7 @@ export function ofJourney<T>(
 export const strapsGiven: Need<unknown, Lashing> = measured(
   ({ case: { journey } }) => journey.lashing,
   "the straps, their angle and the friction on the vehicle's floor",
-  "read STF (its standard tension) on the label of a strap, count the straps, and pull the empty case with a scale for its friction. Write all of it into the journey as the block lashing",
+  "read STF (its standard tension) on the label of a strap, and count the straps. Pull the empty case with a scale for its friction, and write all of it into the journey as the block lashing",
 );
 
 /** What fastens a thing that nobody fastened. */

@@ -22,13 +22,26 @@ function jobOf(design: Design): Job {
   return job;
 }
 
+/** Of the chapters, in their order. */
+const titles: readonly string[] = [
+  "Measure your stock",
+  "Will thin ply stay stiff?",
+  "Will the joints hold?",
+  "Which adhesive and laminate?",
+  "What to buy, and how to cut it",
+  "Can we lift, roll, tip and carry it?",
+  "Does what is inside stay put, cool and powered?",
+  "What it costs, and when it pays",
+  "The recipe",
+];
+
 /** The first page of a job as its book has it, with a line for each chapter. */
 function pageOf(job: Job): string {
   const style = styleOf(job.case);
   const findings = job.review.findings.map((finding) => findingView(finding, style));
   const chapters = chapterAnswers(job).map(([name, answer], i) => ({
     name,
-    title: `What is to be said of ${name}?`,
+    title: titles[i] ?? name,
     question: undefined,
     answer: { kind: "answer" as const, text: answer() },
     findings: i === 0 ? findings : [],

@@ -63,7 +63,7 @@ export const standing: Question = question({
       remedies: [
         {
           words:
-            'Use a thicker top or put battens under it; or write "top bears: sits" into the demands and "NO STEP" on every top.',
+            'Use a thicker top or put battens under it. Or write "top bears: sits" into the demands, and "NO STEP" on every top.',
         },
       ],
     });

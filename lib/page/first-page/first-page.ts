@@ -42,7 +42,7 @@ export interface ToSettle {
 export interface ToMeasure {
   /** What to measure, and how many questions that would settle. */
   readonly sentence: string;
-  /** How to measure it; empty where that is known. */
+  /** How to measure it, in one sentence; empty where that is known. */
   readonly how: string;
 }
 
@@ -132,7 +132,7 @@ function measureNext(asked: readonly FindingView[]): readonly ToMeasure[] {
     if (verdict === "unknown" && missing)
       want(missing.measure, (settles) => ({
         sentence: `Measure ${missing.measure}: it settles ${settles}.`,
-        how: asSentence(missing.how),
+        how: sentencesOf(asSentence(missing.how))[0] ?? "",
       }));
     const [largest] = [...(interval?.shares ?? [])].sort((a, b) => b.share - a.share);
     if (verdict !== "close" || !largest) continue;
