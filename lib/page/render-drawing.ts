@@ -3,7 +3,7 @@
 import { type Point2, pathData } from "../shape/index.js";
 import type { ArrowMark, DimensionMark, DrawingMark, DrawingView, ShapeRole, TextMark } from "./drawing.js";
 import { dimensionLine, type Frame, frameOf } from "./drawing-frame.js";
-import { type Html, html } from "./html.js";
+import { type Html, html, trusted } from "./html.js";
 
 interface Look {
   /** Colour inside. */
@@ -44,16 +44,47 @@ function sized(view: DrawingView): Html {
   const { left, right, letter } = frameOf(view);
   const letters = (right - left) / letter;
   if (view.printedWidth !== undefined)
-    return html`<div class="cw-drawing-printed" style="width: ${view.printedWidth}mm; min-width: ${view.printedWidth}mm">${drawingSvg(view)}</div>`;
-  return html`<div style="min-width: ${Math.round(Math.min(11 * letters, 1000))}px; max-width: ${Math.round(18 * letters)}px">${drawingSvg(view)}</div>`;
+    return html`<div class="cw-drawing-printed" style="width: ${view.printedWidth}mm; min-width: ${view.printedWidth}mm">${styledSvg(view)}</div>`;
+  return html`<div style="min-width: ${Math.round(Math.min(11 * letters, 1000))}px; max-width: ${Math.round(18 * letters)}px">${styledSvg(view)}</div>`;
 }
+
+const thin: Html = html` stroke="#1d2429" stroke-width="1" vector-effect="non-scaling-stroke"`;
+const bold: Html = html` stroke="#1d2429" stroke-width="2.75" vector-effect="non-scaling-stroke"`;
+const ofWords: Html = html` fill="#1d2429" stroke="#fff"`;
+
+/** Looks under short names, which a page defines once: each drawing says them again and again. */
+const namedLooks: readonly (readonly [name: string, attributes: string])[] = [
+  ...(Object.keys(looks) as ShapeRole[]).flatMap((role, i) =>
+    [false, true].map((line) => [`cw-d${line ? "l" : "s"}${i}`, String(paint(role, line))] as const),
+  ),
+  ["cw-dt", String(thin)],
+  ["cw-df", String(bold)],
+  ["cw-dw", String(ofWords)],
+];
+
+/** The drawing in a page that has `drawingStyles`. */
+function styledSvg(view: DrawingView): Html {
+  const named = namedLooks.reduce(
+    (svg, [name, attributes]) => svg.replaceAll(attributes, ` class="${name}"`),
+    String(drawingSvg(view)),
+  );
+  return trusted(named);
+}
+
+/** The looks of drawings, for the style of a page. */
+export const drawingStyles: string = namedLooks
+  .map(([name, attributes]) => {
+    const rules = attributes.replace(/ ([a-z-]+)="([^"]*)"/g, "$1: $2; ");
+    return `.cw .${name} { ${rules.trim()} }`;
+  })
+  .join("\n");
 
 /** The drawing alone. */
 export function drawingSvg(view: DrawingView): Html {
   const { title, description, marks } = view;
   const frame = frameOf(view);
   const [width, height] = [frame.right - frame.left, frame.top - frame.bottom];
-  return html`<svg xmlns="http://www.w3.org/2000/svg" viewBox="${short(frame.left)} ${short(-frame.top)} ${short(width)} ${short(height)}" role="img" aria-label="${title}. ${description}" font-family="system-ui, sans-serif" font-size="${short(frame.letter)}" fill="none">${runsOf(marks).map((run) => renderRun(run, frame))}</svg>`;
+  return html`<svg xmlns="http://www.w3.org/2000/svg" viewBox="${short(frame.left)} ${short(-frame.top)} ${short(width)} ${short(height)}" role="img" aria-label="${title}. ${description}" font-family="system-ui, sans-serif" font-size="${short(frame.letter)}" fill="none" stroke-linejoin="round" stroke-width="${short(frame.letter / 5)}" text-anchor="middle" paint-order="stroke">${runsOf(marks).map((run) => renderRun(run, frame))}</svg>`;
 }
 
 /** Marks in order; lines, or circles without words, of one role that follow each other together. */
@@ -109,7 +140,7 @@ function renderMark(mark: DrawingMark, frame: Frame): Html {
     case "dimension":
       return renderDimension(mark, frame);
     case "text":
-      return renderText(mark, frame);
+      return renderText(mark);
     case "arrow":
       return html`${arrow(mark, frame)}${mark.text !== undefined && alongside(mark.text, mark.from, mark.to, frame)}`;
   }
@@ -122,12 +153,9 @@ function paint(role: ShapeRole, line = false): Html {
   }`;
 }
 
-const thin: Html = html` stroke="#1d2429" stroke-width="1" vector-effect="non-scaling-stroke"`;
-const bold: Html = html` stroke="#1d2429" stroke-width="2.75" vector-effect="non-scaling-stroke"`;
-
-function renderText({ text, at, anchor = "start", turn }: TextMark, frame: Frame): Html {
-  if (turn === undefined) return words(text, at, anchor, frame);
-  return html`<g transform="translate(${place(at)}) rotate(${-turn})">${words(text, { x: 0, y: 0 }, anchor, frame)}</g>`;
+function renderText({ text, at, anchor = "start", turn }: TextMark): Html {
+  if (turn === undefined) return words(text, at, anchor);
+  return html`<g transform="translate(${place(at)}) rotate(${-turn})">${words(text, { x: 0, y: 0 }, anchor)}</g>`;
 }
 
 /** Two thin lines out from the points, a line with a tick at each end, and the length along it. */
@@ -150,7 +178,7 @@ function alongside(text: string, start: Point2, stop: Point2, frame: Frame): Htm
   const turn = (-Math.atan2(stop.y - start.y, stop.x - start.x) * 180) / Math.PI;
   const upright = turn >= 89.99 ? turn - 180 : turn < -90.01 ? turn + 180 : turn;
   const at = between(start, stop, 0.5);
-  return html`<g transform="translate(${place(at)}) rotate(${short(upright)})">${words(text, { x: 0, y: 0.35 * frame.letter }, "middle", frame)}</g>`;
+  return html`<g transform="translate(${place(at)}) rotate(${short(upright)})">${words(text, { x: 0, y: 0.35 * frame.letter }, "middle")}</g>`;
 }
 
 function arrow({ from, to, isForce }: ArrowMark, frame: Frame): Html {
@@ -165,14 +193,12 @@ function arrow({ from, to, isForce }: ArrowMark, frame: Frame): Html {
 }
 
 function label(text: string | undefined, at: Point2, frame: Frame): Html | undefined {
-  return text === undefined
-    ? undefined
-    : words(text, { x: at.x, y: at.y - 0.35 * frame.letter }, "middle", frame);
+  return text === undefined ? undefined : words(text, { x: at.x, y: at.y - 0.35 * frame.letter }, "middle");
 }
 
 /** Letters with a light edge, so that lines behind them do not disturb. */
-function words(text: string, at: Point2, anchor: "start" | "middle" | "end", { letter }: Frame): Html {
-  return html`<text x="${short(at.x)}" y="${short(-at.y)}" text-anchor="${anchor}" fill="#1d2429" stroke="#ffffff" stroke-width="${short(letter / 5)}" stroke-linejoin="round" paint-order="stroke">${text}</text>`;
+function words(text: string, at: Point2, anchor: "start" | "middle" | "end"): Html {
+  return html`<text x="${short(at.x)}" y="${short(-at.y)}"${anchor !== "middle" && html` text-anchor="${anchor}"`}${ofWords}>${text}</text>`;
 }
 
 function between(a: Point2, b: Point2, share: number): Point2 {

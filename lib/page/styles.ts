@@ -1,5 +1,6 @@
 /** The style of views, all under one class so that a notebook's own look is left alone, and of a whole page. */
 import { colours } from "./colours.js";
+import { drawingStyles } from "./render-drawing.js";
 import { darkStyles, themed, themedVerdicts } from "./theme.js";
 
 const { ink, soft, line, paper, ground, accent } = themed;
@@ -120,6 +121,7 @@ export const viewStyles: string = `
 .cw .cw-chart img { display: block; max-width: 100%; height: auto; }
 .cw .cw-drawing { max-width: 46rem; ${sheet} ${scrollCue} overflow-x: auto; overflow-y: hidden; }
 .cw .cw-drawing svg { display: block; width: 100%; height: auto; }
+${drawingStyles}
 .cw .cw-solids { display: block; width: 100%; max-width: 30rem; height: auto; ${sheet} }
 .cw .vega-embed, .cw .vega-embed .chart-wrapper { display: block; width: 100%; padding: 0; }
 .cw .vega-bindings { margin: .6rem 0 1rem; display: grid; gap: .5rem; }

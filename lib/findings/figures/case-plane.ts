@@ -25,7 +25,7 @@ export interface CasePlane {
 }
 
 /** Arcs as chords of so much, rad. */
-const chord = 0.35;
+const chord = 0.6;
 
 /**
  * Some sections of the case, standing on the ground.
@@ -45,7 +45,7 @@ export function casePlane(input: ReviewInput, axis: PlaneAxis, names?: readonly 
     axis,
     box: around(boxes),
     shapes: [
-      ...supports.flatMap((part) => supportShapes(part, on, lift, input)),
+      ...onePlaceEach(supports, on).flatMap((part) => supportShapes(part, on, lift, input)),
       ...sections.flatMap((section) => sectionShapes(section, axis, input, on)),
     ],
     on,
@@ -179,6 +179,12 @@ function fittingShape(
   return isSeen || isOnRight ? [boxShape("metal", { left: at.x - width / 2, bottom, width, height })] : [];
 }
 
+/** Of supports that stand one behind the other the first. */
+function onePlaceEach(supports: readonly HardwarePart[], on: CasePlane["on"]): readonly HardwarePart[] {
+  const places = supports.map(({ centre }) => Math.round(1e4 * on(centre).x));
+  return supports.filter((_, i) => places.indexOf(places[i]!) === i);
+}
+
 /** A caster as its wheel under its plate, a foot as a block. */
 function supportShapes(
   { item, centre, size, stock: { width, height } }: HardwarePart,
@@ -193,8 +199,8 @@ function supportShapes(
     return [boxShape("metal", { left: x - wide / 2, bottom: 0, width: wide, height: lift })];
   }
   const radius = Math.min(0.45 * lift, (journey.wheel ?? 0.8 * lift) / 2);
-  const rim = Array.from({ length: 24 }, (_, i) => {
-    const angle = (i * Math.PI) / 12;
+  const rim = Array.from({ length: 16 }, (_, i) => {
+    const angle = (i * Math.PI) / 8;
     return { x: x + radius * Math.cos(angle), y: radius + radius * Math.sin(angle) };
   });
   const plate = { left: x - height / 2, bottom: lift - 0.006, width: height, height: 0.006 };

@@ -117,28 +117,17 @@ export interface Slope {
   readonly slope: number;
   /** The same in words. */
   readonly words: string;
-  /** What holds or pulls it: a line from above, or its braked wheels. */
-  readonly by: "line" | "brakes";
 }
 
 /** The case on sloping ground, its front uphill, held or pulled along the slope. */
-export function slopeFigure(input: ReviewInput, { title, slope, words, by }: Slope, force?: string): Figure {
+export function slopeFigure(input: ReviewInput, { title, slope, words }: Slope, force?: string): Figure {
   const { plane, centre, weight } = rolled(input);
   const wheels = wheelsOf(input, plane);
   const pose = turnedAbout(wheels[1]!, -slope);
   const ground = groundUnder(plane);
   const at = pose({ x: plane.box.left, y: plane.box.bottom + 0.15 * plane.box.height });
   const uphill = Math.PI - slope;
-  const holds: readonly FigureArrow[] =
-    by === "line"
-      ? [{ at, way: uphill, acts: "pulling", ...told(force) }]
-      : wheels.map((wheel, i) => ({
-          at: pose(wheel),
-          way: uphill,
-          acts: "pulling",
-          share: 0.6,
-          ...(i === 0 ? told(force) : {}),
-        }));
+  const holds: readonly FigureArrow[] = [{ at, way: uphill, acts: "pulling", ...told(force) }];
   const right = ground.points[1]!.x;
   return {
     title,

@@ -127,32 +127,6 @@ export function leaningFigure(input: ReviewInput, standing: Footprint = footprin
   };
 }
 
-/** The case as it stands on ground that falls away to the side on which it tips first. */
-export function slopedFigure(input: ReviewInput, asked: Angle): Figure {
-  const standing = footprint(input);
-  const side = firstSide(standing);
-  const found = standingTo(input, side, standing);
-  const { plane, centre, edge, sign, ground, weight } = found;
-  const pose = turnedAbout(edge, -sign * asked);
-  const at = pose(centre);
-  const { arrow, place } = weightAt(at, weight);
-  const shown = Angle.show(asked, { digits: 2 });
-  const low = ground.points.map(pose).reduce((least, one) => (one.y < least.y ? one : least));
-  const far = ground.points.map(pose).find((one) => one !== low && one.y !== low.y);
-  return {
-    title: `On a slope towards the ${side}`,
-    description: `Seen from the ${seenFrom(plane)}, on the slope that is asked for, ${shown}. It stands while its weight points inside the edge of its base.`,
-    shapes: posed(plane.shapes, pose),
-    lines: [
-      { ...ground, points: ground.points.map(pose) },
-      { what: "reach", points: [low, { x: far?.x ?? low.x, y: low.y }] },
-      { what: "reach", points: [at, { x: at.x, y: edge.y }] },
-    ],
-    arrows: [arrow],
-    places: [place, { what: "edge", at: edge }, { what: "point", at: low, words: shown }],
-  };
-}
-
 /** From where a case is seen. */
 export function seenFrom({ axis }: CasePlane): string {
   return axis === "x" ? "front" : "right, its front at the left";

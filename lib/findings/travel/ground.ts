@@ -5,7 +5,7 @@ import { Angle, Force, Mass, Pressure, type Ratio, ratio, standardGravity } from
 import { cite } from "../../source.js";
 import { amount, counted, styleOf } from "../amount.js";
 import { casterCaution, rampCaution } from "../cautions.js";
-import { slopeFigure, wheelLoadFigure } from "../figures/rolling-figures.js";
+import { wheelLoadFigure } from "../figures/rolling-figures.js";
 import { type Answer, type Need, type Question, question } from "../question.js";
 import { mostOf, ofJourney, rolledCase, where, whole } from "../subjects.js";
 import { onItsFeet } from "./standing.js";
@@ -37,11 +37,6 @@ export const brakes: Question = question({
       limit: groundSlope.source,
       sources: [cite("common-practice", "friction of a braked tread")],
     };
-  },
-  figure: (input) => {
-    const slope = Math.max(input.case.journey.slope ?? 0, groundSlope.angle);
-    const words = Angle.show(Angle.si(slope), { digits: 2 });
-    return slopeFigure(input, { title: "Braked on sloping ground", slope, words, by: "brakes" });
   },
 });
 
@@ -82,7 +77,6 @@ export const floor: Question = question({
       limit: cite("astm-f970", "static load limit, 250 psi at most in the product standards"),
     };
   },
-  figure: (input, _, { demand }) => wheelLoadFigure(input, demand?.show(styleOf(input.case))),
 });
 
 /** Common practice, no source: thresholds, yards and ramps of a fairground. */

@@ -126,7 +126,6 @@ export const start: Question = question({
       onFloor: true,
     });
   },
-  figure: (input, _, { demand }) => rolledFigure(input, demand?.show(styleOf(input.case))),
 });
 
 const wheel = ofJourney(({ wheel: size }) => size, "the diameter of a caster wheel", {
@@ -186,7 +185,6 @@ export const gap: Question = question({
     const depth = gapDepth.worked({ diameter: given.wheel, gap: given.gap });
     return climbed(input, depth.value, given.wheel, [depth]);
   },
-  figure: obstructed("gap", ({ gap: size }) => size),
 });
 
 /** The picture of what the wheels have to get over, where the journey says how large it is. */
@@ -196,15 +194,6 @@ function obstructed(kind: "step" | "gap", sizeOf: (journey: Journey) => Length |
     const size = sizeOf(input.case.journey);
     if (size === undefined) throw new Refusal(`picture of a ${kind}: its size is not known`);
     return obstacleFigure(input, { kind, size, words: Length.show(size, style) }, demand?.show(style));
-  };
-}
-
-/** The picture of the case on the ramp of the journey. */
-function onRampFigure(title: string): Pictured {
-  return (input, _, { demand }) => {
-    const { slope } = rampOf(input);
-    const words = Angle.show(slope, { digits: 2 });
-    return slopeFigure(input, { title, slope, words, by: "line" }, demand?.show(styleOf(input.case)));
   };
 }
 
@@ -324,7 +313,16 @@ export const rampUp: Question = question({
       onFloor: true,
     });
   },
-  figure: onRampFigure("Up the ramp"),
+  figure: (input, _, { demand }) => {
+    const { slope } = rampOf(input);
+    const ramp = {
+      title: "Up the ramp",
+      slope,
+      words: Angle.show(slope, { digits: 2 }),
+      by: "line",
+    } as const;
+    return slopeFigure(input, ramp, demand?.show(styleOf(input.case)));
+  },
 });
 
 /** Whether it is held on the way down; the best casters hold least back. */
@@ -351,5 +349,4 @@ export const rampDown: Question = question({
       source: cite("statics", "weight along a slope"),
     });
   },
-  figure: onRampFigure("Held on its way down the ramp"),
 });

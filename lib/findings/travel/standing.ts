@@ -53,13 +53,7 @@ import {
 import { Refusal, unlessRefused } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, capitalised, styleOf } from "../amount.js";
-import {
-  childFigure,
-  leaningFigure,
-  pushFigure,
-  slopedFigure,
-  windFigure,
-} from "../figures/standing-figures.js";
+import { childFigure, leaningFigure, pushFigure, windFigure } from "../figures/standing-figures.js";
 import { type Answer, type Cautions, type Question, question, type Subjects } from "../question.js";
 import { caseWords, each, movedCase, ofJourney, stackedCase } from "../subjects.js";
 
@@ -455,7 +449,6 @@ export const slope: Question = question({
     ),
   },
   answer: (input, { ground }) => onItsFeet(input, (standing) => sloping(input, standing, ground)),
-  figure: (input) => slopedFigure(input, askedLean(input.case.journey.slope ?? Angle.si(0))),
 });
 
 /** The published tilt of any standing thing, or the ground with the slope of normal use on top. */

@@ -97,7 +97,6 @@ export const stackLashing: Question = question({
         grip: floorGrip(input, straps),
       }),
     ),
-  figure: (input, _, { demand }) => strappedDown(input, { standing: ridingFootprint(input) }, demand),
 });
 
 /** The picture of what is strapped down, where the journey has straps. */

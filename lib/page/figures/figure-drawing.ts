@@ -91,7 +91,26 @@ export function figureDrawing(figure: Figure): DrawingView {
     width: lettersAcross * letter,
   };
   const labels = placedLabels(wanted, taken, letter);
-  return drawing(figure.title, figure.description, [...fixed, ...labels], letter);
+  const marks = [...fixed, ...labels].map((mark) => rounded(mark, letter));
+  return drawing(figure.title, figure.description, marks, letter);
+}
+
+/** Places finer than a fiftieth of a letter make a page larger and nothing clearer. */
+const finest = 50;
+
+/** A mark with its numbers no finer than can be seen. */
+function rounded(mark: DrawingMark, letter: number): DrawingMark {
+  const step = 10 ** Math.floor(Math.log10(letter / finest));
+  const digits = Math.max(0, Math.ceil(-Math.log10(step)));
+  const coarse = (value: unknown): unknown => {
+    if (typeof value === "number") return Number((Math.round(value / step) * step).toFixed(digits));
+    if (Array.isArray(value)) return value.map(coarse);
+    if (typeof value !== "object" || value === null) return value;
+    return Object.fromEntries(
+      Object.entries(value).map(([key, one]) => [key, key === "turn" ? one : coarse(one)]),
+    );
+  };
+  return coarse(mark) as DrawingMark;
 }
 
 function inMillimetres({ x, y }: Point2): Point2 {
@@ -153,7 +172,7 @@ function shapeMark({ what, points }: FigureShape): DrawingMark {
 function lineMarks(what: FigureLineKind, points: readonly Point2[], letter: number): readonly LineMark[] {
   const line: LineMark = { mark: "line", role: lineRoles[what], points };
   if (what !== "ground") return [line];
-  return [line, ...points.slice(1).flatMap((to, i) => strokesUnder(points[i]!, to, 0.7 * letter))];
+  return [line, ...points.slice(1).flatMap((to, i) => strokesUnder(points[i]!, to, letter))];
 }
 
 function strokesUnder(from: Point2, to: Point2, step: number): readonly LineMark[] {
@@ -273,8 +292,8 @@ function placeMarks({ what, at }: FigurePlace, letter: number): readonly Drawing
     role: "datum",
     points: [
       { x, y },
-      ...Array.from({ length: 7 }, (_, i) => {
-        const angle = start + (i * Math.PI) / 12;
+      ...Array.from({ length: 5 }, (_, i) => {
+        const angle = start + (i * Math.PI) / 8;
         return { x: x + radius * Math.cos(angle), y: y + radius * Math.sin(angle) };
       }),
     ],

@@ -1,7 +1,7 @@
 /** One sheet with the pieces that are sawn out of it, each with as many words as it has room for. */
 import type { CutSheet, SheetArea, ThroughCut } from "../../cutting/index.js";
-import { type DrawingMark, type DrawingView, drawing } from "../../page/index.js";
-import type { Point2 } from "../../shape/index.js";
+import { boxesMeet, type DrawingMark, type DrawingView, drawing, textBox } from "../../page/index.js";
+import type { Box2, Point2 } from "../../shape/index.js";
 import { type CodedPiece, codeOf, type GoodFace, type NumberedStock } from "../pieces.js";
 import type { Rule } from "../rule.js";
 import { millimetres, moved, wordsFit } from "./marks.js";
@@ -47,12 +47,13 @@ export function sheetCutsDrawing(
     printedWidth === undefined ? Math.max(along, across) / lettersAcross : letterAt(along, printedWidth);
   const corner = { x: 0, y: 0 };
   const lettering: Lettering = { rule, letter, faceOf };
+  const written = cut.pieces.flatMap((piece) => pieceMarks(piece, codeOf(pieces, piece.name), lettering));
   const marks: DrawingMark[] = [
     { mark: "rectangle", role: "hidden", at: corner, width: along, height: across },
     ...offcuts.map((offcut): DrawingMark => ({ ...areaMark(offcut), role: "waste" })),
     ...cut.pieces.map((piece): DrawingMark => ({ ...areaMark(piece), role: "panel" })),
-    ...cut.pieces.flatMap((piece) => pieceMarks(piece, codeOf(pieces, piece.name), lettering)),
-    ...cut.cuts.map((one, i) => cutNumber(one, i + 1, letter)),
+    ...written,
+    ...cutNumbers(cut.cuts, textBoxes(written, letter), letter),
     {
       mark: "dimension",
       from: { x: 0, y: across },
@@ -172,13 +173,47 @@ function footMarks(corner: Point2, width: number, face: GoodFace, letter: number
   ];
 }
 
-/** The number of a cut in a ring on the middle of its line. */
-function cutNumber({ part, direction, at }: ThroughCut, number: number, letter: number): DrawingMark {
+function textBoxes(marks: readonly DrawingMark[], letter: number): readonly Box2[] {
+  return marks.flatMap((mark) => (mark.mark === "text" ? [textBox(mark, letter)] : []));
+}
+
+/** Places along the line of a cut that its number is tried at, as shares of the line: from its middle out. */
+const alongCut: readonly number[] = Array.from(
+  { length: 41 },
+  (_, i) => 0.5 + (i % 2 ? 1 : -1) * Math.ceil(i / 2) * 0.025,
+);
+
+/** Radius of the ring of a cut's number, in letters. */
+const ringRadius = 0.8;
+
+/** The numbers of cuts in rings on their lines, as near to the middle as no words and no other ring are. */
+function cutNumbers(
+  cuts: readonly ThroughCut[],
+  words: readonly Box2[],
+  letter: number,
+): readonly DrawingMark[] {
+  const taken = [...words];
+  const radius = ringRadius * letter;
+  const ring = ({ x, y }: Point2): Box2 => ({
+    left: x - radius,
+    bottom: y - radius,
+    width: 2 * radius,
+    height: 2 * radius,
+  });
+  return cuts.map((cut, i) => {
+    const places = alongCut.map((share) => onCut(cut, share));
+    const at = places.find((one) => taken.every((box) => !boxesMeet(box, ring(one)))) ?? onCut(cut, 0.5);
+    taken.push(ring(at));
+    return { mark: "circle", role: "opening", at, radius, label: String(i + 1) };
+  });
+}
+
+function onCut({ part, direction, at }: ThroughCut, share: number): Point2 {
   const { at: corner, width, height } = areaMark(part);
   const line = millimetres(at);
-  const place =
-    direction === "along" ? { x: corner.x + width / 2, y: line } : { x: line, y: corner.y + height / 2 };
-  return { mark: "circle", role: "opening", at: place, radius: 0.8 * letter, label: String(number) };
+  return direction === "along"
+    ? { x: corner.x + share * width, y: line }
+    : { x: line, y: corner.y + share * height };
 }
 
 /** What there is to write on a piece. */

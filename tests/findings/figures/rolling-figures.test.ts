@@ -24,7 +24,7 @@ test("a step is drawn as high as it is, its lip where the wheel touches it", () 
 
 test("on a ramp the pull runs along the ground, uphill", () => {
   const slope = (10 * Math.PI) / 180;
-  const figure = slopeFigure(input, { title: "t", slope, words: "10°", by: "line" }, "42 N");
+  const figure = slopeFigure(input, { title: "t", slope, words: "10°" }, "42 N");
   const [from, to] = figure.lines?.[0]?.points ?? [];
   const pull = figure.arrows?.find(({ words }) => words === "42 N");
   expect(Math.tan(pull?.way ?? 0)).toBeCloseTo((to!.y - from!.y) / (to!.x - from!.x), 9);

@@ -1,13 +1,7 @@
 /** Geometry that a hand can check: 500 mm inside, twice 10 of ply and 1 of laminate, on casters of 120 mm. */
 import { expect, test } from "vitest";
-import {
-  leaningFigure,
-  pushFigure,
-  slopedFigure,
-  windFigure,
-} from "../../../lib/findings/figures/standing-figures.js";
+import { leaningFigure, pushFigure, windFigure } from "../../../lib/findings/figures/standing-figures.js";
 import { footprint, leastTippingArm } from "../../../lib/model/index.js";
-import { degree } from "../../../lib/quantity/index.js";
 import { designOf, rolling, smallJob } from "../../design/small-job.js";
 
 const input = designOf(rolling(smallJob));
@@ -44,16 +38,6 @@ test("at the lean at which it tips the centre of gravity stands straight over th
   const [centre, edge] = [placeOf(figure, "centre of gravity"), placeOf(figure, "edge")];
   expect(centre.x).toBeCloseTo(edge.x, 9);
   expect(centre.y).toBeCloseTo(Math.hypot(height, leastTippingArm(footprint(input))), 9);
-});
-
-test("on a slope the ground is as steep as asked, and falls to the side of the edge", () => {
-  const figure = slopedFigure(input, degree(10));
-  const [from, to] = figure.lines?.find(({ what }) => what === "ground")?.points ?? [];
-  expect(Math.atan2(Math.abs(to!.y - from!.y), to!.x - from!.x)).toBeCloseTo((10 * Math.PI) / 180, 9);
-  const low = from!.y < to!.y ? from! : to!;
-  const upright = pushFigure(input, top, undefined);
-  const away = placeOf(upright, "edge").x - placeOf(upright, "centre of gravity").x;
-  expect(Math.sign(low.x - placeOf(figure, "edge").x)).toBe(Math.sign(away));
 });
 
 test("the wind blows evenly over the side, between its lower and its upper edge", () => {
