@@ -40,7 +40,7 @@ function glueAnswer(input: ReviewInput): Answer {
     ...told,
     demand: fineAmount("farthest from an edge", farthest.far),
     capacity: fineAmount("reach of the arm", rollerReach(input)),
-    facts: `${counted(faces.length, "face is", "faces are")} glued, each while it lies flat or from outside. The farthest place is ${showFine(farthest.far, style)} in from an edge: ${farthest.words}.`,
+    facts: `${counted(faces.length, "face is", "faces are")} glued, each while it lies flat or from outside. The farthest place is ${showFine(farthest.far, style)} away from an edge: ${farthest.words}.`,
   };
 }
 

@@ -58,7 +58,7 @@ export function cutSections(workshop: Workshop): RecipeSection[] {
       ),
       stockChecks(workshop),
       sentence(
-        `Width and height of a piece within ${workshop.rule.fine(tolerance.sawn)}, of a door within ${workshop.rule.fine(tolerance.doorway)}. If it is out: trim it where it is large, cut it anew where it is small.`,
+        `The width and height of a piece are within ${workshop.rule.fine(tolerance.sawn)}, those of a door within ${workshop.rule.fine(tolerance.doorway)}. If it is out: trim it where it is large, cut it anew where it is small.`,
       ),
       panelTable(workshop),
       sentence(
