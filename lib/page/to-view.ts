@@ -9,8 +9,28 @@ import { kindOf } from "./findings-list.js";
 import { type PutIn, substitute } from "./substitute.js";
 import type { AmountView, FindingView, SymbolView, View, WorkedView } from "./view.js";
 
-/** What can be turned into views: a worked line, a finding, a sentence, a quantity with its unit, a view, or a list of such. */
-export type Showable = WorkedLine | Finding | View | string | UnitNumber<string> | readonly Showable[];
+/** A place or a size: what it says, in the words that it is shown with. */
+const measureWords = {
+  x: "to the right",
+  y: "to the back",
+  z: "up",
+  width: "wide",
+  depth: "deep",
+  height: "high",
+} as const;
+
+/** A place by its x, y and z, or a size by its width, depth and height, each with its unit. */
+export type Measures = { readonly [Name in keyof typeof measureWords]?: UnitNumber<string> };
+
+/** What can be turned into views: a worked line, a finding, a sentence, a quantity with its unit, a place or a size, a view, or a list of such. */
+export type Showable =
+  | WorkedLine
+  | Finding
+  | View
+  | string
+  | UnitNumber<string>
+  | Measures
+  | readonly Showable[];
 
 /** The findings that are shown with their pictures among others: the worst of each question. */
 export function pictured(things: readonly unknown[]): ReadonlySet<Finding> {
@@ -44,10 +64,21 @@ export function toViews(
     if ("verdict" in thing)
       return [drawn.has(thing) ? picturedView(thing, style) : findingView(thing, style)];
     if ("equation" in thing) return [workedView(thing, style)];
+    const text = measuresInWords(thing as Measures);
+    if (text !== undefined) return [{ kind: "sentence", text }];
   }
   throw new TypeError(
     `show: expected a worked line, a finding, a table, a chart, a drawing, a sentence or a list of those, got ${described(thing)}`,
   );
+}
+
+/** "11-3/4 in wide, 13-3/4 in high"; undefined for anything but a place or a size. */
+function measuresInWords(thing: Measures): string | undefined {
+  const said = Object.entries(measureWords).flatMap(([name, words]) => {
+    const value = thing[name as keyof Measures];
+    return isUnitNumber(value) ? [`${value.show()} ${words}`] : [];
+  });
+  return said.length > 0 && said.length === Object.keys(thing).length ? said.join(", ") : undefined;
 }
 
 function described(thing: unknown): string {

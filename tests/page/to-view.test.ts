@@ -1,5 +1,6 @@
 /** Rules of thumb that fit units of their own show their numbers in those units, whatever the reader's are. */
 import { expect, test } from "vitest";
+import { inch, mm } from "../../lib/face.js";
 import type { Finding } from "../../lib/findings/index.js";
 import type { AnyFormula } from "../../lib/formula.js";
 import {
@@ -163,4 +164,13 @@ test("of like findings the worst alone is drawn, and no picture is made of the o
     "travel.tip",
   ]);
   expect(String(renderViews(views))).toContain("<summary>Picture: travel.lift.b</summary>");
+});
+
+test("a place and a size are said in words, anything else is refused", () => {
+  const [size] = toViews({ width: inch(11.75), height: inch(13.75) });
+  expect(size).toMatchObject({ kind: "sentence", text: "11-3/4 in wide, 13-3/4 in high" });
+  const [place] = toViews({ x: mm(300), y: mm(50), z: mm(20) });
+  expect(place).toMatchObject({ text: "300 mm to the right, 50 mm to the back, 20 mm up" });
+  const odd: object = { width: mm(300), colour: "red" };
+  expect(() => toViews(odd)).toThrow("an object with width, colour");
 });
