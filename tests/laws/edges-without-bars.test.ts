@@ -73,7 +73,7 @@ describe("answers about it", () => {
   test("the recipe says how each edge is joined", () => {
     const { purchases, bill, findings, masses } = review;
     const text = recipeMarkdown(writeRecipe({ ...design, purchases, bill, findings, masses }));
-    expect(text).toContain("Set the corner blocks");
+    expect(text).toMatch(/Take the corner blocks [^.]*\. Set them into the corners at /);
     expect(text).toContain("white glue, wood to wood");
     expect(text).toContain("Strips: pine 20 x 30");
     expect(text).not.toContain("join those panels in your own way");

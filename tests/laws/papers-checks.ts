@@ -55,7 +55,7 @@ function boughtSizes(papers: ReadPapers): ReadonlyMap<string, readonly number[]>
 
 const kerfTold = (papers: ReadPapers, words: RegExp): number => {
   const step = stepsOf(papers).find(({ text }) => words.test(text));
-  return lengthIn(/ider[^:]* than ([\d.]+)/.exec(step?.text ?? "")?.[1] ?? "");
+  return lengthIn(/wider than ([\d.]+)/.exec(step?.text ?? "")?.[1] ?? "");
 };
 
 /** The saw steps, sawn: every piece comes off once, of its size, from the sheet that is named. */
@@ -182,7 +182,7 @@ export function barFaults(papers: ReadPapers): readonly string[] {
       stepsOf(papers).find(({ text }) => /off the left end/.test(text))?.text ?? "",
     )?.[1] ?? "",
   );
-  const kerf = kerfTold(papers, /Wider cut/);
+  const kerf = kerfTold(papers, /its cut is wider/);
   const sizes = boughtSizes(papers);
   const given = papers.lines.flatMap(({ text, under }) => {
     const [, bar = "", codes = "", left = ""] = /^(Bar \d+): (.*); left over ([^,]*)/.exec(text) ?? [];
@@ -269,7 +269,7 @@ function holesOf(papers: ReadPapers): readonly ReadHoles[] {
   });
   const byHand = papers.lines.flatMap(({ text }) => {
     const [, panel = "", count, fastener = "", holds = "", bits = ""] =
-      /^([PS]\d+ [^:]*): (\d+) (.*?) for (.*?), bit (.*)$/.exec(text) ?? [];
+      /^([PS]\d+ [^:]*): (\d+) × (.*?) for (.*?), bit (.*)$/.exec(text) ?? [];
     return count === undefined
       ? []
       : [
@@ -730,7 +730,7 @@ function sectionOrderFaults({ lines }: ReadPapers, texts: readonly string[]): re
     );
     const last = /: the box without (.*)$/.exec(stages[box ?? -1] ?? "")?.[1];
     const lowered = texts.findIndex(
-      (text) => text.startsWith(`Lower ${last} `) || text.startsWith(`Put on ${last} `),
+      (text) => text.startsWith(`Put ${last} with its bars `) || text.startsWith(`Put on ${last} `),
     );
     return [
       ...(order.every((one, i) => i === 0 || one > (order[i - 1] ?? 0))
