@@ -120,7 +120,7 @@ async function faultsAt(width: number, drawings: readonly DrawingView[]): Promis
 
 /** On a sheet the number of a cut stays on its line, though the pieces beside it be smaller than their own letters. */
 function isCrowded(name: string, pair: string): boolean {
-  return /^drawing: (Sheet|Laminate) /.test(name) && /(^|\| )\d+( \||$)/.test(pair);
+  return /^drawing: (Sheet|Laminate)\s/.test(name) && /(^|\| )\d+( \||$)/.test(pair);
 }
 
 /** At arm's length on a phone. */

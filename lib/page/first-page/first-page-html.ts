@@ -44,7 +44,7 @@ function toSettle({ id, verdict, sentence, remedy }: ToSettle, { finding }: Firs
 }
 
 function toMeasure({ sentence, how }: ToMeasure): Html {
-  return html`<li><b>${tieUnits(sentence)}</b>${how !== "" && html` ${tieUnits(how)}`}</li>`;
+  return html`<li><b>${tieUnits(sentence)}</b>${how !== "" && html`<details><summary>How</summary>${tieUnits(how)}</details>`}</li>`;
 }
 
 const verdictOrder: readonly Verdict[] = ["fails", "broken", "unknown", "close", "holds"];
