@@ -73,7 +73,7 @@ describe.skipIf(noChromium)("npm start", () => {
     const told = async (): Promise<string | undefined> =>
       (await page.locator(".cw-told").first().textContent())?.replaceAll("\u00a0", " ");
     const soon = { timeout: 600_000 };
-    expect(await told()).toBe("It costs 2350 today.");
+    expect(await told()).toBe("It costs 2400 today.");
 
     await savePrice("3120");
     await expect.poll(told, soon).toBe("It costs 3120 today.");
