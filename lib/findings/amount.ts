@@ -49,6 +49,12 @@ export function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
+/** "4.2 % more": how far what came out is from what was planned. */
+export function offPlan(real: number, planned: number): string {
+  const share = 100 * (real / planned - 1);
+  return `${showNumber(Math.abs(share), 2)} % ${share < 0 ? "less" : "more"}`;
+}
+
 /** Words as the beginning of a sentence, unless they are a name with a dot. */
 export function capitalised(words: string): string {
   return /^[a-z][\w-]*( \d+)?\./.test(words) ? words : words.charAt(0).toUpperCase() + words.slice(1);

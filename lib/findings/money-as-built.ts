@@ -4,9 +4,9 @@ import type { Timing } from "../design/index.js";
 import type { ReviewInput } from "../model/index.js";
 import { groupBill } from "../money/index.js";
 import type { Bill } from "../plan/index.js";
-import { Money, money, showNumber, Time } from "../quantity/index.js";
+import { Money, money, Time } from "../quantity/index.js";
 import { cite } from "../source.js";
-import { amount } from "./amount.js";
+import { amount, offPlan } from "./amount.js";
 import { type Question, question, type Subjects } from "./question.js";
 
 /** A case and its bill, worked out once. */
@@ -19,12 +19,6 @@ const practice = cite("common-practice", "how far off a price or an hour may be"
 
 /** Prices may be off by a tenth, hours by a fifth; common practice, no source. */
 const allowed = { price: 0.1, time: 0.2 } as const;
-
-/** "4.2 % more" than planned. */
-function more(real: number, planned: number): string {
-  const share = 100 * (real / planned - 1);
-  return `${showNumber(Math.abs(share), 2)} % ${share < 0 ? "less" : "more"}`;
-}
 
 /** What one supplier was paid. */
 interface Paid {
@@ -63,7 +57,7 @@ const pricePaid: Question<PaidInput> = question({
       ...told,
       demand: amount(Money, "off the plan", money(Math.abs(real.amount - planned.amount), real.currency)),
       capacity: amount(Money, "allowed", money(allowed.price * planned.amount, planned.currency)),
-      facts: `It cost ${Money.show(real)}, planned ${Money.show(planned)}: ${more(real.amount, planned.amount)}.`,
+      facts: `It cost ${Money.show(real)}, planned ${Money.show(planned)}: ${offPlan(real.amount, planned.amount)}.`,
       remedies: [{ words: "Put the prices of the receipt into your tables, for the next case." }],
     };
   },
@@ -91,7 +85,7 @@ const timeTaken: Question<PaidInput> = question({
     return {
       demand: amount(Time, "off the plan", off),
       capacity: amount(Time, "allowed", Time.si(allowed.time * planned)),
-      facts: `A piece took ${Time.show(each, { digits: 2 })}, planned ${Time.show(planned, { digits: 2 })}: ${more(each, planned)}. Hours and costs are worked out with what it took.`,
+      facts: `A piece took ${Time.show(each, { digits: 2 })}, planned ${Time.show(planned, { digits: 2 })}: ${offPlan(each, planned)}. Hours and costs are worked out with what it took.`,
       remedies: [{ words: "Look at the days that are left: they follow the real pace." }],
       because: [],
       limit: practice,

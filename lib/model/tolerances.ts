@@ -1,4 +1,5 @@
 /** How far off a size, a thickness, a mass or a square corner may be. */
+import type { Parts } from "../design/index.js";
 import { Length } from "../quantity/index.js";
 
 /** How far off a thing may be. Common practice, no source. */
@@ -29,6 +30,14 @@ export const tolerance: {
   adhesive: 0.15,
   mass: 0.05,
 };
+
+/** How far off an opening may be, by its id such as "lower.left.side door": less where a door closes it. */
+export function openingTolerance(id: string, { panels }: Pick<Parts, "panels">): Length {
+  const isDoorway = panels.some(
+    (panel) => panel.role === "leaf" && (panel.id === id || panel.id.startsWith(`${id}.`)),
+  );
+  return isDoorway ? tolerance.doorway : tolerance.opening;
+}
 
 /** EN 315 (from memory): an edge of a plywood sheet strays at most 1 mm from square in 1 m. */
 const outOfSquare = 0.001;

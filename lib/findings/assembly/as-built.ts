@@ -11,15 +11,16 @@ import {
   diagonalDifference,
   gripCases,
   massOfAll,
+  openingTolerance,
   plannedMasses,
   type ReviewInput,
   thicknessTolerance,
   tolerance,
   weighedAs,
 } from "../../model/index.js";
-import { Length, Mass, showNumber } from "../../quantity/index.js";
+import { Length, Mass } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { amount, fineAmount, showFine, styleOf } from "../amount.js";
+import { amount, fineAmount, offPlan, showFine, styleOf } from "../amount.js";
 import type { Remedy } from "../finding.js";
 import { type Question, question } from "../question.js";
 import { each } from "../subjects.js";
@@ -97,12 +98,7 @@ function planOf(
   const opened = sheetPieces(parts)
     .flatMap(({ id, openings }) => openings.map((one) => ({ id: `${id}.${one.name}`, one })))
     .find(({ id }) => id === of)?.one;
-  const isDoor = piece?.role === "leaf";
-  const isDoorway = parts.panels.some(
-    ({ id, role }) => role === "leaf" && (id === of || id.startsWith(`${of}.`)),
-  );
-  const sawn = isDoor ? tolerance.doorway : tolerance.sawn;
-  const opening = isDoorway ? tolerance.doorway : tolerance.opening;
+  const sawn = piece?.role === "leaf" ? tolerance.doorway : tolerance.sawn;
   const size = parts.sections.find(({ name }) => name === of)?.outside.size;
   const face = { front: [size?.x, size?.z], side: [size?.y, size?.z], top: [size?.x, size?.y] }[at ?? ""];
   const [one, other] = face ?? [piece?.width, piece?.height];
@@ -120,9 +116,9 @@ function planOf(
     case "bar length":
       return plan(parts.bars.find(({ id }) => id === of)?.length, tolerance.bar);
     case "opening width":
-      return plan(opened?.width, opening);
+      return plan(opened?.width, openingTolerance(of, parts));
     case "opening height":
-      return plan(opened?.height, opening);
+      return plan(opened?.height, openingTolerance(of, parts));
     case "outside width":
       return plan(size?.x, tolerance.box);
     case "outside depth":
@@ -230,11 +226,10 @@ export const weightAsBuilt: Question = question({
   cautions: [],
   answer: (input, _, { real, planned }) => {
     const style = styleOf(input.case);
-    const share = 100 * (real / planned - 1);
     return {
       demand: amount(Mass, "off the plan", Mass.si(Math.abs(real - planned))),
       capacity: amount(Mass, "allowed", Mass.si(tolerance.mass * planned)),
-      facts: `It weighs ${Mass.show(real, style)}, which is ${showNumber(Math.abs(share), 2)} % ${share < 0 ? "less" : "more"} than the ${Mass.show(Mass.si(planned), style)} that was planned. Lifting, rolling, tipping and falling are answered with the scale's figure.`,
+      facts: `It weighs ${Mass.show(real, style)}, which is ${offPlan(real, planned)} than the ${Mass.show(Mass.si(planned), style)} that was planned. Lifting, rolling, tipping and falling are answered with the scale's figure.`,
       remedies: [
         { words: "Read the answers about lifting, stairs and tipping again before the first lift." },
       ],

@@ -161,14 +161,10 @@ function panelGroup({ code, part: panel }: CodedPiece<PanelPart>, workshop: Work
   return page(
     `${code} ${panel.id}${panel.facing ? ", laminate outside" : ""}, ${rule.size(panel.width, panel.height)}`,
     panelHolesDrawing(panel, groups, rule, parts),
-    ...when(panel.openings.length > 0, () => openingsTable(panel, leafIds(parts), rule)),
+    ...when(panel.openings.length > 0, () => openingsTable(panel, parts, rule)),
     ...holesTables(groups, workshop),
     ...when(panel.openings.length > 0, () => sentence(`☐ ${checkOf(panel, rule).join(" ")}`)),
   );
-}
-
-function leafIds({ panels }: Workshop["parts"]): readonly string[] {
-  return panels.filter(({ role }) => role === "leaf").map(({ id }) => id);
 }
 
 /** Distances that a tape checks: each opening to the right and to the top, and neighbours to each other. */

@@ -1,24 +1,18 @@
 /** The openings of one panel as a table. */
 
-import type { PanelPart, PlacedOpening } from "../../design/index.js";
-import { tolerance } from "../../model/index.js";
+import type { PanelPart, Parts, PlacedOpening } from "../../design/index.js";
+import { openingTolerance } from "../../model/index.js";
 import { Length } from "../../quantity/index.js";
 import { circleOf, cornersOf, type Point2, roundedBoxOf, type Shape } from "../../shape/index.js";
 import { blanks, type RecipeBlock } from "../recipe.js";
 import type { Rule } from "../rule.js";
 
-/**
- * Shape, size and place of each opening.
- *
- * @param leaves ids of the doors of the case
- */
+/** Shape, size and place of each opening. */
 export function openingsTable(
   { id, openings }: Pick<PanelPart, "id" | "openings">,
-  leaves: readonly string[],
+  parts: Pick<Parts, "panels">,
   rule: Rule,
 ): RecipeBlock {
-  const isDoorway = (name: string): boolean =>
-    leaves.some((leaf) => leaf === `${id}.${name}` || leaf.startsWith(`${id}.${name}.`));
   return blanks(
     openings,
     [
@@ -36,7 +30,7 @@ export function openingsTable(
       },
       {
         heading: "Within",
-        cell: ({ why, name }) => toleranceWords(why, isDoorway(name), rule),
+        cell: ({ why, name }) => toleranceWords(why, openingTolerance(`${id}.${name}`, parts), rule),
         align: "left",
       },
     ],
@@ -47,8 +41,8 @@ export function openingsTable(
 }
 
 /** A cut-out for hardware may be larger, never smaller; any other may be off either way, a doorway by less. */
-function toleranceWords(why: PlacedOpening["why"], isDoorway: boolean, rule: Rule): string {
-  const off = rule.fine(isDoorway ? tolerance.doorway : tolerance.opening);
+function toleranceWords(why: PlacedOpening["why"], allowed: Length, rule: Rule): string {
+  const off = rule.fine(allowed);
   return why === "case" ? `±${off}` : `+${off}, -0`;
 }
 
