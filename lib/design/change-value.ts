@@ -1,12 +1,5 @@
 /** Values of a change: text as the files say it, and quantities, which are written with their unit. */
-import {
-  type BareNumber,
-  isUnitNumber,
-  type Kind,
-  Length,
-  Mass,
-  type UnitNumber,
-} from "../quantity/index.js";
+import { isUnitNumber, type Kind, Length, Mass, type UnitNumber } from "../quantity/index.js";
 
 /** What the last word of a place in the case file measures, where that word always means the same. */
 const measuredBy = {
@@ -37,12 +30,27 @@ export type KindAt<At extends string> = At extends `${string}.${infer Rest}`
     : never;
 
 /** The name of the kind of a value. */
-export type KindName<Value> = Value extends Length ? "length" : Value extends Mass ? "mass" : never;
+type KindName<Value> = Value extends Length ? "length" : Value extends Mass ? "mass" : never;
 
-/** What may be put at a place: text as in the file, or a quantity of what the place measures, or a number or words. */
-export type ValueAt<At extends string> = [KindAt<At>] extends [never]
-  ? string | UnitNumber<string> | BareNumber | boolean | readonly string[]
-  : string | UnitNumber<KindAt<At>>;
+/** How a notebook writes what a word of the case file measures. */
+interface Examples {
+  readonly length: "mm(600) or inch(24)";
+  readonly mass: "kg(5) or pound(11)";
+}
+
+/**
+ * A value, where it may be put at a place: text as in the file, a quantity of what the place measures, and elsewhere any
+ * number or words too. Otherwise words for the compiler to say, in whose error they stand.
+ */
+export type PutAt<At, Value> = At extends string
+  ? [KindAt<At>] extends [never]
+    ? Value
+    : Value extends string | UnitNumber<KindAt<At>>
+      ? Value
+      : Value extends UnitNumber<string>
+        ? `this place measures a ${KindAt<At>}: write ${Examples[KindAt<At>]}`
+        : `write the unit too: ${Examples[KindAt<At>]}`
+  : Value;
 
 /** Any value that a change can write. */
 export type ChangeValue = string | number | boolean | readonly string[];

@@ -3,10 +3,9 @@
  * comments, order and layout of the files stay, and it comes back with the change that undoes it.
  */
 
-import type { BareNumber, UnitNumber } from "../quantity/index.js";
 import { type CaseChange, type CasePlace, caseEdit, type TextEdit } from "./change-case.js";
 import { type CellPlace, type NewRow, type RowPlace, type TableChange, tableEdit } from "./change-table.js";
-import { type ChangeValue, caseText, textOf, type ValueAt } from "./change-value.js";
+import { type ChangeValue, caseText, type PutAt, textOf } from "./change-value.js";
 import { caseFile } from "./read-design.js";
 
 /** One piece of the text of a file in place of another. */
@@ -26,8 +25,10 @@ export type Change = CaseChange | TableChange | { readonly kind: "edits"; readon
  * @throws RangeError for a quantity that a place of the case does not measure, or a bare number where a unit is needed
  * @example set("upper.front.display window.width", mm(400))
  */
-export function set<const At extends CasePlace>(at: At, to: ValueAt<At>): Change;
-export function set(at: CellPlace, to: string | UnitNumber<string> | BareNumber): Change;
+export function set<const At extends CasePlace | CellPlace, const To extends ChangeValue>(
+  at: At,
+  to: PutAt<At, To>,
+): Change;
 export function set(at: CasePlace | CellPlace, to: ChangeValue): Change {
   return typeof at === "string"
     ? { kind: "set", at, to: caseText(at, to) }

@@ -13,7 +13,7 @@ export {
 } from "./change.js";
 export { type CasePlace, placesOf } from "./change-case.js";
 export type { CellPlace, NewRow, RowPlace } from "./change-table.js";
-export type { ChangeValue, KindAt, ValueAt } from "./change-value.js";
+export type { ChangeValue, KindAt, PutAt } from "./change-value.js";
 export { type Axis as CaseAxis, type FaceAxes, type FaceDirection, faceAxes } from "./derive/axes.js";
 export * from "./derive/derive-parts.js";
 export { secondHoldOf } from "./derive/fastenings.js";

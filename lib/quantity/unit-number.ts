@@ -26,6 +26,8 @@ export interface UnitNumberMethods<Name extends string> {
   readonly si: Quantity<Name>;
   /** What it measures: "length". */
   readonly kindName: string;
+  /** Why there is no such number; undefined for every number that there is. */
+  readonly whyNone: string | undefined;
 }
 
 /** A number in SI with its unit. */
@@ -51,6 +53,10 @@ class UnitNumberValue extends Number implements UnitNumberMethods<string> {
 
   get kindName(): string {
     return this.#kind.name;
+  }
+
+  get whyNone(): string | undefined {
+    return undefined;
   }
 
   in(unit: string): number {
@@ -109,6 +115,52 @@ class UnitNumberValue extends Number implements UnitNumberMethods<string> {
   }
 }
 
+/** Stands where a number cannot be given: it prints why, and refuses to be reckoned with. Never NaN. */
+class MissingNumber extends UnitNumberValue {
+  readonly #refusal: Error;
+
+  constructor(kind: Kind<Quantity<string>>, refusal: Error) {
+    super(0, kind, {});
+    this.#refusal = refusal;
+  }
+
+  override get whyNone(): string {
+    return this.#refusal.message;
+  }
+
+  override valueOf(): never {
+    throw this.#refusal;
+  }
+
+  override in(): never {
+    throw this.#refusal;
+  }
+
+  override show(): string {
+    return `no answer: ${this.whyNone}`;
+  }
+
+  override printsIn(): string {
+    return "";
+  }
+
+  override toFixed(): never {
+    throw this.#refusal;
+  }
+
+  override toPrecision(): never {
+    throw this.#refusal;
+  }
+
+  override toExponential(): never {
+    throw this.#refusal;
+  }
+
+  override toLocaleString(): string {
+    return this.show();
+  }
+}
+
 function unitsOf(kind: object): readonly string[] {
   return "units" in kind ? (kind.units as readonly string[]) : [];
 }
@@ -132,6 +184,17 @@ export function unitNumber<Name extends string>(
     kind as unknown as Kind<Quantity<string>>,
     style,
   ) as unknown as UnitNumber<Name>;
+}
+
+/**
+ * Stands in a list for a number that cannot be given, so that the others of the list are not lost with it. It prints
+ * why; reckoning with it, comparing it or handing it to a formula throws the refusal.
+ */
+export function missingNumber<Name extends string>(
+  kind: Kind<Quantity<Name>>,
+  refusal: Error,
+): UnitNumber<Name> {
+  return new MissingNumber(kind as unknown as Kind<Quantity<string>>, refusal) as unknown as UnitNumber<Name>;
 }
 
 /** Whether a value is a number with its unit. */

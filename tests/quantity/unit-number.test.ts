@@ -1,8 +1,8 @@
 import { inspect } from "node:util";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { rectangleSection } from "../../lib/mechanics/index.js";
 import { inch, kg, mm } from "../../lib/quantity/given-units.js";
-import { Length, withoutUnits } from "../../lib/quantity/index.js";
+import { Length, missingNumber, withoutUnits } from "../../lib/quantity/index.js";
 
 test("a number with its unit prints with it, in a list and in a sentence too", () => {
   expect(inspect([mm(600), inch(3 / 8), kg(5)])).toBe("[ 600 mm, 3/8 in, 5 kg ]");
@@ -43,4 +43,33 @@ test("units are taken off at any depth, and what has none stays the very same", 
 
 test("a number that is none has no unit", () => {
   expect(() => mm(Number.NaN)).toThrow("length: expected a finite number, got NaN");
+});
+
+describe("what stands for a number that cannot be given", () => {
+  const why = new RangeError("nothing presses on lid");
+  const missing = missingNumber(Length, why);
+
+  test("prints why, and is told from a number", () => {
+    expect(inspect([mm(5), missing])).toBe("[ 5 mm, no answer: nothing presses on lid ]");
+    expect(`${missing}`).toBe("no answer: nothing presses on lid");
+    expect(missing.whyNone).toBe("nothing presses on lid");
+    expect(mm(5).whyNone).toBeUndefined();
+  });
+
+  test.each<[string, () => unknown]>([
+    ["a share", () => missing.over(mm(5))],
+    ["the share of another", () => mm(5).over(missing)],
+    ["a sum", () => mm(5).plus(missing)],
+    ["so many times it", () => missing.times(2)],
+    ["a comparison", () => missing < mm(5)],
+    ["the greatest of a list", () => Math.max(mm(5), missing)],
+    ["its number", () => missing.in("mm")],
+    ["its digits", () => missing.toFixed(2)],
+    ["its number in SI", () => missing.si],
+    ["a file", () => missing.written()],
+    ["a formula", () => withoutUnits({ width: missing })],
+    ["plain data", () => JSON.stringify({ width: missing })],
+  ])("refuses %s, in its own words", (_, reckon) => {
+    expect(reckon).toThrow(why);
+  });
 });

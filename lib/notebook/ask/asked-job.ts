@@ -9,7 +9,7 @@ import { Refusal } from "../../refusal.js";
 import { type AskedOpening, AskedPanel } from "./asked-panel.js";
 import { AskedSection, type Loaded, massIn, type Spot, spotOf } from "./asked-section.js";
 import { AskedBar, AskedContent, AskedDrawer, AskedHardware, AskedShelf } from "./asked-things.js";
-import { type AskedSize, findingsAbout, findingsOfTopic, unitsOf } from "./asking.js";
+import { type AskedSize, findingsAbout, findingsOfTopic, orWhyNot, unitsOf } from "./asking.js";
 import { named, printed } from "./named.js";
 
 /** Things of a case by their names. */
@@ -56,11 +56,11 @@ export interface WholeCase {
   readonly size: AskedSize;
   /** Where the stacked case balances, loaded. */
   balance(): Spot;
-  /** How far it leans before it tips, the worst way. @throws Refusal for a case that falls as it stands */
+  /** How far it leans before it tips, the worst way. For a case that falls as it stands it prints that. */
   tip(): UnitNumber<"angle">;
   /** What its material costs, price breaks, shipping and tax included. */
   cost(): Money;
-  /** How long it takes to build. */
+  /** How long it takes to build. Where no file says it, it prints what to write. */
   hours(): UnitNumber<"time">;
   /** Every finding, the most dangerous first. The first call reviews the whole case, which takes seconds. */
   readonly findings: readonly Finding[];
@@ -165,9 +165,9 @@ function wholeCase(job: Job): WholeCase {
       return stackedSize(job);
     },
     balance: () => spotOf(job, stackedBalance(job).value),
-    tip: () => leanAtTip(job),
+    tip: () => orWhyNot(Angle, () => leanAtTip(job)),
     cost: () => printedMoney(job.review.bill.total),
-    hours: () => buildingHours(job),
+    hours: () => orWhyNot(Time, () => buildingHours(job)),
     get findings() {
       return job.review.findings;
     },

@@ -15,7 +15,7 @@ import type { DrawingView } from "../../page/index.js";
 import { Length, type UnitNumber } from "../../quantity/index.js";
 import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
 import { Refusal } from "../../refusal.js";
-import { Asked, type AskedSize, findingOf, unitsOf } from "./asking.js";
+import { Asked, type AskedSize, findingOf, orWhyNot, unitsOf } from "./asking.js";
 import { named } from "./named.js";
 
 /** How the edges of a panel are held: free to turn, as alone on the bench, or stiffly. */
@@ -33,17 +33,18 @@ export class AskedPanel extends Asked {
   }
 
   /**
-   * How far it sags under what presses on it, its openings cut out.
+   * How far it sags under what presses on it, its openings cut out. Where nothing presses on it, the answer prints
+   * that, and refuses to be reckoned with.
    *
    * @param edges how its edges are held; free to turn unless said
-   * @throws Refusal for a panel that nothing presses on
    */
   sag(edges: EdgesHeld = "free to turn"): UnitNumber<"length"> {
-    const pressure = facePressure(this.#part, this.#job);
-    if (!(pressure > 0))
-      throw new Refusal(`${this.name}: nothing presses on it, so it has no sag to speak of`);
-    const held = edges === "stiffly" ? "clamped" : "hinged";
-    return unitsOf(this.#job).fine(panelSag(sagCaseOf(this.#part, pressure, held, this.#job)).sag);
+    return orWhyNot(Length, () => {
+      const pressure = facePressure(this.#part, this.#job);
+      if (!(pressure > 0)) throw new Refusal(`nothing presses on ${this.name}, so it has no sag`);
+      const held = edges === "stiffly" ? "clamped" : "hinged";
+      return unitsOf(this.#job).fine(panelSag(sagCaseOf(this.#part, pressure, held, this.#job)).sag);
+    });
   }
 
   /** How far it may sag: the share of its span that the case file allows. */

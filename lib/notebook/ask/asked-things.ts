@@ -3,8 +3,8 @@ import type { BarPart, ContentPart, DrawerPart, HardwarePart, ShelfPart } from "
 import type { Finding } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { drawerMass, shelfMass, shelfSag } from "../../model/index.js";
-import type { UnitNumber } from "../../quantity/index.js";
-import { Asked, type AskedSize, findingOf, unitsOf } from "./asking.js";
+import { Length, type UnitNumber } from "../../quantity/index.js";
+import { Asked, type AskedSize, findingOf, orWhyNot, unitsOf } from "./asking.js";
 
 /** A shelf: `job.shelf("instrument shelf")`. */
 export class AskedShelf extends Asked {
@@ -19,17 +19,21 @@ export class AskedShelf extends Asked {
 
   /** How far it sags when what it carries is put on it. */
   sag(): UnitNumber<"length"> {
-    return unitsOf(this.#job).fine(shelfSag(this.#part, this.#job).first);
+    return this.#bent("first");
   }
 
   /** How far it sags after years under what it carries. */
   laterSag(): UnitNumber<"length"> {
-    return unitsOf(this.#job).fine(shelfSag(this.#part, this.#job).later);
+    return this.#bent("later");
   }
 
   /** How far it may sag. */
   allowedSag(): UnitNumber<"length"> {
-    return unitsOf(this.#job).fine(shelfSag(this.#part, this.#job).allowed);
+    return this.#bent("allowed");
+  }
+
+  #bent(what: "first" | "later" | "allowed"): UnitNumber<"length"> {
+    return orWhyNot(Length, () => unitsOf(this.#job).fine(shelfSag(this.#part, this.#job)[what]));
   }
 
   /** Whether it breaks under what it carries, with a jolt and for years: the finding. */

@@ -5,6 +5,7 @@ import {
   Area,
   Length,
   Mass,
+  missingNumber,
   type Quantity,
   type QuantityKind,
   Ratio,
@@ -112,4 +113,20 @@ export function unitsOf(job: Pick<Job, "case">): Units {
     share: (value) => unitNumber(Ratio, value, { unit: "%", digits: 3 }),
     of: (kind, value) => unitNumber(kind, value, style),
   };
+}
+
+/**
+ * An answer, or what stands in its place where it cannot be given: it prints why, and refuses to be reckoned with. So
+ * one panel that has no sag does not take along the list of all of them.
+ */
+export function orWhyNot<Name extends string>(
+  kind: QuantityKind<Name>,
+  answer: () => UnitNumber<Name>,
+): UnitNumber<Name> {
+  try {
+    return answer();
+  } catch (error) {
+    if (error instanceof Refusal) return missingNumber(kind, error);
+    throw error;
+  }
 }

@@ -1,5 +1,5 @@
 /** One place of a job tried with several values, and a question asked of each. */
-import { type CellPlace, type ChangeValue, set, type ValueAt } from "../../design/index.js";
+import { type CellPlace, type ChangeValue, type PutAt, set } from "../../design/index.js";
 import type { Finding } from "../../findings/index.js";
 import { type ChartView, type TableView, tableOf } from "../../page/index.js";
 import { ProblemsError } from "../../problem.js";
@@ -47,16 +47,14 @@ export interface Sweep<Answer extends Answered = Answered> {
  * const widths = [mm(400), mm(450)];
  * sweep(job, "upper.front.display window.width", widths, (one) => one.panel("upper.front").mass())
  */
-export function sweep<const At extends string, Answer extends Answered>(
+export function sweep<
+  const At extends string | CellPlace,
+  const Values extends readonly ChangeValue[],
+  Answer extends Answered,
+>(
   job: AskedJob,
   place: At,
-  values: readonly ValueAt<At>[],
-  ask: (job: AskedJob) => Answer,
-): Sweep<Answer>;
-export function sweep<Answer extends Answered>(
-  job: AskedJob,
-  place: CellPlace,
-  values: readonly (string | UnitNumber<string> | number)[],
+  values: { readonly [I in keyof Values]: PutAt<At, Values[I]> },
   ask: (job: AskedJob) => Answer,
 ): Sweep<Answer>;
 export function sweep<Answer extends Answered>(
@@ -89,12 +87,14 @@ export function sweep<Answer extends Answered>(
   };
 }
 
-type Outcome<Answer> = { readonly answer: Answer } | { readonly why: string };
+/** What a question comes to. */
+export type Outcome<Answer> = { readonly answer: Answer } | { readonly why: string };
 
 /** The answer, or why there is none; whatever else is thrown is a mistake and goes on. */
-function outcome<Answer>(ask: () => Answer): Outcome<Answer> {
+export function outcome<Answer>(ask: () => Answer): Outcome<Answer> {
   try {
-    return { answer: ask() };
+    const answer = ask();
+    return isUnitNumber(answer) && answer.whyNone !== undefined ? { why: answer.show() } : { answer };
   } catch (error) {
     if (error instanceof Refusal) return { why: `no answer: ${error.message}` };
     if (error instanceof ProblemsError)

@@ -2,7 +2,7 @@ import { inspect } from "node:util";
 import { describe, expect, test } from "vitest";
 import { set } from "../../../lib/design/index.js";
 import { statesOfMass } from "../../../lib/model/index.js";
-import { openAskedJob } from "../../../lib/notebook/ask/index.js";
+import { openAskedJob, table } from "../../../lib/notebook/ask/index.js";
 import { kg, mm } from "../../../lib/quantity/given-units.js";
 import { Refusal } from "../../../lib/refusal.js";
 
@@ -54,6 +54,39 @@ describe("an answer", () => {
     const metric = job.with(set("units", "metric"));
     expect(metric.panel("upper.front").sag().show()).toMatch(/^\d\.\d+ mm$/);
     expect(metric.mass().show()).toMatch(/ kg$/);
+  });
+});
+
+describe("a list of all panels, one of which has no sag", () => {
+  const none = job.panels.filter((panel) => panel.sag().whyNone !== undefined);
+
+  test("is whole: that one says why", () => {
+    expect(none.length).toBeGreaterThan(0);
+    expect(none.length).toBeLessThan(job.panels.length);
+    const printed = job.panels.map((panel) => panel.sag().show());
+    expect(printed.filter((text) => / in$/.test(text)).length).toBe(job.panels.length - none.length);
+    expect(printed).toContain(`no answer: nothing presses on ${none[0]?.name}, so it has no sag`);
+  });
+
+  test("is a table with a row for each, of records or of questions", () => {
+    const asked = table(job.panels, { panel: (one) => one.name, sag: (one) => one.sag() }, "Sag");
+    expect(asked).toEqual(
+      table(
+        job.panels.map((one) => ({ panel: one.name, sag: one.sag() })),
+        "Sag",
+      ),
+    );
+    expect(asked.rows.length).toBe(job.panels.length);
+    expect(asked.rows.find(([name]) => name === none[0]?.name)?.[1]).toMatch(
+      /^no answer: nothing presses on/,
+    );
+  });
+
+  test("keeps its row where what is reckoned from the sag cannot be given", () => {
+    const shares = table(job.panels, { share: (one) => one.sag().over(one.allowedSag()) });
+    expect(shares.rows.flat().filter((text) => text.startsWith("no answer: nothing presses")).length).toBe(
+      none.length,
+    );
   });
 });
 

@@ -38,6 +38,18 @@ test("a mass is no width, to the compiler and when it runs", () => {
   expect(() => sweep(job, width, [kg(5)], (one) => one.mass())).toThrow("expected a length");
 });
 
+test("a width without its unit is refused, to the compiler in words and when it runs", () => {
+  // @ts-expect-error write the unit too: mm(600) or inch(24)
+  expect(() => sweep(job, width, [600], (one) => one.mass())).toThrow("write the unit too, such as mm(600)");
+});
+
+test("an answer that cannot be given is told with its reason", () => {
+  const bare = job.panels.find((panel) => panel.sag().whyNone !== undefined)?.name ?? "";
+  const swept = sweep(job, width, [mm(400)], (one) => one.panel(bare).sag());
+  expect(swept.answers).toEqual([undefined]);
+  expect(swept.tried[0]?.answer).toBe(`no answer: nothing presses on ${bare}, so it has no sag`);
+});
+
 test("words cannot be drawn, and nothing cannot be tried", () => {
   const words = sweep(job, "units", ["inch", "metric"], (one) => one.case.units);
   expect(words.tried.map(({ answer }) => answer)).toEqual(["inch", "metric"]);
