@@ -26,12 +26,27 @@ const withoutFontMeasures = {
   },
 };
 
+/**
+ * KaTeX without the outlines of its stretched signs, which only its HTML draws.
+ *
+ * @throws Error for a KaTeX that keeps them elsewhere
+ */
+const withoutOutlines = {
+  name: "without-outlines",
+  transform(code, id) {
+    if (!/katex\.mjs$/.test(id)) return null;
+    const [whole] = /\nvar path = \{[\s\S]*?\n\};/.exec(code) ?? [];
+    if (!whole) throw new Error("bundle: KaTeX keeps its outlines elsewhere, look for leftbraceunder");
+    return code.replace(whole, "\nvar path = {};");
+  },
+};
+
 /** Bundles a source with all that it needs, for a browser. */
 async function bundle(source) {
   const build = await rolldown({
     input: join(lib, source),
     platform: "browser",
-    plugins: [withoutFontMeasures],
+    plugins: [withoutFontMeasures, withoutOutlines],
     // Of a package only what is used: none does anything by being there.
     treeshake: { moduleSideEffects: (id) => !id.includes("/node_modules/") },
     resolve: { extensionAlias: { ".js": [".ts", ".js"] } },

@@ -1,6 +1,7 @@
 /** The live page as one file: its frame, its style, its scripts and the job's files inside as data. */
 import type { Texts } from "../design/index.js";
 import { html, pageDocument, pageStyles, scriptJson, trusted } from "../page/index.js";
+import { benchStyles } from "./bench-styles.js";
 import type { AnswerView, Totals } from "./messages.js";
 import { liveStyles } from "./styles.js";
 
@@ -54,7 +55,7 @@ export interface LiveData extends Pick<LiveParts, "job" | "texts" | "saves" | "p
 export function liveDocument(parts: LiveParts): string {
   const { job, title, texts, workerScript, pageScript, digest, saves, book, passedOn } = parts;
   const script = pageScript.replaceAll("</script", "<\\/script").replaceAll("<!--", "<\\!--");
-  const style = pageStyles + liveStyles;
+  const style = pageStyles + liveStyles + benchStyles;
   const policy = [
     "default-src 'none'",
     `script-src 'wasm-unsafe-eval' blob: 'sha256-${digest(script)}'`,
@@ -86,7 +87,7 @@ export function liveDocument(parts: LiveParts): string {
 function frame(title: string, book: string | undefined): ReturnType<typeof html> {
   return html`<header class="lv-head">
 <div><p class="lv-over">A case to change${book !== undefined && html` - <a href="${book}">back to its book</a>`}</p><h1 id="title">${title}</h1></div>
-<p class="lv-tools" id="tools"><button type="button" id="undo" disabled>Undo</button> <button type="button" id="redo" disabled>Redo</button> <button type="button" id="papers">Papers</button></p>
+<p class="lv-tools" id="tools"><button type="button" id="undo" disabled>Undo</button> <button type="button" id="redo" disabled>Redo</button> <button type="button" id="papers">Papers</button> <a class="lv-button" href="#bench">At the bench</a></p>
 <p id="state" class="lv-state" role="status">Reading the files.</p>
 </header>
 <div id="notice" role="alert"></div>
@@ -109,5 +110,6 @@ function frame(title: string, book: string | undefined): ReturnType<typeof html>
 <details id="texts"><summary>The files as text</summary><p class="lv-row"><label for="file">File</label> <select id="file"></select></p>
 <textarea id="text" spellcheck="false" rows="22" aria-label="Text of the file"></textarea><div id="text-problems"></div></details>
 <details id="keep"><summary>Keep it, take it along, open another</summary><div id="keeping"></div></details>
-</section>`;
+</section>
+<main id="bench" class="lv-bench cw" aria-label="At the bench" hidden><p id="bench-said" class="lv-state" role="status"></p><div id="bench-parts"></div></main>`;
 }

@@ -1,9 +1,15 @@
 /** The library at work behind the page: files in, answers out, a step at a time, so that a newer edit ends older work. */
 import { applyChange, type Change, designReader, type ReadDesign, type Texts } from "../design/index.js";
 import { type Finding, reviewCase } from "../findings/index.js";
-import { recipeOf } from "../job/index.js";
+import { recipeOf, workPapersOf } from "../job/index.js";
 import { type Html, html, picturedView, plainViewHtml } from "../page/index.js";
 import { recipePage } from "../recipe/index.js";
+import { Refusal } from "../refusal.js";
+import { asBuiltChanges, asBuiltFile } from "./bench/as-built-changes.js";
+import { benchView } from "./bench/bench-steps.js";
+import { judged } from "./bench/judge.js";
+import type { BenchValue, BenchView } from "./bench/view.js";
+import { answerView } from "./case-view.js";
 import { heldSag } from "./held.js";
 import type { Asked, HeldOpening, Share, Told } from "./messages.js";
 import { answersOf, type EditedCase, workOf } from "./work.js";
@@ -20,6 +26,7 @@ export interface EngineHost {
 export class Engine {
   readonly #host: EngineHost;
   readonly #read: (texts: Texts) => ReadDesign = designReader();
+  readonly #readFigures: (texts: Texts) => ReadDesign = designReader();
   #share: Share = "quick";
   #texts: Texts = {};
   #newest = -1;
@@ -47,6 +54,12 @@ export class Engine {
         return this.#host.tell({ kind: "working", id: message.id, html: String(this.#working(message.id)) });
       case "papers":
         return this.#host.tell({ kind: "papers", html: this.#papers() });
+      case "bench":
+        return this.#bench();
+      case "judge":
+        return this.#judge(message.name, message.values);
+      case "as-built":
+        return this.#asBuilt(message.values, message.edit);
     }
   }
 
@@ -113,5 +126,45 @@ export class Engine {
     if (!this.#last) return "";
     const { design, review } = this.#last;
     return recipePage(recipeOf({ ...design, review }));
+  }
+
+  #bench(): void {
+    if (!this.#last) return;
+    const { edit, design, review } = this.#last;
+    this.#host.tell({ kind: "bench", edit, bench: benchOf({ ...design, review }) });
+  }
+
+  #judge(name: string, values: readonly BenchValue[]): void {
+    if (!this.#last) return;
+    const { case: build } = this.#last.design;
+    const found = judged(this.#texts, values, build, this.#readFigures);
+    const trouble = "trouble" in found ? found.trouble : "";
+    const style = { system: build.units };
+    const answers = "trouble" in found ? [] : found.findings.map((one) => answerView(one, style));
+    this.#host.tell({ kind: "judged", name, answers, trouble });
+  }
+
+  #asBuilt(values: readonly BenchValue[], edit: number | undefined): Promise<void> | undefined {
+    if (!this.#last) return undefined;
+    const changes = asBuiltChanges(this.#texts[asBuiltFile], values, this.#last.design.case);
+    if (edit !== undefined) return this.#change(edit, changes);
+    try {
+      const { texts } = applyChange(this.#texts, ...changes);
+      this.#host.tell({ kind: "as-built", text: texts[asBuiltFile] ?? "", trouble: "" });
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      this.#host.tell({ kind: "as-built", text: "", trouble: error.message });
+    }
+    return undefined;
+  }
+}
+
+/** The work at the bench, or why there are no papers to work from. */
+function benchOf(job: Parameters<typeof workPapersOf>[0]): BenchView | { readonly refused: string } {
+  try {
+    return benchView({ ...job, sections: workPapersOf(job).sections });
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    return { refused: error.message };
   }
 }

@@ -4,6 +4,7 @@ import type { Verdict } from "../findings/index.js";
 import type { CaseSolid } from "../model/index.js";
 import type { FindingView } from "../page/view.js";
 import type { Problem } from "../problem.js";
+import type { BenchValue, BenchView } from "./bench/view.js";
 import type { FormEntry } from "./case-form.js";
 import type { RackView } from "./rack.js";
 
@@ -59,6 +60,26 @@ export type Asked =
   | {
       /** The recipe, to print. */
       readonly kind: "papers";
+    }
+  | {
+      /** The work at the bench, a step a screen. */
+      readonly kind: "bench";
+    }
+  | {
+      /** A figure from the bench, to be judged. */
+      readonly kind: "judge";
+      /** What it is known by. */
+      readonly name: string;
+      /** The figure, and what it is read together with. */
+      readonly values: readonly BenchValue[];
+    }
+  | {
+      /** All figures from the bench, as as-built.csv. */
+      readonly kind: "as-built";
+      /** All of them. */
+      readonly values: readonly BenchValue[];
+      /** The edit that puts the table among the files; the text alone is told where absent. */
+      readonly edit?: number;
     };
 
 /** An opening in the hand, not let go of yet. */
@@ -272,4 +293,30 @@ export type Told =
       readonly kind: "papers";
       /** Markup of this library. */
       readonly html: string;
+    }
+  | {
+      /** The work at the bench. */
+      readonly kind: "bench";
+      /** The edit that it belongs to. */
+      readonly edit: number;
+      /** As the page shows it; or why there is none. */
+      readonly bench: BenchView | { readonly refused: string };
+    }
+  | {
+      /** What becomes of a figure from the bench. */
+      readonly kind: "judged";
+      /** What it is known by. */
+      readonly name: string;
+      /** Answers about it. */
+      readonly answers: readonly AnswerView[];
+      /** Why it cannot be read; empty where it can. */
+      readonly trouble: string;
+    }
+  | {
+      /** The figures from the bench as a table. */
+      readonly kind: "as-built";
+      /** The text of as-built.csv. */
+      readonly text: string;
+      /** Why there is none; empty where there is. */
+      readonly trouble: string;
     };

@@ -23,6 +23,7 @@ body { margin: 0; background: ${ground}; color: ${ink}; font: 1.0625rem/1.5 syst
 .lv-row { display: flex; flex-wrap: wrap; gap: .4rem .6rem; align-items: center; margin: .5rem 0; }
 button, select, input, textarea { font: inherit; color: inherit; }
 button, select, input[type="text"] { min-height: 2.75rem; padding: .3rem .8rem; border: 1.5px solid ${soft}; border-radius: .25rem; background: ${paper}; }
+.lv-button { display: inline-flex; align-items: center; min-height: 2.75rem; box-sizing: border-box; padding: .3rem .8rem; border: 1.5px solid ${soft}; border-radius: .25rem; background: ${paper}; color: ${ink}; text-decoration: none; }
 button:disabled { color: ${soft}; border-color: ${line}; }
 button[aria-pressed="true"] { background: ${ink}; color: ${paper}; }
 input[type="file"] { max-width: 100%; }

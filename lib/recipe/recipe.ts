@@ -85,6 +85,8 @@ export interface GroupBlock {
   readonly newPage?: boolean;
   /** Whether its picture stands beside its words. */
   readonly pictureBeside?: boolean;
+  /** The step beside it after which it is done, counted from 1; after all of them where absent. */
+  readonly afterStep?: number;
 }
 
 /** A section that starts a new sheet of paper. */

@@ -1,13 +1,23 @@
 /** The live page: files in, three ways to change them, answers as they come. */
+import type { BenchValue } from "../bench/view.js";
 import type { FormEntry } from "../case-form.js";
 import { changesTold, totalsTold } from "../changed.js";
 import type { LiveData } from "../document.js";
 import type { Asked, Share, Told } from "../messages.js";
+import { Bench } from "./bench.js";
 import { Hand } from "./hand.js";
 import { download } from "./keep.js";
 import { Keeping } from "./keeping.js";
 import { rackBox } from "./rack-box.js";
-import { answersBox, changedBox, formBox, problemBox, verdictBox } from "./render.js";
+import {
+  answersBox,
+  changedBox,
+  formBox,
+  keptCount,
+  problemBox,
+  releaseWords,
+  verdictBox,
+} from "./render.js";
 import { maySave, Saving } from "./saving.js";
 import { answersOf, isSettled, newState, type State, type Texts } from "./state.js";
 import { TextEditor } from "./text-editor.js";
@@ -31,7 +41,7 @@ const inside = part<HTMLInputElement>("inside");
 const mostSteps = 300;
 
 const say = (words: string): void => {
-  part("state").textContent = words;
+  for (const place of ["state", "bench-said"]) part(place).textContent = words;
 };
 
 /** What is drawn anew with the next frame. */
@@ -95,6 +105,7 @@ const drawAnswers = (): void => {
   put("verdict", verdictBox(state));
   put("changed", changedBox(state));
   put("answers", answersBox(state));
+  bench.judged();
 };
 const drawCase = (): void => drawPicture(part("picture"), state, inside.checked);
 const drawForm = (): void => {
@@ -190,19 +201,26 @@ function heard(message: Told): void {
     return void download(`${state.job}-recipe.html`, new Blob([message.html], { type: "text/html" }));
   }
   if (message.kind === "held") return void hand.heard(message.words);
+  if (message.kind === "judged" || message.kind === "as-built") return void bench.heard(message);
   if (message.edit !== state.edit) return;
   heardOfEdit(message);
 }
 
 /** What belongs to the newest edit. */
-function heardOfEdit(message: Exclude<Told, { kind: "working" | "papers" | "held" }>): void {
+function heardOfEdit(
+  message: Exclude<Told, { kind: "working" | "papers" | "held" | "judged" | "as-built" }>,
+): void {
   const { edit } = message;
   switch (message.kind) {
     case "texts":
       state.texts = message.texts;
       workers.ask("deep", { kind: "files", edit, texts: message.texts });
-      return void showFiles();
+      showFiles();
+      if (savesNext) saving?.save();
+      savesNext = false;
+      return;
     case "refused":
+      savesNext = false;
       state.past.pop();
       askAll();
       return void say(message.words);
@@ -216,7 +234,10 @@ function heardOfEdit(message: Exclude<Told, { kind: "working" | "papers" | "held
       state.view = message.case;
       part("title").textContent = message.case.name;
       hand.show(message.case);
+      bench.changed();
       return void soon(drawProblems);
+    case "bench":
+      return void bench.heard(message);
     case "form":
       state.form = message.form;
       return void soon(drawForm);
@@ -309,6 +330,27 @@ const editor = new TextEditor(part("texts"), setTexts);
 const fileHost = { setTexts, say, texts: () => state.texts };
 const keeping = new Keeping(part("keeping"), part("notice"), data, fileHost);
 const saving = maySave(data) ? new Saving(part("tools"), part("notice"), data, fileHost) : undefined;
+
+/** Whether the files are saved as soon as the next change is made. */
+let savesNext = false;
+
+/** Puts the figures of the bench into as-built.csv, among the files of the case. */
+function takeFigures(values: readonly BenchValue[]): void {
+  remember();
+  beginEdit();
+  workers.ask("quick", { kind: "as-built", edit: state.edit, values });
+}
+function takeAndSave(values: readonly BenchValue[]): void {
+  savesNext = true;
+  takeFigures(values);
+}
+const bench = new Bench(part("bench"), data.job, {
+  ask: (message) => workers.ask("quick", message),
+  take: takeFigures,
+  ...(saving ? { save: takeAndSave } : {}),
+  download: (name, text) => download(name, new Blob([text], { type: "text/csv" })),
+  release: () => ({ words: releaseWords(state), isKept: keptCount(state) > 0 }),
+});
 
 /** What a field of the form asks for. */
 function changeOfField({ dataset, value }: HTMLInputElement | HTMLSelectElement): Changes {

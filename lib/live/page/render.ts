@@ -22,19 +22,29 @@ function inOrder(answers: readonly KeptAnswer[]): readonly KeptAnswer[] {
   return byDanger(answers.map((kept) => ({ ...kept.answer, kept }))).map(({ kept }) => kept);
 }
 
+/** Whether it may be built, in a sentence. */
+export function releaseWords(state: State): string {
+  const kept = keptCount(state);
+  if (kept > 0)
+    return `Not to be built yet: ${kept} ${kept === 1 ? "question" : "questions"} of safety or strength not answered with yes.`;
+  return isReleased(state)
+    ? "May be built: every question of safety and strength is answered with yes."
+    : "Questions of safety and strength are still being answered.";
+}
+
+/** How many questions keep it from being built. */
+export function keptCount({ answers }: State): number {
+  return [...answers.values()].filter(({ answer }) => keepsFromRelease(answer)).length;
+}
+
+function isReleased(state: State): boolean {
+  return isSettled(state) && state.problems.length === 0 && keptCount(state) === 0;
+}
+
 /** Whether it may be built, and the figures of the whole case. */
 export function verdictBox(state: State): Html {
-  const { totals, answers } = state;
-  const all = [...answers.values()];
-  const kept = all.filter(({ answer }) => keepsFromRelease(answer)).length;
-  const settled = isSettled(state) && state.problems.length === 0;
-  const words =
-    kept > 0
-      ? `Not to be built yet: ${kept} ${kept === 1 ? "question" : "questions"} of safety or strength not answered with yes.`
-      : settled
-        ? "May be built: every question of safety and strength is answered with yes."
-        : "Questions of safety and strength are still being answered.";
-  const look = kept > 0 ? "lv-kept" : settled ? "lv-released" : "lv-open";
+  const { totals } = state;
+  const look = keptCount(state) > 0 ? "lv-kept" : isReleased(state) ? "lv-released" : "lv-open";
   const rows: readonly (readonly [string, string])[] = totals
     ? [
         ["Size over metal", totals.size],
@@ -45,7 +55,7 @@ export function verdictBox(state: State): Html {
       ]
     : [];
   const isStale = state.totalsEdit !== state.edit;
-  return html`<div class="lv-box ${look}"><h2>${words}</h2><dl class="lv-totals ${isStale && "lv-stale"}">${rows.map(
+  return html`<div class="lv-box ${look}"><h2>${releaseWords(state)}</h2><dl class="lv-totals ${isStale && "lv-stale"}">${rows.map(
     ([what, value]) => html`<dt>${what}</dt><dd>${value}</dd>`,
   )}</dl>${(totals?.lacking ?? []).map((one) => html`<p>${one}</p>`)}</div>`;
 }

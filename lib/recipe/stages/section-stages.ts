@@ -154,10 +154,11 @@ function boxStage(one: SectionPart, last: string | undefined, workshop: Workshop
   const far = hardwareIds(cornersOf(one, parts, (panels) => last === undefined || !panels.includes(last)));
   const wheels = hardwareIds(last ? hardwareAt("wheels", parts, one.name) : []);
   const bars = barsOf(one, last, workshop).first;
+  const steps = boxSteps(one, last, workshop);
   return {
     title: last ? `${one.name}: the box without ${last}` : `${one.name}: the box`,
     section: one.name,
-    steps: boxSteps(one, last, workshop),
+    steps,
     adds: isOf(
       one,
       ({ kind, part }) =>
@@ -168,7 +169,7 @@ function boxStage(one: SectionPart, last: string | undefined, workshop: Workshop
         wheels.has(part),
     ),
     ...(last ? { hand: handInto(one, last) } : {}),
-    checks: [boxChecks(workshop, one.name)],
+    checks: [{ ...boxChecks(workshop, one.name), afterStep: steps.indexOf(compareDiagonals) + 1 }],
   };
 }
 
@@ -194,6 +195,8 @@ function barsOf({ name }: SectionPart, last: string | undefined, { pieces }: Wor
   return { closing, first: bars.filter((bar) => !closing.includes(bar)) };
 }
 
+const compareDiagonals = step`Compare the two diagonals of every face and shift the clamps until they agree. A box fixed crooked stays crooked.`;
+
 function boxSteps(one: SectionPart, last: string | undefined, workshop: Workshop): ShopStep[] {
   const { parts, pieces } = workshop;
   const described = workshop.case.sections.find(({ name }) => name === one.name);
@@ -204,7 +207,7 @@ function boxSteps(one: SectionPart, last: string | undefined, workshop: Workshop
   return [
     step`Dry fit without glue or fasteners, with ${supplies.clamps}. Stand ${listed(faces.map(({ code, part }) => `${code} ${part.face}`))} together.`,
     ...(described ? edgeRules(described).map((words) => step`${words}`) : []),
-    step`Compare the two diagonals of every face and shift the clamps until they agree. A box fixed crooked stays crooked.`,
+    compareDiagonals,
     ...when(first.length > 0, () =>
       using(
         step`${last ? `Take ${last} off. ` : ""}Put on the bars ${codes(first)}. Each lies outside, a leg on each of its two panels. Clamp, drill through and rivet them. ${last ? "From the open side you reach every washer." : ""}`,

@@ -22,8 +22,8 @@ export interface Stage {
   readonly hand?: { readonly from: Vector3; readonly to: Vector3 };
   /** Where things stand, before the steps. */
   readonly places?: readonly RecipeBlock[];
-  /** What is measured at its end. */
-  readonly checks?: readonly RecipeBlock[];
+  /** What is measured: at its end, or after one of its steps. */
+  readonly checks?: readonly GroupBlock[];
 }
 
 /** No more steps than these stand under one picture. */
@@ -47,10 +47,20 @@ function oneStage(stage: Stage, before: readonly Stage[], number: number, worksh
       `Stage ${number}${i > 0 ? ", going on" : ""}. ${stage.title}`,
       ...(i === 0 ? [...picture, ...(stage.places ?? [])] : []),
       steps(some.map(({ text }) => text)),
-      ...(i === chunks.length - 1 ? (stage.checks ?? []) : []),
+      ...checksIn(stage.checks ?? [], i * mostSteps, i === chunks.length - 1),
     ),
     pictureBeside: true,
   }));
+}
+
+/** Checks that belong to the steps under one picture, those of the whole stage under the last. */
+function checksIn(checks: readonly GroupBlock[], before: number, isLast: boolean): readonly GroupBlock[] {
+  return checks.flatMap((check) => {
+    const { afterStep } = check;
+    if (afterStep === undefined) return isLast ? [check] : [];
+    const step = afterStep - before;
+    return step >= 1 && step <= mostSteps ? [{ ...check, afterStep: step }] : [];
+  });
 }
 
 /** Never drawn in a stage: too thin to see. */
