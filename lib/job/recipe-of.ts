@@ -4,7 +4,7 @@ import { type Recipe, type RecipeInput, writeRecipe } from "../recipe/index.js";
 import type { Job } from "./open-job.js";
 
 /** What a recipe is written from. */
-type RecipeJob = Pick<Job, "case" | "stock" | "offers" | "measurements" | "parts" | "review">;
+export type RecipeJob = Pick<Job, "case" | "stock" | "offers" | "measurements" | "parts" | "review">;
 
 /** What a job knows for its recipe, but for the order of the work. */
 export function recipeInputOf(job: RecipeJob): RecipeInput {
