@@ -236,3 +236,11 @@ export function theOne<T>(list: readonly T[], chosen: (one: T) => boolean, what:
   if (found === undefined) throw new Refusal(`there is no ${what}`);
   return found;
 }
+
+/** What a strap needs before it counts: nobody said what it stands. */
+export function unratedStrap(name: string): MissingMeasurement {
+  return {
+    measure: `what one strap of the ${name} and its anchors stand`,
+    how: 'read the working load off the strap and its anchors, take the lower, and write "rated" into its block held',
+  };
+}

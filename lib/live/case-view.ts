@@ -110,10 +110,7 @@ export function totalsOf(design: Design, review: Review): Totals {
   const weight = (wanted: (item: Review["masses"][number]) => boolean): string =>
     Mass.show(Mass.si(review.masses.filter(wanted).reduce((sum, { mass }) => sum + mass, 0)), style);
   return {
-    size: told("Size", () => {
-      const seen = review.solids.solids.filter((one) => usualLook(one) !== undefined);
-      return sizeOfSolids(seen).map(ruler).join(" x ");
-    }),
+    size: told("Size", () => sizeOfSolids(review.solids.solids).map(ruler).join(" × ")),
     mass: told("Weight", () => `${weight(() => true)}, empty ${weight(({ group }) => group !== "contents")}`),
     sections: design.parts.sections.map(({ name }) => ({
       name,

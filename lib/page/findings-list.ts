@@ -1,24 +1,13 @@
 /** Findings as HTML: one as a card; several as one list of questions, like ones in one table, the worst opened. */
-import { byDanger, capitalised } from "../findings/index.js";
+import { byDanger } from "../findings/index.js";
 import { renderCautions } from "./cautions.js";
 import { type Html, html } from "./html.js";
 import { renderDrawing } from "./render-drawing.js";
-import { sentencesOf } from "./sentences.js";
+import { furtherSentences, shortAnswer } from "./short-answer.js";
 import { readableValue, tieUnits } from "./text.js";
 import { percent, renderRatio, verdictBadge } from "./verdict.js";
 import type { AmountView, FindingView } from "./view.js";
 import { emptyPage, isTold, type PageSoFar, renderWorked } from "./worked.js";
-
-/** Words of the longest sentence that a builder reads at one go. */
-export const mostWords = 25;
-
-/** The answer as one short sentence with the number that matters. */
-export function shortAnswer({ answer, demand, capacity, missing }: FindingView): string {
-  if (missing) return "Not known yet.";
-  const [first = ""] = sentencesOf(answer);
-  if (first.split(" ").length <= mostWords || !demand || !capacity) return first;
-  return `${capitalised(demand.meaning)}: ${readableValue(demand.value)}; ${capacity.meaning}: ${readableValue(capacity.value)}.`;
-}
 
 /** The question without its subject: "travel.lift" of "travel.lift.lower". */
 export function kindOf({ id }: Pick<FindingView, "id">): string {
@@ -136,14 +125,10 @@ function groundsOf({ assumes, source }: FindingView, like?: FindingView): readon
   return [...assumed, ...(source.length > 0 && !same ? [note("Sources", sources)] : [])];
 }
 
-/** The sentences of the answer beyond the short one, remedies, and margin, each of which stands elsewhere. */
+/** What the answer says beyond its short form, and what else would help. */
 function further(finding: FindingView): readonly Html[] {
-  const { answer, remedies } = finding;
-  const said = new Set([shortAnswer(finding), ...remedies.flatMap(({ words }) => sentencesOf(words))]);
-  const rest = sentencesOf(answer).filter(
-    (one) => !said.has(one) && !/^(The margin is|It is over by) /.test(one),
-  );
-  const more = remedies.slice(1).map(({ words }) => note("Also of help", words));
+  const rest = furtherSentences(finding);
+  const more = finding.remedies.slice(1).map(({ words }) => note("Also of help", words));
   return [...(rest.length > 0 ? [html`<p>${tieUnits(rest.join(" "))}</p>`] : []), ...more];
 }
 

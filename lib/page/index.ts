@@ -15,6 +15,7 @@ export * from "./plain-text.js";
 export * from "./render.js";
 export * from "./render-drawing.js";
 export * from "./sentences.js";
+export * from "./short-answer.js";
 export * from "./styles.js";
 export * from "./substitute.js";
 export * from "./text.js";

@@ -23,6 +23,11 @@ test.each([
     'case.yaml, row 2: found "width:600", expected a space after the colon of "width"',
   ],
   [
+    "a second colon in a text",
+    "a:\n  purpose: films in halls: sound below\n  depth: 3\n",
+    'case.yaml, row 2: found "purpose: films in halls: sound below", expected a text that has a colon and a space in it in quotes',
+  ],
+  [
     "a line too far right",
     "a:\n  b: 1\n    c: 2\n",
     'case.yaml, row 3: found "c: 2", expected as many spaces before it as before "b", the line above',

@@ -40,6 +40,22 @@ describe("what nothing holds", () => {
     expect(latch(withCrate({ slidesAt: undefined }))?.verdict).toBe("unknown");
   });
 
+  test("of whose straps nobody knows what they stand leaves it open, and asks for their rating", () => {
+    const contents = withCrate({ slidesAt: undefined }).parts.contents.map((part) => ({
+      ...part,
+      content: { ...part.content, held: { by: "strap" as const, straps: 2 } },
+    }));
+    const strapped = { ...draft, parts: { ...draft.parts, contents } };
+    for (const found of [lower(strapped), latch(strapped)]) {
+      expect(found?.verdict).toBe("unknown");
+      expect(found?.missing?.measure).toBe("what one strap of the storage bay crate and its anchors stand");
+    }
+  });
+
+  test("is told of the latch with the share that it bears before the blow", () => {
+    expect(latch(withCrate({ slidesAt: 7 }))?.answer).toMatch(/^A paddle latch bears \S+ lbf of the blow\. /);
+  });
+
   test("is not asked about where it is known to stay: 18 lb pushed with 0.8 of them", () => {
     expect(lower(withCrate({ slidesAt: 14.5 }))).toBeUndefined();
     expect(lower(withCrate({ slidesAt: 14.3 }))).toBeDefined();

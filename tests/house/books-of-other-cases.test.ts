@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { describe, expect, test, vi } from "vitest";
 import { bookOfJob } from "../../lib/command/book-of-job.js";
+import { openJob } from "../../lib/job/index.js";
 import { noChromium, startChromium } from "../chromium.js";
 import { otherJob } from "../other-jobs.js";
 import { desktop, wordsInSight } from "../reader.js";
@@ -44,6 +45,8 @@ describe.each(["bare-box", "tower-of-six"] as const)("the book of %s", (name) =>
     const chapters = (await readdir(outDir)).filter((file) => /^\d\d-.*html$/.test(file));
     expect(chapters).toHaveLength(10);
     expect(await longOf(outDir, chapters.slice(0, 9))).toEqual([]);
+    const first = await readFile(join(outDir, "index.html"), "utf8");
+    expect(first).toContain(`<p>${openJob(job).review.findings.length} questions: `);
     for (const file of [...chapters, "index.html"]) {
       const words = wordsOf(await readFile(join(outDir, file), "utf8"));
       expect([

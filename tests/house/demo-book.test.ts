@@ -6,6 +6,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { type BookServer, projectFolder, serveBook } from "../../lib/book/index.js";
 import { bookOfJob } from "../../lib/command/book-of-job.js";
+import { openJob } from "../../lib/job/index.js";
 import { noChromium, startChromium } from "../chromium.js";
 import {
   barriers,
@@ -54,6 +55,17 @@ describe.skipIf(noChromium)("the demo's book", () => {
     const { page } = await openPage(browser, server.url);
     expect(await page.locator(".cw-chapters li").count()).toBe(notebooks);
     expect(await page.locator(".cw-chapters li .cw-verdict").count()).toBeGreaterThan(notebooks / 2);
+    await page.close();
+  });
+
+  test("the first page lists every question that the review asks", async () => {
+    const { page } = await openPage(browser, server.url);
+    const ids = await page
+      .locator(".cw-tier tbody a")
+      .evaluateAll((links) => links.map((one) => decodeURIComponent(one.getAttribute("href") ?? "")));
+    const listed = ids.map((href) => href.slice(href.indexOf("#") + 1));
+    const { findings } = openJob("soil-lab").review;
+    expect([...listed].sort()).toEqual(findings.map(({ id }) => id).sort());
     await page.close();
   });
 

@@ -95,6 +95,7 @@ function wordsOf({ code, pos, message }: YAMLError, text: string): Omit<TextFaul
 function nameAndValue(line: string): string {
   const glued = /^\s*(?:- )?([^:#]+):(?=\S)/.exec(line);
   if (glued) return `a space after the colon of "${glued[1]?.trim()}"`;
+  if (/:\s.*:\s/.test(line)) return "a text that has a colon and a space in it in quotes";
   if (!line.includes(":")) return `a colon and a space after the name, such as "width: 12"`;
   return "a name, a colon, a space and a value on one line, and blocks below it further to the right";
 }

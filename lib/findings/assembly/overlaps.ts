@@ -1,6 +1,6 @@
 /** Whether parts share space: fasteners inside a corner, heads and metal, what stands on the floor, sections, ways. */
 import { findOverlaps, middleOfOverlap, overlapsOnWay, reachOfSolid } from "../../assembly/index.js";
-import type { Fastening } from "../../design/index.js";
+import { type Fastening, rulerOf } from "../../design/index.js";
 import {
   type CaseMovement,
   type CaseOverlap,
@@ -318,13 +318,38 @@ export const ways: Question = question({
   },
 });
 
+/** Where a hinge belongs whose fasteners stand in its leaf's way: half its holes in the panel, half in the leaf. */
+function hingeOffGap(
+  { case: build, parts }: ReviewInput,
+  hinges: ReadonlySet<string>,
+  pair: readonly CaseSolid[],
+): string | undefined {
+  const groups = new Set(pair.flatMap(({ group }) => group ?? []));
+  const held = parts.fastenings.find(({ id, holds }) => groups.has(id) && hinges.has(holds));
+  const part = parts.hardware.find(({ id }) => id === held?.holds);
+  const panel = parts.panels.find(({ id, leaf }) => leaf !== undefined && part?.panels.includes(id));
+  if (!part || !panel?.leaf) return undefined;
+  const { low, hinge, clearance } = panel.leaf;
+  const middle = {
+    left: low.x - clearance / 2,
+    right: low.x + panel.width + clearance / 2,
+    bottom: low.y - clearance / 2,
+    top: low.y + panel.height + clearance / 2,
+  }[hinge];
+  const side = hinge === "left" || hinge === "right" ? "left" : "bottom";
+  return `Set the middle of ${part.id} over the gap, ${rulerOf(build)(Length.si(middle))} from the ${side} edge of the panel.`;
+}
+
 /** Without what it hits first; and how much of its way is free. */
 function triedWay(
   input: ReviewInput,
-  { parts, movement }: CaseMovement,
+  { parts, hinges, movement }: CaseMovement,
   [worst]: readonly CaseOverlap[],
 ): readonly Remedy[] {
-  const advice = { words: `Move ${worst?.other.name ?? "what it hits"}, or make what moves smaller.` };
+  const hinge = worst && hingeOffGap(input, hinges, [worst.one, worst.other]);
+  const advice = {
+    words: hinge ?? `Move ${worst?.other.name ?? "what it hits"}, or make what moves smaller.`,
+  };
   if (movement.kind !== "slide") return [advice];
   const { solids } = caseSolids(input);
   const share = [0.75, 0.5, 0.25].find(

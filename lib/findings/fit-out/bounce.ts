@@ -9,7 +9,16 @@ import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { looseCaution } from "../cautions.js";
 import { type Answer, type Question, question } from "../question.js";
-import { countOf, eachContent, groupsHolding, known, says, strengthOf, where } from "../subjects.js";
+import {
+  countOf,
+  eachContent,
+  groupsHolding,
+  known,
+  says,
+  strengthOf,
+  unratedStrap,
+  where,
+} from "../subjects.js";
 import type { Cradle } from "./cradle.js";
 import { type OnPanel, usedOnPanel } from "./hold.js";
 
@@ -44,10 +53,7 @@ function wayOf(input: ReviewInput, content: Content): Way {
       return () => jumping();
     case "strap":
       return held.rated === undefined
-        ? {
-            measure: `what one strap of the ${name} and its anchors stand`,
-            how: 'read the working load off the strap and its anchors, take the lower, and write "rated" into its block held',
-          }
+        ? unratedStrap(name)
         : pulledDown(input, content, strapWords(held.straps, held.rated));
     case "cradle":
       return underLid(input, content, held);

@@ -18,6 +18,7 @@ import {
   mostOf,
   says,
   strengthOf,
+  unratedStrap,
   where,
 } from "../subjects.js";
 import { roadWords } from "../travel/road.js";
@@ -95,11 +96,7 @@ function strapped(
   { name, mass }: Content,
   { straps, rated }: Extract<Holding, { by: "strap" }>,
 ): Way {
-  if (rated === undefined)
-    return {
-      measure: `what one strap of the ${name} and its anchors stand`,
-      how: 'read the working load off the strap and its anchors, take the lower, and write "rated" into its block held',
-    };
+  if (rated === undefined) return unratedStrap(name);
   return () => {
     const share = brakingShare();
     const flat = { strapAngle: Angle.si(0), friction: noFriction };

@@ -1,5 +1,5 @@
 /** What braking throws at a panel or a door: whether the sheet stands it, and whether latch and hinges do. */
-import type { HardwarePart, PanelPart } from "../../design/index.js";
+import type { Content, HardwarePart, PanelPart } from "../../design/index.js";
 import {
   hardwareStrength,
   type KnownStrength,
@@ -16,7 +16,7 @@ import { type MissingMeasurement, Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { type Compared, type Question, question } from "../question.js";
-import { each, known, mostOf, sectionNames } from "../subjects.js";
+import { each, known, mostOf, sectionNames, unratedStrap } from "../subjects.js";
 import { sheetAnswer, sheetAssumptions, type TriedLoad, worstOf } from "./sheet-answer.js";
 
 const thrownCaution =
@@ -69,7 +69,7 @@ export const thrownThings: Question = question({
     const worstLoose = loose.length > 0 ? worstStruck(loose) : undefined;
     if (worstLoose && useOf(worstLoose) > 1) return worstLoose.answer;
     const worst = worstStruck(struck);
-    if (useOf(worst) > 1) throw needsHold(worst.target.thrown.part.content.name);
+    if (useOf(worst) > 1) throw needsHold(worst.target.thrown.part.content);
     return worst.answer;
   },
 });
@@ -83,7 +83,11 @@ function worstStruck(struck: readonly StruckTarget[]): StruckTarget {
 }
 
 /** Whether it slides at all decides. */
-function needsHold(name: string): Refusal {
+function needsHold({ name, held }: Content): Refusal {
+  if (held.by === "strap") {
+    const missing = unratedStrap(name);
+    return new Refusal(`${name}: ${missing.measure} is not known`, missing);
+  }
   return new Refusal(`${name}: whether it slides is not known`, {
     measure: `what holds the ${name} against sliding, for no side would stop it`,
     how: 'pull it sideways with a luggage scale until it slides and write "slides at" into its needs, or strap it down',
@@ -192,11 +196,11 @@ export const thrownAtLatch: Question = question({
     const weaker = latch && hinge && used(hinge) > used(latch) ? hinge : latch;
     if (!weaker) throw new TypeError(`${panel.id}: nothing holds it`);
     const share = Force.si(force / weaker.count);
-    if (thrown.mayStay && share > weaker.own.strength) throw needsHold(thrown.part.content.name);
+    if (thrown.mayStay && share > weaker.own.strength) throw needsHold(thrown.part.content);
     return {
       demand: amount(Force, `on each ${weaker.part.stock.name}`, share),
       capacity: amount(Force, "it stands", weaker.own.strength),
-      facts: `${strikeWords(input, { panel, thrown }, strike)} A ${weaker.part.stock.name} bears ${Force.show(share, styleOf(input.case))} of it.`,
+      facts: `A ${weaker.part.stock.name} bears ${Force.show(share, styleOf(input.case))} of the blow. ${strikeWords(input, { panel, thrown }, strike)}`,
       remedies: [{ words: "Strap the thing down, or give the door a bolt or a second latch." }],
       because: [...strike.because, ...weaker.own.because],
       limit: cite("common-practice", "the maker's rating, or own tests over the safety factor"),

@@ -1,6 +1,8 @@
 /** State to markup: figures, what changed, answers, problems, the form. */
 import { byDanger, keepsFromRelease, type Tier } from "../../findings/finding.js";
 import { type Html, html, trusted } from "../../page/html.js";
+import { furtherSentences, shortAnswer } from "../../page/short-answer.js";
+import { tieUnits } from "../../page/text.js";
 import { ratioWords, verdictBadge } from "../../page/verdict.js";
 import { showProblem } from "../../problem.js";
 import type { FormEntry } from "../case-form.js";
@@ -74,40 +76,49 @@ export function changedBox({ changes, past }: State): Html {
   }${more > 0 && html`<p>And ${more} more that moved less.</p>`}</div>`;
 }
 
-/** Every answer: what does not hold in full, by tier; what holds behind one line. */
+/** Every answer: what does not hold by tier, a caution with the first answer that it belongs to; what holds behind one line. */
 export function answersBox(state: State): Html {
   const open = openAnswers(state);
   const good = inOrder([...state.answers.values()].filter(({ answer }) => answer.verdict === "holds"));
+  const cautioned = new Set<string>();
   const tiers = (Object.keys(tierWords) as Tier[]).map((tier) => {
     const own = open.filter(({ answer }) => answer.tier === tier);
     return (
       own.length > 0 &&
-      html`<h3 class="lv-tier">${tierWords[tier]}</h3>${own.map((one) => answerOf(state, one, open.indexOf(one) + 1))}`
+      html`<h3 class="lv-tier">${tierWords[tier]}</h3>${own.map((one) => answerOf(state, one, cautioned, open.indexOf(one) + 1))}`
     );
   });
   return html`<div class="lv-box"><h2>What does not hold, or is not known</h2>${
     open.length === 0 ? html`<p>Nothing so far.</p>` : tiers
   }</div><div class="lv-box"><details data-key="holds"><summary>${good.length} answers hold</summary>${good.map(
-    (one) => answerOf(state, one),
+    (one) => answerOf(state, one, cautioned),
   )}</details></div>`;
 }
 
+/** Question, short answer, what would help or is to be measured; the rest and its working behind one line. */
 function answerOf(
   { edit, workings }: State,
   { answer, edit: own, isFirst = false }: KeptAnswer,
+  cautioned: Set<string>,
   number?: number,
 ): Html {
-  const { id, question, verdict, answer: words, remedies, missing, cautions } = answer;
+  const { id, question, verdict, remedies, missing, cautions } = answer;
   const isStale = own !== edit;
-  return html`<article class="lv-answer ${isStale && "lv-stale"}" data-id="${id}"><p>${number !== undefined && html`<b>${number}</b> `}${verdictBadge(verdict)} <b>${question}</b>${isStale && html` (before the last change)`}${isFirst && html` (first value: alone on the bench; how the box holds it follows)`}</p><p>${words}</p><p><small>${ratioWords({ ...answer, because: [], source: [] })}</small></p>${
-    missing && html`<p>To measure: ${missing.measure}. ${missing.how}</p>`
-  }${
-    remedies.length > 0 &&
-    html`<ul>${remedies.map(
-      ({ words: what, gives = [] }) =>
-        html`<li>${what}${gives.map(({ meaning, value }) => ` ${meaning}: ${value}.`)}</li>`,
-    )}</ul>`
-  }${cautions.map((one) => html`<p><small>Caution: ${one}</small></p>`)}<details data-key="working ${id}" data-working="${id}"><summary>Its working</summary><div>${trusted(workings.get(id) ?? "")}</div></details></article>`;
+  const [first, ...others] = remedies;
+  const fresh = cautions.filter((one) => !cautioned.has(one));
+  for (const one of fresh) cautioned.add(one);
+  const of = ratioWords({ ...answer, because: [], source: [] });
+  return html`<article class="lv-answer ${isStale && "lv-stale"}" data-id="${id}"><p>${number !== undefined && html`<b>${number}</b> `}${verdictBadge(verdict)} <b>${question}</b>${isStale && html` (before the last change)`}${isFirst && html` (first value: alone on the bench; how the box holds it follows)`}</p><p>${tieUnits(shortAnswer(answer))}${of !== "" && html` <small>${of}</small>`}</p>${
+    missing && html`<p><b>To measure:</b> ${missing.measure}</p>`
+  }${first && html`<p><b>What would help:</b> ${tieUnits(first.words)}${gainsOf(first)}</p>`}${fresh.map(
+    (one) => html`<p><small>Caution: ${one}</small></p>`,
+  )}<details data-key="working ${id}" data-working="${id}"><summary>More, and its working</summary>${
+    missing && html`<p><b>How:</b> ${missing.how}</p>`
+  }${others.map((one) => html`<p><b>Also of help:</b> ${tieUnits(one.words)}${gainsOf(one)}</p>`)}<p>${tieUnits(furtherSentences(answer).join(" "))}</p><div>${trusted(workings.get(id) ?? "")}</div></details></article>`;
+}
+
+function gainsOf({ gives = [] }: KeptAnswer["answer"]["remedies"][number]): string {
+  return gives.map(({ meaning, value }) => ` ${meaning}: ${value}.`).join("");
 }
 
 /** Everything that is wrong with the files. */

@@ -77,8 +77,9 @@ function isHeld({ held, mass, needs: { slidesAt } }: Content): boolean {
   }
 }
 
-/** Whether nobody knows if a thing slides. */
+/** Whether nobody knows if a thing slides: how hard it must be pulled, or what its strap stands, is not said. */
 function mayStay({ held, needs: { slidesAt } }: Content): boolean {
+  if (held.by === "strap") return held.rated === undefined;
   return slidesAt === undefined && (held.by === "floor" || held.by === "shelf");
 }
 

@@ -13,9 +13,10 @@ import {
 import type { ReviewInput } from "../../model/index.js";
 import { Length, Mass, Time } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
-import { kindOf, shortAnswer } from "../findings-list.js";
+import { kindOf } from "../findings-list.js";
 import { type PictureView, pictureOf, sizeOfSolids, tellingCorner, usualLook } from "../picture/index.js";
 import { sentencesOf } from "../sentences.js";
+import { shortAnswer } from "../short-answer.js";
 import type { FindingView } from "../view.js";
 
 /** A fact under a name. */

@@ -59,6 +59,8 @@ export interface PictureView {
   readonly height: number;
   /** From the farthest to the nearest. */
   readonly faces: readonly PictureFace[];
+  /** Share of what is painted on which something just added is seen, from 0 to 1. */
+  readonly added: number;
   /** Outlines in broken line over all: parts that are hidden. */
   readonly hidden: readonly (readonly number[])[];
   /** Signs. */

@@ -126,6 +126,7 @@ export function pictureOf(solids: readonly CaseSolid[], request: PictureRequest)
   }));
   const page = fitted(places, [...sizes, ...arrows]);
   const grid = gridOf(all, page);
+  const seen = grid.seen();
   const signs = placedMarks(request.marks ?? [], { all, grid, page, solids, camera });
   const hidden = [
     ...prisms.filter((one) => one.look === "broken line").map(({ prism }) => prism),
@@ -133,7 +134,8 @@ export function pictureOf(solids: readonly CaseSolid[], request: PictureRequest)
   ];
   return {
     ...{ kind: "picture", title, description, width: page.width, height: page.height },
-    faces: seenOf(all, grid, page).map((one) => faceOf(one, page)),
+    faces: seenOf(all, seen, grid, page).map((one) => faceOf(one, page)),
+    added: addedShare(all, seen),
     hidden: hidden.flatMap((prism) => edgesOf(prism, camera).map(page.numbers)),
     marks: signs.map(({ mark }) => mark),
     arrows: arrows.map((one) => ({ ...one, from: page.place(one.from), to: page.place(one.to) })),
@@ -171,9 +173,25 @@ function onGrid({ areas }: Surface, page: Page): readonly (readonly Point2[])[] 
 }
 
 /** What something is seen of; a sliver that falls between the grid's points is kept unless its edges are covered. */
-function seenOf(all: readonly Painted[], grid: SeenGrid, page: Page): readonly Painted[] {
-  const owners = grid.owners();
-  return all.filter((one, i) => owners.has(i) || !grid.covered(i, onGrid(one.surface, page)));
+function seenOf(
+  all: readonly Painted[],
+  seen: ReadonlyMap<number, number>,
+  grid: SeenGrid,
+  page: Page,
+): readonly Painted[] {
+  return all.filter((one, i) => seen.has(i) || !grid.covered(i, onGrid(one.surface, page)));
+}
+
+function addedShare(all: readonly Painted[], seen: ReadonlyMap<number, number>): number {
+  const points = (wanted: (one: Painted) => boolean): number =>
+    all.reduce((sum, one, i) => sum + (wanted(one) ? (seen.get(i) ?? 0) : 0), 0);
+  return (
+    points(({ look }) => look === "added") /
+    Math.max(
+      1,
+      points(() => true),
+    )
+  );
 }
 
 function faceOf({ solid, look, surface: { areas, lines, light } }: Painted, page: Page): PictureFace {

@@ -31,11 +31,11 @@ export class SeenGrid {
     }
   }
 
-  /** The surfaces that own a point. */
-  owners(): ReadonlySet<number> {
-    const owners = new Set<number>();
-    for (const owner of this.#owner) if (owner > 0) owners.add(owner - 1);
-    return owners;
+  /** The surfaces that are seen, each with how many points. */
+  seen(): ReadonlyMap<number, number> {
+    const seen = new Map<number, number>();
+    for (const owner of this.#owner) if (owner > 0) seen.set(owner - 1, (seen.get(owner - 1) ?? 0) + 1);
+    return seen;
   }
 
   /** Whether every corner and every middle of a side of some paths lies under a later surface. */

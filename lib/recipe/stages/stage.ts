@@ -1,7 +1,7 @@
 /** A stage of the assembly: a picture of what is there, what is added and where the hand is; its steps; what to measure. */
 import type { Vector3 } from "../../algebra/matrix3.js";
 import type { CaseSolid } from "../../model/index.js";
-import { pictureOf, type Sight, steps } from "../../page/index.js";
+import { type PictureView, pictureOf, type Sight, steps } from "../../page/index.js";
 import { type GroupBlock, group, type RecipeBlock } from "../recipe.js";
 import type { ShopStep } from "../supplies.js";
 import type { Workshop } from "../workshop.js";
@@ -29,7 +29,23 @@ export interface Stage {
 /** No more steps than these stand under one picture. */
 export const mostSteps = 6;
 
-const corner: Sight = { around: 33, above: 32 };
+/** A corner that a stage may be seen from. */
+interface Corner {
+  /** Where the eye stands. */
+  readonly sight: Sight;
+  /** Said beside the picture; nothing for the usual corner. */
+  readonly words: string;
+}
+
+const above = 32;
+/** The front right corner. */
+const usual: Corner = { sight: { around: 33, above }, words: "" };
+/** One of these is taken where more of what is added is seen from it, and no wall was left out for the usual one. */
+const others: readonly Corner[] = [
+  { sight: { around: -33, above }, words: " From the front left." },
+  { sight: { around: 147, above }, words: " From the back right." },
+  { sight: { around: 213, above }, words: " From the back left." },
+];
 
 /** The stages as blocks, each with its picture; one of too many steps goes on in a further one. */
 export function stageBlocks(stages: readonly Stage[], workshop: Workshop): GroupBlock[] {
@@ -78,12 +94,20 @@ function stagePicture(stage: Stage, before: readonly Stage[], { solids }: Worksh
   };
   if (!drawn.some(stage.adds)) return [];
   const without = stage.hides === undefined ? "" : " Front and right left out.";
-  return [
+  const pictureFrom = ({ sight, words }: Corner): PictureView =>
     pictureOf(solids?.solids ?? [], {
-      description: `Dark: added here. Light: there already.${without}${stage.hand ? " Arrow: way of the hand." : ""}`,
-      from: corner,
+      description: `Dark: added here. Light: there already.${without}${words}${stage.hand ? " Arrow: way of the hand." : ""}`,
+      from: sight,
       look,
       ...(stage.hand ? { arrows: [stage.hand] } : {}),
-    }),
-  ];
+    });
+  const first = pictureFrom(usual);
+  if (stage.hides !== undefined) return [first];
+  const pictures = others.map(pictureFrom);
+  const most = Math.max(...pictures.map(({ added }) => added));
+  const best = pictures.find(({ added }) => added === most);
+  return [best && most > farMore * first.added ? best : first];
 }
+
+/** The usual corner is left for one from which this many times as much of what is added is seen. */
+const farMore = 1.5;

@@ -72,6 +72,21 @@ test("a door turns free of its frame", () => {
   expect(told(smallJob, "assembly.way.box.left.door")).toMatch(/^holds: Nothing stands in its way/);
 });
 
+test("a hinge off the gap stands in its door's way, and is told where it belongs", () => {
+  const hinged = (across: number) => ({
+    ...smallJob,
+    "case.yaml": (smallJob["case.yaml"] ?? "").replace(
+      "hardware:\n",
+      `hardware:\n  door hinge: { item: hinge, duty: hinge, places: [{ on: box.left, from: bottom-left, across: ${across}, up: 200 }] }\n`,
+    ),
+  });
+  // The opening begins at 120 mm and the leaf 3 mm further.
+  expect(told(hinged(121.5), "assembly.way.box.left.door")).toMatch(/^holds/);
+  expect(told(hinged(114), "assembly.way.box.left.door")).toMatch(
+    /^fails: .* Set the middle of door hinge 1 over the gap, 121\.5 mm from the left edge of the panel\./,
+  );
+});
+
 test("nothing is asked of sections where there is one", () => {
   expect(told(smallJob, "assembly.stack.box")).toBe("not asked: ");
 });
