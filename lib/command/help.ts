@@ -97,7 +97,7 @@ const helps: Readonly<Record<string, Help>> = {
     more: [
       "FILE...               tables of published values, also your own; it prints what is expected and our error",
       "--cases N             tries N made-up cases; --seed S begins with the case of that number",
-      "--bent P              bends P of each hundred by finite elements, 5 where it is left out",
+      "--bent P              bends about P of each hundred by finite elements, 1 where it is left out",
       "",
       "It ends with 1 where a value is out or a case fails.",
     ],

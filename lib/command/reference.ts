@@ -23,17 +23,17 @@ export async function reference(args: readonly string[]): Promise<number> {
   return filesRun(args);
 }
 
-/** Seconds for which the case of a new fault is made smaller. */
-const shrinking = 20;
+/** Seconds for which the case of a new fault is made smaller, and from one line of progress to the next. */
+const seconds = { shrinking: 20, progress: 30 };
 
 /** How many random cases are asked for; undefined where none are, or not in whole numbers. */
 function casesAsked(args: readonly string[]): CasesWanted | undefined {
   const options = { cases: { type: "string" }, seed: { type: "string" }, bent: { type: "string" } } as const;
   try {
     const { values } = parseArgs({ args: [...args], options });
-    const [cases, seed, bent] = [values.cases, values.seed ?? "0", values.bent ?? "5"].map(Number);
+    const [cases, seed, bent] = [values.cases, values.seed ?? "0", values.bent ?? "1"].map(Number);
     if (![cases, seed, bent].every((one) => Number.isSafeInteger(one) && Number(one) >= 0)) return undefined;
-    return { cases: Number(cases), seed: Number(seed), bent: Number(bent), shrinking };
+    return { cases: Number(cases), seed: Number(seed), bent: Number(bent), ...seconds };
   } catch {
     return undefined;
   }

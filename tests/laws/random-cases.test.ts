@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { textsOf } from "../../lib/command/reference/cases/case-content.js";
 import { mirroredCase } from "../../lib/command/reference/cases/mirrored-case.js";
 import { randomCase } from "../../lib/command/reference/cases/random-case.js";
+import { runCases } from "../../lib/command/reference/cases/run-cases.js";
 import { shrunkCase } from "../../lib/command/reference/cases/shrunk-case.js";
 import { seeds, told } from "./told-case.js";
 
@@ -25,6 +26,23 @@ describe("random cases", () => {
     // Seams pushed from either side, and panels with round and sharp openings left and right.
     for (const seed of [40000, 40008]) expect(told(seed, 1, { mirrored: true, bent: true })).toEqual([]);
   }, 2_400_000);
+
+  test("have every count of sections up to six, mostly one or two", () => {
+    const counts = seeds(0, 400).map(
+      (seed) => Object.keys(randomCase(seed).content.sections as object).length,
+    );
+    expect(new Set(counts)).toEqual(new Set([1, 2, 3, 4, 5, 6]));
+    expect(counts.filter((count) => count <= 2).length).toBeGreaterThan(200);
+  });
+
+  test("tried by number are told case by case as they come, and all told in the end", () => {
+    const lines: string[] = [];
+    const wanted = { cases: 2, seed: 118, bent: 0, shrinking: 0, progress: 0 };
+    expect(runCases(wanted, (line) => lines.push(line))).toBe(0);
+    const done = /^(\d+) of 2 cases, 0 failed, [\d.]+ s of CPU each, about \d+ min left$/;
+    expect(lines.slice(0, 2).map((line) => done.exec(line)?.[1])).toEqual(["1", "2"]);
+    expect(lines[2]).toMatch(/^2 cases from seed 118, 0 failed, /);
+  }, 60_000);
 
   test("are the same for the same seed, and another for another", () => {
     expect(textsOf(randomCase(7))).toEqual(textsOf(randomCase(7)));

@@ -9,11 +9,23 @@ export interface Conflict {
   readonly fewest: boolean;
 }
 
+/** A need of a blocked step as numbers. */
+interface Blocking {
+  /** The need itself. */
+  readonly need: OrderNeed;
+  /** Needs alike have one number. */
+  readonly number: number;
+  /** The blocked steps of each of its lists. */
+  readonly lists: readonly (readonly number[])[];
+}
+
 /** What is chosen so far: needs, and steps that wait for a need of their own. */
 interface Choice {
-  readonly needs: readonly OrderNeed[];
-  readonly waiting: readonly string[];
-  readonly steps: ReadonlySet<string>;
+  readonly needs: readonly Blocking[];
+  /** Numbers of steps, the one that waits longest first. */
+  readonly waiting: readonly number[];
+  /** By number of a step, 1 for one that was chosen. */
+  readonly steps: Uint8Array;
 }
 
 /** Choices that are looked at before the search is given up. */
@@ -27,91 +39,88 @@ const mostChoices = 4000;
  */
 export function smallestConflict(blocked: ReadonlySet<string>, needs: readonly OrderNeed[]): Conflict {
   const of = blockingNeeds(blocked, needs);
-  const layers: Choice[][] = [
-    [...blocked].map((step) => ({ needs: [], waiting: [step], steps: new Set([step]) })),
-  ];
+  const count = blocked.size;
+  // Choices with fewer needs stand before those with more: each is looked at in its turn.
+  const choices: Choice[] = Array.from({ length: count }, (_, step) => ({
+    needs: [],
+    waiting: [step],
+    steps: new Uint8Array(count).fill(1, step, step + 1),
+  }));
   const seen = new Set<string>();
-  const nameOf = namer();
-  let looked = 0;
-  for (let size = 0; size < layers.length; size++)
-    for (const choice of layers[size] ?? []) {
-      const [step, ...waiting] = choice.waiting;
-      if (step === undefined) return { conflict: choice.needs, fewest: true };
-      if (++looked > mostChoices) return { conflict: withoutAny(blocked, of), fewest: false };
-      for (const need of of.get(step) ?? [])
-        for (const next of grown({ ...choice, waiting, needs: [...choice.needs, need] }, need, blocked)) {
-          const name = nameOf(next);
-          if (seen.has(name)) continue;
-          seen.add(name);
-          const layer = layers[size + 1] ?? [];
-          layer.push(next);
-          layers[size + 1] = layer;
-        }
+  for (const [i, choice] of choices.entries()) {
+    if (i >= mostChoices) break;
+    const [step, ...waiting] = choice.waiting;
+    if (step === undefined) return { conflict: choice.needs.map(({ need }) => need), fewest: true };
+    for (const need of of.get(step) ?? []) {
+      // Nobody gets to what would come after so many.
+      if (choices.length > mostChoices) break;
+      const needsOf = [...choice.needs, need];
+      const told = numbersIn(needsOf.map(({ number }) => number));
+      for (const next of grown({ ...choice, waiting, needs: needsOf }, need)) {
+        const name = `${told};${numbersIn(next.waiting)}`;
+        if (!seen.has(name)) choices.push(next);
+        seen.add(name);
+      }
     }
-  return { conflict: withoutAny(blocked, of), fewest: false };
+  }
+  const all = [...of.values()].flat().map(({ need }) => need);
+  return { conflict: withoutAny(blocked, all), fewest: false };
 }
 
-/** Names choices alike that have the same needs, told in full or once more, and wait for the same steps. */
-function namer(): (choice: Choice) => string {
-  const numbers = new Map<string, number>();
-  const numbered = (words: string): number => {
-    const known = numbers.get(words) ?? numbers.size;
-    numbers.set(words, known);
-    return known;
-  };
-  const needNumbers = new Map<OrderNeed, number>();
-  const numberOf = (need: OrderNeed): number => {
-    const known =
-      needNumbers.get(need) ??
-      numbered(`${need.step}<${need.before.map((list) => list.join("&")).join("|")}`);
-    needNumbers.set(need, known);
-    return known;
-  };
-  return ({ needs, waiting }) => {
-    const [told, open] = [needs.map(numberOf), waiting.map(numbered)];
-    return `${told.sort((a, b) => a - b)};${open.sort((a, b) => a - b)}`;
-  };
+/** Numbers as a text, whatever their order. */
+function numbersIn(numbers: readonly number[]): string {
+  return Uint32Array.from(numbers).sort().join();
 }
 
-/** Needs of the blocked steps that keep them blocked, by step. */
+/** Needs that keep the blocked steps blocked, by number of their step: its place among the blocked. */
 function blockingNeeds(
   blocked: ReadonlySet<string>,
   needs: readonly OrderNeed[],
-): ReadonlyMap<string, readonly OrderNeed[]> {
-  const of = new Map<string, OrderNeed[]>();
+): ReadonlyMap<number, readonly Blocking[]> {
+  const numbers = new Map([...blocked].map((step, i) => [step, i]));
+  const of = new Map<number, Blocking[]>();
+  const alike = new Map<string, number>();
   for (const need of needs) {
-    if (!blocked.has(need.step)) continue;
-    if (need.before.every((list) => list.some((one) => blocked.has(one))))
-      of.set(need.step, [...(of.get(need.step) ?? []), need]);
+    const step = numbers.get(need.step);
+    if (step === undefined) continue;
+    const lists = need.before.map((list) => list.flatMap((one) => numbers.get(one) ?? []));
+    if (!lists.every((list) => list.length > 0)) continue;
+    const name = JSON.stringify([need.step, need.before]);
+    const number = alike.get(name) ?? alike.size;
+    alike.set(name, number);
+    const own = of.get(step) ?? [];
+    own.push({ need, number, lists });
+    of.set(step, own);
   }
   return of;
 }
 
 /** A choice with a step of each list of a need: one that is in it already, or each that might be. */
-function grown(choice: Choice, { before }: OrderNeed, blocked: ReadonlySet<string>): readonly Choice[] {
-  return before.reduce<readonly Choice[]>(
+function grown(choice: Choice, { lists }: Blocking): readonly Choice[] {
+  return lists.reduce<readonly Choice[]>(
     (choices, list) =>
       choices.flatMap((one) => {
-        if (list.some((step) => one.steps.has(step))) return [one];
-        return list
-          .filter((step) => blocked.has(step))
-          .map((step) => ({
-            ...one,
-            waiting: [...one.waiting, step],
-            steps: new Set([...one.steps, step]),
-          }));
+        if (list.some((step) => one.steps[step] === 1)) return [one];
+        return list.map((step) => ({
+          ...one,
+          waiting: [...one.waiting, step],
+          steps: withStep(one.steps, step),
+        }));
       }),
     [choice],
   );
 }
 
+function withStep(steps: Uint8Array, step: number): Uint8Array {
+  const more = Uint8Array.from(steps);
+  more[step] = 1;
+  return more;
+}
+
 /** Needs of the blocked steps, less all that can be left out one by one. */
-function withoutAny(
-  blocked: ReadonlySet<string>,
-  of: ReadonlyMap<string, readonly OrderNeed[]>,
-): readonly OrderNeed[] {
-  let kept = [...of.values()].flat();
-  for (const need of [...kept]) {
+function withoutAny(blocked: ReadonlySet<string>, needs: readonly OrderNeed[]): readonly OrderNeed[] {
+  let kept = needs;
+  for (const need of needs) {
     const fewer = kept.filter((one) => one !== need);
     if (isBlocked(fewer, blocked)) kept = fewer;
   }

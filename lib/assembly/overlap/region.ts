@@ -76,6 +76,8 @@ export function boundsOfPoints(points: readonly Point2[]): Box2 {
 
 /** A side that is not level, from its lower to its upper end. */
 interface Edge {
+  /** Its place among all of them. */
+  readonly index: number;
   /** Which region it is of, 0 or 1. */
   readonly of: number;
   /** Which of its rings. */
@@ -84,17 +86,22 @@ interface Edge {
   readonly y0: number;
   readonly x1: number;
   readonly y1: number;
+  /** Where it crosses the strip that is looked at. */
+  x: number;
 }
 
-function edgesOf({ rings }: Region, of: number, low: number, high: number): Edge[] {
-  return rings.flatMap((ring, index) =>
-    ring.flatMap((from, i): Edge[] => {
-      const to = ring[(i + 1) % ring.length] ?? from;
+/** Adds the sides of a region that cross a stretch of levels. */
+function addEdges(edges: Edge[], of: number, { rings }: Region, low: number, high: number): void {
+  for (let ring = 0; ring < rings.length; ring++) {
+    const points = rings[ring] ?? [];
+    for (let i = 0; i < points.length; i++) {
+      const from = points[i] as Point2;
+      const to = points[i + 1 < points.length ? i + 1 : 0] as Point2;
       const [a, b] = from.y <= to.y ? [from, to] : [to, from];
-      if (a.y === b.y || b.y <= low || a.y >= high) return [];
-      return [{ of, ring: index, x0: a.x, y0: a.y, x1: b.x, y1: b.y }];
-    }),
-  );
+      if (a.y === b.y || b.y <= low || a.y >= high) continue;
+      edges.push({ index: edges.length, of, ring, x0: a.x, y0: a.y, x1: b.x, y1: b.y, x: 0 });
+    }
+  }
 }
 
 function xAt({ x0, y0, x1, y1 }: Edge, y: number): number {
@@ -111,55 +118,106 @@ export function shared(one: Region, other: Region): readonly Trapezoid[] {
   if (high - low <= contact || right - left <= contact) return [];
   if (one.isBox && other.isBox)
     return [{ low, high, lowLeft: left, lowRight: right, highLeft: left, highRight: right }];
-  const edges = [...edgesOf(one, 0, low, high), ...edgesOf(other, 1, low, high)];
-  const levels = levelsOf(edges, low, high);
-  return levels.slice(1).flatMap((top, i) => stripOf(edges, levels[i] ?? low, top));
+  const edges: Edge[] = [];
+  addEdges(edges, 0, one, low, high);
+  const own = edges.length;
+  addEdges(edges, 1, other, low, high);
+  return piecesBetween(edges, levelsOf(edges, own, low, high), [one.rings.length, other.rings.length]);
 }
 
-/** Levels at which an edge ends or two cross. */
-function levelsOf(edges: readonly Edge[], low: number, high: number): readonly number[] {
+/**
+ * Levels at which an edge ends or two cross, each once and ascending.
+ *
+ * @param own how many edges the first region has; the others' follow
+ */
+function levelsOf(edges: readonly Edge[], own: number, low: number, high: number): readonly number[] {
   const levels = [low, high];
-  for (const { y0, y1 } of edges) levels.push(y0, y1);
-  const own = edges.filter(({ of }) => of === 0);
-  const others = edges.filter(({ of }) => of === 1);
-  for (const edge of own)
-    for (const other of others) {
-      const [from, to] = [Math.max(edge.y0, other.y0), Math.min(edge.y1, other.y1)];
+  const put = (level: number): void => {
+    if (level >= low && level <= high) levels.push(level);
+  };
+  for (const { y0, y1 } of edges) {
+    put(y0);
+    put(y1);
+  }
+  for (let i = 0; i < own; i++)
+    for (let j = own; j < edges.length; j++) {
+      const [edge, other] = [edges[i] as Edge, edges[j] as Edge];
+      const from = Math.max(edge.y0, other.y0);
+      const to = Math.min(edge.y1, other.y1);
       if (to <= from) continue;
-      const [gap, farGap] = [xAt(edge, from) - xAt(other, from), xAt(edge, to) - xAt(other, to)];
-      if (gap * farGap < 0) levels.push(from + ((to - from) * gap) / (gap - farGap));
+      const gap = xAt(edge, from) - xAt(other, from);
+      const farGap = xAt(edge, to) - xAt(other, to);
+      if (gap * farGap < 0) put(from + ((to - from) * gap) / (gap - farGap));
     }
-  return [...new Set(levels)].filter((level) => level >= low && level <= high).sort((p, q) => p - q);
+  return [...Float64Array.from(levels).sort()].filter((level, i, all) => level !== all[i - 1]);
 }
 
-function stripOf(edges: readonly Edge[], low: number, high: number): readonly Trapezoid[] {
-  if (high - low < 1e-12) return [];
-  const middle = (low + high) / 2;
-  const crossed = edges
-    .filter(({ y0, y1 }) => y0 < middle && y1 > middle)
-    .map((edge) => ({ edge, x: xAt(edge, middle) }))
-    .sort((p, q) => p.x - q.x);
-  const inside = new Map<number, boolean>();
-  const key = ({ of, ring }: Edge): number => 1000 * of + ring;
+/** What lies in both regions, level by level: a sweep upwards, in which edges keep their order but where two cross. */
+function piecesBetween(
+  edges: readonly Edge[],
+  levels: readonly number[],
+  rings: readonly [number, number],
+): readonly Trapezoid[] {
+  const rising = [...edges].sort((p, q) => p.y0 - q.y0);
+  let next = 0;
+  let open: Edge[] = [];
+  const inside = [new Uint8Array(rings[0]), new Uint8Array(rings[1])] as const;
   const pieces: Trapezoid[] = [];
+  for (let i = 1; i < levels.length; i++) {
+    const [low, high] = [levels[i - 1] as number, levels[i] as number];
+    if (high - low < 1e-12) continue;
+    const middle = (low + high) / 2;
+    open = open.filter(({ y1 }) => y1 > middle);
+    for (; next < rising.length && (rising[next] as Edge).y0 < middle; next++) {
+      const edge = rising[next] as Edge;
+      if (edge.y1 > middle) open.push(edge);
+    }
+    fromLeft(open, middle);
+    addPieces(pieces, open, inside, low, high);
+  }
+  return pieces;
+}
+
+/** Sorts edges by where they cross a level, and those that cross it in one place as they stand among all. */
+function fromLeft(edges: Edge[], level: number): void {
+  for (let i = 0; i < edges.length; i++) {
+    const edge = edges[i] as Edge;
+    edge.x = xAt(edge, level);
+    let place = i;
+    for (; place > 0; place--) {
+      const before = edges[place - 1] as Edge;
+      if (before.x < edge.x || (before.x === edge.x && before.index < edge.index)) break;
+      edges[place] = before;
+    }
+    edges[place] = edge;
+  }
+}
+
+/** Adds what lies in both regions between two levels that no edge ends between. */
+function addPieces(
+  pieces: Trapezoid[],
+  crossed: readonly Edge[],
+  inside: readonly [Uint8Array, Uint8Array],
+  low: number,
+  high: number,
+): void {
+  for (const rings of inside) rings.fill(0);
+  // Holes that a place lies in, of either region.
+  let holes = 0;
   let begin: Edge | undefined;
-  for (const { edge } of crossed) {
+  for (const edge of crossed) {
     if (begin) {
       const [lowLeft, lowRight] = [xAt(begin, low), xAt(edge, low)];
       const [highLeft, highRight] = [xAt(begin, high), xAt(edge, high)];
       if (lowRight + highRight > lowLeft + highLeft)
         pieces.push({ low, high, lowLeft, lowRight, highLeft, highRight });
     }
-    inside.set(key(edge), !inside.get(key(edge)));
-    begin = isShared(inside) ? edge : undefined;
+    const rings = edge.of === 0 ? inside[0] : inside[1];
+    const within = rings[edge.ring] === 0 ? 1 : 0;
+    rings[edge.ring] = within;
+    if (edge.ring > 0) holes += within === 1 ? 1 : -1;
+    begin = holes === 0 && inside[0][0] === 1 && inside[1][0] === 1 ? edge : undefined;
   }
-  return pieces;
-}
-
-/** Whether a place lies in the first ring of both regions and in no other ring. */
-function isShared(inside: ReadonlyMap<number, boolean>): boolean {
-  for (const [ring, within] of inside) if (within && ring % 1000 !== 0) return false;
-  return inside.get(0) === true && inside.get(1000) === true;
 }
 
 /** The rectangle round trapezoids; undefined where they are no wider or higher than contact. */

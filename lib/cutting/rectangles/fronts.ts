@@ -122,12 +122,13 @@ export class Fronts {
   }
 
   private joinAll(front: number[], near: Front, far: Front, along: boolean): void {
+    // The innermost loop of the search: its indices are within by their bounds.
     for (let i = 0; i < near.length; i += 2) {
-      const length = at(near, i);
-      const width = at(near, i + 1);
+      const length = near[i] as number;
+      const width = near[i + 1] as number;
       for (let j = 0; j < far.length; j += 2) {
-        const otherLength = at(far, j);
-        const otherWidth = at(far, j + 1);
+        const otherLength = far[j] as number;
+        const otherWidth = far[j + 1] as number;
         if (along) this.offer(front, Math.max(length, otherLength), width + otherWidth);
         else this.offer(front, length + otherLength, Math.max(width, otherWidth));
       }
@@ -138,13 +139,14 @@ export class Fronts {
   private offer(front: number[], length: number, width: number): void {
     if (length > this.length || width > this.width) return;
     for (let i = 0; i < front.length; i += 2) {
-      if (at(front, i) <= length && at(front, i + 1) <= width) return;
+      if ((front[i] as number) <= length && (front[i + 1] as number) <= width) return;
     }
     let kept = 0;
     for (let i = 0; i < front.length; i += 2) {
-      if (at(front, i) >= length && at(front, i + 1) >= width) continue;
-      front[kept] = at(front, i);
-      front[kept + 1] = at(front, i + 1);
+      const [oneLength, oneWidth] = [front[i] as number, front[i + 1] as number];
+      if (oneLength >= length && oneWidth >= width) continue;
+      front[kept] = oneLength;
+      front[kept + 1] = oneWidth;
       kept += 2;
     }
     front.length = kept;
@@ -193,7 +195,7 @@ export class Fronts {
 
 function placeWithin(front: Front, length: number, width: number): number {
   for (let i = 0; i < front.length; i += 2) {
-    if (at(front, i) <= length && at(front, i + 1) <= width) return i;
+    if ((front[i] as number) <= length && (front[i + 1] as number) <= width) return i;
   }
   return -1;
 }

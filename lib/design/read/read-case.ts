@@ -1,5 +1,6 @@
 /** Reads case.yaml: text in, a typed case or every problem out. Touches no file. */
 import { z } from "zod";
+import { keptByContent } from "../../kept/index.js";
 import { didYouMean, nearestWord, type RawProblem } from "../../problem.js";
 import { choice, Name } from "../../quantity/index.js";
 import type { Case, CaseBody, LeftOut, Section } from "../case.js";
@@ -173,7 +174,10 @@ function wholeSections(
 /** What a case can do without. */
 const dispensable: readonly LeftOut[] = ["journey", "services", "business"];
 
-function caseSchema(units: FileUnits): z.ZodType<Case> {
+/** How a whole case is read: made once for the units of a file, since making it takes as long as reading with it. */
+const caseSchema = keptByContent(8, newCaseSchema);
+
+function newCaseSchema(units: FileUnits): z.ZodType<Case> {
   return caseForm.schema(units).transform(({ lengths: _, build, sections, ...rest }, context): Case => {
     const { journey = noJourney, services = { cooling: [] }, business = noBusiness(rest.currency) } = rest;
     const leftOut = dispensable.filter((name) => rest[name] === undefined);

@@ -21,9 +21,11 @@ export class SeenGrid {
   /** Paints a surface: what lies in an odd number of its paths. */
   paint(surface: number, areas: readonly (readonly Point2[])[]): void {
     const rows = rowsOf(areas, this.#height);
+    const sides = sidesOf(areas);
+    const cuts = new Float64Array(sides.length / 4);
     for (let row = rows.from; row < rows.to; row++) {
-      const cuts = crossingsAt(areas, row + 0.5);
-      for (let i = 0; i + 1 < cuts.length; i += 2) {
+      const count = crossingsAt(sides, row + 0.5, cuts);
+      for (let i = 0; i + 1 < count; i += 2) {
         const from = Math.max(0, Math.ceil((cuts[i] ?? 0) - 0.5));
         const to = Math.min(this.width, Math.ceil((cuts[i + 1] ?? 0) - 0.5));
         if (to > from) this.#owner.fill(surface + 1, row * this.width + from, row * this.width + to);
@@ -34,7 +36,13 @@ export class SeenGrid {
   /** The surfaces that are seen, each with how many points. */
   seen(): ReadonlyMap<number, number> {
     const seen = new Map<number, number>();
-    for (const owner of this.#owner) if (owner > 0) seen.set(owner - 1, (seen.get(owner - 1) ?? 0) + 1);
+    const owner = this.#owner;
+    // Run by run: neighbours mostly have one owner.
+    for (let from = 0, to = 0; from < owner.length; from = to) {
+      const one = owner[from] as number;
+      while (to < owner.length && owner[to] === one) to++;
+      if (one > 0) seen.set(one - 1, (seen.get(one - 1) ?? 0) + to - from);
+    }
     return seen;
   }
 
@@ -87,14 +95,37 @@ function rowsOf(areas: readonly (readonly Point2[])[], height: number) {
   return { from: Math.max(0, Math.floor(low)), to: Math.min(height, Math.ceil(high)) };
 }
 
-function crossingsAt(areas: readonly (readonly Point2[])[], y: number): readonly number[] {
-  const cuts: number[] = [];
-  for (const points of areas)
-    for (const [i, a] of points.entries()) {
-      const b = points[(i + 1) % points.length] ?? a;
-      if (a.y > y !== b.y > y) cuts.push(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y));
+/** The sides of some paths, one after another: x and y of both ends. */
+function sidesOf(areas: readonly (readonly Point2[])[]): Float64Array {
+  const sides = new Float64Array(4 * areas.reduce((sum, points) => sum + points.length, 0));
+  let at = 0;
+  for (const points of areas) {
+    let before = points.at(-1);
+    for (const point of points) {
+      const { x, y } = before ?? point;
+      sides[at++] = x;
+      sides[at++] = y;
+      sides[at++] = point.x;
+      sides[at++] = point.y;
+      before = point;
     }
-  return cuts.sort((a, b) => a - b);
+  }
+  return sides;
+}
+
+/** Where sides cross a level, into a list from left to right; returns how many do. */
+function crossingsAt(sides: Float64Array, level: number, cuts: Float64Array): number {
+  let count = 0;
+  for (let i = 0; i < sides.length; i += 4) {
+    const [ay, by] = [sides[i + 1] as number, sides[i + 3] as number];
+    if (ay > level === by > level) continue;
+    const [ax, bx] = [sides[i] as number, sides[i + 2] as number];
+    const cut = ax + ((bx - ax) * (level - ay)) / (by - ay);
+    let place = count++;
+    for (; place > 0 && (cuts[place - 1] as number) > cut; place--) cuts[place] = cuts[place - 1] as number;
+    cuts[place] = cut;
+  }
+  return count;
 }
 
 function emptyDisc(

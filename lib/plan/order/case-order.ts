@@ -111,7 +111,11 @@ function stepFinder(choices: ReadonlyMap<string, SectionChoice>, { parts }: Revi
       choice ? [[group.id, groupStep(group, choice, parts)] as const] : [],
     ),
   );
-  return (part) => of.get(part) ?? steps.get(part.replace(/ \d+$/, ""));
+  const known = new Map<string, string | undefined>();
+  return (part) => {
+    if (!known.has(part)) known.set(part, of.get(part) ?? steps.get(part.replace(/ \d+$/, "")));
+    return known.get(part);
+  };
 }
 
 const partSections = memoizeLast(

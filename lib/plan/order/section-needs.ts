@@ -1,6 +1,7 @@
 /** What the order of a section's steps must meet: glue, gravity, the ways in, the ways of hands and tools. */
 import type { OrderNeed } from "../../assembly/index.js";
 import type { ContentPart, Fastening, Parts } from "../../design/index.js";
+import { memoizeLast } from "../../kept/index.js";
 import { type FastenerReach, fastenerReach, type ReviewInput, waysIn } from "../../model/index.js";
 import { isKeeper } from "./hardware-stage.js";
 import { groupStep, keyOf, type SectionChoice, type StepOfPart, shared, wheelsOf } from "./section-steps.js";
@@ -297,6 +298,22 @@ export function reachOf(section: string, input: ReviewInput): readonly FastenerR
   );
 }
 
+/** Of fasteners that are set alike, which need the same, the first. */
+const kindsOfReach = memoizeLast(
+  fastenerReach,
+  ({ parts }) => [parts],
+  (input): readonly FastenerReach[] => {
+    const first = new Map<string, FastenerReach>();
+    for (const one of fastenerReach(input)) {
+      if (isSetOnBench(one.group, input.parts)) continue;
+      const ways = one.handInside ? one.ways.map(({ later }) => later) : [];
+      const kind = JSON.stringify([one.group.id, ways, one.toolHits]);
+      if (!first.has(kind)) first.set(kind, one);
+    }
+    return [...first.values()];
+  },
+);
+
 /** Hands and tools get to every fastener. One that no hand reaches at all is told by itself. */
 function reachNeeds(
   section: string,
@@ -310,7 +327,8 @@ function reachNeeds(
     steps.set(group, step);
     return step;
   };
-  return reachOf(section, input).flatMap(({ group, handInside, ways, toolHits, name }) => {
+  return kindsOfReach(input).flatMap(({ group, section: own, handInside, ways, toolHits, name }) => {
+    if (own !== section) return [];
     const step = stepFor(group);
     const hits = listsOf(step, [{ later: toolHits }], stepOf);
     return [

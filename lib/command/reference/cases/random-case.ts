@@ -10,16 +10,16 @@ import { measuredTables, stockOf } from "./stock.js";
 
 /** How large a random case may be. */
 export interface CaseSize {
-  /** The most sections, up to six. */
+  /** The most sections, up to six: each count up to it as often as another. */
   readonly sections: number;
 }
 
-/** The case of a seed: the same one for the same seed and size. */
-export function randomCase(seed: number, { sections: most }: CaseSize = { sections: 6 }): CaseContent {
+/** The case of a seed: the same one for the same seed and size. Without a size it is as large as builders mostly build. */
+export function randomCase(seed: number, size?: CaseSize): CaseContent {
   const lengths = seed % 2 === 0 ? "mm" : "in";
   const draws = drawsOf(seed, lengths);
   const currency = draws.pick(["EUR", "USD", "GBP"]);
-  const own = roomsOf(draws, most);
+  const own = roomsOf(draws, size?.sections);
   const shapes = drawsOf(shapeSeed + seed, lengths);
   const rooms = seed % 5 === 1 ? reshapedRooms(shapes, own) : own;
   const { rolls, ...built } = builtOf(draws, rooms);

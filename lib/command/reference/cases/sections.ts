@@ -34,19 +34,28 @@ export interface Built {
   readonly rolls: boolean;
 }
 
-/** Random rooms: up to six, mostly of one plan. */
-export function roomsOf(draws: Draws, most: number): readonly Room[] {
+/** Sections that cases mostly have, each count as often as it stands here: one or two, seldom more (common practice, no source). */
+const usualSections = [1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 2, 2, 2, 2, 2, 2, 3, 4, 5, 6];
+
+/**
+ * Random rooms, mostly of one plan.
+ *
+ * @param most up to six; as many as cases mostly have where it is left out
+ */
+export function roomsOf(draws: Draws, most?: number): readonly Room[] {
   const names = draws.shuffled(["base", "middle", "crown", "bay", "chest", "loft"]);
   const tall = draws.often(1);
   const [low, high] = tall ? [300, 420] : [320, 800];
   const plan = { width: draws.whole(low, high), depth: draws.whole(low, Math.min(high, 620)) };
   const unlike = draws.often(2);
-  return names.slice(0, draws.whole(1, most)).map((name, i) => ({
-    name,
-    width: unlike && i > 0 ? plan.width - draws.whole(0, 20) : plan.width,
-    depth: plan.depth,
-    ...upwards(draws, tall),
-  }));
+  return names
+    .slice(0, most === undefined ? draws.pick(usualSections) : draws.whole(1, most))
+    .map((name, i) => ({
+      name,
+      width: unlike && i > 0 ? plan.width - draws.whole(0, 20) : plan.width,
+      depth: plan.depth,
+      ...upwards(draws, tall),
+    }));
 }
 
 function upwards(draws: Draws, tall: boolean): Pick<Room, "height" | "open" | "drawers"> {
