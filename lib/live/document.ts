@@ -107,6 +107,7 @@ function frame(title: string, book: string | undefined): ReturnType<typeof html>
 <section class="lv-wide" aria-label="Change it">
 <details id="fields"><summary>Every field, with what it means</summary><div id="form"></div></details>
 <details id="rack-part"><summary>Other sheets on the rack, and how they are cut</summary><div id="rack"></div></details>
+<details id="measuring-part"><summary>What you measured, row by row</summary><div id="measuring"></div></details>
 <details id="texts"><summary>The files as text</summary><p class="lv-row"><label for="file">File</label> <select id="file"></select></p>
 <textarea id="text" spellcheck="false" rows="22" aria-label="Text of the file"></textarea><div id="text-problems"></div></details>
 <details id="keep"><summary>Keep it, take it along, open another</summary><div id="keeping"></div></details>

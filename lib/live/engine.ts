@@ -11,6 +11,7 @@ import { judged } from "./bench/judge.js";
 import type { BenchValue, BenchView } from "./bench/view.js";
 import { answerView } from "./case-view.js";
 import { heldSag } from "./held.js";
+import { measuringView } from "./measuring/measuring-view.js";
 import type { Asked, HeldOpening, Share, Told } from "./messages.js";
 import { answersOf, type EditedCase, workOf } from "./work.js";
 
@@ -56,6 +57,8 @@ export class Engine {
         return this.#host.tell({ kind: "papers", html: this.#papers() });
       case "bench":
         return this.#bench();
+      case "measuring":
+        return this.#measuring();
       case "judge":
         return this.#judge(message.name, message.values);
       case "as-built":
@@ -132,6 +135,14 @@ export class Engine {
     if (!this.#last) return;
     const { edit, design, review } = this.#last;
     this.#host.tell({ kind: "bench", edit, bench: benchOf({ ...design, review }) });
+  }
+
+  #measuring(): void {
+    if (!this.#last) return;
+    const { texts, design } = this.#last;
+    const said = texts === this.#texts ? design : undefined;
+    const measuring = measuringView(this.#texts, said, design.stock);
+    this.#host.tell({ kind: "measuring", edit: this.#newest, measuring });
   }
 
   #judge(name: string, values: readonly BenchValue[]): void {

@@ -6,6 +6,7 @@ import type { FindingView } from "../page/view.js";
 import type { Problem } from "../problem.js";
 import type { BenchValue, BenchView } from "./bench/view.js";
 import type { FormEntry } from "./case-form.js";
+import type { MeasuringView } from "./measuring/view.js";
 import type { RackView } from "./rack.js";
 
 /** One worker answers at once what is quick, then works on single panels; the other works on the joined boxes. */
@@ -64,6 +65,10 @@ export type Asked =
   | {
       /** The work at the bench, a step a screen. */
       readonly kind: "bench";
+    }
+  | {
+      /** What was measured, row by row, with what comes of it. */
+      readonly kind: "measuring";
     }
   | {
       /** A figure from the bench, to be judged. */
@@ -301,6 +306,14 @@ export type Told =
       readonly edit: number;
       /** As the page shows it; or why there is none. */
       readonly bench: BenchView | { readonly refused: string };
+    }
+  | {
+      /** What was measured, as the files say it now. */
+      readonly kind: "measuring";
+      /** The edit that it belongs to. */
+      readonly edit: number;
+      /** As the page shows it. */
+      readonly measuring: MeasuringView;
     }
   | {
       /** What becomes of a figure from the bench. */

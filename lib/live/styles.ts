@@ -59,6 +59,10 @@ textarea { width: 100%; box-sizing: border-box; font: .9375rem/1.45 ui-monospace
 #rack svg { width: 100%; max-width: 52rem; height: auto; }
 .lv-rack caption { text-align: left; color: ${soft}; }
 .lv-rack th, .lv-rack td { padding: .2rem .6rem .2rem 0; text-align: left; font-weight: 400; }
+.lv-odd td, .lv-odd th { background: ${themedVerdicts.fails.ground}; }
+.lv-told { padding-left: 1.3rem; }
+.lv-hidden { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+#measuring .cw-scroll { overflow-x: auto; position: relative; }
 .lv-block { border-left: 3px solid ${line}; padding-left: .8rem; margin: .3rem 0; }
 .lv-field { display: grid; grid-template-columns: minmax(8rem, 14rem) minmax(9rem, 18rem) 1fr; gap: .2rem 1rem; align-items: center; padding: .25rem 0; border-top: 1px solid ${ground}; }
 .lv-field small { color: ${soft}; font-size: .9375rem; }

@@ -8,6 +8,7 @@ import { Bench } from "./bench.js";
 import { Hand } from "./hand.js";
 import { download } from "./keep.js";
 import { Keeping } from "./keeping.js";
+import { Measuring } from "./measuring.js";
 import { rackBox } from "./rack-box.js";
 import {
   answersBox,
@@ -228,6 +229,7 @@ function heardOfEdit(
       state.problems = message.problems;
       say("The files do not fit together.");
       document.body.dataset.settled = String(edit);
+      measuring.changed();
       return void soon(drawProblems);
     case "case":
       state.problems = [];
@@ -235,9 +237,12 @@ function heardOfEdit(
       part("title").textContent = message.case.name;
       hand.show(message.case);
       bench.changed();
+      measuring.changed();
       return void soon(drawProblems);
     case "bench":
       return void bench.heard(message);
+    case "measuring":
+      return void measuring.heard(message.measuring);
     case "form":
       state.form = message.form;
       return void soon(drawForm);
@@ -330,6 +335,12 @@ const editor = new TextEditor(part("texts"), setTexts);
 const fileHost = { setTexts, say, texts: () => state.texts };
 const keeping = new Keeping(part("keeping"), part("notice"), data, fileHost);
 const saving = maySave(data) ? new Saving(part("tools"), part("notice"), data, fileHost) : undefined;
+
+const measuring = new Measuring(part("measuring-part"), part("measuring"), {
+  ask: () => workers.ask("quick", { kind: "measuring" }),
+  change,
+  problems: () => state.problems,
+});
 
 /** Whether the files are saved as soon as the next change is made. */
 let savesNext = false;
