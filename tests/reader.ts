@@ -5,6 +5,8 @@ import type { Browser, Page } from "playwright-core";
 /** A screen on a bench, and one in a pocket. */
 export const desktop = { width: 1200, height: 900 };
 export const phone = { width: 360, height: 740 };
+/** The bench's screen at 200 %: half as wide to the page, each of its pixels two. */
+export const zoomed = { width: 600, height: 450 };
 
 /** A page opened. */
 export interface OpenedPage {
@@ -61,6 +63,71 @@ export async function barriers(page: Page): Promise<string[]> {
   return results.violations
     .filter(({ impact }) => impact === "serious" || impact === "critical")
     .map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+}
+
+/** Barriers of any weight, light and dark, each with its first place. Leaves the page light. */
+export async function barriersOfAll(page: Page): Promise<string[]> {
+  const found: string[] = [];
+  await page.evaluate(axe.source);
+  for (const colorScheme of ["dark", "light"] as const) {
+    await page.emulateMedia({ colorScheme });
+    const results = (await page.evaluate("axe.run({ resultTypes: ['violations'] })")) as axe.AxeResults;
+    found.push(...results.violations.map(({ id, nodes }) => `${colorScheme}, ${id}: ${nodes[0]?.html}`));
+  }
+  return found;
+}
+
+/** What is wrong with the order of a page's headings: a title that is not one, and levels that are left out. */
+export async function headingFaults(page: Page): Promise<string[]> {
+  const headings = (await page.evaluate(`[...document.querySelectorAll("h1, h2, h3, h4, h5, h6")]
+    .filter((one) => getComputedStyle(one).display !== "none")
+    .map((one) => ({ level: Number(one.tagName[1]), text: one.textContent.trim().slice(0, 60) }))`)) as {
+    level: number;
+    text: string;
+  }[];
+  const titles = headings.filter(({ level }) => level === 1).length;
+  const left = headings.filter(({ level }, i) => level > (headings[i - 1]?.level ?? 0) + 1);
+  return [
+    ...(titles === 1 ? [] : [`${titles} titles`]),
+    ...left.map(({ level, text }) => `level ${level} comes too early: ${text}`),
+  ];
+}
+
+/** What of the page reaches past its right side, but for what scrolls by itself. */
+export async function cutAtTheSide(page: Page): Promise<string[]> {
+  return (await page.evaluate(`[...document.querySelectorAll("main *")].filter((one) => {
+    const { right, width } = one.getBoundingClientRect();
+    const scrolls = one.closest(".cw-scroll, .cw-drawing, .cw-chart, .cw-equation, pre, svg, .cw-hidden, .lv-scroll");
+    return width > 0 && right > innerWidth + 1 && !scrolls;
+  }).map((one) => one.outerHTML.slice(0, 120))`)) as string[];
+}
+
+/** Controls as Tab comes to them, from the top of the page to its end, each with whether its focus is seen. */
+export async function tabbed(
+  page: Page,
+): Promise<readonly { readonly name: string; readonly seen: boolean; readonly top: number }[]> {
+  const controls: { name: string; seen: boolean; top: number }[] = [];
+  await page.evaluate("document.activeElement?.blur()");
+  for (;;) {
+    await page.keyboard.press("Tab");
+    const control = (await page.evaluate(`(() => {
+      const one = document.activeElement;
+      if (!one || one === document.body || one.dataset.reached) return undefined;
+      one.dataset.reached = "yes";
+      const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(one);
+      const { top, height, width } = one.getBoundingClientRect();
+      const outlined = outlineStyle !== "none" && parseFloat(outlineWidth) > 0;
+      return { name: one.tagName + " " + (one.ariaLabel ?? one.textContent ?? "").trim().slice(0, 40), seen: (outlined || boxShadow !== "none") && height > 0 && width > 0, top: top + scrollY };
+    })()`)) as { name: string; seen: boolean; top: number } | undefined;
+    if (!control) return controls;
+    controls.push(control);
+  }
+}
+
+/** How many controls a page has in sight; of choices that exclude each other Tab stops at one. */
+export async function controlsInSight(page: Page): Promise<number> {
+  return (await page.evaluate(`[...document.querySelectorAll("a[href], button, input, select, summary, textarea, [tabindex='0']")]
+    .filter((one) => one.checkVisibility({ contentVisibilityAuto: true, visibilityProperty: true }) && one.getClientRects().length > 0 && !one.disabled && (one.type !== "radio" || one.checked)).length`)) as number;
 }
 
 /** The outlines of a chart's lines, to see whether they move. */

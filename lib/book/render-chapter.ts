@@ -151,7 +151,7 @@ function renderViewsOf(output: Output, { page, lead }: Drawing): Html | undefine
   const views = all.filter((view) => view !== lead);
   const moved =
     views.length < all.length &&
-    html`<p class="cw-small"><a href="#lead">The chart stands at the head of this chapter.</a></p>`;
+    html`<p class="cw-small"><a href="#lead">The ${lead?.kind === "chart" ? "chart" : "picture"} stands at the head of this chapter.</a></p>`;
   const many = views.length > viewsInSight + 1 && views.every(({ kind }) => alike.has(kind));
   // A text with tables in it, such as the recipe, is worked from: nothing of it folds.
   const set = views.some(({ kind }) => kind === "markdown") ? { ...page, foldsTables: false } : page;
@@ -180,7 +180,7 @@ function renderBundle(data: MimeBundle): Html {
   const prose = text("text/markdown");
   return prose === undefined
     ? printed(text("text/plain") ?? "", "Printed")
-    : html`<div class="cw">${renderMarkdown(prose)}</div>`;
+    : html`<div class="cw">${renderMarkdown(prose, 1)}</div>`;
 }
 
 function picture(kind: string, base64: string, data: MimeBundle): Html {

@@ -202,7 +202,7 @@ function sheetsBoundByHand(
     },
     because:
       bySizes > byArea
-        ? "sizes that leave no room beside each other, counted by dual feasible functions"
+        ? "sizes that leave no room beside each other"
         : "the area of all pieces and kerfs against the largest sheet",
   };
 }

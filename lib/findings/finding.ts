@@ -34,6 +34,8 @@ export interface Remedy {
 export interface Finding {
   /** Dotted path, unique in a review: "stiffness.upper.front". */
   readonly id: string;
+  /** The id of its question, without the subject's: "stiffness". Findings that share it are alike. */
+  readonly asks: string;
   /** The trade that asks: stiffness, joints, travel, fit-out, money. */
   readonly topic: string;
   /** The part it is about: "upper.front", "handles". */

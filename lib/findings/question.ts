@@ -158,7 +158,7 @@ export function question<
     try {
       return declaration.about.each(input).map((subject) => findingOf(declaration, input, subject));
     } catch (error) {
-      const about = { id, topic: topicOf(id), subject: id, question: id, tier, assumes: [] };
+      const about = { id, asks: id, topic: topicOf(id), subject: id, question: id, tier, assumes: [] };
       const told = cautions instanceof Function ? [] : cautions;
       return [{ ...about, cautions: told, ...unanswered(error) }];
     }
@@ -182,7 +182,10 @@ function takenFor(about: Pick<Finding, "tier">, answer: Answer, input: ReviewInp
 }
 
 /** What is so of a finding before anything is worked out. */
-type About = Pick<Finding, "id" | "topic" | "subject" | "question" | "tier" | "cautions" | "assumes">;
+type About = Pick<
+  Finding,
+  "id" | "asks" | "topic" | "subject" | "question" | "tier" | "cautions" | "assumes"
+>;
 
 function findingOf<Subject, Wanted extends Needs<Subject>, Input extends ReviewInput>(
   declaration: Declaration<Subject, Wanted, Input>,
@@ -224,6 +227,7 @@ function aboutOf<Subject, Wanted extends Needs<Subject>, Input extends ReviewInp
     words instanceof Function ? words(subject, input) : words;
   return {
     id: [id, about.id(subject)].filter((part) => part !== undefined).join("."),
+    asks: id,
     topic: topicOf(id),
     subject: about.words(subject, input),
     question: said(ask),

@@ -1,5 +1,16 @@
 import { host } from "#host";
-import { isView, type Json, pictured, type Showable, toViews, type View } from "../page/index.js";
+import {
+  type ChartSpec,
+  chartInUnits,
+  inUnits,
+  isView,
+  type Json,
+  pictured,
+  type Showable,
+  toViews,
+  unitChanges,
+  type View,
+} from "../page/index.js";
 import type { ShowStyle } from "../quantity/index.js";
 import { type Recipe, recipeMime, recipeViews } from "../recipe/index.js";
 import { isSweep, type Sweep, sweepTable } from "./ask/sweep.js";
@@ -48,7 +59,17 @@ function viewsOf(
   style: ShowStyle,
   drawn: ReturnType<typeof pictured>,
 ): readonly View[] {
-  return withStills(toViews(isSweep(thing) ? sweepTable(thing) : thing, style, drawn)).map(told);
+  const views = toViews(isSweep(thing) ? sweepTable(thing) : thing, style, drawn);
+  return withStills(views.map((view) => readIn(view, style))).map(told);
+}
+
+/** A chart in the reader's units, where a reader is known; words that are a value by themselves change with it. */
+function readIn(view: View, { system }: ShowStyle): View {
+  if (view.kind !== "chart" || system === undefined) return view;
+  const changed = unitChanges[system];
+  const value = /^-?[\d\u202f./-]+[ \u00a0]\S+$/;
+  const said = (text: string): string => (value.test(text) ? inUnits(text, changed, []) : text);
+  return { ...view, spec: chartInUnits(view.spec, changed, said) as ChartSpec };
 }
 
 /** A table without rows is told in a sentence. */

@@ -9,11 +9,6 @@ import { percent, renderRatio, verdictBadge } from "./verdict.js";
 import type { AmountView, FindingView } from "./view.js";
 import { emptyPage, isTold, type PageSoFar, renderWorked } from "./worked.js";
 
-/** The question without its subject: "travel.lift" of "travel.lift.lower". */
-export function kindOf({ id }: Pick<FindingView, "id">): string {
-  return id.split(".").slice(0, 2).join(".");
-}
-
 /** The card of a finding. */
 export function renderFinding(finding: FindingView, page: PageSoFar = emptyPage(false)): Html {
   const { id, topic, subject, question, verdict } = finding;
@@ -66,8 +61,7 @@ export function renderFindings(findings: readonly FindingView[], page: PageSoFar
 function kindsOf(findings: readonly FindingView[]): readonly Kind[] {
   const kinds = new Map<string, FindingView[]>();
   for (const finding of byDanger(findings)) {
-    const kind = kindOf(finding);
-    kinds.set(kind, [...(kinds.get(kind) ?? []), finding]);
+    kinds.set(finding.asks, [...(kinds.get(finding.asks) ?? []), finding]);
   }
   const all = [...kinds.values()].flatMap(([worst, ...others]) => (worst ? [{ worst, others }] : []));
   const yes = ({ worst }: Kind): number => (worst.verdict === "holds" ? 1 : 0);
@@ -89,7 +83,7 @@ function likeTable(findings: readonly FindingView[]): Html {
     return html`<tr${i > 0 && html` id="${id}"`}><td>${subject}</td><td>${tieUnits(shortAnswer(finding))}</td><td class="cw-right">${ratio === undefined ? "" : percent(ratio)}</td><td>${verdictBadge(verdict)}</td></tr>`;
   };
   const heading = findings[0]?.question ?? "";
-  return html`<div class="cw-scroll" tabindex="0" role="group" aria-label="${heading}"><table class="cw-table cw-like"><thead><tr><th scope="col">Of</th><th scope="col">Answer</th><th scope="col" class="cw-right">Of the limit</th><th scope="col">Verdict</th></tr></thead><tbody>${findings.map(row)}</tbody></table></div>`;
+  return html`<div class="cw-scroll" tabindex="0" role="group" aria-label="${heading}"><table class="cw-table cw-like"><thead><tr><th scope="col">Of</th><th scope="col" class="cw-said">Answer</th><th scope="col" class="cw-right">Of the limit</th><th scope="col">Verdict</th></tr></thead><tbody>${findings.map(row)}</tbody></table></div>`;
 }
 
 function renderMissing({ measure, how }: { readonly measure: string; readonly how: string }): Html {

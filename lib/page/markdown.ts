@@ -13,8 +13,14 @@ function newReader(): ReturnType<typeof MarkdownIt> {
 
 let kept: ReturnType<typeof newReader> | undefined;
 
-/** Renders Markdown; a link of a scheme that could run a script stays text. */
-export function renderMarkdown(text: string): Html {
+/**
+ * Renders Markdown; a link of a scheme that could run a script stays text.
+ *
+ * @param under how many levels its headings go down, below a title that the page has
+ */
+export function renderMarkdown(text: string, under: 0 | 1 = 0): Html {
   kept ??= newReader();
-  return html`<div class="cw-prose">${trusted(kept.render(text))}</div>`;
+  const markup = kept.render(text);
+  const lower = (tag: string, level: string): string => `${tag}${Math.min(6, Number(level) + under)}`;
+  return html`<div class="cw-prose">${trusted(under > 0 ? markup.replace(/(<\/?h)([1-6])(?=>)/g, (_, tag, level) => lower(tag, level)) : markup)}</div>`;
 }

@@ -27,7 +27,7 @@ import { emptyPage, type PageSoFar, renderWorked } from "./worked.js";
  * @param page what the page has so far: its formulas are not written out again
  */
 export function viewHtml(view: View, page: PageSoFar = emptyPage(false)): Html {
-  return view.kind === "markdown" ? renderMarkdown(view.text) : plainViewHtml(view, page);
+  return view.kind === "markdown" ? renderMarkdown(view.text, page.under) : plainViewHtml(view, page);
 }
 
 /**

@@ -37,7 +37,7 @@ export const viewStyles: string = `
 .cw *, .cw *::before { box-sizing: border-box; }
 .cw p { margin: 0 0 .7em; }
 .cw h3 { font-size: 1.25rem; line-height: 1.3; margin: .1rem 0 .6rem; }
-.cw h4 { font-size: 1.0625rem; line-height: 1.35; margin: 0 0 .4rem; }
+.cw h4, .cw .cw-worked-title { font-size: 1.0625rem; line-height: 1.35; font-weight: 700; margin: 0 0 .4rem; }
 .cw .cw-small { font-size: .9375rem; color: ${soft}; margin: .35rem 0; }
 .cw .cw-small b { color: ${ink}; }
 .cw .cw-label { font-size: .875rem; font-weight: 600; letter-spacing: .02em; color: ${soft}; margin: 0 0 .25rem; }
@@ -69,7 +69,7 @@ export const viewStyles: string = `
 .cw table { border-collapse: collapse; font-size: 1rem; line-height: 1.4; margin: 0; border: 0; background: ${paper}; }
 .cw .cw-scroll table { min-width: min(100%, 22rem); }
 .cw caption { text-align: left; font-weight: 650; padding: 0 0 .4rem; }
-.cw caption span { position: sticky; left: 0; display: inline-block; max-width: min(100%, calc(100vw - 2.5rem)); }
+.cw caption span { position: sticky; left: 0; display: inline-block; max-width: min(100%, calc(100vw - 4.75rem)); }
 .cw th, .cw td { text-align: left; vertical-align: top; padding: .45rem .7rem; border: 0; border-bottom: 1px solid ${line}; }
 .cw thead th { border-bottom: 2px solid ${ink}; vertical-align: bottom; font-weight: 650; background: ${paper}; }
 .cw tbody tr { background: ${paper}; }
@@ -111,6 +111,7 @@ export const viewStyles: string = `
 .cw .cw-kind .cw-kind-question small { font-weight: 400; color: ${soft}; }
 .cw .cw-kind .cw-kind-used { font-weight: 400; min-width: 4rem; text-align: right; }
 .cw .cw-kind > summary .cw-verdict { font-size: .9375rem; min-width: 9.5rem; }
+.cw .cw-like .cw-said { min-width: 12rem; }
 .cw .cw-like .cw-verdict { font-size: .875rem; white-space: nowrap; }
 .cw .cw-print-only { display: none; }
 .cw .cw-remedy { max-width: 42rem; }
@@ -142,7 +143,7 @@ ${verdicts}
   .cw .cw-chart { overflow: visible; }
   .cw .cw-chart svg { max-width: 100%; height: auto; }
   .cw .cw-answer, .cw .cw-worked, .cw .cw-top, .cw .cw-figure, .cw .cw-cautions, .cw tr { break-inside: avoid; }
-  .cw h3, .cw h4, .cw caption, .cw .cw-list-title { break-after: avoid; }
+  .cw h3, .cw h4, .cw .cw-worked-title, .cw caption, .cw .cw-list-title { break-after: avoid; }
   .cw .cw-scroll, .cw .cw-equation, .cw .cw-drawing { overflow: visible; }
   .cw .cw-drawing > div { min-width: 0 !important; }
   .cw .cw-drawing svg { max-height: 230mm; }

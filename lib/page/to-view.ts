@@ -5,7 +5,6 @@ import type { WorkedLine, WorkedValue } from "../formula.js";
 import { isUnitNumber, type ShowStyle, type UnitNumber } from "../quantity/index.js";
 import { showCitation } from "../source.js";
 import { figureDrawing } from "./figures/figure-drawing.js";
-import { kindOf } from "./findings-list.js";
 import { type PutIn, substitute } from "./substitute.js";
 import type { AmountView, FindingView, SymbolView, View, WorkedView } from "./view.js";
 
@@ -36,7 +35,7 @@ export type Showable =
 export function pictured(things: readonly unknown[]): ReadonlySet<Finding> {
   const worst = new Map<string, Finding>();
   for (const finding of byDanger(things.filter(isFinding)))
-    worst.set(kindOf(finding), worst.get(kindOf(finding)) ?? finding);
+    worst.set(finding.asks, worst.get(finding.asks) ?? finding);
   return new Set(worst.values());
 }
 

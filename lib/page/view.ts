@@ -151,6 +151,8 @@ export interface FindingView {
   readonly kind: "finding";
   /** Dotted path, unique in a review. */
   readonly id: string;
+  /** The id of its question, without the subject's. */
+  readonly asks: string;
   /** The trade that asks. */
   readonly topic: string;
   /** The part it is about. */

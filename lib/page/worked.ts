@@ -11,11 +11,16 @@ export interface PageSoFar {
   readonly told: Set<string>;
   /** Whether long tables fold. */
   readonly foldsTables: boolean;
+  /** How many levels a heading of its Markdown stands under the page's own. */
+  readonly under: 0 | 1;
 }
 
-/** A page with nothing on it yet: one to be read on a screen folds long tables, one to be worked from does not. */
-export function emptyPage(foldsTables: boolean): PageSoFar {
-  return { told: new Set(), foldsTables };
+/**
+ * A page with nothing on it yet: a chapter, to be read on a screen, folds long tables and has a title of its own; one to
+ * be worked from does not.
+ */
+export function emptyPage(isChapter: boolean): PageSoFar {
+  return { told: new Set(), foldsTables: isChapter, under: isChapter ? 1 : 0 };
 }
 
 /**
@@ -27,7 +32,7 @@ export function renderWorked(line: WorkedView, page: PageSoFar): Html {
   page.told.add(valuesOf(line));
   if (page.told.has(line.id)) return usedAgain(line);
   page.told.add(line.id);
-  return html`<section class="cw-worked" data-formula="${line.id}" id="formula-${line.id}"><h4>${line.title}</h4>
+  return html`<section class="cw-worked" data-formula="${line.id}" id="formula-${line.id}"><p class="cw-worked-title">${line.title}</p>
 ${displayEquation(line.equation)}${line.substituted.map(displayEquation)}
 <div class="cw-scroll" tabindex="0" role="group" aria-label="symbols of ${line.title}"><table class="cw-table cw-symbols">
 <thead><tr><th scope="col">Symbol</th><th scope="col">Meaning</th><th scope="col" class="cw-right">Value</th></tr></thead>

@@ -12,13 +12,19 @@ import { noChromium, startChromium } from "../chromium.js";
 import { sampleCharts } from "../notebook/sample-charts.js";
 import {
   barriers,
+  barriersOfAll,
+  controlsInSight,
   countCharts,
+  cutAtTheSide,
   desktop,
+  headingFaults,
   linePaths,
   openPage,
   phone,
   sidewaysScroll,
+  tabbed,
   unfold,
+  zoomed,
 } from "../reader.js";
 
 const files = [
@@ -36,7 +42,7 @@ describe.skipIf(noChromium)("the book in a browser", () => {
   let browser: Browser;
   beforeAll(async () => {
     folder = await mkdtemp(join(tmpdir(), "casewright-test-"));
-    await buildBook({ ...sampleBook, outDir: join(folder, "book") });
+    await buildBook({ ...sampleBook, units: "metric", outDir: join(folder, "book") });
     server = await serveBook(join(folder, "book"));
     browser = await startChromium();
   }, 600_000);
@@ -109,6 +115,55 @@ describe.skipIf(noChromium)("the book in a browser", () => {
       expect(await barriers(page)).toEqual([]);
       await page.close();
     }
+  });
+
+  test.each(files)(
+    "%s, unfolded at 200 %: no barrier light or dark, headings in order, nothing cut",
+    async (file) => {
+      const { page } = await openPage(browser, server.url + file, zoomed);
+      await unfold(page);
+      expect(await headingFaults(page)).toEqual([]);
+      expect(await sidewaysScroll(page)).toBe(0);
+      expect(await cutAtTheSide(page)).toEqual([]);
+      expect(await barriersOfAll(page)).toEqual([]);
+      await page.close();
+    },
+  );
+
+  test.each(["index.html", "01-stiffness.html", "02-buying.html"])(
+    "%s by keyboard: Tab comes to every control, seen, from above to below",
+    async (file) => {
+      const { page } = await openPage(browser, server.url + file);
+      const all = await controlsInSight(page);
+      const reached = await tabbed(page);
+      expect(reached.length).toBe(all);
+      expect(reached.filter(({ seen }) => !seen)).toEqual([]);
+      const inMain = reached.slice(reached.findIndex(({ name }) => name.startsWith("SUMMARY")));
+      expect(inMain.every(({ top }, i) => top >= (inMain[i - 1]?.top ?? 0) - 60)).toBe(true);
+      await page.close();
+    },
+  );
+
+  test("by keyboard a fold opens, a filter chooses, and the units switch", async () => {
+    const { page } = await openPage(browser, `${server.url}01-stiffness.html`);
+    const folds = page.locator("main details.cw-workings");
+    await folds.first().locator("> summary").focus();
+    await page.keyboard.press("Enter");
+    expect(await folds.first().getAttribute("open")).not.toBeNull();
+    await page.getByRole("button", { name: "inch" }).focus();
+    await page.keyboard.press("Space");
+    expect(await page.getByRole("button", { name: "inch" }).getAttribute("aria-pressed")).toBe("true");
+    await expect.poll(() => page.locator(".cw-chart svg").first().textContent()).toContain("(in)");
+    await page.goto(`${server.url}index.html`);
+    await unfold(page);
+    const filter = page.getByRole("radio", { name: "fit-out" });
+    const rows = page.locator("main tbody tr").filter({ visible: true });
+    const all = await rows.count();
+    await page.locator('input[name="cw-topic"]').first().focus();
+    for (let i = 0; i < 12 && !(await filter.isChecked()); i++) await page.keyboard.press("ArrowRight");
+    expect(await filter.isChecked()).toBe(true);
+    expect(await rows.count()).toBeLessThan(all);
+    await page.close();
   });
 
   test("a script in a table, in text or in markup shows as text and never runs", async () => {

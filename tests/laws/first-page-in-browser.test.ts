@@ -7,7 +7,7 @@ import { chapterAnswers } from "../../lib/command/reference/cases/chapter-answer
 import type { Design } from "../../lib/design/index.js";
 import { reviewCase, styleOf } from "../../lib/findings/index.js";
 import { type Job, openJob } from "../../lib/index.js";
-import { findingView, firstPageOf } from "../../lib/page/index.js";
+import { findingView, firstPageOf, pageStyles } from "../../lib/page/index.js";
 import { noChromium, startChromium } from "../chromium.js";
 import { crateJob } from "../design/crate-job.js";
 import { lidAndDrawers } from "../design/lid-and-drawers-job.js";
@@ -15,6 +15,7 @@ import { plainTrunk } from "../design/plain-trunk.js";
 import { designOf } from "../design/small-job.js";
 import { trayJob } from "../design/tray-job.js";
 import { otherJob } from "../other-jobs.js";
+import { barriersOfAll, cutAtTheSide, headingFaults, sidewaysScroll, unfold, zoomed } from "../reader.js";
 
 function jobOf(design: Design): Job {
   const review = reviewCase(design);
@@ -50,7 +51,7 @@ function pageOf(job: Job): string {
   const frame = { title: job.case.name, job: "job", chapters: [], others: [] };
   const firstPage = (): ReturnType<typeof firstPageOf> => firstPageOf(job, findings);
   const content = contentsPage(frame, chapters, { firstPage, livePage: "yes" });
-  return `<!doctype html><html lang="en"><meta name="viewport" content="width=device-width"><style>${bookStyles}</style><body><main>${content}</main>`;
+  return `<!doctype html><html lang="en"><title>A case</title><meta name="viewport" content="width=device-width"><style>${pageStyles}${bookStyles}</style><body><main>${content}</main>`;
 }
 
 const jobs: readonly (readonly [string, () => Promise<Job> | Job])[] = [
@@ -70,6 +71,21 @@ describe.skipIf(noChromium)("the first page above everything that was asked", ()
     browser = await startChromium();
   }, 600_000);
   afterAll(() => browser?.close());
+
+  test.each(jobs)(
+    "of %s has no barrier light or dark, unfolded at 200 %, its headings in order, and nothing cut",
+    async (_, job) => {
+      const page = await browser.newPage({ viewport: zoomed });
+      await page.setContent(pageOf(await job()));
+      await unfold(page);
+      expect(await headingFaults(page)).toEqual([]);
+      expect(await sidewaysScroll(page)).toBe(0);
+      expect(await cutAtTheSide(page)).toEqual([]);
+      expect(await barriersOfAll(page)).toEqual([]);
+      await page.close();
+    },
+    900_000,
+  );
 
   test.each(jobs)(
     "of %s has at most 350 words, and stands on two screens or three of a phone",

@@ -49,6 +49,7 @@ const strength: WorkedLine = {
 
 const finding: Finding = {
   id: "stiffness.upper.front",
+  asks: "stiffness",
   topic: "stiffness",
   subject: "upper front",
   question: "Will the front with the big window stay straight?",
@@ -112,6 +113,7 @@ export const sampleFindings: readonly Finding[] = [
   },
   {
     id: "fit-out.lamp",
+    asks: "fit-out.lamp",
     topic: "fit-out",
     subject: "lamp",
     question: "Does the lamp stay cool enough?",
@@ -130,6 +132,7 @@ export const sampleFindings: readonly Finding[] = [
   },
   {
     id: "fit-out.fan",
+    asks: "fit-out.fan",
     topic: "fit-out",
     subject: "fan",
     question: "Does the fan move enough air?",

@@ -143,7 +143,16 @@ test("the table beside the equation stays in the reader's units", () => {
 test("of like findings the worst alone is drawn, and no picture is made of the others", () => {
   const made: string[] = [];
   const finding = (id: string, ratio: number): Finding => ({
-    ...{ id, topic: "travel", subject: id, question: "Does it?", tier: "safety", verdict: "holds", ratio },
+    ...{
+      id,
+      asks: id.split(".").slice(0, 2).join("."),
+      topic: "travel",
+      subject: id,
+      question: "Does it?",
+      tier: "safety",
+      verdict: "holds",
+      ratio,
+    },
     ...{ answer: "Yes.", because: [], cautions: [], assumes: [], remedies: [], source: [] },
     figure: () => {
       made.push(id);

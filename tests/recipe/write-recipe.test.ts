@@ -172,6 +172,7 @@ describe.each(jobs)("the recipe of %s", (_, { parts, purchases, bill }, recipe) 
 describe("what stands first", () => {
   const finding = (verdict: Finding["verdict"], subject: string): Finding => ({
     id: `test.${subject}`,
+    asks: "test",
     topic: "joints",
     subject,
     question: `Will the ${subject} hold?`,

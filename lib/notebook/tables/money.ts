@@ -23,7 +23,16 @@ import {
   swingOf,
   workTimes,
 } from "../../plan/index.js";
-import { addMoney, Money, type Ratio, ratio, showNumber, Time, timesMoney } from "../../quantity/index.js";
+import {
+  Area,
+  addMoney,
+  Money,
+  type Ratio,
+  ratio,
+  showNumber,
+  Time,
+  timesMoney,
+} from "../../quantity/index.js";
 import { billGroupTable, billTable, ruleOf } from "../../recipe/index.js";
 
 /** Chance of having paid the case, in plain numbers. */
@@ -153,10 +162,24 @@ export function sharingNote({ case: { sections } }: Job): readonly SentenceView[
   return sections.length > 1 ? [{ kind: "sentence", text: sharingRule }] : [];
 }
 
-/** Bench time by kind of work. */
+/** Of a square metre. */
+const squareFoot = Area.of(1, "ft2");
+
+/** Bench time by kind of work; what counts by area, by the square foot or the square metre of the case's units. */
 export function timeTable(job: Job): TableView {
+  const bySquareFoot = job.case.units === "inch";
+  const rows = workTimes(job, job.review.purchases).map((row) =>
+    bySquareFoot && row.unit === "square metre"
+      ? {
+          ...row,
+          unit: "square foot",
+          pieces: row.pieces / squareFoot,
+          each: (row.each * squareFoot) as Time,
+        }
+      : row,
+  );
   return tableOf(
-    workTimes(job, job.review.purchases),
+    rows,
     [
       { heading: "Work", cell: ({ work }) => work },
       { heading: "Tool", cell: ({ tool }) => tool },

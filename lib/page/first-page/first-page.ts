@@ -13,7 +13,6 @@ import {
 import type { ReviewInput } from "../../model/index.js";
 import { Length, Mass, Time } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
-import { kindOf } from "../findings-list.js";
 import { type PictureView, pictureOf, sizeOfSolids, tellingCorner, usualLook } from "../picture/index.js";
 import { sentencesOf } from "../sentences.js";
 import { shortAnswer } from "../short-answer.js";
@@ -114,12 +113,7 @@ function worstOf(asked: readonly FindingView[]): readonly FindingView[] {
   const kept = asked.filter((one) => one.verdict === "unknown" && keepsFromRelease(one));
   const first = [...open, ...kept].sort((a, b) => rank(a) - rank(b));
   const kinds = new Set<string>();
-  return first
-    .filter((one) => {
-      const kind = kindOf(one);
-      return !kinds.has(kind) && kinds.add(kind);
-    })
-    .slice(0, most);
+  return first.filter(({ asks }) => !kinds.has(asks) && kinds.add(asks)).slice(0, most);
 }
 
 /** What answers wait for, and what scatters most in those that are close, by how many it would settle. */

@@ -24,6 +24,7 @@ const metricUnits: Readonly<Record<string, string>> = {
   m: "ft",
   kg: "lb",
   N: "lbf",
+  kgf: "lbf",
   kN: "lbf",
   GPa: "psi",
   MPa: "psi",
@@ -36,6 +37,7 @@ const metricUnits: Readonly<Record<string, string>> = {
   "kg/m3": "lb/ft3",
   "g/m2": "oz/ft2",
   mm2: "in2",
+  cm2: "in2",
   mm4: "in4",
   m2: "ft2",
   "m3/h": "cfm",
@@ -89,10 +91,12 @@ export const unitChanges: Readonly<Record<UnitSystem, UnitChanges>> = {
   inch: changes(metricUnits, {
     "°C": { to: "°F", times: 1.8, plus: 32 },
     K: { to: "F°", times: 1.8 },
+    "W/K": { to: "W/F°", times: 1 / 1.8 },
   }),
   metric: changes(inchUnits, {
     "°F": { to: "°C", times: 1 / 1.8, plus: -32 / 1.8 },
     "F°": { to: "K", times: 1 / 1.8 },
+    "W/F°": { to: "W/K", times: 1.8 },
   }),
 };
 
@@ -108,12 +112,13 @@ export function inUnits(text: string, changed: UnitChanges, keep: readonly strin
   const longest = (a: string, b: string): number => b.length - a.length;
   const unit = Object.keys(changed).sort(longest).map(quoted).join("|");
   const number = "(?:\\d+-)?\\d+/\\d+|\\d[\\d\\u202f]*(?:\\.\\d+)?";
-  const chain = `(?<![\\d\\w./-])((?:(?:${number})(?: to | × | x | and | by |, |–))*(?:${number}))([ \\u00a0])(${unit})(?![A-Za-z²³⁴·°/\\d])( ± (?:${number})(?![\\d.]*[ \\u00a0](?:${unit})))?`;
+  const chain = `(?<![\\d\\w./-])(-?(?:(?:${number})(?: to | × | x | and | by |, |–))*(?:${number}))([ \\u00a0])(${unit})(?![A-Za-z²³⁴·°/\\d])( ± (?:${number})(?![\\d.]*[ \\u00a0](?:${unit})))?`;
   const names = keep
     .map((name) => quoted(name).replace(/ /g, "[ \\u00a0]"))
     .sort(longest)
     .join("|");
   const value = (shown: string): number => {
+    if (shown.startsWith("-")) return -value(shown.slice(1));
     const plain = shown.replace(/\u202f/g, "");
     const [, whole = "0", over, under] = /^(?:(\d+)-)?(\d+)\/(\d+)$/.exec(plain) ?? [];
     return over === undefined ? Number(plain) : Number(whole) + Number(over) / Number(under);
@@ -128,14 +133,14 @@ export function inUnits(text: string, changed: UnitChanges, keep: readonly strin
     const result = value(shown) * times + (offset ? plus : 0);
     const rounded = Number(result.toPrecision(figures(shown)));
     const plain = rounded >= 1e-4 || rounded <= 0 ? String(rounded) : rounded.toFixed(6);
-    return /^\d{5,}$/.test(plain) ? plain.replace(/\B(?=(\d{3})+$)/g, "\u202f") : plain;
+    return /^-?\d{5,}$/.test(plain) ? plain.replace(/\B(?=(\d{3})+$)/g, "\u202f") : plain;
   };
   const pattern = new RegExp(names === "" ? chain : `(${names})|${chain}`, "g");
   return text.replace(pattern, (all: string, ...groups: unknown[]) => {
     const [kept, numbers, gap, from, spread] = (names === "" ? [undefined, ...groups] : groups) as string[];
     const change = changed[from ?? ""];
     if (kept !== undefined || !change) return all;
-    const each = new RegExp(number, "g");
+    const each = new RegExp(`-?(?:${number})`, "g");
     const said = (numbers ?? "").replace(each, (one) => told(one, change, true));
     const about = (spread ?? "").replace(each, (one) => told(one, change, false));
     return `${said}${gap}${change.to}${about}`;
@@ -147,8 +152,8 @@ const leftAlone = "script|style|pre|code|math|title";
 
 /** A length of a system with the same in the other in brackets. */
 const secondUnit: Readonly<Record<UnitSystem, RegExp>> = {
-  inch: /(\d[ \u00a0]in) \([\d.]+[ \u00a0]mm\)/g,
-  metric: /(\d[ \u00a0]mm) \([\d./-]+[ \u00a0]in\)/g,
+  inch: /(\d[ \u00a0]in) \([\d.]+(?: × [\d.]+)*[ \u00a0]mm\)/g,
+  metric: /(\d[ \u00a0]mm) \([\d./-]+(?: × [\d./-]+)*[ \u00a0]in\)/g,
 };
 
 /**
@@ -163,60 +168,3 @@ export function markupInUnits(markup: string, system: UnitSystem, keep: readonly
     part.startsWith("<") ? part : inUnits(part.replace(secondUnit[system], "$1"), changed, keep),
   );
 }
-
-/** Switches a page between the two systems: texts and charts change in place; the first choice is the case's own. */
-export const unitsScript: string = `(() => {
-  const inUnits = ${inUnits.toString()};
-  const changes = ${JSON.stringify(unitChanges)};
-  const body = document.querySelector("main");
-  const own = body?.dataset.units;
-  if (!own) return;
-  const keep = JSON.parse(body.dataset.names || "[]");
-  const other = own === "inch" ? "metric" : "inch";
-  const texts = new Map();
-  const convert = (text) => inUnits(text, changes[other], keep);
-  const collect = () => {
-    const walker = document.createTreeWalker(body, NodeFilter.SHOW_TEXT);
-    for (let node = walker.nextNode(); node; node = walker.nextNode())
-      if (!texts.has(node) && /\\d/.test(node.data) && !node.parentElement.closest("script,style,pre,code,math,.cw-chart")) texts.set(node, node.data);
-  };
-  const chartIn = (spec) => {
-    if (Array.isArray(spec)) return spec.map(chartIn);
-    if (typeof spec === "string") return convert(spec);
-    if (typeof spec !== "object" || spec === null) return spec;
-    const made = Object.fromEntries(Object.entries(spec).map(([name, part]) => [name, chartIn(part)]));
-    const [, words, unit] = /^(.*)\\((\\S+)\\)$/.exec(spec.title || "") || [];
-    const change = changes[other][unit];
-    if (change && spec.field) {
-      made.title = words + "(" + change.to + ")";
-      made.axis = { ...made.axis, labelExpr: "format(datum.value * " + change.times + " + " + (change.plus || 0) + ", '.3~r')" };
-    }
-    return made;
-  };
-  globalThis.casewrightChart = (spec) => (body.dataset.shown === other ? chartIn(spec) : spec);
-  const show = (system) => {
-    body.dataset.shown = system;
-    if (system === other) collect();
-    for (const [node, text] of texts) node.data = system === other ? convert(text) : text;
-    for (const button of document.querySelectorAll(".cw-units button")) button.setAttribute("aria-pressed", String(button.value === system));
-    globalThis.casewrightRedraw?.();
-    try { localStorage.setItem("casewright-units", system); } catch {}
-  };
-  const bar = document.createElement("div");
-  bar.className = "cw-units";
-  bar.setAttribute("role", "group");
-  bar.setAttribute("aria-label", "Units");
-  for (const system of ["inch", "metric"]) {
-    const button = document.createElement("button");
-    button.type = "button";
-    button.value = system;
-    button.textContent = system;
-    button.setAttribute("aria-pressed", String(system === own));
-    button.addEventListener("click", () => show(system));
-    bar.append(button);
-  }
-  document.querySelector(".cw-head > div").append(bar);
-  let wanted = own;
-  try { wanted = localStorage.getItem("casewright-units") || own; } catch {}
-  if (wanted === other) show(other);
-})();`;

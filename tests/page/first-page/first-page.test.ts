@@ -8,7 +8,14 @@ const job = openJob("soil-lab");
 /** A finding of an invented question. */
 function finding(id: string, change: Partial<FindingView>): FindingView {
   return {
-    ...{ kind: "finding", id, topic: id.replace(/\..*/, ""), subject: "case", question: `${id}?` },
+    ...{
+      kind: "finding",
+      id,
+      asks: id.split(".").slice(0, 2).join("."),
+      topic: id.replace(/\..*/, ""),
+      subject: "case",
+      question: `${id}?`,
+    },
     ...{ tier: "feel", verdict: "holds", answer: `${id} is so. More of it.` },
     ...{ because: [], cautions: [], assumes: [], remedies: [], source: [] },
     ...change,

@@ -16,6 +16,9 @@ test.each([
   ["2 people in 5 minutes", "2 people in 5 minutes"],
   ["rivet 3/16 short", "rivet 3/16 short"],
   ["0.77 g", "0.77 g"],
+  ["-0.5 in, 13-1/2 in", "-13 mm, 343 mm"],
+  ["-4 °F outside", "-20 °C outside"],
+  ["0.47 W/F°", "0.85 W/K"],
   ["24 in² of vent", "15\u202f000 mm² of vent"],
 ])("in metric units %j reads %j", (given, expected) => {
   expect(inUnits(given, metric, [])).toBe(expected);
@@ -27,6 +30,9 @@ test.each([
   ["7.2 to 10.1 MPa", "1000 to 1460 psi"],
   ["679 kg/m³", "42.4 lb/ft³"],
   ["1.2 m and 3 min", "3.9 ft and 3 min"],
+  ["a bow of -0.47 mm", "a bow of -0.019 in"],
+  ["4926 cm²", "763.5 in²"],
+  ["0.84 W/K", "0.47 W/F°"],
   ["EN 1022, 3 N5", "EN 1022, 3 N5"],
 ])("in inch units %j reads %j", (given, expected) => {
   expect(inUnits(given, inch, [])).toBe(expected);
@@ -37,6 +43,7 @@ test("names as things are sold stay, and so do tags, code and equations", () => 
   expect(inUnits("laminate sheet 1 mm, 1 mm thick", inch, names)).toBe("laminate sheet 1 mm, 0.039 in thick");
   expect(inUnits("laminate sheet 1\u00a0mm", inch, names)).toBe("laminate sheet 1\u00a0mm");
   expect(markupInUnits("<p>0.5 in (12.7 mm) of slack</p>", "inch", [])).toBe("<p>0.5 in of slack</p>");
+  expect(markupInUnits("<p>96 × 48 in (2438.4 × 1219.2 mm)</p>", "inch", [])).toBe("<p>96 × 48 in</p>");
   expect(markupInUnits('<p title="5 mm">5 mm<code>5 mm</code><math>5 mm</math></p>', "inch", [])).toBe(
     '<p title="5 mm">0.2 in<code>5 mm</code><math>5 mm</math></p>',
   );
