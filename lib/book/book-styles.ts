@@ -39,7 +39,7 @@ export const bookStyles: string = `${firstPageStyles}
 .cw-cell { margin: 1rem 0; }
 .cw-workings { margin: .4rem 0 1.2rem; color: ${soft}; }
 .cw-workings summary { cursor: pointer; font-size: .9375rem; color: ${soft}; min-height: 2.75rem; display: inline-flex; align-items: center; gap: .5rem; }
-.cw-workings summary::before { content: ""; width: .45rem; height: .45rem; border-right: 2px solid; border-bottom: 2px solid; transform: rotate(-45deg); margin-left: .15rem; }
+.cw-workings summary::before { content: ""; flex: none; width: .45rem; height: .45rem; border-right: 2px solid; border-bottom: 2px solid; transform: rotate(-45deg); margin-left: .15rem; }
 .cw-workings[open] summary::before { transform: rotate(45deg); }
 .cw-workings summary::-webkit-details-marker { display: none; }
 .cw-workings pre, .cw-printed pre { overflow-x: auto; background: ${paper}; color: ${ink}; border: 1px solid ${line}; padding: .7rem .9rem; margin: 0 0 .6rem; font: .875rem/1.5 ui-monospace, "DejaVu Sans Mono", monospace; border-radius: .25rem; }

@@ -99,7 +99,7 @@ export const viewStyles: string = `
 .cw .cw-symbols .cw-result td { font-weight: 700; border-top: 1.5px solid ${ink}; }
 .cw .cw-symbols .cw-result + .cw-result td { border-top: 0; }
 .cw summary { cursor: pointer; font-weight: 650; color: ${accent}; padding: .35rem 0; min-height: 2.75rem; display: flex; align-items: center; gap: .5rem; }
-.cw summary::before { content: ""; width: .55rem; height: .55rem; border-right: 2.5px solid; border-bottom: 2.5px solid; transform: rotate(-45deg); margin-left: .15rem; }
+.cw summary::before { content: ""; flex: none; width: .55rem; height: .55rem; border-right: 2.5px solid; border-bottom: 2.5px solid; transform: rotate(-45deg); margin-left: .15rem; }
 .cw details[open] > summary::before { transform: rotate(45deg); }
 .cw summary::-webkit-details-marker { display: none; }
 .cw :focus-visible { outline: 3px solid ${accent}; outline-offset: 2px; }

@@ -302,7 +302,18 @@ describe("one wrong value gives one problem at its row", () => {
         row: row("battery:"),
         column: "contents.battery.held.straps",
         value: "2",
-        expected: 'no further word with "by: floor"',
+        expected: 'no straps with "by: floor", only with "by: strap"',
+      },
+    ],
+    [
+      "a word of other holdings",
+      "held: { by: floor }",
+      "held: { by: strap, straps: 2, shelf: board }",
+      {
+        row: row("battery:"),
+        column: "contents.battery.held.shelf",
+        value: "board",
+        expected: 'no shelf with "by: strap", only with "by: shelf" or "by: cradle"',
       },
     ],
     [

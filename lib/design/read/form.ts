@@ -268,13 +268,15 @@ export function blockByWord<Word extends string, Ways extends Readonly<Record<st
         const wanted = Object.entries(fields).filter(([, one]) => one.needed);
         const missing = wanted.filter(([name]) => written[name] === undefined).map(([, { key }]) => key);
         const needless = Object.entries(all).filter(([name]) => name in written && !(name in fields));
-        for (const key of [...missing, ...needless.map(([, one]) => one.key)]) {
-          const words = wanted.map(([, one]) => one.key).join(", ") || "no further word";
-          context.addIssue({
-            code: "custom",
-            path: [key],
-            message: `${words} with "${word}: ${written[word]}"`,
-          });
+        const own = `"${word}: ${written[word]}"`;
+        const complain = (key: string, message: string): void =>
+          context.addIssue({ code: "custom", path: [key], message });
+        for (const key of missing)
+          complain(key, `${wanted.map(([, one]) => one.key).join(", ")} with ${own}`);
+        for (const [name, { key }] of needless) {
+          const others = Object.keys(ways).filter((way) => name in (ways[way] ?? {}));
+          const where = others.map((way) => `"${word}: ${way}"`).join(" or ");
+          complain(key, `no ${key} with ${own}, only with ${where}`);
         }
         return missing.length + needless.length > 0 ? z.NEVER : (read as unknown as Whole);
       }),

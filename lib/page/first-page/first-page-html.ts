@@ -95,6 +95,6 @@ function tierTable(tier: Tier, asked: readonly FindingView[], { finding }: First
       address === undefined ? question : html`<a href="${address}">${question}</a>`
     }</td><td>${subject}</td><td>${verdictBadge(verdict)}</td></tr>`;
   };
-  return html`<details class="cw-tier"><summary>${tierWords[tier]} <small>${countsWords(asked)}</small></summary>
+  return html`<details class="cw-tier"><summary><span>${tierWords[tier]} <small>${countsWords(asked)}</small></span></summary>
 <div class="cw-scroll" tabindex="0" role="group" aria-label="${tierWords[tier]}"><table class="cw-table"><thead><tr><th scope="col">Question</th><th scope="col">Of</th><th scope="col">Answer</th></tr></thead><tbody>${asked.map(row)}</tbody></table></div></details>`;
 }

@@ -47,7 +47,6 @@ ${Object.entries(themedVerdicts)
 .cw .cw-filter label { display: inline-flex; align-items: center; gap: .4rem; min-height: 2.5rem; }
 .cw .cw-filter input { width: 1.15rem; height: 1.15rem; accent-color: ${accent}; }
 .cw .cw-tier { border-top: 1px solid ${line}; }
-.cw .cw-tier summary { flex-wrap: wrap; }
 .cw .cw-tier summary small { font-weight: 400; color: ${soft}; font-size: .9375rem; }
 .cw .cw-tier .cw-verdict { white-space: nowrap; font-size: .9375rem; }
 .cw .cw-tier table { width: 100%; }
