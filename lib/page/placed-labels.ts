@@ -51,16 +51,18 @@ export function boxesMeet(one: Box2, other: Box2): boolean {
 
 /** Whether any of a line lies in a box. */
 export function lineMeetsBox([from, to]: readonly [Point2, Point2], box: Box2): boolean {
+  const [left, right, bottom, top] = [box.left, box.left + box.width, box.bottom, box.bottom + box.height];
+  const [wayX, wayY] = [to.x - from.x, to.y - from.y];
+  if (wayX === 0 && (from.x < left || from.x > right)) return false;
+  if (wayY === 0 && (from.y < bottom || from.y > top)) return false;
   let [first, last] = [0, 1];
-  for (const [start, way, low, high] of [
-    [from.x, to.x - from.x, box.left, box.left + box.width],
-    [from.y, to.y - from.y, box.bottom, box.bottom + box.height],
-  ] as const) {
-    if (way === 0) {
-      if (start < low || start > high) return false;
-      continue;
-    }
-    const [a, b] = [(low - start) / way, (high - start) / way];
+  if (wayX !== 0) {
+    const [a, b] = [(left - from.x) / wayX, (right - from.x) / wayX];
+    first = Math.max(first, Math.min(a, b));
+    last = Math.min(last, Math.max(a, b));
+  }
+  if (wayY !== 0) {
+    const [a, b] = [(bottom - from.y) / wayY, (top - from.y) / wayY];
     first = Math.max(first, Math.min(a, b));
     last = Math.min(last, Math.max(a, b));
   }
@@ -95,14 +97,15 @@ export function placedLabels(
   let [low, high] = [Math.min(...ends), Math.max(...ends)];
   return wanted.flatMap((label): DrawingMark[] => {
     const { text } = label;
+    const rows = text.split("\n");
     const isFree = (place: Point2): boolean => {
-      const box = labelBox(linesOf(text, place, letter), letter);
+      const box = labelBox(rows, place, letter);
       return (
         boxes.every((other) => !boxesMeet(box, other)) && lines.every((line) => !lineMeetsBox(line, box))
       );
     };
     const isLedTo = (place: Point2, names: Point2): boolean => {
-      const box = labelBox(linesOf(text, place, letter), letter);
+      const box = labelBox(rows, place, letter);
       const back: readonly [Point2, Point2] = [names, edgeTowards(box, names)];
       return (
         !isFar(box, names, letter) ||
@@ -111,14 +114,14 @@ export function placedLabels(
       );
     };
     const isNarrow = (place: Point2): boolean => {
-      const { left, width } = labelBox(linesOf(text, place, letter), letter);
+      const { left, width } = labelBox(rows, place, letter);
       return Math.max(high, left + width) - Math.min(low, left) <= (taken.width ?? Number.POSITIVE_INFINITY);
     };
     const isGood = (place: Point2): boolean => isNarrow(place) && isFree(place);
     const { place, names } = placeFor(label, isGood, isLedTo, letter) ??
       placeFor(label, isFree, isLedTo, letter) ?? { place: label.at, names: label.names ?? label.at };
-    const words = linesOf(text, place, letter);
-    const box = labelBox(words, letter);
+    const words = linesOf(rows, place, letter);
+    const box = labelBox(rows, place, letter);
     boxes.push(box);
     [low, high] = [Math.min(low, box.left), Math.max(high, box.left + box.width)];
     if (!label.along && !isFar(box, names, letter)) return [...words];
@@ -158,18 +161,19 @@ function placeFor(
   letter: number,
 ): LabelPlace | undefined {
   for (const one of along) {
-    const place = placesRound(one, letter, ringsAlong).find(isFree);
+    const place = firstRound(one, letter, ringsAlong, isFree);
     if (place) return { place, names: one };
   }
   const step = Math.max(1, Math.round(along.length / mostAlong));
   const led = along.flatMap((one, i): LabelPlace[] => {
-    const place = i % step === 0 && placesRound(one, letter, rings).find((p) => isFree(p) && isLedTo(p, one));
+    const place = i % step === 0 && firstRound(one, letter, rings, (p) => isFree(p) && isLedTo(p, one));
     return place ? [{ place, names: one }] : [];
   });
   const [first, ...others] = led;
   if (first) return others.reduce((best, one) => (lengthOf(one) < lengthOf(best) ? one : best), first);
-  const places = placesRound(at, letter, rings);
-  const place = places.find((one) => isFree(one) && isLedTo(one, names)) ?? places.find(isFree);
+  const place =
+    firstRound(at, letter, rings, (one) => isFree(one) && isLedTo(one, names)) ??
+    firstRound(at, letter, rings, isFree);
   return place && { place, names };
 }
 
@@ -179,10 +183,14 @@ function isFar(box: Box2, names: Point2, letter: number): boolean {
   return Math.hypot(near.x - names.x, near.y - names.y) > letter;
 }
 
+/** Where the first of some lines of a label stands, its middle given. */
+function topOf(lines: readonly string[], y: number, letter: number): number {
+  return y + ((lines.length - 1) / 2) * lineHeight * letter - 0.35 * letter;
+}
+
 /** The lines of a label round its middle. */
-function linesOf(text: string, { x, y }: Point2, letter: number): readonly TextMark[] {
-  const lines = text.split("\n");
-  const top = y + ((lines.length - 1) / 2) * lineHeight * letter - 0.35 * letter;
+function linesOf(lines: readonly string[], { x, y }: Point2, letter: number): readonly TextMark[] {
+  const top = topOf(lines, y, letter);
   return lines.map((line, i) => ({
     mark: "text",
     at: { x, y: top - i * lineHeight * letter },
@@ -194,19 +202,23 @@ function linesOf(text: string, { x, y }: Point2, letter: number): readonly TextM
 /** Clear room round a label, in letters. */
 const clear = 0.2;
 
-function labelBox(lines: readonly TextMark[], letter: number): Box2 {
-  const all = lines.map((line) => textBox(line, letter));
+/** The room of the lines of a label round its middle, and clear room about it. It is asked at very many places. */
+function labelBox(lines: readonly string[], { x, y }: Point2, letter: number): Box2 {
   const room = clear * letter;
-  const [left, bottom] = [
-    Math.min(...all.map((box) => box.left)) - room,
-    Math.min(...all.map((box) => box.bottom)) - room,
-  ];
-  return {
-    left,
-    bottom,
-    width: Math.max(...all.map((box) => box.left + box.width)) + room - left,
-    height: Math.max(...all.map((box) => box.bottom + box.height)) + room - bottom,
-  };
+  const top = topOf(lines, y, letter);
+  let [left, right, bottom, high] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let i = 0; i < lines.length; i++) {
+    const long = (lines[i] ?? "").length * letterWidth * letter;
+    const from = x - long / 2;
+    const low = top - i * lineHeight * letter - 0.25 * letter;
+    left = Math.min(left, from);
+    right = Math.max(right, from + long);
+    bottom = Math.min(bottom, low);
+    high = Math.max(high, low + 1.1 * letter);
+  }
+  left -= room;
+  bottom -= room;
+  return { left, bottom, width: right + room - left, height: high + room - bottom };
 }
 
 /** The place of a box that is nearest to a point. */
@@ -215,13 +227,26 @@ function edgeTowards({ left, bottom, width, height }: Box2, { x, y }: Point2): P
   return { x: within(x, left, left + width), y: within(y, bottom, bottom + height) };
 }
 
-/** The place itself, then eight places on each ring round it. */
-function placesRound({ x, y }: Point2, letter: number, count: number): readonly Point2[] {
-  const round = Array.from({ length: count }, (_, ring) =>
-    Array.from({ length: 8 }, (__, i) => {
-      const [angle, radius] = [(Math.PI / 4) * i, 0.6 * letter * (ring + 1)];
-      return { x: x + radius * Math.cos(angle), y: y + radius * Math.sin(angle) };
-    }),
-  );
-  return [{ x, y }, ...round.flat()];
+/** Eight directions, one after another round a place. */
+const directions = Array.from({ length: 8 }, (_, i) => {
+  const angle = (Math.PI / 4) * i;
+  return { x: Math.cos(angle), y: Math.sin(angle) };
+});
+
+/** The first that will do of a place itself and eight places on each ring round it. */
+function firstRound(
+  { x, y }: Point2,
+  letter: number,
+  count: number,
+  willDo: (place: Point2) => boolean,
+): Point2 | undefined {
+  if (willDo({ x, y })) return { x, y };
+  for (let ring = 1; ring <= count; ring++) {
+    const radius = 0.6 * letter * ring;
+    for (const way of directions) {
+      const place = { x: x + radius * way.x, y: y + radius * way.y };
+      if (willDo(place)) return place;
+    }
+  }
+  return undefined;
 }

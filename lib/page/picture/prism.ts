@@ -41,8 +41,16 @@ export interface Prism<S extends Solid = Solid> {
 /** Arcs are drawn with a corner at least every so many radians. */
 const turn = Math.PI / 9;
 
-/** A solid with its arcs made straight. */
+const known = new WeakMap<Solid, Prism>();
+
+/** A solid with its arcs made straight, made once for each. */
 export function prismOf<S extends Solid>(solid: S): Prism<S> {
+  const found = (known.get(solid) as Prism<S> | undefined) ?? newPrism(solid);
+  known.set(solid, found);
+  return found;
+}
+
+function newPrism<S extends Solid>(solid: S): Prism<S> {
   const rings = [solid.outline, ...solid.holes].map(ringOf);
   return boxed({ solid, rings, from: 0, to: solid.depth, ends: [true, true] });
 }
