@@ -30,10 +30,10 @@ export type KindAt<At extends string> = At extends `${string}.${infer Rest}`
     : never;
 
 /** The name of the kind of a value. */
-type KindName<Value> = Value extends Length ? "length" : Value extends Mass ? "mass" : never;
+export type KindName<Value> = Value extends Length ? "length" : Value extends Mass ? "mass" : never;
 
 /** How a notebook writes what a word of the case file measures. */
-interface Examples {
+export interface Examples {
   readonly length: "mm(600) or inch(24)";
   readonly mass: "kg(5) or pound(11)";
 }

@@ -28,6 +28,8 @@ export class Measuring {
   #drawn = "";
   #rows = "";
   #wasAdded = false;
+  /** Whether rows wait to be drawn until a cell is left; drawn without need, they would move away below the pointer. */
+  #waits = false;
 
   constructor(part: HTMLDetailsElement, place: HTMLElement, host: MeasuringHost) {
     this.#part = part;
@@ -49,7 +51,7 @@ export class Measuring {
       if (!(target instanceof HTMLElement) || target.dataset.away === undefined) return;
       host.change([{ kind: "remove", at: { file: this.#file, row: Number(target.dataset.away) } }]);
     });
-    place.addEventListener("focusout", () => setTimeout(() => this.#drawRows(), 0));
+    place.addEventListener("focusout", () => setTimeout(() => this.#waits && this.#drawRows(), 0));
   }
 
   /** The files were read anew. */
@@ -100,6 +102,7 @@ export class Measuring {
     const field = document.activeElement;
     const isTyped =
       field instanceof HTMLInputElement && place.contains(field) && field.value !== field.defaultValue;
+    this.#waits = isTyped;
     if (!table || isTyped) return;
     const problems = this.#host.problems().filter(({ file }) => file === table.file);
     const markup = String(rowsBox(table, problems));

@@ -11,6 +11,7 @@ import { barriers } from "../../reader.js";
 import { boxTexts, designIn } from "../bench/job.js";
 
 const patient = { timeout: 60_000 };
+const whole = { timeout: 240_000 };
 const remark = "# read by lamplight\n";
 const header = "strip,sheet,direction,faced,span (mm),width (mm),thickness (mm),load (N),sag (mm)\n";
 let folder = "";
@@ -58,7 +59,7 @@ afterAll(async () => {
 });
 
 describe.skipIf(noChromium)("the measuring form", () => {
-  test("takes a bend test row by row by keyboard, and fits it from the third load on", patient, async () => {
+  test("takes a bend test row by row by keyboard, and fits it from the third load on", whole, async () => {
     const sheet = designIn(boxTexts).stock.sheets[0]?.name ?? "";
     await page.fill('[data-column="strip"]', "A1");
     await page.selectOption('[data-column="sheet"]', sheet);
@@ -94,7 +95,7 @@ describe.skipIf(noChromium)("the measuring form", () => {
     );
   });
 
-  test("takes another figure in a row, and says what check says of it", patient, async () => {
+  test("takes another figure in a row, and says what check says of it", whole, async () => {
     await page.fill('#measuring-rows [data-line="8"][data-cell="sag"]', "5.1");
     await page.keyboard.press("Tab");
     await expect.poll(told, patient).not.toContain("Read row 8 again");
@@ -104,7 +105,7 @@ describe.skipIf(noChromium)("the measuring form", () => {
     expect(await page.locator("#measuring-rows .lv-told li").allTextContents()).toEqual(bends?.told);
   });
 
-  test("says what is wrong in a row, and takes it away; undo brings each step back", patient, async () => {
+  test("says what is wrong in a row, and takes it away; undo brings each step back", whole, async () => {
     const good = await table();
     await page.fill('#measuring-rows [data-line="8"][data-cell="load"]', "heavy");
     await page.keyboard.press("Tab");
@@ -118,7 +119,7 @@ describe.skipIf(noChromium)("the measuring form", () => {
     await expect.poll(table, patient).toBe(good);
   });
 
-  test("fits a phone, and every reader", patient, async () => {
+  test("fits a phone, and every reader", whole, async () => {
     expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(390);
     expect(await barriers(page)).toEqual([]);
     expect(errors).toEqual([]);
