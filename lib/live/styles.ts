@@ -47,6 +47,7 @@ textarea { width: 100%; box-sizing: border-box; font: .9375rem/1.45 ui-monospace
 .lv-open { border-left: .5rem solid ${themedVerdicts.unknown.ink}; }
 .lv-answer { border-top: 1px solid ${line}; padding: .6rem 0; }
 .lv-answer p { margin: .2rem 0; }
+.lv-answer .cw-verdict { flex: none; white-space: nowrap; }
 .lv-stale { color: ${soft}; }
 .lv-stale .cw-verdict { border-style: dashed; }
 .lv-right .lv-tier { font-size: 1rem; margin: .9rem 0 .2rem; }

@@ -227,6 +227,13 @@ describe.skipIf(noChromium)("the live page", () => {
     });
     await settled(edit);
     expect(await answered(edit)).toEqual(fresh(texts));
+    const open = page.locator("#answers > .lv-box").first().locator(".lv-answer");
+    expect(await open.locator('> details[data-key^="answer "]').count()).toBe((await open.count()) - 3);
+    await open.locator('> details[data-key^="answer "] > summary').first().focus();
+    await page.keyboard.press("Enter");
+    expect(
+      await open.locator('> details[data-key^="answer "]').first().locator("> p").first().isVisible(),
+    ).toBe(true);
     await page.click("#undo");
     await settled(edit + 1);
   });

@@ -1,5 +1,5 @@
 /** What a mesh must follow, and how large its elements may be. */
-import { apart, type Box2, type Point2, sharpCornersOf } from "../../shape/index.js";
+import { apart, type Box2, boundsOf, type Point2, sharpCornersOf } from "../../shape/index.js";
 import { arcsOf, type Outline } from "./outline.js";
 
 /** A rectangle whose sides must be mesh lines: a patch of load, a batten. */
@@ -48,6 +48,35 @@ export function sharpCorners(
     { x: left, y: bottom + height },
   ]);
   return [...ofCutouts, ...ofStrips].filter(({ x, y }) => x > 0 && x < length && y > 0 && y < width);
+}
+
+/** A side of a patch nearer than this to one of the panel, an opening or a strip is meshed as that one, of its extent. */
+const nearSide = 2e-3;
+
+/**
+ * A patch of load as the mesh follows it: a side that all but meets a side of the panel, of an opening or of a strip
+ * lies on that, since an element between them would be a sliver. Where the load itself lies does not change.
+ */
+export function onNearSides(
+  { left, bottom, width, height }: MeshBox,
+  { length, width: across, cutouts }: Outline,
+  strips: readonly Box2[],
+): MeshBox {
+  const boxes = [
+    { left: 0, bottom: 0, width: length, height: across },
+    ...cutouts.map(({ shape }) => boundsOf(shape)),
+    ...strips,
+  ];
+  const columns = boxes.flatMap((one) => [one.left, one.left + one.width]);
+  const rows = boxes.flatMap((one) => [one.bottom, one.bottom + one.height]);
+  const near = nearSide * Math.max(length, across);
+  const onSide = (at: number, sides: readonly number[]): number =>
+    sides.find((side) => Math.abs(side - at) < near) ?? at;
+  const [low, high] = [onSide(left, columns), onSide(left + width, columns)];
+  const [foot, top] = [onSide(bottom, rows), onSide(bottom + height, rows)];
+  return high > low && top > foot
+    ? { left: low, bottom: foot, width: high - low, height: top - foot }
+    : { left, bottom, width, height };
 }
 
 /**

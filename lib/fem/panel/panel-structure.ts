@@ -18,6 +18,7 @@ import {
   elementNodes,
   elementPlaces,
   type MeshBox,
+  onNearSides,
   panelMesh,
   type QuadMesh,
   sharpCorners,
@@ -56,7 +57,9 @@ export function panelStructure(
   rim: number = rimWidth(problem.sheet),
 ): PanelStructure {
   const { outline, regions, loads, places, heldPoints, masses } = problem;
-  const patches = loads.flatMap((load): MeshBox[] => (load.kind === "patch" ? [load.over] : []));
+  const patches = loads.flatMap((load): MeshBox[] =>
+    load.kind === "patch" ? [onNearSides(load.over, outline, regions)] : [],
+  );
   const points = loads.flatMap((load): Point2[] => (load.kind === "point" ? [load.at] : []));
   const mesh = panelMesh(
     outline,

@@ -58,15 +58,18 @@ function soon(draw: () => void): void {
   wanted.add(draw);
 }
 
-/** Puts markup in a place; what was open stays open, and the field that was entered stays entered. */
+/** Puts markup in a place; what was open stays open, and the field or the line that was entered stays entered. */
 function put(id: string, markup: unknown): void {
   const place = part(id);
   const open = openKeys(place);
   const entered = placeInFiles(document.activeElement);
+  const line = keyOfLine(document.activeElement);
   const wasInside = place.contains(document.activeElement);
   place.innerHTML = String(markup);
   for (const one of place.querySelectorAll<HTMLDetailsElement>("details[data-key]")) {
-    if (open.has(one.dataset.key ?? "")) one.open = true;
+    const { key = "" } = one.dataset;
+    if (open.has(key)) one.open = true;
+    if (wasInside && key === line) one.querySelector("summary")?.focus();
   }
   if (!wasInside || entered === "") return;
   const fields = [...place.querySelectorAll<HTMLElement>("input, select")];
@@ -78,6 +81,13 @@ function placeInFiles(field: Element | null): string {
   if (!(field instanceof HTMLInputElement || field instanceof HTMLSelectElement)) return "";
   const { place, file, row, column } = field.dataset;
   return place ?? (file === undefined ? "" : [file, row, column].join("\n"));
+}
+
+/** The key of a line that opens. */
+function keyOfLine(line: Element | null): string | undefined {
+  return line?.matches("summary")
+    ? line.closest<HTMLDetailsElement>("details[data-key]")?.dataset.key
+    : undefined;
 }
 
 /** What waits to be drawn until a field is left. */

@@ -76,6 +76,9 @@ export function changedBox({ changes, past }: State): Html {
   }${more > 0 && html`<p>And ${more} more that moved less.</p>`}</div>`;
 }
 
+/** So many answers are told in full; of the others the question stands, and a line opens to the rest. */
+const toldInFull = 3;
+
 /** Every answer: what does not hold by tier, a caution with the first answer that it belongs to; what holds behind one line. */
 export function answersBox(state: State): Html {
   const open = openAnswers(state);
@@ -96,25 +99,33 @@ export function answersBox(state: State): Html {
 }
 
 /** Question, short answer, what would help or is to be measured; the rest and its working behind one line. */
-function answerOf(
-  { edit, workings }: State,
-  { answer, edit: own, isFirst = false }: KeptAnswer,
-  cautioned: Set<string>,
-  number?: number,
-): Html {
-  const { id, question, verdict, remedies, missing, cautions } = answer;
-  const isStale = own !== edit;
+function answerOf(state: State, kept: KeptAnswer, cautioned: Set<string>, number = 0): Html {
+  const { answer, edit, isFirst = false } = kept;
+  const { id, question, verdict } = answer;
+  const isStale = edit !== state.edit;
+  const head = html`${number > 0 && html`<b>${number}</b> `}${verdictBadge(verdict)} <b>${question}</b>${isStale && html` (before the last change)`}${isFirst && html` (first value: alone on the bench; how the box holds it follows)`}`;
+  const isFull = number > 0 && number <= toldInFull;
+  const inside = insideOf(state, kept, cautioned);
+  return html`<article class="lv-answer ${isStale && "lv-stale"}" data-id="${id}">${
+    isFull
+      ? html`<p>${head}</p>${inside}`
+      : html`<details data-key="answer ${id}"><summary>${head}</summary>${inside}</details>`
+  }</article>`;
+}
+
+function insideOf({ workings }: State, { answer }: KeptAnswer, cautioned: Set<string>): Html {
+  const { id, remedies, missing, cautions } = answer;
   const [first, ...others] = remedies;
   const fresh = cautions.filter((one) => !cautioned.has(one));
   for (const one of fresh) cautioned.add(one);
   const of = ratioWords({ ...answer, because: [], source: [] });
-  return html`<article class="lv-answer ${isStale && "lv-stale"}" data-id="${id}"><p>${number !== undefined && html`<b>${number}</b> `}${verdictBadge(verdict)} <b>${question}</b>${isStale && html` (before the last change)`}${isFirst && html` (first value: alone on the bench; how the box holds it follows)`}</p><p>${tieUnits(shortAnswer(answer))}${of !== "" && html` <small>${of}</small>`}</p>${
+  return html`<p>${tieUnits(shortAnswer(answer))}${of !== "" && html` <small>${of}</small>`}</p>${
     missing && html`<p><b>To measure:</b> ${missing.measure}</p>`
   }${first && html`<p><b>What would help:</b> ${tieUnits(first.words)}${gainsOf(first)}</p>`}${fresh.map(
     (one) => html`<p><small>Caution: ${one}</small></p>`,
   )}<details data-key="working ${id}" data-working="${id}"><summary>More, and its working</summary>${
     missing && html`<p><b>How:</b> ${missing.how}</p>`
-  }${others.map((one) => html`<p><b>Also of help:</b> ${tieUnits(one.words)}${gainsOf(one)}</p>`)}<p>${tieUnits(furtherSentences(answer).join(" "))}</p><div>${trusted(workings.get(id) ?? "")}</div></details></article>`;
+  }${others.map((one) => html`<p><b>Also of help:</b> ${tieUnits(one.words)}${gainsOf(one)}</p>`)}<p>${tieUnits(furtherSentences(answer).join(" "))}</p><div>${trusted(workings.get(id) ?? "")}</div></details>`;
 }
 
 function gainsOf({ gives = [] }: KeptAnswer["answer"]["remedies"][number]): string {

@@ -115,6 +115,29 @@ function withHole(sheet: Sheet, loads: readonly PanelLoad[]): PanelProblem {
 describe("laws", () => {
   const runs = { numRuns: 6 };
 
+  test("a patch whose side all but meets an opening bends the panel as one whose side meets it", () => {
+    const opening = cut({
+      kind: "rectangle",
+      name: "latch",
+      left: 0.31,
+      bottom: 0.099,
+      width: 0.038,
+      height: 0.056,
+      radius: 0,
+    });
+    const sagBelow = (right: number): number => {
+      const over = { left: 0.04325, bottom: 0, width: right - 0.04325, height: 0.254 };
+      const plain = panel(0.374, 0.254, ply, hinged, [{ kind: "patch", over, force: 222 }]);
+      return deflection(
+        { ...plain, outline: { ...plain.outline, cutouts: [opening] } },
+        { x: 0.2, y: 0.127 },
+        280,
+      );
+    };
+    for (const beside of [-3e-4, -5e-5, 5e-5, 3e-4])
+      expect(sagBelow(0.348 + beside) / sagBelow(0.348)).toBeCloseTo(1, 2);
+  });
+
   test("a force here moves there as a force there moves here (Maxwell and Betti)", () => {
     fc.assert(
       fc.property(spot, spot, (a, b) => {
