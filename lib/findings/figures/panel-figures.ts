@@ -4,6 +4,7 @@ import type { HeldEdge, HeldEdges } from "../../fem/index.js";
 import {
   holdOf,
   type PanelHold,
+  type PanelStiffener,
   pressedRoom,
   type ReviewInput,
   type SagCase,
@@ -247,6 +248,21 @@ export function pressedPanelFigure(
   const span = spanOf(panel);
   const at = { left: span.left + x, bottom: span.bottom + y, width: length, height: width };
   return panelUnder(input, panel, hold, [{ on: "rectangle", words: patch.words, at }]);
+}
+
+/** A panel under what presses on it, with the stiffener that bears its share. */
+export function stiffenerFigure(
+  input: ReviewInput,
+  { stiffener, panel }: PanelStiffener,
+  words: string,
+): Figure {
+  const shelf = input.parts.shelves.find((one) => one.panel.id === panel.id);
+  const hold = shelf ? shelfHold(shelf) : holdOf(panel, input);
+  const figure = panelUnder(input, panel, hold, [{ on: "all", words }]);
+  const strips = stiffener.zones.map((zone, i) =>
+    boxShape("pressed", zone, i === 0 ? stiffener.kind : undefined),
+  );
+  return { ...figure, title: `What ${stiffener.id} bears`, shapes: [...figure.shapes, ...strips] };
 }
 
 /** A shelf with the things that stand on it. */

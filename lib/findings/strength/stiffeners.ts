@@ -3,6 +3,7 @@ import { beamStiffeners, stiffenerLoads, stiffenerStrength, stiffenerUses } from
 import { Pressure } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { stiffenerFigure } from "../figures/panel-figures.js";
 import { type Question, question } from "../question.js";
 import { each, known, mostOf } from "../subjects.js";
 
@@ -46,5 +47,9 @@ export const stiffenersBend: Question = question({
       limit: cite("en-1995", "2.4.1 and table 3.1"),
       sources: strip ? [cite("en-338", "strength classes")] : [cite("finnish-plywood", "tables 3-1 and 3-2")],
     };
+  },
+  figure: (input, one) => {
+    const most = Math.max(...stiffenerLoads(one, input).map(({ pressure }) => pressure));
+    return stiffenerFigure(input, one, Pressure.show(Pressure.si(most), styleOf(input.case)));
   },
 });

@@ -15,6 +15,8 @@ import { Force, Length, LineLoad, PlateMoment } from "../../quantity/index.js";
 import { type MissingMeasurement, Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import type { Figure } from "../figures/figure.js";
+import { thrownFigure } from "../figures/thrown-figures.js";
 import { type Compared, type Question, question } from "../question.js";
 import { each, known, mostOf, sectionNames, unratedStrap } from "../subjects.js";
 import { sheetAnswer, sheetAssumptions, type TriedLoad, worstOf } from "./sheet-answer.js";
@@ -72,7 +74,14 @@ export const thrownThings: Question = question({
     if (useOf(worst) > 1) throw needsHold(worst.target.thrown.part.content);
     return worst.answer;
   },
+  figure: (input, { targets }) =>
+    struckFigure(input, worstStruck(targets.map((one) => struckBy(input, one))).target),
 });
+
+function struckFigure(input: ReviewInput, { panel, thrown }: ThrownTarget): Figure {
+  const { force } = strikeOf(panel, thrown, input).struck.value;
+  return thrownFigure(input, panel, thrown, Force.show(force, styleOf(input.case)));
+}
 
 function useOf({ answer: { demand, capacity } }: StruckTarget): number {
   return demand.value / capacity.value;
@@ -207,4 +216,5 @@ export const thrownAtLatch: Question = question({
       sources: [cite("en-12195", "table 2, 0.8 forward")],
     };
   },
+  figure: struckFigure,
 });

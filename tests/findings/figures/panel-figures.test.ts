@@ -5,11 +5,13 @@ import {
   pressedPanelFigure,
   sagFigure,
   shelfFigure,
+  stiffenerFigure,
 } from "../../../lib/findings/figures/panel-figures.js";
 import { openJob } from "../../../lib/job/index.js";
-import { hingedEdges, panelNamed, panelSag, sagCaseOf } from "../../../lib/model/index.js";
+import { beamStiffeners, hingedEdges, panelNamed, panelSag, sagCaseOf } from "../../../lib/model/index.js";
 import { boxesMeet, figureDrawing, lineMeetsBox, textBox } from "../../../lib/page/index.js";
 import { mm, Pressure } from "../../../lib/quantity/index.js";
+import { crateJob } from "../../design/crate-job.js";
 import { designOf, smallJob } from "../../design/small-job.js";
 
 const small = designOf(smallJob);
@@ -94,4 +96,18 @@ test("a shelf shows each thing in its place with its weight over its middle", ()
   expect(arrows).toHaveLength(1);
   expect(arrows[0]).toMatchObject({ words: "4 kg" });
   expect(arrows[0]?.at.x).toBeCloseTo(0.05 + 0.1, 9);
+});
+
+test("a stiffener is drawn where it lies on its panel, by its name", () => {
+  const crate = designOf(crateJob);
+  const bearing = beamStiffeners(crate);
+  expect(bearing.length).toBeGreaterThan(0);
+  for (const one of bearing) {
+    const { shapes } = stiffenerFigure(crate, one, "1 kPa");
+    const drawn = shapes.filter(({ what }) => what === "pressed");
+    expect(drawn.map(({ points }) => points[0])).toEqual(
+      one.stiffener.zones.map(({ left: x, bottom: y }) => ({ x, y })),
+    );
+    expect(drawn[0]?.words).toBe(one.stiffener.kind);
+  }
 });
