@@ -80,7 +80,7 @@ export async function barriersOfAll(page: Page): Promise<string[]> {
 /** What is wrong with the order of a page's headings: a title that is not one, and levels that are left out. */
 export async function headingFaults(page: Page): Promise<string[]> {
   const headings = (await page.evaluate(`[...document.querySelectorAll("h1, h2, h3, h4, h5, h6")]
-    .filter((one) => getComputedStyle(one).display !== "none")
+    .filter((one) => getComputedStyle(one).display !== "none" && !one.closest("[hidden]"))
     .map((one) => ({ level: Number(one.tagName[1]), text: one.textContent.trim().slice(0, 60) }))`)) as {
     level: number;
     text: string;

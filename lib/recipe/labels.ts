@@ -140,7 +140,7 @@ export function labelsPage(title: string, labels: readonly PartLabel[]): string 
     title: `${title}: labels`,
     styles: trusted(labelStyles),
     body: html`<body>
-<h1>${title}: a label for each piece, to cut out and stick on</h1>
+<header><h1>${title}: a label for each piece, to cut out and stick on</h1></header>
 <main>${labels.map(label)}</main>
 </body>`,
   });
