@@ -7,7 +7,14 @@ import { findingView, sizeOfSolids, usualLook } from "../page/index.js";
 import { Mass, Money, type ShowStyle, Time } from "../quantity/index.js";
 import { Refusal } from "../refusal.js";
 import { boundsOf, moved, pathData, rectangle, type Shape } from "../shape/index.js";
-import type { AnswerView, CaseView, FaceView, MovableThing, Totals } from "./messages.js";
+import {
+  type AnswerView,
+  betweenSizes,
+  type CaseView,
+  type FaceView,
+  type MovableThing,
+  type Totals,
+} from "./messages.js";
 
 /** An answer without its working, which is sent when somebody opens it. */
 export function answerView(finding: Finding, style: ShowStyle): AnswerView {
@@ -110,7 +117,7 @@ export function totalsOf(design: Design, review: Review): Totals {
   const weight = (wanted: (item: Review["masses"][number]) => boolean): string =>
     Mass.show(Mass.si(review.masses.filter(wanted).reduce((sum, { mass }) => sum + mass, 0)), style);
   return {
-    size: told("Size", () => sizeOfSolids(review.solids.solids).map(ruler).join(" × ")),
+    size: told("Size", () => sizeOfSolids(review.solids.solids).map(ruler).join(betweenSizes)),
     mass: told("Weight", () => `${weight(() => true)}, empty ${weight(({ group }) => group !== "contents")}`),
     sections: design.parts.sections.map(({ name }) => ({
       name,

@@ -113,9 +113,12 @@ export interface SectionMass {
   readonly mass: string;
 }
 
+/** Stands between the three sizes of a case. */
+export const betweenSizes = " × ";
+
 /** Figures of the whole case, in words. */
 export interface Totals {
-  /** Over metal: width, depth, height. */
+  /** Over metal: width, depth and height, with `betweenSizes` between. */
   readonly size: string;
   /** What it weighs, ready to go, and without what rides inside. */
   readonly mass: string;

@@ -48,6 +48,8 @@ textarea { width: 100%; box-sizing: border-box; font: .9375rem/1.45 ui-monospace
 .lv-answer { border-top: 1px solid ${line}; padding: .6rem 0; }
 .lv-answer p { margin: .2rem 0; }
 .lv-answer .cw-verdict { flex: none; white-space: nowrap; }
+.lv-answer > details > summary { flex-wrap: wrap; }
+.lv-answer > details > summary > b:last-of-type { flex: 1 1 11rem; min-width: 0; overflow-wrap: anywhere; }
 .lv-stale { color: ${soft}; }
 .lv-stale .cw-verdict { border-style: dashed; }
 .lv-right .lv-tier { font-size: 1rem; margin: .9rem 0 .2rem; }

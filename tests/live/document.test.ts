@@ -141,6 +141,11 @@ afterAll(async () => {
 describe.skipIf(noChromium)("the live page", () => {
   test("answers the demo as Node.js does", patient, async () => {
     expect(await answered(0)).toEqual(fresh(filesIn(join(project, "data/soil-lab"))));
+    const sizes = (await page.locator("#picture svg text").allTextContents()).filter((one) =>
+      / in$/.test(one),
+    );
+    expect(sizes).toHaveLength(3);
+    expect(await page.textContent("#verdict")).toContain(`Size over metal${sizes.join(" × ")}`);
   });
 
   test("comes to the same text by hand, by form and by typing, and undoes each", patient, async () => {

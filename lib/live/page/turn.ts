@@ -1,6 +1,7 @@
 /** The picture of the case, turned by dragging, arrow keys and buttons. */
 import { html } from "../../page/html.js";
 import { type MarkRequest, pictureOf, pictureSvg, usualLook } from "../../page/picture/index.js";
+import { betweenSizes } from "../messages.js";
 import { openAnswers } from "./render.js";
 import type { State } from "./state.js";
 
@@ -35,7 +36,7 @@ export function drawPicture(place: HTMLElement, state: State, withInside: boolea
   const marks = marksOf(state);
   const failing = new Set(marks.filter(({ verdict }) => verdict === "fails").map(({ part }) => part));
   const { totals } = state;
-  const [width, depth, height] = totals?.size.split(" x ") ?? [];
+  const [width, depth, height] = totals?.size.split(betweenSizes) ?? [];
   const sizes = (
     [
       ["x", width],
