@@ -102,12 +102,14 @@ function stagePicture(stage: Stage, before: readonly Stage[], { solids }: Worksh
       ...(stage.hand ? { arrows: [stage.hand] } : {}),
     });
   const first = pictureFrom(usual);
-  if (stage.hides !== undefined) return [first];
+  if (stage.hides !== undefined || first.added > plenty) return [first];
   const pictures = others.map(pictureFrom);
   const most = Math.max(...pictures.map(({ added }) => added));
   const best = pictures.find(({ added }) => added === most);
   return [best && most > farMore * first.added ? best : first];
 }
 
+/** Share of a picture that shows enough of what is added. */
+const plenty = 0.2;
 /** The usual corner is left for one from which this many times as much of what is added is seen. */
 const farMore = 1.5;
