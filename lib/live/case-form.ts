@@ -96,10 +96,15 @@ function under(place: string, word: string): string {
 }
 
 function choicesOf(doc: string, expected: string | undefined, names: Names): readonly string[] | undefined {
-  const [, words] = /^one of (.*)$/.exec(expected ?? "") ?? [];
-  if (words !== undefined) return words.split(", ");
+  const words = wordsExpected(expected);
+  if (words !== undefined) return words;
   const [file] = /[\w-]+\.csv/.exec(doc) ?? [];
   return file === undefined ? undefined : names.get(file);
+}
+
+/** The words to choose from that an expectation tells; undefined where it tells none. */
+export function wordsExpected(expected = ""): readonly string[] | undefined {
+  return /^one of (.*)$/.exec(expected)?.[1]?.split(", ");
 }
 
 function isBlock(value: unknown): value is object {

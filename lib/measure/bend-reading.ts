@@ -44,6 +44,9 @@ function gaugeDivision(readings: readonly BendReading[]): Length {
   return Length.si(divisions.find((by) => readings.every(({ sag }) => whole(sag, by))) ?? 0);
 }
 
+/** Unloading of a sound strip lags no further behind loading, as a share of its whole sag (common practice, no source). */
+export const soundHysteresis: Ratio = ratio(0.05);
+
 /**
  * How much more a strip sags on the way back than on the way up, as a share of its whole sag: readings in the
  * order they were taken, loads put on and taken off again. A sound strip stays below 5 %: more means slipping

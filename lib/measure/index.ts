@@ -1,5 +1,5 @@
 export * from "./bend-modulus.js";
-export { type BendReading, sagOverLoad } from "./bend-reading.js";
+export { type BendReading, sagOverLoad, soundHysteresis } from "./bend-reading.js";
 export * from "./bend-test.js";
 export * from "./column.js";
 export * from "./csv.js";

@@ -17,6 +17,23 @@ function linesIn(block: RecipeBlock): readonly Line[] {
   );
 }
 
+/** Units of the table's columns, by their names; none for a count. */
+export type AsBuiltUnits = Readonly<Record<"length" | "can" | "mass" | "time" | "pieces" | "price", string>>;
+
+/** The units in which the table of a case begins, in the order of its columns. */
+export function asBuiltUnits({ units, currency }: Pick<Case, "units" | "currency">): AsBuiltUnits {
+  const [length, can, mass] = units === "inch" ? (["in", "oz", "lb"] as const) : (["mm", "g", "kg"] as const);
+  return { length, can, mass, time: "min", pieces: "", price: currency };
+}
+
+/** The line of headings of the table. */
+export function asBuiltHead(build: Pick<Case, "units" | "currency">): string {
+  const heads = Object.entries(asBuiltUnits(build)).map(([name, unit]) =>
+    unit ? `${name} (${unit})` : name,
+  );
+  return ["number", "what", "of", "at", ...heads].join(",");
+}
+
 /**
  * The table with a row a blank, its figures left empty: one with no figure is no problem when it is read.
  *
@@ -24,19 +41,17 @@ function linesIn(block: RecipeBlock): readonly Line[] {
  */
 export function asBuiltTable(
   sections: readonly RecipeSection[],
-  { units, currency }: Pick<Case, "units" | "currency">,
+  build: Pick<Case, "units" | "currency">,
 ): string {
-  const [length, can, mass] = units === "inch" ? ["in", "oz", "lb"] : ["mm", "g", "kg"];
-  const figures = { length, can, mass, time: "min", pieces: "", price: currency };
-  const heads = Object.entries(figures).map(([name, unit]) => (unit ? `${name} (${unit})` : name));
+  const figures = Object.keys(asBuiltUnits(build));
   const lines = sections.flatMap(({ blocks }) => blocks.flatMap(linesIn));
   const used = lines.map(({ number, what, of, at = "", pieces }) => {
-    const counted = Object.keys(figures).map((name) => (name === "pieces" ? String(pieces ?? "") : ""));
+    const counted = figures.map((name) => (name === "pieces" ? String(pieces ?? "") : ""));
     return [number, what, of, at, ...counted];
   });
   return [
     `# Fill in what you measured, each figure in the column of its kind: ${kindsOf()}. Save it as as-built.csv beside case.yaml.`,
-    ["number", "what", "of", "at", ...heads].join(","),
+    asBuiltHead(build),
     ...used.map((cells) => cells.map(csvCell).join(",")),
     "",
   ].join("\n");

@@ -1,3 +1,4 @@
+export { type AsBuiltUnits, asBuiltHead, asBuiltUnits } from "./as-built-table.js";
 export * from "./drawings/bar-cuts.js";
 export * from "./drawings/panel-holes.js";
 export * from "./drawings/section-faces.js";

@@ -1,5 +1,5 @@
 /** A thing thrown at a side of the case when the van brakes. */
-import type { PanelPart } from "../../design/index.js";
+import { faceAxes, type PanelPart } from "../../design/index.js";
 import type { ReviewInput, ThrownContent } from "../../model/index.js";
 import { Length } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
@@ -20,18 +20,17 @@ export function thrownFigure(
   { part, way }: ThrownContent,
   words: string,
 ): Figure {
-  if (face === undefined || face === "top" || face === "bottom") {
-    throw new Refusal(`picture of what is thrown: ${id} is no side`);
-  }
-  const axis = face === "left" || face === "right" ? "x" : "y";
-  const sign = face === "right" || face === "back" ? 1 : -1;
+  const side = face && faceAxes[face];
+  if (!side || side.normal === "z") throw new Refusal(`picture of what is thrown: ${id} is no side`);
+  const { normal: axis } = side;
+  const sign = side.end === "low" ? -1 : 1;
   const plane = casePlane(input, axis, [section]);
   const flat = ({ low, size }: PanelPart["box"]) => {
     const at = plane.on(low);
     return { left: at.x, bottom: at.y, width: size[axis], height: size.z };
   };
   const thing = flat(part.box);
-  const side = flat(panel);
+  const sheet = flat(panel);
   const struck = { ...thing, left: thing.left + sign * way };
   const front = thing.left + (sign > 0 ? thing.width : 0);
   const middle = thing.bottom + thing.height / 2;
@@ -42,7 +41,7 @@ export function thrownFigure(
     shapes: [
       ...stands,
       boxShape("inside", plane.box),
-      boxShape("pressed", side, id),
+      boxShape("pressed", sheet, id),
       ...(way > 0 ? [boxShape("hidden", struck)] : []),
       boxShape("thing", thing, part.content.name),
     ],

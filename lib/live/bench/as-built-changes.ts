@@ -1,6 +1,7 @@
 /** What was measured at the bench as changes of as-built.csv: what stands there stays, comments too. */
 import { asBuiltMeasures, type Case, type Change, tableFiles } from "../../design/index.js";
 import { readCsv } from "../../measure/index.js";
+import { asBuiltHead } from "../../recipe/index.js";
 import { valueName } from "./notes.js";
 import type { BenchValue } from "./view.js";
 
@@ -16,15 +17,18 @@ export const asBuiltFile: string = tableFiles.asBuilt;
 export function asBuiltChanges(
   text: string | undefined,
   values: readonly BenchValue[],
-  { units, currency }: Pick<Case, "units" | "currency">,
+  build: Pick<Case, "units" | "currency">,
 ): readonly Change[] {
   const file = asBuiltFile;
   const lines = text === undefined ? new Map<string, number>() : linesOf(text);
-  const [length, can, mass] = units === "inch" ? ["in", "oz", "lb"] : ["mm", "g", "kg"];
-  const headers = `number,what,of,at,length (${length}),can (${can}),mass (${mass}),time (min),pieces,price (${currency})\n`;
   const begun: Change[] =
     text === undefined
-      ? [{ kind: "edits", edits: [{ file, at: 0, old: "", now: `# Measured at the bench.\n${headers}` }] }]
+      ? [
+          {
+            kind: "edits",
+            edits: [{ file, at: 0, old: "", now: `# Measured at the bench.\n${asBuiltHead(build)}\n` }],
+          },
+        ]
       : [];
   return [
     ...begun,

@@ -2,7 +2,14 @@
 import { asBuiltMeasures, type Case, type Design } from "../../design/index.js";
 import { type ListView, type PlainView, plainViewHtml } from "../../page/index.js";
 import { Time } from "../../quantity/index.js";
-import type { AsBuiltKey, BlanksBlock, RecipeBlock, RecipeSection } from "../../recipe/index.js";
+import {
+  type AsBuiltKey,
+  type AsBuiltUnits,
+  asBuiltUnits,
+  type BlanksBlock,
+  type RecipeBlock,
+  type RecipeSection,
+} from "../../recipe/index.js";
 import type { BenchClock, BenchMeasure, BenchStep, BenchView } from "./view.js";
 
 /** What the screens of a case are made of. */
@@ -18,7 +25,7 @@ export interface BenchInput {
 /** The work at the bench, in the order of the papers. What is bought, decided and signed is left to the paper. */
 export function benchView({ sections, case: build, parts }: BenchInput): BenchView {
   const clocks = clocksOf(parts);
-  const writer = new BenchWriter(clocks, unitsOf(build));
+  const writer = new BenchWriter(clocks, asBuiltUnits(build));
   for (const section of sections.filter(isWork)) writer.section(section);
   return { ...writer.view(), clocks };
 }
@@ -55,14 +62,6 @@ function clocksOf({ facings, glues }: BenchInput["parts"]): readonly BenchClock[
   );
 }
 
-/** Unit of a bare number in each column of as-built.csv. */
-type Units = Readonly<Record<(typeof asBuiltMeasures)[keyof typeof asBuiltMeasures], string>>;
-
-function unitsOf({ units }: BenchInput["case"]): Units {
-  const [length, can, mass] = units === "inch" ? ["in", "oz", "lb"] : ["mm", "g", "kg"];
-  return { length, can, mass, time: "min", price: "" } as Units;
-}
-
 /** What a screen stands under. */
 interface Place {
   readonly section: string;
@@ -86,10 +85,10 @@ class BenchWriter {
   readonly #steps: BenchStep[] = [];
   readonly #sheets: string[] = [];
   readonly #clocks: readonly BenchClock[];
-  readonly #units: Units;
+  readonly #units: AsBuiltUnits;
   #drawn: readonly number[] = [];
 
-  constructor(clocks: readonly BenchClock[], units: Units) {
+  constructor(clocks: readonly BenchClock[], units: AsBuiltUnits) {
     this.#clocks = clocks;
     this.#units = units;
   }
@@ -162,7 +161,9 @@ class BenchWriter {
   }
 
   #measure(key: AsBuiltKey, label: string): BenchMeasure {
-    return { key, label, unit: this.#units[asBuiltMeasures[key.what]] };
+    const column = asBuiltMeasures[key.what];
+    // Money is typed without its currency.
+    return { key, label, unit: column === "price" ? "" : this.#units[column] };
   }
 
   /** The step under a heading that names a cell of the row, such as "Sheet 2: ..."; else the first of its group. */

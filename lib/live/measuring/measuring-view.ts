@@ -1,6 +1,7 @@
 /** Tables of measurements as they are written, each with what comes of it. */
 import { type Design, measuredTables, type Stock, type Texts, tableFiles } from "../../design/index.js";
 import { readCsv } from "../../measure/index.js";
+import { wordsExpected } from "../case-form.js";
 import { type Reading, readingsOf } from "./readings.js";
 import type { MeasuringColumn, MeasuringName, MeasuringTable, MeasuringView } from "./view.js";
 
@@ -56,7 +57,7 @@ function tableOf(
     if (written === undefined) return [];
     const names = one.namesIn?.flatMap((table) => stock[table].map((row) => row.name));
     const choices =
-      names ?? (one.example === one.header ? wordsOf(one.readUnit(undefined).expected) : undefined);
+      names ?? (one.example === one.header ? wordsExpected(one.readUnit(undefined).expected) : undefined);
     return [
       {
         name: one.header,
@@ -88,8 +89,4 @@ function bare(header: string): string {
     .replace(/\([^()]*\)\s*$/, "")
     .trim()
     .toLowerCase();
-}
-
-function wordsOf(expected: string): readonly string[] | undefined {
-  return /^one of (.*)$/.exec(expected)?.[1]?.split(", ");
 }

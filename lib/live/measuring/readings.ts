@@ -12,6 +12,7 @@ import {
   residuals,
   sagOverLoad,
   sheetDensity,
+  soundHysteresis,
   spreadTrialRate,
 } from "../../measure/index.js";
 import { sheetModuli } from "../../model/index.js";
@@ -197,9 +198,6 @@ function bendReadings({ measurements, stock }: Design, style: ShowStyle): Readin
 function fine(length: number): string {
   return Length.show(Length.si(length), { unit: "mm", digits: 2 });
 }
-
-/** More than this on the way back means slipping rests, a creeping strip or a sticking gauge. */
-const soundHysteresis = 0.05;
 
 function stripTold(strip: BentStrip, style: ShowStyle): readonly string[] {
   const { modulus, fit, oddLines, hysteresis } = strip;

@@ -8,7 +8,7 @@ import { Bench } from "./bench.js";
 import { Hand } from "./hand.js";
 import { download } from "./keep.js";
 import { Keeping } from "./keeping.js";
-import { Measuring } from "./measuring.js";
+import { type Changes, Measuring } from "./measuring.js";
 import { rackBox } from "./rack-box.js";
 import {
   answersBox,
@@ -23,10 +23,8 @@ import { maySave, Saving } from "./saving.js";
 import { answersOf, isSettled, newState, type State, type Texts } from "./state.js";
 import { TextEditor } from "./text-editor.js";
 import { drawPicture, letTurn } from "./turn.js";
+import { isTypedIn } from "./typed.js";
 import { Workers } from "./workers.js";
-
-/** A change as a worker takes it. */
-type Changes = Extract<Asked, { kind: "change" }>["changes"];
 
 function part<Kind extends HTMLElement = HTMLElement>(id: string): Kind {
   const found = document.getElementById(id);
@@ -93,11 +91,9 @@ function keyOfLine(line: Element | null): string | undefined {
 /** What waits to be drawn until a field is left. */
 const waiting = new Set<() => void>();
 
-/** Whether to wait: something is typed there that has not been taken, and markup in its place would lose it. */
+/** Whether to wait: something is typed there. */
 function waits(place: HTMLElement, draw: () => void): boolean {
-  const field = document.activeElement;
-  const isTyped =
-    field instanceof HTMLInputElement && place.contains(field) && field.value !== field.defaultValue;
+  const isTyped = isTypedIn(place);
   if (isTyped) waiting.add(draw);
   return isTyped;
 }

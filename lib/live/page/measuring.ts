@@ -4,6 +4,7 @@ import type { Problem } from "../../problem.js";
 import type { MeasuringTable, MeasuringView } from "../measuring/view.js";
 import type { Asked } from "../messages.js";
 import { newRowBox, rowsBox } from "./measuring-markup.js";
+import { isTypedIn } from "./typed.js";
 
 /** A change as a worker takes it. */
 export type Changes = Extract<Asked, { kind: "change" }>["changes"];
@@ -99,15 +100,13 @@ export class Measuring {
   #drawRows(): void {
     const table = this.#table();
     const place = this.#find("#measuring-rows");
-    const field = document.activeElement;
-    const isTyped =
-      field instanceof HTMLInputElement && place.contains(field) && field.value !== field.defaultValue;
-    this.#waits = isTyped;
-    if (!table || isTyped) return;
+    this.#waits = isTypedIn(place);
+    if (!table || this.#waits) return;
     const problems = this.#host.problems().filter(({ file }) => file === table.file);
     const markup = String(rowsBox(table, problems));
     if (markup === this.#rows) return;
     this.#rows = markup;
+    const field = document.activeElement;
     const entered = field instanceof HTMLElement && place.contains(field) ? field.id : "";
     place.innerHTML = markup;
     if (entered !== "") document.getElementById(entered)?.focus();

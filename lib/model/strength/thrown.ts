@@ -1,5 +1,5 @@
 /** What may come loose inside and be thrown at a panel when the van brakes, and how hard it strikes. */
-import type { Content, ContentPart, PanelPart } from "../../design/index.js";
+import { type Content, type ContentPart, faceAxes, type PanelPart } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { rideShare, type ThrownForce, thrownForce } from "../../moving/index.js";
 import { Length, newton, SpringRate, standardGravity } from "../../quantity/index.js";
@@ -27,14 +27,6 @@ export interface ThrownStrike {
   readonly because: readonly WorkedLine[];
 }
 
-/** The axis across an upright face, and whether the face lies at its low end. */
-const faces = {
-  left: { axis: "x", low: true },
-  right: { axis: "x", low: false },
-  front: { axis: "y", low: true },
-  back: { axis: "y", low: false },
-} as const;
-
 /**
  * What strikes an upright panel hardest, by its mass and its free way: of what is loose, and of what friction may hold.
  *
@@ -42,8 +34,10 @@ const faces = {
  */
 export function thrownAt(panel: PanelPart, { parts }: ReviewInput): readonly ThrownContent[] {
   const { face, section } = panel;
-  if (face === undefined || face === "top" || face === "bottom") return [];
-  const { axis, low } = faces[face];
+  if (face === undefined) return [];
+  const { normal: axis, end } = faceAxes[face];
+  if (axis === "z") return [];
+  const low = end === "low";
   const across = axis === "x" ? "y" : "x";
   const inner = panel.box.low[axis] + (low ? panel.box.size[axis] : 0);
   const thrown = parts.contents

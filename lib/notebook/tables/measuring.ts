@@ -12,6 +12,7 @@ import {
   propagate,
   type ScatterShare,
   sheetDensity,
+  soundHysteresis,
   spannedPieces,
   spreadTrialRate,
   twistedSamples,
@@ -115,9 +116,6 @@ export function mostUsed({ parts }: Job): SheetStock {
   return most;
 }
 
-/** Unloading may lag so far behind loading before it is worth a word. */
-const mostHysteresis = 0.05;
-
 /** Something odd about a test, and what to do. */
 export interface OddReading {
   /** The test, and the strip or row. */
@@ -142,7 +140,7 @@ export function oddReadings({ measurements: { bends, twists } }: Job): readonly 
       })),
     ),
     ...bent.strips.flatMap(({ strip, hysteresis = ratio(0) }) =>
-      hysteresis > mostHysteresis
+      hysteresis > soundHysteresis
         ? [
             {
               where: `strip ${strip}`,

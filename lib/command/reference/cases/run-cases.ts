@@ -35,7 +35,8 @@ export function runCases(
   let told = 0;
   for (let one = seed; one < seed + cases; one++) {
     const given = randomCase(one);
-    const [first, ...others] = faultsIn(given, trialOf(one, bent));
+    const trial = trialOf(one, bent);
+    const [first, ...others] = faultsIn(given, trial);
     if (clock().wall > told + progress) {
       told = clock().wall;
       print(progressLine(one + 1 - seed, cases, failed, clock()));
@@ -45,7 +46,7 @@ export function runCases(
     const known = [first, ...others].every(({ kind }) => kinds.has(kind));
     for (const { kind } of [first, ...others]) kinds.set(kind, (kinds.get(kind) ?? 0) + 1);
     print(`seed ${one}: ${[first, ...others].map(({ words }) => words).join("\n  ")}`);
-    if (!known) printFiles(shrunkCase(given, stillFails(first, trialOf(one, bent)), shrinking), print);
+    if (!known) printFiles(shrunkCase(given, stillFails(first, trial), shrinking), print);
   }
   print(`${cases} cases from seed ${seed}, ${failed} failed, ${clock().processor.toFixed(1)} s of CPU`);
   for (const [kind, count] of kinds) print(`  ${count} x ${kind}`);
