@@ -11,6 +11,7 @@ import {
   parseDocument,
   stringify,
 } from "yaml";
+import { keptByContent } from "../kept/index.js";
 import { didYouMean } from "../problem.js";
 import { contentOf, faultsBefore } from "./read/yaml-words.js";
 
@@ -59,14 +60,14 @@ interface Spot {
  * @throws RangeError for a place that is not there or not only one, or a change that no edit of the text can make
  */
 export function caseEdit(text: string, file: string, change: CaseChange): TextEdit {
-  const before = readText(text);
+  const before = readCase(text);
   if (!before) throw new RangeError(`${file}: not readable as YAML, so nothing can be changed`);
   const { document, content } = before;
   const root: Spot = { path: [], parent: document.contents as Node, value: document.contents, index: 0 };
   const { path, wanted, edits } = planned(text, root, change);
   const expected = JSON.stringify(contentWith(content, path, change.kind, wanted));
   const edit = edits.find(({ at, old, now }) => {
-    const after = readText(text.slice(0, at) + now + text.slice(at + old.length));
+    const after = readCase(text.slice(0, at) + now + text.slice(at + old.length));
     return after !== undefined && JSON.stringify(after.content) === expected;
   });
   if (!edit)
@@ -91,12 +92,15 @@ function readText(text: string, uniqueKeys = false): ReadText | undefined {
   return "at" in plain ? undefined : { document, content: plain.content };
 }
 
+/** What was read of the last texts: the text after a change is the text before the next one. */
+const readCase = keptByContent(8, (text: string) => readText(text));
+
 /** Every place of a case file that some words of it may mean, with what stands there; none for a file that is no YAML. */
 export function placesOf(
   text: string,
   at: CasePlace,
 ): readonly { readonly path: readonly string[]; readonly value: unknown }[] {
-  const read = readText(text);
+  const read = readCase(text);
   if (!read) return [];
   const { document } = read;
   const root: Spot = { path: [], parent: document.contents as Node, value: document.contents, index: 0 };

@@ -19,7 +19,7 @@ import {
   purchaseList,
 } from "../plan/index.js";
 import { assemblyQuestions } from "./assembly/index.js";
-import { byDanger, type Finding } from "./finding.js";
+import { byDanger, type Finding, type Tier } from "./finding.js";
 import { fitOutQuestions } from "./fit-out/index.js";
 import { jointQuestions } from "./joints/index.js";
 import { moneyQuestions } from "./money.js";
@@ -67,6 +67,8 @@ export interface Review {
 export interface ReviewStep {
   /** The question's id, before that of a subject: "travel.wind". */
   readonly id: string;
+  /** What is at stake in its answers. */
+  readonly tier: Tier;
   /** Its answers, worked out when first asked for, and kept. */
   ask(): readonly Finding[];
 }
@@ -195,7 +197,11 @@ function stepsOf<Input extends ReviewInput>(
   questions: readonly Question<Input>[],
   input: Input,
 ): ReviewStep[] {
-  return questions.map((ask) => ({ id: ask.id, ask: () => once(`question ${ask.id}`, () => ask(input)) }));
+  return questions.map((ask) => ({
+    id: ask.id,
+    tier: ask.tier,
+    ask: () => once(`question ${ask.id}`, () => ask(input)),
+  }));
 }
 
 function answered(steps: readonly ReviewStep[]): Finding[] {

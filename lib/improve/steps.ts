@@ -18,8 +18,8 @@ export interface Taken {
 
 /** What steps are taken with. */
 export interface Stepping {
-  /** Whether a finding has to hold. */
-  readonly isWanted: (finding: Finding) => boolean;
+  /** Whether what is at stake in a finding or a question has to hold. */
+  readonly isWanted: (asked: Pick<Finding, "tier">) => boolean;
   /** Whether there is still time, asked between two pieces of work. */
   readonly stillTime: () => boolean;
   /** Told what is going on. */
@@ -72,7 +72,8 @@ class Steps {
   readonly #base: Job;
   readonly #stepping: Stepping;
   readonly #tried = new Set<string>();
-  readonly #banned = new Set<string>();
+  /** Changes that were taken back, by their ids, with the finding that each broke. */
+  readonly #banned = new Map<string, { readonly lever: string; readonly broke: string }>();
   #taken: readonly Taken[];
   #job: Job;
   #offered = 0;
@@ -88,8 +89,8 @@ class Steps {
     let open = await this.#goals((id) => !slow.has(id));
     let isWhole = false;
     for (let round = 0; round < mostRounds && this.#stepping.stillTime(); round++) {
-      const asked = questionsAbout(this.#job, open);
       if (open.length > 0 && (await this.#round(open))) {
+        const asked = questionsOfIds(this.#job, [...open.map(({ id }) => id), ...this.#broken()]);
         open = await this.#goals((id) => asked.has(id));
         isWhole = false;
         continue;
@@ -142,7 +143,7 @@ class Steps {
         (one) =>
           one.helps.includes(id) &&
           !taken.has(one.id) &&
-          !this.#banned.has(one.id) &&
+          !this.#isBanned(one) &&
           !this.#tried.has(`${one.id} for ${id}`) &&
           !picks.some(({ lever }) => lever === one.lever),
       );
@@ -157,13 +158,25 @@ class Steps {
       const culprit = await this.#culpritOf(id);
       if (!culprit) continue;
       this.#stepping.tell(`taking back a change that breaks ${id}`);
-      this.#banned.add(culprit.option.id);
+      this.#banned.set(culprit.option.id, { lever: culprit.option.lever, broke: id });
       this.#taken = this.#taken.filter((one) => one !== culprit);
       this.#job = caseWith(this.#base, this.#taken) ?? this.#job;
       for (const one of culprit.mends) this.#forget(one);
       return true;
     }
     return false;
+  }
+
+  /** Findings that a change broke which was taken back: asked again after each round. */
+  #broken(): readonly string[] {
+    return [...new Set([...this.#banned.values()].map(({ broke }) => broke))];
+  }
+
+  /** Whether a change was taken back, or two others of its lever that broke the same. */
+  #isBanned({ id, lever }: Option): boolean {
+    if (this.#banned.has(id)) return true;
+    const broke = [...this.#banned.values()].filter((one) => one.lever === lever).map((one) => one.broke);
+    return new Set(broke).size < broke.length;
   }
 
   /** What was tried for a finding may help now that something else is taken back. */
@@ -197,7 +210,9 @@ export async function goalsOf(
   isAsked: (question: string) => boolean,
   { isWanted }: Pick<Stepping, "isWanted">,
 ): Promise<readonly Finding[]> {
-  const asked = new Set(job.review.steps.map(({ id }) => id).filter(isAsked));
+  const asked = new Set(
+    job.review.steps.filter((step) => isWanted(step) && isAsked(step.id)).map(({ id }) => id),
+  );
   const answers = [...(await answersTo(job, asked)).values()];
   return byDanger(answers.filter((one) => isWanted(one) && one.verdict !== "broken" && !holdsForSure(one)));
 }
@@ -214,13 +229,6 @@ async function answersTo(
     await host.pool.pause();
   }
   return answers;
-}
-
-function questionsAbout(job: Job, findings: readonly Finding[]): ReadonlySet<string> {
-  return questionsOfIds(
-    job,
-    findings.map(({ id }) => id),
-  );
 }
 
 /** The questions that some findings answer: the longest id that begins theirs. */

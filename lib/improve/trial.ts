@@ -33,8 +33,27 @@ export function measuresOf(job: Job): Measures {
  * @throws whatever is no mistake of the files
  */
 export function withOptions(job: Job, options: readonly Option[]): Job | undefined {
-  const changed = changedJob(job, together(job, options)) ?? changedJob(job, changesOf(job, options));
+  const texts = textsOrNot(job, together(job, options)) ?? textsOrNot(job, changesOf(job, options));
+  const changed = texts && changedJob(job, rewritten(job, texts));
   return changed && movedLocks(job, changed).length === 0 ? changed : undefined;
+}
+
+/** Texts with changes; nothing where a place is not there. */
+function textsOrNot({ texts }: Job, changes: readonly Change[]): Texts | undefined {
+  try {
+    return applyChange(texts, ...changes).texts;
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
+}
+
+/** Whole texts in the place of others. */
+function rewritten({ texts: before }: Job, after: Texts): readonly Change[] {
+  const edits = Object.entries(after)
+    .filter(([file, now]) => now !== before[file])
+    .map(([file, now]) => ({ file, at: 0, old: before[file] ?? "", now }));
+  return [{ kind: "edits", edits }];
 }
 
 /** A job with changes; nothing where its files would then not be a job, or a place is not there. */

@@ -44,11 +44,13 @@ function glueAnswer(input: ReviewInput): Answer {
   };
 }
 
-/** Whether a stiffener is put on after its section stands, in the order that was found. */
+/** Whether a stiffener is put on after its panel stands, in the order that was found; one that closes lies flat longer. */
 function isShutIn({ part }: GluedFace, input: ReviewInput): boolean {
-  const { order } = caseOrder(input);
+  const { order, choices } = caseOrder(input);
   const stiffener = input.parts.stiffeners.find(({ id }) => id === part);
   if (order.kind !== "found" || !stiffener) return false;
+  const { id, section, panel } = stiffener;
   const at = (key: string): number => order.steps.findIndex((step) => step.key === key);
-  return at(stepKeyOf.stiffen(stiffener.id)) > at(stepKeyOf.box(stiffener.section));
+  const stands = choices.get(section)?.last === panel ? stepKeyOf.close : stepKeyOf.box;
+  return at(stepKeyOf.stiffen(id)) > at(stands(section));
 }

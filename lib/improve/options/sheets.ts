@@ -24,7 +24,7 @@ function thickerThan(job: Job, { name, thickness }: SheetStock): readonly SheetS
 }
 
 /** Another sheet for a panel. */
-export const thickerSheet: Offer = (mending) =>
+const thickerSheet: Offer = (mending) =>
   panelsAbout(mending).flatMap((panel) => {
     const at = placeOf(panel);
     if (at === undefined) return [];
@@ -32,6 +32,12 @@ export const thickerSheet: Offer = (mending) =>
       setting(mending, `${at}.sheet`, name, `Make ${panel.section}.${panel.face} of ${name}.`),
     );
   });
+
+/** A batten and a thicker sheet by turns, as each mends what the other cannot, and each gets in another's way. */
+export const stiffer: Offer = (mending) => {
+  const [strips, sheets] = [battens(mending), thickerSheet(mending)];
+  return strips.flatMap((strip, i) => [strip, ...sheets.slice(i, i + 1)]).concat(sheets.slice(strips.length));
+};
 
 /** Another sheet for every panel and leaf of the case. */
 export const thickerSheetForAll: Offer = (mending) => {
@@ -172,7 +178,7 @@ function woodGlue(job: Job): string | undefined {
 }
 
 /** Battens and boards on the inside of a panel, one way or the other: a strip of the table, or cut from sheet. */
-export const battens: Offer = (mending) => {
+const battens: Offer = (mending) => {
   const { job } = mending;
   const glue = woodGlue(job);
   if (glue === undefined) return [];
@@ -208,7 +214,7 @@ function battenOf(mending: Mending, panel: PanelPart, strip: Strip, glue: string
   const what = `{ on: ${panel.section}.${panel.face}, ${wood.of}, runs: ${strip.runs}, ${place}, adhesive: ${JSON.stringify(glue)} }`;
   return option(mending, {
     lever: `stiffeners.${name}`,
-    setting: wood.name,
+    setting: `${wood.name}, ${place}`,
     words: `Glue a batten of ${wood.name}, ${text(strip.length)} long, inside ${panel.id}, running ${strip.runs}.`,
     changes: [set(`stiffeners.${name}`, what)],
   });

@@ -8,13 +8,14 @@ import {
   type WorkOrder,
   widened,
 } from "../../assembly/index.js";
-import { accessOf, lastPanel } from "../../design/index.js";
+import { accessOf, type Fastening, lastPanel, type Parts } from "../../design/index.js";
 import { memoizeLast } from "../../kept/index.js";
 import type { FastenerReach, FastenerWay, ReviewInput, ThingPutIn, WayIn } from "../../model/index.js";
 import { reachOf, sectionNeeds, sharedNeeds } from "./section-needs.js";
 import {
   closers,
   groupStep,
+  keyOf,
   partSteps,
   type SectionChoice,
   type StepOfPart,
@@ -108,7 +109,7 @@ function stepFinder(choices: ReadonlyMap<string, SectionChoice>, { parts }: Revi
   });
   const steps = new Map(
     groups.flatMap(({ group, choice }) =>
-      choice ? [[group.id, groupStep(group, choice, parts)] as const] : [],
+      choice ? [[group.id, standingStep(group, choice, parts)] as const] : [],
     ),
   );
   const known = new Map<string, string | undefined>();
@@ -116,6 +117,15 @@ function stepFinder(choices: ReadonlyMap<string, SectionChoice>, { parts }: Revi
     if (!known.has(part)) known.set(part, of.get(part) ?? steps.get(part.replace(/ \d+$/, "")));
     return known.get(part);
   };
+}
+
+/** The step with which fasteners stand in the section: those of a stiffener on the panel that closes it come with that. */
+function standingStep(group: Fastening, choice: SectionChoice, parts: Parts): string {
+  const { why, holds, panel } = group;
+  const stiffener = why === "stiffener" ? parts.stiffeners.find(({ id }) => id === holds) : undefined;
+  return stiffener && panel === choice.last
+    ? keyOf.close(stiffener.section)
+    : groupStep(group, choice, parts);
 }
 
 const partSections = memoizeLast(

@@ -90,6 +90,11 @@ function standingNeeds(section: string, { last }: SectionChoice, parts: Parts): 
   return [
     ...framed.map(({ step, on }) => before(on, step, "its panels must stand")),
     ...(last ? [before(box, keyOf.close(section), `${last} lies on the others`)] : []),
+    ...parts.stiffeners
+      .filter(({ panel }) => panel === last)
+      .map(({ id }) =>
+        before(keyOf.stiffen(id), keyOf.close(section), `it goes on ${last} while that lies on the bench`),
+      ),
     ...leaves.map(({ id }) => before(box, keyOf.hang(id), "a door is hung in its frame")),
     ...parts.hardware
       .filter(({ panels }) => leaves.some(({ id }) => panels.includes(id)))

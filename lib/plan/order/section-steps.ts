@@ -179,7 +179,8 @@ export function partSteps(
   for (const { id, section: own } of parts.panes) if (own === section) of.set(id, keyOf.pane(id));
   for (const one of parts.stiffeners)
     if (one.section === section)
-      for (const id of [one.id, ...(one.piece ? [one.piece.id] : [])]) of.set(id, keyOf.stiffen(one.id));
+      for (const id of [one.id, ...(one.piece ? [one.piece.id] : [])])
+        of.set(id, one.panel === last ? keyOf.close(section) : keyOf.stiffen(one.id));
   for (const { id, section: own, why } of parts.strips)
     if (own === section) of.set(id, stripStep(id, why, parts));
   for (const { shelf, panel } of parts.shelves)

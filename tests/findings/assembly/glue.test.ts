@@ -4,6 +4,7 @@ import { remove, set } from "../../../lib/design/index.js";
 import { glueReach } from "../../../lib/findings/assembly/glue.js";
 import { openJob } from "../../../lib/job/index.js";
 import { gluedFaces } from "../../../lib/model/index.js";
+import { caseOrder } from "../../../lib/plan/index.js";
 import { Length } from "../../../lib/quantity/index.js";
 
 const demo = openJob("soil-lab");
@@ -29,6 +30,28 @@ test("an arm shorter than half a panel does not get there, one that is longer do
   const [finding] = glueReach(demo.with(short));
   // 300 mm of reach against 12-5/8 in
   expect(finding?.verdict).toBe("fails");
+});
+
+test("a batten on the panel that closes a section is glued on the bench, and in nobody's way before", () => {
+  const batten =
+    '{ on: lower.top, sheet: birch ply 1/2, width: 6, runs: across, across: 2, up: 7-1/2, length: 26, adhesive: "wood glue" }';
+  const lath = "tool,use,diameter (mm),length (mm)\nlath,stick,20,450\n";
+  const draft = openJob("soil-lab-draft").with(
+    { kind: "edits", edits: [{ file: "tools.csv", at: 0, old: "", now: lath }] },
+    set("build.edges.stagger", "true"),
+    set("shelves.instrument shelf.sliding", "false"),
+    remove("shelves.instrument shelf.slides rated"),
+    remove("contents.inverter"),
+  );
+  const stiff = draft.with(set("stiffeners", `{ batten: ${batten} }`));
+  expect(caseOrder(draft).choices.get("lower")?.last).toBe("lower.top");
+  expect(caseOrder(stiff).choices.get("lower")?.last).toBe("lower.top");
+  // What goes in from above goes in before the top is put on, and the batten comes with the top.
+  expect(glueReach(stiff)[0]?.verdict).toBe("holds");
+  const keys = caseOrder(stiff).order;
+  const at = (key: string): number =>
+    keys.kind === "found" ? keys.steps.findIndex((step) => step.key === key) : -1;
+  expect(at("put on lower.top.batten")).toBeLessThan(at("close lower"));
 });
 
 test("a case of screws alone is not asked", () => {
