@@ -99,7 +99,7 @@ export function designReader(): (texts: TableTexts) => ReadDesign {
     const { stock, measurements, problems: ofAsBuilt } = realOf(tables, parts, description);
     const problems = grouped([
       ...ofAsBuilt,
-      ...(unitSlip(texts[caseFile] ?? "", read, ofCase.length, sound) ?? ofCase),
+      ...(unitSlip(texts[caseFile] ?? "", read, grouped(ofCase).length, sound) ?? ofCase),
       ...ofTables,
       ...(parts ? checkStockSizes(parts, sound.stock, rulerOf(body ?? { units: "metric" })) : []),
     ]);
@@ -166,7 +166,8 @@ function unitSlip(
   const read = readCase(text, caseFile, other);
   const body = read.case ?? read.body;
   if (!body) return undefined;
-  const left = read.problems.length + checkCase(body, sound.stock, unsureOf(read, sound)).faults.length;
+  const { faults } = checkCase(body, sound.stock, unsureOf(read, sound));
+  const left = grouped([...read.problems, ...faults.map((fault) => atItsRow(fault, read.written))]).length;
   if (4 * left > mistakes) return undefined;
   const expected = `${other}, if sizes are written in it: ${left === 0 ? "all" : `all but ${left}`} of ${mistakes} mistakes with ${length} go away`;
   return [written.problemAt(["lengths"], expected)];

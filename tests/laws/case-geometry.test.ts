@@ -236,6 +236,21 @@ describe("extrusions", () => {
     });
   });
 
+  test("whose rivets begin too near the end of a panel inside its walls need a larger end distance", () => {
+    const bare = smallJob["case.yaml"]
+      ?.replace(/ {2}corner: .*\n/, "")
+      .replace("end distance: 20, set back: 60", "end distance: 5, set back: 0");
+    // box.left stands inside walls of 11 mm, and a hole of 4 mm is whole 2 mm in
+    expect(problemsOf({ ...smallJob, "case.yaml": bare ?? "" })).toContainEqual({
+      file: "case.yaml",
+      row: row("end distance"),
+      column: "build.edges.end distance",
+      value: "5 mm",
+      expected:
+        "an end distance of at least 13 mm, so that the outermost holes of box.top-left are whole in box.left",
+    });
+  });
+
   test("for both panels to stop in must be there", () => {
     expect(
       problemsAfter(

@@ -2,6 +2,7 @@
 
 import { fastenerTraits } from "../../fastening/index.js";
 import { Length } from "../../quantity/index.js";
+import type { Point2 } from "../../shape/index.js";
 import type { CaseBody, Content } from "../case.js";
 import { edgeAxis } from "../derive/axes.js";
 import { type EdgeBar, hasRoomForRivets } from "../derive/bars.js";
@@ -41,11 +42,15 @@ export function checkFasteners(plan: CasePlan, stock: Stock, ruler: Ruler): Faul
   ];
 }
 
-/** An opening in the way of an edge's rivets is itself misplaced; else the bar does not suit the panels. */
+/**
+ * An opening in the way of an edge's rivets is itself misplaced; a row that begins too near an end of its panel needs a
+ * larger end distance; else the bar does not suit the panels.
+ */
 function checkRivets(bar: EdgeBar, plan: CasePlan, stock: Stock, ruler: Ruler): Fault[] {
   const near = edgeFastenings(bar, stock, plan).flatMap((group) => tooNear(group, plan));
   return near.map((one) => {
     const { opening } = one.nearest;
+    if (isMendedInwards(one)) return endFault(bar, one, ruler);
     const { layout } = one.piece.surface;
     const where =
       opening?.why === "case"
@@ -53,6 +58,28 @@ function checkRivets(bar: EdgeBar, plan: CasePlan, stock: Stock, ruler: Ruler): 
         : { ...barWord(bar, "bar"), cause: `holes of ${bar.extrusion.bar}` };
     return faultOf(one, where, ruler);
   });
+}
+
+/** Whether a row's first or last hole would be whole if it stood further in along the row. */
+function isMendedInwards({ group: { at }, piece, nearest, hole, least }: NearGroup): boolean {
+  const [first, last] = [at[0], at.at(-1)];
+  const next = hole === first ? last : hole === last ? first : undefined;
+  const long = next ? Math.hypot(next.x - hole.x, next.y - hole.y) : 0;
+  if (!next || long === 0 || nearest.opening) return false;
+  const share = (least - nearest.distance) / long;
+  const inwards = { x: hole.x + share * (next.x - hole.x), y: hole.y + share * (next.y - hole.y) };
+  return nearestEdge(piece, inwards).distance >= least - sameness;
+}
+
+function endFault(bar: EdgeBar, { group, nearest, least }: NearGroup, ruler: Ruler): Fault {
+  const { endDistance } = bar.extrusion;
+  const enough = ruler(endDistance + least - nearest.distance);
+  return {
+    ...barWord(bar, "end distance"),
+    cause: `end distance of ${bar.extrusion.bar}`,
+    value: ruler(endDistance),
+    expected: `an end distance of at least ${enough}, so that the outermost holes of ${group.holds} are whole in ${group.panel}`,
+  };
 }
 
 /** A hole off the sheet means hardware off its panel, over an opening or a cut-out: reported there, unless it is in a door's gap. */
@@ -72,7 +99,9 @@ interface NearGroup {
   readonly group: Fastening;
   /** The panel or leaf it is in. */
   readonly piece: Piece;
-  /** The edge or opening that is nearest to one of its holes. */
+  /** Its hole that comes nearest to an edge or an opening. */
+  readonly hole: Point2;
+  /** That edge or opening. */
   readonly nearest: NearestEdge;
   /** Least distance at which its holes are whole: their radius, in metres. */
   readonly least: number;
@@ -81,10 +110,10 @@ interface NearGroup {
 function tooNear(group: Fastening, plan: CasePlan): NearGroup[] {
   const piece = pieceNamed(plan, group.panel);
   const least = bodyDiameter(group.fastener) / 2;
-  const nearest = group.at
-    .map((hole) => nearestEdge(piece, hole))
-    .reduce((a, b) => (b.distance < a.distance ? b : a));
-  return nearest.distance < least - sameness ? [{ group, piece, nearest, least }] : [];
+  const near = group.at
+    .map((hole) => ({ hole, nearest: nearestEdge(piece, hole) }))
+    .reduce((a, b) => (b.nearest.distance < a.nearest.distance ? b : a));
+  return near.nearest.distance < least - sameness ? [{ group, piece, ...near, least }] : [];
 }
 
 function faultOf(

@@ -69,11 +69,16 @@ function upwards(draws: Draws, tall: boolean): Pick<Room, "height" | "open" | "d
 function buildOf(draws: Draws, cornered: boolean): { readonly build: Block; readonly barred: boolean } {
   const { length } = draws;
   const barred = draws.often(8);
+  const pitch = draws.whole(60, 140);
+  const asDrawn = draws.whole(15, 25);
+  const setBack = cornered ? 55 : draws.whole(0, 30);
+  // A row begins inside the thickest wall with its facings, its first hole whole.
+  const endDistance = Math.max(16 - setBack, asDrawn);
   const square = {
     rivet: "rivet 4",
-    pitch: length(draws.whole(60, 140)),
-    "end distance": length(draws.whole(15, 25)),
-    "set back": length(cornered ? 55 : draws.whole(0, 30)),
+    pitch: length(pitch),
+    "end distance": length(endDistance),
+    "set back": length(setBack),
   };
   const laminate = { laminate: draws.pick(["thin sheet", "thin roll"]), adhesive: "contact" };
   const build = {
