@@ -1,6 +1,6 @@
 /** A panel with openings by finite elements, as a formula: shear through the thickness included. */
 import { type Formula, type FormulaSymbols, formula } from "../formula.js";
-import { keptByContent } from "../kept/index.js";
+import { keptForAll } from "../kept/index.js";
 import { OrthotropicStiffness, stiffnessFaults } from "../material/index.js";
 import { choice, Length, listOf, MembraneStiffness, Pressure, Ratio } from "../quantity/index.js";
 import { outlineKind, type Shape } from "../shape/index.js";
@@ -163,12 +163,18 @@ export interface SolvedPanel extends Omit<TrustedDeflection, "panel" | "coarse">
  * A panel solved once, for all that is asked of it. Ask with a load of 1 (Pa or N): deflection, moments and shear grow
  * with the load.
  */
-export const keptSolution: (problem: PanelProblem) => SolvedPanel = keptByContent(mostPanels, (problem) => {
-  const { value, at, meshError, panel, coarse } = trustedDeflection(problem, formulaElementTarget);
-  const forces = panelForcesOf(panel);
-  const [fine, rough] = [forces, panelForcesOf(coarse)].map(({ alongX, alongY }) => Math.max(alongX, alongY));
-  return { value, at, meshError, forces, forcesError: meshChange(fine ?? 0, rough ?? 0) };
-});
+export const keptSolution: (problem: PanelProblem) => SolvedPanel = keptForAll(
+  "panel bent",
+  mostPanels,
+  (problem) => {
+    const { value, at, meshError, panel, coarse } = trustedDeflection(problem, formulaElementTarget);
+    const forces = panelForcesOf(panel);
+    const [fine, rough] = [forces, panelForcesOf(coarse)].map(({ alongX, alongY }) =>
+      Math.max(alongX, alongY),
+    );
+    return { value, at, meshError, forces, forcesError: meshChange(fine ?? 0, rough ?? 0) };
+  },
+);
 
 /** Why a panel's edges do not hold it. */
 export function heldEdgeFaults({ left, right, bottom, top }: HeldEdges): string[] {

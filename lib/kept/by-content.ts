@@ -24,6 +24,32 @@ export function keptByContent<Inputs, Answer>(
   };
 }
 
+/**
+ * Keeps the answers to the lists that were asked for last, each under the content of its inputs, as `keptByContent`
+ * does. However long the lists are, each finds what it has in common with those before it.
+ *
+ * @param most lists whose answers are kept
+ * @param work from inputs to answer; pure. An error it throws is not kept
+ */
+export function keptByLists<Inputs, Answer>(
+  most: number,
+  work: (inputs: Inputs) => Answer,
+): (list: readonly Inputs[]) => readonly Answer[] {
+  const kept = new Map<string, { readonly answer: Answer; readonly asked: number }>();
+  let lists = 0;
+  return (list) => {
+    lists++;
+    const answers = list.map((inputs) => {
+      const key = contentKey(inputs);
+      const found = kept.get(key) ?? { answer: work(inputs) };
+      kept.set(key, { ...found, asked: lists });
+      return found.answer;
+    });
+    for (const [key, { asked }] of kept) if (asked <= lists - most) kept.delete(key);
+    return answers;
+  };
+}
+
 /** A text that is the same for what says the same. */
 export function contentKey(inputs: unknown): string {
   return JSON.stringify(inputs, unambiguous);

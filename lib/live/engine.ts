@@ -2,6 +2,7 @@
 import { applyChange, type Change, designReader, type ReadDesign, type Texts } from "../design/index.js";
 import { type Finding, reviewCase } from "../findings/index.js";
 import { recipeOf, workPapersOf } from "../job/index.js";
+import { takeAnswers } from "../kept/index.js";
 import { type Html, html, picturedView, plainViewHtml } from "../page/index.js";
 import { recipePage } from "../recipe/index.js";
 import { Refusal } from "../refusal.js";
@@ -49,6 +50,8 @@ export class Engine {
         return this.#change(message.edit, message.changes);
       case "also":
         return this.#also(message.edit, message.question);
+      case "taken":
+        return takeAnswers(message.answers);
       case "held":
         return this.#held(message.opening);
       case "working":

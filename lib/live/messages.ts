@@ -1,6 +1,7 @@
 /** What the page and its workers say to each other. Every message carries the number of the edit that it belongs to. */
 import type { Change, Texts } from "../design/index.js";
 import type { Verdict } from "../findings/index.js";
+import type { HandedAnswer } from "../kept/index.js";
 import type { CaseSolid } from "../model/index.js";
 import type { FindingView } from "../page/view.js";
 import type { Problem } from "../problem.js";
@@ -57,6 +58,12 @@ export type Asked =
       readonly kind: "working";
       /** Id of the answer. */
       readonly id: string;
+    }
+  | {
+      /** What the other worker has worked out. */
+      readonly kind: "taken";
+      /** To be kept. */
+      readonly answers: readonly HandedAnswer[];
     }
   | {
       /** The recipe, to print. */
@@ -271,6 +278,14 @@ export type Told =
       readonly edit: number;
       /** Their ids. */
       readonly questions: readonly string[];
+    }
+  | {
+      /** What was worked out and the other worker needs too. */
+      readonly kind: "handed";
+      /** Which share is this worker's. */
+      readonly share: Share;
+      /** To be kept there. */
+      readonly answers: readonly HandedAnswer[];
     }
   | {
       /** How far a panel would sag with an opening where it is held. */

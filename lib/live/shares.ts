@@ -39,12 +39,28 @@ const ofBoxes: readonly string[] = [
 /** Questions that ask of the solids of the case, for whoever is done first. */
 const ofSolids: readonly string[] = assemblyQuestions.map(({ id }) => id);
 
+/** Questions of joints that draw many lots of fasteners at random: answered once the panels' own sags are told. */
+const ofLots: readonly string[] = [
+  "joints.handle-alone",
+  "joints.handle-sideways",
+  "joints.second-hold",
+  "joints.inserts",
+  "joints.latches",
+];
+
+/** What takes some time without finite elements: questions of lots, and of money, for which all cuts are planned. */
+function isLater({ id }: ReviewStep): boolean {
+  return ofLots.includes(id) || id.startsWith("money.");
+}
+
 const slow: readonly string[] = [...ofPanels, ...ofBoxes, ...ofSolids];
 
 /** What is to be asked of a case, by who works it out. */
 export interface Shared {
   /** What is answered at once; what nobody lists here is. */
   readonly quick: readonly ReviewStep[];
+  /** What takes some time, by the same one once the first sags are told. */
+  readonly later: readonly ReviewStep[];
   /** What asks of single panels, by the one who answered the quick ones. */
   readonly panels: readonly ReviewStep[];
   /** What asks of the case as joined boxes, by the other. */
@@ -58,7 +74,8 @@ export function shared(steps: readonly ReviewStep[]): Shared {
   const inOrder = (ids: readonly string[]): readonly ReviewStep[] =>
     ids.flatMap((id) => steps.filter((step) => step.id === id));
   return {
-    quick: steps.filter(({ id }) => !slow.includes(id)),
+    quick: steps.filter((step) => !slow.includes(step.id) && !isLater(step)),
+    later: steps.filter(isLater),
     panels: inOrder(ofPanels),
     boxes: inOrder(ofBoxes),
     spare: inOrder(ofSolids),

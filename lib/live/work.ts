@@ -1,6 +1,7 @@
 /** What is worked out of a case, a step at a time, and what each step tells the page. */
 import { caseFile, type Design, type Texts } from "../design/index.js";
 import { panelSags, type Review, type ReviewStep } from "../findings/index.js";
+import { answersToHandOver } from "../kept/index.js";
 import { physicalInput } from "../model/index.js";
 import { formOf } from "./case-form.js";
 import { answerView, caseView, drawnSolids, totalsOf } from "./case-view.js";
@@ -26,18 +27,28 @@ export type WorkStep = () => readonly Told[];
 /** One worker's share of the work on a case, in order. */
 export function workOf(share: Share, edited: EditedCase): readonly WorkStep[] {
   const { edit, review } = edited;
-  const { quick, panels, boxes, spare } = shared(review.steps);
+  const { quick, later, panels, boxes, spare } = shared(review.steps);
   const asking = (steps: readonly ReviewStep[]): readonly WorkStep[] =>
     steps.map((step) => () => [answersOf(step, edited)]);
   const ids = (steps: readonly ReviewStep[]): string[] => steps.map(({ id }) => id);
-  if (share === "deep")
-    return [...asking(boxes), () => [{ kind: "done", edit, share, questions: ids(boxes) }]];
+  const handed: WorkStep = () => [{ kind: "handed", share, answers: answersToHandOver() }];
+  if (share === "deep") {
+    // The joined boxes by themselves first: what the other has worked out meanwhile is taken before it is asked for.
+    const bend = (): readonly Told[] => {
+      review.box;
+      return [];
+    };
+    return [bend, ...asking(boxes), handed, () => [{ kind: "done", edit, share, questions: ids(boxes) }]];
+  }
   return [
     ...seenFirst(edited, ids(spare)),
     ...asking(quick),
+    () => [firstSags(edited)],
+    handed,
+    ...asking(later),
     ...seenLater(edited),
     ...asking(panels),
-    () => [{ kind: "done", edit, share, questions: ids([...quick, ...panels]) }],
+    () => [{ kind: "done", edit, share, questions: ids([...quick, ...later, ...panels]) }],
   ];
 }
 
@@ -63,7 +74,6 @@ function seenLater(edited: EditedCase): readonly WorkStep[] {
     () => [{ kind: "totals", edit, totals: totalsOf(design, review) }],
     () => [{ kind: "form", edit, form: formOf(texts[caseFile] ?? "", design.stock) }],
     () => [{ kind: "rack", edit, rack: rackOf(texts, design, review) }],
-    () => [firstSags(edited)],
   ];
 }
 

@@ -35,8 +35,15 @@ test("a share tells at its end which questions it answered, each message with it
   for (const messages of [quick, deep]) {
     const last = messages.at(-1);
     expect(last?.kind === "done" && last.questions).toEqual(questionsOf(messages));
-    expect(new Set(messages.map((one) => "edit" in one && one.edit))).toEqual(new Set([7]));
+    // what is handed to the other worker is right whatever the edit
+    const ofEdit = messages.filter(({ kind }) => kind !== "handed");
+    expect(new Set(ofEdit.map((one) => "edit" in one && one.edit))).toEqual(new Set([7]));
   }
+});
+
+test("what both workers need is handed over with the first sags", () => {
+  const handed = quick.findIndex((one) => one.kind === "handed" && one.answers.length > 0);
+  expect(quick[handed - 1]?.kind).toBe("first");
 });
 
 test("the sag of each panel alone is told first, with the figure that the final answer has", () => {

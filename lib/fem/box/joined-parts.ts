@@ -7,7 +7,7 @@
 
 import { at as entry, sumOf } from "../../algebra/lists.js";
 import { axes, crossProduct, difference, unitVector, vector3 } from "../../algebra/matrix3.js";
-import { keptByContent } from "../../kept/index.js";
+import { keptByLists } from "../../kept/index.js";
 import { Refusal } from "../../refusal.js";
 import { spaceDofs } from "../element/index.js";
 import { type Factors, factorPieces, type HalfMoved, UnconstrainedDof, workOn } from "../solve/index.js";
@@ -204,17 +204,20 @@ export function freePart(structure: BoxStructure, at: BoxSpot): FreePart {
   }
 }
 
-/** The boxes asked for last: a case has some ten on each of its meshes, and an edit leaves most as they were. */
-const mostParts = 24;
+/** The cases asked for last, each on two meshes: an edit leaves most of a case's boxes as they were. */
+const mostCases = 2;
 
 /**
- * A box that nothing holds, meshed and factored; the same again for a box that says the same.
+ * Boxes that nothing holds, meshed and factored; the same again for a box that says the same.
  *
- * @param box the box, and the size of its elements, m
- * @throws Refusal when a part of it is loose in itself, naming where and how
+ * @param boxes each with the size of its elements, m
+ * @throws Refusal when a part of one is loose in itself, naming where and how
  */
-export const freeBox: (box: { readonly problem: BoxProblem; readonly size: number }) => FreePart =
-  keptByContent(mostParts, ({ problem, size }) => freePart(boxStructure(problem, size), [0, 0, 0]));
+export const freeBoxes: (
+  boxes: readonly { readonly problem: BoxProblem; readonly size: number }[],
+) => readonly FreePart[] = keptByLists(2 * mostCases, ({ problem, size }) =>
+  freePart(boxStructure(problem, size), [0, 0, 0]),
+);
 
 /** A load on a part, half solved. */
 export function halfMoved({ factors }: FreePart, load: Float64Array): HalfMoved {

@@ -208,6 +208,11 @@ function heard(message: Told): void {
     return void download(`${state.job}-recipe.html`, new Blob([message.html], { type: "text/html" }));
   }
   if (message.kind === "held") return void hand.heard(message.words);
+  if (message.kind === "handed") {
+    // Kept under what they rest on: whatever the edit, they are right.
+    const other = message.share === "quick" ? "deep" : "quick";
+    return void workers.ask(other, { kind: "taken", answers: message.answers });
+  }
   if (message.kind === "judged" || message.kind === "as-built") return void bench.heard(message);
   if (message.edit !== state.edit) return;
   heardOfEdit(message);
@@ -215,7 +220,7 @@ function heard(message: Told): void {
 
 /** What belongs to the newest edit. */
 function heardOfEdit(
-  message: Exclude<Told, { kind: "working" | "papers" | "held" | "judged" | "as-built" }>,
+  message: Exclude<Told, { kind: "working" | "papers" | "held" | "handed" | "judged" | "as-built" }>,
 ): void {
   const { edit } = message;
   switch (message.kind) {

@@ -10,7 +10,7 @@ import {
   faceNames,
   fittingOn,
   frames,
-  freeBox,
+  freeBoxes,
   isMaterial,
 } from "../../fem/index.js";
 import type { Length } from "../../quantity/index.js";
@@ -43,10 +43,13 @@ export function boxModel(input: ReviewInput, elementTarget: ElementTarget): BoxM
     facePanels(input, section.name, "leaf").map((leaf) => leafBody(input, leaf, section)),
   );
   const bodies = [...sections, ...leaves];
-  const parts = bodies.map(({ problem, at: origin }, i) => {
-    const size = i < sections.length ? sectionSize(problem, elementTarget) : leafSize(problem);
-    return { ...freeBox({ problem, size }), at: origin };
-  });
+  const free = freeBoxes(
+    bodies.map(({ problem }, i) => {
+      const size = i < sections.length ? sectionSize(problem, elementTarget) : leafSize(problem);
+      return { problem, size };
+    }),
+  );
+  const parts = bodies.map(({ at: origin }, i) => ({ ...at(free, i), at: origin }));
   return { bodies, parts };
 }
 

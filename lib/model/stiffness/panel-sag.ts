@@ -15,7 +15,7 @@ import {
   trustedDeflection,
 } from "../../fem/index.js";
 import type { WorkedLine } from "../../formula.js";
-import { keptByContent } from "../../kept/index.js";
+import { keptForAll } from "../../kept/index.js";
 import { glazedPressure } from "../../mechanics/index.js";
 import { Area, Length, Pressure, Ratio } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
@@ -86,7 +86,7 @@ function stiffenedAnswer(
 const mostStiffened = 60;
 
 const keptStiffened: (problem: PanelProblem) => { readonly value: number; readonly meshError: number } =
-  keptByContent(mostStiffened, (problem) => {
+  keptForAll("stiffened panel bent", mostStiffened, (problem) => {
     const { value, meshError } = trustedDeflection(problem, formulaElementTarget);
     return { value: Math.abs(value), meshError };
   });

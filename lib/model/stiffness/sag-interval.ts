@@ -11,7 +11,7 @@ import {
   type PanelProblem,
   type Sheet,
 } from "../../fem/index.js";
-import { keptByContent } from "../../kept/index.js";
+import { keptForAll } from "../../kept/index.js";
 import { propagate } from "../../measure/index.js";
 import { Pressure, Ratio } from "../../quantity/index.js";
 import type { RatioInterval } from "../ratio-interval.js";
@@ -82,7 +82,7 @@ const mostPanels = 120;
 const keptSlopes: (bending: {
   readonly problem: PanelProblem;
   readonly changes: readonly Sheet[];
-}) => readonly number[] = keptByContent(mostPanels, ({ problem, changes }) => {
+}) => readonly number[] = keptForAll("panel sag by moduli", mostPanels, ({ problem, changes }) => {
   // Shares of a sag hardly change with the mesh, so the one that tells the mesh error of the sag will do.
   const solved = bent(coarsePanel(problem, formulaElementTarget));
   const { value, at: place } = largestDeflection(solved);
