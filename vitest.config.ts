@@ -14,11 +14,15 @@ const alone = [
 const counting = process.argv.includes("--coverage");
 if (!counting) compileLibrary();
 
+function sourceOf(path: string): string {
+  return fileURLToPath(new URL(path, import.meta.url));
+}
+
 export default defineConfig({
   plugins: counting ? [] : [compiledLibrary],
   // What runs from the sources takes the host from them too; package.json names the compiled one.
   resolve: counting
-    ? { alias: { "#host": fileURLToPath(new URL("lib/host/node.ts", import.meta.url)) } }
+    ? { alias: { "#host": sourceOf("lib/host/node.ts"), "#mathml": sourceOf("lib/page/mathml.ts") } }
     : {},
   test: {
     // Ten times what a book takes on a machine with nothing else to do: a busy machine fails no test.

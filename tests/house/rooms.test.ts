@@ -30,8 +30,11 @@ const files = readdirSync(lib, { recursive: true, encoding: "utf8" })
   .filter((file) => file.endsWith(".ts") && !/^(dist|node_modules)/.test(file))
   .map((file) => join(lib, file));
 
-/** `#host` stands for the host room: `imports` of lib/package.json says which file of it. */
-const named: Readonly<Record<string, string>> = { "#host": join(lib, "host") };
+/** `#host` stands for the host room, `#mathml` for a file of pages: `imports` of lib/package.json says which. */
+const named: Readonly<Record<string, string>> = {
+  "#host": join(lib, "host"),
+  "#mathml": join(lib, "page/mathml.ts"),
+};
 
 /** Rooms and files that may touch the machine. */
 const edges: readonly string[] = ["host", "book", "command"];

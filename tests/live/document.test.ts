@@ -148,6 +148,13 @@ describe.skipIf(noChromium)("the live page", () => {
     expect(await page.textContent("#verdict")).toContain(`Size over metal${sizes.join(" × ")}`);
   });
 
+  test("sets the equations of a working as soon as it is opened", patient, async () => {
+    const working = '[data-working="stiffness.upper.front"]';
+    await page.evaluate(`document.querySelector('${working}').open = true`);
+    await page.waitForSelector(`${working} math`, { state: "attached", timeout: 60_000 });
+    expect(await page.locator("[data-tex]").count()).toBe(0);
+  });
+
   test("comes to the same text by hand, by form and by typing, and undoes each", patient, async () => {
     const given = await zipped();
     await page.selectOption("#face", "upper.front");

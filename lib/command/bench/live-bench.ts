@@ -168,7 +168,7 @@ async function afterManyEdits(page: Page, server: BrowserServer, most: number): 
   return rendererOf(server).megabytes;
 }
 
-/** Processor time, ms, and memory of the processes that run pages, the workers of a page among them. */
+/** Processor time, ms, and memory of the process that runs the page and its workers: of those that wait for a page, the busiest. */
 function rendererOf(server: BrowserServer): { readonly processor: number; readonly megabytes: number } {
   const root = server.process().pid;
   const parents = new Map(
@@ -181,12 +181,15 @@ function rendererOf(server: BrowserServer): { readonly processor: number; readon
   const pages = [...parents.keys()].filter(
     (pid) => isBelow(pid) && textOf(`${pid}/cmdline`).includes("--type=renderer"),
   );
-  const sum = (of: (pid: number) => number): number => pages.reduce((total, pid) => total + of(pid), 0);
-  return {
-    // a clock tick of Linux is 10 ms
-    processor: 10 * sum((pid) => (statOf(String(pid))[11] ?? 0) + (statOf(String(pid))[12] ?? 0)),
-    megabytes: sum((pid) => Number(/VmRSS:\s+(\d+)/.exec(textOf(`${pid}/status`))?.[1] ?? 0)) / 1024,
-  };
+  // a clock tick of Linux is 10 ms
+  const all = pages.map((pid) => ({
+    processor: 10 * ((statOf(String(pid))[11] ?? 0) + (statOf(String(pid))[12] ?? 0)),
+    megabytes: Number(/VmRSS:\s+(\d+)/.exec(textOf(`${pid}/status`))?.[1] ?? 0) / 1024,
+  }));
+  return all.reduce((busiest, one) => (one.processor > busiest.processor ? one : busiest), {
+    processor: 0,
+    megabytes: 0,
+  });
 }
 
 const isNumber = (name: string): boolean => /^\d+$/.test(name);

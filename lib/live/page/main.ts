@@ -5,6 +5,7 @@ import { changesTold, totalsTold } from "../changed.js";
 import type { LiveData } from "../document.js";
 import type { Asked, Share, Told } from "../messages.js";
 import { Bench } from "./bench.js";
+import { withEquations } from "./equations.js";
 import { Hand } from "./hand.js";
 import { download } from "./keep.js";
 import { Keeping } from "./keeping.js";
@@ -201,7 +202,7 @@ function step(from: Texts[], to: Texts[]): void {
 
 function heard(message: Told): void {
   if (message.kind === "working") {
-    state.workings.set(message.id, message.html);
+    state.workings.set(message.id, withEquations(message.html));
     return void soon(drawAnswers);
   }
   if (message.kind === "papers") {
