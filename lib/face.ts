@@ -5,10 +5,11 @@
 export { add, remove, rename, set } from "./design/index.js";
 export type { Finding } from "./findings/index.js";
 export { type AskedJob, type Sweep, sweep, table } from "./notebook/ask/index.js";
+export * as chapters from "./notebook/chapters/index.js";
 export * as charts from "./notebook/chart.js";
 export { chart, openJob } from "./notebook/open-job.js";
 export { showHere as show, showIn } from "./notebook/show.js";
-export { answer, cautions } from "./page/index.js";
+export { answer, cautions, folded, list } from "./page/index.js";
 export {
   degree,
   foot,

@@ -13,7 +13,7 @@ import {
   told,
   withoutUnits,
 } from "./quantity/index.js";
-import { Refusal } from "./refusal.js";
+import { type MissingMeasurement, Refusal } from "./refusal.js";
 import type { Citation } from "./source.js";
 
 /** One symbol of an equation, with the range in which the formula holds (SI). */
@@ -181,12 +181,42 @@ function entries<T extends object>(record: T): [keyof T & string, T[keyof T & st
 }
 
 function guard<In extends object, Out>(declaration: Declaration<In, Out>, inputs: In): void {
+  const { id, title } = declaration;
   const wrong = entries(declaration.inputs).flatMap(([name, symbol]) =>
-    outOfRange(name, symbol, inputs[name]),
+    outOfRange(symbol, inputs[name]).map((fault) => ({ name, meaning: symbol.meaning, ...fault })),
   );
-  const refuse = (): readonly string[] => declaration.refuse?.(inputs) ?? [];
-  const reasons = wrong.length > 0 ? wrong : underName(declaration.id, refuse);
-  if (reasons.length > 0) throw new Refusal(`${declaration.id}: ${reasons.join("; ")}`);
+  const [first] = wrong;
+  if (first) {
+    const reasons = wrong.map(({ name, expected, got }) =>
+      got === undefined
+        ? `${name} is missing, expected ${expected}`
+        : `${name} must be ${expected}, got ${got}`,
+    );
+    throw new Refusal(`${id}: ${reasons.join("; ")}`, within(title, first));
+  }
+  const reasons = underName(id, () => declaration.refuse?.(inputs) ?? []);
+  if (reasons.length > 0) throw new Refusal(`${id}: ${reasons.join("; ")}`);
+}
+
+/** What would give the answer where a value lies outside what a formula takes. */
+function within(
+  title: string,
+  { meaning, expected, got }: OutOfRange & { readonly meaning: string },
+): MissingMeasurement {
+  const now = got === undefined ? "It is not given" : `It is ${got} now`;
+  return {
+    measure: `${meaning} that is ${expected}`,
+    how: `${now}, and "${title}" takes no other. Correct the line of the case file or table that it comes from, or change the design`,
+    isChange: true,
+  };
+}
+
+/** What a value must be, and what it is. */
+interface OutOfRange {
+  /** "at least 3 mm" */
+  readonly expected: string;
+  /** The value in words; absent where it is missing. */
+  readonly got?: string;
 }
 
 /** The largest value of a quantity that a formula takes where none is said: far beyond any shop. */
@@ -205,13 +235,13 @@ function underName<T>(id: string, work: () => T): T {
   }
 }
 
-function outOfRange<T>(name: string, symbol: FormulaSymbol<T>, value: T): string[] {
-  if (value === undefined) return [`${name} is missing, expected ${symbol.kind.expected}`];
+function outOfRange<T>(symbol: FormulaSymbol<T>, value: T): OutOfRange[] {
+  if (value === undefined) return [{ expected: symbol.kind.expected }];
   if (typeof value === "number" && !Number.isFinite(value)) {
-    return [`${name} must be a finite number, got ${value}`];
+    return [{ expected: "a finite number", got: String(value) }];
   }
   const fault = symbol.kind.fault?.(value);
-  if (fault !== undefined) return [`${name} must be ${fault}, got ${shortly(value)}`];
+  if (fault !== undefined) return [{ expected: fault, got: shortly(value) }];
   const measured = symbol.kind.measure?.(value);
   if (measured === undefined) return [];
   const bound = (limit: number): string => symbol.kind.showMeasure?.(limit) ?? String(limit);
@@ -228,7 +258,7 @@ function outOfRange<T>(name: string, symbol: FormulaSymbol<T>, value: T): string
   ];
   return rules
     .filter(([broken]) => broken)
-    .map(([, rule]) => `${name} must be ${rule()}, got ${symbol.kind.show(value)}`);
+    .map(([, rule]) => ({ expected: rule(), got: symbol.kind.show(value) }));
 }
 
 /** A value as an error tells it, cut short where it is a long one. */

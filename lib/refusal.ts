@@ -4,6 +4,8 @@ export interface MissingMeasurement {
   readonly measure: string;
   /** How to measure it, and where to write it. */
   readonly how: string;
+  /** Whether nothing is to be measured but something changed. */
+  readonly isChange?: true;
 }
 
 /**
@@ -16,11 +18,15 @@ export class Refusal extends RangeError {
 
   /**
    * @param why in a builder's words
-   * @param would give the answer; inputs within the range of the formula unless said
+   * @param would give the answer; a change of what the reason names unless said
    */
   constructor(
     why: string,
-    would: MissingMeasurement = { measure: "an input within the range of the formula", how: why },
+    would: MissingMeasurement = {
+      measure: "a change of what stands in its way",
+      how: `${why}; change that in the case file or in its tables`,
+      isChange: true,
+    },
   ) {
     super(why);
     this.#would = would;

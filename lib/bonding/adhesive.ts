@@ -265,7 +265,7 @@ export function solventCautions(solvent: Solvent): readonly string[] {
   if (solvent === "flammable") {
     return [
       ...everySolvent,
-      "No flame, no pilot light, no switch, no sparking tool in the room or the next one until it is aired: the vapour is heavier than air and travels.",
+      "Allow no flame, pilot light, switch or sparking tool in the room or the next one until it is aired: the vapour is heavier than air and travels.",
       "Shut rags and rollers in a metal can with a lid, out of doors.",
     ];
   }

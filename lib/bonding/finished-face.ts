@@ -63,29 +63,30 @@ export interface FaceCostInputs {
   /** Of the wet glue. */ readonly adhesiveDensity: Density;
   /** One container of glue. */ readonly container: Volume;
   /** Of one container of adhesive. */ readonly containerPrice: Money;
+  /** What is finished: a square foot or a square metre, whichever a reader thinks in. */ readonly area: Area;
 }
 
-/** For one square metre on one side of a panel. */
+/** For the area finished, on one side of a panel. */
 export type FaceCost = {
-  /** Of a finished square metre. */ readonly facing: Money;
-  /** Of a finished square metre. */ readonly adhesive: Money;
-  /** Of a finished square metre. */ readonly total: Money;
+  /** Of the laminate. */ readonly facing: Money;
+  /** Of the glue. */ readonly adhesive: Money;
+  /** Of both. */ readonly total: Money;
 };
 
 /**
- * Cost of one finished square metre, one side: facing P_f / (A_f (1 - w_f)) and glue on both faces
- * P_g (r_1 + r_2) / (rho V_c (1 - w_g)). Glue by what is used, as if a container could be shared; whole
+ * Cost of a finished face, one side: facing A P_f / (A_f (1 - w_f)) and glue on both faces
+ * A P_g (r_1 + r_2) / (rho V_c (1 - w_g)). Glue by what is used, as if a container could be shared; whole
  * containers are counted for a job by `adhesive.need`.
  *
  * @throws RangeError for two currencies, or when all is wasted
  * @example finishedFaceCost(finishedFaceCost.read({ facingPrice: "100 EUR", facingArea: "10 m2",
  *   facingWaste: 0, sheetRate: "100 g/m2", facingRate: "100 g/m2", adhesiveWaste: 0,
- *   adhesiveDensity: "1000 kg/m3", container: "1 L", containerPrice: "20 EUR" })) // facing 10.00 EUR, adhesive 4.00 EUR, total 14.00 EUR
+ *   adhesiveDensity: "1000 kg/m3", container: "1 L", containerPrice: "20 EUR", area: "1 m2" })) // facing 10.00 EUR, adhesive 4.00 EUR, total 14.00 EUR
  */
 export const finishedFaceCost: Formula<FaceCostInputs, FaceCost> = formula<FaceCostInputs, FaceCost>({
   id: "finished.face.cost",
-  title: "Cost of a finished square metre",
-  equation: String.raw`c = \frac{P_f}{A_f (1 - w_f)} + \frac{P_g (r_1 + r_2)}{\rho V_c (1 - w_g)}`,
+  title: "Cost of a finished face",
+  equation: String.raw`c = A\,\left(\frac{P_f}{A_f (1 - w_f)} + \frac{P_g (r_1 + r_2)}{\rho V_c (1 - w_g)}\right)`,
   inputs: {
     facingPrice: { symbol: "P_f", kind: Money, meaning: "price of a sheet or roll", min: 0 },
     facingArea: { symbol: "A_f", kind: Area, meaning: "its area", above: 0 },
@@ -101,11 +102,12 @@ export const finishedFaceCost: Formula<FaceCostInputs, FaceCost> = formula<FaceC
     },
     container: { symbol: "V_c", kind: Volume, meaning: "content of a container", above: 0 },
     containerPrice: { symbol: "P_g", kind: Money, meaning: "price of a container", min: 0 },
+    area: { symbol: "A", kind: Area, meaning: "area finished", above: 0 },
   },
   result: {
-    facing: { symbol: "c_f", kind: Money, meaning: "facing, a square metre" },
-    adhesive: { symbol: "c_g", kind: Money, meaning: "adhesive, a square metre" },
-    total: { symbol: "c", kind: Money, meaning: "both, a square metre" },
+    facing: { symbol: "c_f", kind: Money, meaning: "facing" },
+    adhesive: { symbol: "c_g", kind: Money, meaning: "adhesive" },
+    total: { symbol: "c", kind: Money, meaning: "both" },
   },
   source: [cite("geometry", "price over area, wasted share on top")],
   validity: "Material only: no labour, no trimmer bits. One side of the panel; two sides cost twice.",
@@ -115,9 +117,10 @@ export const finishedFaceCost: Formula<FaceCostInputs, FaceCost> = formula<FaceC
       : [`prices in one currency, got ${facingPrice.currency} and ${containerPrice.currency}`],
   compute: (inputs) => {
     const { currency } = inputs.facingPrice;
-    const facing = inputs.facingPrice.amount / (inputs.facingArea * (1 - inputs.facingWaste));
+    const facing = (inputs.area * inputs.facingPrice.amount) / (inputs.facingArea * (1 - inputs.facingWaste));
     const glue = (inputs.sheetRate + inputs.facingRate) / (1 - inputs.adhesiveWaste);
-    const adhesive = (inputs.containerPrice.amount * glue) / (inputs.adhesiveDensity * inputs.container);
+    const adhesive =
+      (inputs.area * inputs.containerPrice.amount * glue) / (inputs.adhesiveDensity * inputs.container);
     return {
       facing: { amount: facing, currency },
       adhesive: { amount: adhesive, currency },

@@ -9,6 +9,7 @@ import {
   renderMarkdown,
   sentencesOf,
   tieUnits,
+  trusted,
   type View,
   verdictBadge,
   viewHtml,
@@ -18,22 +19,26 @@ import { type Chapter, drawnViews } from "./chapter.js";
 import { counted } from "./check-page.js";
 import { errorText, isFailure } from "./failed-cells.js";
 import type { Cell, CodeCell, MimeBundle, Output } from "./notebook.js";
+import { saidOnce } from "./said-once.js";
 
 /** What is known while a chapter is drawn. */
 interface Drawing {
   /** What the page has so far. */
   readonly page: PageSoFar;
-  /** The chart that stands at the head, not in its place. */
-  readonly lead: View | undefined;
+  /** What stands at the head, not in its place: the chart, and an answer that is short enough. */
+  readonly atHead: readonly View[];
 }
 
 /** The body of a chapter; after the first prose its answer in short, what of it failed, and its first chart. */
 export function renderChapter(chapter: Chapter): Html {
   const pieces: Html[] = [];
-  const drawing: Drawing = { page: emptyPage(true), lead: leadOf(chapter) };
+  const lead = leadOf(chapter);
+  const { answer } = chapter;
+  const isWhole = answer !== undefined && sentencesOf(answer.text).length <= sentencesInShort;
+  const drawing: Drawing = { page: emptyPage(true), atHead: [lead ?? [], isWhole ? answer : []].flat() };
   let waiting: CodeCell[] = [];
   let short = html`${failed(chapter)}${inShort(chapter)}${
-    drawing.lead && html`<div class="cw" id="lead">${viewHtml(drawing.lead)}</div>`
+    lead && html`<div class="cw" id="lead">${viewHtml(lead)}</div>`
   }`;
   for (const cell of chapter.notebook.cells) {
     if (cell.cell_type === "code") {
@@ -48,7 +53,7 @@ export function renderChapter(chapter: Chapter): Html {
     }
   }
   const rest = waiting.length > 0 && renderCode(waiting, drawing);
-  return html`${String(short) !== "" && short}${pieces}${rest}`;
+  return trusted(saidOnce(String(html`${String(short) !== "" && short}${pieces}${rest}`)));
 }
 
 /** The first chart of a chapter, or else its first drawing. */
@@ -103,11 +108,14 @@ function isOpen(text: string): boolean {
   return (text.match(/\*/g)?.length ?? 0) % 2 === 1 || (text.match(/`/g)?.length ?? 0) % 2 === 1;
 }
 
-/** The answer in two sentences at most; all of it stands at the chapter's end. */
+/** So many sentences of the answer stand at the head. */
+const sentencesInShort = 2;
+
+/** The answer in two sentences at most; a longer one stands whole at the chapter's end. */
 function inShort({ answer }: Chapter): Html {
   if (!answer) return html``;
-  const short = sentencesOf(answer.text).slice(0, 2).join(" ");
-  return html`<div class="cw cw-short"><p><b>In short:</b> ${tieUnits(short)}</p>${answer.verdict && verdictBadge(answer.verdict)}</div>`;
+  const short = sentencesOf(answer.text).slice(0, sentencesInShort).join(" ");
+  return html`<div class="cw cw-short" id="short"><p><b>In short:</b> ${tieUnits(short)}</p>${answer.verdict && verdictBadge(answer.verdict)}</div>`;
 }
 
 /** Cells without an output of their own are read with the next one that has some. */
@@ -143,15 +151,19 @@ const alike: ReadonlySet<View["kind"]> = new Set(["table", "drawing", "picture",
 /** So many of them are in sight. */
 const viewsInSight = 3;
 
-function renderViewsOf(output: Output, { page, lead }: Drawing): Html | undefined {
+function renderViewsOf(output: Output, { page, atHead }: Drawing): Html | undefined {
   const drawn = drawnViews(output);
   if (!drawn) return undefined;
   const faults = drawn.flatMap((one) => ("fault" in one ? printed(one.fault, "Error") : []));
   const all = drawn.flatMap((one) => ("view" in one ? one.view : []));
-  const views = all.filter((view) => view !== lead);
-  const moved =
-    views.length < all.length &&
-    html`<p class="cw-small"><a href="#lead">The ${lead?.kind === "chart" ? "chart" : "picture"} stands at the head of this chapter.</a></p>`;
+  const views = all.filter((view) => !atHead.includes(view));
+  const moved = all
+    .filter((view) => atHead.includes(view))
+    .map(({ kind }) => {
+      const place = kind === "answer" ? "short" : "lead";
+      const what = kind === "answer" ? "answer" : kind === "chart" ? "chart" : "picture";
+      return html`<p class="cw-small"><a href="#${place}">The ${what} stands at the head of this chapter.</a></p>`;
+    });
   const many = views.length > viewsInSight + 1 && views.every(({ kind }) => alike.has(kind));
   // A text with tables in it, such as the recipe, is worked from: nothing of it folds.
   const set = views.some(({ kind }) => kind === "markdown") ? { ...page, foldsTables: false } : page;

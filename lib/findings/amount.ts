@@ -35,6 +35,13 @@ export function showFine(length: Length, { system = "metric" }: ShowStyle = {}):
   return `${showNumber((Math.sign(length) * steps) / parts, 3)} ${unit}`;
 }
 
+/** An amount and its limit, both in the unit of the limit: "0.179 MPa of 1.22 MPa". */
+export function shownPair<T>(kind: Kind<T>, value: T, limit: T, style: ShowStyle): readonly [string, string] {
+  const shown = kind.show(limit, style);
+  const [, unit] = /[ \u00a0](\S+)$/.exec(shown) ?? [];
+  return [unit === undefined ? kind.show(value, style) : kind.show(value, { unit, digits: 3 }), shown];
+}
+
 /** A mesh error below this is no more worth telling apart. */
 const leastMeshError = 0.001;
 

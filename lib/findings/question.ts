@@ -271,7 +271,7 @@ function unanswered(error: unknown): Omit<Finding, keyof About> {
     return {
       ...open,
       verdict: "unknown",
-      answer: `Not known yet. What is missing: ${would.measure}.`,
+      answer: `It waits for ${would.measure}.`,
       missing: would,
     };
   }

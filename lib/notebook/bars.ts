@@ -19,6 +19,10 @@ import {
 } from "./chart-parts.js";
 
 const lane = 54;
+const nameLine = 17;
+
+/** Letters of a name that a phone has room for in one line. */
+const nameLetters = 36;
 const axisRoom = 80;
 const legendLine = 20;
 
@@ -50,15 +54,25 @@ export interface Lanes<Row> {
 export function laneChart<Row>({ text, rows, label, layers, limit, legendLines = 0 }: Lanes<Row>): ChartView {
   const labels = [...new Set(rows.map((row) => String(row[label.field])))];
   const scale: ChartSpec = { paddingInner: 0, paddingOuter: 0.15 };
-  return layeredChart(text, rows, labels.length * lane + axisRoom + legendLines * legendLine, {
+  const isLong = labels.some((one) => one.length > nameLetters);
+  const high = labels.length * (lane + (isLong ? nameLine : 0)) + axisRoom + legendLines * legendLine;
+  const named = isLong ? rows.map((row) => ({ ...row, ...nameLines(String(row[label.field])) })) : rows;
+  return layeredChart(text, named, high, {
     encoding: { y: { field: label.field, type: "nominal", sort: labels, axis: null, scale } },
-    layer: [...layers, ...(limit ? limitDown(limit, rows) : []), ...captions(label)],
+    layer: [...layers, ...(limit ? limitDown(limit, rows) : []), ...captions(label, isLong)],
   });
 }
 
+/** A name in two lines, where one is too short for it; a short one stands in the lower. */
+function nameLines(name: string): { readonly upper: string; readonly lower: string } {
+  const end = name.length > nameLetters ? name.lastIndexOf(" ", nameLetters) : -1;
+  return { upper: name.slice(0, Math.max(0, end)), lower: name.slice(end + 1) };
+}
+
 /** Long names end in dots rather than beyond the edge; the pointer reads them whole. */
-function captions<Row>({ field }: LabelField<Row>): ChartSpec[] {
-  const transform = [{ aggregate: [], groupby: [field, "end", "shown"] }];
+function captions<Row>({ field }: LabelField<Row>, isLong: boolean): ChartSpec[] {
+  const fields = isLong ? [field, "upper", "lower"] : [field];
+  const transform = [{ aggregate: [], groupby: [...fields, "end", "shown"] }];
   const name: ChartSpec = {
     type: "text",
     align: "left",
@@ -71,7 +85,8 @@ function captions<Row>({ field }: LabelField<Row>): ChartSpec[] {
   const words = (mark: ChartSpec, x: ChartSpec, text: string): ChartSpec[] =>
     [paperEdge(mark), mark].map((one) => ({ transform, mark: one, encoding: { x, text: { field: text } } }));
   return [
-    ...words(name, { value: 0 }, field),
+    ...(isLong ? words({ ...name, dy: -13 - nameLine }, { value: 0 }, "upper") : []),
+    ...words(name, { value: 0 }, isLong ? "lower" : field),
     ...words(value, { field: "end", type: "quantitative" }, "shown"),
   ];
 }

@@ -158,7 +158,23 @@ function cell(title: string, value: unknown, field: string, i: number): string |
   );
 }
 
-/** Title and unit as an axis shows them. */
+/** Letters of a line of an axis's title that a phone and a chart with a long legend have room for. */
+const titleLine = 32;
+
+/** Title and unit beside an axis, in as many lines as they take. */
+function axisLines(column: { readonly title: string; readonly unit?: string }): string | readonly string[] {
+  const whole = axisTitle(column);
+  if (whole.length <= titleLine) return whole;
+  const lines: string[] = [];
+  for (const word of whole.split(" ")) {
+    const longer = `${lines.at(-1) ?? ""} ${word}`.trim();
+    if (lines.length > 0 && longer.length <= titleLine) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}
+
+/** Title and unit as a label shows them. */
 export function axisTitle({ title, unit }: { readonly title: string; readonly unit?: string }): string {
   return unit ? `${title} (${unit})` : title;
 }
@@ -168,7 +184,7 @@ export function numberChannel<Row>(column: NumberField<Row>, zero: boolean): Cha
   return {
     field: column.field,
     type: "quantitative",
-    title: axisTitle(column),
+    title: axisLines(column),
     scale: column.logarithmic ? { type: "log" } : { zero: column.zero ?? zero, nice: true },
     ...(column.whole ? { axis: { tickMinStep: 1 } } : {}),
   };
@@ -187,9 +203,17 @@ export function tooltip(
   });
 }
 
-/** Number and unit as a label shows them; the sign of a degree stands close. */
-export function shownValue(value: number, unit: string | undefined): string {
-  const number = Number(value.toPrecision(4)).toLocaleString("en", { maximumFractionDigits: 6 });
+/**
+ * Number and unit as a label shows them; the sign of a degree stands close. Money has cents below a hundred, and none above.
+ *
+ * @param digits significant ones
+ */
+export function shownValue(value: number, unit: string | undefined, digits = 4): string {
+  const cents = /^[A-Z]{3}\b/.test(unit ?? "") ? (Math.abs(value) < 100 ? 2 : 0) : undefined;
+  const number =
+    cents === undefined
+      ? Number(value.toPrecision(digits)).toLocaleString("en", { maximumFractionDigits: 6 })
+      : value.toLocaleString("en", { minimumFractionDigits: cents, maximumFractionDigits: cents });
   return [number.replaceAll(",", "\u202f"), unit].filter(Boolean).join(unit === "°" ? "" : " ");
 }
 

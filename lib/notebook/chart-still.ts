@@ -45,7 +45,14 @@ export function drawChart(spec: ChartSpec, { vega, vegaLite }: ChartLibrary): Dr
   const renderer = new vega.SVGStringRenderer(vega.loader()).initialize(null, width, height, origin);
   const svg = renderer.background(view.background()).render(root).svg();
   view.finalize();
-  return { svg, warnings };
+  return { svg: inHundredths(svg), warnings };
+}
+
+/** Places in hundredths of a pixel, which are finer than any screen needs. */
+function inHundredths(svg: string): string {
+  return svg.replace(/ (?:d|transform|[xy][12]?)="[^"]*"/g, (places) =>
+    places.replace(/\d+\.\d{3,}/g, (number) => String(Number(Number(number).toFixed(2)))),
+  );
 }
 
 function room({ x1, y1, x2, y2 }: Bounds): [number, number, [number, number]] {

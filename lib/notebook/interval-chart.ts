@@ -1,6 +1,7 @@
 import { type ChartSpec, type ChartView, colours } from "../page/index.js";
 import { captioned, laneChart } from "./bars.js";
 import {
+  type ChartRow,
   type ChartText,
   chartRows,
   type LabelField,
@@ -27,6 +28,14 @@ export interface IntervalChart<Row> extends ChartText {
   readonly limit?: Limit;
 }
 
+/** Figures of a value that its range allows: one more than where the range begins, and at least two. */
+function allowedDigits(row: ChartRow, middle: string, low: string, high: string): number {
+  const spread = (Number(row[high]) - Number(row[low])) / 2;
+  if (!(spread > 0)) return 4;
+  const digits = Math.floor(Math.log10(Math.abs(Number(row[middle])) / spread)) + 2;
+  return Math.min(4, Math.max(2, digits));
+}
+
 /**
  * Values with the range that the measured scatter leaves them.
  *
@@ -36,7 +45,7 @@ export function intervalChart<Row extends object>(request: IntervalChart<Row>): 
   const { label, middle, low, high, limit } = request;
   const rows = chartRows(request.title, request.rows, [label.field, middle.field, low, high]).map((row) => ({
     ...captioned(row, Number(row[high]), undefined),
-    shown: shownValue(Number(row[middle.field]), middle.unit),
+    shown: shownValue(Number(row[middle.field]), middle.unit, allowedDigits(row, middle.field, low, high)),
   }));
   const along = (field: string): ChartSpec => ({ ...numberChannel(middle, true), field });
   const ends = [

@@ -73,21 +73,33 @@ function renderKind({ worst, others }: Kind, open: boolean, page: PageSoFar): Ht
   const used = ratio === undefined ? "" : percent(ratio);
   const of = others.length > 0 && html`<small>worst of ${others.length + 1}</small>`;
   return html`<details class="cw-kind cw-${verdict}" id="${id}"${open && html` open`}><summary><span class="cw-kind-question">${question} ${of}</span><span class="cw-kind-used">${used}</span>${verdictBadge(verdict)}</summary>
-<h3 class="cw-print-only">${question}</h3>${answerPart(worst)}${picturePart(worst)}${others.length > 0 && likeTable([worst, ...others])}${howWeKnow(worst, page)}${others.map((one) => howWeKnow(one, page, worst))}</details>`;
+<h3 class="cw-print-only">${question}</h3>${answerPart(worst)}${picturePart(worst)}${others.length > 0 && likeTable(others, question)}${howWeKnow(worst, page)}${othersKnown(others, page, worst)}</details>`;
 }
 
-/** Like findings, a row each. */
-function likeTable(findings: readonly FindingView[]): Html {
-  const row = (finding: FindingView, i: number): Html => {
+/** More disclosures than these are behind one of their own. */
+const knownInSight = 2;
+
+/** What else there is to say of the others of a kind. */
+function othersKnown(others: readonly FindingView[], page: PageSoFar, worst: FindingView): readonly Html[] {
+  const known = others.map((one) => howWeKnow(one, page, worst));
+  return others.length > knownInSight
+    ? [
+        html`<details class="cw-how cw-more"><summary>How we know about the other ${others.length}</summary>${known}</details>`,
+      ]
+    : known;
+}
+
+/** The others of like findings, a row each; the worst is told above. */
+function likeTable(findings: readonly FindingView[], heading: string): Html {
+  const row = (finding: FindingView): Html => {
     const { id, subject, verdict, ratio } = finding;
-    return html`<tr${i > 0 && html` id="${id}"`}><td>${subject}</td><td>${tieUnits(shortAnswer(finding))}</td><td class="cw-right">${ratio === undefined ? "" : percent(ratio)}</td><td>${verdictBadge(verdict)}</td></tr>`;
+    return html`<tr id="${id}"><td>${subject}</td><td>${tieUnits(shortAnswer(finding))}</td><td class="cw-right">${ratio === undefined ? "" : percent(ratio)}</td><td>${verdictBadge(verdict)}</td></tr>`;
   };
-  const heading = findings[0]?.question ?? "";
   return html`<div class="cw-scroll" tabindex="0" role="group" aria-label="${heading}"><table class="cw-table cw-like"><thead><tr><th scope="col">Of</th><th scope="col" class="cw-said">Answer</th><th scope="col" class="cw-right">Of the limit</th><th scope="col">Verdict</th></tr></thead><tbody>${findings.map(row)}</tbody></table></div>`;
 }
 
-function renderMissing({ measure, how }: { readonly measure: string; readonly how: string }): Html {
-  return html`<div class="cw-missing"><p><b>To measure:</b> ${measure}</p><p><b>How:</b> ${how}</p></div>`;
+function renderMissing({ how }: { readonly how: string }): Html {
+  return html`<div class="cw-missing"><p><b>How:</b> ${how}</p></div>`;
 }
 
 /**

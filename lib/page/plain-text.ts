@@ -53,6 +53,6 @@ function workedText({ title, results, source }: WorkedView): string {
 function findingText(finding: FindingView): string {
   const { question, verdict, answer, missing } = finding;
   const ratio = ratioWords(finding);
-  const measure = missing && `To measure: ${missing.measure}. ${missing.how}`;
+  const measure = missing && `How: ${missing.how}`;
   return [`${question} ${verdictWords[verdict]}. ${answer}`, ratio, measure].filter(Boolean).join("\n");
 }

@@ -109,7 +109,8 @@ function renderAnswer({ text, verdict }: AnswerView): Html {
 function renderList({ title, ordered, items }: ListView): Html {
   const points = items.map((item) => html`<li>${tieUnits(item)}</li>`);
   const head = title !== undefined && html`<p class="cw-list-title">${title}</p>`;
-  return html`<div class="cw-list">${head}${ordered ? html`<ol>${points}</ol>` : html`<ul>${points}</ul>`}</div>`;
+  const ticked = items.every((item) => item.startsWith("☐")) && html` class="cw-ticks"`;
+  return html`<div class="cw-list">${head}${ordered ? html`<ol>${points}</ol>` : html`<ul${ticked}>${points}</ul>`}</div>`;
 }
 
 /** So many rows of a table are in sight; a few more than these are not worth a disclosure. */

@@ -14,7 +14,7 @@ export function shortAnswer({
   capacity,
   missing,
 }: Pick<FindingView, "answer" | "demand" | "capacity" | "missing">): string {
-  if (missing) return "Not known yet.";
+  if (missing) return `It waits for ${missing.measure}.`;
   const [first = ""] = sentencesOf(answer);
   if (first.split(" ").length <= mostWords || !demand || !capacity) return first;
   return `${capitalised(demand.meaning)}: ${readableValue(demand.value)}; ${capacity.meaning}: ${readableValue(capacity.value)}.`;

@@ -64,6 +64,7 @@ export const viewStyles: string = `
 .cw .cw-cautions ul { margin: 0; padding-left: 1.2rem; }
 .cw .cw-list-title { font-weight: 650; margin-bottom: .2rem; }
 .cw .cw-list ul, .cw .cw-list ol { margin: .2rem 0 1rem; padding-left: 1.5rem; max-width: 42rem; }
+.cw .cw-list ul.cw-ticks { list-style: none; padding-left: 1.4rem; text-indent: -1.4rem; }
 .cw li { margin: .2rem 0; }
 .cw .cw-scroll { overflow-x: auto; max-width: 100%; margin: .8rem 0; }
 .cw table { border-collapse: collapse; font-size: 1rem; line-height: 1.4; margin: 0; border: 0; background: ${paper}; }

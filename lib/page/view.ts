@@ -1,6 +1,6 @@
 /** What can be shown, as plain data without functions, so that it travels as JSON from a notebook's kernel to
  * the book and is drawn there anew; and short makers of the views that no other room returns. */
-import type { Tier, Verdict } from "../findings/index.js";
+import { type Tier, type Verdict, worstVerdict } from "../findings/index.js";
 import type { DrawingView } from "./drawing.js";
 import type { PictureView } from "./picture/index.js";
 
@@ -206,6 +206,8 @@ export interface FindingView {
     readonly measure: string;
     /** How to measure it, and where to write it. */
     readonly how: string;
+    /** Whether nothing is to be measured but something changed. */
+    readonly isChange?: true;
   };
   /** What went wrong inside this program, of a broken answer. */
   readonly error?: string;
@@ -244,8 +246,16 @@ export interface MarkdownView {
 /** A view without markup, as the library makes all of its own. */
 export type PlainView = Exclude<View, MarkdownView>;
 
-/** The sentence a notebook ends in, with its verdict where it is a judgement. */
-export function answer(text: string, verdict?: Verdict): AnswerView {
+/**
+ * The sentence a notebook ends in, with its verdict where it is a judgement.
+ *
+ * @param judged a verdict, or findings whose worst one it is
+ */
+export function answer(
+  text: string,
+  judged?: Verdict | readonly { readonly verdict: Verdict }[],
+): AnswerView {
+  const verdict = typeof judged === "object" ? worstVerdict(judged.map((one) => one.verdict)) : judged;
   return { kind: "answer", text, ...(verdict ? { verdict } : {}) };
 }
 

@@ -14,12 +14,8 @@ import type { BlanksBlock, ChecklistBlock, Recipe, RecipeBlock } from "./recipe.
 import { unbreakableHyphen } from "./rule.js";
 
 /** The recipe as Markdown; drawings are on the page, here only their captions. */
-export function recipeMarkdown({ title, invented, stamp, sections }: Recipe): string {
-  const head = [
-    `# ${markdownText(title)}: recipe`,
-    ...(invented ? ["An invented example."] : []),
-    `**${markdownText(stamp)}**`,
-  ];
+export function recipeMarkdown({ title, sections }: Recipe): string {
+  const head = [`# ${markdownText(title)}: recipe`];
   const body = sections.flatMap(({ title: name, blocks }, i) => [
     `## ${i + 1}. ${markdownText(name)}`,
     ...blocks.flatMap((block) => blockText(block, 3)),
@@ -68,7 +64,7 @@ function viewText(view: PlainView): string[] {
 function findingLines({ verdict, question, answer, cautions, missing }: FindingView): string[] {
   return [
     `**${verdictWords[verdict]}:** ${markdownText(question)} ${markdownText(answer)}`,
-    ...(missing ? [`**To measure:** ${markdownText(`${missing.measure}. ${missing.how}`)}`] : []),
+    ...(missing ? [`**How:** ${markdownText(missing.how)}`] : []),
     ...cautions.map(cautionLine),
   ];
 }
@@ -98,10 +94,9 @@ function rulerOf({ align }: TableColumn): string {
 }
 
 /** The recipe as views, for a notebook: headings as Markdown, blanks as lines to write on. */
-export function recipeViews({ title, invented, stamp, sections }: Recipe): View[] {
-  const note = invented ? "\n\nAn invented example." : "";
+export function recipeViews({ title, sections }: Recipe): View[] {
   return [
-    heading(1, `${title}: recipe`, `${note}\n\n**${markdownText(stamp)}**`),
+    heading(1, `${title}: recipe`),
     ...sections.flatMap(({ title: name, blocks }, i) => [
       heading(2, `${i + 1}. ${name}`),
       ...blocks.flatMap(blockViews),
@@ -109,8 +104,8 @@ export function recipeViews({ title, invented, stamp, sections }: Recipe): View[
   ];
 }
 
-function heading(level: number, text: string, after = ""): View {
-  return { kind: "markdown", text: `${"#".repeat(level)} ${markdownText(text)}${after}` };
+function heading(level: number, text: string): View {
+  return { kind: "markdown", text: `${"#".repeat(level)} ${markdownText(text)}` };
 }
 
 function blockViews(block: RecipeBlock): View[] {

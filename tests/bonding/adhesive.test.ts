@@ -85,6 +85,6 @@ test.each([
 
 test("every solvent has a caution, and only flammable ones speak of flames", () => {
   expect(solventCautions("none")).toHaveLength(1);
-  expect(solventCautions("flammable").join(" ")).toMatch(/No flame/);
+  expect(solventCautions("flammable").join(" ")).toMatch(/no flame/);
   expect(solventCautions("non-flammable").join(" ")).not.toMatch(/flame/);
 });

@@ -20,12 +20,18 @@ const face: FaceCostInputs = {
   adhesiveDensity: Density.si(850),
   container: Volume.of(1, "L"),
   containerPrice: money(14, "USD"),
+  area: Area.si(1),
 };
 
 test("a finished face costs its facing and its glue together", () => {
   const { facing, adhesive, total } = finishedFaceCost(face);
   expect(total.amount).toBeCloseTo(facing.amount + adhesive.amount, 12);
   expect(total.currency).toBe("USD");
+});
+
+test("ten times the area costs ten times as much", () => {
+  const ten = finishedFaceCost({ ...face, area: Area.si(10) });
+  expect(ten.total.amount).toBeCloseTo(10 * finishedFaceCost(face).total.amount, 9);
 });
 
 test("never gets cheaper with more waste", () => {

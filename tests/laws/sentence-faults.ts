@@ -114,7 +114,7 @@ const labelFaults: Readonly<Record<string, (text: string) => boolean>> = {
 };
 
 /** Words that stand as a sentence where a reader looks for nothing else. */
-const stamps: ReadonlySet<string> = new Set(["Not known yet.", "RELEASED.", "NOT RELEASED."]);
+const stamps: ReadonlySet<string> = new Set(["RELEASED.", "NOT RELEASED."]);
 
 const several =
   "rivets|screws|fasteners|handles|casters|latches|slides|hinges|walls|panels|straps|mounts|inserts";

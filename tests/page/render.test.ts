@@ -91,7 +91,7 @@ test("the unknown names the measurement to make", () => {
   const [view] = toViews(sampleFindings.slice(3));
   expect(plainText(view as View)).toBe(
     "Does the lamp stay cool enough? Not known yet. The lamp's power is not in the case file.\n" +
-      "To measure: power of the lamp. Read it on the lamp's label, or put a plug meter in line.",
+      "How: Read it on the lamp's label, or put a plug meter in line.",
   );
 });
 

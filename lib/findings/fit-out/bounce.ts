@@ -99,7 +99,7 @@ function shaken(input: ReviewInput, content: Content, on: OnPanel): Answer {
   const { words, ...use } = usedOnPanel(input, content, on, shares);
   return {
     ...use,
-    facts: `Its weight and a bounce of ${Ratio.show(line.value, { digits: 2 })} g pull ${words}.`,
+    facts: `Its weight and a bounce of ${Ratio.show(line.value, { digits: 2 })} g ${words}.`,
     because: [line, ...use.because],
     limit: bounceTest,
   };

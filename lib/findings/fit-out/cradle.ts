@@ -71,7 +71,7 @@ function judged(
     ...(cradle.lid ? {} : { verdict: "fails" }),
     demand: amount(Ratio, `${worst.what}, over what it stands`, ratio(worst.used)),
     capacity: amount(Ratio, "at most", ratio(1)),
-    facts: `Braking pushes it with ${Force.show(push.value, style)} into walls ${Length.show(cradle.rim, style)} high; what gives first is ${worst.what}. ${lid}`,
+    facts: `What gives first is ${worst.what}, at ${Ratio.show(ratio(worst.used), { unit: "%", digits: 2 })} of what it stands. Braking pushes it with ${Force.show(push.value, style)} into walls ${Length.show(cradle.rim, style)} high. ${lid}`,
     remedies:
       worst.used > 1
         ? [{ words: "Give the cradle higher walls, more foam against them, or more screws under it." }]

@@ -4,7 +4,7 @@ import { groupStrength } from "../../fastening/index.js";
 import { heldPull, heldShear, strapTension, wallPull } from "../../inside/index.js";
 import { type FastenerStrength, type ReviewInput, strengthInterval } from "../../model/index.js";
 import { type RideWay, rideShare, rideWays, slidingShares } from "../../moving/index.js";
-import { Angle, Force, Length, type Ratio, ratio } from "../../quantity/index.js";
+import { Angle, Force, Length, Ratio, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
@@ -202,7 +202,7 @@ export function usedOnPanel(
   return {
     ...summed(used, allowed),
     used,
-    words: `each far one of ${count} fasteners off the ${panel} with ${Force.show(pull.value, style)}. They shear each with ${Force.show(shear.value, style)}`,
+    words: `take ${Ratio.show(ratio(used), { unit: "%", digits: 2 })} of what its ${count} fasteners allow. They pull each far one off the ${panel} with ${Force.show(pull.value, style)}, and shear each with ${Force.show(shear.value, style)}`,
     because: [pull, shear, allowed.shear, allowed.pull],
     interval: strengthInterval(strength, (now) => usedBy(input, { shear, pull }, now)),
   };
@@ -212,7 +212,7 @@ export function usedOnPanel(
 function onWall(input: ReviewInput, content: Content, on: OnPanel): Answer {
   const ways = rideWays.map((way) => ({ way, ...usedOnPanel(input, content, on, sharesOn(on.panel, way)) }));
   const { way, words, ...worst } = mostOf(ways, ({ used }) => used, "hold: no way of the road was found");
-  return { ...worst, facts: `${roadWords[way]} and its weight pull ${words}.` };
+  return { ...worst, facts: `${roadWords[way]} and its weight ${words}.` };
 }
 
 function usedBy(
@@ -267,7 +267,7 @@ function shorn(
       : "; its own weight keeps it from tipping";
   return {
     ...summed(used, allowed),
-    facts: `Braking pushes ${count === 1 ? "its fastener" : `each of ${count} fasteners`} with ${Force.show(sideways.value, style)}${pulled}.`,
+    facts: `Braking takes ${Ratio.show(ratio(used), { unit: "%", digits: 2 })} of what ${count === 1 ? "its fastener allows" : `its ${count} fasteners allow`}. It pushes ${count === 1 ? "it" : "each"} with ${Force.show(sideways.value, style)}${pulled}.`,
     because: [share, sideways, upwards, allowed.shear, allowed.pull],
     interval: strengthInterval(strength, (now) => usedBy(input, { shear: sideways, pull }, now)),
   };

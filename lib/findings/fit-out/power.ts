@@ -72,7 +72,7 @@ export const battery: Question = question({
     return {
       demand: amount(Time, "must last", given.hours),
       capacity: amount(Time, "lasts, cold and aged", time),
-      facts: `${Power.show(load.value.mean, { digits: 3 })} on the mean draw ${Current.show(line.value.current, { digits: 2 })}, and new and warm it lasts ${Time.show(line.value.time, hours)}. At ${Temperature.show(coldest, { unit, digits: 2 })} and with ${Ratio.show(age, { unit: "%", digits: 2 })} of its capacity left it lasts ${Time.show(time, hours)} of the ${Time.show(given.hours, hours)} wanted.`,
+      facts: `Cold and aged it lasts ${Time.show(time, hours)}; ${Time.show(given.hours, hours)} are wanted. That is at ${Temperature.show(coldest, { unit, digits: 2 })}, with ${Ratio.show(age, { unit: "%", digits: 2 })} of its capacity left. ${Power.show(load.value.mean, { digits: 3 })} on the mean draw ${Current.show(line.value.current, { digits: 2 })}, and new and warm it lasts ${Time.show(line.value.time, hours)}.`,
       remedies: [
         {
           words: "Use a larger battery, run it for fewer hours, or switch loads off while nobody needs them.",
@@ -155,7 +155,6 @@ export const batteryFuse: Question = question({
     const wire = batteryWire.worked({ gauge: given.gauge });
     const { carries, fuse } = wire.value;
     const tooLarge = given.fuse / fuse >= current.value / carries;
-    const amperes = (value: Current): string => Current.show(value, { digits: 2 });
     return {
       demand: tooLarge
         ? amount(Current, "fuse at the battery", given.fuse)
@@ -235,6 +234,11 @@ function fullCurrent(input: ReviewInput, { voltage, powerFactor }: Mains) {
   return { load, current };
 }
 
+/** A current in amperes, beside the rating that it is held against. */
+function amperes(value: Current): string {
+  return Current.show(value, { unit: "A", digits: 2 });
+}
+
 /** Whether the circuit carries all loads for hours. */
 export const circuit: Question = question({
   id: "fit-out.power.circuit",
@@ -250,7 +254,7 @@ export const circuit: Question = question({
     return {
       demand: amount(Current, "all loads on", current.value),
       capacity: amount(Current, "for three hours or more", allowed.value),
-      facts: `All loads together draw ${Current.show(current.value, { digits: 2 })}; a circuit of ${Current.show(breaker)} carries ${Current.show(allowed.value)} for hours, if nothing else is on it.`,
+      facts: `All loads together draw ${amperes(current.value)}; a circuit of ${Current.show(breaker)} carries ${Current.show(allowed.value)} for hours, if nothing else is on it.`,
       remedies: [{ words: "Ask for a second circuit." }],
       because: [load, current, allowed],
       limit: cite("nec", "210.20(A)"),
@@ -301,7 +305,7 @@ export const stripRating: Question = question({
     return {
       demand: amount(Current, "all loads on", current.value),
       capacity: amount(Current, "the strip is rated for", rated),
-      facts: `All loads together draw ${Current.show(current.value, { digits: 2 })}; the strip is rated for ${Current.show(rated)}.`,
+      facts: `All loads together draw ${amperes(current.value)}; the strip is rated for ${Current.show(rated)}.`,
       remedies: [{ words: "Use a strip with a higher rating on a circuit of its own." }],
       because: [load, current],
       limit: cite("ul-1363", "marked rating; never one strip in another"),

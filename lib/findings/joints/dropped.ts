@@ -100,11 +100,11 @@ function landed(
   const each = Force.si(force / corners);
   const allowed = Force.si(strength.strength * countOf(groups));
   const style = styleOf(input.case);
-  const among = corners === 1 ? "There" : `It is shared by ${corners} corners, and`;
+  const among = corners === 1 ? "" : `, which ${corners} corners share`;
   return {
     demand: amount(Force, "on one corner", each),
     capacity: amount(Force, "its fasteners hold", allowed),
-    facts: `From ${Length.show(fall.value, style)} ${on}, stopped within ${Length.show(stop, style)}, ${section} strikes with ${Ratio.show(gravities, { digits: 2 })} times its weight. ${among} the ${countOf(groups)} fasteners of a corner bear ${Force.show(each, style)}. Stopped within half of that, it is about twice as much.`,
+    facts: `From ${Length.show(fall.value, style)} ${on} the ${countOf(groups)} fasteners of a corner bear ${Force.show(each, style)}; they hold ${Force.show(allowed, style)}. Stopped within ${Length.show(stop, style)}, ${section} strikes with ${Ratio.show(gravities, { digits: 2 })} times its weight${among}. Stopped within half of that, it is about twice as much.`,
     remedies: [
       { words: "Use larger corners with more fasteners, or rubber feet that give the fall a longer stop." },
     ],

@@ -65,7 +65,7 @@ export const outwardHandles: Question = question({
     return {
       demand: amount(Ratio, "shear and pull together", line.value),
       capacity: amount(Ratio, "limit", ratio(1)),
-      facts: `With a jerk a handle bears ${Force.show(along.value, style)} along its panel, and arms that slant by ${Angle.show(armSlant)} pull it off with ${Force.show(out.value, style)}. Together that is ${Ratio.show(line.value, { unit: "%", digits: 2 })} of what its ${count} fasteners allow.`,
+      facts: `Arms that slant by ${Angle.show(armSlant)} and a jerk take ${Ratio.show(line.value, { unit: "%", digits: 2 })} of what the ${count} fasteners of a handle allow. It bears ${Force.show(along.value, style)} along its panel, and is pulled off with ${Force.show(out.value, style)}.`,
       remedies: [
         { words: "Put washers or a backing plate behind it, use more fasteners, or set the handles lower." },
       ],

@@ -165,7 +165,7 @@ function hungOpen(
   return {
     demand: amount(Ratio, "shear and pull together", line.value),
     capacity: amount(Ratio, "limit", ratio(1)),
-    facts: `The open door puts ${Force.show(onEach.shear, style)} of shear and ${Force.show(onEach.pull, style)} of pull on each fastener of a hinge: ${Ratio.show(line.value, { unit: "%", digits: 2 })} of what they allow together.`,
+    facts: `The open door takes ${Ratio.show(line.value, { unit: "%", digits: 2 })} of what a fastener of its hinges allows. It puts ${Force.show(onEach.shear, style)} of shear and ${Force.show(onEach.pull, style)} of pull on each.`,
     interval: strengthInterval(known, (now) => combinedUse(useOf(now))),
     because: [...known.shear.because, ...known.pull.because, line],
     limit: cite("common-practice", "safety factor of the case file"),

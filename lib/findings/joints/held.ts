@@ -192,7 +192,7 @@ function snatched(
   return {
     demand: amount(Force, "when it is caught", load.value),
     capacity,
-    facts: `The ${name} falls ${showFine(slack, style)} and pulls on its second hold with ${Ratio.show(snatch.value, { digits: 2 })} times its weight. That is ${Force.show(load.value, style)}; ${holder} ${capacity.show(style)} (${Ratio.show(used, percent)}).`,
+    facts: `Caught, the ${name} pulls with ${Force.show(load.value, style)}; ${holder} ${capacity.show(style)} (${Ratio.show(used, percent)}). It falls ${showFine(slack, style)}, and pulls with ${Ratio.show(snatch.value, { digits: 2 })} times its weight.`,
     remedies: [{ words: "Take up the slack, or use a hold that gives more." }],
     interval: strengthInterval({ each: strength }, (now) => useOf(now.each)),
     because: [snatch, load, ...strength.because, allowed],

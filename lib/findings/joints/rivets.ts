@@ -91,7 +91,7 @@ export const edgeDistances: Question = question({
     return {
       demand: fineAmount("least edge distance", line.value.leastEdge),
       capacity: fineAmount("nearest hole to an edge", edgeDistance),
-      facts: `Of ${Count.show(countOf(holes))} ${countOf(holes) === 1 ? "hole" : "holes"} the nearest to an edge is ${showFine(edgeDistance, style)} from it, ${diameters} diameters (${nearest.id}). 1.5 is the least, 2 is better. The widest pitch is ${Length.show(pitch, style)}.`,
+      facts: `Of ${Count.show(countOf(holes))} ${countOf(holes) === 1 ? "hole" : "holes"} the nearest to an edge is ${showFine(edgeDistance, style)} from it: ${diameters} diameters, where 1.5 is the least. It is in ${nearest.id}; 2 is better. The widest pitch is ${Length.show(pitch, style)}.`,
       because: [line],
       limit: cite("common-practice", "edge distance and pitch of rivets"),
     };

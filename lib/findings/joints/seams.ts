@@ -16,7 +16,7 @@ import {
 } from "../../model/index.js";
 import { Force, Length, LineLoad, Mass, Ratio, ratio, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { amount, styleOf, withinMesh } from "../amount.js";
+import { amount, shownPair, styleOf, withinMesh } from "../amount.js";
 import { heldStack } from "../figures/stack-figures.js";
 import { type Answer, type Question, question } from "../question.js";
 import { type BoxedInput, each, known, mostOf, sectionNames, theOne } from "../subjects.js";
@@ -149,10 +149,11 @@ export const gluedSeams: Question<BoxedInput> = question({
     const { safetyFactor } = input.case.demands;
     const allowed = LineLoad.si(hold.value / safetyFactor);
     const style = styleOf(input.case);
+    const [most, allows] = shownPair(LineLoad, flow, allowed, style);
     return {
       demand: amount(LineLoad, "shear along the edge", flow),
       capacity: amount(LineLoad, "the glue allows", allowed),
-      facts: `${Mass.show(balance.value.mass, style)} sideways puts at most ${LineLoad.show(flow, style)} on an edge${uneven ? ` (${withinMesh(uneven.meshError)} by the mesh)` : ""}; ${joint.adhesive.name} at ${joint.id} breaks at ${LineLoad.show(LineLoad.si(hold.value), style)}.`,
+      facts: `${Mass.show(balance.value.mass, style)} sideways puts at most ${most} on an edge; ${joint.adhesive.name} at ${joint.id} allows ${allows}. It breaks at ${LineLoad.show(LineLoad.si(hold.value), style)}.${uneven ? ` What is put on it is ${withinMesh(uneven.meshError)} by the mesh.` : ""}`,
       remedies: [{ words: "Glue a wider cleat into the corner, or clamp the joint over its whole length." }],
       because: [balance, hold],
       limit: cite("common-practice", "its own weight sideways"),
@@ -190,7 +191,7 @@ function racked(
   return {
     demand: amount(Force, `on one ${seam.fastener.kind} of the seam`, load.value),
     capacity: amount(Force, `one ${seam.fastener.kind} allows`, allowed.value),
-    facts: `${Mass.show(balance.value.mass, style)} sideways is ${LineLoad.show(even, style)} along the edges of ${panel.id} when it runs evenly.${byBox} At the larger of them a ${seam.fastener.kind} every ${Length.show(pitch, style)} bears ${Force.show(load.value, style)} of ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}).`,
+    facts: `A ${seam.fastener.kind} every ${Length.show(pitch, style)} bears ${Force.show(load.value, style)} of ${Force.show(allowed.value, style)} (${Ratio.show(used, { unit: "%", digits: 2 })}). ${Mass.show(balance.value.mass, style)} sideways is ${LineLoad.show(even, style)} along the edges of ${panel.id} when it runs evenly.${byBox} The larger of them counts.`,
     interval: useInterval(load.value, known, 1 / safetyFactor),
     because: [balance, load, ...known.because, allowed],
     assumed:

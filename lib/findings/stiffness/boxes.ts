@@ -52,7 +52,7 @@ export const racking: Question<BoxedInput> = question({
     return {
       demand: fineAmount("racking under the push", sag),
       capacity: fineAmount("allowed, as a sag over its height", allowed),
-      facts: `Pushed at its top edge from the ${way} with ${Force.show(push, style)}, ${section} racks ${showFine(sag, style)} (${withinMesh(racked.meshError)} by the mesh). It resists with ${rateOf(Math.min(toRight, toBack), style)}, and with ${rateOf(Math.max(toRight, toBack), style)} from the ${other}. When it stands on three corners, the fourth gives by ${rateOf(twist.value, style)} (${withinMesh(twist.meshError)}). It may rack ${showFine(allowed, style)}.`,
+      facts: `Pushed at its top edge from the ${way} with ${Force.show(push, style)}, ${section} racks ${showFine(sag, style)} of ${showFine(allowed, style)} allowed. That is ${withinMesh(racked.meshError)} by the mesh. It resists with ${rateOf(Math.min(toRight, toBack), style)}, and with ${rateOf(Math.max(toRight, toBack), style)} from the ${other}. When it stands on three corners, the fourth gives by ${rateOf(twist.value, style)} (${withinMesh(twist.meshError)}).`,
       interval: moduliInterval(input, racked.value / allowed, runs.powers(section)[softer]),
       because: moduliLines(input, section),
       limit: allowedSagSource,

@@ -86,7 +86,12 @@ function thickerSheet(panel: PanelPart, input: ReviewInput, remedy: MakeRemedy):
   const thick = { ...panel, sheet: { ...sheet, thickness: Length.si(sheet.thickness + thicker) } };
   const mass = panel.netArea * thicker * sheet.density;
   const more = Area.si((panel.grossArea * thicker) / sheet.thickness);
-  return remedy(`sheet ${Math.round(thicker * 1000)} mm thicker`, hingedProblem(thick, input), mass, more);
+  return remedy(
+    `sheet ${Length.show(Length.si(thicker), styleOf(input.case))} thicker`,
+    hingedProblem(thick, input),
+    mass,
+    more,
+  );
 }
 
 /** Closed, the opening bears its own share of the pressure. */

@@ -41,7 +41,7 @@ export const storedSags: Question = question({
     return {
       demand: fineAmount("sag after years", later.value),
       capacity: fineAmount("allowed sag", allowed),
-      facts: `It sags ${showFine(first.sag, style)} at once (${withinMesh(first.meshError)} by the mesh) and ${showFine(later.value, style)} after years, ${Ratio.show(creep.factor)} times as far by creep. It may sag ${showFine(allowed, style)}.`,
+      facts: `It sags ${showFine(first.sag, style)} at once and ${showFine(later.value, style)} after years; ${showFine(allowed, style)} is allowed. Creep makes it ${Ratio.show(creep.factor)} times as far. The first is ${withinMesh(first.meshError)} by the mesh.`,
       remedies: [
         {
           words: "Lay a board from wall to wall under the stack, put a batten under the top, or use a rack.",

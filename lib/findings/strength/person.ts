@@ -59,7 +59,7 @@ export const standing: Question = question({
       });
     return personAnswer(asked, {
       ...answer,
-      facts: `${loadWords(input, asked, `Somebody ${doing[asked]}`)} ${answer.facts} It ${others.join(" and ")}.`,
+      facts: `${answer.facts} ${loadWords(input, asked, `Somebody ${doing[asked]}`)} It ${others.join(" and ")}.`,
       remedies: [
         {
           words:
@@ -85,7 +85,7 @@ export const leaning: Question = question({
     const answer = sheetAnswer(input, sheet, pressed(input, sheet, "leans"));
     return personAnswer("leans", {
       ...answer,
-      facts: `${loadWords(input, "leans", "Somebody leaning on it")} ${answer.facts}`,
+      facts: `${answer.facts} ${loadWords(input, "leans", "Somebody leaning on it")}`,
       remedies: [
         { words: "Use a thicker sheet, put a batten behind it, or a guard bar across the opening." },
       ],

@@ -6,7 +6,7 @@ import type { EnDuration } from "../../material/index.js";
 import { type PanelUse, panelUse, type ReviewInput, type SheetStrength } from "../../model/index.js";
 import { Pressure, Ratio, type ShowStyle } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { amount, styleOf, withinMesh } from "../amount.js";
+import { amount, capitalised, shownPair, styleOf, withinMesh } from "../amount.js";
 import type { Verdict } from "../finding.js";
 import type { Compared } from "../question.js";
 import { mostOf } from "../subjects.js";
@@ -68,7 +68,7 @@ export function sheetAnswer(
     ...(verdict ? { verdict } : {}),
     demand: amount(Pressure, `stress in ${use.worst.what}, counted 1.5 times`, use.worst.stress),
     capacity: amount(Pressure, "design strength", use.worst.allowed),
-    facts: `The nearest to breaking is ${use.worst.what}, ${what}. It comes to ${stressWords(use, styleOf(input.case))} (${withinMesh(moments.meshError)} by the mesh). ${strengthWords(strength, use)}`,
+    facts: `${capitalised(use.worst.what)} comes to ${stressWords(use, styleOf(input.case))}, ${what}. That is nearest to breaking, ${withinMesh(moments.meshError)} by the mesh. ${strengthWords(strength, use)}`,
     because: [...because, ...use.worst.because, ...use.usBecause],
     limit: cite("en-1995", "2.4.1 and table 3.1, strength of plywood"),
     sources: [
@@ -91,7 +91,7 @@ function stripsOf({ bending: { along, across } }: SheetStrength): number {
 
 /** "4.2 MPa of 34.2 MPa". */
 function stressWords({ worst }: PanelUse, style: ShowStyle): string {
-  return `${Pressure.show(worst.stress, style)} of ${Pressure.show(worst.allowed, style)}`;
+  return shownPair(Pressure, worst.stress, worst.allowed, style).join(" of ");
 }
 
 /** Where the strength comes from, and what the other code makes of it. */

@@ -2,7 +2,7 @@
 import { beamStiffeners, stiffenerLoads, stiffenerStrength, stiffenerUses } from "../../model/index.js";
 import { Pressure } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { amount, styleOf } from "../amount.js";
+import { amount, shownPair, styleOf } from "../amount.js";
 import { stiffenerFigure } from "../figures/panel-figures.js";
 import { type Question, question } from "../question.js";
 import { each, known, mostOf } from "../subjects.js";
@@ -37,7 +37,7 @@ export const stiffenersBend: Question = question({
     return {
       demand: amount(Pressure, "stress in it, counted 1.5 times", worst.stress),
       capacity: amount(Pressure, "design strength", worst.allowed),
-      facts: `The stress in it is ${Pressure.show(worst.stress, style)}, of ${Pressure.show(worst.allowed, style)} allowed, under ${worst.what}.`,
+      facts: `The stress in it is ${shownPair(Pressure, worst.stress, worst.allowed, style).join(" of ")} allowed, under ${worst.what}.`,
       remedies: [{ words: "Use a deeper strip, set it on edge, or put two side by side." }],
       assumed:
         strip && !graded

@@ -91,7 +91,7 @@ function strapped(input: ReviewInput, straps: Lashing, section: string): Answer 
   const ratio = useOf(worst);
   return {
     ratio,
-    facts: `${whereWords(run, style)} A strap presses the upper edge of ${worst.wall.id} with ${Pressure.show(worst.pressed, style)}, counted 1.5 times, of ${Pressure.show(worst.allowed, style)}. Down the wall it pushes with ${Force.show(worst.push, style)}; with the case's safety factor the wall bears ${Force.show(worst.bears, style)} before it buckles.`,
+    facts: `A strap presses the upper edge of ${worst.wall.id} with ${Pressure.show(worst.pressed, style)}, counted 1.5 times, of ${Pressure.show(worst.allowed, style)}. ${whereWords(run, style)} Down the wall it pushes with ${Force.show(worst.push, style)}; with the case's safety factor the wall bears ${Force.show(worst.bears, style)} before it buckles.`,
     remedies: [
       {
         words: ridesOnBlocks(input)

@@ -123,7 +123,7 @@ function struckBy(input: ReviewInput, target: ThrownTarget): StruckTarget {
     target,
     answer: {
       ...answer,
-      facts: `${strikeWords(input, target, strike)} ${answer.facts}`,
+      facts: `${answer.facts} ${strikeWords(input, target, strike)}`,
       remedies: [
         { words: "Strap or screw it down, leave it less room to slide, or put a batten behind the panel." },
       ],
@@ -209,7 +209,7 @@ export const thrownAtLatch: Question = question({
     return {
       demand: amount(Force, `on each ${weaker.part.stock.name}`, share),
       capacity: amount(Force, "it stands", weaker.own.strength),
-      facts: `A ${weaker.part.stock.name} bears ${Force.show(share, styleOf(input.case))} of the blow. ${strikeWords(input, { panel, thrown }, strike)}`,
+      facts: `A ${weaker.part.stock.name} bears ${Force.show(share, styleOf(input.case))} of the blow, and stands ${Force.show(weaker.own.strength, styleOf(input.case))}. ${strikeWords(input, { panel, thrown }, strike)}`,
       remedies: [{ words: "Strap the thing down, or give the door a bolt or a second latch." }],
       because: [...strike.because, ...weaker.own.because],
       limit: cite("common-practice", "the maker's rating, or own tests over the safety factor"),

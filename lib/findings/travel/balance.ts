@@ -30,7 +30,7 @@ export const balance: Question = question({
     return {
       demand: amount(Length, "off the middle between the handles", off),
       capacity: amount(Length, "off the middle at most, a twentieth of the way between them", most),
-      facts: offMiddle(Length.show(off, style), sideOf(axis, -wanted)),
+      facts: offMiddle(Length.show(off, style), sideOf(axis, -wanted), Length.show(most, style)),
       remedies: [
         words.length === 0
           ? { words: "Nothing inside has room to move: turn the load round, or move the handles." }
@@ -53,8 +53,8 @@ function moveWords({ name, wanted, possible }: ContentMove, axis: "x" | "y", sty
   return `the ${name} ${way} to the ${sideOf(axis, possible)}${rest}`;
 }
 
-function offMiddle(off: string, side: string): string {
+function offMiddle(off: string, side: string, most: string): string {
   return /^0 /.test(off)
     ? "It balances in the middle between its handles."
-    : `It balances ${off} to the ${side} of the middle between its handles.`;
+    : `It balances ${off} to the ${side} of the middle between its handles; ${most} is allowed.`;
 }

@@ -224,7 +224,7 @@ function liftedAsTeam(input: ReviewInput, section: string, people: number): Answ
   return {
     demand: amount(Mass, `mass of ${section}`, mass),
     capacity: amount(Mass, `what ${people} people lift as a team`, together.value),
-    facts: `It weighs ${Mass.show(mass, style)}; ${people} people may lift ${Mass.show(together.value, style)} as a team. Each may lift ${Mass.show(own, style)} alone, and nobody lifts at quite the same moment.`,
+    facts: `Loaded, ${section} weighs ${Mass.show(mass, style)}; ${people} people may lift ${Mass.show(together.value, style)} as a team. Each may lift ${Mass.show(own, style)} alone, and nobody lifts at quite the same moment.`,
     remedies: lighter(input, section, Mass.si(mass - together.value), hands),
     because: [balance, together],
     limit: cite("hse-manual-handling", "team handling"),
@@ -280,7 +280,7 @@ function carried(input: ReviewInput, section: string, incline: Angle): Answer {
   return {
     demand: amount(Mass, `carried by ${who}`, share),
     capacity: amount(Mass, "recommended weight limit", limitOf(judged)),
-    facts: `On the stairs the lower end takes ${Mass.show(line.value.first, style)}, the upper ${Mass.show(line.value.second, style)}: ${Mass.show(share, style)} for ${who}.`,
+    facts: `${capitalised(who)} on the stairs carries ${Mass.show(share, style)} of ${section}; ${Mass.show(limitOf(judged), style)} is recommended. The lower end takes ${Mass.show(line.value.first, style)}, the upper ${Mass.show(line.value.second, style)}.`,
     remedies: [
       { words: "Carry it empty, take the heaviest things out first, or find a way without stairs." },
     ],

@@ -356,7 +356,7 @@ function climbedOn(input: ReviewInput, { name, section, side, out }: OpenThing, 
   return {
     demand: amount(Mass, "child of the published test", childOnDrawer.mass),
     capacity: amount(Mass, "mass that tips it", line.value),
-    facts: `${Mass.show(line.value, style)} on the edge of the open ${name} tips it to the ${side}. That edge stands ${Length.show(overhang, style)} past the line of the wheels or feet, and its own weight has moved out with it.`,
+    facts: `${Mass.show(line.value, style)} on the edge of the open ${name} tips it to the ${side}; a child counts as ${Mass.show(childOnDrawer.mass, style)}. That edge stands ${Length.show(overhang, style)} past the line of the wheels or feet, and its own weight has moved out with it.`,
     remedies: [
       { words: "Lock it when unattended, fix the case to a wall or table, or set out a foot below it." },
     ],

@@ -119,9 +119,7 @@ function insideOf({ workings }: State, { answer }: KeptAnswer, cautioned: Set<st
   const fresh = cautions.filter((one) => !cautioned.has(one));
   for (const one of fresh) cautioned.add(one);
   const of = ratioWords({ ...answer, because: [], source: [] });
-  return html`<p>${tieUnits(shortAnswer(answer))}${of !== "" && html` <small>${of}</small>`}</p>${
-    missing && html`<p><b>To measure:</b> ${missing.measure}</p>`
-  }${first && html`<p><b>What would help:</b> ${tieUnits(first.words)}${gainsOf(first)}</p>`}${fresh.map(
+  return html`<p>${tieUnits(shortAnswer(answer))}${of !== "" && html` <small>${of}</small>`}</p>${first && html`<p><b>What would help:</b> ${tieUnits(first.words)}${gainsOf(first)}</p>`}${fresh.map(
     (one) => html`<p><small>Caution: ${one}</small></p>`,
   )}<details data-key="working ${id}" data-working="${id}"><summary>More, and its working</summary>${
     missing && html`<p><b>How:</b> ${missing.how}</p>`

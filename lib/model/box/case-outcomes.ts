@@ -295,13 +295,13 @@ export interface MovedOutline {
 }
 
 /**
- * Outlines of some faces, those that lie behind first, each followed by its openings; leaves last.
+ * Outlines of some faces as they move against the floor, those that lie behind first, each followed by its openings; leaves last.
  *
  * @param loaded a load case
  * @param names of the faces to show
  */
 export function movedOutlines(loaded: LoadedCase, names: readonly FaceName[]): readonly MovedOutline[] {
-  const outlines = againstCorners(movedBodies(loaded, movementsOf(loaded))).flatMap((body) =>
+  const outlines = movedBodies(loaded, movementsOf(loaded)).flatMap((body) =>
     body.structure.faces.filter(({ name }) => names.includes(name)).flatMap((face) => outlinesOf(body, face)),
   );
   return [

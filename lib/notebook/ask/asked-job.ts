@@ -9,7 +9,15 @@ import { Refusal } from "../../refusal.js";
 import { type AskedOpening, AskedPanel } from "./asked-panel.js";
 import { AskedSection, type Loaded, massIn, type Spot, spotOf } from "./asked-section.js";
 import { AskedBar, AskedContent, AskedDrawer, AskedHardware, AskedShelf } from "./asked-things.js";
-import { type AskedSize, findingsAbout, findingsOfTopic, orWhyNot, unitsOf } from "./asking.js";
+import {
+  type AskedSize,
+  findingsAbout,
+  findingsOfTopic,
+  orWhyNot,
+  type Topic,
+  topics,
+  unitsOf,
+} from "./asking.js";
 import { named, printed } from "./named.js";
 
 /** Things of a case by their names. */
@@ -66,6 +74,8 @@ export interface WholeCase {
   readonly findings: readonly Finding[];
   /** One finding by its id: `job.finding("travel.wind")`. Only its topic is reviewed. */
   finding(id: string): Finding;
+  /** Findings of a topic: `job.topic("travel")`. Only that is reviewed. */
+  topic(name: Topic): readonly Finding[];
   /** Findings about a thing: `job.about("lamp")`. */
   about(name: string): readonly Finding[];
   /** The findings to settle first: not yes, the most dangerous first; three unless said. */
@@ -172,6 +182,7 @@ function wholeCase(job: Job): WholeCase {
       return job.review.findings;
     },
     finding: (id) => named("finding", findingsOfTopic(job, id), (one) => one.id, id),
+    topic: (name) => job.review[topics[name]],
     about: (name) => findingsAbout(job, name),
     worst: (count = 3) =>
       byDanger(job.review.findings.filter(({ verdict }) => verdict !== "holds")).slice(0, count),

@@ -15,6 +15,7 @@ import type { DrawingView } from "../../page/index.js";
 import { Length, type UnitNumber } from "../../quantity/index.js";
 import { panelHolesDrawing, ruleOf } from "../../recipe/index.js";
 import { Refusal } from "../../refusal.js";
+import { bendingDrawing } from "../tables/bending.js";
 import { Asked, type AskedSize, findingOf, orWhyNot, unitsOf } from "./asking.js";
 import { named } from "./named.js";
 
@@ -107,6 +108,11 @@ export class AskedPanel extends Asked {
   opening(name: string): AskedOpening {
     const found = named(`opening in ${this.name}`, this.#drawn(), (one) => one.name, name);
     return new AskedOpening(this.#job, this.#part, found);
+  }
+
+  /** Where it sags, alone on the bench: lines of equal sag on the panel, and what presses on it. */
+  sagDrawing(): DrawingView {
+    return bendingDrawing(this.#job, this.name);
   }
 
   /** The panel to scale, with its openings. */

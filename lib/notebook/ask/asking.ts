@@ -58,14 +58,18 @@ export function findingsAbout({ review }: Job, name: string): readonly Finding[]
 }
 
 /** Lists of a review by the first word of the ids in them. */
-const topics = {
+export const topics = {
   stiffness: "stiffness",
   strength: "strength",
   joints: "joints",
   travel: "travel",
   "fit-out": "fitOut",
   money: "money",
+  assembly: "assembly",
 } as const;
+
+/** What findings are about. */
+export type Topic = keyof typeof topics;
 
 /** The findings of the topic that an id begins with; all of them for another word. */
 export function findingsOfTopic({ review }: Job, id: string): readonly Finding[] {

@@ -39,6 +39,6 @@ export function remedyTable(job: Job, id: string): TableView {
 /** The size of a batten that is tried, in the case's own units. */
 function battenWords({ case: description }: Job): string {
   const style = styleOf(description);
-  const show = (size: number): string => showFine(Length.si(size), style);
+  const show = (size: number): string => Length.show(Length.si(size), style);
   return `${show(battenSize.width)} wide and ${show(battenSize.height)} high, of the same sheet`;
 }

@@ -58,7 +58,9 @@ function savingInWords({ proof }: Pick<SheetPlan, "proof">): string {
 /** Why no plan can do with fewer, stock by stock. */
 export function boundReasons({ review: { purchases } }: Job): readonly string[] {
   const { sheets, facings, bars } = purchases;
-  return [...sheets, ...facings, ...bars].map(({ stock, plan }) => `${stock.name}: ${plan.bound.because}`);
+  return [...sheets, ...facings, ...bars].map(
+    ({ stock, plan }) => `For ${stock.name} the count rests on ${plan.bound.because}.`,
+  );
 }
 
 /** Fasteners, adhesive and hardware to buy. */

@@ -1,12 +1,12 @@
-/** Laminates with adhesives side by side: cost, mass and stiffness of a finished square metre. */
+/** Laminates with adhesives side by side: cost, mass and stiffness of a finished face. */
 
 import { styleOf } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { type FaceOption, faceOptions } from "../../plan/index.js";
-import { Area, AreaDensity, Money, Ratio, timesMoney } from "../../quantity/index.js";
+import { AreaDensity, Money, Ratio } from "../../quantity/index.js";
 
-/** One option's cost of a finished square metre, in parts. */
+/** One option's cost of a finished face, in parts. */
 export interface FaceCostPart {
   /** The laminate and its adhesive. */
   readonly option: string;
@@ -16,12 +16,17 @@ export interface FaceCostPart {
   readonly cost: number;
 }
 
-/** Cost of each option, split into laminate and adhesive, the cheapest first. */
-export function faceCostParts(job: Job): readonly FaceCostPart[] {
-  const { size } = areaOf(job.case);
-  return faceOptions(job).flatMap((option) => [
-    { option: optionName(option), part: "laminate", cost: size * option.cost.facing.amount },
-    { option: optionName(option), part: "adhesive", cost: size * option.cost.adhesive.amount },
+/**
+ * Cost of the cheapest options and of the one that the case file asks for, split into laminate and adhesive, the cheapest
+ * first.
+ *
+ * @param most so many of the cheapest
+ */
+export function faceCostParts(job: Job, most = 8): readonly FaceCostPart[] {
+  const options = faceOptions(job).filter(({ chosen }, i) => chosen || i < most);
+  return options.flatMap((option) => [
+    { option: optionName(option), part: "laminate", cost: option.cost.facing.amount },
+    { option: optionName(option), part: "adhesive", cost: option.cost.adhesive.amount },
   ]);
 }
 
@@ -43,11 +48,11 @@ export interface FacePoint {
 
 /** Cost against mass of each option. */
 export function facePoints(job: Job): readonly FacePoint[] {
-  const { size, mass } = areaOf(job.case);
+  const { mass } = areaOf(job.case);
   return faceOptions(job).map((option) => ({
     option: optionName(option),
     laminate: option.facing.name,
-    cost: size * option.cost.total.amount,
+    cost: option.cost.total.amount,
     mass: AreaDensity.in(option.mass, mass),
     stiffness: option.stiffening,
     worth: option.front ? "nothing beats it" : "beaten",
@@ -63,7 +68,7 @@ export function faceTable(job: Job): TableView {
     [
       { heading: "Laminate", cell: ({ facing }) => facing.name },
       { heading: "Adhesive", cell: ({ adhesive }) => adhesive.name },
-      { heading: `A finished ${area.name}`, cell: (option) => costText(option, area.size) },
+      { heading: "A finished face", cell: (option) => costText(option, area), align: "right" },
       { heading: "Adds", cell: ({ mass }) => AreaDensity.show(mass, { ...style, digits: 3 }) },
       { heading: "Stiffer", cell: ({ stiffening }) => `${Ratio.show(stiffening, { digits: 3 })} times` },
       { heading: "Beaten", cell: ({ front }) => (front ? "no" : "yes") },
@@ -74,28 +79,28 @@ export function faceTable(job: Job): TableView {
 }
 
 /** Cost of so much face with half of its 95 % interval, where trials tell it. */
-function costText({ cost, costInterval: interval }: FaceOption, area: Area): string {
-  const shown = Money.show(timesMoney(area, cost.total));
-  return interval ? `${shown} ± ${((area * (interval.high - interval.low)) / 2).toFixed(2)}` : shown;
+function costText(option: FaceOption, area: FaceMeasure): string {
+  const { costInterval: interval } = option;
+  const shown = priceOf(option, area);
+  return interval ? `${shown} ± ${((interval.high - interval.low) / 2).toFixed(2)}` : shown;
 }
 
 /** What costs and masses of faces are told for, in a reader's own system. */
 export interface FaceMeasure {
-  /** In words. */
-  readonly name: "square foot" | "square metre";
   /** As a unit under a charted cost. */
   readonly per: "ft²" | "m²";
-  /** Its size. */
-  readonly size: Area;
   /** The unit of a charted mass. */
   readonly mass: "oz/ft2" | "g/m2";
 }
 
 /** The measure of area that a reader of either system thinks in. */
 export function areaOf({ units }: Job["case"]): FaceMeasure {
-  return units === "inch"
-    ? { name: "square foot", per: "ft²", size: Area.of(1, "ft2"), mass: "oz/ft2" }
-    : { name: "square metre", per: "m²", size: Area.of(1, "m2"), mass: "g/m2" };
+  return units === "inch" ? { per: "ft²", mass: "oz/ft2" } : { per: "m²", mass: "g/m2" };
+}
+
+/** What a face costs, with its unit: "2.19 USD/ft²". */
+function priceOf({ cost }: FaceOption, { per }: FaceMeasure): string {
+  return `${Money.show(cost.total)}/${per}`;
 }
 
 /** What the chapter on laminates says of a case that has none; nothing of one that has some. */
@@ -112,21 +117,16 @@ export function facingAnswer(job: Job): string {
   if (unfaced !== undefined) return unfaced;
   if (!cheapest) return "There is no laminate or no adhesive in the tables.";
   const area = areaOf(job.case);
-  const priceOf = ({ cost }: FaceOption): string => Money.show(timesMoney(area.size, cost.total));
   const chosen = options.find((option) => option.chosen);
-  const first = `The cheapest finished ${area.name} is ${optionName(cheapest)}, at ${priceOf(cheapest)}.`;
-  return `${first} ${chosenWords(chosen, cheapest, priceOf)}`;
+  const first = `The cheapest finished face is ${optionName(cheapest)}, at ${priceOf(cheapest, area)}.`;
+  return `${first} ${chosenWords(chosen, cheapest, area)}`;
 }
 
-function chosenWords(
-  chosen: FaceOption | undefined,
-  cheapest: FaceOption,
-  priceOf: (option: FaceOption) => string,
-): string {
+function chosenWords(chosen: FaceOption | undefined, cheapest: FaceOption, area: FaceMeasure): string {
   if (!chosen) return "The case file asks for none that the tables offer.";
   if (chosen === cheapest) return "The case file asks for it.";
   const beaten = chosen.front ? "none beats it" : "another beats it";
-  return `The case file asks for ${optionName(chosen)}, at ${priceOf(chosen)}: ${beaten} in cost, weight and stiffness together.`;
+  return `The case file asks for ${optionName(chosen)}, at ${priceOf(chosen, area)}: ${beaten} in cost, weight and stiffness together.`;
 }
 
 function optionName({ facing, adhesive }: FaceOption): string {

@@ -136,7 +136,7 @@ export function fastenerWaysTable(job: Job, name: string): TableView {
       { heading: "At", cell: ({ load }) => Force.show(load, style) },
       { heading: "By", cell: ({ known }) => known },
     ],
-    `${name} in ${group.panel}, the weakest way first. It slips a millimetre under ${Force.show(Force.si(slip * 0.001), style)} (${SpringRate.show(slip, { ...style, digits: 2 })}), and by the rule of thumb is ${showFine(length, style)} long for its stack`,
+    `${name} in ${group.panel}, the weakest way first. It slips at ${SpringRate.show(slip, { ...style, digits: 2 })}, and by the rule of thumb is ${showFine(length, style)} long for its stack`,
   );
 }
 
@@ -249,7 +249,7 @@ export function scheduleDrawing(job: Job, panel: string): readonly DrawingView[]
     : [];
 }
 
-/** Fasteners to buy and the minutes to set them, by the tools that were timed. */
+/** Fasteners to buy. */
 export function fastenerTotalsTable(job: Job): TableView {
   return tableOf(
     fastenerTotals(job, job.review.purchases),
@@ -260,17 +260,27 @@ export function fastenerTotalsTable(job: Job): TableView {
       { heading: "Packs", cell: ({ packs, stock }) => `${packs} of ${stock.packOf}` },
       { heading: "Washers", cell: ({ washers }) => washers || "" },
       { heading: "Cost", cell: ({ cost }) => Money.show(cost) },
-      {
-        heading: "Time",
-        cell: ({ byTool }) =>
-          byTool
-            .map(
-              ({ work, tool, time }) =>
-                `${work}: ${Time.show(time, { unit: "min", digits: 2 })} with the ${tool}`,
-            )
-            .join(", "),
-      },
     ],
     "Totals for each fastener",
+  );
+}
+
+/** Time of each kind of work on all fasteners, by the tools that were timed. */
+export function workOnFastenersTable(job: Job): TableView {
+  const works = new Map<string, { work: string; tool: string; time: number }>();
+  for (const { work, tool, time } of fastenerTotals(job, job.review.purchases).flatMap(
+    ({ byTool }) => byTool,
+  )) {
+    const key = `${work} ${tool}`;
+    works.set(key, { work, tool, time: (works.get(key)?.time ?? 0) + time });
+  }
+  return tableOf(
+    [...works.values()],
+    [
+      { heading: "Work", cell: ({ work }) => work },
+      { heading: "Tool", cell: ({ tool }) => tool },
+      { heading: "Time", cell: ({ time }) => Time.show(Time.si(time), { unit: "min", digits: 2 }) },
+    ],
+    "Time for all of them, with each tool that you timed",
   );
 }

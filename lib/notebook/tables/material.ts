@@ -224,7 +224,10 @@ export function adhesiveTable({ review, case: description }: Job): TableView {
     [
       { heading: "Adhesive", cell: ({ stock }) => stock.name },
       { heading: "Panel area", cell: ({ area }) => Area.show(area, { ...style, digits: 3 }) },
-      { heading: "Needed", cell: ({ volume }) => Volume.show(volume, { ...style, digits: 3 }) },
+      {
+        heading: "Needed",
+        cell: ({ volume }) => Volume.show(volume, { ...style, digits: 2 }).replace("floz", "fl oz"),
+      },
       { heading: "Containers", cell: ({ containers }) => containers },
       { heading: "Cost", cell: ({ cost }) => Money.show(cost) },
     ],

@@ -8,6 +8,7 @@ import {
   cashOverTime,
   doubtsInWords,
   doubtsOf,
+  faceArea,
   hourInWords,
   jobsForChance,
   jobsInWords,
@@ -23,17 +24,9 @@ import {
   swingOf,
   workTimes,
 } from "../../plan/index.js";
-import {
-  Area,
-  addMoney,
-  Money,
-  type Ratio,
-  ratio,
-  showNumber,
-  Time,
-  timesMoney,
-} from "../../quantity/index.js";
+import { addMoney, Money, type Ratio, ratio, showNumber, Time, timesMoney } from "../../quantity/index.js";
 import { billGroupTable, billTable, ruleOf } from "../../recipe/index.js";
+import { areaOf } from "./face-options.js";
 
 /** Chance of having paid the case, in plain numbers. */
 export interface ChancePoint {
@@ -162,33 +155,29 @@ export function sharingNote({ case: { sections } }: Job): readonly SentenceView[
   return sections.length > 1 ? [{ kind: "sentence", text: sharingRule }] : [];
 }
 
-/** Of a square metre. */
-const squareFoot = Area.of(1, "ft2");
-
-/** Bench time by kind of work; what counts by area, by the square foot or the square metre of the case's units. */
+/** Bench time by kind of work; what counts by area has the unit of area of the case's units. */
 export function timeTable(job: Job): TableView {
-  const bySquareFoot = job.case.units === "inch";
-  const rows = workTimes(job, job.review.purchases).map((row) =>
-    bySquareFoot && row.unit === "square metre"
-      ? {
-          ...row,
-          unit: "square foot",
-          pieces: row.pieces / squareFoot,
-          each: (row.each * squareFoot) as Time,
-        }
-      : row,
-  );
+  const { per } = areaOf(job.case);
+  const size = faceArea(job.case);
+  const minutes = (time: Time): string => Time.show(time, { unit: "min", digits: 2 });
   return tableOf(
-    rows,
+    workTimes(job, job.review.purchases),
     [
       { heading: "Work", cell: ({ work }) => work },
       { heading: "Tool", cell: ({ tool }) => tool },
       {
         heading: "How many",
-        cell: ({ pieces, unit }) => `${showNumber(pieces, 3)} × ${unit}`,
+        cell: ({ pieces, unit }) =>
+          unit === "square metre"
+            ? `${showNumber(pieces / size, 3)} ${per}`
+            : `${showNumber(pieces, 3)} × ${unit}`,
         align: "left",
       },
-      { heading: "Each", cell: ({ each }) => Time.show(each, { unit: "min", digits: 2 }) },
+      {
+        heading: "Each",
+        cell: ({ each, unit }) =>
+          unit === "square metre" ? `${minutes((each * size) as Time)}/${per}` : minutes(each),
+      },
       { heading: "In all", cell: ({ time }) => Time.show(time, { unit: "h", digits: 2 }) },
     ],
     "Hours at the bench, from your own timings",

@@ -287,14 +287,50 @@ export function rackedDrawing({ review, case: description }: Job): DrawingView {
     .filter(({ loaded }) => loaded.id.startsWith("pushed"));
   if (pushed.length === 0) throw new Refusal("racked box: give the case casters to stand on");
   const worst = pushed.reduce((most, one) => (one.outcome.movement > most.outcome.movement ? one : most));
-  return movedDrawing(worst.loaded, worst.outcome, styleOf(description));
+  const push = Force.show(worst.loaded.tips ?? description.demands.push, styleOf(description));
+  return movedDrawing(worst.loaded, worst.outcome.title, { push, style: styleOf(description) });
+}
+
+/** The way of each push by the end of its id, in the axes of the case. */
+const pushedWays: Readonly<Record<string, Point2>> = {
+  x: { x: 1, y: 0 },
+  right: { x: -1, y: 0 },
+  y: { x: 0, y: 1 },
+  back: { x: 0, y: -1 },
+};
+
+/** The push, at the middle of the upper edge that it acts on. */
+function pushArrow(
+  { id }: LoadedCase,
+  outlines: readonly MovedOutline[],
+  text: string,
+): readonly DrawingMark[] {
+  const way = pushedWays[id.replace("pushed.", "")];
+  const places = outlines.flatMap(({ places: own }) => own.map(({ at }) => at));
+  if (!way) return [];
+  const ends = [0, 1, 2].map((axis) => {
+    const all = places.map((place) => place[axis]!);
+    return { low: Math.min(...all), high: Math.max(...all) };
+  });
+  const edge = ({ low, high }: { low: number; high: number }, towards: number): number =>
+    towards === 0 ? (low + high) / 2 : towards > 0 ? low : high;
+  const [x, y] = [edge(ends[0]!, way.x), edge(ends[1]!, way.y)];
+  const top = ends[2]!.high;
+  const long = 0.4 * (top - ends[2]!.low);
+  const from = onPaper([x - long * way.x, y - long * way.y, top]);
+  return [{ mark: "arrow", from, to: onPaper([x, y, top]), text, isForce: true }];
 }
 
 /** The faces that can be seen from the front, the left and above. */
 const seen = ["x0", "top", "y0"] as const;
 
-function movedDrawing(loaded: LoadedCase, { title, movement }: CaseOutcome, style: ShowStyle): DrawingView {
+function movedDrawing(
+  loaded: LoadedCase,
+  title: string,
+  { push, style }: { readonly push: string; readonly style: ShowStyle },
+): DrawingView {
   const outlines = movedOutlines(loaded, seen);
+  const movement = Math.max(...outlines.flatMap(({ places }) => places.map(({ by }) => Math.hypot(...by))));
   const larger = roundFactor((drawnShare * heightOf(outlines)) / movement);
   const roles = { face: "panel", opening: "opening", leaf: "hardware" } as const;
   const marks = [
@@ -314,10 +350,11 @@ function movedDrawing(loaded: LoadedCase, { title, movement }: CaseOutcome, styl
           points: [...places, places[0]!].map(({ at }) => onPaper(at)),
         }),
       ),
+    ...pushArrow(loaded, outlines, push),
   ];
   return drawing(
-    `The case ${title}: movements drawn ${larger} times as large`,
-    `The case from the front, the left and above, ${title}, against its lower corners. Broken lines show it at rest. Its farthest place moves ${showFine(Length.si(movement), style)}; drawn ${larger} times as large.`,
+    `The case ${title}`,
+    `Seen from the front, the left and above. Broken lines show it at rest. Its farthest place moves ${showFine(Length.si(movement), style)} against the floor, drawn ${larger} times as large.`,
     marks,
   );
 }

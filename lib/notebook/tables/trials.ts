@@ -109,7 +109,6 @@ export function moduliTable(job: Job): TableView {
       { heading: "Strips cut", cell: ({ way }) => `${way} the grain` },
       { heading: "Strips", cell: ({ own }) => own.strips },
       { heading: "Measured", cell: ({ own }) => (own.from === "measured" ? plusMinus(own) : "not yet") },
-      { heading: "Degrees of freedom", cell: ({ own }) => own.uncertainty?.degreesOfFreedom ?? "" },
       { heading: "From its veneers", cell: ({ promised }) => Pressure.show(promised.modulus, { digits: 3 }) },
     ],
     "Bending modulus: the higher, the stiffer. After ± is half the 95 % interval.",
@@ -139,7 +138,6 @@ export function twoSpanTable({ stock, measurements }: Job): TableView {
       { heading: "Cut", cell: ({ way }) => `${way} the grain` },
       { heading: "Modulus without shear", cell: ({ modulus }) => spreadText(modulus, "GPa") },
       { heading: "Shear modulus through it", cell: ({ shearModulus }) => spreadText(shearModulus, "MPa") },
-      { heading: "Degrees of freedom", cell: ({ shearModulus }) => shearModulus.degreesOfFreedom },
     ],
     "One piece over two spans: the shorter, the more of its sag is shear",
   );
@@ -163,7 +161,6 @@ export function twistTable({ measurements }: Job): TableView {
     [
       { heading: "Offcut", cell: ({ sample }) => sample },
       { heading: "Shear modulus", cell: ({ modulus }) => spreadText(modulus, "GPa") },
-      { heading: "Degrees of freedom", cell: ({ modulus }) => modulus.degreesOfFreedom },
     ],
     "Shear modulus in the plane of the sheet, from twisted offcuts. After ± is half the 95 % interval.",
   );

@@ -124,7 +124,7 @@ function measureNext(asked: readonly FindingView[]): readonly ToMeasure[] {
     wanted.set(key, { said, count: (before?.count ?? 0) + 1 });
   };
   for (const { verdict, missing, interval } of asked) {
-    if (verdict === "unknown" && missing)
+    if (verdict === "unknown" && missing && !missing.isChange)
       want(missing.measure, (settles) => ({
         sentence: `Measure ${missing.measure}: it settles ${settles}.`,
         how: sentencesOf(asSentence(missing.how))[0] ?? "",
@@ -153,7 +153,10 @@ function factsOf({ case: build, review }: FirstPageInput): readonly Fact[] {
     return Mass.show(Mass.si(sum), style);
   };
   return [
-    { name: "Size over metal", value: size.map((one) => Length.show(Length.si(one), style)).join(" × ") },
+    {
+      name: "Size over metal",
+      value: size.map((one) => Length.show(Length.si(one), { ...style, denominator: 32 })).join(" × "),
+    },
     { name: "Empty", value: weigh((group) => group !== "contents") },
     { name: "Loaded", value: weigh(() => true) },
     { name: "Material", value: `${Math.round(review.bill.total.amount)} ${review.bill.total.currency}` },
@@ -184,7 +187,9 @@ function pictureOfCase(
     return part === undefined ? [] : [{ part, verdict, text: String(i + 1) }];
   });
   const failing = new Set(marks.flatMap(({ part, verdict }) => (verdict === "fails" ? [part] : [])));
-  const size = sizeOfSolids(solids).map((one) => Length.show(Length.si(one), styleOf(build)));
+  const size = sizeOfSolids(solids).map((one) =>
+    Length.show(Length.si(one), { ...styleOf(build), denominator: 32 }),
+  );
   const from = tellingCorner(solids);
   const picture = pictureOf(solids, {
     description: `${build.name} from its ${from} corner.`,

@@ -48,7 +48,7 @@ function linked(markup: string, waiting: Map<string, Term>, file: string, folded
 function linkedText(text: string, waiting: Map<string, Term>, file: string): string {
   if (waiting.size === 0) return text;
   const longestFirst = [...waiting.keys()].sort((a, b) => b.length - a.length);
-  const words = new RegExp(`(?<![\\w.-])(?:${longestFirst.join("|")})(?![\\w-])`, "gi");
+  const words = new RegExp(`(?<![\\w.-])(?:${longestFirst.join("|")})(?![\\w-]|\\.csv)`, "gi");
   return text.replace(words, (found) => {
     const term = waiting.get(found.toLowerCase());
     if (!term) return found;

@@ -125,7 +125,7 @@ export const terms: readonly Term[] = [
     name: "pilot hole",
     meaning:
       "A pilot hole is a hole thinner than the screw, so that the thread bites and the wood does not split.",
-    forms: ["pilot holes", "pilot"],
+    forms: ["pilot holes"],
     not: ["lead hole", "lead holes"],
   },
   {

@@ -14,8 +14,11 @@ export function chartInUnits(spec: Json, changed: UnitChanges, said: (text: stri
   const isBlock = (part: Json | undefined): part is Block =>
     typeof part === "object" && part !== null && !Array.isArray(part);
   const changeOf = (title: Json | undefined): UnitChange | undefined => {
-    const [, unit = ""] = (typeof title === "string" && /\((\S+)\)$/.exec(title)) || [];
-    return Object.keys(changed).includes(unit) ? changed[unit] : undefined;
+    const whole = Array.isArray(title) ? title.join(" ") : title;
+    const [, unit = ""] = (typeof whole === "string" && /\((\S+)\)$/.exec(whole)) || [];
+    const [, per = "", measure = ""] = /^([A-Z]{3}\/|min\/)?(.*)$/.exec(unit) ?? [];
+    const own = Object.keys(changed).includes(measure) ? changed[measure] : undefined;
+    return own && per !== "" ? { to: `${per}${own.to}`, times: 1 / own.times } : own;
   };
   const axisOf = (name: string): string => (/^[xy]2?$/.test(name) ? name.charAt(0) : "");
   const visit = (part: Json, name: string, see: (block: Block, name: string) => void): void => {

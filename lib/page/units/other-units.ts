@@ -102,7 +102,7 @@ export const unitChanges: Readonly<Record<UnitSystem, UnitChanges>> = {
 
 /**
  * A text with every value in the units of a system, to as many figures as it has. Numbers that share a unit ("7 to 10 mm",
- * "30 × 24 in", "9.6 GPa ± 0.7") change together. It rests on nothing but what it is given, so that a page can carry it as text.
+ * "30 × 24 in", "9.6 GPa ± 0.7") change together; so do prices and times per unit ("2.19 USD/ft²"). It rests on nothing but what it is given, so that a page can carry it as text.
  *
  * @param keep names as things are sold, in which nothing changes: "laminate sheet 1 mm"
  * @example inUnits("13-1/2 in by 24 in", unitChanges.metric, []) // 343 mm by 610 mm
@@ -112,7 +112,7 @@ export function inUnits(text: string, changed: UnitChanges, keep: readonly strin
   const longest = (a: string, b: string): number => b.length - a.length;
   const unit = Object.keys(changed).sort(longest).map(quoted).join("|");
   const number = "(?:\\d+-)?\\d+/\\d+|\\d[\\d\\u202f]*(?:\\.\\d+)?";
-  const chain = `(?<![\\d\\w./-])(-?(?:(?:${number})(?: to | × | x | and | by |, |–))*(?:${number}))([ \\u00a0])(${unit})(?![A-Za-z²³⁴·°/\\d])( ± (?:${number})(?![\\d.]*[ \\u00a0](?:${unit})))?`;
+  const chain = `(?<![\\d\\w./-])(-?(?:(?:${number})(?: to | × | x | and | by |, |–))*(?:${number}))([ \\u00a0])((?:[A-Z]{3}/|min/)?)(${unit})(?![A-Za-z²³⁴·°/\\d])( ± (?:${number})(?![\\d.]*[ \\u00a0](?:${unit})))?`;
   const names = keep
     .map((name) => quoted(name).replace(/ /g, "[ \\u00a0]"))
     .sort(longest)
@@ -129,17 +129,21 @@ export function inUnits(text: string, changed: UnitChanges, keep: readonly strin
     const counted = digits.includes(".") ? digits.replace(".", "") : digits.replace(/0+$/, "");
     return Math.min(4, Math.max(2, counted.length));
   };
-  const told = (shown: string, { times, plus = 0 }: UnitChange, offset: boolean): string => {
+  const told = (shown: string, { to, times, plus = 0 }: UnitChange, offset: boolean): string => {
     const result = value(shown) * times + (offset ? plus : 0);
-    const rounded = Number(result.toPrecision(figures(shown)));
+    const close = Number(result.toPrecision(figures(shown)));
+    const rounded = /^[A-Z]{3}\//.test(to) ? Number(close.toFixed(2)) : close;
     const plain = rounded >= 1e-4 || rounded <= 0 ? String(rounded) : rounded.toFixed(6);
     return /^-?\d{5,}$/.test(plain) ? plain.replace(/\B(?=(\d{3})+$)/g, "\u202f") : plain;
   };
   const pattern = new RegExp(names === "" ? chain : `(${names})|${chain}`, "g");
   return text.replace(pattern, (all: string, ...groups: unknown[]) => {
-    const [kept, numbers, gap, from, spread] = (names === "" ? [undefined, ...groups] : groups) as string[];
-    const change = changed[from ?? ""];
-    if (kept !== undefined || !change) return all;
+    const [kept, numbers, gap, per, from, spread] = (
+      names === "" ? [undefined, ...groups] : groups
+    ) as string[];
+    const own = changed[from ?? ""];
+    if (kept !== undefined || !own) return all;
+    const change = per ? { to: `${per}${own.to}`, times: 1 / own.times } : own;
     const each = new RegExp(`-?(?:${number})`, "g");
     const said = (numbers ?? "").replace(each, (one) => told(one, change, true));
     const about = (spread ?? "").replace(each, (one) => told(one, change, false));

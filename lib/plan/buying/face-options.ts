@@ -16,17 +16,17 @@ import {
 import { Area, AreaDensity, type Money, Ratio } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 
-/** One laminate glued with one adhesive, for a finished square metre on one side. */
+/** One laminate glued with one adhesive, on one side. */
 export interface FaceOption {
   /** The laminate. */
   readonly facing: FacingStock;
   /** What glues it. */
   readonly adhesive: Adhesive;
-  /** Of a finished square metre. */
+  /** Of a square foot or a square metre, whichever the case's units have. */
   readonly cost: { readonly facing: Money; readonly adhesive: Money; readonly total: Money };
   /** What the scatter of the builder's trials leaves open about the total; absent without two trials that agree. */
   readonly costInterval?: Interval<Ratio>;
-  /** Of a finished square metre, the glue dry. */
+  /** The glue dry. */
   readonly mass: AreaDensity;
   /** Bending stiffness of the sheet most used, faced on one side, over the same bare; the weaker way. */
   readonly stiffening: Ratio;
@@ -68,6 +68,7 @@ function faceOption(facing: FacingStock, adhesive: Adhesive, input: ReviewInput)
     adhesiveDensity: adhesive.density,
     container: adhesive.content,
     containerPrice: adhesive.price,
+    area: faceArea(input.case),
   };
   const cost = finishedFaceCost.worked({ ...prices, ...rates });
   const mass = finishedFaceMass.worked({
@@ -93,7 +94,12 @@ function faceOption(facing: FacingStock, adhesive: Adhesive, input: ReviewInput)
   };
 }
 
-/** The interval of the cost of a finished square metre; none where the trials disagree too much to tell. */
+/** What the cost of a face is told for. */
+export function faceArea({ units }: ReviewInput["case"]): Area {
+  return Area.of(1, units === "inch" ? "ft2" : "m2");
+}
+
+/** The interval of the cost of a finished face; none where the trials disagree too much to tell. */
 function costScatter(
   adhesive: Adhesive,
   prices: Omit<FaceCostInputs, "sheetRate" | "facingRate">,

@@ -112,13 +112,16 @@ function describe(
   { unit }: Rule,
 ): string {
   const holes = groups.reduce((sum, { fastening }) => sum + fastening.at.length, 0);
-  const cuts = openings.length > 0 ? `${counted(openings.length, "opening")}, ` : "";
+  const cuts = [
+    ...(openings.length > 0 ? [counted(openings.length, "opening")] : []),
+    ...(holes > 0 ? [counted(holes, "hole")] : []),
+  ];
   const up = face ? "OUTSIDE FACE UP" : "Seen from above";
   const rounded =
     distanceTo(outline, { x: 0, y: 0 }) === 0
       ? ""
       : " That corner is rounded off: measure from its two edges.";
-  return `${up}. ${cuts}${counted(holes, "hole")}. Marks in ${unit === "in" ? "inches" : "millimetres"} from the black corner, 0. Broken lines: what will lie on it.${rounded}`;
+  return `${[up, ...(cuts.length > 0 ? [cuts.join(", ")] : [])].join(". ")}. Marks in ${unit === "in" ? "inches" : "millimetres"} from the black corner, 0. Broken lines: what will lie on it.${rounded}`;
 }
 
 function coverMark({ left, bottom, width, height }: Box2): DrawingMark {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { intervalChart, lineChart } from "../../../lib/notebook/chart.js";
+import { intervalChart, lineChart, rankedBars } from "../../../lib/notebook/chart.js";
 import { chartInUnits, inUnits, unitChanges, unitsScript } from "../../../lib/page/index.js";
 
 const text = (spec: unknown): string => JSON.stringify(spec);
@@ -54,6 +54,21 @@ test("ends of an interval without a title of their own change with its axis, and
   expect(spec).toContain(`"low":${Number((8e9 / 6894.757293).toPrecision(6))}`);
   expect(spec).toContain(`"high":${Number((10e9 / 6894.757293).toPrecision(6))}`);
   expect(spec).toContain("1\u202f300\u202f000 psi");
+});
+
+test("a price per area changes with its axis, its bars and its words", () => {
+  const bars = rankedBars({
+    title: "Cost of a finished face",
+    description: "Of each.",
+    rows: [{ option: "roll", cost: 20 }],
+    label: { field: "option", title: "Option" },
+    value: { field: "cost", title: "Cost", unit: "EUR/m²" },
+  });
+  const spec = inInches(bars);
+  expect(spec).toContain('"Cost (EUR/ft²)"');
+  expect(spec).toContain(`"cost":${Number((20 * 0.09290304).toPrecision(6))}`);
+  expect(spec).toContain('"shown":"1.86 EUR/ft²"');
+  expect(spec).not.toContain("m²");
 });
 
 test("a page carries it as text that runs by itself", () => {

@@ -20,6 +20,8 @@ test.each([
   ["-4 °F outside", "-20 °C outside"],
   ["0.47 W/F°", "0.85 W/K"],
   ["24 in² of vent", "15\u202f000 mm² of vent"],
+  // 1 ft² = 0.092903 m².
+  ["2.19 USD/ft² ± 0.04, 4.5 min/ft²", "23.6 USD/m² ± 0.43, 48 min/m²"],
 ])("in metric units %j reads %j", (given, expected) => {
   expect(inUnits(given, metric, [])).toBe(expected);
 });
@@ -33,6 +35,7 @@ test.each([
   ["a bow of -0.47 mm", "a bow of -0.019 in"],
   ["4926 cm²", "763.5 in²"],
   ["0.84 W/K", "0.47 W/F°"],
+  ["at 23.59 EUR/m²", "at 2.19 EUR/ft²"],
   ["EN 1022, 3 N5", "EN 1022, 3 N5"],
 ])("in inch units %j reads %j", (given, expected) => {
   expect(inUnits(given, inch, [])).toBe(expected);
