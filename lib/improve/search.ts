@@ -1,6 +1,7 @@
 /** The search for the least changes that make a case hold, best so far kept, every proposal reviewed as a whole. */
 import type { Finding, Tier } from "../findings/index.js";
 import type { Job } from "../job/index.js";
+import { Asking } from "./asking.js";
 import { fewestAtOdds } from "./at-odds.js";
 import {
   byCost,
@@ -13,9 +14,16 @@ import {
 } from "./cover.js";
 import type { Option } from "./option.js";
 import { optionsFor } from "./options/index.js";
-import { type Mended, mendedBy, type StillTime } from "./singles.js";
+import { type Mended, mendedBy, type StillTime, type Tried } from "./singles.js";
 import { graveTiers, mayFail } from "./standing.js";
-import { goalsOf, type Stepped, type Stepping, stepByStep, type Taken } from "./steps.js";
+import {
+  goalsOf,
+  type Stepped,
+  type Stepping,
+  stepByStep,
+  type Taken,
+  wantedQuestions,
+} from "./steps.js";
 import { type Measures, measuresOf, withOptions } from "./trial.js";
 
 /** What is looked for, and for how long. */
@@ -26,6 +34,8 @@ export interface Wanted {
   readonly most?: number;
   /** Time for it, s; 60 unless said. What is found by then is kept. */
   readonly seconds?: number;
+  /** Threads: two unless said, 1 to stay in this one. What is found is the same. */
+  readonly threads?: number;
   /** Ends the search early; what is found by then is kept. */
   readonly signal?: AbortSignal;
   /** Told what is going on, and every verified design as it is found. */
@@ -97,6 +107,7 @@ class Search {
   readonly #wanted: Wanted;
   readonly #start = performance.now();
   readonly #designs: Improved[] = [];
+  readonly #asking: Asking;
   #nearest: Improved | undefined;
   #firstAt: number | undefined;
   #offered = 0;
@@ -107,10 +118,20 @@ class Search {
   constructor(job: Job, wanted: Wanted) {
     this.#job = job;
     this.#wanted = wanted;
+    this.#asking = new Asking(wanted.threads ?? 2);
   }
 
   async run(): Promise<Improvement> {
+    try {
+      return await this.#found();
+    } finally {
+      await this.#asking.end();
+    }
+  }
+
+  async #found(): Promise<Improvement> {
     this.#tell("reviewing the case as it is");
+    this.#asking.begin(this.#job, wantedQuestions(this.#job, this.#stepping()));
     const first = await stepByStep(this.#job, [], this.#stepping());
     this.#before = measuresOf(this.#job);
     if (first.taken.length > 0) this.#keep(first);
@@ -126,6 +147,7 @@ class Search {
       isWanted: ({ tier }) => tiers.includes(tier),
       stillTime: this.#stillTime,
       tell: (words) => this.#tell(words),
+      ask: this.#asking.both,
     };
   }
 
@@ -134,7 +156,7 @@ class Search {
     const options = optionsFor(this.#job, open);
     this.#offered += options.length;
     this.#tell(`trying ${options.length} other changes`);
-    const { mended, untried } = await mendedBy(this.#job, taken, options, this.#stillTime);
+    const { mended, untried } = await mendedBy(options, this.#trying(taken));
     this.#untried += untried;
     const own = taken.map(({ option, mends }): Mended => ({ option, mends }));
     const all = [...own, ...mended.filter(({ option }) => !own.some((one) => one.option.id === option.id))];
@@ -145,11 +167,15 @@ class Search {
     }
   }
 
+  #trying(taken: readonly Taken[]): Tried {
+    return { job: this.#job, taken, stillTime: this.#stillTime, lanes: this.#asking.lanes };
+  }
+
   /** Where no design holds: the fewest findings that nothing offered mends together. */
   async #sayWhy({ taken, open: left }: Stepped, open: readonly Finding[]): Promise<void> {
     const failing = left.filter(mayFail).map(({ id }) => id);
     const options = optionsFor(this.#job, open);
-    const { mended, untried } = await mendedBy(this.#job, taken, options, this.#stillTime, failing);
+    const { mended, untried } = await mendedBy(options, { ...this.#trying(taken), wanted: failing });
     this.#untried += untried;
     if (untried > 0) return;
     const goals = [...new Set([...failing, ...taken.flatMap(({ mends }) => [...mends])])];

@@ -1,10 +1,11 @@
 /** What each option mends by itself, tried side by side: one trial holds options that no finding has in common. */
 import { host } from "#host";
 import type { Job } from "../job/index.js";
+import type { Ask } from "./asking.js";
 import type { Option } from "./option.js";
 import { holdsForSure } from "./standing.js";
 import { questionsOfIds, type Taken } from "./steps.js";
-import { answersOf, withOptions } from "./trial.js";
+import { withOptions } from "./trial.js";
 
 /** An option with the findings that hold with it. */
 export type Mended = Taken;
@@ -34,40 +35,51 @@ export function sideBySide(
   return trials.map((trial) => trial.options);
 }
 
+/** What options are tried in, and by whom. */
+export interface Tried {
+  /** The case as it is. */
+  readonly job: Job;
+  /** The design. */
+  readonly taken: readonly Taken[];
+  /** Ids of findings that matter beside those that the design mends. */
+  readonly wanted?: readonly string[];
+  /** When it says no, what is left is not tried. */
+  readonly stillTime: StillTime;
+  /** Those who are asked at the same time; what is found does not depend on how many they are. */
+  readonly lanes: readonly Ask[];
+}
+
 /**
  * Tries options in the place of changes of a design that are there for the same findings, or move the same thing, and
  * tells what each then mends; the rest of the design stays, and only the questions concerned are asked.
- *
- * @param taken the design
- * @param wanted ids of findings that matter beside those that the design mends
- * @param stillTime when it says no, what is left is not tried
  */
 export async function mendedBy(
-  job: Job,
-  taken: readonly Taken[],
   options: readonly Option[],
-  stillTime: StillTime,
-  wanted: readonly string[] = [],
+  { job, taken, wanted = [], stillTime, lanes }: Tried,
 ): Promise<{ readonly mended: readonly Mended[]; readonly untried: number }> {
-  const mended: Mended[] = [];
+  const mended = new Map<string, Mended>();
   let untried = 0;
   const goals = new Set([...wanted, ...taken.flatMap(({ mends }) => [...mends])]);
   const others = options.filter(
     ({ id, helps }) => helps.some((one) => goals.has(one)) && !taken.some(({ option }) => option.id === id),
   );
   const queue = [...sideBySide(others, (option) => touchedBy(option, taken, goals))];
-  for (let trial = queue.shift(); trial; trial = queue.shift()) {
-    await host.pool.pause();
-    if (!stillTime()) {
-      untried += trial.length;
-      continue;
+  const work = async (ask: Ask): Promise<void> => {
+    for (let trial = queue.shift(); trial; trial = queue.shift()) {
+      await host.pool.pause();
+      if (!stillTime()) {
+        untried += trial.length;
+        continue;
+      }
+      const rest = taken.filter((one) => !trial?.some((option) => isReplaced(one, option)));
+      const tried = withOptions(job, [...rest.map(({ option }) => option), ...trial]);
+      const found = tried ? await outcomes(tried, { trial, taken, goals, ask }) : [];
+      for (const one of found) mended.set(one.option.id, one);
+      if (!tried && trial.length > 1) queue.unshift(...halves(trial));
     }
-    const rest = taken.filter((one) => !trial.some((option) => isReplaced(one, option)));
-    const tried = withOptions(job, [...rest.map(({ option }) => option), ...trial]);
-    if (tried) mended.push(...outcomes(tried, trial, taken, goals));
-    else if (trial.length > 1) queue.unshift(...halves(trial));
-  }
-  return { mended, untried };
+  };
+  await Promise.all(lanes.map(work));
+  return { mended: others.flatMap(({ id }) => mended.get(id) ?? []), untried };
 }
 
 function isReplaced({ option, mends }: Taken, other: Option): boolean {
@@ -90,15 +102,17 @@ function halves(trial: readonly Option[]): readonly (readonly Option[])[] {
   return [trial.slice(0, middle), trial.slice(middle)];
 }
 
-function outcomes(
-  tried: Job,
-  trial: readonly Option[],
-  taken: readonly Taken[],
-  goals: ReadonlySet<string>,
-): readonly Mended[] {
+/** A trial of a design. */
+interface Trial {
+  readonly trial: readonly Option[];
+  readonly taken: readonly Taken[];
+  readonly goals: ReadonlySet<string>;
+  readonly ask: Ask;
+}
+
+async function outcomes(tried: Job, { trial, taken, goals, ask }: Trial): Promise<readonly Mended[]> {
   const touched = trial.map((option) => touchedBy(option, taken, goals));
-  const asked = questionsOfIds(tried, touched.flat());
-  const answers = new Map(answersOf(tried, asked).map((finding) => [finding.id, finding]));
+  const answers = await ask(tried, questionsOfIds(tried, touched.flat()));
   return trial.map((option, i): Mended => {
     const mends = (touched[i] ?? []).filter((id) => {
       const answer = answers.get(id);

@@ -1,8 +1,8 @@
 /** Changes taken round by round until nothing is left that fails: the quick questions first, the whole review last. */
-import { host } from "#host";
 import { byDanger, type Finding } from "../findings/index.js";
 import type { Job } from "../job/index.js";
 import { caseOverlaps } from "../model/index.js";
+import type { Ask } from "./asking.js";
 import type { Option } from "./option.js";
 import { optionsFor } from "./options/index.js";
 import { holdsForSure, overBy } from "./standing.js";
@@ -24,6 +24,8 @@ export interface Stepping {
   readonly stillTime: () => boolean;
   /** Told what is going on. */
   readonly tell: (words: string) => void;
+  /** Who is asked. */
+  readonly ask: Ask;
 }
 
 /** Where steps led. */
@@ -81,8 +83,13 @@ class Steps {
   constructor(base: Job, from: readonly Taken[], stepping: Stepping) {
     this.#base = base;
     this.#stepping = stepping;
-    this.#taken = from;
-    this.#job = caseWith(base, from) ?? base;
+    const { fit, job } = fitting(
+      base,
+      [],
+      from.map(({ option }) => option),
+    );
+    this.#taken = from.filter(({ option }) => fit.includes(option));
+    this.#job = job ?? base;
   }
 
   async run(): Promise<Stepped> {
@@ -119,7 +126,7 @@ class Steps {
     if (!trial) return true;
     const moved = before.filter(({ option }) => fit.some(({ lever }) => lever === option.lever));
     const about = [...open.map(({ id }) => id), ...moved.flatMap(({ mends }) => [...mends])];
-    const answers = await answersTo(trial, questionsOfIds(trial, about));
+    const answers = await this.#stepping.ask(trial, questionsOfIds(trial, about));
     const than: Compared = {
       open,
       answers,
@@ -199,36 +206,28 @@ class Steps {
   async #holdsWith(count: number, id: string): Promise<boolean> {
     const job = caseWith(this.#base, this.#taken.slice(0, count));
     if (!job) return false;
-    const found = (await answersTo(job, questionsOfIds(job, [id]))).get(id);
+    const found = (await this.#stepping.ask(job, questionsOfIds(job, [id]))).get(id);
     return found === undefined || holdsForSure(found);
   }
+}
+
+/** The questions of a case in whose answers something wanted is at stake. */
+export function wantedQuestions(
+  { review }: Job,
+  { isWanted }: Pick<Stepping, "isWanted">,
+): ReadonlySet<string> {
+  return new Set(review.steps.filter(isWanted).map(({ id }) => id));
 }
 
 /** Answers of a case to some questions that have to hold and do not for sure. */
 export async function goalsOf(
   job: Job,
   isAsked: (question: string) => boolean,
-  { isWanted }: Pick<Stepping, "isWanted">,
+  { isWanted, ask }: Pick<Stepping, "isWanted" | "ask">,
 ): Promise<readonly Finding[]> {
-  const asked = new Set(
-    job.review.steps.filter((step) => isWanted(step) && isAsked(step.id)).map(({ id }) => id),
-  );
-  const answers = [...(await answersTo(job, asked)).values()];
+  const asked = new Set([...wantedQuestions(job, { isWanted })].filter(isAsked));
+  const answers = [...(await ask(job, asked)).values()];
   return byDanger(answers.filter((one) => isWanted(one) && one.verdict !== "broken" && !holdsForSure(one)));
-}
-
-/** Answers by their ids, with room for others between two questions. */
-async function answersTo(
-  { review }: Job,
-  questions: ReadonlySet<string>,
-): Promise<ReadonlyMap<string, Finding>> {
-  const answers = new Map<string, Finding>();
-  for (const { id, ask } of review.steps) {
-    if (!questions.has(id)) continue;
-    for (const one of ask()) answers.set(one.id, one);
-    await host.pool.pause();
-  }
-  return answers;
 }
 
 /** The questions that some findings answer: the longest id that begins theirs. */

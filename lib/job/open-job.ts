@@ -78,6 +78,11 @@ export function readJob(folder: string): ReadJob {
   return jobOf(folder, filesIn(folder), readDesign);
 }
 
+/** Reads and checks texts as the files of a folder's job, whatever stands there: the job, or every problem. */
+export function jobOfTexts(folder: string, texts: Texts): ReadJob {
+  return jobOf(folder, { names: Object.keys(texts), texts, faults: {} }, readerOf(folder));
+}
+
 const ownFiles: readonly string[] = [caseFile, ...Object.values(tableFiles)];
 
 function filesIn(folder: string): FolderContents | undefined {

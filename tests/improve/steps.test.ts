@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { set } from "../../lib/design/index.js";
+import { Asking } from "../../lib/improve/asking.js";
 import { graveTiers, holdsForSure } from "../../lib/improve/standing.js";
 import { caseWith, goalsOf, questionsOfIds, type Stepping, stepByStep } from "../../lib/improve/steps.js";
 import { type Job, openJob } from "../../lib/job/index.js";
@@ -14,6 +15,7 @@ const stepping: Stepping = {
   isWanted: ({ tier }) => graveTiers.includes(tier),
   stillTime: () => true,
   tell: () => undefined,
+  ask: new Asking(1).both,
 };
 
 describe("steps", () => {
