@@ -25,13 +25,9 @@ export type Ask = (job: Job, questions: ReadonlySet<string>) => Promise<Readonly
 /** Questions that the other thread answers: those of the joined boxes, whose parts it then keeps. */
 const elsewhere: ReadonlySet<string> = new Set([
   "joints.seams",
-  "joints.glue",
   "joints.box",
-  "joints.handles",
   "joints.handle-out",
   "joints.hinges",
-  "joints.laminate",
-  "assembly.way-in",
   "strength.thrown",
   "strength.latch",
   "strength.panel",
@@ -61,7 +57,8 @@ export class Asking {
 
   /** @param threads 1 to stay in this one */
   constructor(threads: number) {
-    this.#thread = threads > 1 && host.pool.spare() > 1 ? host.pool.start("improve/asking-worker") : undefined;
+    this.#thread =
+      threads > 1 && host.pool.spare() > 1 ? host.pool.start("improve/asking-worker") : undefined;
   }
 
   /** Asks this thread and the other, each its own questions. */
@@ -90,9 +87,9 @@ export class Asking {
     return this.#thread ? [this.here, this.there] : [this.here];
   }
 
-  /** Has the other thread begin with what is its own of a case, to be asked for later. */
-  begin(job: Job, questions: ReadonlySet<string>): void {
-    if (this.#thread) void this.#far(job, [...questions].filter((id) => elsewhere.has(id)));
+  /** Has the other thread begin with questions about a case, to be asked for later. */
+  begin(job: Job, questions: readonly string[]): void {
+    if (this.#thread) void this.#far(job, questions);
   }
 
   /** Ends the other thread, whatever it is doing. */

@@ -20,6 +20,7 @@ import {
   goalsOf,
   type Stepped,
   type Stepping,
+  slow,
   stepByStep,
   type Taken,
   wantedQuestions,
@@ -90,6 +91,10 @@ export interface Improvement {
   readonly offered: number;
   /** Options that no time was left for. */
   readonly untried: number;
+  /** Options that were left out, as others of their kind promise more. */
+  readonly leftOut: number;
+  /** What the cheapest choice of what was tried costs more than the case as it is, added up change by change. */
+  readonly leastAdded?: number;
   /** Whether the search went through all that it had offered. */
   readonly isWhole: boolean;
 }
@@ -112,6 +117,8 @@ class Search {
   #firstAt: number | undefined;
   #offered = 0;
   #untried = 0;
+  #leftOut = 0;
+  #leastAdded: number | undefined;
   #before: Measures | undefined;
   #atOdds: readonly string[] = [];
 
@@ -131,14 +138,24 @@ class Search {
 
   async #found(): Promise<Improvement> {
     this.#tell("reviewing the case as it is");
-    this.#asking.begin(this.#job, wantedQuestions(this.#job, this.#stepping()));
+    const dear = [...wantedQuestions(this.#job, this.#stepping())].filter((id) => slow.has(id));
+    this.#asking.begin(this.#job, dear);
     const first = await stepByStep(this.#job, [], this.#stepping());
     this.#before = measuresOf(this.#job);
     if (first.taken.length > 0) this.#keep(first);
-    const open = first.taken.length > 0 ? await goalsOf(this.#job, () => true, this.#stepping()) : first.open;
+    const open = first.taken.length > 0 ? await this.#asItIs() : first.open;
     if (this.#designs.length > 0) await this.#others(first.taken, open);
     else if (this.#nearest) await this.#sayWhy(first, open);
     return this.#outcome(open.filter(mayFail));
+  }
+
+  /** What does not hold of the case as it is. */
+  async #asItIs(): Promise<readonly Finding[]> {
+    const { isWanted, ask, askAside } = this.#stepping();
+    return [
+      ...(await goalsOf(this.#job, (id) => !slow.has(id), { isWanted, ask })),
+      ...(await goalsOf(this.#job, (id) => slow.has(id), { isWanted, ask: askAside })),
+    ];
   }
 
   #stepping(): Stepping {
@@ -148,6 +165,7 @@ class Search {
       stillTime: this.#stillTime,
       tell: (words) => this.#tell(words),
       ask: this.#asking.both,
+      askAside: this.#asking.there,
     };
   }
 
@@ -156,8 +174,9 @@ class Search {
     const options = optionsFor(this.#job, open);
     this.#offered += options.length;
     this.#tell(`trying ${options.length} other changes`);
-    const { mended, untried } = await mendedBy(options, this.#trying(taken));
+    const { mended, untried, leftOut } = await mendedBy(options, this.#trying(taken));
     this.#untried += untried;
+    this.#leftOut += leftOut;
     const own = taken.map(({ option, mends }): Mended => ({ option, mends }));
     const all = [...own, ...mended.filter(({ option }) => !own.some((one) => one.option.id === option.id))];
     const goals = [...new Set(taken.flatMap(({ mends }) => [...mends]))];
@@ -192,6 +211,8 @@ class Search {
   #choices(goals: readonly string[], mended: readonly Mended[]): readonly (readonly Taken[])[] {
     const byId = new Map(mended.map((one) => [one.option.id, one]));
     const covers = leastCovers(goals, this.#weighed(mended));
+    const costs = covers.map(({ weights }) => weights.cost);
+    if (costs.length > 0) this.#leastAdded = Math.min(...costs);
     return spread(covers, this.#most()).map(({ chosen }) => chosen.flatMap(({ id }) => byId.get(id) ?? []));
   }
 
@@ -264,6 +285,8 @@ class Search {
       ...(this.#firstAt === undefined ? {} : { firstAt: this.#firstAt }),
       offered: this.#offered,
       untried: this.#untried,
+      leftOut: this.#leftOut,
+      ...(this.#leastAdded === undefined ? {} : { leastAdded: this.#leastAdded }),
       isWhole: this.#untried === 0 && this.#stillTime(),
     };
   }

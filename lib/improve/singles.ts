@@ -35,6 +35,16 @@ export function sideBySide(
   return trials.map((trial) => trial.options);
 }
 
+/** What became of options. */
+interface OutcomeOfOthers {
+  /** Those that were tried, with what each mends. */
+  readonly mended: readonly Mended[];
+  /** Those that no time was left for. */
+  readonly untried: number;
+  /** Those that were not tried, as others of their lever and for their findings promise more. */
+  readonly leftOut: number;
+}
+
 /** What options are tried in, and by whom. */
 export interface Tried {
   /** The case as it is. */
@@ -56,13 +66,14 @@ export interface Tried {
 export async function mendedBy(
   options: readonly Option[],
   { job, taken, wanted = [], stillTime, lanes }: Tried,
-): Promise<{ readonly mended: readonly Mended[]; readonly untried: number }> {
+): Promise<OutcomeOfOthers> {
   const mended = new Map<string, Mended>();
   let untried = 0;
   const goals = new Set([...wanted, ...taken.flatMap(({ mends }) => [...mends])]);
-  const others = options.filter(
+  const useful = options.filter(
     ({ id, helps }) => helps.some((one) => goals.has(one)) && !taken.some(({ option }) => option.id === id),
   );
+  const others = promising(useful, goals);
   const queue = [...sideBySide(others, (option) => touchedBy(option, taken, goals))];
   const work = async (ask: Ask): Promise<void> => {
     for (let trial = queue.shift(); trial; trial = queue.shift()) {
@@ -79,7 +90,27 @@ export async function mendedBy(
     }
   };
   await Promise.all(lanes.map(work));
-  return { mended: others.flatMap(({ id }) => mended.get(id) ?? []), untried };
+  return {
+    mended: others.flatMap(({ id }) => mended.get(id) ?? []),
+    untried,
+    leftOut: useful.length - others.length,
+  };
+}
+
+/** Others of a lever and of a finding that are tried: offers stand in the order of their promise. */
+const mostOfLever = 2;
+const mostOfFinding = 4;
+
+/** The first options of each lever that are among the first of a finding that matters. */
+function promising(options: readonly Option[], goals: ReadonlySet<string>): readonly Option[] {
+  const counts = new Map<string, number>();
+  const count = (key: string): number => counts.get(key) ?? 0;
+  return options.filter(({ lever, helps }) => {
+    const ids = helps.filter((id) => goals.has(id));
+    if (count(`lever ${lever}`) >= mostOfLever || ids.every((id) => count(id) >= mostOfFinding)) return false;
+    for (const key of [`lever ${lever}`, ...ids]) counts.set(key, count(key) + 1);
+    return true;
+  });
 }
 
 function isReplaced({ option, mends }: Taken, other: Option): boolean {

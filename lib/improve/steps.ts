@@ -26,6 +26,8 @@ export interface Stepping {
   readonly tell: (words: string) => void;
   /** Who is asked. */
   readonly ask: Ask;
+  /** Who answers the slow questions about the case as it is, meanwhile or when asked. */
+  readonly askAside: Ask;
 }
 
 /** Where steps led. */
@@ -43,7 +45,9 @@ export interface Stepped {
 }
 
 /** Questions that bend many panels, join the boxes or move solids: asked when all others hold. */
-const slow: ReadonlySet<string> = new Set([
+export const slow: ReadonlySet<string> = new Set([
+  "strength.panel",
+  "strength.person",
   "strength.thrown",
   "strength.latch",
   "joints.box",
@@ -73,6 +77,7 @@ export async function stepByStep(base: Job, from: readonly Taken[], stepping: St
 class Steps {
   readonly #base: Job;
   readonly #stepping: Stepping;
+  readonly #isFromScratch: boolean;
   readonly #tried = new Set<string>();
   /** Changes that were taken back, by their ids, with the finding that each broke. */
   readonly #banned = new Map<string, { readonly lever: string; readonly broke: string }>();
@@ -89,12 +94,13 @@ class Steps {
       from.map(({ option }) => option),
     );
     this.#taken = from.filter(({ option }) => fit.includes(option));
+    this.#isFromScratch = from.length === 0;
     this.#job = job ?? base;
   }
 
   async run(): Promise<Stepped> {
     let open = await this.#goals((id) => !slow.has(id));
-    let isWhole = false;
+    let [isWhole, isForeseen] = [false, false];
     for (let round = 0; round < mostRounds && this.#stepping.stillTime(); round++) {
       if (open.length > 0 && (await this.#round(open))) {
         const asked = questionsOfIds(this.#job, [...open.map(({ id }) => id), ...this.#broken()]);
@@ -103,12 +109,23 @@ class Steps {
         continue;
       }
       if (isWhole) break;
+      if (!isForeseen && this.#isFromScratch) {
+        isForeseen = true;
+        open = await this.#foreseen();
+        if (open.length > 0) continue;
+      }
       this.#stepping.tell(`asking all questions of the case with ${this.#taken.length} changes`);
       open = await this.#goals(() => true);
       isWhole = true;
       if (open.length === 0) break;
     }
     return { taken: this.#taken, job: this.#job, open, isWhole, offered: this.#offered };
+  }
+
+  /** What the slow questions find of the case as it is, but for what a change broke or mended already. */
+  #foreseen(): Promise<readonly Finding[]> {
+    const { isWanted, askAside } = this.#stepping;
+    return goalsOf(this.#base, (id) => slow.has(id), { isWanted, ask: askAside });
   }
 
   #goals(isAsked: (question: string) => boolean): Promise<readonly Finding[]> {

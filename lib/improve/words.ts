@@ -141,20 +141,33 @@ function signedShare(value: number): string {
 
 /** How far the search can be trusted, in sentences. */
 export function searchInWords(found: Improvement): readonly string[] {
-  const { offered, untried, isWhole, designs, seconds, firstAt } = found;
+  const { offered, untried, leftOut, isWhole, designs, seconds, firstAt } = found;
   const took = (value: number): string => `${value.toFixed(1)} s`;
   const first = firstAt === undefined ? "" : ` The first verified design was there after ${took(firstAt)}.`;
+  const rest = leftOut > 0 ? ` Another ${leftOut} were left out, as others of their kind promise more.` : "";
   return [
     `${offered} changes were offered in ${took(seconds)}.${first}`,
     isWhole
-      ? "All of them were tried."
-      : `Time ran out with ${untried} of them untried, so there may be a better design.`,
+      ? `The search came to its end.${rest}`
+      : `Time ran out with ${untried} of them untried, so there may be a better design.${rest}`,
     ...(designs.length > 0
       ? [
           "Each design was reviewed as a whole, and nothing of safety or strength fails in it, the upper end of each interval included.",
-          "Findings that have no change in common were settled by themselves, by going through all that was offered for them.",
+          "Findings that have no change in common were settled by themselves, by going through all that was tried for them.",
+          ...gapInWords(found),
           "Among changes that work on each other a better choice may have been missed.",
         ]
       : []),
+  ];
+}
+
+/** What the parts of a design would cost, against what the cheapest verified one does. */
+function gapInWords({ before: { currency }, designs, leastAdded }: Improvement): readonly string[] {
+  const [cheapest] = designs;
+  if (!cheapest || leastAdded === undefined) return [];
+  const more = (cost: number): string =>
+    signed(cost, (value) => Money.show(money(round(value, 2), currency)));
+  return [
+    `Added up change by change, the cheapest choice of what was tried comes to ${more(leastAdded)}. The cheapest verified design comes to ${more(cheapest.weights.cost)}.`,
   ];
 }

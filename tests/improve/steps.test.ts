@@ -16,6 +16,7 @@ const stepping: Stepping = {
   stillTime: () => true,
   tell: () => undefined,
   ask: new Asking(1).both,
+  askAside: new Asking(1).there,
 };
 
 describe("steps", () => {
