@@ -36,7 +36,7 @@ export function sideBySide(
 }
 
 /** What became of options. */
-interface OutcomeOfOthers {
+export interface OutcomeOfOthers {
   /** Those that were tried, with what each mends. */
   readonly mended: readonly Mended[];
   /** Those that no time was left for. */
