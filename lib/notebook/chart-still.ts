@@ -45,12 +45,13 @@ export function drawChart(spec: ChartSpec, { vega, vegaLite }: ChartLibrary): Dr
   const renderer = new vega.SVGStringRenderer(vega.loader()).initialize(null, width, height, origin);
   const svg = renderer.background(view.background()).render(root).svg();
   view.finalize();
-  return { svg: inHundredths(svg), warnings };
+  return { svg: asSmall(svg), warnings };
 }
 
-/** Places in hundredths of a pixel, which are finer than any screen needs. */
-function inHundredths(svg: string): string {
-  return svg.replace(/ (?:d|transform|[xy][12]?)="[^"]*"/g, (places) =>
+/** Places in hundredths of a pixel, finer than any screen needs, and nothing for who reads marks: its page has words for it. */
+function asSmall(svg: string): string {
+  const bare = svg.replace(/ (?:class|role|aria-[a-z]+|pointer-events)="[^"]*"/g, "");
+  return bare.replace(/ (?:d|transform|[xy][12]?)="[^"]*"/g, (places) =>
     places.replace(/\d+\.\d{3,}/g, (number) => String(Number(Number(number).toFixed(2)))),
   );
 }

@@ -155,6 +155,31 @@ function poseOf({ box, shapes }: CasePlane, centre: Point2, landing: Landing, he
   return (at: Point2): Point2 => up(turned(at));
 }
 
+/** What the road does to a thing inside: braking throws it forward, a bounce throws it up. */
+export function riddenFigure(
+  input: ReviewInput,
+  content: Content,
+  road: "braking" | "bounce",
+  words: string,
+): Figure {
+  const plane = casePlane(input, "y", [content.section]);
+  const shapes = foamShapes(input, plane, content);
+  const places = shapes.at(-1)?.points ?? [];
+  const [xs, ys] = [places.map(({ x }) => x), places.map(({ y }) => y)];
+  const middle = { x: (Math.min(...xs) + Math.max(...xs)) / 2, y: (Math.min(...ys) + Math.max(...ys)) / 2 };
+  const thrown =
+    road === "braking"
+      ? { at: { x: Math.min(...xs), y: middle.y }, way: Math.PI }
+      : { at: { x: middle.x, y: Math.max(...ys) }, way: Math.PI / 2 };
+  return {
+    title: `The ${content.name} ${road === "braking" ? "under braking" : "in a bounce"}`,
+    description: `Seen from the ${seenFrom(plane)}, as if the front rode ahead. The arrow is what the road does to it.`,
+    shapes: [{ what: "inside", points: cornersOfBox(plane.box) }, ...shapes],
+    lines: [groundUnder(plane)],
+    arrows: [{ ...thrown, acts: "pulling", words }],
+  };
+}
+
 /** A thing in its place, and the foam that it lies on. */
 function foamShapes({ parts }: ReviewInput, plane: CasePlane, content: Content) {
   const part = parts.contents.find((one) => one.content.name === content.name);

@@ -8,6 +8,7 @@ import type { MissingMeasurement } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { looseCaution } from "../cautions.js";
+import { riddenFigure } from "../figures/riding-figures.js";
 import { type Answer, type Question, question } from "../question.js";
 import {
   countOf,
@@ -43,6 +44,8 @@ export const bounces: Question = question({
   cautions: [looseCaution],
   needs: { way: known((input, content: Content) => wayOf(input, content)) },
   answer: (_, { way }) => way(),
+  figure: (input, content) =>
+    riddenFigure(input, content, "bounce", `${Ratio.show(floorBounce(bounce), { digits: 2 })} g`),
 });
 
 function wayOf(input: ReviewInput, content: Content): Way {

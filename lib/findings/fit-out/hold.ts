@@ -3,12 +3,13 @@ import type { Content, ContentPart, Face, Fastening, Holding } from "../../desig
 import { groupStrength } from "../../fastening/index.js";
 import { heldPull, heldShear, strapTension, wallPull } from "../../inside/index.js";
 import { type FastenerStrength, type ReviewInput, strengthInterval } from "../../model/index.js";
-import { type RideWay, rideShare, rideWays, slidingShares } from "../../moving/index.js";
+import { blockingForce, type RideWay, rideShare, rideWays, slidingShares } from "../../moving/index.js";
 import { Angle, Force, Length, Ratio, ratio } from "../../quantity/index.js";
 import type { MissingMeasurement } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { looseCaution } from "../cautions.js";
+import { riddenFigure } from "../figures/riding-figures.js";
 import { type Answer, type Compared, type Question, question } from "../question.js";
 import {
   countOf,
@@ -40,6 +41,10 @@ export const holds: Question = question({
   cautions: [looseCaution],
   needs: { way: known((input, { content }: ContentPart) => wayOf(input, content)) },
   answer: (_, { way }) => way(),
+  figure: (input, { content }) => {
+    const push = blockingForce({ mass: content.mass, friction: ratio(0), way: "forward" });
+    return riddenFigure(input, content, "braking", Force.show(push, styleOf(input.case)));
+  },
 });
 
 function wayOf(input: ReviewInput, content: Content): Way {

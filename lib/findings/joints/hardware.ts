@@ -14,9 +14,11 @@ import {
 } from "../../model/index.js";
 import { handleForce } from "../../moving/index.js";
 import { Force, Length, Mass, Moment, newton, Ratio, ratio, standardGravity } from "../../quantity/index.js";
+import { unlessRefused } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { casterCaution, doorCaution, dropCaution } from "../cautions.js";
+import { hangingDoorFigure } from "../figures/box-figures.js";
 import { heldStack } from "../figures/stack-figures.js";
 import { type Answer, type Question, question } from "../question.js";
 import { countOf, mostOf } from "../subjects.js";
@@ -132,7 +134,11 @@ export const hinges: Question = question({
       limit: cite("statics", "couple of two hinges"),
     };
   },
-  figure: (input, { groups }) => heldStack(input, groups, "shear"),
+  figure: (input, { leaf, groups }) => {
+    const weight = Mass.show(leafMass(input, leaf), styleOf(input.case));
+    const open = () => hangingDoorFigure(input, leaf, hingesOf(input, leaf), weight);
+    return unlessRefused(open) ?? heldStack(input, groups, "shear");
+  },
 });
 
 function hingesOf({ parts }: ReviewInput, { id }: PanelPart): readonly HardwarePart[] {

@@ -168,6 +168,8 @@ export const secondHolds: Question = question({
     strength: known((input, { content }: Hung) => strengthOf(input, secondHoldOf(content.name), "pull")),
   },
   answer: (input, { hold, strength }, { content }) => snatched(input, content, hold, strength),
+  figure: (input, { content: { name } }, { demand }) =>
+    heldStack(input, groupsHolding(input, secondHoldOf(name)), "pull", demand),
 });
 
 /** The falling weight stretches the hold until its energy is spent: more than the weight, most of all on a stiff hold. */

@@ -19,6 +19,7 @@ import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
 import { besideOutcomes, withoutOutcomes } from "../box-cases.js";
+import { rackedFigure } from "../figures/box-figures.js";
 import { type Answer, type Question, question } from "../question.js";
 import { type BoxedInput, boxAssumptions, each, mostOf, sectionNames, theOne } from "../subjects.js";
 
@@ -36,6 +37,15 @@ export const racking: Question<BoxedInput> = question({
   tier: "feel",
   cautions: [],
   assumes: boxAssumptions,
+  figure: (input: BoxedInput, section, { demand }) => {
+    const { push } = input.case.demands;
+    const style = styleOf(input.case);
+    const [toRight, toBack] = sectionNamed(runsOf(input.box()).fine.sections, section).racking;
+    const axis = toRight < toBack ? "x" : "y";
+    const racks = demand?.show(style);
+    const outcome = `Its top moves ${racks ?? "a little"}`;
+    return rackedFigure(input, { section, axis, push: Force.show(push, style), outcome, racks });
+  },
   answer: (input: BoxedInput, _, section) => {
     const runs = runsOf(input.box());
     const { push } = input.case.demands;
@@ -98,6 +108,13 @@ export const doors: Question<BoxedInput> = question({
   tier: "feel",
   cautions: [],
   assumes: boxAssumptions,
+  figure: (input: BoxedInput, { id, section, face }, { demand }) => {
+    const axis = face === "left" || face === "right" ? "y" : "x"; // along its face
+    const style = styleOf(input.case);
+    const push = Force.show(input.case.demands.push, style);
+    const outcome = `The gap round ${id} loses ${demand?.show(style) ?? "a little"} in its worst load case`;
+    return rackedFigure(input, { section, axis, push, outcome });
+  },
   answer: (input: BoxedInput, _, door) => pinched(input, door),
 });
 

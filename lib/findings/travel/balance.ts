@@ -3,6 +3,7 @@ import { balancing, type ContentMove, liftedByEnds, sectionsWithHandles, sideOf 
 import { Length, type ShowStyle } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { liftedFigure } from "../figures/carried-figures.js";
 import { type Question, question } from "../question.js";
 import { each } from "../subjects.js";
 
@@ -44,6 +45,7 @@ export const balance: Question = question({
       sources: [cite("statics", "first moments")],
     };
   },
+  figure: liftedFigure,
 });
 
 function moveWords({ name, wanted, possible }: ContentMove, axis: "x" | "y", style: ShowStyle): string {

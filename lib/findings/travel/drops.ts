@@ -136,6 +136,7 @@ export const dropEdge: Question = question({
   },
   answer: (input, { sides, ends }, content) =>
     landedTilted(input, cushionedDrop(input, content), sides, ends),
+  figure: (input, content) => fallenFigure(input, content, "edge"),
 });
 
 /** The same foam all round: its spring is that of the flat landing, in proportion to the area. */

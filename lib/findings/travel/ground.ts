@@ -5,7 +5,8 @@ import { Angle, Force, Mass, Pressure, type Ratio, ratio, standardGravity } from
 import { cite } from "../../source.js";
 import { amount, counted, styleOf } from "../amount.js";
 import { casterCaution, rampCaution } from "../cautions.js";
-import { wheelLoadFigure } from "../figures/rolling-figures.js";
+import { slopeFigure, wheelLoadFigure } from "../figures/rolling-figures.js";
+import type { Amount } from "../finding.js";
 import { type Answer, type Need, type Question, question } from "../question.js";
 import { mostOf, ofJourney, rolledCase, where, whole } from "../subjects.js";
 import { onItsFeet } from "./standing.js";
@@ -38,7 +39,14 @@ export const brakes: Question = question({
       sources: [cite("common-practice", "friction of a braked tread")],
     };
   },
+  figure: (input, _, { demand }) => slopeFigure(input, onSlope("Braked on a slope", input, demand)),
 });
+
+/** The slope that is asked for, as a picture of it says it. */
+function onSlope(title: string, { case: { journey } }: ReviewInput, asked: Amount | undefined) {
+  const slope = Angle.si(Math.max(journey.slope ?? 0, groundSlope.angle));
+  return { title, slope, words: asked?.show({ digits: 2 }) ?? Angle.show(slope, { digits: 2 }) };
+}
 
 /** The way of standing on three casters, or on four, that loads one of them most. */
 function worstStand(input: ReviewInput) {

@@ -212,6 +212,7 @@ export const team: Question = question({
     ),
   },
   answer: (input, { people }, section) => allowedAtAll(input, () => liftedAsTeam(input, section, people)),
+  figure: liftedFigure,
 });
 
 function liftedAsTeam(input: ReviewInput, section: string, people: number): Answer {

@@ -126,6 +126,7 @@ export const start: Question = question({
       onFloor: true,
     });
   },
+  figure: (input, _, { demand }) => rolledFigure(input, demand?.show(styleOf(input.case))),
 });
 
 const wheel = ofJourney(({ wheel: size }) => size, "the diameter of a caster wheel", {
@@ -185,6 +186,7 @@ export const gap: Question = question({
     const depth = gapDepth.worked({ diameter: given.wheel, gap: given.gap });
     return climbed(input, depth.value, given.wheel, [depth]);
   },
+  figure: obstructed("gap", ({ gap: size }) => size),
 });
 
 /** The picture of what the wheels have to get over, where the journey says how large it is. */
@@ -313,17 +315,17 @@ export const rampUp: Question = question({
       onFloor: true,
     });
   },
-  figure: (input, _, { demand }) => {
-    const { slope } = rampOf(input);
-    const ramp = {
-      title: "Up the ramp",
-      slope,
-      words: Angle.show(slope, { digits: 2 }),
-      by: "line",
-    } as const;
-    return slopeFigure(input, ramp, demand?.show(styleOf(input.case)));
-  },
+  figure: onRampPicture("Up the ramp"),
 });
+
+/** The picture of the case on its ramp, with what pulls or holds it. */
+function onRampPicture(title: string): Pictured {
+  return (input, _, { demand }) => {
+    const { slope } = rampOf(input);
+    const ramp = { title, slope, words: Angle.show(slope, { digits: 2 }) };
+    return slopeFigure(input, ramp, demand?.show(styleOf(input.case)));
+  };
+}
 
 /** Whether it is held on the way down; the best casters hold least back. */
 export const rampDown: Question = question({
@@ -349,4 +351,5 @@ export const rampDown: Question = question({
       source: cite("statics", "weight along a slope"),
     });
   },
+  figure: onRampPicture("Down the ramp"),
 });

@@ -449,6 +449,7 @@ export const slope: Question = question({
     ),
   },
   answer: (input, { ground }) => onItsFeet(input, (standing) => sloping(input, standing, ground)),
+  figure: (input) => leaningFigure(input),
 });
 
 /** The published tilt of any standing thing, or the ground with the slope of normal use on top. */

@@ -97,6 +97,12 @@ export const stackLashing: Question = question({
         grip: floorGrip(input, straps),
       }),
     ),
+  figure: (input, _, { demand }) =>
+    strappedDown(
+      input,
+      { sections: input.parts.sections.map(({ name }) => name), standing: ridingFootprint(input) },
+      demand,
+    ),
 });
 
 /** The picture of what is strapped down, where the journey has straps. */
