@@ -29,6 +29,7 @@ export { sideBySide } from "./singles.js";
 export { graveTiers, holdsForSure, mayFail } from "./standing.js";
 export { type Stepped, type Stepping, stepByStep, type Taken } from "./steps.js";
 export { type Measures, measuresOf, textsWith, withOptions } from "./trial.js";
+export { lockChange, type Mending, triedFor } from "./tried.js";
 export {
   type BeforeAndAfter,
   beforeAndAfter,

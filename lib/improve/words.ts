@@ -38,7 +38,11 @@ export interface FiguresOfDesign {
 }
 
 /** What a design costs, weighs and takes, and what the case as it is does. */
-export function figuresOf(before: Measures, { measures }: Improved, style: ShowStyle): FiguresOfDesign {
+export function figuresOf(
+  before: Measures,
+  { measures }: Pick<Improved, "measures">,
+  style: ShowStyle,
+): FiguresOfDesign {
   const figure = (from: number, to: number, shown: (value: number) => string): FigureOfDesign => ({
     before: shown(from),
     after: shown(to),

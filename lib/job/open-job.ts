@@ -89,6 +89,15 @@ function filesIn(folder: string): FolderContents | undefined {
   return host.files.read(folder, ownFiles);
 }
 
+/**
+ * A job in memory, from the texts of its files.
+ *
+ * @param read what was read of the same job before stays the same object
+ */
+export function jobFromTexts(name: string, texts: Texts, read: typeof readDesign): ReadJob {
+  return jobOf(name, { names: Object.keys(texts), texts, faults: {} }, read);
+}
+
 function jobOf(folder: string, files: FolderContents | undefined, read: typeof readDesign): ReadJob {
   if (!files) return { problems: [{ file: folder, expected: "a folder with case.yaml and its tables" }] };
   const given = read(files.texts);

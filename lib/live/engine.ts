@@ -1,7 +1,8 @@
 /** The library at work behind the page: files in, answers out, a step at a time, so that a newer edit ends older work. */
 import { applyChange, type Change, designReader, type ReadDesign, type Texts } from "../design/index.js";
 import { type Finding, reviewCase } from "../findings/index.js";
-import { recipeOf, workPapersOf } from "../job/index.js";
+import { lockChange, type Mending, triedFor } from "../improve/index.js";
+import { jobFromTexts, recipeOf, workPapersOf } from "../job/index.js";
 import { takeAnswers } from "../kept/index.js";
 import { type Html, html, picturedView, plainViewHtml } from "../page/index.js";
 import { recipePage } from "../recipe/index.js";
@@ -27,7 +28,7 @@ export interface EngineHost {
 /** One worker's share of the work on one job. */
 export class Engine {
   readonly #host: EngineHost;
-  readonly #read: (texts: Texts) => ReadDesign = designReader();
+  readonly #read = designReader();
   readonly #readFigures: (texts: Texts) => ReadDesign = designReader();
   #share: Share = "quick";
   #texts: Texts = {};
@@ -50,6 +51,10 @@ export class Engine {
         return this.#change(message.edit, message.changes);
       case "also":
         return this.#also(message.edit, message.question);
+      case "mend":
+        return this.#mend(message.edit, message.id);
+      case "lock":
+        return this.#lock(message.edit, message.place);
       case "taken":
         return takeAnswers(message.answers);
       case "held":
@@ -128,6 +133,32 @@ export class Engine {
     return asked.flatMap((step) => step.ask()).find((one) => one.id === id);
   }
 
+  /** Tries what is offered for an answer, telling what mends it as it is found, unless a newer edit comes. */
+  async #mend(edit: number, id: string): Promise<void> {
+    const last = this.#last;
+    const finding = this.#finding(id);
+    if (last?.edit !== edit || !finding) return;
+    const read = jobFromTexts(last.design.case.name, last.texts, this.#read);
+    if ("problems" in read) return;
+    const mendings: Mending[] = [];
+    const tell = (isWhole: boolean): void =>
+      this.#host.tell({ kind: "mended", edit, id, isWhole, mendings: mendings.toSorted(byCost) });
+    for (const mending of triedFor(read.job, finding, { system: last.design.case.units })) {
+      if (mending) {
+        mendings.push(mending);
+        tell(false);
+      }
+      await this.#host.pause();
+      if (this.#newest !== edit) return;
+    }
+    tell(true);
+  }
+
+  #lock(edit: number, place: string): Promise<void> | undefined {
+    const kept = this.#last?.design.case.keep ?? [];
+    return this.#change(edit, [lockChange(kept, place)]);
+  }
+
   #papers(): string {
     if (!this.#last) return "";
     const { design, review } = this.#last;
@@ -171,6 +202,10 @@ export class Engine {
     }
     return undefined;
   }
+}
+
+function byCost(one: Mending, other: Mending): number {
+  return one.moreCost - other.moreCost;
 }
 
 /** The work at the bench, or why there are no papers to work from. */

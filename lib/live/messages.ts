@@ -1,6 +1,7 @@
 /** What the page and its workers say to each other. Every message carries the number of the edit that it belongs to. */
 import type { Change, Texts } from "../design/index.js";
 import type { Verdict } from "../findings/index.js";
+import type { Mending } from "../improve/index.js";
 import type { HandedAnswer } from "../kept/index.js";
 import type { CaseSolid } from "../model/index.js";
 import type { FindingView } from "../page/view.js";
@@ -58,6 +59,22 @@ export type Asked =
       readonly kind: "working";
       /** Id of the answer. */
       readonly id: string;
+    }
+  | {
+      /** What would mend an answer. */
+      readonly kind: "mend";
+      /** The edit that it belongs to. */
+      readonly edit: number;
+      /** Id of the answer. */
+      readonly id: string;
+    }
+  | {
+      /** A place of the case file to be locked. */
+      readonly kind: "lock";
+      /** The edit that it belongs to. */
+      readonly edit: number;
+      /** The place. */
+      readonly place: string;
     }
   | {
       /** What the other worker has worked out. */
@@ -278,6 +295,18 @@ export type Told =
       readonly edit: number;
       /** Their ids. */
       readonly questions: readonly string[];
+    }
+  | {
+      /** Changes with which an answer holds, as far as they are tried, the cheapest first. */
+      readonly kind: "mended";
+      /** The edit that it belongs to. */
+      readonly edit: number;
+      /** Id of the answer. */
+      readonly id: string;
+      /** The changes. */
+      readonly mendings: readonly Mending[];
+      /** Whether all that is known was tried. */
+      readonly isWhole: boolean;
     }
   | {
       /** What was worked out and the other worker needs too. */

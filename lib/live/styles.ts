@@ -50,6 +50,9 @@ textarea { width: 100%; box-sizing: border-box; font: .9375rem/1.45 ui-monospace
 .lv-answer .cw-verdict { flex: none; white-space: nowrap; }
 .lv-answer > details > summary { flex-wrap: wrap; }
 .lv-answer > details > summary > b:last-of-type { flex: 1 1 11rem; min-width: 0; overflow-wrap: anywhere; }
+.lv-mendings { margin: .4rem 0; }
+.lv-mendings li { margin: .4rem 0; }
+.lv-mendings button { margin: .2rem .4rem .2rem 0; }
 .lv-stale { color: ${soft}; }
 .lv-stale .cw-verdict { border-style: dashed; }
 .lv-right .lv-tier { font-size: 1rem; margin: .9rem 0 .2rem; }

@@ -194,6 +194,26 @@ describe.skipIf(noChromium)("the live page", () => {
     expect(await page.textContent("#changed")).toMatch(/upper, off the middle between the handles: .* to /);
   });
 
+  test("tries what mends an answer, takes a change, and locks what must not move", patient, async () => {
+    const worst = "joints.drop-corner.lower.ball corner";
+    const button = (what: string) => page.locator(`[data-id="${worst}"] [data-${what}]`).first();
+    const tried = page.locator(`[data-id="${worst}"] .lv-mendings`, { hasNotText: "Trying what" });
+    const before = await edits();
+    await tried.waitFor({ timeout: 120_000 });
+    const lock = await button("lock").getAttribute("data-lock");
+    await button("mends").click();
+    await settled(before + 1);
+    expect((await answered(before + 1)).find((one) => one.startsWith(worst))).toContain(" holds ");
+    await page.click("#undo");
+    await settled(before + 2);
+    await tried.waitFor({ timeout: 120_000 });
+    await button("lock").click();
+    await settled(before + 3);
+    expect((await zipped())["case.yaml"]).toContain(`keep: ["${lock}"]`);
+    await page.click("#undo");
+    await settled(before + 4);
+  });
+
   test("drags a thing with the pointer to where the keys would put it", patient, async () => {
     const before = await edits();
     await takeUp("sample port", -8);

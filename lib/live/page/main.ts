@@ -16,8 +16,11 @@ import {
   changedBox,
   formBox,
   keptCount,
+  mayBeMended,
+  openAnswers,
   problemBox,
   releaseWords,
+  toldInFull,
   verdictBox,
 } from "./render.js";
 import { maySave, Saving } from "./saving.js";
@@ -149,6 +152,7 @@ function beginEdit(): void {
   state.spare = [];
   state.lent.clear();
   state.workings.clear();
+  state.mendings.clear();
   document.body.dataset.edit = String(state.edit);
   soon(drawAnswers);
   soon(drawRack);
@@ -262,6 +266,9 @@ function heardOfEdit(
       state.rack = message.rack;
       state.rackEdit = edit;
       return void soon(drawRack);
+    case "mended":
+      state.mendings.set(message.id, { found: message.mendings, isWhole: message.isWhole });
+      return void soon(drawAnswers);
     case "spare":
       state.spare = message.questions;
       return void handOut();
@@ -316,6 +323,28 @@ function finish(share: Share, edit: number, questions: readonly string[]): void 
   say(`All answers after ${seconds} s.`);
   document.body.dataset.settled = String(edit);
   soon(drawCase);
+  for (const { answer } of openAnswers(state).slice(0, toldInFull)) askWhatMends(answer.id);
+}
+
+/** Has it tried what mends an answer, once for each edit: by the worker that edits do not come to first. */
+function askWhatMends(id: string): void {
+  if (!isSettled(state) || !mayBeMended(state, id) || state.mendings.has(id)) return;
+  state.mendings.set(id, { found: [], isWhole: false });
+  workers.ask("deep", { kind: "mend", edit: state.edit, id });
+  soon(drawAnswers);
+}
+
+/** Takes what mends an answer, or locks what it would move. */
+function takeMending({ dataset }: HTMLElement): void {
+  const { mends = "", number = "", lock } = dataset;
+  if (lock !== undefined) {
+    remember();
+    beginEdit();
+    workers.ask("quick", { kind: "lock", edit: state.edit, place: lock });
+    return;
+  }
+  const mending = state.mendings.get(mends)?.found[Number(number)];
+  if (mending) change(mending.changes);
 }
 
 function tellChanges(): void {
@@ -431,10 +460,15 @@ function listen(): void {
     change(changeOfField(target));
   });
   for (const id of ["rack", "form"]) part(id).addEventListener("focusout", drawWaiting);
+  part("answers").addEventListener("click", ({ target }) => {
+    const button = target instanceof Element && target.closest<HTMLElement>("[data-mends], [data-lock]");
+    if (button) takeMending(button);
+  });
   part("answers").addEventListener(
     "toggle",
     ({ target }) => {
       const { open, dataset } = target as HTMLDetailsElement;
+      if (open && dataset.key?.startsWith("answer ")) askWhatMends(dataset.key.slice("answer ".length));
       const id = dataset.working;
       const known = id === undefined ? undefined : state.answers.get(id);
       if (!open || id === undefined || !known || state.workings.has(id)) return;

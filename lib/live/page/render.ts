@@ -1,12 +1,13 @@
 /** State to markup: figures, what changed, answers, problems, the form. */
 import { byDanger, keepsFromRelease, type Tier } from "../../findings/finding.js";
+import type { Mending } from "../../improve/index.js";
 import { type Html, html, trusted } from "../../page/html.js";
 import { furtherSentences, shortAnswer } from "../../page/short-answer.js";
 import { tieUnits } from "../../page/text.js";
 import { ratioWords, verdictBadge } from "../../page/verdict.js";
 import { showProblem } from "../../problem.js";
 import type { FormEntry } from "../case-form.js";
-import { isSettled, type KeptAnswer, type State } from "./state.js";
+import { isSettled, type KeptAnswer, type Mendings, type State } from "./state.js";
 
 const tierWords: Readonly<Record<Tier, string>> = {
   safety: "Somebody can be hurt",
@@ -77,7 +78,16 @@ export function changedBox({ changes, past }: State): Html {
 }
 
 /** So many answers are told in full; of the others the question stands, and a line opens to the rest. */
-const toldInFull = 3;
+export const toldInFull = 3;
+
+/** So many changes that mend an answer are shown. */
+const mostMendings = 3;
+
+/** Whether changes are tried for an answer: it does not hold, and all that it rests on is known. */
+export function mayBeMended({ answers }: State, id: string): boolean {
+  const verdict = answers.get(id)?.answer.verdict;
+  return verdict === "fails" || verdict === "close";
+}
 
 /** Every answer: what does not hold by tier, a caution with the first answer that it belongs to; what holds behind one line. */
 export function answersBox(state: State): Html {
@@ -113,7 +123,7 @@ function answerOf(state: State, kept: KeptAnswer, cautioned: Set<string>, number
   }</article>`;
 }
 
-function insideOf({ workings }: State, { answer }: KeptAnswer, cautioned: Set<string>): Html {
+function insideOf({ workings, mendings }: State, { answer }: KeptAnswer, cautioned: Set<string>): Html {
   const { id, remedies, missing, cautions } = answer;
   const [first, ...others] = remedies;
   const fresh = cautions.filter((one) => !cautioned.has(one));
@@ -121,9 +131,35 @@ function insideOf({ workings }: State, { answer }: KeptAnswer, cautioned: Set<st
   const of = ratioWords({ ...answer, because: [], source: [] });
   return html`<p>${tieUnits(shortAnswer(answer))}${of !== "" && html` <small>${of}</small>`}</p>${first && html`<p><b>What would help:</b> ${tieUnits(first.words)}${gainsOf(first)}</p>`}${fresh.map(
     (one) => html`<p><small>Caution: ${one}</small></p>`,
-  )}<details data-key="working ${id}" data-working="${id}"><summary>More, and its working</summary>${
+  )}${mendingsBox(id, mendings.get(id))}<details data-key="working ${id}" data-working="${id}"><summary>More, and its working</summary>${
     missing && html`<p><b>How:</b> ${missing.how}</p>`
   }${others.map((one) => html`<p><b>Also of help:</b> ${tieUnits(one.words)}${gainsOf(one)}</p>`)}<p>${tieUnits(furtherSentences(answer).join(" "))}</p><div>${trusted(workings.get(id) ?? "")}</div></details>`;
+}
+
+/** What was tried and mends an answer: what it costs, a button that takes it and one that locks what it would move. */
+function mendingsBox(id: string, mendings: Mendings | undefined): Html {
+  if (!mendings) return html``;
+  const { found, isWhole } = mendings;
+  const state = !isWhole
+    ? "Trying what mends it."
+    : found.length === 0
+      ? "No single change that is known here mends it."
+      : "";
+  return html`<div class="lv-mendings">${found.length > 0 && html`<p><b>Tried: with each of these it holds.</b></p>`}<ul>${found
+    .slice(0, mostMendings)
+    .map((one, i) => mendingOf(id, one, i))}</ul>${state !== "" && html`<p>${state}</p>`}</div>`;
+}
+
+function mendingOf(id: string, { words, figures, unpriced, lock }: Mending, i: number): Html {
+  const { cost, mass, time } = figures;
+  const moves = [cost, mass, time].some(({ more }) => more !== "the same");
+  const more = moves
+    ? `Cost ${cost.more}, weight ${mass.more}, bench time ${time.more}.`
+    : "It costs, weighs and takes the same.";
+  return html`<li>${tieUnits(words)} <small>${tieUnits(more)}${unpriced !== undefined && html` Not priced by your tables: ${unpriced}.`}</small><br>
+<button type="button" data-mends="${id}" data-number="${i}">Take this change</button>${
+    lock !== undefined && html` <button type="button" data-lock="${lock}">Keep ${lock} as it is</button>`
+  }</li>`;
 }
 
 function gainsOf({ gives = [] }: KeptAnswer["answer"]["remedies"][number]): string {

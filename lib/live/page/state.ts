@@ -1,4 +1,5 @@
 /** What the page knows: the files, their history, and the answers with the edit that each belongs to. */
+import type { Mending } from "../../improve/index.js";
 import type { CaseSolid } from "../../model/index.js";
 import type { Problem } from "../../problem.js";
 import type { FormEntry } from "../case-form.js";
@@ -19,6 +20,14 @@ export interface KeptAnswer {
   readonly question: string;
   /** Whether it rests on less than it will in the end. */
   readonly isFirst?: boolean;
+}
+
+/** What mends an answer, as far as it is tried. */
+export interface Mendings {
+  /** The cheapest first. */
+  readonly found: readonly Mending[];
+  /** Whether all that is known was tried. */
+  readonly isWhole: boolean;
 }
 
 /** All that is shown. */
@@ -63,6 +72,8 @@ export interface State {
   readonly lent: Map<Share, string>;
   /** When the newest edit was made, ms. */
   since: number;
+  /** What mends an answer of the newest edit, by its id. */
+  readonly mendings: Map<string, Mendings>;
   /** Answers whose working is open, with it. */
   readonly workings: Map<string, string>;
 }
@@ -90,6 +101,7 @@ export function newState(job: string, texts: Texts): State {
     spare: [],
     lent: new Map(),
     since: performance.now(),
+    mendings: new Map(),
     workings: new Map(),
   };
 }
