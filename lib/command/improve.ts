@@ -1,13 +1,17 @@
 /** npm run improve -- JOB: which changes make a case hold, what each design costs, and the changed case to keep. */
+import { execFile } from "node:child_process";
 import { existsSync } from "node:fs";
 import { mkdir, writeFile } from "node:fs/promises";
 import { join, relative, resolve } from "node:path";
-import { parseArgs } from "node:util";
+import { fileURLToPath } from "node:url";
+import { parseArgs, promisify } from "node:util";
 import { asTyped } from "../book/index.js";
-import type { Finding } from "../findings/index.js";
+import type { Finding, Tier } from "../findings/index.js";
 import {
   beforeAndAfter,
+  failingOf,
   figuresOf,
+  graveTiers,
   howFar,
   type Improved,
   type Improvement,
@@ -38,6 +42,8 @@ interface Asked {
   readonly seconds: number;
   /** Whether handling must hold too. */
   readonly handling: boolean;
+  /** Whether the question is only what fails of the case as it is. */
+  readonly verify: boolean;
   /** Whether the question is how far its numbers may go; words of their places, where some were said. */
   readonly howFar?: readonly string[];
 }
@@ -54,6 +60,7 @@ export async function improve(args: readonly string[]): Promise<number> {
   const read = readNamed(asked.name);
   if ("problems" in read) return refused(problemReport(asked.name, read.problems));
   const { job } = read;
+  if (asked.verify) return toldFailing(job, asked);
   if (asked.howFar) return toldHowFar(job, asked, asked.howFar);
   const folder = resolve(asked.out ?? `${job.folder}-design-${asked.apply ?? 1}`);
   if (asked.apply !== undefined && existsSync(folder)) {
@@ -61,7 +68,7 @@ export async function improve(args: readonly string[]): Promise<number> {
   }
   const found = await searched(job, asked);
   console.log(report(asked.name, job, found));
-  return asked.apply === undefined ? exitCode(found) : written(job, found, asked.apply, folder);
+  return asked.apply === undefined ? exitCode(found) : written(job, found, asked, folder);
 }
 
 function refused(words: string): number {
@@ -80,9 +87,21 @@ async function searched(job: Job, { seconds, handling }: Asked): Promise<Improve
       seconds,
       signal,
       onProgress: (progress) => console.log(progressLine(progress)),
-      ...(handling ? { tiers: ["safety", "strength", "handling"] as const } : {}),
+      tiers: tiersOf({ handling }),
     }),
   );
+}
+
+function tiersOf({ handling }: Pick<Asked, "handling">): readonly Tier[] {
+  return handling ? [...graveTiers, "handling"] : graveTiers;
+}
+
+/** What may fail of a case as its files stand; 0 where nothing does. */
+function toldFailing({ review }: Job, asked: Asked): number {
+  const failing = failingOf(review, tiersOf(asked));
+  const words = failing.map(({ id, question }) => `${id}: ${question}`);
+  console.log(failing.length === 0 ? "nothing fails" : words.join("\n"));
+  return failing.length === 0 ? 0 : 2;
 }
 
 async function untilInterrupted<Found>(work: (signal: AbortSignal) => Promise<Found>): Promise<Found> {
@@ -138,6 +157,7 @@ function askedBy(args: readonly string[]): Asked | string {
         seconds: { type: "string", default: "60" },
         handling: { type: "boolean", default: false },
         "how-far": { type: "boolean", default: false },
+        verify: { type: "boolean", default: false },
       },
     });
     const [name = demoJob, ...more] = positionals;
@@ -157,10 +177,11 @@ function askedOf(
     readonly out?: string;
     readonly seconds: string;
     readonly handling: boolean;
+    readonly verify: boolean;
   },
   howFar?: readonly string[],
 ): Asked | string {
-  const { apply, out, seconds, handling } = values;
+  const { apply, out, seconds, handling, verify } = values;
   if (!/^\d+(\.\d+)?$/.test(seconds) || !(Number(seconds) > 0))
     return `--seconds: found "${seconds}", expected seconds, such as --seconds 120`;
   if (apply !== undefined && !/^[1-7]$/.test(apply))
@@ -170,6 +191,7 @@ function askedOf(
     name,
     seconds: Number(seconds),
     handling,
+    verify,
     ...(howFar === undefined ? {} : { howFar }),
     ...(apply === undefined ? {} : { apply: Number(apply) }),
     ...(out === undefined ? {} : { out }),
@@ -190,9 +212,7 @@ function report(name: string, job: Job, found: Improvement): string {
     ...designs.map((design, i) => designWords(job, design, `Design ${i + 1}`)),
     ...(designs.length === 0 && nearest ? [designWords(job, nearest, "No design holds. The nearest")] : []),
     ...(unmet.length > 0 ? [unmetWords(unmet)] : []),
-    ...(atOdds.length > 0
-      ? [`Each of these can be met, and not all together: ${atOdds.join(", ")}. Give up one.`]
-      : []),
+    ...(atOdds.length > 0 ? [atOddsWords(atOdds, [...failing, ...unmet])] : []),
     searchInWords(found).join("\n"),
     ...(designs.length > 0 ? [`To keep one: ${asTyped("improve")} ${name} --apply 1`] : []),
   ];
@@ -252,16 +272,43 @@ function unmetWords(unmet: readonly Finding[]): string {
   );
 }
 
-/** Writes the changed case; 2 where there is no such design. */
-async function written(job: Job, found: Improvement, number: number, folder: string): Promise<number> {
-  const design = found.designs[number - 1];
+/** Which demands do not go together, each with its question. */
+function atOddsWords(ids: readonly string[], findings: readonly Finding[]): string {
+  const lines = ids.map((id) => `  ${id}: ${findings.find((one) => one.id === id)?.question ?? ""}`);
+  return ["Each of these can be met, and not all together: give up one.", ...lines].join("\n");
+}
+
+/** Writes the changed case, and has a fresh process review what was written; 2 where there is no such design, or it fails. */
+async function written(
+  job: Job,
+  found: Improvement,
+  { apply = 1, handling }: Asked,
+  folder: string,
+): Promise<number> {
+  const design = found.designs[apply - 1];
   if (!design) {
-    console.error(`--apply ${number}: there are ${found.designs.length} designs`);
+    console.error(`--apply ${apply}: there are ${found.designs.length} designs`);
     return 2;
   }
   await mkdir(folder, { recursive: true });
   const texts = Object.entries(textsWith(job, design.options));
   await Promise.all(texts.map(([file, text]) => writeFile(join(folder, file), text)));
-  console.log(`wrote ${shown(folder)}`);
-  return 0;
+  console.log(`wrote ${shown(folder)}, and now review it from its files`);
+  const failing = await reviewedAfresh(folder, handling);
+  if (failing === undefined) console.log("nothing of it fails, as a process of its own reviewed it");
+  else console.error(`a process of its own finds of it:\n${failing}`);
+  return failing === undefined ? 0 : 2;
+}
+
+/** What a process of its own says of a case; nothing where nothing fails. */
+async function reviewedAfresh(folder: string, handling: boolean): Promise<string | undefined> {
+  const main = fileURLToPath(new URL("main.js", import.meta.url));
+  const args = [main, "improve", folder, "--verify", ...(handling ? ["--handling"] : [])];
+  try {
+    await promisify(execFile)(process.execPath, args);
+    return undefined;
+  } catch (error) {
+    const { stdout = "", stderr = "" } = error as { readonly stdout?: string; readonly stderr?: string };
+    return `${stdout}${stderr}`.trim() || String(error);
+  }
 }

@@ -26,7 +26,7 @@ export type { Option } from "./option.js";
 export { optionsFor } from "./options/index.js";
 export { type Improved, type Improvement, improve, type Progress, type Wanted } from "./search.js";
 export { sideBySide } from "./singles.js";
-export { graveTiers, holdsForSure, mayFail } from "./standing.js";
+export { failingOf, graveTiers, holdsForSure, mayFail } from "./standing.js";
 export { type Stepped, type Stepping, stepByStep, type Taken } from "./steps.js";
 export { type Measures, measuresOf, textsWith, withOptions } from "./trial.js";
 export { lockChange, type Mending, triedFor } from "./tried.js";

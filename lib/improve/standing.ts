@@ -1,5 +1,5 @@
 /** Which findings a change must mend, and which of them hold, the upper end of their interval included. */
-import type { Finding, Tier } from "../findings/index.js";
+import type { Finding, Review, Tier } from "../findings/index.js";
 
 /** What decides whether a finding holds for sure. */
 export type Judged = Pick<Finding, "verdict" | "ratio" | "interval">;
@@ -21,3 +21,11 @@ export function overBy({ ratio, interval }: Judged): number | undefined {
 
 /** Where somebody is hurt or something breaks. */
 export const graveTiers: readonly Tier[] = ["safety", "strength"];
+
+/** Findings of a whole review that may fail, of the tiers that are looked at. */
+export function failingOf(review: Pick<Review, "steps">, tiers: readonly Tier[]): readonly Finding[] {
+  return review.steps
+    .filter(({ tier }) => tiers.includes(tier))
+    .flatMap(({ ask }) => ask())
+    .filter(mayFail);
+}

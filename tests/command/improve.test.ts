@@ -31,6 +31,7 @@ test("improve writes a case that a fresh process finds nothing to mend in", asyn
   // its 20 last rivets take no washers: 22 of 0.02 EUR less, with spares
   expect(printed("log")).toMatch(/^1 +1 +1 +102\.20 EUR \(the same\) +12\.95 kg \(the same\)/m);
   expect(printed("log")).toMatch(/demands\.top bears: nothing → sits/);
+  expect(printed("log")).toMatch(/^nothing of it fails, as a process of its own reviewed it$/m);
   const main = join(projectFolder(), "lib/dist/command/main.js");
   const again = spawnSync(process.execPath, [main, "improve", out], { encoding: "utf8" });
   expect(again.status).toBe(0);
@@ -56,3 +57,15 @@ test("improve refuses what it does not understand, with what it takes", async ()
   expect(await said(folder, "--apply", "1", "--out", folder)).toMatch(/is there already/);
   expect(existsSync(join(folder, "case.yaml"))).toBe(true);
 });
+
+test("improve --verify tells what fails of a case as its files stand", async () => {
+  pushedGently();
+  expect(await improve([folder, "--verify"])).toBe(2);
+  expect(printed("log")).toBe("strength.person.box.top: Does box.top bear somebody standing on it?");
+  const file = join(folder, "case.yaml");
+  const sat = readFileSync(file, "utf8").replace("push: 40 N", "push: 40 N, top bears: sits");
+  writeFileSync(file, sat);
+  vi.mocked(console.log).mockClear();
+  expect(await improve([folder, "--verify"])).toBe(0);
+  expect(printed("log")).toBe("nothing fails");
+}, 300_000);

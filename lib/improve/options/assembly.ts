@@ -3,7 +3,7 @@ import { reachOfSolid } from "../../assembly/index.js";
 import { type Content, type HardwarePlace, type PlacedHardware, remove, set } from "../../design/index.js";
 import { boardUnder } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
-import { type CaseSolid, caseOverlaps, stackGaps } from "../../model/index.js";
+import { type CaseSolid, caseOverlaps, slideStands, stackGaps } from "../../model/index.js";
 import { fineLength, lengthAtLeast } from "../figures.js";
 import type { Option } from "../option.js";
 import { contentOf, moved } from "./contents.js";
@@ -202,5 +202,36 @@ export const fixedShelf: Offer = (mending) => {
         ...(shelf.slides === undefined ? [] : [remove(`shelves.${subject}.slides`)]),
       ],
     }),
+  ];
+};
+
+/** Left between a shelf on slides and what they lie against, m. */
+const slipRoom = 0.0001;
+
+/** Slides that lie against nothing: a shelf so wide that they do, or one that does not slide. */
+export const slidesAgainstWalls: Offer = (mending) => {
+  const { job, subject } = mending;
+  const runs = subject.replace(/^slides of /, "");
+  const shelf = job.case.shelves.find(({ name }) => name === runs);
+  const gaps = slideStands(job).find(({ id }) => id === subject)?.gaps ?? [];
+  const [low, high] = gaps;
+  if (!shelf || !low || !high) return [];
+  const along = /\.(front|back)$/.test(low.wall) ? "y" : "x";
+  const { units } = job.case;
+  const wider = low.gap + high.gap - 2 * slipRoom;
+  const text = (value: number): string => fineLength(value, units);
+  const size = [shelf.width + (along === "x" ? wider : 0), shelf.depth + (along === "y" ? wider : 0)];
+  const at = { ...shelf.at, [along]: shelf.at[along] - low.gap + slipRoom };
+  return [
+    option(mending, {
+      lever: `shelves.${runs}.size`,
+      setting: size.map(text).join(" "),
+      words: `Make the ${runs} ${text(wider)} wider, so that its slides lie against their walls.`,
+      changes: [
+        set(`shelves.${runs}.size`, `[${size.map(text).join(", ")}]`),
+        set(`shelves.${runs}.at`, `[${[at.x, at.y, at.z].map(text).join(", ")}]`),
+      ],
+    }),
+    ...fixedShelf({ ...mending, subject: runs }),
   ];
 };

@@ -2,7 +2,15 @@
 import type { Finding } from "../../findings/index.js";
 import type { Job } from "../../job/index.js";
 import { merged, type Option } from "../option.js";
-import { boards, fixedShelf, offFasteners, shiftedHardware, standsOff, widerPattern } from "./assembly.js";
+import {
+  boards,
+  fixedShelf,
+  offFasteners,
+  shiftedHardware,
+  slidesAgainstWalls,
+  standsOff,
+  widerPattern,
+} from "./assembly.js";
 import { carryApart, holdAllLoose, holdIt, keepClear, openLess, plugWithRoom } from "./contents.js";
 import { foamUnder } from "./foam.js";
 import {
@@ -96,6 +104,7 @@ const offers: Readonly<Record<string, readonly Offer[]>> = {
   "assembly.under-contents": [offFasteners, boards],
   "assembly.stack": [standsOff],
   "assembly.way": [fixedShelf],
+  "assembly.slides": [slidesAgainstWalls],
   "assembly.order": [roomForHands],
   "assembly.points": [shorterScrews],
 };
