@@ -64,13 +64,15 @@ const helps: Readonly<Record<string, Help>> = {
     ],
   },
   improve: {
-    takes: "[JOB] [--apply N] [--out FOLDER] [--seconds S] [--handling] [--verify] [--how-far [PLACE...]]",
+    takes:
+      "[JOB] [--apply N] [--out FOLDER] [--seconds S] [--handling] [--verify] [--cases N [--seed S]] [--how-far [PLACE...]]",
     does: "tells which few changes make a case hold, and what they cost",
     more: [
       "--apply N             writes design N as a case of its own, beside the old one",
       "                      and has a process of its own review it from its files",
       "--out FOLDER          where to write it",
       "--verify              tells instead what fails of the case as it stands, and ends with 0 where nothing does",
+      "--cases N             makes N made-up cases hold instead, from --seed S on, and reviews each design afresh",
       "--seconds S           how long it may look, 60 where it is left out; Ctrl+C ends it and keeps the best so far",
       "--how-far             tells instead how far each number of the case may go before something stops holding;",
       "                      with a PLACE such as lashing or microscope.mass only numbers there",

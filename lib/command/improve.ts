@@ -1,10 +1,8 @@
 /** npm run improve -- JOB: which changes make a case hold, what each design costs, and the changed case to keep. */
-import { execFile } from "node:child_process";
 import { existsSync } from "node:fs";
 import { mkdir, writeFile } from "node:fs/promises";
 import { join, relative, resolve } from "node:path";
-import { fileURLToPath } from "node:url";
-import { parseArgs, promisify } from "node:util";
+import { parseArgs } from "node:util";
 import { asTyped } from "../book/index.js";
 import type { Finding, Tier } from "../findings/index.js";
 import {
@@ -28,6 +26,8 @@ import {
 import { demoJob, type Job } from "../job/index.js";
 import { problemReport, readNamed } from "./check.js";
 import { usageOf } from "./help.js";
+import { triedCase } from "./improve-cases.js";
+import { reviewedAfresh } from "./review-afresh.js";
 import { textTable } from "./text-table.js";
 
 /** What is asked for. */
@@ -42,6 +42,8 @@ interface Asked {
   readonly seconds: number;
   /** Whether handling must hold too. */
   readonly handling: boolean;
+  /** How many made-up cases to try in place of a job, and the number of the first. */
+  readonly cases?: { readonly count: number; readonly seed: number };
   /** Whether the question is only what fails of the case as it is. */
   readonly verify: boolean;
   /** Whether the question is how far its numbers may go; words of their places, where some were said. */
@@ -57,6 +59,7 @@ interface Asked {
 export async function improve(args: readonly string[]): Promise<number> {
   const asked = askedBy(args);
   if (typeof asked === "string") return refused(`${asked}\n${usageOf("improve")}`);
+  if (asked.cases) return toldCases(asked.cases, asked);
   const read = readNamed(asked.name);
   if ("problems" in read) return refused(problemReport(asked.name, read.problems));
   const { job } = read;
@@ -115,6 +118,22 @@ async function untilInterrupted<Found>(work: (signal: AbortSignal) => Promise<Fo
   }
 }
 
+/** Tries made-up cases one after another, a line each; 2 where something should not be. */
+async function toldCases(
+  { count, seed }: { readonly count: number; readonly seed: number },
+  { seconds }: Asked,
+): Promise<number> {
+  let bad = 0;
+  for (let one = seed; one < seed + count; one++) {
+    const { failing, designs, locked, faults } = await triedCase({ seed: one, seconds });
+    const lock = locked === undefined ? "" : `, ${locked} locked`;
+    console.log(`case ${one}: ${failing} open, ${designs} designs${lock}: ${faults.join("; ") || "well"}`);
+    if (faults.length > 0) bad++;
+  }
+  console.log(`${count} cases, ${bad} of them not well`);
+  return bad > 0 ? 2 : 0;
+}
+
 /** How far each number may go, and what moves each finding most. */
 async function toldHowFar(job: Job, { seconds }: Asked, places: readonly string[]): Promise<number> {
   const found = await untilInterrupted((signal) =>
@@ -158,6 +177,8 @@ function askedBy(args: readonly string[]): Asked | string {
         handling: { type: "boolean", default: false },
         "how-far": { type: "boolean", default: false },
         verify: { type: "boolean", default: false },
+        cases: { type: "string" },
+        seed: { type: "string", default: "1" },
       },
     });
     const [name = demoJob, ...more] = positionals;
@@ -178,10 +199,14 @@ function askedOf(
     readonly seconds: string;
     readonly handling: boolean;
     readonly verify: boolean;
+    readonly cases?: string;
+    readonly seed: string;
   },
   howFar?: readonly string[],
 ): Asked | string {
-  const { apply, out, seconds, handling, verify } = values;
+  const { apply, out, seconds, handling, verify, cases, seed } = values;
+  if (![cases ?? "1", seed].every((one) => /^\d{1,9}$/.test(one)))
+    return `--cases and --seed: found ${cases ?? ""} ${seed}, expected whole numbers`;
   if (!/^\d+(\.\d+)?$/.test(seconds) || !(Number(seconds) > 0))
     return `--seconds: found "${seconds}", expected seconds, such as --seconds 120`;
   if (apply !== undefined && !/^[1-7]$/.test(apply))
@@ -195,6 +220,7 @@ function askedOf(
     ...(howFar === undefined ? {} : { howFar }),
     ...(apply === undefined ? {} : { apply: Number(apply) }),
     ...(out === undefined ? {} : { out }),
+    ...(cases === undefined ? {} : { cases: { count: Number(cases), seed: Number(seed) } }),
   };
 }
 
@@ -298,17 +324,4 @@ async function written(
   if (failing === undefined) console.log("nothing of it fails, as a process of its own reviewed it");
   else console.error(`a process of its own finds of it:\n${failing}`);
   return failing === undefined ? 0 : 2;
-}
-
-/** What a process of its own says of a case; nothing where nothing fails. */
-async function reviewedAfresh(folder: string, handling: boolean): Promise<string | undefined> {
-  const main = fileURLToPath(new URL("main.js", import.meta.url));
-  const args = [main, "improve", folder, "--verify", ...(handling ? ["--handling"] : [])];
-  try {
-    await promisify(execFile)(process.execPath, args);
-    return undefined;
-  } catch (error) {
-    const { stdout = "", stderr = "" } = error as { readonly stdout?: string; readonly stderr?: string };
-    return `${stdout}${stderr}`.trim() || String(error);
-  }
 }
