@@ -144,6 +144,7 @@ class Search {
     this.#before = measuresOf(this.#job);
     if (first.taken.length > 0) this.#keep(first);
     const open = first.taken.length > 0 ? await this.#asItIs() : first.open;
+    if (!this.#stillTime()) return this.#outcome(open.filter(mayFail));
     if (this.#designs.length > 0) await this.#others(first.taken, open);
     else if (this.#nearest) await this.#sayWhy(first, open);
     return this.#outcome(open.filter(mayFail));
