@@ -1,6 +1,10 @@
 /** A reader of pages: opens them in a browser and notes all that goes wrong. */
+import { readdir, stat } from "node:fs/promises";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
+import { noChromium, startChromium } from "./chromium.js";
 
 /** A screen on a bench, and one in a pocket. */
 export const desktop = { width: 1200, height: 900 };
@@ -148,4 +152,24 @@ export async function wordsInSight(page: Page): Promise<number> {
     for (const part of main.querySelectorAll("*")) part.append(" ");
     return main.textContent.trim().split(/\\s+/).length;
   })()`)) as number;
+}
+
+/**
+ * Chapters of a book with more words in sight than a reader takes, or in a file that is slow to load. The recipe, whose
+ * papers are worked from, is none of them.
+ */
+export async function longChapters(folder: string): Promise<readonly unknown[]> {
+  const chapters = (await readdir(folder)).filter((file) => /^0[0-8]-.*html$/.test(file));
+  const browser = noChromium ? undefined : await startChromium();
+  const long: unknown[] = [];
+  for (const file of chapters) {
+    const page = await browser?.newPage({ viewport: desktop });
+    await page?.goto(pathToFileURL(join(folder, file)).href);
+    const words = page ? await wordsInSight(page) : 0;
+    const kilobytes = (await stat(join(folder, file))).size / 1024;
+    if (words > 1500 || kilobytes > 400) long.push({ file, words, kilobytes });
+    await page?.close();
+  }
+  await browser?.close();
+  return long;
 }

@@ -1,4 +1,4 @@
-/** Each start becomes a whole book, with nothing broken in it. */
+/** Each start becomes a whole book, with nothing broken in it, and no chapter too long. */
 import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -7,6 +7,7 @@ import { bookOfJob } from "../../lib/command/book-of-job.js";
 import { newJob } from "../../lib/command/new.js";
 import { bookFolder } from "../../lib/command/places.js";
 import { openJob } from "../../lib/job/index.js";
+import { longChapters } from "../reader.js";
 
 let folder = "";
 beforeAll(async () => {
@@ -26,6 +27,7 @@ test.each([
   const outDir = join(folder, "books", start);
   expect(await bookOfJob({ job, outDir, timeout: 300_000 })).toEqual({ folder: outDir });
   expect(await readFile(join(outDir, "index.html"), "utf8")).toContain("The recipe");
+  expect(await longChapters(outDir)).toEqual([]);
 });
 
 test("two jobs of one name in different folders have a book each, beside them", async () => {

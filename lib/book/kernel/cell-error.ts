@@ -29,9 +29,9 @@ export function thrownError(thrown: unknown): CellError {
   return { ename: name, evalue: message, traceback: end < 0 ? lines : lines.slice(0, end) };
 }
 
-/** Why an answer cannot be given, and what would give it; nobody asks where in the program that was found. */
-function refusal({ message, would: { measure, how } }: Refusal): CellError {
-  const evalue = how === message ? message : `${message}\nWhat would give it: ${measure}. ${how}`;
+/** Why an answer cannot be given, and what to measure for it; nobody asks where in the program that was found. */
+function refusal({ message, would: { measure, how, isChange } }: Refusal): CellError {
+  const evalue = isChange ? message : `${message}\nWhat would give it: ${measure}. ${how}`;
   return { ename: refused, evalue, traceback: evalue.split("\n") };
 }
 

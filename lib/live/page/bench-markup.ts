@@ -33,7 +33,8 @@ export function stepBox(view: BenchView, step: BenchStep, notes: BenchNotes, cam
       return html`<label class="lv-bench-tick"><input type="checkbox" data-tick="${name}"${notes.done.includes(name) && trusted(" checked")}> ${one}</label>`;
     },
   )}${clocks.map((i) => startButton(view, i))}${
-    sheets.length > 0 && html`<button type="button" data-do="larger">Draw it larger or smaller</button>`
+    sheets.some((i) => view.sheets[i]?.includes("<svg")) &&
+    html`<button type="button" data-do="larger">Make the drawing larger or smaller</button>`
   }${sheets.map(
     (i) =>
       html`<div class="lv-sheet" role="group" aria-label="Drawing or table of this step" tabindex="0">${trusted(view.sheets[i] ?? "")}</div>`,
@@ -49,7 +50,8 @@ function startButton({ clocks }: BenchView, i: number): Html | false {
 function measureBox({ key, label, unit }: BenchMeasure, i: number, notes: BenchNotes): Html {
   const name = valueName(key);
   const value = notes.values.find(([one]) => one === name)?.[1].text ?? "";
-  const where = key.at === undefined || key.at === label ? "" : `, ${key.at}`;
+  const isSaid = key.at === undefined || key.at.toLowerCase() === label.toLowerCase();
+  const where = isSaid ? "" : `, ${key.at}`;
   return html`<div class="lv-bench-measure"><label for="bench-value-${i}">${label}: ${key.what}${where}</label><span class="lv-bench-entry"><input type="text" id="bench-value-${i}" data-measure="${i}" value="${value}" autocomplete="off"${unit !== "in" && trusted(' inputmode="decimal"')} aria-describedby="bench-judged-${i}"> ${unit}</span><div id="bench-judged-${i}" role="status"></div></div>`;
 }
 

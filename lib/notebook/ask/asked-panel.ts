@@ -19,6 +19,14 @@ import { bendingDrawing } from "../tables/bending.js";
 import { Asked, type AskedSize, findingOf, orWhyNot, unitsOf } from "./asking.js";
 import { named } from "./named.js";
 
+/** Of a list that is sorted or added up, such a panel has to be left out. */
+function nothingPresses(name: string): Refusal {
+  return new Refusal(`nothing presses on ${name}, so it has no sag`, {
+    measure: "a panel that something presses on",
+    how: "Leave this one out: job.panels.filter((one) => one.sag().whyNone === undefined)",
+  });
+}
+
 /** How the edges of a panel are held: free to turn, as alone on the bench, or stiffly. */
 export type EdgesHeld = "free to turn" | "stiffly";
 
@@ -42,7 +50,7 @@ export class AskedPanel extends Asked {
   sag(edges: EdgesHeld = "free to turn"): UnitNumber<"length"> {
     return orWhyNot(Length, () => {
       const pressure = facePressure(this.#part, this.#job);
-      if (!(pressure > 0)) throw new Refusal(`nothing presses on ${this.name}, so it has no sag`);
+      if (!(pressure > 0)) throw nothingPresses(this.name);
       const held = edges === "stiffly" ? "clamped" : "hinged";
       return unitsOf(this.#job).fine(panelSag(sagCaseOf(this.#part, pressure, held, this.#job)).sag);
     });

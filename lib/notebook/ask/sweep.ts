@@ -3,7 +3,13 @@ import { type CellPlace, type ChangeValue, type PutAt, set } from "../../design/
 import type { Finding } from "../../findings/index.js";
 import { type ChartView, type TableView, tableOf } from "../../page/index.js";
 import { ProblemsError } from "../../problem.js";
-import { isUnitNumber, type Money, Money as MoneyKind, type UnitNumber } from "../../quantity/index.js";
+import {
+  isUnitNumber,
+  type Money,
+  Money as MoneyKind,
+  showNumber,
+  type UnitNumber,
+} from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import { lineChart } from "../line-chart.js";
 import type { AskedJob } from "./asked-job.js";
@@ -122,6 +128,7 @@ export function answerText(value: unknown): string {
   if (isUnitNumber(value)) return value.show();
   if (isMoney(value)) return MoneyKind.show(value);
   if (isFinding(value)) return value.answer;
+  if (typeof value === "number") return Number.isInteger(value) ? String(value) : showNumber(value, 4);
   if (typeof value === "boolean") return value ? "yes" : "no";
   return Array.isArray(value) ? value.join(", ") : String(value);
 }
@@ -179,7 +186,7 @@ export function sweepChart(swept: Sweep, words: SweepChart = {}): ChartView {
   const title = words.title ?? `${words.y ?? "What it answers"} against ${place}`;
   return lineChart({
     title,
-    description: `${title}: ${rows.length} values tried, each by itself.`,
+    description: `${rows.length} values were tried, each by itself.`,
     rows,
     x: { field: "value", title: words.x ?? place, ...(unit === undefined ? {} : { unit }), zero: false },
     y: {
