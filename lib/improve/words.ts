@@ -149,11 +149,12 @@ export function searchInWords(found: Improvement): readonly string[] {
   const took = (value: number): string => `${value.toFixed(1)} s`;
   const first = firstAt === undefined ? "" : ` The first verified design was there after ${took(firstAt)}.`;
   const rest = leftOut > 0 ? ` Another ${leftOut} were left out, as others of their kind promise more.` : "";
+  const left = untried > 0 ? `with ${untried} of them untried` : "before all choices were reviewed";
   return [
     `${offered} changes were offered in ${took(seconds)}.${first}`,
     isWhole
       ? `The search came to its end.${rest}`
-      : `Time ran out with ${untried} of them untried, so there may be a better design.${rest}`,
+      : `Time ran out ${left}, so there may be a better design.${rest}`,
     ...(designs.length > 0
       ? [
           "Each design was reviewed as a whole, and nothing of safety or strength fails in it, the upper end of each interval included.",
