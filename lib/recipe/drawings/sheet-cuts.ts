@@ -53,7 +53,7 @@ export function sheetCutsDrawing(
     ...offcuts.map((offcut): DrawingMark => ({ ...areaMark(offcut), role: "waste" })),
     ...cut.pieces.map((piece): DrawingMark => ({ ...areaMark(piece), role: "panel" })),
     ...written,
-    ...cutNumbers(cut.cuts, textBoxes(written, letter), letter),
+    ...cutNumbers(cut.cuts, textBoxes(written, letter), { along, across }, letter),
     {
       mark: "dimension",
       from: { x: 0, y: across },
@@ -186,10 +186,22 @@ const alongCut: readonly number[] = Array.from(
 /** Radius of the ring of a cut's number, in letters. */
 const ringRadius = 0.8;
 
-/** The numbers of cuts in rings on their lines, as near to the middle as no words and no other ring are. */
+/** Ways off a line that a number is tried at, and how far, in radii: what is nearer first. */
+const offLine: readonly Point2[] = Array.from({ length: 14 }, (_, i) => 2.2 + 1.2 * i).flatMap((far) =>
+  Array.from({ length: 8 }, (_, i) => {
+    const angle = (i * Math.PI) / 4;
+    return { x: far * Math.cos(angle), y: far * Math.sin(angle) };
+  }),
+);
+
+/**
+ * The numbers of cuts in rings on their lines, as near to the middle as no words and no other ring are; where the pieces
+ * leave no such place, beside the line, with a thin line to it.
+ */
 function cutNumbers(
   cuts: readonly ThroughCut[],
   words: readonly Box2[],
+  sheet: { readonly along: number; readonly across: number },
   letter: number,
 ): readonly DrawingMark[] {
   const taken = [...words];
@@ -200,11 +212,19 @@ function cutNumbers(
     width: 2 * radius,
     height: 2 * radius,
   });
-  return cuts.map((cut, i) => {
+  const isFree = (one: Point2): boolean => taken.every((box) => !boxesMeet(box, ring(one)));
+  const isOnSheet = ({ x, y }: Point2): boolean =>
+    x > radius && y > radius && x < sheet.along - radius && y < sheet.across - radius;
+  return cuts.flatMap((cut, i): readonly DrawingMark[] => {
     const places = alongCut.map((share) => onCut(cut, share));
-    const at = places.find((one) => taken.every((box) => !boxesMeet(box, ring(one)))) ?? onCut(cut, 0.5);
+    const onLine = places.find(isFree);
+    const [middle] = places;
+    const beside = offLine.map(({ x, y }) => moved(middle!, { x: radius * x, y: radius * y }));
+    const at = onLine ?? beside.find((one) => isOnSheet(one) && isFree(one)) ?? middle!;
     taken.push(ring(at));
-    return { mark: "circle", role: "opening", at, radius, label: String(i + 1) };
+    const leader: readonly DrawingMark[] =
+      onLine || at === middle ? [] : [{ mark: "line", role: "thin", points: [middle!, at] }];
+    return [...leader, { mark: "circle", role: "opening", at, radius, label: String(i + 1) }];
   });
 }
 
