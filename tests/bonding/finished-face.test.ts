@@ -5,6 +5,7 @@ import {
   type FaceCostInputs,
   finishedFaceCost,
   finishedFaceMass,
+  finishedFacePrice,
   oversizeWaste,
 } from "../../lib/bonding/index.js";
 import { Area, AreaDensity, Density, mm, money, ratio, Volume } from "../../lib/quantity/index.js";
@@ -20,7 +21,6 @@ const face: FaceCostInputs = {
   adhesiveDensity: Density.si(850),
   container: Volume.of(1, "L"),
   containerPrice: money(14, "USD"),
-  area: Area.si(1),
 };
 
 test("a finished face costs its facing and its glue together", () => {
@@ -30,7 +30,7 @@ test("a finished face costs its facing and its glue together", () => {
 });
 
 test("ten times the area costs ten times as much", () => {
-  const ten = finishedFaceCost({ ...face, area: Area.si(10) });
+  const ten = finishedFacePrice({ ...face, area: Area.si(10) });
   expect(ten.total.amount).toBeCloseTo(10 * finishedFaceCost(face).total.amount, 9);
 });
 

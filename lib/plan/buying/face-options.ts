@@ -1,4 +1,4 @@
-import { type FaceCostInputs, finishedFaceCost, finishedFaceMass } from "../../bonding/index.js";
+import { type FacePriceInputs, finishedFaceMass, finishedFacePrice } from "../../bonding/index.js";
 import type { Adhesive, FacingStock } from "../../design/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { plywoodLamination } from "../../material/index.js";
@@ -70,7 +70,7 @@ function faceOption(facing: FacingStock, adhesive: Adhesive, input: ReviewInput)
     containerPrice: adhesive.price,
     area: faceArea(input.case),
   };
-  const cost = finishedFaceCost.worked({ ...prices, ...rates });
+  const cost = finishedFacePrice.worked({ ...prices, ...rates });
   const mass = finishedFaceMass.worked({
     facingThickness: facing.thickness,
     facingDensity: densityOf(input, facing),
@@ -102,7 +102,7 @@ export function faceArea({ units }: ReviewInput["case"]): Area {
 /** The interval of the cost of a finished face; none where the trials disagree too much to tell. */
 function costScatter(
   adhesive: Adhesive,
-  prices: Omit<FaceCostInputs, "sheetRate" | "facingRate">,
+  prices: Omit<FacePriceInputs, "sheetRate" | "facingRate">,
   input: ReviewInput,
 ): Interval<Ratio> | undefined {
   const { rate, uncertainty } = knownRate(adhesive, input);
@@ -110,7 +110,7 @@ function costScatter(
   const none = AreaDensity.si(0);
   const total = ({ rate: each }: { readonly rate: AreaDensity }): Ratio => {
     const facingRate = adhesive.faces === "both" ? each : none;
-    return Ratio.si(finishedFaceCost({ ...prices, sheetRate: each, facingRate }).total.amount);
+    return Ratio.si(finishedFacePrice({ ...prices, sheetRate: each, facingRate }).total.amount);
   };
   try {
     const { interval } = propagate(total, { rate }, { rate: uncertainty });
