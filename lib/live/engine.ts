@@ -4,7 +4,7 @@ import { type Finding, reviewCase } from "../findings/index.js";
 import { lockChange, type Mending, triedFor } from "../improve/index.js";
 import { jobFromTexts, recipeOf, workPapersOf } from "../job/index.js";
 import { takeAnswers } from "../kept/index.js";
-import { type Html, html, picturedView, plainViewHtml } from "../page/index.js";
+import { picturedView, plainViewHtml } from "../page/index.js";
 import { recipePage } from "../recipe/index.js";
 import { Refusal } from "../refusal.js";
 import { asBuiltChanges, asBuiltFile } from "./bench/as-built-changes.js";
@@ -34,6 +34,8 @@ export class Engine {
   #texts: Texts = {};
   #newest = -1;
   #last: EditedCase | undefined;
+  /** Questions that this worker has answered for the newest edit. */
+  readonly #answered = new Set<string>();
 
   constructor(host: EngineHost) {
     this.#host = host;
@@ -60,7 +62,7 @@ export class Engine {
       case "held":
         return this.#held(message.opening);
       case "working":
-        return this.#host.tell({ kind: "working", id: message.id, html: String(this.#working(message.id)) });
+        return this.#working(message.id);
       case "papers":
         return this.#host.tell({ kind: "papers", html: this.#papers() });
       case "bench":
@@ -100,11 +102,17 @@ export class Engine {
     const { design } = read;
     const edited = { edit, texts, design, review: reviewCase(design) };
     this.#last = edited;
+    this.#answered.clear();
     for (const step of workOf(this.#share, edited)) {
-      for (const message of step()) this.#host.tell(message);
+      for (const message of step()) this.#tell(message);
       await this.#host.pause();
       if (this.#newest !== edit) return;
     }
+  }
+
+  #tell(message: Told): void {
+    if (message.kind === "answers") this.#answered.add(message.question);
+    this.#host.tell(message);
   }
 
   /** A question that was handed out, unless a newer edit has come. */
@@ -112,7 +120,7 @@ export class Engine {
     const edited = this.#last;
     if (edited?.edit !== edit || this.#newest !== edit) return;
     const step = edited.review.steps.find(({ id }) => id === question);
-    if (step) this.#host.tell(answersOf(step, edited));
+    if (step) this.#tell(answersOf(step, edited));
     this.#host.tell({ kind: "done", edit, share: this.#share, questions: [question] });
   }
 
@@ -120,23 +128,28 @@ export class Engine {
     this.#host.tell({ kind: "held", words: this.#last ? heldSag(opening, this.#last.design) : "" });
   }
 
-  #working(id: string): Html {
-    const found = this.#finding(id);
-    if (!found || !this.#last) return html`<p>This answer is being worked out again.</p>`;
+  /** Told by the worker that answered the question, so that the other need not work it out too. */
+  #working(id: string): void {
+    const found = this.#finding(id, (question) => this.#answered.has(question));
+    if (!found || !this.#last) return;
     const style = { system: this.#last.design.case.units };
-    return plainViewHtml(picturedView(found, style));
+    const markup = plainViewHtml(picturedView(found, style));
+    this.#host.tell({ kind: "working", id, html: String(markup) });
   }
 
-  #finding(id: string): Finding | undefined {
+  #finding(id: string, isAsked: (question: string) => boolean): Finding | undefined {
     const steps = this.#last?.review.steps ?? [];
-    const asked = steps.filter((step) => id === step.id || id.startsWith(`${step.id}.`));
-    return asked.flatMap((step) => step.ask()).find((one) => one.id === id);
+    const own = steps.filter((step) => id === step.id || id.startsWith(`${step.id}.`));
+    return own
+      .filter((step) => isAsked(step.id))
+      .flatMap((step) => step.ask())
+      .find((one) => one.id === id);
   }
 
   /** Tries what is offered for an answer, telling what mends it as it is found, unless a newer edit comes. */
   async #mend(edit: number, id: string): Promise<void> {
     const last = this.#last;
-    const finding = this.#finding(id);
+    const finding = this.#finding(id, () => true);
     if (last?.edit !== edit || !finding) return;
     const read = jobFromTexts(last.design.case.name, last.texts, this.#read);
     if ("problems" in read) return;

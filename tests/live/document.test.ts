@@ -163,6 +163,8 @@ describe.skipIf(noChromium)("the live page", () => {
     await settled(1);
     const byHand = await zipped();
     await page.click("#undo");
+    // until then the form shows the value from before
+    await settled(2);
     await open("fields");
     for (const block of ["", ".upper", ".upper.panels", ".upper.panels.front"].map(
       (one) => `sections${one}`,

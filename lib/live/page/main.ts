@@ -5,7 +5,6 @@ import { changesTold, totalsTold } from "../changed.js";
 import type { LiveData } from "../document.js";
 import type { Asked, Share, Told } from "../messages.js";
 import { Bench } from "./bench.js";
-import { withEquations } from "./equations.js";
 import { Hand } from "./hand.js";
 import { download } from "./keep.js";
 import { Keeping } from "./keeping.js";
@@ -29,6 +28,7 @@ import { TextEditor } from "./text-editor.js";
 import { drawPicture, letTurn } from "./turn.js";
 import { isTypedIn } from "./typed.js";
 import { Workers } from "./workers.js";
+import { fitForPage, putStyles } from "./working.js";
 
 function part<Kind extends HTMLElement = HTMLElement>(id: string): Kind {
   const found = document.getElementById(id);
@@ -68,6 +68,7 @@ function put(id: string, markup: unknown): void {
   const line = keyOfLine(document.activeElement);
   const wasInside = place.contains(document.activeElement);
   place.innerHTML = String(markup);
+  putStyles(place);
   for (const one of place.querySelectorAll<HTMLDetailsElement>("details[data-key]")) {
     const { key = "" } = one.dataset;
     if (open.has(key)) one.open = true;
@@ -206,7 +207,7 @@ function step(from: Texts[], to: Texts[]): void {
 
 function heard(message: Told): void {
   if (message.kind === "working") {
-    state.workings.set(message.id, withEquations(message.html));
+    state.workings.set(message.id, fitForPage(message.html));
     return void soon(drawAnswers);
   }
   if (message.kind === "papers") {
