@@ -26,8 +26,8 @@ describe("what would make the most cut panel stiffer", () => {
 
   test("thicker sheet gains about the cube of its thickness, and a batten gains too", () => {
     expect(named("as drawn").share).toBe(1);
-    expect(named("sheet 3 mm thicker").share).toBeGreaterThan((9.1 / 12.1) ** 3 - 0.05);
-    expect(named("sheet 3 mm thicker").share).toBeLessThan(0.6);
+    expect(named("sheet 1/8 in thicker").share).toBeGreaterThan((9.1 / 12.1) ** 3 - 0.05);
+    expect(named("sheet 1/8 in thicker").share).toBeLessThan(0.6);
     expect(named("batten").share).toBeLessThan(0.8);
   });
 });

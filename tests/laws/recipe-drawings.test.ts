@@ -93,7 +93,7 @@ describe("drawings", () => {
       });
   });
 
-  test("every cut of a sheet has its number in a ring on its line", () => {
+  test("every cut of a sheet has its number in a ring on its line, or led to it", () => {
     const views = drawings("Cut list").filter(({ title }) => title.startsWith("Sheet"));
     purchases.sheets
       .flatMap(({ plan }) => plan.sheets)
@@ -102,8 +102,13 @@ describe("drawings", () => {
           mark.mark === "circle" ? [mark] : [],
         );
         expect(rings.map(({ label }) => label)).toEqual(cuts.map((_, cut) => String(cut + 1)));
+        // A ring beside its line has a thin line to it, which ends on the cut.
+        const leaders = (views[i] as DrawingView).marks.flatMap((mark) =>
+          mark.mark === "line" && mark.role === "thin" ? [mark.points] : [],
+        );
         cuts.forEach(({ direction, at }, cut) => {
-          const place = rings[cut]?.at;
+          const ring = rings[cut]?.at;
+          const [place = ring] = leaders.find(([, end]) => end?.x === ring?.x && end?.y === ring?.y) ?? [];
           expect(direction === "along" ? place?.y : place?.x).toBeCloseTo(Length.in(at, "mm"), 6);
         });
       });
