@@ -72,7 +72,7 @@ show(lineChart({ title: "Squares", description: "d", rows, x: { field: "a", titl
   const chapter = await readFile(join(outDir, "one.html"), "utf8");
   expect(chapter).toContain("It is soil-lab.");
   expect(chapter).toContain('class="cw-spec"');
-  expect(chapter).toContain("data:image/svg+xml;base64,");
+  expect(chapter).toContain('src="data:image/svg+xml,%3Csvg');
   expect(contents).toContain('href="drawings/index.html"');
   for (const file of [
     "two.html",
