@@ -73,7 +73,7 @@ function buildOf(draws: Draws, cornered: boolean): { readonly build: Block; read
   const asDrawn = draws.whole(15, 25);
   const setBack = cornered ? 55 : draws.whole(0, 30);
   // A row begins inside the thickest wall with its facings, its first hole whole.
-  const endDistance = Math.max(16 - setBack, asDrawn);
+  const endDistance = Math.max(18 - setBack, asDrawn);
   const square = {
     rivet: "rivet 4",
     pitch: length(pitch),
