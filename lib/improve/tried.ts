@@ -5,6 +5,7 @@ import type { Job } from "../job/index.js";
 import type { ShowStyle } from "../quantity/index.js";
 import { optionsFor } from "./options/index.js";
 import { holdsForSure } from "./standing.js";
+import { questionsOfIds } from "./steps.js";
 import { answersOf, changesOf, measuresOf, withOptions } from "./trial.js";
 import { type FiguresOfDesign, figuresOf } from "./words.js";
 
@@ -33,12 +34,12 @@ export function* triedFor(
   finding: Finding,
   style: ShowStyle,
 ): Generator<Mending | undefined, void> {
-  const question = questionOf(job, finding);
-  if (question === undefined) return;
+  const questions = questionsOfIds(job, [finding.id]);
+  if (questions.size === 0) return;
   const before = measuresOf(job);
   for (const option of optionsFor(job, [finding])) {
     const changed = withOptions(job, [option]);
-    const answers = changed ? answersOf(changed, new Set([question])) : [];
+    const answers = changed ? answersOf(changed, questions) : [];
     const answer = answers.find(({ id }) => id === finding.id);
     if (!changed || (answer && !holdsForSure(answer))) {
       yield undefined;
@@ -55,12 +56,6 @@ export function* triedFor(
       ...(lock === undefined ? {} : { lock }),
     };
   }
-}
-
-/** The step of a review that a finding is an answer of. */
-function questionOf({ review }: Job, { id }: Finding): string | undefined {
-  const own = review.steps.map((step) => step.id).filter((one) => id === one || id.startsWith(`${one}.`));
-  return own.sort((one, other) => other.length - one.length)[0];
 }
 
 /** The first place of the case file that changes move, or of what holds it, as far as it is there. */

@@ -17,11 +17,29 @@ export function keptByContent<Inputs, Answer>(
   return (inputs) => {
     const key = contentKey(inputs);
     const found = kept.get(key) ?? { answer: work(inputs) };
-    kept.delete(key);
-    kept.set(key, found);
-    if (kept.size > most) kept.delete(firstOf(kept.keys()));
+    putLast(kept, most, key, found);
     return found.answer;
   };
+}
+
+/**
+ * Puts what was asked for last at the end of the row of those to go.
+ *
+ * @param most so many are kept
+ * @returns the key of the one that went; nothing where there was room
+ */
+export function putLast<Value>(
+  kept: Map<string, Value>,
+  most: number,
+  key: string,
+  value: Value,
+): string | undefined {
+  kept.delete(key);
+  kept.set(key, value);
+  if (kept.size <= most) return undefined;
+  const oldest = firstOf(kept.keys());
+  kept.delete(oldest);
+  return oldest;
 }
 
 /**

@@ -1,5 +1,5 @@
 /** Answers that are worked out once for several threads: each hands the others what it has found. */
-import { contentKey } from "./by-content.js";
+import { contentKey, putLast } from "./by-content.js";
 
 /** An answer that was worked out elsewhere: plain data, so that it can be sent. */
 export interface HandedAnswer {
@@ -62,12 +62,8 @@ export function takeAnswers(handed: readonly HandedAnswer[]): void {
   }
 }
 
-/** Puts an answer last in the row of those to go. */
+/** Keeps an answer; what goes for it is handed over no more. */
 function put({ answers, fresh, most }: Kept, key: string, answer: unknown): void {
-  answers.delete(key);
-  answers.set(key, answer);
-  if (answers.size <= most) return;
-  const [oldest = ""] = answers.keys();
-  answers.delete(oldest);
-  fresh.delete(oldest);
+  const gone = putLast(answers, most, key, answer);
+  if (gone !== undefined) fresh.delete(gone);
 }
