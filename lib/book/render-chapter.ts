@@ -2,6 +2,7 @@
 
 import { stripVTControlCharacters } from "node:util";
 import {
+  bareMarkdown,
   emptyPage,
   type Html,
   html,
@@ -15,6 +16,7 @@ import {
   viewHtml,
   viewsHtml,
 } from "../page/index.js";
+import { recipeMime } from "../recipe/index.js";
 import { type Chapter, drawnViews } from "./chapter.js";
 import { counted } from "./check-page.js";
 import { errorText, isFailure } from "./failed-cells.js";
@@ -165,13 +167,47 @@ function renderViewsOf(output: Output, { page, atHead }: Drawing): Html | undefi
       return html`<p class="cw-small"><a href="#${place}">The ${what} stands at the head of this chapter.</a></p>`;
     });
   const many = views.length > viewsInSight + 1 && views.every(({ kind }) => alike.has(kind));
-  // A text with tables in it, such as the recipe, is worked from: nothing of it folds.
-  const set = views.some(({ kind }) => kind === "markdown") ? { ...page, foldsTables: false } : page;
+  if ("data" in output && recipeMime in output.data)
+    return html`<div class="cw">${moved}${faults}${papersHtml(views, page)}</div>`;
   const [first, rest] = many ? [views.slice(0, viewsInSight), views.slice(viewsInSight)] : [views, []];
-  return html`<div class="cw">${moved}${faults}${viewsHtml(first, set)}${
+  return html`<div class="cw">${moved}${faults}${viewsHtml(first, page)}${
     rest.length > 0 &&
     html`<details class="cw-how cw-more"><summary>${rest.length} more like these</summary>${viewsHtml(rest, page)}</details>`
   }</div>`;
+}
+
+/** The papers of a recipe: on a screen each section is folded under its heading, in which nothing folds again. */
+function papersHtml(views: readonly View[], page: PageSoFar): readonly Html[] {
+  const starts = views.flatMap((view, i) => (isSectionHeading(view) ? i : []));
+  const set = { ...page, foldsTables: false };
+  const sections = starts.map((start, i) => {
+    const [heading, ...blocks] = views.slice(start, starts[i + 1]);
+    return html`<details class="cw-how cw-paper"><summary>${
+      heading?.kind === "markdown" && bareMarkdown(heading.text, page.under)
+    }<small>${whatIsIn(blocks)}</small></summary>${viewsHtml(blocks, set)}</details>`;
+  });
+  return [...viewsHtml(views.slice(0, starts[0]), set), ...sections];
+}
+
+function isSectionHeading(view: View): boolean {
+  return view.kind === "markdown" && view.text.startsWith("## ");
+}
+
+/** What is counted in the heading line of a section. */
+const countedKinds: readonly (readonly [string, readonly View["kind"][]])[] = [
+  ["drawing", ["drawing", "picture"]],
+  ["table", ["table"]],
+  ["list", ["list"]],
+  ["question", ["finding"]],
+];
+
+/** "5 drawings, 11 tables". */
+function whatIsIn(views: readonly View[]): string {
+  return countedKinds
+    .map(([thing, kinds]) => [views.filter(({ kind }) => kinds.includes(kind)).length, thing] as const)
+    .filter(([count]) => count > 0)
+    .map(([count, thing]) => counted(count, thing))
+    .join(", ");
 }
 
 /** Why an answer cannot be given, each line of it a paragraph. */

@@ -19,8 +19,15 @@ let kept: ReturnType<typeof newReader> | undefined;
  * @param under how many levels its headings go down, below a title that the page has
  */
 export function renderMarkdown(text: string, under: 0 | 1 = 0): Html {
+  return html`<div class="cw-prose">${bareMarkdown(text, under)}</div>`;
+}
+
+/** The same without a box of its own, for where none may stand, such as the line of a disclosure. */
+export function bareMarkdown(text: string, under: 0 | 1): Html {
   kept ??= newReader();
   const markup = kept.render(text);
   const lower = (tag: string, level: string): string => `${tag}${Math.min(6, Number(level) + under)}`;
-  return html`<div class="cw-prose">${trusted(under > 0 ? markup.replace(/(<\/?h)([1-6])(?=>)/g, (_, tag, level) => lower(tag, level)) : markup)}</div>`;
+  return trusted(
+    under > 0 ? markup.replace(/(<\/?h)([1-6])(?=>)/g, (_, tag, level) => lower(tag, level)) : markup,
+  );
 }

@@ -15,7 +15,7 @@ export function mathmlOf(tex: string, isDisplayed: boolean): string {
   return made;
 }
 
-/** Of what KaTeX gives the MathML alone: the TeX that it rests on is not repeated on the page. */
+/** Of what KaTeX gives the MathML alone: the TeX that it rests on, and a name space that HTML has, are not repeated. */
 function newMathml(tex: string, displayMode: boolean): string {
   try {
     const made = katex.renderToString(tex, {
@@ -29,6 +29,7 @@ function newMathml(tex: string, displayMode: boolean): string {
     return made
       .replace(/<annotation[^>]*>[\s\S]*?<\/annotation>/g, "")
       .replace(/<\/?semantics>/g, "")
+      .replace(' xmlns="http://www.w3.org/1998/Math/MathML"', "")
       .replace(/^<span class="katex">([\s\S]*)<\/span>$/, "$1");
   } catch {
     return String(html`<code>${tex}</code>`);

@@ -51,6 +51,9 @@ function sized(view: DrawingView): Html {
 const thin: Html = html` stroke="#1d2429" stroke-width="1" vector-effect="non-scaling-stroke"`;
 const bold: Html = html` stroke="#1d2429" stroke-width="2.75" vector-effect="non-scaling-stroke"`;
 const ofWords: Html = html` fill="#1d2429" stroke="#fff"`;
+const ofAll: Html = html` font-family="system-ui, sans-serif" fill="none" stroke-linejoin="round" text-anchor="middle" paint-order="stroke"`;
+/** What a file of its own needs and a page has. */
+const nameSpace: Html = html` xmlns="http://www.w3.org/2000/svg"`;
 
 /** Looks under short names, which a page defines once: each drawing says them again and again. */
 const namedLooks: readonly (readonly [name: string, attributes: string])[] = [
@@ -60,13 +63,14 @@ const namedLooks: readonly (readonly [name: string, attributes: string])[] = [
   ["cw-dt", String(thin)],
   ["cw-df", String(bold)],
   ["cw-dw", String(ofWords)],
+  ["cw-dv", String(ofAll)],
 ];
 
 /** The drawing in a page that has `drawingStyles`. */
 function styledSvg(view: DrawingView): Html {
   const named = namedLooks.reduce(
     (svg, [name, attributes]) => svg.replaceAll(attributes, ` class="${name}"`),
-    String(drawingSvg(view)),
+    String(drawingSvg(view)).replace(String(nameSpace), ""),
   );
   return trusted(named);
 }
@@ -84,7 +88,7 @@ export function drawingSvg(view: DrawingView): Html {
   const { title, description, marks } = view;
   const frame = frameOf(view);
   const [width, height] = [frame.right - frame.left, frame.top - frame.bottom];
-  return html`<svg xmlns="http://www.w3.org/2000/svg" viewBox="${short(frame.left)} ${short(-frame.top)} ${short(width)} ${short(height)}" role="img" aria-label="${title}. ${description}" font-family="system-ui, sans-serif" font-size="${short(frame.letter)}" fill="none" stroke-linejoin="round" stroke-width="${short(frame.letter / 5)}" text-anchor="middle" paint-order="stroke">${runsOf(marks).map((run) => renderRun(run, frame))}</svg>`;
+  return html`<svg${nameSpace} viewBox="${short(frame.left)} ${short(-frame.top)} ${short(width)} ${short(height)}" role="img" aria-label="${title}. ${description}"${ofAll} font-size="${short(frame.letter)}" stroke-width="${short(frame.letter / 5)}">${runsOf(marks).map((run) => renderRun(run, frame))}</svg>`;
 }
 
 /** Marks in order; lines, or circles without words, of one role that follow each other together. */
@@ -116,15 +120,15 @@ function renderRun(run: readonly DrawingMark[], frame: Frame): readonly Html[] {
 function pathOfMark(mark: DrawingMark): string {
   if (mark.mark === "line") return `M${mark.points.map(place).join("L")}`;
   if (mark.mark !== "circle") return "";
-  const [radius, across] = [short(mark.radius), short(2 * mark.radius)];
-  const half = `a${radius} ${radius} 0 1 0 `;
-  return `M${place({ x: mark.at.x - mark.radius, y: mark.at.y })}${half}${across} 0${half}-${across} 0`;
+  // All the way round from its top but for the least step, which closing it goes.
+  const [radius, top] = [short(mark.radius), { x: mark.at.x, y: mark.at.y + mark.radius }];
+  return `M${place(top)}a${radius} ${radius} 0 1 1-.01 0z`;
 }
 
 function renderMark(mark: DrawingMark, frame: Frame): Html {
   switch (mark.mark) {
     case "rectangle":
-      return html`<rect x="${short(mark.at.x)}" y="${short(-mark.at.y - mark.height)}" width="${short(mark.width)}" height="${short(mark.height)}" rx="${short(mark.radius ?? 0)}"${paint(mark.role)}/>${label(
+      return html`<rect x="${short(mark.at.x)}" y="${short(-mark.at.y - mark.height)}" width="${short(mark.width)}" height="${short(mark.height)}"${mark.radius !== undefined && html` rx="${short(mark.radius)}"`}${paint(mark.role)}/>${label(
         mark.label,
         { x: mark.at.x + mark.width / 2, y: mark.at.y + mark.height / 2 },
         frame,

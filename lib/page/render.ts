@@ -10,6 +10,7 @@ import { renderDrawing } from "./render-drawing.js";
 import { readableValue, tieUnits } from "./text.js";
 import { verdictBadge } from "./verdict.js";
 import type {
+  Alignment,
   AnswerView,
   FindingView,
   ListView,
@@ -132,12 +133,17 @@ function renderTable(table: TableView): Html {
   }</summary>${wholeTable({ ...rest, rows: rows.slice(rowsInSight) })}</details>`;
 }
 
+/** The class of a cell that is not set to the left, as cells are of themselves. */
+export function alignedTo(align: Alignment): Html | false {
+  return align !== "left" && html` class="cw-${align}"`;
+}
+
 /** A table that scrolls inside its own box where the page is narrower. */
 function wholeTable({ caption, columns, rows }: TableView): Html {
-  const head = columns.map(({ heading, align }) => html`<th scope="col" class="cw-${align}">${heading}</th>`);
+  const head = columns.map(({ heading, align }) => html`<th scope="col"${alignedTo(align)}>${heading}</th>`);
   const body = rows.map(
     (row) =>
-      html`<tr>${columns.map(({ align }, i) => html`<td class="cw-${align}">${tieUnits(readableValue(row[i] ?? ""))}</td>`)}</tr>`,
+      html`<tr>${columns.map(({ align }, i) => html`<td${alignedTo(align)}>${tieUnits(readableValue(row[i] ?? ""))}</td>`)}</tr>`,
   );
   return html`<div class="cw-scroll" tabindex="0" role="group" aria-label="${caption ?? "table"}"><table class="cw-table">${
     caption !== undefined && html`<caption><span>${caption}</span></caption>`

@@ -114,6 +114,9 @@ export const viewStyles: string = `
 .cw .cw-kind > summary .cw-verdict { font-size: .9375rem; min-width: 9.5rem; }
 .cw .cw-like .cw-said { min-width: 12rem; }
 .cw .cw-like .cw-verdict { font-size: .875rem; white-space: nowrap; }
+.cw .cw-paper { border-bottom: 1px solid ${line}; }
+.cw .cw-paper > summary h3 { margin: 0; font-size: 1.1875rem; }
+.cw .cw-paper > summary small { font-weight: 400; color: ${soft}; }
 .cw .cw-print-only { display: none; }
 .cw .cw-remedy { max-width: 42rem; }
 .cw .cw-figure { margin: 1.4rem 0; padding: 0; }
@@ -150,6 +153,8 @@ ${verdicts}
   .cw .cw-drawing svg { max-height: 230mm; }
   .cw thead { display: table-header-group; }
   .cw summary { display: none; }
+  .cw .cw-paper > summary { display: block; min-height: 0; color: ${ink}; }
+  .cw .cw-paper > summary::before, .cw .cw-paper > summary small { display: none; }
   .cw .cw-print-only { display: block; }
   .cw details::details-content { content-visibility: visible; block-size: auto; }
   .cw .cw-verdict, .cw .cw-shape, .cw .cw-bar, .cw .cw-drawing, .cw .cw-cautions { print-color-adjust: exact; }

@@ -1,5 +1,5 @@
 /** The recipe as a page for paper: A4 or US letter, black on white, with room for a pencil. */
-import { darkStyles, type Html, html, plainViewHtml, trusted, viewStyles } from "../page/index.js";
+import { alignedTo, darkStyles, type Html, html, plainViewHtml, trusted, viewStyles } from "../page/index.js";
 import { paperPage } from "./paper-page.js";
 import type { BlanksBlock, Recipe, RecipeBlock } from "./recipe.js";
 
@@ -39,11 +39,11 @@ function blockHtml(block: RecipeBlock): Html {
 }
 
 function blanksHtml({ columns, rows, blanks, room }: BlanksBlock): Html {
-  const head = columns.map(({ heading, align }) => html`<th scope="col" class="cw-${align}">${heading}</th>`);
+  const head = columns.map(({ heading, align }) => html`<th scope="col"${alignedTo(align)}>${heading}</th>`);
   const empty = blanks.map(() => html`<td class="rc-blank"></td>`);
   const body = rows.map(
     (row) =>
-      html`<tr>${columns.map(({ align }, i) => html`<td class="cw-${align}">${row[i] ?? ""}</td>`)}${empty}</tr>`,
+      html`<tr>${columns.map(({ align }, i) => html`<td${alignedTo(align)}>${row[i] ?? ""}</td>`)}${empty}</tr>`,
   );
   return html`<div class="cw-scroll" tabindex="0" role="group" aria-label="to fill in"><table class="cw-table rc-blanks rc-${room}">
 <thead><tr>${head}${blanks.map((name) => html`<th scope="col" class="rc-blank">${name}</th>`)}</tr></thead><tbody>${body}</tbody></table></div>`;

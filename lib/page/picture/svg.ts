@@ -52,7 +52,7 @@ export function renderPicture(view: PictureView): Html {
   return html`<figure class="cw-figure cw-picture-figure">${pictureSvg(view)}<figcaption>${head}<span>${view.description}</span></figcaption></figure>`;
 }
 
-/** The picture alone; `data-part` on its groups names the part under the pointer. */
+/** The picture alone. */
 export function pictureSvg(view: PictureView): Html {
   const { width, height, title, description, faces, hidden, marks, arrows, sizes } = view;
   return html`<svg xmlns="http://www.w3.org/2000/svg" class="cw-solids" viewBox="0 0 ${width} ${height}" role="img" aria-label="${[title, description].filter(Boolean).join(". ")}" font-family="system-ui, sans-serif" font-size="${letter}" fill="none" stroke-linejoin="round" stroke-linecap="round">${groups(faces).map(renderGroup)}${
@@ -61,13 +61,13 @@ export function pictureSvg(view: PictureView): Html {
   }${sizes.map((size) => renderSize(size, width))}${arrows.map(renderArrow)}${marks.map(renderMark)}</svg>`;
 }
 
-/** Faces that follow each other and share part and look. */
+/** Faces that follow each other and share their look. */
 function groups(faces: readonly PictureFace[]): readonly (readonly PictureFace[])[] {
   const all: PictureFace[][] = [];
   for (const face of faces) {
     const last = all.at(-1);
     const [first] = last ?? [];
-    if (last && first && first.part === face.part && first.look === face.look) last.push(face);
+    if (last && first && first.look === face.look) last.push(face);
     else all.push([face]);
   }
   return all;
@@ -76,7 +76,7 @@ function groups(faces: readonly PictureFace[]): readonly (readonly PictureFace[]
 function renderGroup(faces: readonly PictureFace[]): Html {
   const [first] = faces;
   if (!first) return html``;
-  return html`<g data-part="${first.part}"${strokeOf(first)}>${faces.map((face) => renderFace(face))}</g>`;
+  return html`<g${strokeOf(first)}>${faces.map((face) => renderFace(face))}</g>`;
 }
 
 function renderFace(face: PictureFace): Html {
@@ -91,14 +91,14 @@ function renderFace(face: PictureFace): Html {
 /** Numbers by turns as a path of short steps. */
 function pathOf(numbers: readonly number[], closed: boolean): string {
   let [x, y] = [Number(numbers[0]), Number(numbers[1])];
-  let path = `M${x} ${y}l`;
-  let between = "";
+  const steps: number[] = [];
   for (let i = 2; i + 1 < numbers.length; i += 2) {
     const [toX, toY] = [Number(numbers[i]), Number(numbers[i + 1])];
-    path += `${between}${toX - x} ${toY - y}`;
-    between = " ";
+    steps.push(toX - x, toY - y);
     [x, y] = [toX, toY];
   }
+  // A sign parts two numbers as well as a space does.
+  const path = `M${numbers[0]} ${numbers[1]}l${steps.join(" ").replaceAll(" -", "-")}`;
   return closed ? `${path}z` : path;
 }
 

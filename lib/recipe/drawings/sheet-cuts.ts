@@ -53,7 +53,7 @@ export function sheetCutsDrawing(
     ...offcuts.map((offcut): DrawingMark => ({ ...areaMark(offcut), role: "waste" })),
     ...cut.pieces.map((piece): DrawingMark => ({ ...areaMark(piece), role: "panel" })),
     ...written,
-    ...cutNumbers(cut.cuts, textBoxes(written, letter), { along, across }, letter),
+    ...cutNumbers(cut.cuts, takenBoxes(written, letter), { along, across }, letter),
     {
       mark: "dimension",
       from: { x: 0, y: across },
@@ -116,14 +116,17 @@ function areaMark(area: SheetArea) {
   };
 }
 
-/** The piece's words in its middle, and below them its arrow and its face mark. */
+/** The piece's words in its middle, and below them its arrow and its face mark; in a narrow strip beside each other. */
 function pieceMarks(
   piece: SheetArea & { readonly name: string },
   code: string,
   { rule, letter, faceOf }: Lettering,
 ): DrawingMark[] {
-  const { at, width, height } = areaMark(piece);
+  const area = areaMark(piece);
+  const { at, width, height } = area;
   const face = faceOf?.(piece.name);
+  if (face !== undefined && height < (footHeight + headHeight + lineHeight) * letter)
+    return stripMarks(area, code, letter);
   const foot = face === undefined ? 0 : footHeight * letter;
   const words = { code, name: piece.name, size: rule.drawn(piece.length, piece.width) };
   const room = height - foot - headHeight * letter;
@@ -153,13 +156,52 @@ const footHeight = 2.4;
 /** Room at the head of a piece for the number of a cut, in letters. */
 const headHeight = 0.6;
 
+/** The triangle on the good face of a piece, with sides so long. */
+function faceTriangle(at: Point2, side: number): DrawingMark {
+  return {
+    mark: "polygon",
+    role: "attention",
+    points: [at, moved(at, { x: side, y: 0 }), moved(at, { x: 0, y: side })],
+  };
+}
+
+/** Length of the arrow of the grain where there is room, in letters. */
+const longArrow = 6;
+
+/** Height of an arrow and of a code over it, in letters, where a strip has no more. */
+const [arrowHeight, strippedHeight] = [0.6, 1.4];
+
+/**
+ * On a strip without room for its words above all its marks: its code, and below it a small triangle with the arrow beside
+ * it. What the strip has more of height is parted among foot, middle and head.
+ */
+function stripMarks(
+  { at, width, height }: ReturnType<typeof areaMark>,
+  code: string,
+  letter: number,
+): DrawingMark[] {
+  const apart = Math.max(0, height - strippedHeight * letter) / 3;
+  const foot = moved(at, { x: 0.25 * letter, y: apart });
+  const tail = moved(foot, { x: 0.85 * letter, y: (arrowHeight / 2) * letter });
+  const long = Math.min(at.x + width - 0.3 * letter - tail.x, longArrow * letter);
+  return [
+    faceTriangle(foot, arrowHeight * letter),
+    {
+      mark: "text",
+      at: { x: at.x + width / 2, y: foot.y + apart + (arrowHeight + 0.05) * letter },
+      text: code,
+      anchor: "middle",
+    },
+    { mark: "arrow", from: tail, to: moved(tail, { x: long, y: 0 }) },
+  ];
+}
+
 /** At the foot of a piece: a triangle on its good face with where that goes, and above it the grain. */
 function footMarks(corner: Point2, width: number, face: GoodFace, letter: number): DrawingMark[] {
   const at = moved(corner, { x: 0.5 * letter, y: 0.5 * letter });
-  const corners = [at, moved(at, { x: 0.9 * letter, y: 0 }), moved(at, { x: 0, y: 0.9 * letter })];
   const tail = moved(at, { x: 0, y: 1.7 * letter });
   return [
-    { mark: "polygon", role: "attention", points: corners },
+    faceTriangle(at, 0.9 * letter),
     ...(wordsFit(faceMarkWords[face], width - 2 * letter, letter)
       ? [
           {
@@ -169,12 +211,19 @@ function footMarks(corner: Point2, width: number, face: GoodFace, letter: number
           } as const,
         ]
       : []),
-    { mark: "arrow", from: tail, to: moved(tail, { x: Math.min(0.4 * width, 6 * letter), y: 0 }) },
+    { mark: "arrow", from: tail, to: moved(tail, { x: Math.min(0.4 * width, longArrow * letter), y: 0 }) },
   ];
 }
 
-function textBoxes(marks: readonly DrawingMark[], letter: number): readonly Box2[] {
-  return marks.flatMap((mark) => (mark.mark === "text" ? [textBox(mark, letter)] : []));
+/** Where words and arrows lie. */
+function takenBoxes(marks: readonly DrawingMark[], letter: number): readonly Box2[] {
+  const half = (arrowHeight / 2) * letter;
+  return marks.flatMap((mark) => {
+    if (mark.mark === "text") return [textBox(mark, letter)];
+    if (mark.mark !== "arrow") return [];
+    const { from, to } = mark;
+    return [{ left: from.x, bottom: from.y - half, width: to.x - from.x, height: 2 * half }];
+  });
 }
 
 /** Places along the line of a cut that its number is tried at, as shares of the line: from its middle out. */
