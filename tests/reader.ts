@@ -154,12 +154,9 @@ export async function wordsInSight(page: Page): Promise<number> {
   })()`)) as number;
 }
 
-/**
- * Chapters of a book with more words in sight than a reader takes, or in a file that is slow to load. The recipe, whose
- * papers are worked from, is none of them.
- */
+/** Chapters of a book with more words in sight than a reader takes, or in a file that is slow to load. */
 export async function longChapters(folder: string): Promise<readonly unknown[]> {
-  const chapters = (await readdir(folder)).filter((file) => /^0[0-8]-.*html$/.test(file));
+  const chapters = (await readdir(folder)).filter((file) => /^\d\d-.*html$/.test(file));
   const browser = noChromium ? undefined : await startChromium();
   const long: unknown[] = [];
   for (const file of chapters) {

@@ -35,6 +35,11 @@ describe.each(["soil-lab", "soil-lab-draft"])("the sheets of %s", (name) => {
     .sections.flatMap(({ blocks }) => flatBlocks(blocks))
     .flatMap((block) => (block.kind === "drawing" && block.title.startsWith("Sheet") ? [block] : []));
 
+  test("are all among the papers", () => {
+    const bought = openJob(name).review.purchases.sheets.flatMap(({ plan }) => plan.sheets);
+    expect(drawings).toHaveLength(bought.length);
+  });
+
   test("have the arrow of the grain on every piece, clear of its code and of the rings of cuts", () => {
     const hidden = drawings.flatMap((drawing) => {
       const { marks, letter = 0 } = drawing;
@@ -57,7 +62,7 @@ describe.each(["soil-lab", "soil-lab-draft"])("the sheets of %s", (name) => {
       );
       return [...letterBoxes(drawing), ...rings]
         .filter((words) => arrows.some((arrow) => boxesMeet(arrow, words)))
-        .map(({ text }) => `${drawing.title}, ${(letter).toFixed(1)}: ${text}`);
+        .map(({ text }) => `${drawing.title}, ${letter.toFixed(1)}: ${text}`);
     });
     expect(hidden).toEqual([]);
   });
