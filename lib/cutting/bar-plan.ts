@@ -1,5 +1,6 @@
 /** What a bar job asks for, and what a plan for it says. */
-import type { Angle, Length, Money, Time } from "../quantity/index.js";
+import type { Angle, Length, Money } from "../quantity/index.js";
+import type { SearchTime } from "./patience.js";
 import type { Buyable, PlanProof, Purchase, PurchaseBound } from "./purchase.js";
 
 /** Pieces of one length. */
@@ -30,7 +31,7 @@ export interface OffcutBar {
 }
 
 /** All there is to know before cutting bars. */
-export interface BarJob {
+export interface BarJob extends SearchTime {
   /** What is to be cut. */ readonly pieces: readonly BarPiece[];
   /** Each with its own length and price. */ readonly stock: readonly StockBar[];
   /** Used before anything is bought; none when absent. */
@@ -40,7 +41,6 @@ export interface BarJob {
   readonly endTrim?: Length;
   /** A remainder at least this long goes back on the rack. Default 0: every remainder does. */
   readonly smallestUseful?: Length;
-  /** After which the best plan so far is taken. Default 9 s. */ readonly timeLimit?: Time;
 }
 
 /** One piece on a bar. */

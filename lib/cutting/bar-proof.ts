@@ -9,6 +9,7 @@ import { type Cover, costOfFills, type Fill, type Remaining } from "./exact/cove
 import { fewestLayouts, layoutCount } from "./exact/layouts.js";
 import { proveCover } from "./exact/prove.js";
 import { hair } from "./numbers.js";
+import { counted, patienceFor } from "./patience.js";
 import { compareNames, type PurchaseBound, raisedBound, wholePrices } from "./purchase.js";
 
 /** The cheapest bars found, and what no other bars can beat. */
@@ -22,9 +23,9 @@ export interface ProvenBars {
 
 /** Relaxations to solve before a search gives up; it keeps plans the same on a slow machine. */
 const steps = 4000;
-const usualLimit = Time.of(9, "s");
-/** For the bound on ways to fill a bar, ms. */
-const tidying = 500;
+const usualEffort = Time.of(9, "s");
+/** For the bound on ways to fill a bar. */
+const tidying = Time.of(0.5, "s");
 const because = "every way to fill a bar, weighed against all others";
 
 /**
@@ -45,14 +46,10 @@ export function proveBars(
   const fills = model.fillsOf(hand);
   const known = costOfFills(model.cover, fills) * model.unit;
   const done = byHand.cost.amount >= known - 1e-9 * Math.max(1, known);
-  const until = performance.now() + (job.timeLimit ?? usualLimit) * 1000;
-  const proof = done ? { fills } : proveCover(new BarFills(model.cover), model.all, fills, { steps, until });
-  const { fills: tidy, atLeast } = fewestLayouts(
-    model.cover,
-    model.all,
-    proof.fills,
-    performance.now() + tidying,
-  );
+  const patience = patienceFor(job, usualEffort);
+  const source = new BarFills(model.cover, patience);
+  const proof = done ? { fills } : proveCover(source, model.all, fills, { steps, patience });
+  const { fills: tidy, atLeast } = fewestLayouts(model.cover, model.all, proof.fills, counted(tidying));
   return {
     bars: tidy === fills ? hand : model.barsOf(tidy),
     bound: "bound" in proof ? raisedBound(byHand, proof.bound * model.unit, stock, because) : byHand,

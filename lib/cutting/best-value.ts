@@ -1,6 +1,7 @@
 /** The most valuable pieces that can be cut from one sheet. */
 import { Length, Time } from "../quantity/index.js";
 import { commonDivisor } from "./numbers.js";
+import { type Patience, patienceFor, type SearchTime } from "./patience.js";
 import { freeValue } from "./rectangles/free-value.js";
 import { type BestValue, type LimitedSize, limitedValue } from "./rectangles/limited-value.js";
 import { UnlimitedValues } from "./rectangles/unlimited-value.js";
@@ -16,7 +17,7 @@ export interface ValuePiece {
 }
 
 /** One sheet, an offcut say, and what could be cut from it. */
-export interface ValueJob {
+export interface ValueJob extends SearchTime {
   /** Usable extent along the sheet. */ readonly length: Length;
   /** Usable extent across the sheet. */ readonly width: Length;
   /** What could be cut. */ readonly pieces: readonly ValuePiece[];
@@ -24,7 +25,6 @@ export interface ValueJob {
   /** Whether pieces may be turned. Default false. */ readonly turn?: boolean;
   /** Straight cuts from edge to edge, or cuts of any shape. Default "straight". */
   readonly cuts?: "straight" | "any shape";
-  /** After which the best choice so far is taken. Default 10 s. */ readonly timeLimit?: Time;
 }
 
 /** What to cut. */
@@ -38,7 +38,7 @@ export interface ValuePlan {
 
 /** The most steps an extent may have; more would take too much memory. */
 const mostSteps = 5000;
-const usualLimit = Time.of(10, "s");
+const usualEffort = Time.of(10, "s");
 
 /**
  * The most valuable choice of pieces from one sheet, exactly: a dynamic programme where any number of each
@@ -88,14 +88,14 @@ function refuseValueJob({ length, width, pieces, kerf = Length.si(0), cuts }: Va
 }
 
 function search(job: ValueJob, sizes: readonly LimitedSize[], length: number, width: number): BestValue {
-  const until = (): number => performance.now() + (job.timeLimit ?? usualLimit) * 1000;
   if (sizes.every(({ max }) => max === Number.POSITIVE_INFINITY)) {
     const values = new UnlimitedValues(sizes, length, width);
     const value = values.valueOf(length, width);
     return { value, bound: value, pieces: values.piecesOf(length, width) };
   }
-  const straight = limitedValue(sizes, length, width, until());
-  return job.cuts === "any shape" ? freeValue(sizes, length, width, straight, until()) : straight;
+  const patience = (): Patience => patienceFor(job, usualEffort);
+  const straight = limitedValue(sizes, length, width, patience());
+  return job.cuts === "any shape" ? freeValue(sizes, length, width, straight, patience()) : straight;
 }
 
 function sizesOf(

@@ -3,6 +3,7 @@ export { firstFitBars } from "./bar-packing.js";
 export * from "./bar-plan.js";
 export { planBars } from "./bars.js";
 export * from "./best-value.js";
+export type { SearchTime } from "./patience.js";
 export type { Buyable, PlanProof, Purchase, PurchaseBound } from "./purchase.js";
 export * from "./saw-losses.js";
 export {

@@ -63,7 +63,7 @@ export class SheetModel {
     });
     const levels = cutLevels(stages);
     const largest = (side: "length" | "width"): number => Math.max(...stocks.map((stock) => stock[side]));
-    const fronts = new Fronts(ways, levels, largest("length"), largest("width"));
+    const fronts = new Fronts(ways, levels, largest("length"), largest("width"), effort.patience);
     this.fills = new SheetFills(stocks, ways, fronts, new BoxGrower(ways, levels), demand, effort);
     this.all = { demand, supply };
   }

@@ -1,5 +1,6 @@
 /** What a sheet job asks for, and what a plan for it says. */
-import type { Area, Length, Money, Time } from "../quantity/index.js";
+import type { Area, Length, Money } from "../quantity/index.js";
+import type { SearchTime } from "./patience.js";
 import type { Buyable, PlanProof, Purchase, PurchaseBound } from "./purchase.js";
 
 /**
@@ -24,15 +25,13 @@ export interface StockSheet extends Buyable {
 }
 
 /** All there is to know before cutting sheets. */
-export interface SheetJob {
+export interface SheetJob extends SearchTime {
   /** What is to be cut. */ readonly pieces: readonly SheetPiece[];
   /** Each with its own size and price. */ readonly stock: readonly StockSheet[];
   /** Width of the saw's cut. */ readonly kerf: Length;
   /** Taken off each of the four edges, those cuts' own kerfs included. Default 0. */
   readonly edgeTrim?: Length;
   /** What the saw can do. Default "straight". */ readonly cuts?: SheetCutting;
-  /** After which the best plan so far is taken; without it a fixed amount of work, 5 s at most. */
-  readonly timeLimit?: Time;
 }
 
 /**

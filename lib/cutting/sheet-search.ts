@@ -2,6 +2,7 @@
 
 import { costOfFills, type Effort } from "./exact/cover.js";
 import { proveCover } from "./exact/prove.js";
+import type { Patience } from "./patience.js";
 import type { Item } from "./rectangles/item.js";
 import {
   type BoardRules,
@@ -27,10 +28,10 @@ export interface SearchedBoards {
   /** How they were found, in words. */ readonly method: string;
 }
 
-/** How long to look. Work is counted, so that a slow machine finds the same plan. */
+/** How long to look. */
 export interface SearchLimits {
   /** A cost no plan can beat, known beforehand. */ readonly goal: number;
-  /** By the clock, ms. */ readonly until: number;
+  /** After which no step is begun. */ readonly patience: Patience;
   /** Fillings to try after the proof. */ readonly rounds: number;
   /** Sets of pieces to look at in the proof. */ readonly sets: number;
 }
@@ -66,25 +67,24 @@ export function searchBoards(
 
 function fill(
   { items, boards, rules }: BoardsJob,
-  { until }: SearchLimits,
+  { patience }: SearchLimits,
   { rounds, goal }: Pick<SearchLimits, "rounds" | "goal">,
   report: ReportBoards,
   onFilled?: (used: readonly UsedBoard[]) => void,
 ): LeastBoards | undefined {
-  const effort = { rounds, extra, goal, until };
+  const effort = { rounds, extra, goal, patience };
   return leastBoards(items, boards, rules, effort, ({ cost, count }) => report(cost, count, goal), onFilled);
 }
 
 /** The sheets in hand or better ones, with the bound of the exact search; cuts of any shape have none. */
 function proven(
   { items, boards, rules }: BoardsJob,
-  { goal, until, sets }: SearchLimits,
+  { goal, patience, sets }: SearchLimits,
   first: LeastBoards,
   tried: readonly (readonly UsedBoard[])[],
 ): SearchedBoards {
   if (rules.cuts === "any shape") return filled(first, goal);
-  const now = performance.now();
-  const effort = { steps, sets, until: now + provingShare * (until - now) };
+  const effort = { steps, sets, patience: patience.share(provingShare) };
   const proof = proveBoards(items, boards, rules.cuts, { best: first.used, others: tried }, effort);
   const bound = Math.max(goal, proof.bound);
   if (!proof.better) return filled(first, bound);

@@ -3,6 +3,7 @@ import { at } from "../algebra/lists.js";
 import { Length, type Money, Time } from "../quantity/index.js";
 import { Refusal } from "../refusal.js";
 import { fits } from "./numbers.js";
+import { patienceFor } from "./patience.js";
 import {
   byName,
   cheapestFirst,
@@ -40,10 +41,10 @@ import type {
 } from "./sheet-plan.js";
 import { type SearchedBoards, type SearchLimits, searchBoards } from "./sheet-search.js";
 
-/** Fillings to try and sets of pieces to look at before a plan is taken as it is, unless a time limit is set. */
+/** Fillings to try, sets of pieces to look at and work to do before a plan is taken as it is, unless a time limit is set. */
 const rounds = 4000;
 const sets = 150_000;
-const usualLimit = Time.of(5, "s");
+const usualEffort = Time.of(5, "s");
 const because = "every way to cut a sheet, weighed against all others";
 
 /** Changes of direction of the saw before pieces are trimmed. */
@@ -92,10 +93,10 @@ export function planSheets(request: SheetJob, onBetter?: (progress: SheetProgres
 }
 
 /** With a time limit the clock alone ends the search. */
-function limitsOf({ timeLimit }: SheetJob): Omit<SearchLimits, "goal"> {
-  const until = performance.now() + (timeLimit ?? usualLimit) * 1000;
-  if (timeLimit === undefined) return { rounds, sets, until };
-  return { rounds: Number.POSITIVE_INFINITY, sets: Number.POSITIVE_INFINITY, until };
+function limitsOf(job: SheetJob): Omit<SearchLimits, "goal"> {
+  const patience = patienceFor(job, usualEffort);
+  if (job.timeLimit === undefined) return { rounds, sets, patience };
+  return { rounds: Number.POSITIVE_INFINITY, sets: Number.POSITIVE_INFINITY, patience };
 }
 
 function soldOut({ pieces }: SheetJob): string {

@@ -4,6 +4,7 @@ import { at } from "../algebra/lists.js";
 import { pick, seededRandom } from "../algebra/random.js";
 import { Length, Time } from "../quantity/index.js";
 import { fits, hair } from "./numbers.js";
+import { type Patience, patienceFor, type SearchTime } from "./patience.js";
 import {
   type FillRules,
   fillBoards,
@@ -20,13 +21,12 @@ import { turnsAllowed } from "./sheet-items.js";
 import type { SheetPiece } from "./sheet-plan.js";
 
 /** Pieces to be cut from stock sold by the length. */
-export interface StripJob {
+export interface StripJob extends SearchTime {
   /** What is to be cut. */ readonly pieces: readonly SheetPiece[];
   /** Of the roll or strip. */ readonly width: Length;
   /** Width of the cut. Default 0. */ readonly kerf?: Length;
   /** Straight cuts from edge to edge, or cuts of any shape. Default "straight". */
   readonly cuts?: "straight" | "any shape";
-  /** After which the best plan so far is taken. Default 10 s. */ readonly timeLimit?: Time;
 }
 
 /** How much to cut off the roll. */
@@ -36,7 +36,9 @@ export interface StripPlan {
   /** Whether the two meet. */ readonly proven: boolean;
 }
 
-const usualLimit = Time.of(10, "s");
+const usualEffort = Time.of(10, "s");
+/** To lay one piece, in microseconds; a round takes as much as two pieces beside those it lays. */
+const workOfPiece = 1.6;
 
 /**
  * The shortest strip found that holds all pieces, beside the length no plan can beat: the area of all pieces
@@ -51,11 +53,11 @@ export function shortestStrip(job: StripJob): StripPlan {
   refuseStripJob(job);
   const items = pieces.flatMap((piece) => itemsOf(piece, width, kerf));
   if (items.length === 0) return { length: Length.si(0), bound: Length.si(0), proven: true };
-  const until = performance.now() + (job.timeLimit ?? usualLimit) * 1000;
+  const patience = patienceFor(job, usualEffort);
   const filled =
     job.cuts === "any shape"
-      ? shortestFreeStrip(items, width + kerf, until)
-      : shortestCutStrip(items, width + kerf, until);
+      ? shortestFreeStrip(items, width + kerf, patience)
+      : shortestCutStrip(items, width + kerf, patience);
   const bound = stripBound(items, width + kerf);
   return {
     length: Length.si(filled - kerf),
@@ -98,12 +100,8 @@ function stripBound(items: readonly Item[], width: number): number {
   return Math.max(area / width, ...longest);
 }
 
-/**
- * Cuts of any shape: fills strips in many orders, keeps what is no worse, until the bound is met or time is up.
- *
- * @param until by the clock, ms
- */
-function shortestFreeStrip(items: readonly Item[], width: number, until: number): number {
+/** Cuts of any shape: fills strips in many orders, keeps what is no worse, until the bound is met or the patience is over. */
+function shortestFreeStrip(items: readonly Item[], width: number, patience: Patience): number {
   // A skyline grows across the sheet; the strip grows along it. The two are exchanged going in and coming out.
   const lying = items.map(transposed);
   const bound = stripBound(items, width);
@@ -112,7 +110,8 @@ function shortestFreeStrip(items: readonly Item[], width: number, until: number)
   let order = at(starts, 0);
   let best = fillSkyline(order, width, Number.POSITIVE_INFINITY).reach;
   let current = best;
-  for (let round = 1; best > bound + hair && performance.now() < until; round++) {
+  for (let round = 1; best > bound + hair && !patience.isOver; round++) {
+    patience.spend((items.length + 2) * workOfPiece);
     const tried = starts[round] ?? shuffled(next() < 0.3 ? shuffled(order, next) : order, next);
     const { reach } = fillSkyline(tried, width, Number.POSITIVE_INFINITY, starts[round] ? undefined : next);
     if (reach <= current + (next() < 0.01 ? current * 0.02 : hair)) [order, current] = [tried, reach];
@@ -122,18 +121,18 @@ function shortestFreeStrip(items: readonly Item[], width: number, until: number)
 }
 
 /**
- * Straight cuts only: looks for a filling of an ever shorter strip, until the bound is met or time is up.
+ * Straight cuts only: looks for a filling of an ever shorter strip, until the bound is met or the patience is over.
  *
- * @param until by the clock, ms
  * @returns how much of the strip is used
  */
-function shortestCutStrip(items: readonly Item[], width: number, until: number): number {
+function shortestCutStrip(items: readonly Item[], width: number, patience: Patience): number {
   const bound = stripBound(items, width);
   const starts = sensibleOrders(items).flatMap((order) => fillRules.map((rules) => ({ order, rules })));
   const next = seededRandom(1).uniform;
   let best = items.reduce((sum, { ways }) => sum + Math.max(...ways.map(({ length }) => length)), 0);
   let current = { ...at(starts, 0), left: Number.POSITIVE_INFINITY };
-  for (let round = 0; best + step > bound + hair && performance.now() < until; round++) {
+  for (let round = 0; best + step > bound + hair && !patience.isOver; round++) {
+    patience.spend((items.length + 2) * workOfPiece);
     const tried = starts[round] ?? varied(current, next);
     const { filled, unplaced } = fillBoards(
       tried.order,

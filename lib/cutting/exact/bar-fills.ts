@@ -1,5 +1,6 @@
 /** Ways to fill bars: lengths added up. */
 import { at } from "../../algebra/lists.js";
+import type { Patience } from "../patience.js";
 import {
   type BestFill,
   type Completion,
@@ -19,18 +20,22 @@ export class BarFills implements Fills {
   readonly stocks: readonly CoverStock[];
   readonly alwaysThorough = true;
 
-  constructor(private readonly cover: Cover) {
+  /** @param patience told of the work */
+  constructor(
+    private readonly cover: Cover,
+    private readonly patience: Patience,
+  ) {
     this.stocks = cover.stocks;
   }
 
   mostValuable(remaining: Remaining, values: readonly number[], thresholds: Thresholds): BestFill[] {
-    return mostValuable(this.cover, remaining, values, thresholds).map((fill) =>
+    return mostValuable(this.cover, remaining, values, thresholds, this.patience).map((fill) =>
       fill ? { fills: [fill], most: worthOf(fill.counts, values) } : { fills: [], most: 0 },
     );
   }
 
   completions(remaining: Remaining, values: readonly number[], allowed: number, most: number): Completions {
-    return completions(this.cover, remaining, values, allowed, most);
+    return completions(this.cover, remaining, values, allowed, most, true, this.patience);
   }
 
   fairValues(): number[] {
@@ -76,6 +81,7 @@ export class BarFills implements Fills {
  * Fills of bars with a piece of the largest type left, as `Fills` asks for them.
  *
  * @param full whether fills with room for a further piece, or for a longer one, are left out
+ * @param patience told of the work, where it counts
  */
 export function completions(
   cover: Cover,
@@ -84,17 +90,24 @@ export function completions(
   allowed: number,
   most: number,
   full: boolean = true,
+  patience?: Patience,
 ): Completions {
   const listing = new Listing(cover, remaining, values, allowed, most, full);
   for (const [stock, { room }] of cover.stocks.entries()) {
     if (at(remaining.supply, stock) > 0) listing.ofStock(stock, room);
   }
+  patience?.spend(listing.looked * workOfStep);
   return { found: listing.found, complete: !listing.full };
 }
+
+/** To take one step in a list of fills, in microseconds. */
+const workOfStep = 0.1;
 
 class Listing {
   readonly found: Completion[] = [];
   full = false;
+  /** Steps taken. */
+  looked = 0;
   private readonly types: readonly number[];
   private readonly counts: number[];
   private stock = 0;
@@ -129,6 +142,7 @@ class Listing {
 
   /** Adds pieces of the type at a place, as many as go in first, then moves on to the next. */
   private extend(place: number, room: number, worth: number, taken: number): void {
+    this.looked++;
     const cost = at(this.cover.stocks, this.stock).cost;
     if (this.full || cost - worth - room * at(this.rates, place) > this.allowed) return;
     const type = this.types[place];

@@ -1,6 +1,8 @@
 /** Stock to be filled with pieces, in plain numbers, and the ways to fill it: what the exact search works on. */
 
 import { at } from "../../algebra/lists.js";
+import type { Patience } from "../patience.js";
+
 /** Pieces of several sizes, to be cut from stocks of several lengths. */
 export interface Cover {
   /** Of each type of piece, its kerf included; the largest first. In picometres, so that sums are exact. */
@@ -77,8 +79,7 @@ export interface Completions {
 /** What a search may do before it gives up. */
 export interface Effort {
   /** Relaxations to solve. */ readonly steps: number;
-  /** Time by the clock, ms since the epoch of `performance.now`, after which no step is begun. */
-  readonly until: number;
+  /** After which no step is begun. */ readonly patience: Patience;
 }
 
 /** What a fill must be worth more than, for each stock, to be of interest. */

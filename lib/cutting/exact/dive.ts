@@ -19,7 +19,7 @@ export class Dive {
   /** A cover that costs no more than the budget, if one comes to hand. */
   within(remaining: Remaining, budget: number): Fill[] | undefined {
     if (remaining.demand.every((count) => count === 0)) return [];
-    if (this.steps >= this.effort.steps || performance.now() > this.effort.until) return undefined;
+    if (this.steps >= this.effort.steps || this.effort.patience.isOver) return undefined;
     this.steps++;
     const relaxed = this.relaxation.guess(remaining);
     if (relaxed.cost > budget + 1e-6) return undefined;

@@ -1,5 +1,6 @@
 /** The most valuable fill of a bar: a bounded knapsack, solved on the list of sums worth keeping. */
 import { at } from "../../algebra/lists.js";
+import type { Patience } from "../patience.js";
 import type { Cover, Fill, Remaining, Thresholds } from "./cover.js";
 
 /** A type of piece as the knapsack sees it. */
@@ -17,6 +18,9 @@ interface Sum {
   /** The piece added last, and what it was added to; missing of no pieces. */
   readonly made?: { readonly type: number; readonly before: Sum };
 }
+
+/** To add a piece to one sum, in microseconds. */
+const workOfSum = 0.05;
 
 /** The sums worth keeping with one more piece added to each that `worthwhile` lets pass: none is both longer and worth less than another. */
 function withOneMore(
@@ -47,12 +51,14 @@ function withOneMore(
  * The most valuable fill of each stock, or undefined where none is worth more than its threshold.
  *
  * @param values of one piece of each type; types without a value are left out
+ * @param patience told of the work
  */
 export function mostValuable(
   cover: Cover,
   { demand, supply }: Remaining,
   values: readonly number[],
   thresholds: Thresholds,
+  patience: Patience,
 ): readonly (Fill | undefined)[] {
   const wares = waresOf(cover, demand, values);
   const open = cover.stocks.flatMap(({ room }, stock) =>
@@ -63,6 +69,7 @@ export function mostValuable(
     for (let copy = 1; copy <= ware.count; copy++) {
       // The rest of the bar is worth at most its length at the best rate still to come.
       const rate = copy < ware.count ? ware.value / ware.size : rateOf(wares[i + 1]);
+      patience.spend(sums.length * workOfSum);
       sums = withOneMore(sums, ware, (size, value) =>
         open.some(({ room, above }) => size <= room && value + (room - size) * rate > above),
       );

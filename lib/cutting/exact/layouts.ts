@@ -1,5 +1,6 @@
 /** Among covers that cost the same, one with fewer different fills: fewer set-ups at the saw. */
 import { at } from "../../algebra/lists.js";
+import type { Patience } from "../patience.js";
 import { BarFills, completions } from "./bar-fills.js";
 import { type Cover, costOfFills, type Fill, type Remaining, timesIn, without } from "./cover.js";
 import { roundedCover } from "./dive.js";
@@ -20,13 +21,13 @@ export interface FewLayouts {
  * Among covers no dearer than one in hand, one with few different fills. One piece of each type must lie in some
  * fill, which gives a bound; from there on a search tries number by number, as far as it goes.
  *
- * @param until by the clock, ms
+ * @param patience for the bound
  */
 export function fewestLayouts(
   cover: Cover,
   all: Remaining,
   hand: readonly Fill[],
-  until: number,
+  patience: Patience,
 ): FewLayouts {
   const budget = costOfFills(cover, hand);
   let fills = fewerLayouts(cover, all, hand);
@@ -35,7 +36,7 @@ export function fewestLayouts(
   const settled = hand.some(({ stock }) => cover.stocks[stock]?.cost === 0);
   if (settled || cover.sizes.length > mostTypes)
     return { fills, atLeast: Math.min(layoutCount(fills), search.leastFills(all)) };
-  let atLeast = Math.min(layoutCount(fills), fewestForOneEach(cover, all, until));
+  let atLeast = Math.min(layoutCount(fills), fewestForOneEach(cover, all, patience));
   for (; atLeast < layoutCount(fills); atLeast++) {
     const found = search.within(all, atLeast, budget);
     if (found.fills) return { fills: found.fills, atLeast };
@@ -55,17 +56,15 @@ const mostTypes = 24;
 const steps = 60;
 
 /** The fewest fills that hold one piece of each type. */
-function fewestForOneEach({ sizes, stocks }: Cover, { demand }: Remaining, until: number): number {
+function fewestForOneEach({ sizes, stocks }: Cover, { demand }: Remaining, patience: Patience): number {
   const once = {
     demand: demand.map((count) => Math.min(1, count)),
     supply: stocks.map(() => Number.POSITIVE_INFINITY),
   };
-  const source = new BarFills({
-    sizes,
-    stocks: stocks.map(({ room }) => ({ room, cost: 1, supply: Number.POSITIVE_INFINITY })),
-  });
+  const alike = stocks.map(({ room }) => ({ room, cost: 1, supply: Number.POSITIVE_INFINITY }));
+  const source = new BarFills({ sizes, stocks: alike }, patience);
   const hand = roundedCover(source, once, { used: [] }, Number.POSITIVE_INFINITY) ?? [];
-  return proveCover(source, once, hand, { steps, until }).bound;
+  return proveCover(source, once, hand, { steps, patience }).bound;
 }
 
 /**

@@ -38,7 +38,7 @@ export function proveCover(
   effort: Effort,
   pool: readonly Fill[] = [],
 ): Proof {
-  const relaxation = new Relaxation(source, effort.until);
+  const relaxation = new Relaxation(source, effort.patience);
   for (const fill of [...hand, ...pool]) relaxation.remember(fill);
   const totals = possibleTotals(
     source.stocks.map(({ cost }) => cost),
@@ -54,10 +54,9 @@ function improved(
   all: Remaining,
   hand: readonly Fill[],
   totals: readonly number[],
-  { until }: Effort,
+  { patience }: Effort,
 ): readonly Fill[] {
-  const now = performance.now();
-  const soon = now + divingShare * (until - now);
+  const soon = patience.share(divingShare);
   const least = relaxation.guess(all).cost - 1e-6;
   let best = hand;
   for (;;) {
@@ -66,7 +65,7 @@ function improved(
     const budget = open.at(-1);
     // A search within the only total left is as quick as a dive, and shows more.
     if (budget === undefined || (source.alwaysThorough && open.length === 1)) return best;
-    const found = new Dive(source, relaxation, { steps: diveSteps, until: soon }).within(all, budget);
+    const found = new Dive(source, relaxation, { steps: diveSteps, patience: soon }).within(all, budget);
     if (!found) return best;
     best = found;
   }
@@ -141,7 +140,7 @@ class CoverSearch {
 
   /** What is known of a remainder; nothing where the effort is spent. */
   private meet(remaining: Remaining, budget: number): Met | undefined {
-    if (this.steps >= this.effort.steps || performance.now() > this.effort.until) return undefined;
+    if (this.steps >= this.effort.steps || this.effort.patience.isOver) return undefined;
     const key = `${remaining.demand.join()}|${remaining.supply.join()}`;
     const before = this.met.get(key);
     if (before) return before;

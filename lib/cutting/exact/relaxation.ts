@@ -1,5 +1,6 @@
 /** Column generation: the cheapest cover when a fill may be used in parts, and a bound that needs no trust in rounding. */
 import { at } from "../../algebra/lists.js";
+import type { Patience } from "../patience.js";
 import type { BestFill, Fill, FillQuestion, Fills, Remaining } from "./cover.js";
 import { worthOf } from "./cover.js";
 import { CoveringProgram, type LpColumn } from "./simplex.js";
@@ -23,16 +24,20 @@ export interface Relaxed {
 /** Values are cut off to this many parts of one, so that sums of them are exact. */
 const parts = 2 ** 24;
 
+/** To weigh one column, and to renew one entry of the inverse of a basis, in microseconds. */
+const workOfColumn = 0.1;
+const workOfEntry = 0.003;
+
 /** Solves relaxations of one cover, and remembers every fill it met. */
 export class Relaxation {
   private readonly pool: FillColumn[] = [];
   private readonly known = new Set<string>();
   private readonly limited: readonly number[];
 
-  /** @param until by the clock, ms, after which no more columns are looked for */
+  /** @param patience after which no more columns are looked for */
   constructor(
     private readonly source: Fills,
-    private readonly until: number,
+    private readonly patience: Patience,
   ) {
     this.limited = source.stocks.flatMap(({ supply }, stock) => (Number.isFinite(supply) ? [stock] : []));
   }
@@ -75,13 +80,7 @@ export class Relaxation {
       const checked = this.safeValues(asked.values, offers, remaining);
       if (checked.bound > safe.bound) safe = checked;
       const done = found === 0 && share === 0;
-      if (
-        done ||
-        safe.bound >= enough ||
-        program.cost() - safe.bound < 1e-7 ||
-        performance.now() > this.until
-      )
-        break;
+      if (done || safe.bound >= enough || program.cost() - safe.bound < 1e-7 || this.patience.isOver) break;
       share = direct ? 0 : nextShare(share, found === 0);
     }
     return { bound: safe.bound, values: safe.values, cost: program.cost(), used: usedIn(program) };
@@ -93,7 +92,7 @@ export class Relaxation {
     const columns = this.pool.filter(({ fill }) => goesInto(fill, remaining));
     do this.useKnown(columns, program, remaining);
     while (
-      performance.now() < this.until &&
+      !this.patience.isOver &&
       this.ask(this.pricesOf(program, remaining), remaining, "quick", columns).found > 0
     );
     const { values } = this.pricesOf(program, remaining);
@@ -103,6 +102,7 @@ export class Relaxation {
   /** Enters columns that are known for as long as one saves anything. */
   private useKnown(columns: readonly FillColumn[], program: CoveringProgram, remaining: Remaining): void {
     for (let round = 0; round < 60 * remaining.demand.length + 400; round++) {
+      this.patience.spend(columns.length * workOfColumn + remaining.demand.length ** 2 * workOfEntry);
       const column = this.cheapestKnown(columns, program, remaining);
       if (!column || !program.enter(column)) return;
     }

@@ -1,5 +1,6 @@
 /** The most valuable pieces from one sheet when cuts may have any shape: exact depth-first search. */
 import { at } from "../../algebra/lists.js";
+import type { Patience } from "../patience.js";
 import { type BestValue, densestFirst, density, type LimitedSize, limitsOf } from "./limited-value.js";
 
 /**
@@ -7,17 +8,20 @@ import { type BestValue, densestFirst, density, type LimitedSize, limitsOf } fro
  * waste; what is left can add no more than the pieces left are worth on the cells left.
  *
  * @param start a choice that is possible, to be beaten
- * @param until by the clock, ms
  */
 export function freeValue(
   sizes: readonly LimitedSize[],
   length: number,
   width: number,
   start: BestValue,
-  until: number,
+  patience: Patience,
 ): BestValue {
-  return new CellSearch(sizes, length, width, start).run(until);
+  return new CellSearch(sizes, length, width, start).run(patience);
 }
+
+/** Steps between two questions of whether to go on, and what one takes, in microseconds. */
+const stepsAtOnce = 4096;
+const workOfStep = 0.2;
 
 class CellSearch {
   private readonly filled: Uint8Array;
@@ -42,14 +46,14 @@ class CellSearch {
     this.best = start;
   }
 
-  run(until: number): BestValue {
+  run(patience: Patience): BestValue {
     const most = this.hope(this.length * this.width);
-    this.search(0, 0, this.length * this.width, until);
+    this.search(0, 0, this.length * this.width, patience);
     return { ...this.best, bound: this.stopped ? Math.max(this.best.value, most) : this.best.value };
   }
 
-  private search(from: number, value: number, cells: number, until: number): void {
-    if (this.stopped || (++this.steps % 4096 === 0 && performance.now() > until)) {
+  private search(from: number, value: number, cells: number, patience: Patience): void {
+    if (this.stopped || this.isOver(patience)) {
       this.stopped = true;
       return;
     }
@@ -59,13 +63,20 @@ class CellSearch {
     while (cell < this.filled.length && this.filled[cell] === 1) cell++;
     if (cell >= this.filled.length) return;
     const [x, y] = [cell % this.length, Math.floor(cell / this.length)];
-    for (const size of this.order) this.layAt(size, x, y, value, cells, until);
+    for (const size of this.order) this.layAt(size, x, y, value, cells, patience);
     this.filled[cell] = 1;
-    this.search(cell + 1, value, cells - 1, until);
+    this.search(cell + 1, value, cells - 1, patience);
     this.filled[cell] = 0;
   }
 
-  private layAt(size: LimitedSize, x: number, y: number, value: number, cells: number, until: number): void {
+  private layAt(
+    size: LimitedSize,
+    x: number,
+    y: number,
+    value: number,
+    cells: number,
+    patience: Patience,
+  ): void {
     const { piece } = size;
     if (at(this.left, piece) === 0 || !this.isFree(size, x, y)) return;
     this.left[piece] = at(this.left, piece) - 1;
@@ -75,11 +86,17 @@ class CellSearch {
       y * this.length + x + size.length,
       value + size.value,
       cells - size.length * size.width,
-      until,
+      patience,
     );
     this.laid.pop();
     this.mark(size, x, y, 0);
     this.left[piece] = at(this.left, piece) + 1;
+  }
+
+  private isOver(patience: Patience): boolean {
+    if (++this.steps % stepsAtOnce !== 0) return false;
+    patience.spend(stepsAtOnce * workOfStep);
+    return patience.isOver;
   }
 
   /** Rows further down are free wherever the first is, since cells are filled row by row. */

@@ -1,10 +1,17 @@
 /** The smallest boxes that a set of pieces can be cut from, remembered from one question to the next. */
 import { at } from "../../algebra/lists.js";
+import type { Patience } from "../patience.js";
 import { type Box, type CutLevel, joined, single, topLevels } from "./boxes.js";
 import type { Way } from "./item.js";
 
 /** Lengths and widths by turns, of boxes none of which is smaller than another both ways. */
 export type Front = readonly number[];
+
+/** To look at one part of a set, and to join two numbers of fronts, in microseconds. */
+const workOfPart = 0.15;
+const workOfPair = 0.005;
+/** To number one subset, in microseconds. */
+const workOfSubset = 0.05;
 
 /** The fronts of all sets of pieces met so far. */
 export class Fronts {
@@ -19,12 +26,14 @@ export class Fronts {
    * @param levels of cuts
    * @param length of the largest sheet
    * @param width of the largest sheet
+   * @param patience told of the work
    */
   constructor(
     private readonly types: readonly (readonly Way[])[],
     private readonly levels: readonly CutLevel[],
     private readonly length: number,
     private readonly width: number,
+    private readonly patience: Patience,
   ) {
     this.top = topLevels(levels);
   }
@@ -70,6 +79,7 @@ export class Fronts {
   /** The number of every subset, by its mask. */
   private numbersOfSubsets(set: readonly number[]): Int32Array {
     const subsets = new Int32Array(1 << set.length);
+    this.patience.spend(subsets.length * workOfSubset);
     for (let place = 0; place < set.length; place++) {
       const bit = 1 << place;
       const type = at(set, place);
@@ -99,6 +109,7 @@ export class Fronts {
         if ((part & lowest) === 0) continue;
         const near = at(this.frontsNumbered(at(subsets, part)), level);
         const far = at(this.frontsNumbered(at(subsets, mask ^ part)), level);
+        this.patience.spend(workOfPart + workOfPair * near.length * far.length * directions.length);
         for (const direction of directions) this.joinAll(front, near, far, direction === "along");
       }
       fronts.push(front);

@@ -2,6 +2,7 @@
 import { at } from "../../algebra/lists.js";
 import { pick, seededRandom } from "../../algebra/random.js";
 import { hair } from "../numbers.js";
+import type { Patience } from "../patience.js";
 import { laidOn, leftOver, type Part } from "./cut-tree.js";
 import { type FillRules, fillBoards, fillRules, once, sensibleOrders, shuffled } from "./guillotine.js";
 import type { Board, Item, Laid } from "./item.js";
@@ -33,7 +34,7 @@ export interface BoardRules {
 /** When a search stops. */
 export interface BoardEffort {
   /** Fillings to try, so that a slow machine finds the same plan. */ readonly rounds: number;
-  /** By the clock, ms. */ readonly until: number;
+  /** After which no filling is begun. */ readonly patience: Patience;
   /** A cost no plan can beat. */ readonly goal: number;
   /** Fillings to try for a larger offcut once the goal is reached. */ readonly extra: number;
 }
@@ -76,6 +77,9 @@ export function leastBoards(
   return new BoardSearch(items, stocks, rules, effort, onBetter, onFilled).run();
 }
 
+/** To lay one piece, in microseconds. */
+const workOfPiece = 2;
+
 class BoardSearch {
   private readonly next = seededRandom(1).uniform;
   private best: LeastBoards | undefined;
@@ -100,7 +104,8 @@ class BoardSearch {
     for (let round = 0; round < Math.max(starts.length, this.effort.rounds); round++) {
       const reached = this.best !== undefined && this.best.worth.cost <= this.effort.goal + hair;
       if (reached && spare-- <= 0) break;
-      if (this.best && performance.now() > this.effort.until) break;
+      if (this.best && this.effort.patience.isOver) break;
+      this.effort.patience.spend(this.items.length * workOfPiece);
       const tried = starts[round] ?? this.varied(current);
       const used = this.fill(tried);
       if (!used) continue;

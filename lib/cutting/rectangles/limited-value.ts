@@ -1,5 +1,6 @@
 /** The most valuable pieces from one sheet by straight cuts, no more of each than asked for: exact best-first search. */
 import { at } from "../../algebra/lists.js";
+import type { Patience } from "../patience.js";
 import { UnlimitedValues, type ValuedSize } from "./unlimited-value.js";
 
 /** A size of piece with its worth and how many may be cut. */
@@ -45,16 +46,18 @@ interface Built {
  * of the sheet and by the area left for the pieces left.
  *
  * @source Viswanathan and Bagchi 1993
- * @param until by the clock, ms
  */
 export function limitedValue(
   sizes: readonly LimitedSize[],
   length: number,
   width: number,
-  until: number,
+  patience: Patience,
 ): BestValue {
-  return new Builder(sizes, length, width).run(until);
+  return new Builder(sizes, length, width).run(patience);
 }
+
+/** To join two rectangles, in microseconds. */
+const workOfJoin = 2;
 
 class Builder {
   private readonly around: (length: number, width: number) => number;
@@ -80,10 +83,11 @@ class Builder {
     }
   }
 
-  run(until: number): BestValue {
+  run(patience: Patience): BestValue {
     for (let next = this.waiting.pop(); next; next = this.waiting.pop()) {
       if (next.hope <= this.value + 1e-9) break;
-      if (performance.now() > until) return this.answer(next.hope);
+      patience.spend(this.taken.length * workOfJoin);
+      if (patience.isOver) return this.answer(next.hope);
       this.taken.push(next);
       for (const other of this.taken) this.join(next, other);
     }

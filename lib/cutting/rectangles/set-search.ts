@@ -1,5 +1,6 @@
 /** Goes through sets of pieces that can be cut from one sheet, the promising ones only. */
 import { at } from "../../algebra/lists.js";
+import type { Patience } from "../patience.js";
 import type { Box, Boxes, BoxGrower } from "./boxes.js";
 import type { Scale } from "./dual-feasible.js";
 import type { Fronts } from "./fronts.js";
@@ -43,7 +44,7 @@ export interface SetShapes {
 export interface SetEffort {
   /** Sets to look at. */ readonly sets: number;
   /** Sets to look at once one is found that is visited. */ readonly more: number;
-  /** By the clock, ms. */ readonly until: number;
+  /** Of the whole job. */ readonly patience: Patience;
 }
 
 /** Told of a set; returns what later ones must be worth more than. */
@@ -52,6 +53,8 @@ export type VisitSet = (found: FoundSet) => number;
 /** Sets larger than this are not tried: the ways to cut them apart are too many. */
 export const largestSet = 11;
 const largestQuickSet = 40;
+/** To look at one set, in microseconds. */
+const workOfSet = 4;
 const slack = 1e-7;
 
 /** Searches depth first, the densest type first, each step bounded by the scale that leaves least. */
@@ -117,7 +120,7 @@ export class SetSearch {
     for (let place = from; place < this.order.length; place++) {
       if (this.left[place] === 0) continue;
       if (this.isHopeless(place, value)) return;
-      if (set.length >= this.largest || this.looked >= this.last || performance.now() > this.effort.until) {
+      if (set.length >= this.largest || this.looked >= this.last || this.effort.patience.isOver) {
         this.missed = Math.max(this.missed, value + this.hope(place));
         return;
       }
@@ -130,6 +133,7 @@ export class SetSearch {
     for (const other of at(this.better, place)) if (this.left[other] !== 0) return;
     for (const bound of this.bounds) if (!bound.holds(place)) return;
     this.looked++;
+    this.effort.patience.spend(workOfSet);
     const type = at(this.order, place);
     const larger = withPiece(set, type);
     const box = this.boxFor(larger, type);

@@ -11,6 +11,7 @@ import type {
   Remaining,
   Thresholds,
 } from "../exact/cover.js";
+import type { Patience } from "../patience.js";
 import type { Box, Boxes, BoxGrower } from "./boxes.js";
 import type { Scale } from "./dual-feasible.js";
 import type { Fronts } from "./fronts.js";
@@ -33,7 +34,7 @@ export interface SheetSupply extends CoverStock, WeighedSheet {}
 /** What may be spent on all questions together. */
 export interface SetBudget {
   /** Sets to look at. */ readonly sets: number;
-  /** By the clock, ms. */ readonly until: number;
+  /** Of the whole job. */ readonly patience: Patience;
 }
 
 /** Fills to offer in answer to one question. */
@@ -110,7 +111,7 @@ export class SheetFills implements Fills {
     visit: VisitSet,
   ): number {
     const left = Math.min(sets, this.budget.sets - this.spent);
-    const effort = { sets: left, more, until: this.budget.until };
+    const effort = { sets: left, more, patience: this.budget.patience };
     const search = new SetSearch(this.weighed(stock), this.shapes, question, effort);
     search.run(above, visit);
     this.spent += search.looked;

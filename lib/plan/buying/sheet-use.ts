@@ -27,7 +27,7 @@ export interface OffcutUse {
 }
 
 /** The search for the best use of an offcut ends after so long. */
-const offcutPatience = Time.of(1, "s");
+const offcutEffort = Time.of(1, "s");
 
 /**
  * The panels that use most of an offcut, their grain kept. Sizes are taken to the next whole millimetre, panels and
@@ -51,7 +51,7 @@ export function offcutUse(input: ReviewInput, { sheet, length, width }: Offcut):
     width: down(width),
     kerf: up(kerfFor("sheets", input).kerf),
     pieces,
-    timeLimit: offcutPatience,
+    effort: offcutEffort,
   });
   return { panels: cut.map(({ name }) => name).sort(), area: Area.si(value), atMost: Area.si(bound) };
 }
@@ -67,7 +67,7 @@ export interface RollLength {
 }
 
 /** A fraction of a second for each roll; more seldom saves a hand's breadth. */
-const rollPatience = Time.of(0.2, "s");
+const rollEffort = Time.of(0.2, "s");
 
 /** For every laminate sold by the roll: the shortest length that gives all facings of the case. */
 export function rollLengths(input: ReviewInput): readonly RollLength[] {
@@ -79,7 +79,7 @@ export function rollLengths(input: ReviewInput): readonly RollLength[] {
         form === "roll" && pieces.every((piece) => Math.min(piece.length, piece.width) <= width),
     )
     .map((stock) => {
-      const strip = shortestStrip({ pieces, width: stock.width, kerf, timeLimit: rollPatience });
+      const strip = shortestStrip({ pieces, width: stock.width, kerf, effort: rollEffort });
       return { stock, length: strip.length, atLeast: strip.bound };
     });
 }
