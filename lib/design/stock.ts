@@ -239,9 +239,9 @@ const fastenerColumns = {
   price: priceOf("a pack"),
   supplier,
   mass: needed("mass", Mass, "Mass of one.", positive),
-  washerDiameter: needed("washer diameter", Length, "Diameter of the washer that fits it.", positive),
-  washerThickness: needed("washer thickness", Length, "Thickness of the washer that fits it.", positive),
-  washerPrice: needed("washer price", Money, "Price of one washer that fits it.", zeroOrMore),
+  washerDiameter: optional("washer diameter", Length, "Diameter of the washer that fits it.", positive),
+  washerThickness: optional("washer thickness", Length, "Thickness of the washer that fits it.", positive),
+  washerPrice: optional("washer price", Money, "Price of one washer that fits it.", zeroOrMore),
   insertDiameter: optional(
     "insert diameter",
     Length,
@@ -263,20 +263,23 @@ export function bodyDiameter({ diameter, insertDiameter }: Fastener): Length {
   return insertDiameter ?? diameter;
 }
 
+/** The washer that fits a fastener. */
+export interface Washer {
+  /** Over its rim. */ readonly diameter: Length;
+  /** Of its metal. */ readonly thickness: Length;
+}
+
+/** The washer of a fastener; undefined of a screw or an insert that has none in its row. */
+export function washerFor({ washerDiameter, washerThickness }: Fastener): Washer | undefined {
+  if (washerDiameter === undefined || washerThickness === undefined) return undefined;
+  return { diameter: washerDiameter, thickness: washerThickness };
+}
+
 function fastenerRules(row: Fastener): RowRule[] {
-  const { kind, gripMin, gripMax, length, diameter, insertDiameter, insertLength, insertHole } = row;
-  const sizes = [insertDiameter, insertLength, insertHole];
-  const given = sizes.filter((size) => size !== undefined).length;
-  const { hasInsert } = fastenerTraits[kind];
+  const { gripMin, gripMax, length, diameter, insertDiameter, insertHole } = row;
   return [
-    {
-      keeps: given === (hasInsert ? sizes.length : 0),
-      column: "insert diameter",
-      value: `${given} of ${sizes.length} sizes`,
-      expected: hasInsert
-        ? "insert diameter, insert length and insert hole of an insert"
-        : `insert sizes only of an insert, this is a ${kind}`,
-    },
+    insertSizesRule(row),
+    washerRule(row),
     {
       keeps: !insertDiameter || !insertHole || (diameter < insertHole && insertHole < insertDiameter),
       column: "insert hole",
@@ -296,6 +299,37 @@ function fastenerRules(row: Fastener): RowRule[] {
       expected: `less than the length of ${inMillimetres(length)}`,
     },
   ];
+}
+
+function insertSizesRule({ kind, insertDiameter, insertLength, insertHole }: Fastener): RowRule {
+  const sizes = [insertDiameter, insertLength, insertHole];
+  const given = givenOf(sizes);
+  const { hasInsert } = fastenerTraits[kind];
+  return {
+    keeps: given === (hasInsert ? sizes.length : 0),
+    column: "insert diameter",
+    value: `${given} of ${sizes.length} sizes`,
+    expected: hasInsert
+      ? "insert diameter, insert length and insert hole of an insert"
+      : `insert sizes only of an insert, this is a ${kind}`,
+  };
+}
+
+/** What ends behind the stack needs its washer; all else may have one, whole. */
+function washerRule({ kind, washerDiameter, washerThickness, washerPrice }: Fastener): RowRule {
+  const columns = [washerDiameter, washerThickness, washerPrice];
+  const given = givenOf(columns);
+  const { endsBehind } = fastenerTraits[kind];
+  return {
+    keeps: given === columns.length || (given === 0 && !endsBehind),
+    column: "washer diameter",
+    value: `${given} of ${columns.length} columns`,
+    expected: `washer diameter, washer thickness and washer price of a ${kind}${endsBehind ? "" : ", or all three blank"}`,
+  };
+}
+
+function givenOf(values: readonly unknown[]): number {
+  return values.filter((value) => value !== undefined).length;
 }
 
 const adhesiveColumns = {

@@ -6,6 +6,7 @@ import { accessOf, type Fastening } from "../../lib/design/index.js";
 import { type Job, openJob } from "../../lib/job/index.js";
 import { bearingOf, gripOf, physicalInput, takesWasher, washersOf } from "../../lib/model/index.js";
 import { caseOrder, purchaseList } from "../../lib/plan/index.js";
+import type { Length } from "../../lib/quantity/index.js";
 import { otherJob } from "../other-jobs.js";
 import { designOf } from "./small-job.js";
 
@@ -66,7 +67,7 @@ test("without its washer a rivet closes less, bears on less and is bought withou
     const { noHandBehind: _, ...handed } = group;
     expect(takesWasher(group)).toBe(false);
     expect(takesWasher(handed)).toBe(true);
-    expect(gripOf(handed) - gripOf(group)).toBeCloseTo(group.fastener.washerThickness, 9);
+    expect(gripOf(handed) - gripOf(group)).toBeCloseTo(group.fastener.washerThickness as Length, 9);
     // a bare tail is no wider than one and a half bodies, a washer is
     expect(bearingOf(group)).toBeLessThanOrEqual(1.5 * group.fastener.diameter + 1e-12);
     expect(bearingOf(handed)).toBe(group.fastener.washerDiameter);

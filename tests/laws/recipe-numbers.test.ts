@@ -52,7 +52,10 @@ describe("grip", () => {
       { what: "ply", thickness: mm(9) },
     ] as const;
     const bare = { ...group, stack, backIsBareWood: true };
-    expect(Length.in(gripOf(bare), "mm")).toBeCloseTo(11 + Length.in(rivet.washerThickness, "mm"), 9);
+    expect(Length.in(gripOf(bare), "mm")).toBeCloseTo(
+      11 + Length.in(rivet.washerThickness as Length, "mm"),
+      9,
+    );
     expect(Length.in(gripOf({ ...bare, backIsBareWood: false }), "mm")).toBeCloseTo(11, 9);
   });
 

@@ -95,6 +95,18 @@ describe("a table of the stock", () => {
       "screw,insert",
       'row 3, insert diameter: found "0 of 3 sizes", expected insert diameter, insert length and insert hole of an insert',
     ],
+    [
+      "fasteners.csv",
+      "100,8,counter,2,12,1,0.02",
+      "100,8,counter,2,,,",
+      'row 2, washer diameter: found "0 of 3 columns", expected washer diameter, washer thickness and washer price of a rivet',
+    ],
+    [
+      "fasteners.csv",
+      "6,counter,2,12,1,0.02",
+      "6,counter,2,12,,",
+      'row 3, washer diameter: found "1 of 3 columns", expected washer diameter, washer thickness and washer price of a screw, or all three blank',
+    ],
     ["facings.csv", "lam 1,sheet", "lam 1,tile", 'row 2, form: found "tile", expected one of sheet, roll'],
     ["hardware.csv", "handle,500", "handle,1000000", 'row 3, mass (g): found "1000000", expected at most '],
     [
@@ -120,6 +132,10 @@ describe("a table of the stock", () => {
   ])("%s with %j as %j", (file, find, replacement, message) => {
     const found = problemsOf(spoilt(file, find, replacement)).map(showProblem);
     expect(found.some((line) => line.startsWith(`${file}, ${message}`))).toBe(true);
+  });
+
+  test("of a screw without a washer has none", () => {
+    expect(problemsOf(spoilt("fasteners.csv", "6,counter,2,12,1,0.02", "6,counter,2,,,"))).toEqual([]);
   });
 
   test("with inserts wants a foot for their screws, room in the sheet, and hardware or screws", () => {

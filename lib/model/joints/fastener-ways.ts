@@ -1,5 +1,5 @@
 /** Every way one rivet or bolt of the case can give, and what a group of them bears off its middle. */
-import type { Fastening, SheetStock } from "../../design/index.js";
+import { type Fastening, type SheetStock, washerFor } from "../../design/index.js";
 import {
   edgeTearOut,
   groupCentre,
@@ -100,11 +100,17 @@ function pulled({ fastener }: Fastening, sheet: SheetStock, input: ReviewInput):
   const gravity = specificGravity({ density: densityOf(input, sheet), moisture: indoorMoisture });
   const through = (headDiameter: Length) =>
     headPullThrough.worked({ specificGravity: gravity, headDiameter, thickness: sheet.thickness });
-  const [washer, bare] = [through(fastener.washerDiameter), through(fastener.headDiameter)];
-  const margin = "code, with its margin";
+  const by = (diameter: Length, what: string): FoundWay => {
+    const line = through(diameter);
+    return {
+      way: { way: `pulled through, ${what}`, load: line.value, known: "code, with its margin" },
+      line,
+    };
+  };
+  const washer = washerFor(fastener);
   return [
-    { way: { way: "pulled through, washer at the back", load: washer.value, known: margin }, line: washer },
-    { way: { way: "pulled through, by its head", load: bare.value, known: margin }, line: bare },
+    ...(washer ? [by(washer.diameter, "washer at the back")] : []),
+    by(fastener.headDiameter, "by its head"),
     ...(fastener.tension === undefined
       ? []
       : [{ way: { way: "pulled in two", load: fastener.tension, known: "its maker" } as const }]),

@@ -1,21 +1,30 @@
 /** What one group of fasteners closes, and with what. */
-import type { Fastener, Fastening, Parts, Stock } from "../../design/index.js";
+import {
+  type Fastener,
+  type Fastening,
+  type Parts,
+  type Stock,
+  type Washer,
+  washerFor,
+} from "../../design/index.js";
 import { coversGrip, fastenerTraits, gripNeeded, washerAtBack } from "../../fastening/index.js";
 import type { WorkedLine } from "../../formula.js";
 import { Length } from "../../quantity/index.js";
 import type { ReviewInput } from "../review-input.js";
 
 /**
- * Whether a washer goes on the inside: under a tail or nut on bare wood, never at a screw's point or an insert, nor where
- * no hand gets behind the rivet when it is set.
+ * The washer on the inside: under a tail or nut on bare wood, never at a screw's point or an insert, nor where no hand
+ * gets behind the rivet when it is set.
  */
-export function takesWasher({ fastener, backIsBareWood, noHandBehind }: Fastening): boolean {
+export function washerInside({ fastener, backIsBareWood, noHandBehind }: Fastening): Washer | undefined {
   const { endsBehind } = fastenerTraits[fastener.kind];
-  return (
-    !noHandBehind &&
-    endsBehind &&
-    washerAtBack({ back: backIsBareWood ? "bare wood" : "facing" }).washer === "yes"
-  );
+  const { washer } = washerAtBack({ back: backIsBareWood ? "bare wood" : "facing" });
+  return !noHandBehind && endsBehind && washer === "yes" ? washerFor(fastener) : undefined;
+}
+
+/** Whether a washer goes on the inside. */
+export function takesWasher(fastening: Fastening): boolean {
+  return washerInside(fastening) !== undefined;
 }
 
 /**
@@ -26,8 +35,9 @@ export const tailBodies = 1.5;
 
 /** What bears on the inside of a rivet's sheet: its washer, a tail as wide as the head on laminate, a bare tail on wood. */
 export function bearingOf(fastening: Fastening): Length {
-  const { washerDiameter, headDiameter, diameter } = fastening.fastener;
-  if (takesWasher(fastening)) return washerDiameter;
+  const { headDiameter, diameter } = fastening.fastener;
+  const washer = washerInside(fastening);
+  if (washer) return washer.diameter;
   return fastening.backIsBareWood ? Length.si(Math.min(headDiameter, tailBodies * diameter)) : headDiameter;
 }
 
@@ -35,7 +45,7 @@ export function bearingOf(fastening: Fastening): Length {
 function gripLine(fastening: Fastening): WorkedLine & { readonly value: Length } {
   return gripNeeded.worked({
     layers: fastening.stack.map(({ thickness }) => thickness),
-    washer: takesWasher(fastening) ? fastening.fastener.washerThickness : Length.si(0),
+    washer: washerInside(fastening)?.thickness ?? Length.si(0),
   });
 }
 

@@ -16,7 +16,7 @@ import {
   vectorOf,
 } from "../../design/index.js";
 import { type Box2, circle, type Point2 } from "../../shape/index.js";
-import { gripOf, tailBodies, takesWasher } from "../joints/joint-stack.js";
+import { gripOf, tailBodies, washerInside } from "../joints/joint-stack.js";
 import type { CaseSolid, FastenerPiece } from "./case-solid.js";
 import { type Prism, plate } from "./prisms.js";
 import { facingId } from "./sheet-solids.js";
@@ -117,7 +117,7 @@ export interface SetPiece {
  */
 export function fastenerPieces(group: Fastening, fromInside = false): readonly SetPiece[] {
   const { fastener } = group;
-  const { kind, diameter: d, headDiameter, length, washerDiameter, washerThickness } = fastener;
+  const { kind, diameter: d, headDiameter, length } = fastener;
   const round = (piece: FastenerPiece, diameter: number, from: number, to: number): SetPiece[] =>
     to - from > 1e-6 ? [{ piece, diameter, way: [from, to] }] : [];
   const head = (share: number): SetPiece[] => round("head", headDiameter, -share * d, 0);
@@ -133,10 +133,8 @@ export function fastenerPieces(group: Fastening, fromInside = false): readonly S
     ];
   }
   const grip = gripOf(group);
-  const washer =
-    takesWasher(group) && !fromInside
-      ? round("washer", Math.max(washerDiameter, d), grip - washerThickness, grip)
-      : [];
+  const inside = fromInside ? undefined : washerInside(group);
+  const washer = inside ? round("washer", Math.max(inside.diameter, d), grip - inside.thickness, grip) : [];
   if (kind === "bolt")
     return [
       ...head(overDiameter.boltHead),

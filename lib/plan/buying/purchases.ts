@@ -186,7 +186,8 @@ function fastenerNeeds({ parts: named, stock: sold }: ReviewInput): readonly Fas
       price: stock.price,
     });
     const spares = Math.min(wholeUp(count * spareShare), bought.over);
-    const cost = addMoney([bought.cost, timesMoney(washers, stock.washerPrice)]);
+    const loose = stock.washerPrice ? [timesMoney(washers, stock.washerPrice)] : [];
+    const cost = addMoney([bought.cost, ...loose]);
     return { stock, groups, count, spares, packs: bought.packs, washers, cost };
   });
 }

@@ -149,12 +149,13 @@ function fastenerLines(
     unit: `pack of ${stock.packOf}`,
     mass: Mass.si(stock.packOf * stock.mass),
   };
-  const washer = { ...stock, name: `washer for ${stock.name}`, price: stock.washerPrice };
+  const price = stock.washerPrice;
+  const loose = { shares, quantity: washers, used: washers, unit: "each" };
   return [
     line("fasteners", stock, pack),
-    ...(washers === 0
-      ? []
-      : [line("fasteners", washer, { shares, quantity: washers, used: washers, unit: "each" })]),
+    ...(price && washers > 0
+      ? [line("fasteners", { ...stock, name: `washer for ${stock.name}`, price }, loose)]
+      : []),
   ];
 }
 

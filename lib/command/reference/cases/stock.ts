@@ -29,9 +29,9 @@ slide pair,slide,700,14,counter,250,45,1,0,0,0,screw,8,4,2,200,20,300,,13,250,`,
     "fasteners.csv": `name,kind,diameter (mm),head diameter (mm),length (mm),grip min (mm),grip max (mm),shear (N),tension (N),pack of,${price},supplier,mass (g),washer diameter (mm),washer thickness (mm),washer price (${currency}),insert diameter (mm),insert length (mm),insert hole (mm)
 rivet 4,rivet,4,12,18,8,14,1000,1200,100,8,counter,2,12,1,0.02,,,
 rivet 4 long,rivet,4,12,24,13,20,1000,1200,100,9,counter,2,12,1,0.02,,,
-screw,screw,4,8,30,0,15,,,100,6,counter,2,12,1,0.02,,,
+screw,screw,4,8,30,0,15,,,100,6,counter,2,,,,,,
 bolt,bolt,6,12,30,6,24,4000,7000,25,7,counter,9,16,1.5,0.05,,,
-insert,insert,4,8,12,1,4,2500,4000,50,15,counter,4,12,1,0.02,8,8,7`,
+insert,insert,4,8,12,1,4,2500,4000,50,15,counter,4,,,,8,8,7`,
     "adhesives.csv": `name,kind,content (mL),${price},supplier,density (g/cm3),label rate (g/m2),faces,solids (%),waste (%),open time (min),press time (min),cure time (h),solvent
 contact,contact,1000,20,shop,0.85,150,both,22,8,60,0,24,flammable
 white glue,wood glue,1000,15,shop,1.1,180,one,50,6,8,45,24,none`,
