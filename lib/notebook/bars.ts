@@ -26,6 +26,9 @@ const nameLetters = 36;
 const axisRoom = 80;
 const legendLine = 20;
 
+/** Free rim, px: at the right the words of the longest bar may need it. */
+const rim: ChartSpec = { left: 4, top: 4, right: 16, bottom: 4 };
+
 /** Thickness of a bar in its lane, px. */
 const barHeight = 20;
 
@@ -58,6 +61,7 @@ export function laneChart<Row>({ text, rows, label, layers, limit, legendLines =
   const high = labels.length * (lane + (isLong ? nameLine : 0)) + axisRoom + legendLines * legendLine;
   const named = isLong ? rows.map((row) => ({ ...row, ...nameLines(String(row[label.field])) })) : rows;
   return layeredChart(text, named, high, {
+    padding: rim,
     encoding: { y: { field: label.field, type: "nominal", sort: labels, axis: null, scale } },
     layer: [...layers, ...(limit ? limitDown(limit, rows) : []), ...captions(label, isLong)],
   });

@@ -39,7 +39,7 @@ export function polarChart<Row extends object>(request: PolarChart<Row>): ChartV
     words: wordsOf(row[direction.field], Number(row[value.field]), value.unit),
   }));
   const values = plain.map((row) => Number(row[value.field]));
-  const outer = 1.25 * Math.max(limit.value, ...values);
+  const outer = 1.35 * Math.max(limit.value, ...values);
   const slice: ChartSpec = { theta: raw("from"), theta2: { field: "to" } };
   const scale: ChartSpec = { type: "linear", zero: true, domain: [0, outer] };
   const reaches = `datum["${value.field}"] >= ${limit.value}`;
@@ -70,7 +70,7 @@ export function polarChart<Row extends object>(request: PolarChart<Row>): ChartV
         mark: { type: "text", fontSize: 14, fontWeight: 600, radiusOffset: 14 },
         encoding: {
           theta: raw("middle"),
-          radius: { datum: outer / 1.2, type: "quantitative", scale },
+          radius: { datum: outer / 1.3, type: "quantitative", scale },
           text: { field: "words" },
         },
       },

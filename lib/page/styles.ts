@@ -79,8 +79,9 @@ export const viewStyles: string = `
 @media (max-width: 40rem) {
   .cw table { font-size: .9375rem; }
   .cw th, .cw td { padding: .4rem .5rem; }
-  .cw .cw-table:not(.cw-symbols) th:first-child, .cw .cw-table:not(.cw-symbols) td:first-child { position: sticky; left: 0; max-width: 8.5rem; background: inherit; }
+  .cw .cw-table:not(.cw-symbols) th:first-child, .cw .cw-table:not(.cw-symbols) td:first-child { position: sticky; left: 0; max-width: 8.5rem; background: inherit; box-shadow: inset 0 -1px ${line}; }
   .cw .cw-table:not(.cw-symbols) td:first-child { min-width: 6.5rem; }
+  .cw .cw-table:not(.cw-symbols) thead th:first-child { box-shadow: inset 0 -2px ${ink}; }
   .cw .cw-table thead tr { background: ${paper}; }
 }
 @property --cw-fade { syntax: "<length>"; inherits: false; initial-value: 0px; }
@@ -134,7 +135,7 @@ ${drawingStyles}
 .cw .vega-bind { display: block; }
 .cw .vega-bind label { display: flex; flex-wrap: wrap; align-items: center; gap: .3rem .8rem; }
 .cw .vega-bind-name { font-weight: 650; flex: 0 0 auto; min-width: 9rem; }
-.cw .vega-bind input[type="range"] { flex: 1 1 11rem; max-width: 24rem; height: 2.75rem; margin: 0; accent-color: ${accent}; }
+.cw .vega-bind input[type="range"] { flex: 1 1 9rem; max-width: 24rem; height: 2.75rem; margin: 0; accent-color: ${accent}; }
 .cw .vega-bind select { font: inherit; min-height: 2.75rem; padding: .2rem .6rem; border: 1.5px solid ${soft}; border-radius: .25rem; background: ${paper}; color: ${ink}; }
 .cw .vega-bind .vega-bind-radio { display: flex; flex-wrap: wrap; gap: .3rem 1.2rem; }
 .cw .vega-bind .vega-bind-radio label { min-height: 2.75rem; gap: .4rem; }

@@ -13,6 +13,20 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
   broken: "Not computed",
 };
 
+/** What is said of one question with a verdict, and of several. */
+const counted: Readonly<Record<Verdict, readonly [one: string, many: string]>> = {
+  holds: ["holds", "hold"],
+  close: ["is close", "are close"],
+  fails: ["does not hold", "do not hold"],
+  unknown: ["is not known yet", "are not known yet"],
+  broken: ["could not be computed", "could not be computed"],
+};
+
+/** "3 are close", "1 does not hold". */
+export function verdictCount(verdict: Verdict, count: number): string {
+  return `${count} ${counted[verdict][count === 1 ? 0 : 1]}`;
+}
+
 /** The verdict's shape; the words always stand beside it. */
 function verdictShape(verdict: Verdict): Html {
   return html`<svg class="cw-shape cw-${verdict}" viewBox="0 0 24 24" aria-hidden="true" focusable="false">${verdictShapes[verdict]}</svg>`;

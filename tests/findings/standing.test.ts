@@ -120,7 +120,7 @@ describe("straps in the van", () => {
       withJourney(none, { lashing: { ...straps, straps: 1, friction: ratio(0.9) } }),
       "upper",
     );
-    expect(one.answer).toContain("one strap is the least all the same");
+    expect(one.answer).toContain("1 strap is the least all the same");
     expect(one.ratio).toBeCloseTo(1, 9);
   });
 

@@ -99,7 +99,7 @@ describe("the sun", () => {
   test("is unknown until somebody says whether it stands in it", () => {
     expect(find(inSun(""), "fit-out.sun.box")).toMatchObject({
       verdict: "unknown",
-      missing: { measure: "whether it stands in the sun" },
+      missing: { measure: "the sun that it stands in" },
     });
   });
 

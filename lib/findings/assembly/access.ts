@@ -19,7 +19,7 @@ import {
 } from "../../plan/index.js";
 import { Length } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { capitalised, counted, fineAmount, styleOf } from "../amount.js";
+import { capitalised, counted, fineAmount, showFine, styleOf } from "../amount.js";
 import { type Answer, type Question, question } from "../question.js";
 import { each, eachSection, stackedCase, where } from "../subjects.js";
 
@@ -121,11 +121,13 @@ function reachAnswer(input: ReviewInput, _: unknown, section: string): Answer {
     (most, next) => (share(next.way) > share(most.way) ? next : most),
     ways[0] as (typeof ways)[number],
   );
+  const style = styleOf(input.case);
+  const shown = (length: number): string => showFine(Length.si(length), style);
   return {
     ...told,
     demand: fineAmount("longest way of the hand", Length.si(longest.way.length)),
     capacity: fineAmount("reach of the arm", Length.si(longest.way.reach)),
-    facts: `A hand gets to all ${counted(handed.length, "place", "places")}. The longest way is to ${longest.one.name}, through ${longest.way.words}.`,
+    facts: `A hand gets to all ${counted(handed.length, "place", "places")} in ${shown(longest.way.length)} at most; an arm reaches ${shown(longest.way.reach)}. The longest way is to ${longest.one.name}, through ${longest.way.words}.`,
   };
 }
 

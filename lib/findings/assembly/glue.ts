@@ -40,7 +40,7 @@ function glueAnswer(input: ReviewInput): Answer {
     ...told,
     demand: fineAmount("farthest from an edge", farthest.far),
     capacity: fineAmount("reach of the arm", rollerReach(input)),
-    facts: `${counted(faces.length, "face is", "faces are")} glued, each while it lies flat or from outside. The farthest place is ${showFine(farthest.far, style)} away from an edge: ${farthest.words}.`,
+    facts: `The farthest glued place is ${showFine(farthest.far, style)} away from an edge; an arm reaches ${showFine(rollerReach(input), style)}. That place is on ${farthest.words}. ${counted(faces.length, "face is", "faces are")} glued, each while it lies flat or from outside.`,
   };
 }
 

@@ -72,6 +72,13 @@ function warmed(limit: HeatLimit, { heat, because, facts, remedy }: Warmth): Ans
   };
 }
 
+/** "the inverter allows 27 F°, up to 122 °F". */
+function allowedRise({ case: build }: ReviewInput, { name, outside, hottest }: HeatLimit): string {
+  const style = styleOf(build);
+  const allowed = TemperatureRise.show(TemperatureRise.si(hottest - outside), { ...style, digits: 2 });
+  return `the ${name} allows ${allowed}, up to ${Temperature.show(hottest, style)}`;
+}
+
 function spreadOf(rise: number, within: number, allowed: number): RatioInterval {
   return {
     low: (rise - within) / allowed,
@@ -109,12 +116,10 @@ export const shade: Question = question({
       const style = styleOf(input.case);
       const inside = Temperature.si(limit.outside + heat.rise);
       const from =
-        heat.from === "log"
-          ? ", by your own log"
-          : ". That is worked out from walls and vents: log it once to be sure";
+        heat.from === "log" ? "by your own log" : "worked out from walls and vents; log it once to be sure";
       const soon = tooWarmAfter(heat, limit);
       const facts = [
-        `Its loads, ${Power.show(heat.power, { digits: 3 })} on average, warm it by ${TemperatureRise.show(heat.rise, { ...style, digits: 2 })} to ${Temperature.show(inside, style)}${from}. The ${limit.name} may work in ${Temperature.show(limit.hottest, style)}.`,
+        `Its loads, ${Power.show(heat.power, { digits: 3 })} on average, warm it by ${TemperatureRise.show(heat.rise, { ...style, digits: 2 })}; ${allowedRise(input, limit)}. That makes ${Temperature.show(inside, style)} inside, ${from}.`,
         ...(soon ? [`Switched on cold it is that warm after ${Time.show(soon.value, { digits: 2 })}.`] : []),
       ].join(" ");
       const because = soon ? [...heat.because, soon] : heat.because;
@@ -152,7 +157,7 @@ export const sun: Question = question({
     limit: limitNeed,
     shining: measured(
       (input) => input.case.services.sun,
-      "whether it stands in the sun",
+      "the sun that it stands in",
       'write the block "sun" into services: its facing, light or dark, and the strength, 900 W/m2 on a clear summer day or 0 W/m2 where it only ever stands in the shade',
     ),
   },
@@ -174,11 +179,11 @@ function lit(input: ReviewInput, section: string, limit: HeatLimit, shining: Sun
   const sunWords =
     strength === 0
       ? "No sun falls on it where it stands."
-      : `Sun of ${Irradiance.show(strength)} makes its ${facing} face up to ${Temperature.show(falling.face, style)} hot and sends ${Power.show(falling.heat, { digits: 2 })} in.`;
+      : `Sun of ${Irradiance.show(strength, style)} makes its ${facing} face up to ${Temperature.show(falling.face, style)} hot and sends ${Power.show(falling.heat, { digits: 2 })} in.`;
   return warmed(limit, {
     heat,
     because: [...falling.because, ...heat.because],
-    facts: `${sunWords} With its loads it gets ${TemperatureRise.show(heat.rise, { ...style, digits: 2 })} warmer than the air, ${Temperature.show(inside, style)}. The ${limit.name} may work in ${Temperature.show(limit.hottest, style)}.`,
+    facts: `With its loads it gets ${TemperatureRise.show(heat.rise, { ...style, digits: 2 })} warmer than the air; ${allowedRise(input, limit)}. That makes ${Temperature.show(inside, style)} inside. ${sunWords}`,
     remedy: "Shade it, use a light facing, cut larger vents, or fit a fan.",
   });
 }
@@ -215,7 +220,7 @@ function aired(input: ReviewInput, cooling: Cooling, limit: HeatLimit): Answer {
   return {
     demand: amount(AirFlow, "air that carries the heat away", needed.value),
     capacity: amount(AirFlow, fan ? "air the fan moves" : "air that warmth drives", through.flow),
-    facts: `The walls let out ${Power.show(byWalls, style)} of ${Power.show(power, style)} once it is as warm inside as it may get. The rest takes ${AirFlow.show(needed.value, style)} of air ${placeWords(input)}, and ${mover} ${AirFlow.show(through.flow, style)} through the vents.`,
+    facts: `It takes ${AirFlow.show(needed.value, style)} of air ${placeWords(input)}, and ${mover} ${AirFlow.show(through.flow, style)} through the vents. Once it is as warm inside as it may get, the walls let out ${Power.show(byWalls, style)} of ${Power.show(power, style)}; that air carries the rest.`,
     remedies: [{ words: "Cut larger vents further apart, or fit a fan." }],
     because: [...outdoors.because, needed, ...through.because],
     limit: cite("ashrae", "p. 25.13, eq. 37"),

@@ -155,6 +155,8 @@ export const batteryFuse: Question = question({
     const wire = batteryWire.worked({ gauge: given.gauge });
     const { carries, fuse } = wire.value;
     const tooLarge = given.fuse / fuse >= current.value / carries;
+    const fused = `The fuse at the battery is ${amperes(given.fuse)}; wire of gauge ${given.gauge} may stand behind ${amperes(fuse)}.`;
+    const loaded = `All loads together draw ${amperes(current.value)} from the battery; its wire carries ${amperes(carries)}.`;
     return {
       demand: tooLarge
         ? amount(Current, "fuse at the battery", given.fuse)
@@ -162,7 +164,7 @@ export const batteryFuse: Question = question({
       capacity: tooLarge
         ? amount(Current, "largest fuse of that wire", fuse)
         : amount(Current, "the wire carries for hours", carries),
-      facts: `All loads together draw ${amperes(current.value)} from the battery, behind a fuse of ${amperes(given.fuse)}. Wire of gauge ${given.gauge} carries ${amperes(carries)} and may stand behind a fuse of ${amperes(fuse)}.`,
+      facts: (tooLarge ? [fused, loaded] : [loaded, fused]).join(" "),
       remedies: [{ words: "Use a thicker wire, or a smaller fuse that still carries all loads." }],
       because: [load, current, wire],
       limit: cite("cfr-183", "183.425, table 5, and 183.455"),

@@ -37,7 +37,7 @@ export const rattle: Question = question({
     return {
       demand: amount(Frequency, "top of the vehicle's band", vehicleBand),
       capacity: amount(Frequency, `natural frequency of ${panel.id}`, line.value),
-      facts: `${panel.id} is the slowest, at ${Frequency.show(line.value, { digits: 2 })} with its edges free to turn; a shake of ${Frequency.show(vehicleBand)} reaches its middle ${passed.value.toPrecision(2)} times.`,
+      facts: `${panel.id} is the slowest, at ${Frequency.show(line.value, { digits: 2 })} with its edges free to turn; vehicles shake up to ${Frequency.show(vehicleBand)}. A shake that fast reaches its middle ${passed.value.toPrecision(2)} times as large.`,
       remedies: [{ words: "A batten or a foam strip across its middle quiets it." }],
       because: [line, passed],
       limit: cite("common-practice", "vehicles shake below 20 Hz"),
@@ -98,6 +98,10 @@ export const mounts: Question = question({
     const helpsFrom = Frequency.si(Math.SQRT2 * line.value);
     const stiff = line.value >= vehicleBand;
     const shown = (one: Frequency): string => Frequency.show(one, { digits: 2 });
+    const swings = `On ${counted(count, "mount", "mounts")} the ${name} swings at ${shown(line.value)}`;
+    const first = stiff
+      ? `${swings}; vehicles shake up to ${shown(vehicleBand)}.`
+      : `${swings} and is helped from ${shown(helpsFrom)} up; wheels hop at ${shown(wheelHop)}.`;
     return {
       demand: stiff
         ? amount(Frequency, "top of the vehicle's band", vehicleBand)
@@ -105,7 +109,7 @@ export const mounts: Question = question({
       capacity: stiff
         ? amount(Frequency, "its own frequency", line.value)
         : amount(Frequency, "wheels hop from", wheelHop),
-      facts: `On ${counted(count, "mount", "mounts")} the ${name} swings at ${shown(line.value)} and is helped from ${shown(helpsFrom)} up. Of the wheels' hop at ${shown(wheelHop)} it gets ${passed.value.toPrecision(2)} times.`,
+      facts: `${first} Of the hop of the wheels it gets ${passed.value.toPrecision(2)} times as much.`,
       remedies: [{ words: "Use softer mounts, or stiff ones that do not swing in the band at all." }],
       because: [line, passed],
       limit: cite("common-practice", "wheels hop at 10 to 15 Hz"),

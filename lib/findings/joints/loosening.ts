@@ -37,7 +37,7 @@ export const workingLoose: Question = question({
   needs: {
     looks: ofJourney(
       ({ tripsPerLook }) => tripsPerLook,
-      "after how many trips somebody looks at its fasteners",
+      "the number of trips from one look at its fasteners to the next",
       '"trips per look: 10"',
     ),
   },
@@ -46,7 +46,7 @@ export const workingLoose: Question = question({
     return {
       demand: amount(Count, "trips from one look to the next", looks),
       capacity: amount(Count, "trips, at most", most),
-      facts: `Look after the first trip, which settles everything, then after every ${counted(most, "trip", "trips")}; you look after ${looks}. Begin with what carries and closes the case. ${whatToDo(input)}`,
+      facts: `You look after every ${counted(looks, "trip", "trips")}, and ${most} is the most. Look after the first trip too, which settles everything. Begin with what carries and closes the case. ${whatToDo(input)}`,
       remedies: [{ words: `Look after every ${counted(most, "trip", "trips")}.` }],
       because: [],
       limit: cite(

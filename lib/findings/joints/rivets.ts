@@ -41,7 +41,7 @@ export const rivetGrips: Question = question({
       verdict: fits ? "holds" : "fails",
       demand: short ? fineAmount("shortest stack of the rivet", gripMin) : stack,
       capacity: short ? stack : fineAmount("longest stack of the rivet", gripMax),
-      facts: `Its range is ${range}: it ${fits ? "closes the stack" : "does not close this stack"}.`,
+      facts: `The stack is ${showFine(grip.value, style)} thick, and this rivet closes ${fits ? "" : "only "}${range}.`,
       remedies: [
         {
           words: better

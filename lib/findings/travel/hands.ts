@@ -12,7 +12,7 @@ import {
 import { handRoom, highestGoodBox, widestGoodBox } from "../../moving/index.js";
 import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
 import { cite } from "../../source.js";
-import { amount, styleOf } from "../amount.js";
+import { amount, counted, styleOf } from "../amount.js";
 import { hangingFigure } from "../figures/carried-figures.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
 import { each, known, says, where } from "../subjects.js";
@@ -158,19 +158,18 @@ function tooFew(input: ReviewInput, section: string, { hands, holds, room }: Han
   const style = styleOf(input.case);
   const underEdge = input.case.journey.grip === "poor";
   const alone = input.case.journey.people === 1;
-  const there = holds === 1 ? "there is one handhold" : `there are ${holds} handholds`;
-  const others = alone ? "The other lifts" : "The others lift";
-  const rest = underEdge
-    ? `${others} under the edge, which the journey's poor grip counts in`
-    : "The lifting equation is for two hands";
-  const who = alone ? `Two hands lift ${section}` : `${hands} hands lift at an end of ${section}`;
+  const who = alone ? `2 hands lift ${section}` : `${hands} hands lift at an end of ${section}`;
+  const first = `${counted(holds, "has a handhold", "have handholds")}, and ${counted(hands - holds, "lifts", "lift")} under the edge`;
+  const facts = underEdge
+    ? `${who}: ${first}. The journey's poor grip counts that in.`
+    : `${who}, and it has ${counted(holds, "handhold", "handholds")} there. The lifting equation is for two hands.`;
   const second = alone ? "Set a second handle" : "Set a second handle beside each";
   return {
     demand: amount(Count, alone ? "hands" : "hands at one end", hands),
     capacity: underEdge
       ? amount(Count, alone ? "handholds and the edge" : "handholds at that end and under its edge", hands)
       : amount(Count, alone ? "handholds" : "handholds at that end", holds),
-    facts: `${who} and ${there}. ${rest}.`,
+    facts,
     remedies: [
       {
         words: `${second}, ${Length.show(widestGoodBox, style)} apart at most. Or count the grip as poor in the journey: the other hand lifts under the edge.`,
@@ -211,7 +210,7 @@ export const hang: Question = question({
     return {
       demand: amount(Length, "its centre of gravity above its bottom", centre),
       capacity: amount(Length, "its handles above its bottom", handles),
-      facts: `It balances ${Length.show(centre, style)} above its bottom, the handles sit at ${Length.show(handles, style)}.`,
+      facts: `It balances ${Length.show(centre, style)} above its bottom; its handles sit at ${Length.show(handles, style)}.`,
       remedies: [{ words: "Move the handles up, or heavy things down." }],
       rests: "the heights of what is heavy and of the handles in the case file",
       because: [balance],

@@ -148,7 +148,7 @@ function liftedTogether(input: ReviewInput, section: string, balance: BalanceLin
     balance,
     share: shares.value.greatest,
     judged: worst,
-    who: `the one at the ${who}`,
+    who: `the person at the ${who}`,
     because: [shares],
     stand: load.people.length > 2 ? ` They stand at the ${places}.` : "",
   });
@@ -234,7 +234,7 @@ function liftedAsTeam(input: ReviewInput, section: string, people: number): Answ
 }
 
 const stairCaution =
-  "On stairs the one below cannot let go, and carries more where the case balances above its handles. Go down backwards one step at a time, with a third person free to steady and nobody in the line of fall. Use a stair climber or a lift where there is one.";
+  "On stairs the person below cannot let go, and carries more where the case balances above its handles. Go down backwards one step at a time, with a third person free to steady and nobody in the line of fall. Use a stair climber or a lift where there is one.";
 
 const stairGuide = cite("niosh-lifting", "recommended weight limit, used for a share of a team's load");
 
@@ -306,7 +306,7 @@ function sharedOnStairs(load: LoadBetweenTwo, people: number): SharedOnStairs {
   const each = { below: line.value.first / below, above: line.value.second / above };
   const worse = each.below >= each.above ? "below" : "above";
   const many = { below, above }[worse];
-  const who = many === 1 ? `the one ${worse}` : `each of ${many} ${worse}`;
+  const who = many === 1 ? `the person ${worse}` : `each of ${many} ${worse}`;
   return { line, share: Mass.si(each[worse]), who };
 }
 

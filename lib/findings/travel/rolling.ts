@@ -150,7 +150,7 @@ export const threshold: Question = question({
   },
   answer: (input, given) => {
     const style = styleOf(input.case);
-    if (given.step < given.wheel / 2) return climbed(input, given.step, given.wheel, []);
+    if (given.step < given.wheel / 2) return climbed(input, "threshold", given, []);
     const axle = Length.show(Length.si(given.wheel / 2), style);
     return stopped(
       input,
@@ -184,7 +184,7 @@ export const gap: Question = question({
         cite("geometry", "sagitta of a chord"),
       );
     const depth = gapDepth.worked({ diameter: given.wheel, gap: given.gap });
-    return climbed(input, depth.value, given.wheel, [depth]);
+    return climbed(input, "gap", { ...given, step: depth.value }, [depth]);
   },
   figure: obstructed("gap", ({ gap: size }) => size),
 });
@@ -217,13 +217,18 @@ function stopped(input: ReviewInput, facts: string, limit: Citation): Answer {
 }
 
 /** The wheels of the heavier side climb together. */
-function climbed(input: ReviewInput, step: Length, diameter: Length, before: readonly WorkedLine[]): Answer {
+function climbed(
+  input: ReviewInput,
+  over: "threshold" | "gap",
+  { step, wheel: diameter }: { readonly step: Length; readonly wheel: Length },
+  before: readonly WorkedLine[],
+): Answer {
   const standing = footprint(input);
   const share = ratio(worstAxle(standing));
   const load = Force.si(share * standing.balance.value.mass * standardGravity);
   const climb = stepPush.worked({ load, diameter, step });
   return pushedBy(input, {
-    pushes: [{ words: "push over it", push: climb.value, upTo: guide.startOrStop }],
+    pushes: [{ words: `push over the ${over}`, push: climb.value, upTo: guide.startOrStop }],
     facts: `The heavier pair of wheels carries ${Ratio.show(share, { unit: "%", digits: 2 })} of it.`,
     remedy: overIt(input),
     because: [standing.balance, ...before, climb],

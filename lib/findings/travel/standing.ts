@@ -422,7 +422,7 @@ function blown(input: ReviewInput, standing: Footprint, gust: Speed): Answer {
   return {
     demand: amount(Speed, "strongest gust", gust),
     capacity: amount(Speed, "gust up to which it may stand", allowed.value),
-    facts: `A gust of ${Speed.show(gust, speed)} pushes its worst side with ${Force.show(worst.push.value.force, style)}, and ${Speed.show(worst.tips.value, speed)} would tip it. With the safety factors it may stand in gusts up to ${Speed.show(allowed.value, speed)}.`,
+    facts: `A gust of ${Speed.show(gust, speed)} is expected; with the safety factors it may stand in gusts up to ${Speed.show(allowed.value, speed)}. The expected gust pushes its worst side with ${Force.show(worst.push.value.force, style)}, and ${Speed.show(worst.tips.value, speed)} would tip it.`,
     remedies: [
       {
         words: `${input.parts.sections.length > 1 ? "Take it apart, lean" : "Lean"} it against a wall, or lay ballast ${lowestFloor(input)}.`,

@@ -13,10 +13,10 @@ import {
   stackLashingWays,
 } from "../../model/index.js";
 import { blockingForce, type RideWay, strapPress } from "../../moving/index.js";
-import { Count, Force, Ratio, standardGravity } from "../../quantity/index.js";
+import { Count, Force, Ratio, type ShowStyle, standardGravity } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
-import { amount, styleOf } from "../amount.js";
+import { amount, counted, styleOf } from "../amount.js";
 import { strapCaution } from "../cautions.js";
 import type { Figure } from "../figures/figure.js";
 import { type Strapped, strappedFigure } from "../figures/riding-figures.js";
@@ -172,7 +172,7 @@ function held(input: ReviewInput, standing: Footprint, given: Lashing, { ways, g
       given.straps === 1 ? "tension of the strap" : `tension of ${given.straps} straps`,
       Force.si(given.straps * given.tension),
     ),
-    facts: `${tensionWords(worst.way, Force.show(tension, style), tension, straps.value)}${wheels} Loose, it would tip forward at ${tips} g. Against a bulkhead it would press ${Force.show(blocked.value, style)}.`,
+    facts: `${tensionWords(worst.way, tension, given, style)}${wheels} Loose, it would tip forward at ${tips} g. Against a bulkhead it would press ${Force.show(blocked.value, style)}.`,
     remedies: [moreStraps(straps.value)],
     because: [
       standing.balance,
@@ -191,11 +191,20 @@ function held(input: ReviewInput, standing: Footprint, given: Lashing, { ways, g
   };
 }
 
-function tensionWords(way: RideWay, shown: string, tension: Force, count: number): string {
+function tensionWords(
+  way: RideWay,
+  tension: Force,
+  { straps, tension: each }: Lashing,
+  style: ShowStyle,
+): string {
   if (tension === 0)
-    return "By the figures friction and weight hold it; one strap is the least all the same.";
-  const straps = count === 1 ? "one of these straps" : `${count} of these straps`;
-  return `${roadWords[way]} asks for ${shown} of tension: ${count > mostStraps ? "more straps than find room" : straps}.`;
+    return `Friction and weight hold it by the figures; 1 strap is the least all the same, and it has ${straps}.`;
+  const asked = `${roadWords[way]} asks for ${Force.show(tension, style)} of tension`;
+  if (tension > each)
+    return `${asked}; its ${counted(straps, "strap has", "straps have")} ${Force.show(Force.si(straps * each), style)}.`;
+  return straps === 1
+    ? `${asked}, which its 1 strap gives.`
+    : `${asked}, which 1 of its ${straps} straps gives.`;
 }
 
 function moreStraps(count: number) {

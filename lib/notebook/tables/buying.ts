@@ -167,7 +167,11 @@ export function sheetCosts(
   return kerfs.flatMap((kerf) => {
     const atKerf = rows.filter((row) => Math.abs(row.kerf - kerf) < 1e-12);
     const cost = atKerf.reduce((sum, { stock, sheets }) => sum + sheets * (prices.get(stock) ?? 0), 0);
-    return changes.map((price) => ({ kerf: chartLength(job, kerf), price, cost: cost * (1 + price / 100) }));
+    return changes.map((price) => ({
+      kerf: chartLength(job, kerf, 3),
+      price,
+      cost: cost * (1 + price / 100),
+    }));
   });
 }
 

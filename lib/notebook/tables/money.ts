@@ -100,7 +100,7 @@ export function swingBars(job: Job): readonly SwingBar[] {
     const jobs = swingOf(swing);
     const shown = Number(jobs.toPrecision(2));
     return Number.isFinite(jobs)
-      ? [{ figure: `${swing.figure}, ± ${percent(swing.share)}`, jobs: shown }]
+      ? [{ figure: `${swing.figure}, ±\u00a0${percent(swing.share)}`, jobs: shown }]
       : [];
   });
 }

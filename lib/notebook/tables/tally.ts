@@ -1,7 +1,7 @@
 /** How many questions hold, in a sentence, and the one to look at first. */
 
 import { byDanger, type Finding, type Verdict } from "../../findings/index.js";
-import { mostWords, sentencesOf } from "../../page/index.js";
+import { mostWords, sentencesOf, verdictCount } from "../../page/index.js";
 
 /** What to look at first of what does not hold: by danger, then by how far over. */
 export function mostWanting(findings: readonly Finding[]): Finding | undefined {
@@ -13,7 +13,7 @@ export function tallySentence(findings: readonly Finding[]): string {
   const count = (verdict: Verdict): number =>
     findings.filter((finding) => finding.verdict === verdict).length;
   const others = (["fails", "broken", "close", "unknown"] as const).filter((verdict) => count(verdict) > 0);
-  const rest = others.map((verdict) => countWords(verdict, count(verdict)));
+  const rest = others.map((verdict) => verdictCount(verdict, count(verdict)));
   const holds = count("holds");
   const [questions, hold] =
     findings.length === 1 ? ["question", "holds"] : ["questions", holds === 1 ? "holds" : "hold"];
@@ -21,18 +21,6 @@ export function tallySentence(findings: readonly Finding[]): string {
   const worst = mostWanting(findings);
   if (!worst) return `All ${findings.length} questions hold.`;
   return `${tally}. ${lookAt(worst)}`;
-}
-
-/** "3 are close", "1 does not hold". */
-function countWords(verdict: Verdict, count: number): string {
-  const [one, many] = {
-    holds: ["holds", "hold"],
-    close: ["is close", "are close"],
-    fails: ["does not hold", "do not hold"],
-    unknown: ["is not known yet", "are not known yet"],
-    broken: ["could not be computed", "could not be computed"],
-  }[verdict];
-  return `${count} ${count === 1 ? one : many}`;
 }
 
 /** "Look first at upper.front: it sags 4.85 mm; 3.4 mm is allowed.", or the question where that is no short sentence. */
@@ -47,5 +35,5 @@ function lookAt({ subject, question, answer, verdict }: Finding): string {
 
 /** Words in the middle of a sentence. */
 function lowered(words: string): string {
-  return /^[A-Z][a-z]* /.test(words) ? words.charAt(0).toLowerCase() + words.slice(1) : words;
+  return /^[A-Z][a-z]*[ ,]/.test(words) ? words.charAt(0).toLowerCase() + words.slice(1) : words;
 }

@@ -3,7 +3,7 @@ import type { Tier, Verdict } from "../../findings/index.js";
 import { type Html, html } from "../html.js";
 import { pictureSvg } from "../picture/index.js";
 import { tieUnits } from "../text.js";
-import { verdictBadge, verdictWords } from "../verdict.js";
+import { verdictBadge, verdictCount, verdictWords } from "../verdict.js";
 import type { FindingView } from "../view.js";
 import { type Fact, type FirstPage, type ToMeasure, type ToSettle, tierWords } from "./first-page.js";
 
@@ -76,15 +76,12 @@ function filter(name: string, label: string, choices: readonly (readonly [string
   )}</fieldset>`;
 }
 
-/** "3 do not hold, 2 are close, 40 hold." */
+/** "45 questions: 3 do not hold, 2 are close, 40 hold." */
 function countsWords(asked: readonly FindingView[]): string {
   const counts = verdictOrder
-    .map(
-      (verdict) =>
-        [verdictWords[verdict].toLowerCase(), asked.filter((one) => one.verdict === verdict).length] as const,
-    )
+    .map((verdict) => [verdict, asked.filter((one) => one.verdict === verdict).length] as const)
     .filter(([, count]) => count > 0)
-    .map(([words, count]) => `${words} ${count}`);
+    .map(([verdict, count]) => verdictCount(verdict, count));
   return `${asked.length} questions: ${counts.join(", ")}.`;
 }
 
