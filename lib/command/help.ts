@@ -65,7 +65,7 @@ const helps: Readonly<Record<string, Help>> = {
   },
   improve: {
     takes:
-      "[JOB] [--apply N] [--out FOLDER] [--seconds S] [--handling] [--verify] [--cases N [--seed S]] [--how-far [PLACE...]]",
+      "[JOB] [--apply N] [--out FOLDER] [--seconds S] [--handling] [--verify] [--cases N [--seed S]] [--how-far [PLACE...]] [--wishes]",
     does: "tells which few changes make a case hold, and what they cost",
     more: [
       "--apply N             writes design N as a case of its own, beside the old one",
@@ -76,6 +76,8 @@ const helps: Readonly<Record<string, Help>> = {
       "--seconds S           how long it may look, 60 where it is left out; Ctrl+C ends it and keeps the best so far",
       "--how-far             tells instead how far each number of the case may go before something stops holding;",
       "                      with a PLACE such as lashing or microscope.mass only numbers there",
+      "--wishes              tells instead what each wish of yours costs that the plans obey: a grain, a size, mitred bars,",
+      "                      laminate with room to trim, the mean of all blades, spares, whole packs",
       "--handling            what is hard to handle must hold too, not only safety and strength",
       "",
       'What must not move stands in case.yaml as "keep:". It ends with 0 with a design or nothing to mend, with 1',

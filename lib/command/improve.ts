@@ -22,6 +22,9 @@ import {
   searchInWords,
   textsWith,
   unpricedOf,
+  wishCosts,
+  wishHeadings,
+  wishInWords,
 } from "../improve/index.js";
 import { demoJob, type Job } from "../job/index.js";
 import { problemReport, readNamed } from "./check.js";
@@ -46,6 +49,8 @@ interface Asked {
   readonly cases?: { readonly count: number; readonly seed: number };
   /** Whether the question is only what fails of the case as it is. */
   readonly verify: boolean;
+  /** Whether the question is what the builder's wishes cost. */
+  readonly wishes: boolean;
   /** Whether the question is how far its numbers may go; words of their places, where some were said. */
   readonly howFar?: readonly string[];
 }
@@ -65,6 +70,7 @@ export async function improve(args: readonly string[]): Promise<number> {
   const { job } = read;
   if (asked.verify) return toldFailing(job, asked);
   if (asked.howFar) return toldHowFar(job, asked, asked.howFar);
+  if (asked.wishes) return toldWishes(job, asked);
   const folder = resolve(asked.out ?? `${job.folder}-design-${asked.apply ?? 1}`);
   if (asked.apply !== undefined && existsSync(folder)) {
     return refused(`${shown(folder)} is there already: choose another with --out, or remove it first`);
@@ -160,6 +166,20 @@ async function toldHowFar(job: Job, { seconds }: Asked, places: readonly string[
   return 0;
 }
 
+/** What each wish of the builder costs, the dearest first. */
+async function toldWishes(job: Job, { seconds }: Asked): Promise<number> {
+  const { costs, free, untried } = await untilInterrupted((signal) => wishCosts(job, { seconds, signal }));
+  const left = untried > 0 ? [`Time ran out with ${untried} wishes untried: give more --seconds.`] : [];
+  console.log(
+    [
+      ...(costs.length > 0 ? [textTable(wishHeadings, costs.map(wishInWords)), ""] : []),
+      `Without ${free === 1 ? "1 other wish" : `${free} other wishes`} nothing is saved. Each was planned again by itself, so savings do not add up.`,
+      ...left,
+    ].join("\n"),
+  );
+  return 0;
+}
+
 function progressLine({ words, seconds }: Progress): string {
   return `${seconds.toFixed(1).padStart(6)} s  ${words}`;
 }
@@ -177,6 +197,7 @@ function askedBy(args: readonly string[]): Asked | string {
         handling: { type: "boolean", default: false },
         "how-far": { type: "boolean", default: false },
         verify: { type: "boolean", default: false },
+        wishes: { type: "boolean", default: false },
         cases: { type: "string" },
         seed: { type: "string", default: "1" },
       },
@@ -199,12 +220,13 @@ function askedOf(
     readonly seconds: string;
     readonly handling: boolean;
     readonly verify: boolean;
+    readonly wishes: boolean;
     readonly cases?: string;
     readonly seed: string;
   },
   howFar?: readonly string[],
 ): Asked | string {
-  const { apply, out, seconds, handling, verify, cases, seed } = values;
+  const { apply, out, seconds, handling, verify, wishes, cases, seed } = values;
   if (![cases ?? "1", seed].every((one) => /^\d{1,9}$/.test(one)))
     return `--cases and --seed: found ${cases ?? ""} ${seed}, expected whole numbers`;
   if (!/^\d+(\.\d+)?$/.test(seconds) || !(Number(seconds) > 0))
@@ -217,6 +239,7 @@ function askedOf(
     seconds: Number(seconds),
     handling,
     verify,
+    wishes,
     ...(howFar === undefined ? {} : { howFar }),
     ...(apply === undefined ? {} : { apply: Number(apply) }),
     ...(out === undefined ? {} : { out }),

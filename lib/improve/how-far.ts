@@ -5,13 +5,13 @@ import type { Finding } from "../findings/index.js";
 import type { Job } from "../job/index.js";
 import { ProblemsError } from "../problem.js";
 import { type CaseNumber, numbersOf, writtenNumber } from "./numbers.js";
-import type { StillTime } from "./singles.js";
 import { graveTiers, holdsForSure, overBy } from "./standing.js";
 import { questionsOfIds } from "./steps.js";
+import { type SearchBounds, stillTimeFor } from "./still-time.js";
 import { answersOf } from "./trial.js";
 
 /** What is asked. */
-export interface HowFarAsked {
+export interface HowFarAsked extends SearchBounds {
   /** Words that the places of the numbers have in this order, joined by dots; all of the case file unless said. */
   readonly places?: readonly string[];
   /**
@@ -19,10 +19,6 @@ export interface HowFarAsked {
    * panels and boxes too.
    */
   readonly questions?: readonly string[];
-  /** Time for it, s; 60 unless said. */
-  readonly seconds?: number;
-  /** Ends it early; what is known by then is kept. */
-  readonly signal?: AbortSignal;
   /** Told which number is looked at. */
   readonly onProgress?: (words: string) => void;
 }
@@ -106,9 +102,7 @@ type Tried = { readonly state: State } | { readonly why: string };
  * finding most. The last value that holds and the first that does not are both tried, never reckoned.
  */
 export async function howFar(job: Job, asked: HowFarAsked = {}): Promise<HowFar> {
-  const start = performance.now();
-  const stillTime: StillTime = () =>
-    !asked.signal?.aborted && performance.now() - start < 1000 * (asked.seconds ?? 60);
+  const stillTime = stillTimeFor(asked);
   const questions = questionsFor(job, asked);
   const base = stateOf(job, questions);
   const numbers = numbersOf(job.texts).filter(

@@ -28,8 +28,11 @@ export { type Improved, type Improvement, improve, type Progress, type Wanted } 
 export { sideBySide } from "./singles.js";
 export { failingOf, graveTiers, holdsForSure, mayFail } from "./standing.js";
 export { type Stepped, type Stepping, stepByStep, type Taken } from "./steps.js";
+export type { SearchBounds } from "./still-time.js";
 export { type Measures, measuresOf, textsWith, withOptions } from "./trial.js";
 export { lockChange, type Mending, triedFor } from "./tried.js";
+export type { Wish } from "./wish-list.js";
+export { type WishCost, type WishCosts, wishCosts } from "./wishes.js";
 export {
   type BeforeAndAfter,
   beforeAndAfter,
@@ -42,4 +45,6 @@ export {
   reachInWords,
   searchInWords,
   unpricedOf,
+  wishHeadings,
+  wishInWords,
 } from "./words.js";

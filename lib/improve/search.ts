@@ -14,7 +14,7 @@ import {
 } from "./cover.js";
 import type { Option } from "./option.js";
 import { optionsFor } from "./options/index.js";
-import { type Mended, mendedBy, type StillTime, type Tried } from "./singles.js";
+import { type Mended, mendedBy, type Tried } from "./singles.js";
 import { graveTiers, mayFail } from "./standing.js";
 import {
   goalsOf,
@@ -25,6 +25,7 @@ import {
   type Taken,
   wantedQuestions,
 } from "./steps.js";
+import type { StillTime } from "./still-time.js";
 import { type Measures, measuresOf, withOptions } from "./trial.js";
 
 /** What is looked for, and for how long. */

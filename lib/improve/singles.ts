@@ -5,13 +5,11 @@ import type { Ask } from "./asking.js";
 import type { Option } from "./option.js";
 import { holdsForSure } from "./standing.js";
 import { questionsOfIds, type Taken } from "./steps.js";
+import type { StillTime } from "./still-time.js";
 import { withOptions } from "./trial.js";
 
 /** An option with the findings that hold with it. */
 export type Mended = Taken;
-
-/** Whether there is still time, asked between two pieces of work. */
-export type StillTime = () => boolean;
 
 /**
  * Options in as few trials as possible, so that no two of a trial share a lever or a finding: what then holds is the

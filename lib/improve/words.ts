@@ -6,6 +6,7 @@ import type { Moved, Reach, Stop } from "./how-far.js";
 import type { Option } from "./option.js";
 import type { Improved, Improvement } from "./search.js";
 import type { Measures } from "./trial.js";
+import type { WishCost } from "./wishes.js";
 
 /** One value of the files before and after a change. */
 export interface BeforeAndAfter {
@@ -141,6 +142,27 @@ export const movedHeadings: readonly string[] = ["finding", "moved most by, per 
 
 function signedShare(value: number): string {
   return `${value < 0 ? "−" : "+"}${Math.abs(value).toFixed(2)}`;
+}
+
+/** Headings of rows that say what a wish costs. */
+export const wishHeadings: readonly string[] = [
+  "wish",
+  "without it",
+  "saves",
+  "sheets",
+  "bars",
+  "time",
+  "proven",
+  "then fails",
+];
+
+/** What a wish costs, as a row of words. */
+export function wishInWords({ what, without, money: saved, ...cost }: WishCost): readonly string[] {
+  const { sheets, bars, time, proven, fails } = cost;
+  const count = (saving: number): string => (saving === 0 ? "" : `${saving}`);
+  const hours = signed(-time, (value) => Time.show(Time.si(value), { unit: "h", digits: 2 }));
+  const then = fails === undefined ? "not asked" : fails.join(", ") || "nothing more";
+  return [what, without, Money.show(saved), count(sheets), count(bars), hours, proven ? "yes" : "no", then];
 }
 
 /** How far the search can be trusted, in sentences. */

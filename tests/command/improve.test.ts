@@ -43,6 +43,12 @@ test("improve leaves with 2 and names what nothing helps where no design holds",
   expect(printed("log")).toMatch(/Nothing known helps here.*\n {2}travel\.push: /);
 }, 900_000);
 
+test("improve --wishes tells what whole packs and spares cost", async () => {
+  expect(await improve([folder, "--wishes", "--seconds", "120"])).toBe(0);
+  expect(printed("log")).toMatch(/^packs and containers are bought whole +only what is used +\d+\.\d\d EUR/m);
+  expect(printed("log")).toMatch(/^Without 10 other wishes nothing is saved\./m);
+}, 300_000);
+
 test("improve refuses what it does not understand, with what it takes", async () => {
   const said = async (...args: string[]): Promise<string> => {
     vi.mocked(console.error).mockClear();
