@@ -52,6 +52,23 @@ export function casePlane(input: ReviewInput, axis: PlaneAxis, names?: readonly 
   };
 }
 
+/**
+ * The room inside a section, on its plane.
+ *
+ * @throws Refusal where there is no such section
+ */
+export function insideOf(
+  { parts, case: { sections } }: ReviewInput,
+  section: string,
+  { axis, on }: CasePlane,
+): Box2 {
+  const part = parts.sections.find(({ name }) => name === section);
+  const inside = sections.find(({ name }) => name === section)?.inside;
+  if (!part || !inside) throw new Refusal(`picture of the inside: no section ${section}`);
+  const { x, y } = on(part.insideLow);
+  return { left: x, bottom: y, width: axis === "x" ? inside.width : inside.depth, height: inside.height };
+}
+
 /** The axis along which a side is seen edge on. */
 export function axisOf(side: TipWay): PlaneAxis {
   return side === "left" || side === "right" ? "x" : "y";

@@ -6,7 +6,7 @@ import { Power, Temperature } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import type { Box2, Point2 } from "../../shape/index.js";
 import { styleOf } from "../amount.js";
-import { boxShape, type CasePlane, casePlane, type PlaneAxis } from "./case-plane.js";
+import { boxShape, type CasePlane, casePlane, insideOf, type PlaneAxis } from "./case-plane.js";
 import type { Figure, FigureArrow, FigureLine, FigureShape } from "./figure.js";
 import { seenFrom } from "./standing-figures.js";
 
@@ -54,18 +54,6 @@ function airWords(cooling: Cooling | undefined): string {
   return cooling.fan
     ? "A fan draws air in by the lower vent, past what is warm, and out by the upper."
     : "Cool air comes in by the lower vent, rises past what is warm, and leaves by the upper.";
-}
-
-function insideOf(
-  { parts, case: { sections } }: ReviewInput,
-  section: string,
-  { axis, on }: CasePlane,
-): Box2 {
-  const part = parts.sections.find(({ name }) => name === section);
-  const inside = sections.find(({ name }) => name === section)?.inside;
-  if (!part || !inside) throw new Refusal(`picture of heat: no section ${section}`);
-  const { x, y } = on(part.insideLow);
-  return { left: x, bottom: y, width: axis === "x" ? inside.width : inside.depth, height: inside.height };
 }
 
 function ventsOn(

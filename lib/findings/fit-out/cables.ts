@@ -3,8 +3,11 @@ import type { ContentPart, HardwarePart, PlugRoom } from "../../design/index.js"
 import { cableFill, cableRoom } from "../../inside/index.js";
 import { type ReviewInput, roomAt } from "../../model/index.js";
 import { Area, Length, Ratio } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
+import { cableFigure, holeFigure, type ThroughHole } from "../figures/cable-figures.js";
+import type { Figure } from "../figures/figure.js";
 import { type Question, question, type Subjects } from "../question.js";
 import { each, eachContentPart, known, measured, sectionNames } from "../subjects.js";
 
@@ -39,6 +42,13 @@ export const cables: Question = question({
       sources: [cite("nec", "300.34")],
     };
   },
+  figure: (input, { content: { section, name, needs }, box }) => {
+    if (!needs.plug) throw new Refusal(`picture of a cable: nobody measured the plug of the ${name}`);
+    const { face, length: plug, cable, bendFactor: factor } = needs.plug;
+    const { radius, room: needed } = cableRoom({ diameter: cable, factor, plug });
+    const room = roomAt(input, { section, name, box }, face);
+    return cableFigure({ name, plug, cable, radius, needed, room }, styleOf(input.case));
+  },
 });
 
 /** A section with holes for cables in its walls. */
@@ -64,6 +74,21 @@ const eachPassedSection: Subjects<PassedSection> = each(
 
 function plugsOf({ case: { contents } }: ReviewInput, where: string): readonly PlugRoom[] {
   return contents.flatMap(({ section, needs: { plug } }) => (section === where && plug ? [plug] : []));
+}
+
+/** The picture of the widest hole with what goes through it. */
+function throughHole(
+  input: ReviewInput,
+  { section, holes }: PassedSection,
+  what: ThroughHole["what"],
+  across: readonly Length[],
+): Figure {
+  const narrow = ({ stock }: HardwarePart): number => Math.min(stock.cutWidth, stock.cutHeight);
+  const [widest] = [...holes].sort((a, b) => narrow(b) - narrow(a));
+  if (!widest || Math.max(0, ...across) === 0)
+    throw new Refusal(`picture of a pass-through: nobody measured the ${what} of ${section}`);
+  const { cutWidth: width, cutHeight: height } = widest.stock;
+  return holeFigure(section, { hole: { width, height }, across, what }, styleOf(input.case));
 }
 
 /** Whether the cables of each section go through its pass-throughs with room to spare. */
@@ -97,6 +122,13 @@ export const cablesThrough: Question = question({
       limit: cite("nec", "chapter 9, table 1"),
     };
   },
+  figure: (input, passed) =>
+    throughHole(
+      input,
+      passed,
+      "cables",
+      plugsOf(input, passed.section).map(({ cable }) => cable),
+    ),
 });
 
 /** Whether the plugs of each section go through its pass-throughs; the narrow side of the widest hole decides. */
@@ -130,5 +162,9 @@ export const plugsThrough: Question = question({
       because: [],
       limit: cite("common-practice", "the plug goes through the hole, or the cable is cut"),
     };
+  },
+  figure: (input, passed) => {
+    const widths = plugsOf(input, passed.section).flatMap(({ width = 0 }) => width);
+    return throughHole(input, passed, "plugs", [Length.si(Math.max(0, ...widths))]);
   },
 });

@@ -1,11 +1,20 @@
 /** Whether shelves keep clear of what is under them with a jolt, slides carry, and platforms stay on the wall. */
 import type { Box, ShelfPart } from "../../design/index.js";
 import { Frequency, gluePull, platformPull, sagFrequency } from "../../inside/index.js";
-import { drawerMass, firstSag, type ReviewInput, roomAt, shelfMass, slidesOf } from "../../model/index.js";
+import {
+  drawerMass,
+  firstSag,
+  pulledOut,
+  type ReviewInput,
+  roomAt,
+  shelfMass,
+  slidesOf,
+} from "../../model/index.js";
 import { handleForce } from "../../moving/index.js";
-import { Force, Length, type Mass, Moment, Pressure, standardGravity } from "../../quantity/index.js";
+import { Force, Length, Mass, Moment, Pressure, standardGravity } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, fineAmount, showFine, styleOf, withinMesh } from "../amount.js";
+import { joltedFigure, type PulledOut, pulledOutFigure } from "../figures/inside-figures.js";
 import { type Question, question, type Subjects } from "../question.js";
 import { each, eachShelf, known, measured, says, strengthOf, where } from "../subjects.js";
 import { vehicleBand } from "./shaking.js";
@@ -22,13 +31,12 @@ export const jolts: Question = question({
   tier: "strength",
   cautions: [shelfCaution],
   answer: (input, _, part) => {
-    const { section, name } = part.shelf;
     const { dynamicFactor } = input.case.demands;
     const { sag, because, meshError } = firstSag(part, input);
     const mesh = meshError === undefined ? "" : ` (${withinMesh(meshError)} by the mesh)`;
     const hum = sagFrequency.worked({ sag });
     const jolted = Length.si(dynamicFactor * sag);
-    const room = roomAt(input, { section, name, box: withBattens(part) }, "bottom");
+    const room = roomUnder(input, part);
     const style = styleOf(input.case);
     // On its own spring it also swings.
     const shakes =
@@ -49,7 +57,22 @@ export const jolts: Question = question({
       ],
     };
   },
+  figure: (input, part, { capacity }) => {
+    const style = styleOf(input.case);
+    const load = `${Force.show(loadOf(input, part).load, style)} with a jolt`;
+    return joltedFigure(input, part, {
+      load,
+      room: roomUnder(input, part),
+      free: capacity?.show(style) ?? "",
+    });
+  },
 });
+
+/** Free way from a shelf, or from what stiffens it below, down to the next thing. */
+function roomUnder(input: ReviewInput, part: ShelfPart): Length {
+  const { section, name } = part.shelf;
+  return roomAt(input, { section, name, box: withBattens(part) }, "bottom");
+}
 
 /** A shelf down to the lowest of what stiffens it from below. */
 function withBattens({ panel: { box }, stiffeners }: ShelfPart): Box {
@@ -66,9 +89,7 @@ function eachShelfThat(chosen: (shelf: ShelfPart["shelf"]) => boolean): Subjects
 }
 
 /** A shelf or a drawer that slides, loaded. */
-interface Slider {
-  /** What it is called. */
-  readonly name: string;
+interface Slider extends PulledOut {
   /** With all it carries. */
   readonly mass: Mass;
   /** What a shelf says of its slides. */
@@ -80,10 +101,18 @@ const eachSlider: Subjects<Slider> = each(
     ...input.parts.shelves
       .filter(({ shelf }) => shelf.sliding)
       .map((part): Slider => {
-        const { name, slidesRated } = part.shelf;
-        return { name, mass: shelfMass(part), ...(slidesRated === undefined ? {} : { rated: slidesRated }) };
+        const { name, section, slidesRated } = part.shelf;
+        return {
+          ...{ name, section, side: "front", box: part.panel.box, out: pulledOut(input, part.shelf) },
+          mass: shelfMass(part),
+          ...(slidesRated === undefined ? {} : { rated: slidesRated }),
+        };
       }),
-    ...input.parts.drawers.map((part) => ({ name: part.drawer.name, mass: drawerMass(input, part) })),
+    ...input.parts.drawers.map((part): Slider => {
+      const { drawer, face: side, box } = part;
+      const { name, section } = drawer;
+      return { name, section, side, box, out: pulledOut(input, drawer), mass: drawerMass(input, part) };
+    }),
   ],
   ({ name }) => name,
 );
@@ -117,6 +146,12 @@ export const slides: Question = question({
       limit: cite("common-practice", "load that the maker of the slides states, pulled out"),
     };
   },
+  figure: (input, slider, { demand }) =>
+    pulledOutFigure(
+      input,
+      slider,
+      demand?.show(styleOf(input.case)) ?? Mass.show(slider.mass, styleOf(input.case)),
+    ),
 });
 
 const eachPlatform: Subjects<ShelfPart> = eachShelfThat(({ support }) => support === "back only");

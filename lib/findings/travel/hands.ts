@@ -11,9 +11,11 @@ import {
 } from "../../model/index.js";
 import { handRoom, highestGoodBox, widestGoodBox } from "../../moving/index.js";
 import { Count, Length, Ratio, ratio } from "../../quantity/index.js";
+import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
 import { amount, counted, styleOf } from "../amount.js";
 import { hangingFigure } from "../figures/carried-figures.js";
+import { gripFigure, handsFigure } from "../figures/hand-figures.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
 import { each, known, says, where } from "../subjects.js";
 
@@ -78,6 +80,13 @@ export const handRoomFindings: Question = question({
       sources: [cite("niosh-lifting", "table 6, optimal handles")],
     };
   },
+  figure: (input, section) => {
+    const [least] = [...liftHandles(input, section)].sort((a, b) => a.stock.cutHeight - b.stock.cutHeight);
+    if (!least || least.stock.cutWidth === 0)
+      throw new Refusal(`picture of a handle: nobody measured the cut-out of the handles of ${section}`);
+    const { cutWidth: length, cutHeight: clearance } = least.stock;
+    return gripFigure(input, section, { length, clearance }, handRoom({ hand: "gloved" }));
+  },
 });
 
 /** A box beyond the manual's optimal size is no good grip whatever its handles. */
@@ -114,6 +123,12 @@ export const handholds: Question = question({
     if (holds < hands) return tooFew(input, section, { hands, holds, room });
     const apart = Math.max(...ends.map((end) => end.apart)) / (2 * atEnd - 1);
     return apartFrom(input, Length.si(apart), room);
+  },
+  figure: (input, section) => {
+    const { people } = input.case.journey;
+    if (people === 1) throw new Refusal("picture of hands: one person takes the two holds that are nearest");
+    const { length } = handRoom({ hand: "gloved" });
+    return handsFigure(input, section, 2 * Math.ceil(people / 2), (width) => handsOn(width, length));
   },
 });
 

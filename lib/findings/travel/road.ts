@@ -3,10 +3,11 @@ import type { Fastening, ShelfPart } from "../../design/index.js";
 import { groupStrength } from "../../fastening/index.js";
 import { type KnownStrength, type ReviewInput, shelfMass } from "../../model/index.js";
 import { type RideWay, rideWays, shelfRide } from "../../moving/index.js";
-import { Force } from "../../quantity/index.js";
+import { Force, type Mass } from "../../quantity/index.js";
 import { cite } from "../../source.js";
 import { amount, styleOf } from "../amount.js";
 import { shelfCaution } from "../cautions.js";
+import { riddenShelfFigure } from "../figures/inside-figures.js";
 import { type Answer, type Question, question } from "../question.js";
 import { countOf, eachShelf, groupsHolding, known, mostOf, says, strengthOf, where } from "../subjects.js";
 
@@ -32,7 +33,18 @@ export const shelfRoad: Question = question({
     ),
   },
   answer: (input, { strength }, part) => ridden(input, part, groupsHolding(input, part.shelf.name), strength),
+  figure: (input, part, { demand }) => {
+    const { way } = worstRide(shelfMass(part), Math.max(1, countOf(groupsHolding(input, part.shelf.name))));
+    const words = demand ? `${demand.show(styleOf(input.case))} on each fastener` : "push of the road";
+    return riddenShelfFigure(input, part, way, words);
+  },
 });
+
+/** The way of the road that asks most of each fastener. */
+function worstRide(mass: Mass, count: number) {
+  const lines = rideWays.map((way) => ({ way, line: shelfRide.worked({ mass, count, way }) }));
+  return mostOf(lines, (one) => one.line.value, "shelf ride: no way was found");
+}
 
 function ridden(
   input: ReviewInput,
@@ -42,8 +54,7 @@ function ridden(
 ): Answer {
   const count = countOf(groups);
   const mass = shelfMass(part);
-  const lines = rideWays.map((way) => ({ way, line: shelfRide.worked({ mass, count, way }) }));
-  const { way, line } = mostOf(lines, (one) => one.line.value, "shelf ride: no way was found");
+  const { way, line } = worstRide(mass, count);
   const { safetyFactor } = input.case.demands;
   const allowed = groupStrength.worked({ each: strength.strength, count: 1, safetyFactor });
   const style = styleOf(input.case);

@@ -216,14 +216,21 @@ function footMarks(corner: Point2, width: number, face: GoodFace, letter: number
 }
 
 /** Where words and arrows lie. */
-function takenBoxes(marks: readonly DrawingMark[], letter: number): readonly Box2[] {
+function takenBoxes(
+  marks: readonly DrawingMark[],
+  letter: number,
+): { readonly words: readonly Box2[]; readonly arrows: readonly Box2[] } {
   const half = (arrowHeight / 2) * letter;
-  return marks.flatMap((mark) => {
-    if (mark.mark === "text") return [textBox(mark, letter)];
-    if (mark.mark !== "arrow") return [];
-    const { from, to } = mark;
-    return [{ left: from.x, bottom: from.y - half, width: to.x - from.x, height: 2 * half }];
-  });
+  const arrows = marks.flatMap((mark) => (mark.mark === "arrow" ? [mark] : []));
+  return {
+    words: marks.flatMap((mark) => (mark.mark === "text" ? [textBox(mark, letter)] : [])),
+    arrows: arrows.map(({ from, to }) => ({
+      left: from.x,
+      bottom: from.y - half,
+      width: to.x - from.x,
+      height: 2 * half,
+    })),
+  };
 }
 
 /** Places along the line of a cut that its number is tried at, as shares of the line: from its middle out. */
@@ -249,7 +256,7 @@ const offLine: readonly Point2[] = Array.from({ length: 14 }, (_, i) => 2.2 + 1.
  */
 function cutNumbers(
   cuts: readonly ThroughCut[],
-  words: readonly Box2[],
+  { words, arrows }: ReturnType<typeof takenBoxes>,
   sheet: { readonly along: number; readonly across: number },
   letter: number,
 ): readonly DrawingMark[] {
@@ -261,18 +268,27 @@ function cutNumbers(
     width: 2 * radius,
     height: 2 * radius,
   });
-  const isFree = (one: Point2): boolean => taken.every((box) => !boxesMeet(box, ring(one)));
+  const isFreeOf =
+    (boxes: readonly Box2[]) =>
+    (one: Point2): boolean =>
+      boxes.every((box) => !boxesMeet(box, ring(one)));
   const isOnSheet = ({ x, y }: Point2): boolean =>
     x > radius && y > radius && x < sheet.along - radius && y < sheet.across - radius;
   return cuts.flatMap((cut, i): readonly DrawingMark[] => {
     const places = alongCut.map((share) => onCut(cut, share));
-    const onLine = places.find(isFree);
     const [middle] = places;
-    const beside = offLine.map(({ x, y }) => moved(middle!, { x: radius * x, y: radius * y }));
-    const at = onLine ?? beside.find((one) => isOnSheet(one) && isFree(one)) ?? middle!;
+    const beside = offLine
+      .map(({ x, y }) => moved(middle!, { x: radius * x, y: radius * y }))
+      .filter(isOnSheet);
+    // Where a sheet is so full that no place is free, a number may lie on an arrow, but on no words.
+    const found = [[...taken, ...arrows], taken].flatMap(
+      (boxes) => [...places, ...beside].find(isFreeOf(boxes)) ?? [],
+    );
+    const at = found[0] ?? middle!;
     taken.push(ring(at));
-    const leader: readonly DrawingMark[] =
-      onLine || at === middle ? [] : [{ mark: "line", role: "thin", points: [middle!, at] }];
+    const leader: readonly DrawingMark[] = places.includes(at)
+      ? []
+      : [{ mark: "line", role: "thin", points: [middle!, at] }];
     return [...leader, { mark: "circle", role: "opening", at, radius, label: String(i + 1) }];
   });
 }
