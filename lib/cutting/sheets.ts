@@ -44,7 +44,7 @@ import { type SearchedBoards, type SearchLimits, searchBoards } from "./sheet-se
 /** Fillings to try, sets of pieces to look at and work to do before a plan is taken as it is, unless a time limit is set. */
 const rounds = 4000;
 const sets = 150_000;
-const usualEffort = Time.of(5, "s");
+const usualEffort = Time.of(2, "s");
 const because = "every way to cut a sheet, weighed against all others";
 
 /** Changes of direction of the saw before pieces are trimmed. */
