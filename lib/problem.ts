@@ -119,9 +119,14 @@ export function nearestWord(word: string, known: readonly string[]): string | un
   const near = known
     .filter((one) => figures(one) === figures(word) && plain(one)[0] === plain(word)[0])
     .map((one) => ({ one, slips: slipsBetween(plain(word), plain(one)) }))
-    .filter(({ one, slips }) => slips <= Math.max(2, Math.min(word.length, one.length) / 3))
+    .filter(({ one, slips }) => slips <= slipsLikely(Math.max(word.length, one.length)))
     .sort((a, b) => a.slips - b.slips);
   return near[0]?.one;
+}
+
+/** Two slips make another word of a short one: "hole" is no slip of "hour". */
+function slipsLikely(letters: number): number {
+  return letters < 5 ? 1 : Math.max(2, letters / 3);
 }
 
 /** Letters to add, leave out or change to make one word of another. */

@@ -2,7 +2,7 @@ import { keptLast, share } from "../kept/index.js";
 import { type ReadTable, readTable, type TableRow, type TableSchema } from "../measure/index.js";
 import { grouped, type Problem, type RawProblem } from "../problem.js";
 import { asBuiltProblems, measurementsAsBuilt, stockAsBuilt } from "./as-built.js";
-import type { Case, CaseBuild } from "./case.js";
+import type { Case, CaseBody, CaseBuild } from "./case.js";
 import { placesOf } from "./change-case.js";
 import { checkCase } from "./check/check-case.js";
 import type { Unsure } from "./check/check-names.js";
@@ -50,7 +50,7 @@ export type ReadDesign = { readonly design: Design } | { readonly problems: read
 
 /**
  * Reads and checks a job from its texts: the design, or every problem. What a problem hides is reported once that is
- * mended: names are not looked up in tables that could not be read, and only what has no problem is laid out.
+ * mended: names are not looked up in tables that do not say theirs, and only what has no problem is laid out.
  *
  * @param texts by file name: case.yaml and the tables
  */
@@ -144,7 +144,7 @@ function strangeKeeps({ case: whole, written }: ReadCase, texts: TableTexts): Ra
 const keepExpected = 'a place that this file has, such as "sections" or "hardware", or a table of the job';
 
 /** One and the same while nothing is unsure, so that what was worked out stands. */
-const sure: Unsure = { tables: new Set(), sections: new Set(), shelves: new Set() };
+const sure: Unsure = { tables: new Map(), sections: new Set(), shelves: new Set() };
 
 function unsureOf({ hidden }: ReadCase, { unsure }: SoundStock): Unsure {
   const { sections, shelves } = hidden;
@@ -153,6 +153,14 @@ function unsureOf({ hidden }: ReadCase, { unsure }: SoundStock): Unsure {
 
 /** So many mistakes at once have a common cause more likely than not. */
 const many = 6;
+
+/** The longest side of a section that is built as a case lies between these, in metres. */
+const believable = { least: 0.1, most: 3 };
+
+function isBelievable({ sections }: CaseBody): boolean {
+  const longest = Math.max(...sections.flatMap(({ inside }) => Object.values(inside)));
+  return longest >= believable.least && longest <= believable.most;
+}
 
 /** One problem in place of many: that bare lengths are in the other unit, where nearly all fits together in it. */
 function unitSlip(
@@ -165,7 +173,7 @@ function unitSlip(
   const other = length === "in" ? "mm" : "in";
   const read = readCase(text, caseFile, other);
   const body = read.case ?? read.body;
-  if (!body) return undefined;
+  if (!body || !isBelievable(body)) return undefined;
   const { faults } = checkCase(body, sound.stock, unsureOf(read, sound));
   const left = grouped([...read.problems, ...faults.map((fault) => atItsRow(fault, read.written))]).length;
   if (4 * left > mistakes) return undefined;

@@ -114,6 +114,7 @@ const hardwareColumns = {
       "corner",
       "caster",
       "foot",
+      "skid",
       "hinge",
       "slide",
       "stay",

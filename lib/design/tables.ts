@@ -27,6 +27,9 @@ export type MeasuredRows = {
   readonly [Table in keyof Measurements]: readonly (Measurements[Table][number] & TableRow)[];
 };
 
+/** The names that each table of the stock has. */
+export type StockNames = Readonly<Partial<Record<keyof Stock, readonly string[]>>>;
+
 /** What the tables gave; rows with a problem are left out. */
 export interface ReadTables {
   /** Rows of what can be bought. */
@@ -35,6 +38,8 @@ export interface ReadTables {
   readonly offers: OfferRows;
   /** Rows of what was measured. */
   readonly measurements: MeasuredRows;
+  /** Names of all rows of the stock, left out or not; none where a table does not say them. */
+  readonly names: StockNames;
   /** Problems of the texts, table by table. */
   readonly problems: readonly Problem[];
 }
@@ -53,12 +58,14 @@ export function readTables(
   used: ReadonlySet<TableName> = new Set(stockNames),
 ): ReadTables {
   const problems: Problem[] = [];
+  const names: Partial<Record<string, readonly string[]>> = {};
   const readAll = <Rows>(declared: Readonly<Record<string, AnyTable>>): Rows =>
     Object.fromEntries(
       Object.entries(declared).map(([name, table]) => {
         const needed = used.has(name as TableName);
         const read = readText(texts, needed ? table : { ...table, mayBeEmpty: true }, readOne);
         problems.push(...read.problems);
+        if (read.names) names[name] = read.names;
         return [name, read.rows];
       }),
     ) as Rows;
@@ -66,6 +73,7 @@ export function readTables(
     stock: readAll<StockRows>(stockTables),
     offers: readAll<OfferRows>(offerTables),
     measurements: readAll<MeasuredRows>(measuredTables),
+    names,
     problems,
   };
 }
@@ -74,7 +82,11 @@ function readText(texts: TableTexts, table: AnyTable, readOne: ReadOne): ReadTab
   const { file, mayBeEmpty } = table;
   const text = texts[file];
   if (text !== undefined) return readOne(text, file, table);
-  return { rows: [], problems: mayBeEmpty ? [] : [{ file, expected: "this file beside case.yaml" }] };
+  return {
+    rows: [],
+    names: mayBeEmpty ? [] : undefined,
+    problems: mayBeEmpty ? [] : [{ file, expected: "this file beside case.yaml" }],
+  };
 }
 
 /** Was every table of the stock read whole? Measurements have no say in whether a case fits together. */
@@ -102,14 +114,13 @@ export function cellProblem({ table, line, column, value }: Cell, expected: stri
 
 /**
  * What a table alone cannot know: names in other tables, the currency of the case, and rows whose figures
- * contradict each other. Rows with a problem were left out when the tables were read, so names are not looked up in
- * a table that has any.
+ * contradict each other. Names are not looked up in a table whose own could not be read.
  *
  * @param currency of the case, when it could be read
  */
 export function checkTables(read: ReadTables, currency: string | undefined): RawProblem[] {
   const spoilt = new Set(read.problems.map(({ file }) => file));
-  const { stock, offers } = read;
+  const { stock, offers, names } = read;
   const broken = (table: TableName, rules: readonly LineRule[]): RawProblem[] =>
     rules
       .filter(({ keeps }) => !keeps)
@@ -119,7 +130,7 @@ export function checkTables(read: ReadTables, currency: string | undefined): Raw
       }));
   return [
     ...strangePrices(read, currency),
-    ...tableNames.flatMap((table) => strangeNames(table, rowsOf(read, table), stock, spoilt)),
+    ...tableNames.flatMap((table) => strangeNames(table, rowsOf(read, table), names)),
     ...(spoilt.has(tableFiles.suppliers) ? [] : strangeSuppliers(read)),
     ...(stockIsSound(read)
       ? [
@@ -131,12 +142,15 @@ export function checkTables(read: ReadTables, currency: string | undefined): Raw
   ];
 }
 
+/** Tables with a row, a heading or all of it that could not be read, and what their rows are called all the same. */
+export type UnsureTables = ReadonlyMap<keyof Stock, readonly string[] | undefined>;
+
 /** What is left of the stock without its problems. */
 export interface SoundStock {
   /** Rows that have none, and whose own names lead to such rows. */
   readonly stock: StockRows;
-  /** Tables with a problem. */
-  readonly unsure: ReadonlySet<keyof Stock>;
+  /** Tables with a problem, and the names that all of their rows have; undefined where those could not be read. */
+  readonly unsure: UnsureTables;
 }
 
 /**
@@ -144,9 +158,11 @@ export interface SoundStock {
  *
  * @param problems of all tables
  */
-export function soundStock({ stock }: ReadTables, problems: readonly Problem[]): SoundStock {
-  const unsure = new Set(
-    stockNames.filter((table) => problems.some(({ file }) => file === tableFiles[table])),
+export function soundStock({ stock, names }: ReadTables, problems: readonly Problem[]): SoundStock {
+  const unsure = new Map(
+    stockNames
+      .filter((table) => problems.some(({ file }) => file === tableFiles[table]))
+      .map((table) => [table, names[table]]),
   );
   if (unsure.size === 0) return { stock, unsure };
   const bad = new Set(
@@ -160,7 +176,7 @@ export function soundStock({ stock }: ReadTables, problems: readonly Problem[]):
   const hardware = good("hardware", stock.hardware).filter(({ fastener }) =>
     fasteners.some(({ name }) => name === fastener),
   );
-  if (hardware.length < stock.hardware.length) unsure.add("hardware");
+  if (hardware.length < stock.hardware.length) unsure.set("hardware", names.hardware);
   const sound = {
     sheets: good("sheets", stock.sheets),
     bars: good("bars", stock.bars),
@@ -217,15 +233,10 @@ function isMoney(value: unknown): value is Money {
 }
 
 /** Cells whose name stands in none of the tables that it should. */
-function strangeNames(
-  table: TableName,
-  rows: readonly TableRow[],
-  stock: Stock,
-  spoilt: ReadonlySet<string>,
-): RawProblem[] {
+function strangeNames(table: TableName, rows: readonly TableRow[], written: StockNames): RawProblem[] {
   return Object.entries(tables[table].declared).flatMap(([field, { header, namesIn }]) => {
-    if (!namesIn || namesIn.some((one) => spoilt.has(tableFiles[one]))) return [];
-    const names = namesIn.flatMap((one) => stock[one].map(({ name }) => name));
+    if (!namesIn || namesIn.some((one) => written[one] === undefined)) return [];
+    const names = namesIn.flatMap((one) => written[one] ?? []);
     return cellsOf(rows, field)
       .map(({ line, value }) => ({ table, line, column: header, value: String(value) }))
       .filter(({ value }) => !names.includes(value))

@@ -3,6 +3,7 @@ import {
   beyondReach,
   type Kind,
   Money,
+  onTheLine,
   type Quantity,
   type QuantityKind,
   readNumber,
@@ -33,6 +34,7 @@ export class OutOfReach extends RangeError {}
 /** Reads the cells below one header. */
 export interface CellReader<T> {
   /** What a cell may hold, in words. */ readonly expected: string;
+  /** The words of a choice; absent for all else. */ readonly words?: readonly string[];
   /** Throws RangeError or TypeError on anything else. */
   read(cell: string): T;
 }
@@ -89,19 +91,19 @@ function unitsOf<T>(kind: Kind<T>): HeaderUnits {
     return {
       needed: true,
       example: "USD",
-      named: (unit) => (/^[A-Z]{3}$/i.test(unit) ? unit.toUpperCase() : undefined),
-      expected: (header) => `a currency of three capitals in the header, such as "${header} (USD)"`,
+      named: (unit) => (unit === "€" ? "EUR" : /^[A-Z]{3}$/i.test(unit) ? unit.toUpperCase() : undefined),
+      expected: (header) =>
+        `a currency of three capitals in the header, such as "${header} (USD)" or "${header} (EUR)"`,
     };
   }
   if (isQuantity(kind)) {
     const names = kind.units.filter(Boolean);
-    const example = kind.show(kind.si(1)).split(" ")[1] ?? "";
     return {
       needed: !kind.units.includes(""),
-      example,
+      example: kind.usual,
       named: (unit) => unitLike(unit, names),
       expected: (header) =>
-        `a unit of ${kind.name} in the header, such as "${header} (${example})" (units: ${names.join(", ")})`,
+        `a unit of ${kind.name} in the header, such as "${header} (${kind.usual})" (units: ${names.join(", ")})`,
     };
   }
   return {
@@ -112,10 +114,11 @@ function unitsOf<T>(kind: Kind<T>): HeaderUnits {
   };
 }
 
-/** The name itself, or the only one that differs from it in capitals alone: headings in capitals say "MM". */
+/** The name itself, or the only one that differs from it in capitals, spaces and raised figures alone: "MM", "fl oz", "m²". */
 function unitLike(unit: string, names: readonly string[]): string | undefined {
   if (names.includes(unit)) return unit;
-  const alike = names.filter((name) => name.toLowerCase() === unit.toLowerCase());
+  const bare = (text: string): string => onTheLine(text).replaceAll(" ", "").toLowerCase();
+  const alike = names.filter((name) => bare(name) === bare(unit));
   return alike.length === 1 ? alike[0] : undefined;
 }
 
@@ -124,6 +127,7 @@ function bounded<T>(kind: Kind<T>, unit: string | undefined, rules: ColumnRules)
   const expected = [cellExpected(kind, unit), ...boundsInWords(kind, unit, rules)].join(", ");
   return {
     expected,
+    ...(kind.words && { words: kind.words }),
     read: (cell) => {
       const value = readCell(kind, unit, cell);
       const measured = kind.measure?.(value);

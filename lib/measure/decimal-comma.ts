@@ -11,21 +11,25 @@ const unclear = /^[+-]?\d{1,3},\d{3}$/;
 interface Part extends Pick<CsvLine, "line"> {
   /** As written. */
   readonly text: string;
+  /** What it stands under. */
+  readonly heading: string | undefined;
 }
 
 /**
  * Lines with decimal points in place of commas, where all numbers of a table with a fraction have a comma. Between
  * commas, thousands and decimals are not told apart, and such cells stay as they are.
  *
+ * @param headings of the columns, for the place of a problem
  * @returns the lines, and one problem for a table that has both
  */
 export function withPoints(
   lines: readonly CsvLine[],
+  headings: readonly string[],
   delimiter: Delimiter,
   file: string,
 ): { readonly lines: readonly CsvLine[]; readonly problems: readonly Problem[] } {
   const parts = lines.flatMap(({ line, cells }) =>
-    cells.flatMap((cell) => partsOf(cell).map((text): Part => ({ line, text }))),
+    cells.flatMap((cell, i) => partsOf(cell).map((text): Part => ({ line, text, heading: headings[i] }))),
   );
   const commas = parts.filter(({ text }) => comma.test(text));
   const points = parts.filter(({ text }) => point.test(text));
@@ -47,6 +51,7 @@ export function withPoints(
             {
               file,
               row: first.line,
+              ...(first.heading === undefined ? {} : { column: first.heading }),
               value: first.text,
               expected: `decimal commas as in row ${other.line} ("${other.text}") or decimal points, one of them in the whole table`,
             },

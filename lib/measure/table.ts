@@ -24,6 +24,8 @@ export interface TableSchema<Row extends TableRow> {
 /** What a file gave: the rows without a fault, and every problem. */
 export interface ReadTable<Row extends TableRow> {
   /** Those without a fault. */ readonly rows: readonly Row[];
+  /** What every row is called, those with a fault too; undefined where no heading or a row does not say. */
+  readonly names: readonly string[] | undefined;
   /** Everything that is wrong with the file. */ readonly problems: readonly Problem[];
 }
 
@@ -61,14 +63,18 @@ export function readTable<Row extends TableRow>(
   const [first, ...written] = lines;
   if (!first) {
     const empty: Problem = { file, expected: "a header line and rows" };
-    return { rows: [], problems: unreadable.length > 0 ? unreadable : [empty] };
+    return { rows: [], names: undefined, problems: unreadable.length > 0 ? unreadable : [empty] };
   }
   if (knownIn(first.cells, columns) === 0) {
     const expected = `a line of headings such as ${examples(columns)}`;
-    return { rows: [], problems: [{ file, row: first.line, value: first.cells.join(", "), expected }] };
+    return {
+      rows: [],
+      names: undefined,
+      problems: [{ file, row: first.line, value: first.cells.join(", "), expected }],
+    };
   }
   const header = readHeader(first, file, columns);
-  const { lines: rest, problems: mixed } = withPoints(written, delimiter, file);
+  const { lines: rest, problems: mixed } = withPoints(written, first.cells, delimiter, file);
   const none =
     rest.length === 0 && !schema.mayBeEmpty
       ? [{ file, row: first.line, expected: "rows below the header" }]
@@ -81,12 +87,25 @@ export function readTable<Row extends TableRow>(
     rows: read
       .filter(({ problems, row }) => sound && problems.length === 0 && !wrongRows.has(row.line))
       .map(({ row }) => row as Row),
+    names: none.length > 0 ? undefined : namesIn(rest, first.cells.length, header.placed),
     problems: [
       ...header.problems,
       ...mixed,
       ...[...unreadable, ...none, ...read.flatMap(({ problems }) => problems), ...doubled].sort(byRow),
     ],
   };
+}
+
+/** The cells under "name", where each row has one and none has more cells than the header. */
+function namesIn(
+  lines: readonly CsvLine[],
+  width: number,
+  placed: readonly PlacedColumn[],
+): readonly string[] | undefined {
+  const position = placed.find(({ field }) => field === "name")?.position;
+  if (position === undefined || lines.some(({ cells }) => cells.slice(width).some(Boolean))) return undefined;
+  const names = lines.map(({ cells }) => cells[position] ?? "");
+  return names.includes("") ? undefined : names;
 }
 
 interface ReadRow {
@@ -112,7 +131,10 @@ function readRow(
     try {
       row[field] = reader.read(value);
     } catch (error) {
-      const expected = error instanceof OutOfReach ? error.message : reader.expected;
+      const expected =
+        error instanceof OutOfReach
+          ? error.message
+          : `${reader.expected}${didYouMean(value, reader.words ?? [])}`;
       problems.push({ file, row: line, column: written, value, expected });
     }
   }

@@ -56,6 +56,8 @@ export interface Kind<T> {
   fields?(value: T): readonly Part[];
   /** Numbers of each item of a list. */
   items?(value: T): readonly (readonly Part[])[];
+  /** The words of a choice, one of which was meant by another word. */
+  readonly words?: readonly string[];
   /** Turns a bound of a range guard into text. */
   showMeasure?(value: number, style?: ShowStyle): string;
 }
@@ -97,6 +99,7 @@ export function choice<const Word extends string>(name: string, words: readonly 
   return {
     name,
     expected,
+    words,
     fault: (value) => (words.some((word) => word === value) ? undefined : expected),
     read: (text) => {
       const word = words.find((candidate) => candidate === text);

@@ -58,7 +58,7 @@ export const Volume: QuantityKind<"volume"> = quantityKind({
   },
   metric: ["mL", "L", "m3"],
   inch: ["floz", "gal"],
-  example: "1 L or 1 gal",
+  example: "750 mL or 1 gal",
 });
 
 /** kg */
@@ -68,7 +68,7 @@ export const Mass: QuantityKind<"mass"> = quantityKind({
   units: { kg: 1, g: 0.001, t: 1000, lb: pound, oz: ounce },
   metric: ["g", "kg"],
   inch: ["oz", "lb"],
-  example: "0.8 g or 12 lb",
+  example: "6 kg or 12 lb",
 });
 
 /** N */

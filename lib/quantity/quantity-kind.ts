@@ -33,6 +33,8 @@ export interface QuantityKind<Name extends string> extends Kind<Quantity<Name>> 
   in(value: Quantity<Name>, unit: string): number;
   /** The names of all its units. */
   readonly units: readonly string[];
+  /** The unit that its example is written in, which suits a heading. */
+  readonly usual: string;
   measure(value: Quantity<Name>): number;
   showMeasure(value: number, style?: ShowStyle): string;
 }
@@ -84,6 +86,7 @@ export function quantityKind<Name extends string>(declaration: QuantityDeclarati
     of: (value, unit) => si(toSi(value, unit)),
     in: fromSi,
     units: Object.keys(declaration.units),
+    usual: splitTerms(declaration.example.split(/,| or /)[0] ?? "")?.[0]?.unit ?? "",
     read: (text) => si(readTerms(text, declaration, expected, toSi)),
     show,
     measure: (value) => value,
@@ -131,6 +134,11 @@ function readTerms(
   }
 }
 
+/** A unit with the figures of its squares and cubes on the line, as the names of units have them: "m2" for "m²". */
+export function onTheLine(unit: string): string {
+  return unit.replaceAll("²", "2").replaceAll("³", "3");
+}
+
 interface Term {
   /** The number, as written. */
   readonly number: string;
@@ -145,7 +153,7 @@ function splitTerms(text: string): Term[] | undefined {
   while (term.lastIndex < trimmed.length) {
     const match = term.exec(trimmed);
     if (!match) return undefined;
-    terms.push({ number: match[1] ?? "", unit: match[2] ?? "" });
+    terms.push({ number: match[1] ?? "", unit: onTheLine(match[2] ?? "") });
   }
   return terms.length === 0 ? undefined : terms;
 }

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { problemsOf, rowOf, smallJob, spoilt } from "../design/small-job.js";
 
 const length = 'a length such as "368" (millimetres) or "12 mm"';
-const mass = 'a mass such as "0.8 g or 12 lb"';
+const mass = 'a mass such as "6 kg or 12 lb"';
 
 /** Replaces a text that stands once in the case file, and gives the only problem. */
 function problemAfter(find: string, replacement: string): unknown {
@@ -453,6 +453,57 @@ describe("the file as a whole", () => {
       "contents.battery.at: its right at most 600 mm, the inside of section box",
       "after: less than before less offcuts, 500 mm",
     ]);
+  });
+
+  test("names are looked up in a table that has a mistake of its own, as long as its rows say theirs", () => {
+    const wrongUnit = (smallJob["hardware.csv"] ?? "").replace("mass (g)", "mass (lbs)");
+    const fasteners = (smallJob["fasteners.csv"] ?? "").replaceAll("(EUR)", "(USD)");
+    const text = (smallJob["case.yaml"] ?? "")
+      .replace("item: handle", "item: handel")
+      .replace("fastener: screw", "fastener: scew");
+    const texts = { ...smallJob, "case.yaml": text, "hardware.csv": wrongUnit, "fasteners.csv": fasteners };
+    expect(problemsOf(texts).map(({ column, expected }) => `${column}: ${expected}`)).toEqual([
+      'hardware.handle.item: a name in hardware.csv (corner 55, handle, hinge); did you mean "handle"?',
+      'shelves.board.joint.fastener: a name in fasteners.csv (rivet 4, screw); did you mean "screw"?',
+      'mass (lbs): a unit of mass in the header, such as "mass (kg)" (units: kg, g, t, lb, oz)',
+      'price: a price in EUR, the currency of the case: change (USD) in the headings of fasteners.csv, or "currency" in case.yaml',
+    ]);
+    const noName = wrongUnit.replace("handle,handle", ",handle");
+    expect(problemsOf({ ...texts, "hardware.csv": noName }).map(({ column }) => column)).not.toContain(
+      "hardware.handle.item",
+    );
+  });
+
+  test("a misspelt word out of a few says which was meant, and no word that merely begins like it", () => {
+    expect(problemAfter("held: { by: floor }", "held: { by: flor }")).toMatchObject({
+      expected: expect.stringMatching(/^one of shelf, floor, .*; did you mean "floor"\?$/),
+    });
+    expect(problemAfter("climate: dry", "climate: daily")).toMatchObject({ expected: "one of dry, damp" });
+  });
+
+  test("hardware over other hardware is one mistake, however many pieces", () => {
+    const places = [170, 250, 330].map(
+      (up) => `{ on: box.right, from: bottom-left, across: 200, up: ${up} }`,
+    );
+    const knobs = `  knob: { item: hinge, duty: other, places: [${places.join(", ")}] }\n`;
+    const found = problemsOf(spoilt("case.yaml", "shelves:\n", `${knobs}shelves:\n`));
+    expect(found.map(({ column, expected, also }) => [column, expected, also?.length])).toEqual([
+      ["hardware.knob.places.0", 'a place clear of "handle 1"', 2],
+    ]);
+  });
+
+  test("many mistakes that inches would hide are no slip of the unit, for nobody builds a case of 15 m", () => {
+    const knobs = [100, 200, 300, 400, 500].flatMap((across) =>
+      [100, 200].flatMap((up) =>
+        [0, 20].map(
+          (beside) =>
+            `  knob ${across} ${up} ${beside}: { item: hinge, duty: other, places: [{ on: box.bottom, from: bottom-left, across: ${across + beside}, up: ${up} }] }\n`,
+        ),
+      ),
+    );
+    const found = problemsOf(spoilt("case.yaml", "shelves:\n", `${knobs.join("")}shelves:\n`));
+    expect(found).toHaveLength(10);
+    expect(found[0]?.expected).toBe('a place clear of "knob 100 100 0 1"');
   });
 
   test("a section that was renamed in one place is one problem with the places that still call it so", () => {

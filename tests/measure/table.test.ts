@@ -8,7 +8,18 @@ import {
   tableSchema,
 } from "../../lib/measure/index.js";
 import { showProblem } from "../../lib/problem.js";
-import { Count, choice, Force, Length, Mass, Money, Name, Ratio } from "../../lib/quantity/index.js";
+import {
+  AreaDensity,
+  Count,
+  choice,
+  Force,
+  Length,
+  Mass,
+  Money,
+  Name,
+  Ratio,
+  Volume,
+} from "../../lib/quantity/index.js";
 
 interface Sheet extends TableRow {
   readonly name: string;
@@ -124,12 +135,34 @@ describe("a faulty table", () => {
     expect(readTable("load (KN)\n2", "pulls.csv", pulls).rows.map(({ load }) => load)).toEqual([2000]);
   });
 
+  test("headings with spaced units, raised figures and the sign of the euro are read", () => {
+    const cans = tableSchema<
+      TableRow & { readonly content: Volume; readonly rate: AreaDensity; readonly price: Money }
+    >({
+      content: column("content", Volume),
+      rate: column("rate", AreaDensity),
+      price: column("price", Money),
+    });
+    const { rows, problems } = readTable(
+      "content (fl oz),rate [g/m²],price (€)\n128,150,14",
+      "cans.csv",
+      cans,
+    );
+    expect(problems).toEqual([]);
+    expect(rows).toEqual([
+      { line: 2, content: Volume.read("1 gal"), rate: 0.15, price: { amount: 14, currency: "EUR" } },
+    ]);
+    expect(
+      readTable("content (cups),rate (g/m2),price (EUR)\n1,1,1", "cans.csv", cans).problems[0]?.expected,
+    ).toMatch(/^a unit of volume in the header, such as "content \(mL\)"/);
+  });
+
   test("reports headers that are unknown, missing, doubled, without a unit or with a wrong one", () => {
     expect(
       complaints("name,thickness,price (dollars),price (USD),colour,mass (mm),in stock (pcs)\na,1,1,1,1,1,1"),
     ).toEqual([
       'sheets.csv, row 1, thickness: expected a unit of length in the header, such as "thickness (mm)" (units: m, mm, cm, µm, in, ", ft, \', mil)',
-      'sheets.csv, row 1, price (dollars): expected a currency of three capitals in the header, such as "price (USD)"',
+      'sheets.csv, row 1, price (dollars): expected a currency of three capitals in the header, such as "price (USD)" or "price (EUR)"',
       'sheets.csv, row 1, price (USD): expected the column "price" only once',
       "sheets.csv, row 1, colour: expected one of the columns name, thickness (mm), price (USD), in stock, use, waste, mass (kg)",
       'sheets.csv, row 1, mass (mm): expected a unit of mass in the header, such as "mass (kg)" (units: kg, g, t, lb, oz)',
@@ -215,7 +248,7 @@ describe("a table as spreadsheets write it", () => {
     expect(
       complaints("name;thickness (mm);price (EUR);in stock\nply;6,5;61.50;4\nboard;9,5;80.25;1"),
     ).toEqual([
-      'sheets.csv, row 2: found "61.50", expected decimal commas as in row 2 ("6,5") or decimal points, one of them in the whole table',
+      'sheets.csv, row 2, price (EUR): found "61.50", expected decimal commas as in row 2 ("6,5") or decimal points, one of them in the whole table',
     ]);
   });
 

@@ -61,7 +61,8 @@ function checkWithin(spot: HardwareSpot, bars: readonly EdgeBar[], ruler: Ruler)
     if (toCentre[side] >= least - sameness) return [];
     const why = bar ? `clear of the extrusion over ${bar.id}` : `on the panel ${layout.id}`;
     const expected = `its centre at least ${ruler(least)} from the panel's ${side} edge, ${why}`;
-    return [{ path: placePath(spot), value: ruler(toCentre[side]), expected }];
+    const cause = `${spot.item.name} ${side} ${ruler(least)}`;
+    return [{ path: placePath(spot), value: ruler(toCentre[side]), expected, cause }];
   });
 }
 
@@ -114,5 +115,9 @@ function checkOthers(spot: HardwareSpot, earlier: readonly HardwareSpot[]): Faul
   return earlier
     .filter((other) => other.layout === spot.layout)
     .filter((other) => touch(covered(spot, spot.size), covered(other, other.size)))
-    .map(({ id }) => ({ path: placePath(spot), expected: `a place clear of "${id}"` }));
+    .map(({ id, item }) => ({
+      path: placePath(spot),
+      expected: `a place clear of "${id}"`,
+      cause: `${spot.item.name} over ${item.name}`,
+    }));
 }

@@ -16,13 +16,13 @@ import { leavesOf } from "../derive/leaves.js";
 import { edgeNames, type Face, faces, uprightFaces } from "../place.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Stock } from "../stock.js";
-import { nameExpected, strangeName } from "../tables.js";
+import { nameExpected, strangeName, type UnsureTables } from "../tables.js";
 import { buildPaths, type Fault } from "./fault.js";
 
 /** What could not be read: a name may lead there without a fault. */
 export interface Unsure {
-  /** Tables with a row, a heading or all of it that could not be read. */
-  readonly tables: ReadonlySet<keyof Stock>;
+  /** Tables of which something could not be read. */
+  readonly tables: UnsureTables;
   /** Sections of the case file that could not be read. */
   readonly sections: ReadonlySet<string>;
   /** Shelves of the case file that could not be read. */
@@ -61,9 +61,9 @@ export function checkNames(description: CaseBody, stock: Stock, unsure: Unsure):
   const { sections, hardware, shelves, drawers, stiffeners, contents, services } = description;
   const known = [...sections.map(({ name }) => name), ...unsure.sections];
   return [
-    ...usesOf(description)
-      .filter(({ table }) => !unsure.tables.has(table))
-      .flatMap((use) => strangers(use, stock)),
+    ...usesOf(description).flatMap(({ table, name, ...where }) =>
+      strangeUse(where, name, table, stock, unsure),
+    ),
     ...hardware.flatMap((item) => sectionOfHardware(item, known)),
     ...hardware.flatMap((item) => hardwareOnOpen(item, sections)),
     ...shelves.flatMap((shelf) => sectionOf("shelves", shelf, known)),
@@ -118,9 +118,16 @@ export function withoutStrangers(description: CaseBody, stock: Stock, unsure: Un
   };
 }
 
-function strangers({ name, table, ...where }: Use, stock: Stock): Fault[] {
-  const names = stock[table].map((row) => row.name);
-  if (names.includes(name)) return [];
+/** A name that no row of its table has, whether or not the row could be read; none where nobody can tell. */
+export function strangeUse(
+  where: Pick<Fault, "path" | "inheritedFrom">,
+  name: string,
+  table: keyof Stock,
+  stock: Stock,
+  unsure: Unsure,
+): Fault[] {
+  const names = unsure.tables.has(table) ? unsure.tables.get(table) : stock[table].map((row) => row.name);
+  if (names === undefined || names.includes(name)) return [];
   return [{ ...where, value: name, cause: strangeName(name), expected: nameExpected([table], names, name) }];
 }
 

@@ -2,8 +2,7 @@
 import { didYouMean } from "../../problem.js";
 import type { CasePath } from "../read/case-text.js";
 import type { Stock } from "../stock.js";
-import { nameExpected, strangeName } from "../tables.js";
-import type { Unsure } from "./check-names.js";
+import { strangeUse, type Unsure } from "./check-names.js";
 import type { Fault } from "./fault.js";
 
 /** Words of a case file whose text is a name of a table. */
@@ -41,15 +40,9 @@ export function checkUnread(
     .flatMap(({ path, text }) => {
       const [parent, word] = path.slice(-2).map(String);
       const table = word === "sheet" && parent === "pane" ? "panes" : tableOfWord.get(word ?? "");
-      if (table) return unsure.tables.has(table) ? [] : strangeIn(path, text, table, stock);
+      if (table) return text === "none" ? [] : strangeUse({ path }, text, table, stock, unsure);
       return sectionWords.includes(word ?? "") && sections.length > 0 ? strayIn(path, text, sections) : [];
     });
-}
-
-function strangeIn(path: CasePath, name: string, table: keyof Stock, stock: Stock): Fault[] {
-  const names = stock[table].map((row) => row.name);
-  if (name === "none" || names.includes(name)) return [];
-  return [{ path, value: name, cause: strangeName(name), expected: nameExpected([table], names, name) }];
 }
 
 function strayIn(path: CasePath, text: string, sections: readonly string[]): Fault[] {

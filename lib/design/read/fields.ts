@@ -1,5 +1,6 @@
 /** Pieces that the schema of the case file is made of. Every message says what was expected. */
 import { z } from "zod";
+import { didYouMean } from "../../problem.js";
 import { beyondReach, type Kind, Length, Money, money, readNumber } from "../../quantity/index.js";
 
 /** What a bare number means in this file. */
@@ -38,7 +39,8 @@ export function field<T>(kind: Kind<T>, rules: FieldRules = {}): z.ZodType<T> {
       if (within(measured, rules) && beyond === undefined) return value;
       message = beyond ?? expected;
     } catch {
-      // any failure to read has one answer: what was expected
+      // Any failure to read has one answer: what was expected.
+      message = `${expected}${didYouMean(String(input), kind.words ?? [])}`;
     }
     context.issues.push({ code: "custom", message: withPoint(input) ?? message, input });
     return z.NEVER;
