@@ -197,7 +197,7 @@ function isSectionHeading(view: View): boolean {
 const countedKinds: readonly (readonly [string, readonly View["kind"][]])[] = [
   ["drawing", ["drawing", "picture"]],
   ["table", ["table"]],
-  ["list", ["list"]],
+  ["list", ["list", "cautions"]],
   ["question", ["finding"]],
 ];
 

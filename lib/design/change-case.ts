@@ -274,11 +274,22 @@ function addingPlan(text: string, root: Spot, at: string, what: string): Plan {
   const words = at.split(".");
   const { parent, rest } = deepest(root, words);
   const [name = "", ...inner] = rest;
+  if (isSeq(parent.value) && !/^\d+$/.test(name)) throw noItem(parent, at, name);
   const value = inner.reduceRight<unknown>((held, word) => ({ [word]: held }), meaning(what));
   const path = [...parent.path, ...rest];
   const written = inner.length === 0 ? writings(what) : [flow(value)];
   const edits = [...written, flow(value)].flatMap((one) => additions(text, parent, name, one));
   return { path, wanted: meaning(what), edits };
+}
+
+/** An item of a list is asked for by its number. */
+function noItem({ value }: Spot, at: string, name: string): RangeError {
+  const list = at.slice(0, -name.length - 1);
+  const count = isSeq(value) ? value.items.length : 0;
+  const written = Array.from({ length: Math.min(count, 3) }, (_, i) => `"${list}.${i}"`).join(", ");
+  return new RangeError(
+    `case.yaml, ${at}: "${list}" is a list, whose items have numbers from 0; write ${written || `"${list}.0"`}`,
+  );
 }
 
 /**

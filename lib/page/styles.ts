@@ -116,6 +116,7 @@ export const viewStyles: string = `
 .cw .cw-like .cw-said { min-width: 12rem; }
 .cw .cw-like .cw-verdict { font-size: .875rem; white-space: nowrap; }
 .cw .cw-paper { border-bottom: 1px solid ${line}; }
+.cw .cw-paper > summary { flex-wrap: wrap; }
 .cw .cw-paper > summary h3 { margin: 0; font-size: 1.1875rem; }
 .cw .cw-paper > summary small { font-weight: 400; color: ${soft}; }
 .cw .cw-print-only { display: none; }

@@ -222,6 +222,11 @@ describe("a change that cannot be made is refused", () => {
       set("mass", "1 kg"),
       /one place, it may be contents\.meter\.mass, contents\.battery\.mass/,
     ],
+    [
+      "a name in a list",
+      set("meter.at.x", "10"),
+      /"meter\.at" is a list, whose items have numbers from 0; write "meter\.at\.0", "meter\.at\.1", "meter\.at\.2"/,
+    ],
     ["a name that is there", add("hardware.corner", "{}"), /there already/],
     ["no such file", set({ file: "kerfs.csv", row: "x", column: "cuts" }, "1"), /no such file/],
     ["a name that stands beside it", rename("contents.meter", "battery"), /beside it already/],

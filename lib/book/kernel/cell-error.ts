@@ -25,8 +25,13 @@ export function thrownError(thrown: unknown): CellError {
   if (thrown instanceof Refusal) return refusal(thrown);
   const { name, message, stack = `${name}: ${message}` } = thrown;
   const lines = stack.split("\n");
+  // Node puts the line of our own code that threw over the stack.
+  const start = Math.max(
+    0,
+    lines.findIndex((line) => line.startsWith(name)),
+  );
   const end = lines.findIndex((line) => kernelFrame.test(line));
-  return { ename: name, evalue: message, traceback: end < 0 ? lines : lines.slice(0, end) };
+  return { ename: name, evalue: message, traceback: lines.slice(start, end < 0 ? undefined : end) };
 }
 
 /** Why an answer cannot be given, and what to measure for it; nobody asks where in the program that was found. */
@@ -37,8 +42,16 @@ function refusal({ message, would: { measure, how, isChange } }: Refusal): CellE
 
 /** A complaint of the compiler, given as a format and its values; several add up to one error. */
 export function typeError(report: readonly unknown[], before?: CellError): CellError {
-  const evalue = [before?.evalue ?? "", format(...report)].filter(Boolean).join("\n");
+  const evalue = [before?.evalue ?? "", withoutInnerTypes(format(...report))].filter(Boolean).join("\n");
   return { ename: "TypeScript", evalue, traceback: `TypeScript: ${evalue}`.split("\n") };
+}
+
+/** Long names of the library's own types tell a reader nothing; what a thing offers stands behind Tab. */
+function withoutInnerTypes(complaint: string): string {
+  return complaint.replace(
+    / does not exist on type '[^\n]*\bimport\([^\n]*'/g,
+    " does not exist here; press Tab after the dot to see what does",
+  );
 }
 
 /** A rejected promise that nobody awaited, or an error thrown outside a cell's own run. */

@@ -59,10 +59,13 @@ export interface Payback {
  */
 function businessOf({ case: { business, leftOut } }: BusinessInput): Business {
   if (!leftOut.includes("business")) return business;
-  throw new Refusal("the case file does not say what the case is to earn", {
-    measure: "what the case is to earn",
-    how: 'write the block "business" into case.yaml',
-  });
+  throw new Refusal(
+    'the case file does not say what the case is to earn; write the block "business" into it',
+    {
+      measure: "what the case is to earn",
+      how: 'write the block "business" into case.yaml',
+    },
+  );
 }
 
 /**

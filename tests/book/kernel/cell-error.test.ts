@@ -33,6 +33,22 @@ describe("in a session that goes on", () => {
     expect(await run("1 + 1")).toMatchObject({ status: "ok", outputs: [{ text: "2\n" }] });
   });
 
+  test("a name that the library does not have is said without its inner types", async () => {
+    const { outputs } = await run('import { screw } from "casewright"; screw.withdrawel()');
+    expect(errorOf(outputs)).toMatch(
+      /Property 'withdrawel' does not exist here; press Tab after the dot to see what does\.$/,
+    );
+    expect(JSON.stringify(outputs)).not.toContain("TradeOf");
+  });
+
+  test("what the library throws begins with its words, not with a line of its code", async () => {
+    const { outputs } = await run('import { Length } from "casewright"; Length.read("3 apples")');
+    const [traceback = []] = outputs.map((output) =>
+      output.output_type === "error" ? output.traceback : [],
+    );
+    expect(traceback[0]).toMatch(/^RangeError: /);
+  });
+
   test("the traceback ends where the cell does", async () => {
     const { outputs } = await run('function saw() { throw new Error("blunt"); }\nsaw()');
     const traceback = outputs
