@@ -6,7 +6,7 @@ export const casterCaution =
 
 /** Of handles: alone, on both ends, in every load case. */
 export const handleCaution =
-  "A handle that lets go drops a corner on a foot: look at the rivets before every lift, and replace a loose one.";
+  "A handle that lets go drops a corner on a foot: look at its fasteners before every lift, and replace a loose one.";
 
 /** Of sections joined by latches. */
 export const joinedCaution = "Lift the sections apart where you can; never stand under a joined case.";

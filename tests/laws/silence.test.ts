@@ -2,8 +2,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { type Finding, reviewCase } from "../../lib/findings/index.js";
+import { boxForces } from "../../lib/findings/joints/box-forces.js";
 import { statesOfMass } from "../../lib/model/index.js";
 import { writeRecipe } from "../../lib/recipe/index.js";
+import { Refusal } from "../../lib/refusal.js";
 import { plainTrunk } from "../design/plain-trunk.js";
 import { designOf, problemsOf, rolling, smallJob, spoilt } from "../design/small-job.js";
 import { recipeInput } from "../recipe/recipes.js";
@@ -46,6 +48,15 @@ describe("a plain trunk: no journey, services, business, hardware, laminate or e
     expect(cautions(plainTrunk)).not.toMatch(/door|drawer|caster/);
     expect(cautions(smallJob)).toContain("Keep doors shut when it stands alone. Try");
     expect(cautions(smallJob)).not.toContain("drawer");
+  });
+
+  test("is told where to stand on it, and nothing of casters or a stack that it has not", () => {
+    const person = review.findings.find(({ id }) => id.startsWith("strength.person."));
+    expect(person?.cautions).toEqual(["Who stands on the case keeps to its middle: near an edge it tips."]);
+    const onCasters = reviewCase(designOf(rolling(smallJob))).findings;
+    expect(onCasters.find(({ id }) => id.startsWith("strength.person."))?.cautions).toEqual([
+      "Nobody stands on the case while it is on casters: it rolls or tips long before it breaks.",
+    ]);
   });
 
   test("weighs and tips as by hand", () => {
@@ -134,4 +145,19 @@ test("power is asked of the source that the services name", () => {
 test("the whole job that data/README.md shows is this trunk", () => {
   const page = readFileSync(new URL("../../data/README.md", import.meta.url), "utf8");
   expect(page).toContain(`\`\`\`yaml\n${plainTrunk["case.yaml"]}\`\`\``);
+});
+
+test("what handles share is asked of two and more; one by itself is asked whether it holds all", () => {
+  const second = "\n      - { on: box.back, from: bottom-left, across: 311, up: 250, turned: true }";
+  const asked = (texts: Readonly<Record<string, string>>): readonly string[] =>
+    ids(
+      boxForces({
+        ...designOf(texts),
+        box: () => {
+          throw new Refusal("no box here");
+        },
+      }),
+    );
+  expect(asked(spoilt("case.yaml", second, ""))).toEqual([]);
+  expect(asked(smallJob)).toEqual(["joints.box.handle"]);
 });

@@ -55,12 +55,16 @@ describe("a group whose load is off its middle", () => {
 });
 
 test("rivets of the hardware are counted by part: four handles of ten and corners of six", () => {
-  const counted = hardwareRivets(job).inputs[0]?.show() ?? "";
-  expect(counted).toContain("recessed handle");
+  const counted = hardwareRivets(job);
+  if (typeof counted === "string") throw new Error(counted);
+  expect(counted.inputs[0]?.show()).toContain("recessed handle");
   const rivets = job.parts.fastenings.filter(
     ({ why, fastener }) => why === "hardware" && fastener.kind === "rivet",
   );
-  expect(hardwareRivets(job).results[0]?.show()).toBe(
-    String(rivets.reduce((sum, { count }) => sum + count, 0)),
-  );
+  expect(counted.results[0]?.show()).toBe(String(rivets.reduce((sum, { count }) => sum + count, 0)));
+});
+
+test("a case without a rivet says so, and the tables beside it stay", () => {
+  const bare = { ...job, parts: { ...job.parts, fastenings: [] } };
+  expect(hardwareRivets(bare)).toBe("No hardware is riveted.");
 });

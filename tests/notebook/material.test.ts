@@ -1,7 +1,9 @@
 /** What a climate does to the ply, in a table. */
 import { expect, test } from "vitest";
-import { durationTable, woodClimateTable } from "../../lib/notebook/index.js";
+import { openJob } from "../../lib/job/index.js";
+import { durationTable, massIntervalTable, woodClimateTable } from "../../lib/notebook/index.js";
 import { ratio, Temperature } from "../../lib/quantity/index.js";
+import { otherJob } from "../other-jobs.js";
 
 const between = (from: number, to: number, dry: number) =>
   woodClimateTable(
@@ -31,4 +33,12 @@ test("beyond a rule it says so", () => {
 test("a brief load may be larger than a lasting one", () => {
   const shares = durationTable().rows.map(([, share]) => Number.parseFloat(String(share)));
   expect(shares).toEqual([...shares].sort((a, b) => a - b));
+});
+
+test("a mass of which nothing was weighed has no interval, and says what would give one", async () => {
+  const box = openJob(await otherJob("bare-box"));
+  const { rows } = massIntervalTable(box, "box", 0.8);
+  expect(rows.map(([, , interval]) => interval)).toEqual(rows.map(() => "not known: weigh offcuts"));
+  const weighed = massIntervalTable(openJob("soil-lab"), "lower", 0.8);
+  for (const [, , interval] of weighed.rows) expect(interval).toMatch(/^[\d.]+ lb to [\d.]+ lb$/);
 });

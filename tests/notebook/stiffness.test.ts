@@ -36,6 +36,12 @@ test("every load case has its row, each value with what the mesh leaves open", {
   }
 });
 
+test("the table of load cases has no column of what the case has not", async () => {
+  const { columns, rows } = loadCaseTable(openJob(await otherJob("bare-box")));
+  expect(columns.map(({ heading }) => heading)).toEqual(["Load case", "Moves at most", "Seam"]);
+  for (const row of rows) expect(row).toHaveLength(3);
+});
+
 test("the racked box is drawn with its openings, its door and the push, and moves the way that it is pushed", {
   timeout: 600_000,
 }, () => {

@@ -1,5 +1,5 @@
 /** What the joined boxes put on casters, latches, hinges and handles, beside what each of them allows. */
-import type { HardwarePart } from "../../design/index.js";
+import type { HardwarePart, Parts } from "../../design/index.js";
 import {
   type CaseRun,
   castersOf,
@@ -71,6 +71,7 @@ export const boxForces: Question<BoxedInput> = question({
     ({ parts }): readonly LoadedPart[] =>
       loadedKinds
         .filter(({ kind }) => kind !== "latch" || parts.sections.length > 1)
+        .filter(({ kind }) => kind !== "handle" || liftedByTwo(parts))
         .flatMap((kind) => {
           const part = parts.hardware.find(
             ({ item, stock }) => item.duty === kind.duty && stock.kind !== "keeper",
@@ -88,6 +89,13 @@ export const boxForces: Question<BoxedInput> = question({
   needs: { own: known((input, { part }: LoadedPart) => hardwareStrength(part, input)) },
   answer: (input: BoxedInput, { own }, { kind }) => carried(input, kind, own),
 });
+
+/** Whether a section has handles to share it: one handle by itself bears all of what it lifts, and is asked about so. */
+function liftedByTwo({ sections, hardware }: Parts): boolean {
+  return sections.some(
+    ({ name }) => hardware.filter(({ item, section }) => item.duty === "lift" && section === name).length > 1,
+  );
+}
 
 /** The most loaded of a kind in one load case. */
 interface OnKind {

@@ -1,6 +1,7 @@
 /** Whether a panel bears a person: who stands, kneels or sits on the top, or leans on a side. */
 import type { PanelPart } from "../../design/index.js";
 import {
+  castersOf,
   holdOf,
   pressedSide,
   pressedWhereWeakest,
@@ -17,10 +18,18 @@ import { type Answer, type Question, question, type Subjects } from "../question
 import { each, known } from "../subjects.js";
 import { type JudgedLoad, type JudgedSheet, sheetAnswer, sheetAssumptions, worstOf } from "./sheet-answer.js";
 
-const standCaution =
-  "Nobody stands on the case while it is on casters or stacked: it rolls or tips long before it breaks.";
 const leanCaution =
   "A panel that breaks under a shoulder cuts, and a case that is leant on tips: brake it, and keep children from climbing.";
+
+/** What a case does under somebody long before it breaks. */
+function standCaution(input: ReviewInput): string {
+  const rolls = castersOf(input).length > 0;
+  const stacked = input.parts.sections.length > 1;
+  if (!rolls && !stacked) return "Who stands on the case keeps to its middle: near an edge it tips.";
+  const when = [rolls ? "on casters" : "", stacked ? "stacked" : ""].filter(Boolean).join(" or ");
+  const what = rolls ? "rolls or tips" : "tips";
+  return `Nobody stands on the case while it is ${when}: it ${what} long before it breaks.`;
+}
 
 function eachPanelThat(chosen: (panel: PanelPart) => boolean): Subjects<PanelPart> {
   return each(
@@ -44,7 +53,7 @@ export const standing: Question = question({
   ask: ({ id }, { case: { demands } }) =>
     `Does ${id} bear somebody ${doing[demands.topBears ?? "stands"]} on it?`,
   tier: "safety",
-  cautions: [standCaution],
+  cautions: (_, input) => [standCaution(input)],
   assumes: sheetAssumptions,
   needs: { strength: strengthNeeded() },
   answer: (input, { strength }, panel) => {

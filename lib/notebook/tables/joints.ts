@@ -177,8 +177,8 @@ export function offMiddleTable(job: Job, shares: readonly Ratio[]): TableView {
   );
 }
 
-/** Rivets of the hardware, counted by part: rivets each times parts, before any edge is riveted. */
-export function hardwareRivets({ parts }: Job): WorkedLine {
+/** Rivets of the hardware, counted by part: rivets each times parts, before any edge is riveted; or that there are none. */
+export function hardwareRivets({ parts }: Job): WorkedLine | string {
   const rivets = (id: string): number =>
     parts.fastenings.reduce(
       (sum, { holds, fastener, count }) =>
@@ -191,7 +191,7 @@ export function hardwareRivets({ parts }: Job): WorkedLine {
     const [first] = placed;
     return first ? [{ part, each: rivets(first.id), parts: placed.length }] : [];
   });
-  return rivetCount.worked({ riveted });
+  return riveted.length === 0 ? "No hardware is riveted." : rivetCount.worked({ riveted });
 }
 
 /** Panels that have fasteners, those with the most first. */

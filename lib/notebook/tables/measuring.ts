@@ -216,7 +216,8 @@ export function massIntervalTable(job: Job, section: string, sameScale: number):
       { heading: `Mass of ${section}`, cell: ({ value }) => Mass.show(value, style) },
       {
         heading: "95 % interval",
-        cell: ({ interval }) => `${Mass.show(interval.low, style)} to ${Mass.show(interval.high, style)}`,
+        cell: ({ interval: { low, high } }) =>
+          low === high ? "not known: weigh offcuts" : `${Mass.show(low, style)} to ${Mass.show(high, style)}`,
       },
       { heading: "Most of it from", cell: ({ shares }) => largest(shares) },
     ],

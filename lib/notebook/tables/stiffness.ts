@@ -7,6 +7,7 @@ import {
   battenTrials,
   type CaseOutcome,
   type CaseRuns,
+  type LinkKind,
   type LoadedCase,
   type MovedOutline,
   movedOutlines,
@@ -17,6 +18,7 @@ import {
 } from "../../model/index.js";
 import {
   type ChartView,
+  type Column,
   type DrawingMark,
   type DrawingView,
   drawing,
@@ -252,18 +254,23 @@ export function loadCaseTable({ review, case: description }: Job): TableView {
   const length = (value: number): string => showFine(Length.si(value), style);
   const force = (value: number): string => Force.show(Force.si(value), style);
   const flow = (value: number): string => LineLoad.show(LineLoad.si(value), style);
+  const of = (heading: string, kind: LinkKind): Column<CaseRow> => ({
+    heading,
+    cell: cellOf(({ hardware }) => hardware[kind]?.[0], force),
+  });
+  const columns: readonly Column<CaseRow>[] = [
+    { heading: "Load case", cell: ({ fine: { title } }) => title },
+    { heading: "Moves at most", cell: cellOf(({ movement }) => ({ name: "", value: movement }), length) },
+    { heading: "Out of square", cell: cellOf(({ openings }) => openings[0], length) },
+    { heading: "Seam", cell: cellOf(({ seams }) => seams[0], flow) },
+    of("Latch", "latch"),
+    of("Caster", "caster"),
+    of("Handle", "handle"),
+    of("Hinge", "hinge"),
+  ];
   return tableOf(
     rows,
-    [
-      { heading: "Load case", cell: ({ fine: { title } }) => title },
-      { heading: "Moves at most", cell: cellOf(({ movement }) => ({ name: "", value: movement }), length) },
-      { heading: "Out of square", cell: cellOf(({ openings }) => openings[0], length) },
-      { heading: "Seam", cell: cellOf(({ seams }) => seams[0], flow) },
-      { heading: "Latch", cell: cellOf(({ hardware }) => hardware.latch?.[0], force) },
-      { heading: "Caster", cell: cellOf(({ hardware }) => hardware.caster?.[0], force) },
-      { heading: "Handle", cell: cellOf(({ hardware }) => hardware.handle?.[0], force) },
-      { heading: "Hinge", cell: cellOf(({ hardware }) => hardware.hinge?.[0], force) },
-    ],
+    columns.filter(({ cell }) => rows.some((row) => cell(row) !== "")),
     "Load cases of the joined boxes: the largest of each, in brackets the estimated mesh error",
   );
 }
