@@ -16,6 +16,7 @@ import {
   projectFolder,
   undrawnIn,
 } from "../book/index.js";
+import { triedRemedy } from "../improve/index.js";
 import {
   firstPageOf,
   formulaIndex,
@@ -226,7 +227,7 @@ async function write(
     job: job.name,
     ...(job.case.invented ? { introduction: inventedNotice } : {}),
     lacking,
-    firstPage: (findings) => firstPageOf(job, findings),
+    firstPage: (findings) => firstPageOf(job, findings, triedRemedy(job)),
     units: job.case.units,
     soldNames: soldNamesOf(job),
     notebooks,

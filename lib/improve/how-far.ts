@@ -6,7 +6,7 @@ import type { Job } from "../job/index.js";
 import { ProblemsError } from "../problem.js";
 import { type CaseNumber, numbersOf, writtenNumber } from "./numbers.js";
 import { graveTiers, holdsForSure, overBy } from "./standing.js";
-import { questionsOfIds } from "./steps.js";
+import { bends, questionsOfIds } from "./steps.js";
 import { type SearchBounds, stillTimeFor } from "./still-time.js";
 import { answersOf } from "./trial.js";
 
@@ -75,15 +75,13 @@ export interface HowFar {
   readonly questions: readonly string[];
 }
 
-/** Questions that bend panels and boxes: asked where places are named, of a number that moves their answers. */
-const bending = /^(stiffness|strength\.(lean|panel|person)|joints\.(seams|glue|box|handle-out|hinges))\b/;
 /** Questions that look at every solid, and those of money: asked only where they are named. */
 const leftOut = /^(assembly|money)\b/;
 
 function questionsFor(job: Job, { questions, places }: HowFarAsked): readonly string[] {
   if (questions) return questions;
   const all = job.review.steps.map(({ id }) => id).filter((id) => !leftOut.test(id));
-  return places ? all : all.filter((id) => !bending.test(id));
+  return places ? all : all.filter((id) => !bends(id));
 }
 
 /** What the findings that are looked at come to. */
@@ -159,7 +157,7 @@ class Trials {
   /** Of what bends panels and boxes, asks from now on only what some findings answer. */
   narrow(ids: readonly string[]): void {
     const moved = questionsOfIds(this.#job, ids);
-    this.#questions = this.#questions.filter((one) => !bending.test(one) || moved.has(one));
+    this.#questions = this.#questions.filter((one) => !bends(one) || moved.has(one));
   }
 
   at(value: number): Tried {

@@ -258,6 +258,13 @@ export function questionsOfIds({ review }: Pick<Job, "review">, ids: readonly st
   );
 }
 
+const bending = /^(stiffness|strength\.(lean|panel|person)|joints\.(seams|glue|box|handle-out|hinges))\b/;
+
+/** Whether a question, or a finding by its id, bends panels or boxes, which takes longest. */
+export function bends(id: string): boolean {
+  return bending.test(id);
+}
+
 /** A case with changes; nothing where it cannot have them. */
 export function caseWith(base: Job, taken: readonly Taken[]): Job | undefined {
   return taken.length === 0

@@ -1,11 +1,11 @@
 /** What mends one finding: every change that is offered for it, tried by itself in memory. */
 import { type Change, caseFile, placesOf, type Texts } from "../design/index.js";
-import type { Finding } from "../findings/index.js";
+import { type Finding, styleOf } from "../findings/index.js";
 import type { Job } from "../job/index.js";
-import type { ShowStyle } from "../quantity/index.js";
+import { Money, money, type ShowStyle } from "../quantity/index.js";
 import { optionsFor } from "./options/index.js";
 import { holdsForSure } from "./standing.js";
-import { questionsOfIds } from "./steps.js";
+import { bends, questionsOfIds } from "./steps.js";
 import { answersOf, changesOf, measuresOf, withOptions } from "./trial.js";
 import { type FiguresOfDesign, figuresOf } from "./words.js";
 
@@ -17,6 +17,8 @@ export interface Mending {
   readonly figures: FiguresOfDesign;
   /** By how much the bill changes, in its currency. */
   readonly moreCost: number;
+  /** Whether it is a rule that people must keep, rather than a thing that is built or bought. */
+  readonly rule: boolean;
   /** What no table of the job prices, where there is such. */
   readonly unpriced?: string;
   /** The changes of the job's files. */
@@ -37,11 +39,10 @@ export function* triedFor(
   const questions = questionsOfIds(job, [finding.id]);
   if (questions.size === 0) return;
   const before = measuresOf(job);
+  const asked = new Set(answersOf(job, questions).map(({ id }) => id));
   for (const option of optionsFor(job, [finding])) {
     const changed = withOptions(job, [option]);
-    const answers = changed ? answersOf(changed, questions) : [];
-    const answer = answers.find(({ id }) => id === finding.id);
-    if (!changed || (answer && !holdsForSure(answer))) {
+    if (!changed || !isMended(finding, asked, answersOf(changed, questions))) {
       yield undefined;
       continue;
     }
@@ -51,11 +52,63 @@ export function* triedFor(
       words: option.words,
       figures: figuresOf(before, { measures }, style),
       moreCost: measures.cost - before.cost,
+      rule: option.rule,
       ...(option.unpriced === undefined ? {} : { unpriced: option.unpriced }),
       changes: changesOf(job, [option]),
       ...(lock === undefined ? {} : { lock }),
     };
   }
+}
+
+/**
+ * Whether a finding holds among the answers of the changed case. What it is named after may have another name there:
+ * then what was not asked before must hold in its place.
+ *
+ * @param asked ids of the answers before
+ */
+function isMended({ id }: Finding, asked: ReadonlySet<string>, answers: readonly Finding[]): boolean {
+  const same = answers.filter((one) => one.id === id);
+  const inItsPlace = answers.filter((one) => !asked.has(one.id));
+  return (same.length > 0 ? same : inItsPlace).every(holdsForSure);
+}
+
+/**
+ * The cheapest change that mends a finding when it is tried, what is built or bought before a rule that people must
+ * keep. Nothing where nothing mends it, or where panels or boxes would bend once a change: that takes long.
+ *
+ * @param id of the finding
+ */
+export function cheapestMending(job: Job, id: string): Mending | undefined {
+  if (bends(id)) return undefined;
+  const finding = answersOf(job, questionsOfIds(job, [id])).find((one) => one.id === id);
+  const found = finding ? [...triedFor(job, finding, styleOf(job.case))].flatMap((one) => one ?? []) : [];
+  return found.sort((a, b) => Number(a.rule) - Number(b.rule) || a.moreCost - b.moreCost)[0];
+}
+
+/** A change that was tried, as sentences: what to do, and what it then comes to. */
+export function mendingInWords({ words, moreCost, unpriced }: Mending, currency: string): string {
+  return `${words} Tried: with it this holds${unpriced === undefined ? costInWords(moreCost, currency) : `; your tables do not price ${unpriced}`}.`;
+}
+
+/** What mends a finding of a job, in words; a fault in the trying is told in its place. */
+export function triedRemedy(job: Job): (id: string) => string | undefined {
+  return (id) => {
+    try {
+      const mending = cheapestMending(job, id);
+      return mending && mendingInWords(mending, job.review.bill.total.currency);
+    } catch (error) {
+      return `What mends it could not be tried, please report: ${(error as Error).message}.`;
+    }
+  };
+}
+
+/** Less than this is no difference in cost. */
+const leastCost = 0.005;
+
+function costInWords(more: number, currency: string): string {
+  if (Math.abs(more) < leastCost) return " and costs no more";
+  const amount = Money.show(money(Number(Math.abs(more).toFixed(2)), currency));
+  return `, for ${amount} ${more > 0 ? "more" : "less"}`;
 }
 
 /** The first place of the case file that changes move, or of what holds it, as far as it is there. */

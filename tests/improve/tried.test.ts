@@ -29,6 +29,19 @@ describe("what mends a finding", () => {
     }
   });
 
+  test("holds under another name, where the change gives the thing another", () => {
+    const lab = openJob("soil-lab");
+    const mended = mendingsOf(lab, findingOf(lab, "joints.drop-corner.lower.ball corner"));
+    expect(mended.length).toBeGreaterThan(0);
+    for (const { changes } of mended) {
+      const after = lab
+        .with(...changes)
+        .review.steps.filter((step) => step.id === "joints.drop-corner")
+        .flatMap(({ ask }) => ask());
+      expect(after.filter((one) => !holdsForSure(one)).map((one) => one.id)).toEqual([]);
+    }
+  });
+
   test("is not offered again once what it moves is locked", () => {
     const locked = mendings.find(({ lock }) => lock !== undefined);
     expect(locked?.lock).toBeDefined();

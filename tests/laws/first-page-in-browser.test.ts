@@ -6,6 +6,7 @@ import { contentsPage } from "../../lib/book/contents-page.js";
 import { chapterAnswers } from "../../lib/command/reference/cases/chapter-answers.js";
 import type { Design } from "../../lib/design/index.js";
 import { reviewCase, styleOf } from "../../lib/findings/index.js";
+import { triedRemedy } from "../../lib/improve/index.js";
 import { type Job, openJob } from "../../lib/index.js";
 import { findingView, firstPageOf, pageStyles } from "../../lib/page/index.js";
 import { noChromium, startChromium } from "../chromium.js";
@@ -49,7 +50,9 @@ function pageOf(job: Job): string {
     faults: [],
   }));
   const frame = { title: job.case.name, job: "job", chapters: [], others: [] };
-  const firstPage = (): ReturnType<typeof firstPageOf> => firstPageOf(job, findings);
+  // A job without files cannot be changed.
+  const tried = "case.yaml" in job.texts ? triedRemedy(job) : undefined;
+  const firstPage = (): ReturnType<typeof firstPageOf> => firstPageOf(job, findings, tried);
   const content = contentsPage(frame, chapters, { firstPage, livePage: "yes" });
   return `<!doctype html><html lang="en"><title>A case</title><meta name="viewport" content="width=device-width"><style>${pageStyles}${bookStyles}</style><body><main>${content}</main>`;
 }

@@ -228,11 +228,11 @@ function placedNearer(
     return `{ on: ${place.section}.${place.face}, from: ${place.from}, across: ${across}, up: ${up}${turned} }`;
   });
   const [first] = hardware.places as readonly HardwarePlace[];
-  const where = first ? `, the first ${fineLength(share * first[way], units)} ${way}` : "";
+  const where = first ? `: the first one ${fineLength(share * first[way], units)} ${way}` : "";
   return option(mending, {
     lever: at,
     setting: `${way}, ${places.join(", ")}`,
-    words: `Set ${hardware.name} further out${where}.`,
+    words: `Set each ${hardware.name} nearer to its corner${where}.`,
     changes: [set(at, `[${places.join(", ")}]`)],
   });
 }

@@ -34,7 +34,7 @@ export interface ToSettle {
   readonly verdict: Verdict;
   /** What is wrong, with the number that matters. */
   readonly sentence: string;
-  /** What would help, in one sentence; empty where nobody knows. */
+  /** What was tried and mends it, or what would help, in a sentence or two; empty where nobody knows. */
   readonly remedy: string;
 }
 
@@ -73,14 +73,22 @@ export interface FirstPageInput extends Pick<ReviewInput, "case"> {
 /** So many of each list at most. */
 const most = 3;
 
+/** What was tried and mends a finding, in words; nothing where nothing did, or where nobody tried. */
+export type TriedRemedy = (id: string) => string | undefined;
+
 /**
  * The first page of a case, from a job and its findings as they are shown.
  *
+ * @param tried asked for what is to be settled
  * @example
  * const job = openJob("soil-lab");
  * firstPageOf(job, [findingView(job.finding("travel.slope"), styleOf(job.case))])
  */
-export function firstPageOf(job: FirstPageInput, findings: readonly FindingView[]): FirstPage {
+export function firstPageOf(
+  job: FirstPageInput,
+  findings: readonly FindingView[],
+  tried: TriedRemedy = () => undefined,
+): FirstPage {
   const asked = byDanger(findings);
   const worst = worstOf(asked);
   const keeping = asked.filter(keepsFromRelease).length;
@@ -93,7 +101,7 @@ export function firstPageOf(job: FirstPageInput, findings: readonly FindingView[
       id: one.id,
       verdict: one.verdict,
       sentence: shortAnswer(one),
-      remedy: sentencesOf(one.remedies[0]?.words ?? "")[0] ?? "",
+      remedy: tried(one.id) ?? sentencesOf(one.remedies[0]?.words ?? "")[0] ?? "",
     })),
     measure: measureNext(asked),
     asked,
