@@ -21,6 +21,7 @@ export {
   type Stop,
 } from "./how-far.js";
 export { movedLocks } from "./locked.js";
+export { cheapestMending, mendingInWords, triedRemedy } from "./mending.js";
 export { type CaseNumber, numbersOf, writtenNumber } from "./numbers.js";
 export type { Option } from "./option.js";
 export { optionsFor } from "./options/index.js";
@@ -30,7 +31,7 @@ export { failingOf, graveTiers, holdsForSure, mayFail } from "./standing.js";
 export { type Stepped, type Stepping, stepByStep, type Taken } from "./steps.js";
 export type { SearchBounds } from "./still-time.js";
 export { type Measures, measuresOf, textsWith, withOptions } from "./trial.js";
-export { cheapestMending, lockChange, type Mending, mendingInWords, triedFor, triedRemedy } from "./tried.js";
+export { lockChange, type Mending, triedFor } from "./tried.js";
 export type { Wish } from "./wish-list.js";
 export { type WishCost, type WishCosts, wishCosts } from "./wishes.js";
 export {
