@@ -161,3 +161,10 @@ test("what handles share is asked of two and more; one by itself is asked whethe
   expect(asked(spoilt("case.yaml", second, ""))).toEqual([]);
   expect(asked(smallJob)).toEqual(["joints.box.handle"]);
 });
+
+test("a question about what rides inside reads well of one thing and of several", () => {
+  const several = spoilt("case.yaml", "  meter: {", "  puppets: {");
+  const asked = reviewed(several).filter(({ subject }) => subject === "puppets");
+  expect(asked.map(({ question }) => question)).toContain("Will the puppets stay put when the van brakes?");
+  for (const { question } of asked) expect(question).not.toMatch(/\b(Does|Is|Has) the puppets\b/);
+});

@@ -39,7 +39,7 @@ export const bounces: Question = question({
     eachContent(() => true),
   ),
   ask: ({ name }, { case: { journey } }) =>
-    `Does the ${name} stay in its place when the ${journey.vehicle} bounces?`,
+    `Will the ${name} stay in place when the ${journey.vehicle} bounces?`,
   tier: "safety",
   cautions: [looseCaution],
   needs: { way: known((input, content: Content) => wayOf(input, content)) },

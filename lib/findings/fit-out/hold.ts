@@ -36,7 +36,7 @@ export const holds: Question = question({
     eachContentPart(() => true),
   ),
   ask: ({ content }, { case: { journey } }) =>
-    `Does the ${content.name} stay put when the ${journey.vehicle} brakes?`,
+    `Will the ${content.name} stay put when the ${journey.vehicle} brakes?`,
   tier: "safety",
   cautions: [looseCaution],
   needs: { way: known((input, { content }: ContentPart) => wayOf(input, content)) },

@@ -33,7 +33,7 @@ function offTheirPanels(input: ReviewInput): readonly OffPanel[] {
 export const offPanel: Question = question({
   id: "fit-out.reach",
   about: each(offTheirPanels, ({ content }) => content.name),
-  ask: ({ content, to }) => `Does the ${content.name} stand against the ${to} that its fasteners go into?`,
+  ask: ({ content, to }) => `Will the ${content.name} stand against the ${to} that its fasteners go into?`,
   tier: "strength",
   cautions: ["What hangs on fasteners across a gap bends them at the first jolt."],
   answer: (input, _, { content: { name }, to, gap }) => {

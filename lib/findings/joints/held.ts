@@ -114,7 +114,7 @@ function hungThings({ parts }: ReviewInput): readonly Hung[] {
 export const hung: Question = question({
   id: "joints.hung",
   about: each(hungThings, ({ content }) => content.name),
-  ask: ({ content }) => `Does the ${content.name} stay up, with a jolt?`,
+  ask: ({ content }) => `Will the ${content.name} stay up, with a jolt?`,
   tier: "safety",
   cautions: [overhead],
   needs: {

@@ -41,7 +41,7 @@ export const drop: Question = question({
     says("journey"),
     eachContent(({ needs }) => needs.fragility !== undefined || needs.foam !== undefined),
   ),
-  ask: ({ name, section }) => `Does the ${name} survive a drop of ${section}?`,
+  ask: ({ name, section }) => `Will the ${name} survive a drop of ${section}?`,
   tier: "strength",
   cautions: [dropCaution],
   answer: (input, _, content) => landedFlat(input, cushionedDrop(input, content)),
@@ -127,7 +127,7 @@ export const dropEdge: Question = question({
     says("journey"),
     eachContent(({ needs }) => needs.fragility !== undefined && needs.foam !== undefined),
   ),
-  ask: ({ name, section }) => `Does the ${name} survive a drop of ${section} on an edge or a corner?`,
+  ask: ({ name, section }) => `Will the ${name} survive a drop of ${section} on an edge or a corner?`,
   tier: "strength",
   cautions: [dropCaution],
   needs: {
