@@ -82,7 +82,7 @@ function asTest(
   direction: PullTest["direction"],
 ): MissingMeasurement {
   return {
-    measure: `${direction === "pull" ? "pull-out" : "shear"} strength of ${fastener.name} in ${sheet.name}`,
+    measure: `the ${direction === "pull" ? "pull-out" : "shear"} strength of ${fastener.name} in ${sheet.name}`,
     how: `${direction === "pull" ? "pull" : "push sideways"} at least five out of an offcut with a lever and a luggage scale, face shield on, and write the loads into pull-tests.csv`,
   };
 }
