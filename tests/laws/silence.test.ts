@@ -168,3 +168,11 @@ test("a question about what rides inside reads well of one thing and of several"
   expect(asked.map(({ question }) => question)).toContain("Will the puppets stay put when the van brakes?");
   for (const { question } of asked) expect(question).not.toMatch(/\b(Does|Is|Has) the puppets\b/);
 });
+
+test.each([
+  ["a case on its floor", smallJob, /caster|brake it|braked/],
+  ["a plain trunk", plainTrunk, /caster|brake it|braked|rivet|latch/],
+])("no caution of %s speaks of metal that it has not", (_, texts, stranger) => {
+  const findings = reviewCase(designOf(texts)).findings.filter(({ id }) => !id.startsWith("assembly."));
+  for (const { id, cautions } of findings) expect(`${id}: ${cautions.join(" ")}`).not.toMatch(stranger);
+});

@@ -2,6 +2,7 @@
 import type { Box, ShelfPart } from "../../design/index.js";
 import { Frequency, gluePull, platformPull, sagFrequency } from "../../inside/index.js";
 import {
+  castersOf,
   drawerMass,
   firstSag,
   pulledOut,
@@ -123,8 +124,8 @@ export const slides: Question = question({
   about: eachSlider,
   ask: ({ name }) => `Do the slides carry the ${name} when it is pulled out?`,
   tier: "strength",
-  cautions: [
-    "What slides out pinches fingers, and leaning on it tips the case: lock it for the road, one platform out at a time, casters braked.",
+  cautions: (_, input) => [
+    `What slides out pinches fingers, and leaning on it tips the case: lock it for the road, one platform out at a time${castersOf(input).length > 0 ? ", casters braked" : ""}.`,
   ],
   needs: {
     rated: measured(

@@ -7,7 +7,7 @@ import { type Question, question } from "../question.js";
 import { caseWords, ofJourney, says, stackedCase, where } from "../subjects.js";
 
 const loosenessCaution =
-  "One loose fastener loads its neighbours: leave a case with a loose handle, caster or latch standing until it is mended.";
+  "One loose fastener loads its neighbours: leave a case with anything loose standing until it is mended.";
 
 /** What to do at each look, of what there is. */
 function whatToDo(input: ReviewInput): string {

@@ -18,8 +18,11 @@ import { type Answer, type Question, question, type Subjects } from "../question
 import { each, known } from "../subjects.js";
 import { type JudgedLoad, type JudgedSheet, sheetAnswer, sheetAssumptions, worstOf } from "./sheet-answer.js";
 
-const leanCaution =
-  "A panel that breaks under a shoulder cuts, and a case that is leant on tips: brake it, and keep children from climbing.";
+/** What happens under a shoulder; only casters have a brake. */
+function leanCaution(input: ReviewInput): string {
+  const brake = castersOf(input).length > 0 ? "brake it, and " : "";
+  return `A panel that breaks under a shoulder cuts, and a case that is leant on tips: ${brake}keep children from climbing.`;
+}
 
 /** What a case does under somebody long before it breaks. */
 function standCaution(input: ReviewInput): string {
@@ -86,7 +89,7 @@ export const leaning: Question = question({
   about: eachPanelThat(({ face }) => face !== undefined && face !== "top" && face !== "bottom"),
   ask: ({ id }) => `Does ${id} bear somebody who falls or leans against it?`,
   tier: "safety",
-  cautions: [leanCaution],
+  cautions: (_, input) => [leanCaution(input)],
   assumes: sheetAssumptions,
   needs: { strength: strengthNeeded() },
   answer: (input, { strength }, panel) => {
