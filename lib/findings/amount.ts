@@ -56,6 +56,12 @@ export function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
+/** "a", "a and b", "a, b and c". */
+export function listed(items: readonly string[]): string {
+  if (items.length < 2) return items.join("");
+  return `${items.slice(0, -1).join(", ")} and ${items.at(-1)}`;
+}
+
 /** "4.2 % more": how far what came out is from what was planned. */
 export function offPlan(real: number, planned: number): string {
   const share = 100 * (real / planned - 1);

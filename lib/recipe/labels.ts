@@ -1,10 +1,10 @@
 /** A label for every piece: what it is, which way is up, which face is outside, what it meets. */
 import type { BarPart, PanelPart } from "../design/index.js";
+import { listed } from "../findings/index.js";
 import { type Html, html, trusted } from "../page/index.js";
 import { paperPage } from "./paper-page.js";
 import { type CodedPiece, codeOf, goodFaceOf } from "./pieces.js";
 import { unbreakableHyphen } from "./rule.js";
-import { listed } from "./words.js";
 import type { Workshop } from "./workshop.js";
 
 /** What stands on the label of one piece. */

@@ -2,7 +2,8 @@
  * What a step of the work uses beside what the bill buys: naming it in a step is what puts it on the shopping list.
  * A step is written with the template `step`, which takes words and supplies alike, so none can name what is not bought.
  */
-import { distinct, grouped, listed } from "./words.js";
+import { listed } from "../findings/index.js";
+import { distinct, grouped } from "./words.js";
 
 /** Something that a step uses. */
 export interface Supply {

@@ -1,14 +1,9 @@
 /** Small words round numbers and lists. */
+import { listed } from "../findings/index.js";
 
 /** "1 rivet", "12 rivets", "2 leaves". */
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
-}
-
-/** "a", "a and b", "a, b and c". */
-export function listed(items: readonly string[]): string {
-  if (items.length < 2) return items.join("");
-  return `${items.slice(0, -1).join(", ")} and ${items.at(-1)}`;
 }
 
 /** Codes with those that follow each other told together: "S1 and S3 to S9". */

@@ -29,7 +29,7 @@ describe("a top of thin ply", () => {
   test("bears somebody sitting, not one kneeling or standing, and says so", () => {
     const sat = top(withTop("sits"));
     expect([sat.verdict, sat.tier]).toEqual(["holds", "safety"]);
-    expect(sat.answer).toMatch(/does not bear one standing and does not bear one kneeling/);
+    expect(sat.answer).toMatch(/does not bear somebody standing and does not bear somebody kneeling/);
     expect(top(withTop("kneels")).verdict).toBe("fails");
     const stood = top(withTop("stands"));
     expect(stood.verdict).toBe("fails");

@@ -58,7 +58,7 @@ describe("heat", () => {
       "fit-out.heat.box",
     );
     expect(finding.verdict).toBe("fails");
-    expect(finding.answer).toMatch(/Switched on cold it is that warm after [\d.]+ (min|h)\./);
+    expect(finding.answer).toMatch(/Switched on cold, it is too warm after [\d.]+ (min|h)\./);
     expect(finding.because.map(({ id }) => id)).toContain("heat.warm.wait");
   });
 

@@ -225,7 +225,7 @@ describe("findings of the demo", () => {
     "joints.seams.%s tells the even flow and that of the joined boxes",
     (section) => {
       expect(about(`joints.seams.${section}`).answer).toMatch(
-        /^A rivet every .* bears .* lbf of .* lbf \(.* %\)\. .* when it runs evenly\. By the joined boxes the seam .* carries most: .* over a pitch \(within .* by the mesh\)\. On its mean it carries .*\. The larger of them counts\./,
+        /^A rivet every .* bears .* lbf of .* lbf \(.* %\)\. .* when it runs evenly\. By the joined boxes the seam .* carries most: .* over a pitch \(within .* by the mesh\)\. On average it carries .*\. The larger of them counts\./,
       );
     },
   );

@@ -93,7 +93,7 @@ export const reach: Question = question({
   cautions: ["Cut edges of metal and set rivets scratch: wear sleeves and gloves inside a case."],
   assumes: [
     "A hand goes straight from the opening, or round what stands inside with room to spare. Only the hand itself enters a narrower gap.",
-    "Of stays, straps and cradles nobody says where their fasteners are.",
+    "Nobody says where the fasteners of stays, straps and cradles are.",
   ],
   answer: reachAnswer,
 });

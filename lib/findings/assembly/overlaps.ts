@@ -310,7 +310,7 @@ export const ways: Question = question({
   cautions: [movingCaution],
   assumes: [
     asDrawn,
-    "A turn is taken about the edge of the leaf on its outside, a way out as far as slides pull out.",
+    "A door turns about the outside edge of its leaf, and a drawer comes out as far as its slides do.",
   ],
   answer: (input, _, movement) => {
     const list = movementOverlaps(input, movement);

@@ -120,7 +120,7 @@ export const shade: Question = question({
       const soon = tooWarmAfter(heat, limit);
       const facts = [
         `Its loads, ${Power.show(heat.power, { digits: 3 })} on average, warm it by ${TemperatureRise.show(heat.rise, { ...style, digits: 2 })}; ${allowedRise(input, limit)}. That makes ${Temperature.show(inside, style)} inside, ${from}.`,
-        ...(soon ? [`Switched on cold it is that warm after ${Time.show(soon.value, { digits: 2 })}.`] : []),
+        ...(soon ? [`Switched on cold, it is too warm after ${Time.show(soon.value, { digits: 2 })}.`] : []),
       ].join(" ");
       const because = soon ? [...heat.because, soon] : heat.because;
       return warmed(limit, {

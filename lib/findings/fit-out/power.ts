@@ -72,7 +72,7 @@ export const battery: Question = question({
     return {
       demand: amount(Time, "must last", given.hours),
       capacity: amount(Time, "lasts, cold and aged", time),
-      facts: `Cold and aged it lasts ${Time.show(time, hours)}; ${Time.show(given.hours, hours)} are wanted. That is at ${Temperature.show(coldest, { unit, digits: 2 })}, with ${Ratio.show(age, { unit: "%", digits: 2 })} of its capacity left. ${Power.show(load.value.mean, { digits: 3 })} on the mean draw ${Current.show(line.value.current, { digits: 2 })}, and new and warm it lasts ${Time.show(line.value.time, hours)}.`,
+      facts: `Cold and aged it lasts ${Time.show(time, hours)}; ${Time.show(given.hours, hours)} are wanted. That is at ${Temperature.show(coldest, { unit, digits: 2 })}, with ${Ratio.show(age, { unit: "%", digits: 2 })} of its capacity left. Loads of ${Power.show(load.value.mean, { digits: 3 })} on average draw ${Current.show(line.value.current, { digits: 2 })}; new and warm it lasts ${Time.show(line.value.time, hours)}.`,
       remedies: [
         {
           words: "Use a larger battery, run it for fewer hours, or switch loads off while nobody needs them.",
@@ -101,7 +101,9 @@ function batteryAssumed({ coldest, age }: Battery): readonly string[] {
         ]
       : []),
     ...(age === undefined
-      ? ['80 % left by age are taken, at which batteries are replaced; write what a test gave as "age left".']
+      ? [
+          'Age is taken to have left 80 %, at which batteries are replaced; write what a test gave as "age left".',
+        ]
       : []),
   ];
 }
@@ -195,7 +197,7 @@ export const batteryDrop: Question = question({
     return {
       demand: amount(Ratio, "voltage lost", share),
       capacity: amount(Ratio, "at most", allowedDrop),
-      facts: `With all loads on the wire takes ${Ratio.show(share, percent)} of the voltage; ${Ratio.show(allowedDrop, percent)} is the usual aim.`,
+      facts: `With all loads on, the wire takes ${Ratio.show(share, percent)} of the voltage; ${Ratio.show(allowedDrop, percent)} is the usual aim.`,
       remedies: [{ words: "Use a shorter or a thicker wire." }],
       because: [load, current, ...lines.because, lines.drop],
       limit: cite("common-practice", "3 % where a steady voltage matters, 10 % elsewhere"),

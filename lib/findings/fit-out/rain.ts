@@ -58,7 +58,7 @@ export const rain: Question = question({
   needs: {
     test: ofJourney(
       ({ sprayTest }) => sprayTest,
-      "whether water comes in under a shower head",
+      "a test under a shower head",
       '"spray test: { time: 6 min, water: 0 g }", nothing inside but dry paper',
     ),
   },
@@ -114,7 +114,7 @@ export const outdoorSockets: Question = question({
   needs: {
     trip: measured(
       ({ case: { services } }) => services.mains?.residual,
-      "at which current to earth the breaker of its supply trips",
+      "the current to earth at which the breaker of its supply trips",
       'read it off the breaker or off a plug-in one of your own, and write "residual current: 6 mA" into mains',
     ),
     mains: measured(

@@ -150,8 +150,11 @@ function carried(input: BoxedInput, kind: LinkKind, own: KnownStrength): Answer 
 function nextWords(others: readonly OnKind[], style: ShowStyle): string {
   if (others.length === 0) return "";
   const { title, value } = mostOf(others, (one) => one.value, "hardware");
-  const rest = others.length === 1 ? "" : `, the most of ${others.length} others`;
-  return ` Next is ${title}, with ${Force.show(Force.si(value), style)}${rest}.`;
+  const most =
+    others.length === 1
+      ? "In the other load case it is"
+      : `In ${others.length} other load cases it is at most`;
+  return ` ${most} ${Force.show(Force.si(value), style)}: ${title}.`;
 }
 
 function forceOn({ outcomes }: CaseRun, kind: LinkKind, { id, name }: OnKind): number {

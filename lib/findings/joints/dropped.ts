@@ -104,7 +104,7 @@ function landed(
   return {
     demand: amount(Force, "on one corner", each),
     capacity: amount(Force, "its fasteners hold", allowed),
-    facts: `From ${Length.show(fall.value, style)} ${on} the ${countOf(groups)} fasteners of a corner bear ${Force.show(each, style)}; they hold ${Force.show(allowed, style)}. Stopped within ${Length.show(stop, style)}, ${section} strikes with ${Ratio.show(gravities, { digits: 2 })} times its weight${among}. Stopped within half of that, it is about twice as much.`,
+    facts: `In a fall from ${Length.show(fall.value, style)} ${on} the ${countOf(groups)} fasteners of a corner bear ${Force.show(each, style)}; they hold ${Force.show(allowed, style)}. Stopped within ${Length.show(stop, style)}, ${section} strikes with ${Ratio.show(gravities, { digits: 2 })} times its weight${among}. Stopped within half of that, it is about twice as much.`,
     remedies: [
       { words: "Use larger corners with more fasteners, or rubber feet that give the fall a longer stop." },
     ],

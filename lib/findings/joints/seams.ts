@@ -186,7 +186,7 @@ function racked(
   const used = ratio(load.value / allowed.value);
   const style = styleOf(input.case);
   const byBox = uneven
-    ? ` By the joined boxes the seam ${uneven.name} carries most: ${LineLoad.show(LineLoad.si(uneven.value), style)} over a pitch (${withinMesh(uneven.meshError)} by the mesh). On its mean it carries ${LineLoad.show(LineLoad.si(uneven.mean), style)}.`
+    ? ` By the joined boxes the seam ${uneven.name} carries most: ${LineLoad.show(LineLoad.si(uneven.value), style)} over a pitch (${withinMesh(uneven.meshError)} by the mesh). On average it carries ${LineLoad.show(LineLoad.si(uneven.mean), style)}.`
     : "";
   return {
     demand: amount(Force, `on one ${seam.fastener.kind} of the seam`, load.value),

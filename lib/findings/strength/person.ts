@@ -67,7 +67,7 @@ export const standing: Question = question({
       .filter((way) => way !== asked)
       .map((way) => {
         const { worst } = pressed(input, sheet, way).use;
-        return `${worst.stress <= worst.allowed ? "bears" : "does not bear"} one ${doing[way]}`;
+        return `${worst.stress <= worst.allowed ? "bears" : "does not bear"} somebody ${doing[way]}`;
       });
     return personAnswer(asked, {
       ...answer,

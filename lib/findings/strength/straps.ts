@@ -74,7 +74,7 @@ function strapped(input: ReviewInput, straps: Lashing, section: string): Answer 
   );
   const assumed =
     straps.strapWidth === undefined
-      ? [`Nobody said how wide a strap is: ${Length.show(usualStrapWidth, style)} were taken.`]
+      ? [`Nobody said how wide a strap is: ${Length.show(usualStrapWidth, style)} was taken.`]
       : [];
   if (runs.length === 0)
     return {

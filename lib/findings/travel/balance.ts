@@ -20,7 +20,7 @@ export const balance: Question = question({
   ask: (section) => `Does ${section} balance between its handles, and what moves it there?`,
   tier: "handling",
   cautions: [
-    "The one at the heavier end tires and lets go first. Mark the heavier end on the case, and lift on a word.",
+    "The person at the heavier end tires and lets go first. Mark the heavier end on the case, and lift on a word.",
   ],
   answer: (input, _, section) => {
     const { balance: line, axis, span, wanted, moves } = balancing(input, section);

@@ -29,7 +29,7 @@ import {
 import { type Angle, Count, Length, Mass, Ratio } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import { cite } from "../../source.js";
-import { amount, capitalised, styleOf } from "../amount.js";
+import { amount, capitalised, listed, styleOf } from "../amount.js";
 import { liftedFigure, stairsFigure } from "../figures/carried-figures.js";
 import type { Remedy } from "../finding.js";
 import { type Answer, type Question, question, type Subjects } from "../question.js";
@@ -105,7 +105,7 @@ function firstOut(contents: readonly Content[], excess: number): string {
   }
   if (names.length === 0) return "";
   const enough = out >= excess ? "" : " Even without all of that it is too heavy.";
-  return ` Begin with ${names.slice(0, mostNamed).join(", ")}.${enough}`;
+  return ` Begin with ${listed(names.slice(0, mostNamed))}.${enough}`;
 }
 
 /** Whether the people of the journey can lift each section by its handles. */

@@ -99,7 +99,7 @@ export const roll: Question = question({
 });
 
 const stepCaution =
-  "A wheel that stops dead throws the case over its front. Lift wheel by wheel over a step, one hand above, one low, feet clear.";
+  "A wheel that stops dead throws the case over its front. Lift it over a step wheel by wheel, with one hand high, one low, and both feet clear.";
 
 /** Common practice, no source: starting takes about twice what rolling takes. */
 const startFactor = 2;

@@ -1,11 +1,12 @@
 /** What to buy: every line of the bill, and its totals by section, by trade and by supplier. */
 
+import { listed } from "../../findings/index.js";
 import { type BillHeading, type BillLine, groupBill } from "../../money/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { type Bill, type PurchaseList, sharesInWords } from "../../plan/index.js";
 import { Money, timesMoney, Volume } from "../../quantity/index.js";
 import type { Rule } from "../rule.js";
-import { counted, distinct, grouped, listed } from "../words.js";
+import { counted, distinct, grouped } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
 /** What the counts allow for, said once. */

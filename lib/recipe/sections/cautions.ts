@@ -1,9 +1,9 @@
 /** What can hurt, and what to do about it, as far as this case has it. */
-import { byDanger, type Finding } from "../../findings/index.js";
+import { byDanger, type Finding, listed } from "../../findings/index.js";
 import { type CautionsView, cautions } from "../../page/index.js";
 import { hardwareAt } from "../../plan/index.js";
 import { flowingSection, type RecipeSection, sentence, when } from "../recipe.js";
-import { distinct, listed } from "../words.js";
+import { distinct } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
 /** No reader takes in more than these. */

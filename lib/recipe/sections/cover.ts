@@ -1,5 +1,5 @@
 /** The first page: what the case is, how large, how heavy, what it costs, how long it takes, and whether it may be built. */
-import { keepsFromRelease } from "../../findings/index.js";
+import { keepsFromRelease, listed } from "../../findings/index.js";
 import {
   pictureOf,
   sizeOfSolids,
@@ -12,7 +12,7 @@ import { Length, Mass, Money, Time } from "../../quantity/index.js";
 import { sectionFacesDrawing } from "../drawings/section-faces.js";
 import { type RecipeBlock, type RecipeSection, section, sentence, when } from "../recipe.js";
 import { sectionMass } from "../section-mass.js";
-import { counted, distinct, grouped, listed, total } from "../words.js";
+import { counted, distinct, grouped, total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 import { dayCount } from "./days.js";
 import { openFindings } from "./decisions.js";

@@ -11,7 +11,7 @@ import {
   sheetEdgeTrim,
   stopSettings,
 } from "../../cutting/index.js";
-import { capitalised } from "../../findings/index.js";
+import { capitalised, listed } from "../../findings/index.js";
 import { diagonalDifference, tolerance } from "../../model/index.js";
 import { steps, type TableView, tableOf } from "../../page/index.js";
 import type { PurchaseList } from "../../plan/index.js";
@@ -42,7 +42,7 @@ import {
 import type { Rule } from "../rule.js";
 import { stockChecks } from "../stages/checks.js";
 import { type ShopStep, step, supplies, using } from "../supplies.js";
-import { counted, grouped, listed } from "../words.js";
+import { counted, grouped } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
 /** The sections on cutting: sheets, then laminate and bars. */

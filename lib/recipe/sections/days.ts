@@ -1,10 +1,11 @@
 /** The steps in the order that was found, with the time of each, and the days of the work for one person and for two. */
 
+import { listed } from "../../findings/index.js";
 import { type TableView, tableOf } from "../../page/index.js";
 import { plannedDays, type Stint, sharedWork, type TimedRow, timedRows } from "../../plan/index.js";
 import { Ratio, showNumber, Time } from "../../quantity/index.js";
 import { type GroupBlock, group, sentence, when } from "../recipe.js";
-import { distinct, grouped, listed, total } from "../words.js";
+import { distinct, grouped, total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
 /** The works of timings.csv in the order in which they are done; others follow. */

@@ -1,5 +1,7 @@
 /** Every panel with its openings and holes, each measured from the panel's bottom left corner. */
+
 import { type Fastening, type PanelPart, sheetPieces } from "../../design/index.js";
+import { listed } from "../../findings/index.js";
 import { takesWasher } from "../../model/index.js";
 import { steps, tableOf } from "../../page/index.js";
 import { Length } from "../../quantity/index.js";
@@ -20,7 +22,7 @@ import {
 } from "../recipe.js";
 import type { Rule } from "../rule.js";
 import { needed, type ShopStep, type Supply, step, supplies, using } from "../supplies.js";
-import { counted, distinct, grouped, listed, total } from "../words.js";
+import { counted, distinct, grouped, total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 import { openingsTable } from "./openings-table.js";
 

@@ -1,12 +1,14 @@
 /** Every group of fasteners: what it holds, hole, grip, washer and count, and the totals. */
+
 import type { Fastener, Fastening } from "../../design/index.js";
 import { fastenerTraits } from "../../fastening/index.js";
+import { listed } from "../../findings/index.js";
 import { closesStack, gripOf, takesWasher, washersOf } from "../../model/index.js";
 import { steps, tableOf } from "../../page/index.js";
 import { drillFor } from "../drilling.js";
 import { flowingSection, type RecipeBlock, type RecipeSection, sentence } from "../recipe.js";
 import { type ShopStep, step, supplies, using } from "../supplies.js";
-import { distinct, grouped, listed, total } from "../words.js";
+import { distinct, grouped, total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 
 /** The section on fasteners: how they are set, and which of them closes what. */

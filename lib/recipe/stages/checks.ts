@@ -1,12 +1,13 @@
 /** What to measure at each step of the work, what it should be and how far off it may be, with a blank for what it is. */
 
 import type { HungLeaf } from "../../design/index.js";
+import { listed } from "../../findings/index.js";
 import { diagonalDifference, thicknessAllowed, tolerance } from "../../model/index.js";
 import { hardwareAt } from "../../plan/index.js";
 import { Length } from "../../quantity/index.js";
 import { type AsBuiltKey, blanks, type GroupBlock, group, sentence, when } from "../recipe.js";
 import { sectionMass } from "../section-mass.js";
-import { listed, total } from "../words.js";
+import { total } from "../words.js";
 import type { Workshop } from "../workshop.js";
 import { gapsBeside } from "./doors.js";
 

@@ -1,6 +1,6 @@
 /** Which panel runs past which, and where an edge has no bar, in words. */
 import { type EdgeName, edgeNames, type Face, faces, type Section } from "../../design/index.js";
-import { listed } from "../words.js";
+import { listed } from "../../findings/index.js";
 
 /** One sentence for all edges, and one for those that need more. */
 export function edgeRules({ edges }: Section): string[] {

@@ -10,14 +10,14 @@ import {
   type Parts,
   type SectionPart,
 } from "../../design/index.js";
-import { capitalised } from "../../findings/index.js";
+import { capitalised, listed } from "../../findings/index.js";
 import type { CaseSolid } from "../../model/index.js";
 import { hardwareAt, reachWords, stageOf } from "../../plan/index.js";
 import { Time } from "../../quantity/index.js";
 import { type CodedPiece, codeOf } from "../pieces.js";
 import { when } from "../recipe.js";
 import { needed, type ShopStep, step, supplies, using } from "../supplies.js";
-import { codeRanges, counted, grouped, listed } from "../words.js";
+import { codeRanges, counted, grouped } from "../words.js";
 import type { Workshop } from "../workshop.js";
 import { boxChecks, doorChecks, fastenerChecks } from "./checks.js";
 import { contentStep, earlyContents, placesTable } from "./contents.js";
