@@ -18,7 +18,7 @@ import { countOf, measured, ofJourney } from "../subjects.js";
 import { eachHeld, type Held, strengthIn } from "./held-hardware.js";
 
 const fallCaution =
-  "Nobody stands within the case's own height of one that may fall; after a fall look at all its metal and fasteners before the next trip.";
+  "Nobody stands within the case's own height of one that may fall; after a fall look at its metal and fasteners before the next trip.";
 
 const handlingNeeded = ofJourney(
   ({ handling }) => handling,
