@@ -4,6 +4,7 @@ import { faultOfChanges, leavesOf } from "../../lib/command/fuzz/edits.js";
 import { faultOfFormula } from "../../lib/command/fuzz/formulas.js";
 import { faultOfTexts } from "../../lib/command/fuzz/job-files.js";
 import { textsOf } from "../../lib/command/reference/cases/case-content.js";
+import { faultsOf } from "../../lib/command/reference/cases/case-faults.js";
 import { randomCase } from "../../lib/command/reference/cases/random-case.js";
 import { applyChange, rename, set } from "../../lib/design/index.js";
 import { problemsOf, rolling, rowOf, smallJob, spoilt } from "../design/small-job.js";
@@ -124,4 +125,16 @@ test.each(["__proto__", "constructor"])("the word %s, in place of a word of each
 test("a change to what repeats what nothing marks is written as a text, which check tells", () => {
   const { texts } = applyChange(smallJob, set("journey.people", "<<: *x"));
   expect(problemsOf(texts)).toMatchObject([{ column: "journey.people", value: "<<: *x" }]);
+});
+
+test.each([
+  ["a grip in the middle of the front was counted to the right end", 10002564],
+  ["a grip in the middle of the top was counted to the right end", 20000233],
+  ["a grip in the middle of the back was counted to the right end", 20004083],
+  ["two screws met behind a panel, and were told as under a head", 20000728],
+  ["a bolt and an insert met, and were told as under a head", 20001894],
+  ["a batten was glued when its section stood, though it could lie flat", 20002257],
+  ["of two sides alike the left one was always closed last", 20003016],
+])("before, %s: random case %i and its mirror image answer alike", (_, seed) => {
+  expect(faultsOf(randomCase(seed), { mirrored: true, bent: false })).toEqual([]);
 });

@@ -41,9 +41,14 @@ export const caseOverlaps: (input: ReviewInput) => CaseOverlaps = memoizeLast(
   (input) => classed(findOverlaps(caseSolids(input).solids, meantToShare)),
 );
 
-/** Overlaps by class, one a pair of parts: its deepest. */
+/** The classes, gravest first. */
+const gravest: readonly OverlapClass[] = ["inside", "heads", "contents", "parts", "sections"];
+
+/** Overlaps by class, one a pair of parts: its deepest, and of those that are as deep but for rounding the gravest. */
 export function classed(overlaps: readonly CaseOverlap[]): CaseOverlaps {
-  const deepest = [...overlaps].sort((a, b) => b.depth - a.depth);
+  const depthOf = ({ depth }: CaseOverlap): number => Math.round(depth * 1e9);
+  const graveness = ({ one, other }: CaseOverlap): number => gravest.indexOf(classOf(one, other));
+  const deepest = [...overlaps].sort((a, b) => depthOf(b) - depthOf(a) || graveness(a) - graveness(b));
   const seen = new Set<string>();
   const found: Record<OverlapClass, CaseOverlap[]> = {
     inside: [],

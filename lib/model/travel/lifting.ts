@@ -81,15 +81,21 @@ export function liftAxis(input: ReviewInput, section: string): "x" | "y" {
   return handleLine(input, section).axis;
 }
 
-/** The handles at the first end of a section (left, or front) and at the second. */
+/** A handle this near to the middle between two ends is at neither, m. */
+const middling = 1e-6;
+
+/** The handles at the first end of a section (left, or front) and at the second; one midway between them is at neither. */
 export function handlesByEnd(
   input: ReviewInput,
   section: string,
 ): readonly [readonly HardwarePart[], readonly HardwarePart[]] {
   const { axis, from, span } = handleLine(input, section);
   const handles = liftHandles(input, section);
-  const isFirst = ({ centre }: HardwarePart): boolean => centre[axis] < from + span / 2;
-  return [handles.filter(isFirst), handles.filter((handle) => !isFirst(handle))];
+  const pastMiddle = ({ centre }: HardwarePart): number => centre[axis] - (from + span / 2);
+  return [
+    handles.filter((handle) => pastMiddle(handle) < -middling),
+    handles.filter((handle) => pastMiddle(handle) > middling),
+  ];
 }
 
 /** How a section's weight lies between its two ends. */

@@ -11,7 +11,7 @@ import {
 import { accessOf, type Fastening, lastPanel, type Parts } from "../../design/index.js";
 import { memoizeLast } from "../../kept/index.js";
 import type { FastenerReach, FastenerWay, ReviewInput, ThingPutIn, WayIn } from "../../model/index.js";
-import { reachOf, sectionNeeds, sharedNeeds } from "./section-needs.js";
+import { gluedOn, reachOf, sectionNeeds, sharedNeeds } from "./section-needs.js";
 import {
   closers,
   groupStep,
@@ -52,21 +52,27 @@ function newCaseOrder(input: ReviewInput): CaseOrder {
   return orderWith(choices, input);
 }
 
-/** The first way to put a section together with which there is an order; the usual one where there is none. */
+/**
+ * The first way to put a section together with which there is an order, with all that is glued put on flat before any
+ * other; the usual one where there is none.
+ */
 function chosen(section: string, input: ReviewInput): SectionChoice {
   const last = closers(section, lastPanel(section, accessOf(section, input.parts)), input.parts);
-  const tried: readonly SectionChoice[] =
+  const ways: readonly Omit<SectionChoice, "gluedFlat">[] =
     last.length === 0
       ? [{ onBench: false }]
       : last.flatMap((panel) => [
           { last: panel, onBench: false },
           { last: panel, onBench: true },
         ]);
+  const tried = (gluedOn(section, input.parts).length > 0 ? [true, false] : [false]).flatMap((gluedFlat) =>
+    ways.map((way) => ({ ...way, gluedFlat })),
+  );
   const found = tried.find((choice) => {
     const { steps, needs } = workWith(new Map([[section, choice]]), input);
     return hasOrder(steps, needs);
   });
-  return found ?? tried[0] ?? { onBench: false };
+  return found ?? tried.at(-ways.length) ?? { onBench: false, gluedFlat: false };
 }
 
 /** The order of the sections that are chosen for. */

@@ -1,6 +1,6 @@
 /** What the order of a section's steps must meet: glue, gravity, the ways in, the ways of hands and tools. */
 import type { OrderNeed } from "../../assembly/index.js";
-import type { ContentPart, Fastening, Parts } from "../../design/index.js";
+import type { ContentPart, Fastening, Parts, StiffenerPart } from "../../design/index.js";
 import { memoizeLast } from "../../kept/index.js";
 import { type FastenerReach, fastenerReach, type ReviewInput, waysIn } from "../../model/index.js";
 import { isKeeper } from "./hardware-stage.js";
@@ -32,6 +32,7 @@ export function sectionNeeds(
   return withoutTwins([
     ...madeNeeds(section, choice, input.parts),
     ...standingNeeds(section, choice, input.parts),
+    ...(choice.gluedFlat ? glueNeeds(section, choice, input.parts) : []),
     ...contentNeeds(section, choice, input.parts),
     ...wayNeeds(section, stepOf, input),
     ...reachNeeds(section, choice, stepOf, input),
@@ -115,6 +116,18 @@ function standingNeeds(section: string, { last }: SectionChoice, parts: Parts): 
       parts,
     ),
   ];
+}
+
+/** What is glued on a panel is pressed while that lies flat; on the one that closes it lies flat longer. */
+function glueNeeds(section: string, { last }: SectionChoice, parts: Parts): readonly OrderNeed[] {
+  return gluedOn(section, parts)
+    .filter(({ panel }) => panel !== last)
+    .map(({ id }) => before(keyOf.stiffen(id), keyOf.box(section), "it is glued while its panel lies flat"));
+}
+
+/** The stiffeners of a section that are glued. */
+export function gluedOn(section: string, { stiffeners }: Parts): readonly StiffenerPart[] {
+  return stiffeners.filter((one) => one.section === section && one.adhesive !== undefined);
 }
 
 /** A box that is only clamped bears nothing. */

@@ -17,6 +17,8 @@ export interface SectionChoice {
   readonly last?: string;
   /** Whether what is fastened to that panel goes on it on the bench. */
   readonly onBench: boolean;
+  /** Whether all that is glued on its panels goes on them before they stand. */
+  readonly gluedFlat: boolean;
 }
 
 /** Keys of the steps that all sections share. */
@@ -217,13 +219,25 @@ export function groupStep(group: Fastening, { last }: SectionChoice, parts: Part
   return keyOf.fit(holds);
 }
 
-/** Faces in the order in which they are tried last; of both sides the one that carries less, else the right one. */
+/** Faces in the order in which they are tried last; of both sides the one that carries less, else the one nearer to what stands inside. */
 const closing: readonly (readonly Face[])[] = [["top"], ["back"], ["front"], ["right", "left"], ["bottom"]];
 
 /** How many pieces and groups of fasteners are on a panel. */
 function carriedOn({ id }: PanelPart, { stiffeners, hardware, fastenings }: Parts): number {
   const fixed = [...stiffeners, ...fastenings].filter(({ panel }) => panel === id).length;
   return fixed + hardware.filter(({ panels }) => panels.includes(id)).length;
+}
+
+/** How far a panel is from what stands in its section, all of it together, to a micrometre. */
+function farFromThings({ section, box }: PanelPart, { contents, shelves }: Parts): number {
+  const things = [
+    ...contents.filter(({ content }) => content.section === section),
+    ...shelves.filter(({ shelf }) => shelf.section === section).map(({ panel }) => panel),
+  ];
+  const apart = (other: PanelPart["box"], axis: "x" | "y" | "z"): number =>
+    Math.abs(box.low[axis] + box.size[axis] / 2 - other.low[axis] - other.size[axis] / 2);
+  const far = things.map((thing) => apart(thing.box, "x") + apart(thing.box, "y") + apart(thing.box, "z"));
+  return Math.round(far.reduce((sum, one) => sum + one, 0) * 1e6);
 }
 
 /** The panels that may close a section, the preferred one first; none where a side is open. */
@@ -233,7 +247,12 @@ export function closers(section: string, preferred: string, parts: Parts): reado
   const rank = ({ face }: PanelPart): number => closing.findIndex((ones) => face && ones.includes(face));
   const rest = faces
     .filter(({ id }) => id !== preferred)
-    .sort((a, b) => rank(a) - rank(b) || carriedOn(a, parts) - carriedOn(b, parts))
+    .sort(
+      (a, b) =>
+        rank(a) - rank(b) ||
+        carriedOn(a, parts) - carriedOn(b, parts) ||
+        farFromThings(a, parts) - farFromThings(b, parts),
+    )
     .map(({ id }) => id);
   return [...faces.filter(({ id }) => id === preferred).map(({ id }) => id), ...rest];
 }
