@@ -253,7 +253,7 @@ export const strengthOfAllowable: Formula<AllowableFigure, Force> = formula({
   },
   result: { symbol: "F", kind: Force, meaning: "before the safety factor" },
   source: [cite("nds", "2.2, reference design values carry their margin")],
-  validity: "One margin, that of the code: it is about five on what screws and nails hold on the mean.",
+  validity: "One margin, that of the code: it is about five on what screws and nails hold on average.",
   compute: ({ allowable, safetyFactor }) => safetyFactor * allowable,
 });
 

@@ -3,7 +3,7 @@
 import { renderCautions } from "./cautions.js";
 import { renderChart } from "./chart.js";
 import { renderFinding, renderFindings } from "./findings-list.js";
-import { type Html, html } from "./html.js";
+import { type Html, type HtmlPart, html } from "./html.js";
 import { renderMarkdown } from "./markdown.js";
 import { renderPicture } from "./picture/index.js";
 import { renderDrawing } from "./render-drawing.js";
@@ -138,12 +138,17 @@ export function alignedTo(align: Alignment): Html | false {
   return align !== "left" && html` class="cw-${align}"`;
 }
 
+/** A text that may go on in another line after each dot of a name, as in "lower.bottom.left". */
+function withBreaks(text: string): readonly HtmlPart[] {
+  return text.split(/(?<=[a-z]\.)(?=[a-z])/i).map((part, i) => (i === 0 ? part : html`<wbr>${part}`));
+}
+
 /** A table that scrolls inside its own box where the page is narrower. */
 function wholeTable({ caption, columns, rows }: TableView): Html {
   const head = columns.map(({ heading, align }) => html`<th scope="col"${alignedTo(align)}>${heading}</th>`);
   const body = rows.map(
     (row) =>
-      html`<tr>${columns.map(({ align }, i) => html`<td${alignedTo(align)}>${tieUnits(readableValue(row[i] ?? ""))}</td>`)}</tr>`,
+      html`<tr>${columns.map(({ align }, i) => html`<td${alignedTo(align)}>${withBreaks(tieUnits(readableValue(row[i] ?? "")))}</td>`)}</tr>`,
   );
   return html`<div class="cw-scroll" tabindex="0" role="group" aria-label="${caption ?? "table"}"><table class="cw-table">${
     caption !== undefined && html`<caption><span>${caption}</span></caption>`

@@ -78,7 +78,7 @@ describe("one person at an end with two handles", () => {
       const { people } = teamLoad(input, "box", sectionBalance(input, "box"), 2);
       return people.map(({ x }) => Math.round(1000 * x));
     };
-    // The front is 622 mm wide; 150 and 420 from its left edge are 285 on the mean.
+    // The front is 622 mm wide; 150 and 420 from its left edge are 285 on average.
     expect(standing(at("front", 150), at("front", 420), at("back", 300))).toEqual([285, 322]);
     expect(standing(at("front", 202), at("front", 472), at("back", 322))).toEqual([337, 300]);
   });

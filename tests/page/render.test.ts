@@ -165,6 +165,13 @@ test("a number and its unit stay on one line", () => {
   expect(renderView(answer("It sags 3 mm over 1.2 m."))).toContain("3\u00a0mm over 1.2\u00a0m.");
 });
 
+test("a name in a table goes on in another line after a dot; a number does not", () => {
+  const rows = [["lower.bottom.left upright", "1.25 in", "bend-tests.csv"]];
+  const columns = ["Of", "Size", "File"].map((heading) => ({ heading, align: "left" as const }));
+  const markup = renderView({ kind: "table", columns, rows });
+  expect(markup).toContain("<td>lower.<wbr>bottom.<wbr>left upright</td><td>1.25\u00a0in</td>");
+});
+
 test("a table's columns of figures stand at the right, words at the left", () => {
   const table = tableOf(
     [

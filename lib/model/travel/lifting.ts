@@ -37,7 +37,7 @@ export interface HandleLine {
   readonly from: Length;
   /** From the first end to the second: right, or back. */
   readonly span: Length;
-  /** Of the handles, on the mean. */
+  /** Of the handles, on average. */
   readonly height: Length;
 }
 

@@ -210,7 +210,7 @@ export function loadsTable(job: Job): TableView {
       { heading: "Draws", align: "right", cell: ({ power }) => Power.show(power, { unit: "W", digits: 3 }) },
       { heading: "Share of the time", align: "right", cell: ({ duty }) => Ratio.show(duty, { unit: "%" }) },
       {
-        heading: "On the mean",
+        heading: "On average",
         align: "right",
         cell: ({ power, duty }) => Power.show(Power.si(power * duty), { unit: "W", digits: 3 }),
       },
