@@ -48,7 +48,7 @@ export const tieDownTension: Formula<TieDown, Force> = formula({
   result: { symbol: "n F_T", kind: Force, meaning: "tension of all straps together" },
   source: [cite("en-12195", "tie-down lashing, sliding"), cite("ctu-code", "annex 7, appendix 4")],
   validity:
-    "Straps over the top, sound anchor points, every strap at its standard tension and checked after the first miles.",
+    "Straps over the top, sound anchor points, every strap at its standard tension and checked at the first stop.",
   warn: ({ strapAngle }) =>
     strapAngle < degree(30) ? ["below 30 degrees a strap presses too little: block the case instead"] : [],
   compute: ({ mass, friction, strapAngle, way }) =>

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { readDesign } from "../../lib/design/index.js";
 import { showProblem } from "../../lib/problem.js";
 import { Length } from "../../lib/quantity/index.js";
-import { smallJob } from "./small-job.js";
+import { problemsOf, smallJob, spoilt } from "./small-job.js";
 
 const problemsWith = (file: string, find: RegExp, replacement: string): string[] => {
   const read = readDesign({ ...smallJob, [file]: (smallJob[file] ?? "").replace(find, replacement) });
@@ -28,9 +28,16 @@ test("a sheet too small along its grain, or across it, is one as well", () => {
 test("a face that would fit the other way of its grain says so", () => {
   expect(problemsWith("sheet-stock.csv", /^ply 10,\d+,\d+/m, "ply 10,560,1250")).toEqual([
     expect.stringMatching(
-      /^sheet-stock.csv, row 2, length: found "560 mm", expected at least [\d.]+ mm for box\.\w+, trimming included; it fits with "grain: up" in case.yaml$/,
+      /^sheet-stock.csv, row 2, length: found "560 mm", expected at least [\d.]+ mm for box\.\w+, trimming included; "grain: up" under "panels" in case.yaml lets these fit: box\.\w+(?:, box\.\w+)*$/,
     ),
   ]);
+});
+
+test("every face that would fit the other way is named at once, so that one round mends all", () => {
+  const small = spoilt("sheet-stock.csv", "ply 10,2500,1250", "ply 10,560,1250");
+  const [problem] = problemsOf(small);
+  const named = problem?.expected.split("lets these fit: ")[1]?.split(", ") ?? [];
+  expect(named.sort()).toEqual(["box.back", "box.bottom", "box.front", "box.top"]);
 });
 
 test("a piece as long as its raw bar is too long, for the ends of the bar are trimmed", () => {

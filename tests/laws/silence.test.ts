@@ -113,6 +113,17 @@ test("a metric case is told nothing in inches, pounds or miles, and writes no su
   expect(words).toContain("gust: 40 km/h");
 });
 
+test("no caution speaks of miles, nor of a battery or a platform that a case has not", () => {
+  const cautionsOf = (texts: Readonly<Record<string, string>>): string =>
+    reviewCase(designOf(texts))
+      .findings.flatMap(({ cautions }) => cautions)
+      .join("\n");
+  const fed = `${smallJob["case.yaml"]}services: { battery: { capacity: 50 Ah, voltage: 12 V, usable: 80 %, must last: 5 h } }\n`;
+  expect(cautionsOf(smallJob)).toContain("tighten them again at the first stop");
+  expect(cautionsOf(smallJob)).not.toMatch(/\bmiles\b|battery|platform/);
+  expect(cautionsOf({ ...smallJob, "case.yaml": fed })).toContain("the case of a battery");
+});
+
 test("a child is not asked of a flap that no foot finds room on", () => {
   const wide = ids(reviewed(smallJob)).filter((id) => id.startsWith("travel.child"));
   expect(wide).toEqual(["travel.child.box.left.door"]);

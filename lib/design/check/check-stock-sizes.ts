@@ -49,15 +49,30 @@ export function checkStockSizes(parts: Parts, stock: StockRows, ruler: Ruler): P
       if (!largest) return [];
       const needed = Length.si(largest[column] + (largest[column] > 0 ? trims[table] : 0));
       if (needed <= size + 1e-9) return [];
-      const trim = trims[table] + 1e-9;
-      const fitsTurned = largest.width + trim <= length && largest.length + trim <= width;
-      const mend =
-        largest.turned && fitsTurned ? `; it fits with "grain: ${largest.turned}" in case.yaml` : "";
+      const tooLarge = mine.filter((cut) => cut[column] + trims[table] > size + 1e-9);
+      const mend = turnedWords(largest, tooLarge, { length, width });
       const expected = `at least ${ruler(needed)} for ${largest.piece}, trimming included${mend}`;
       return [cellProblem({ table, line, column, value: ruler(size) }, expected)];
     };
     return [...short("length", length), ...short("width", width)];
   });
+}
+
+/** The grain that lets the largest piece fit, with all faces that it lets fit as well. */
+function turnedWords(
+  largest: Cut,
+  tooLarge: readonly Cut[],
+  size: { readonly length: Length; readonly width: Length },
+): string {
+  const fits = (cut: Cut): boolean => {
+    const trim = trims[cut.table] + 1e-9;
+    return (
+      cut.turned === largest.turned && cut.width + trim <= size.length && cut.length + trim <= size.width
+    );
+  };
+  if (!largest.turned || !fits(largest)) return "";
+  const faces = tooLarge.filter(fits).map(({ piece }) => piece);
+  return `; "grain: ${largest.turned}" under "panels" in case.yaml lets these fit: ${faces.join(", ")}`;
 }
 
 function cutsOf(parts: Parts): Cut[] {

@@ -29,9 +29,12 @@ const asDrawn =
   "Parts stand where the case file puts them; set tails are 1.5 bodies wide and 1.05 deep, heads and nuts of usual sizes.";
 
 const limit = cite("geometry", "two parts cannot share space");
-/** Of what stands on nuts and tails. */
-const batteryCaution =
-  "A nut wears through the case of a battery on the road and shorts it: keep everything sharp from under one.";
+/** Of what stands on nuts and tails: a battery that rides along is the worst of it. */
+function nutCaution({ case: { services } }: ReviewInput): string {
+  return services.battery
+    ? "A nut wears through the case of a battery on the road and shorts it: keep everything sharp from under one."
+    : "A nut wears through what stands on it on the road: keep everything sharp from under it.";
+}
 /** Of sections set on each other. */
 const fingersCaution = "A section that is set down crushes fingers: hold it by its handles, with two people.";
 /** Of what is opened and pulled out. */
@@ -168,7 +171,7 @@ export const meetContents: Question = question({
   about: where((input) => anyFastener(input) && input.parts.contents.length > 0, stackedCase),
   ask: "Does what rides inside stand clear of bolts, nuts and tails?",
   tier: "strength",
-  cautions: [batteryCaution],
+  cautions: (_, input) => [nutCaution(input)],
   assumes: [asDrawn],
   answer: (input) => {
     const list = caseOverlaps(input).contents;

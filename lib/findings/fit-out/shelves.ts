@@ -20,8 +20,13 @@ import { type Question, question, type Subjects } from "../question.js";
 import { each, eachShelf, known, measured, says, strengthOf, where } from "../subjects.js";
 import { vehicleBand } from "./shaking.js";
 
-const shelfCaution =
+/** Of a shelf that is held at its back only; what holds any other has a caution of its own. */
+const platformCaution =
   "A platform that tears off the wall drops what stands on it: a strut under its front edge costs nothing.";
+
+function onBackOnly({ shelf }: ShelfPart): boolean {
+  return shelf.support === "back only";
+}
 
 /** Whether a shelf strikes what is under it: a jolt multiplies its sag as it multiplies the load. */
 export const jolts: Question = question({
@@ -30,7 +35,7 @@ export const jolts: Question = question({
   ask: ({ shelf }, { case: { journey } }) =>
     `Does the ${shelf.name} strike what is under it when the ${journey.vehicle} jolts?`,
   tier: "strength",
-  cautions: [shelfCaution],
+  cautions: (part) => (onBackOnly(part) ? [platformCaution] : []),
   answer: (input, _, part) => {
     const { dynamicFactor } = input.case.demands;
     const { sag, because, meshError } = firstSag(part, input);
@@ -80,13 +85,6 @@ function withBattens({ panel: { box }, stiffeners }: ShelfPart): Box {
   const deep = Math.max(0, ...stiffeners.filter(({ side }) => side === "inside").map(({ height }) => height));
   const low = { ...box.low, z: Length.si(box.low.z - deep) };
   return { low, size: { ...box.size, z: Length.si(box.size.z + deep) } };
-}
-
-function eachShelfThat(chosen: (shelf: ShelfPart["shelf"]) => boolean): Subjects<ShelfPart> {
-  return each(
-    ({ parts }) => parts.shelves.filter(({ shelf }) => chosen(shelf)),
-    ({ shelf }) => shelf.name,
-  );
 }
 
 /** A shelf or a drawer that slides, loaded. */
@@ -155,7 +153,10 @@ export const slides: Question = question({
     ),
 });
 
-const eachPlatform: Subjects<ShelfPart> = eachShelfThat(({ support }) => support === "back only");
+const eachPlatform: Subjects<ShelfPart> = each(
+  ({ parts }) => parts.shelves.filter(onBackOnly),
+  ({ shelf }) => shelf.name,
+);
 
 /** Everything on the platform and itself, with a jolt, at the middle of its depth. */
 function loadOf(input: ReviewInput, part: ShelfPart): { readonly load: Force; readonly reach: Length } {
@@ -171,7 +172,7 @@ export const platformScrews: Question = question({
   about: eachPlatform,
   ask: ({ shelf }) => `Do the screws at the back of the ${shelf.name} hold it with a jolt?`,
   tier: "strength",
-  cautions: [shelfCaution],
+  cautions: [platformCaution],
   needs: { strength: known((input, { shelf }: ShelfPart) => strengthOf(input, shelf.name, "pull")) },
   answer: (input, { strength }, part) => {
     const { shelf, panel } = part;
@@ -204,7 +205,7 @@ export const platformGlue: Question = question({
   about: eachPlatform,
   ask: ({ shelf }) => `Does the glue at the back of the ${shelf.name} hold it with a jolt?`,
   tier: "strength",
-  cautions: [shelfCaution],
+  cautions: [platformCaution],
   answer: (input, _, part) => {
     const { shelf, panel } = part;
     const { load, reach } = loadOf(input, part);

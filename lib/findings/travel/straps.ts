@@ -28,7 +28,7 @@ import { roadWords } from "./road.js";
 import { standingUp } from "./standing.js";
 
 const crashCaution =
-  "A case that comes loose in a crash kills the people in front of it. Have a bulkhead or a net behind the seats. Use straps with a readable label, none cut or knotted, over edge protectors, and tighten them again after the first miles. Follow the road rules where you drive; this does not cover a crash.";
+  "A case that comes loose in a crash kills the people in front of it. Have a bulkhead or a net behind the seats. Use straps with a readable label, none cut or knotted, over edge protectors, and tighten them again at the first stop. Follow the road rules where you drive; this does not cover a crash.";
 
 /** How many wheels lock; nobody needs to know of what stands on its underside. */
 function locks(onWheels: (input: ReviewInput, subject: string) => boolean) {
