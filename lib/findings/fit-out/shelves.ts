@@ -20,9 +20,12 @@ import { type Question, question, type Subjects } from "../question.js";
 import { each, eachShelf, known, measured, says, strengthOf, where } from "../subjects.js";
 import { vehicleBand } from "./shaking.js";
 
-/** Of a shelf that is held at its back only; what holds any other has a caution of its own. */
+/** Of a shelf that is held at its back only. */
 const platformCaution =
   "A platform that tears off the wall drops what stands on it: a strut under its front edge costs nothing.";
+
+const strikeCaution =
+  "What a shelf strikes breaks, and what lies loose on it jumps: hold everything down, and leave room under it.";
 
 function onBackOnly({ shelf }: ShelfPart): boolean {
   return shelf.support === "back only";
@@ -35,7 +38,7 @@ export const jolts: Question = question({
   ask: ({ shelf }, { case: { journey } }) =>
     `Does the ${shelf.name} strike what is under it when the ${journey.vehicle} jolts?`,
   tier: "strength",
-  cautions: (part) => (onBackOnly(part) ? [platformCaution] : []),
+  cautions: (part) => [onBackOnly(part) ? platformCaution : strikeCaution],
   answer: (input, _, part) => {
     const { dynamicFactor } = input.case.demands;
     const { sag, because, meshError } = firstSag(part, input);

@@ -1,11 +1,12 @@
 /** What the chapter on what rides inside shows. */
 export { lengthUnit } from "../tables/chart-units.js";
-export { dayLimits, dayRows, degreeUnit, heatTable, warmUpChart } from "../tables/heat.js";
+export { dayLimits, dayRows, degreeUnit, heatTable, nothingWarms, warmUpChart } from "../tables/heat.js";
 export {
   bracketRows,
   contentsTable,
   cushionChart,
   glueSentence,
+  hasPlatform,
   insideAnswer,
   loadsTable,
   nothingInside,

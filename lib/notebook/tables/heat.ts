@@ -107,6 +107,12 @@ export function warmUpChart(job: Job, section: string): WarmUpChart | undefined 
   };
 }
 
+/** Whether nothing warms a section: it has neither a load that draws power nor sun on it. */
+export function nothingWarms(job: Job, section: string): boolean {
+  const { sun } = job.case.services;
+  return !(sectionHeat(job, section).power > 0) && !(sun && sun.strength > 0);
+}
+
 /** By which way how much of the heat leaves a section once it is warm. */
 export function heatTable(job: Job, section: string): TableView {
   const paths = heatPaths(job, section);

@@ -174,6 +174,11 @@ export function nothingInside({ case: { contents, services } }: Job): boolean {
   return contents.length === 0 && battery === undefined && mains === undefined && cooling.length === 0;
 }
 
+/** Whether a shelf of the case stands out from the wall, held at its back only. */
+export function hasPlatform({ parts }: Pick<Job, "parts">): boolean {
+  return parts.shelves.some(({ shelf }) => shelf.support === "back only");
+}
+
 /** How long the battery lasts under one load. */
 export interface RunRow {
   /** Mean load, W. */
