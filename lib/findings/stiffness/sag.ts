@@ -118,6 +118,9 @@ function sagWords(
   style: ShowStyle,
 ): string {
   const show = (sag: Length): string => showFine(sag, style);
+  // Too much alone and little enough in the box: the two decide together, so both stand in the first sentence.
+  if (locked && alone.sag > allowed && locked.sag <= allowed)
+    return `${id} sags ${show(alone.sag)} with its edges free to turn and ${show(locked.sag)} locked into the box; ${show(allowed)} is allowed. By the mesh the first is ${withinMesh(alone.meshError)}, the second ${withinMesh(locked.meshError)}.`;
   const box = locked
     ? ` Locked into the box it sags ${show(locked.sag)} (${withinMesh(locked.meshError)}).`
     : "";
