@@ -31,7 +31,7 @@ export { failingOf, graveTiers, holdsForSure, mayFail } from "./standing.js";
 export { type Stepped, type Stepping, stepByStep, type Taken } from "./steps.js";
 export type { SearchBounds } from "./still-time.js";
 export { type Measures, measuresOf, textsWith, withOptions } from "./trial.js";
-export { lockChange, type Mending, triedFor } from "./tried.js";
+export { builtThenCheapest, lockChange, type Mending, triedFor } from "./tried.js";
 export type { Wish } from "./wish-list.js";
 export { type WishCost, type WishCosts, wishCosts } from "./wishes.js";
 export {

@@ -4,7 +4,7 @@ import type { Job } from "../job/index.js";
 import { Money, money } from "../quantity/index.js";
 import { bends, questionsOfIds } from "./steps.js";
 import { answersOf } from "./trial.js";
-import { type Mending, triedFor } from "./tried.js";
+import { builtThenCheapest, type Mending, triedFor } from "./tried.js";
 
 /**
  * The cheapest change that mends a finding when it is tried, what is built or bought before a rule that people must
@@ -16,7 +16,7 @@ export function cheapestMending(job: Job, id: string): Mending | undefined {
   if (bends(id)) return undefined;
   const finding = answersOf(job, questionsOfIds(job, [id])).find((one) => one.id === id);
   const found = finding ? [...triedFor(job, finding, styleOf(job.case))].flatMap((one) => one ?? []) : [];
-  return found.sort((a, b) => Number(a.rule) - Number(b.rule) || a.moreCost - b.moreCost)[0];
+  return found.sort(builtThenCheapest)[0];
 }
 
 /** A change that was tried, as sentences: what to do, and what it then comes to. */

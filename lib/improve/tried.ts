@@ -27,6 +27,11 @@ export interface Mending {
   readonly lock?: string;
 }
 
+/** What is built or bought before a rule that people must keep; of each the cheapest first. */
+export function builtThenCheapest(one: Mending, other: Mending): number {
+  return Number(one.rule) - Number(other.rule) || one.moreCost - other.moreCost;
+}
+
 /**
  * Tries what is offered for a finding, one change after another: each step gives the change if the finding holds with
  * it, else nothing. Only the finding's own question is asked; what else a change does, a review of it tells.

@@ -1,7 +1,7 @@
 /** The library at work behind the page: files in, answers out, a step at a time, so that a newer edit ends older work. */
 import { applyChange, type Change, designReader, type ReadDesign, type Texts } from "../design/index.js";
 import { type Finding, reviewCase } from "../findings/index.js";
-import { lockChange, type Mending, triedFor } from "../improve/index.js";
+import { builtThenCheapest, lockChange, type Mending, triedFor } from "../improve/index.js";
 import { jobFromTexts, recipeOf, workPapersOf } from "../job/index.js";
 import { takeAnswers } from "../kept/index.js";
 import { picturedView, plainViewHtml } from "../page/index.js";
@@ -155,7 +155,7 @@ export class Engine {
     if ("problems" in read) return;
     const mendings: Mending[] = [];
     const tell = (isWhole: boolean): void =>
-      this.#host.tell({ kind: "mended", edit, id, isWhole, mendings: mendings.toSorted(byCost) });
+      this.#host.tell({ kind: "mended", edit, id, isWhole, mendings: mendings.toSorted(builtThenCheapest) });
     for (const mending of triedFor(read.job, finding, { system: last.design.case.units })) {
       if (mending) {
         mendings.push(mending);
@@ -215,10 +215,6 @@ export class Engine {
     }
     return undefined;
   }
-}
-
-function byCost(one: Mending, other: Mending): number {
-  return one.moreCost - other.moreCost;
 }
 
 /** The work at the bench, or why there are no papers to work from. */

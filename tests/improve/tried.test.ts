@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Finding } from "../../lib/findings/index.js";
 import { holdsForSure } from "../../lib/improve/standing.js";
-import { lockChange, type Mending, triedFor } from "../../lib/improve/tried.js";
+import { builtThenCheapest, lockChange, type Mending, triedFor } from "../../lib/improve/tried.js";
 import { type Job, openJob } from "../../lib/job/index.js";
 
 const draft = openJob("soil-lab-draft");
@@ -63,4 +63,14 @@ test("a lock is added to those that are there", () => {
     at: "keep",
     to: '["sections", "hardware.caster"]',
   });
+});
+
+test("what is built or bought stands before a rule, each the cheapest first", () => {
+  const of = (words: string, moreCost: number, rule: boolean) => ({ words, moreCost, rule }) as Mending;
+  const found = [of("keep to it", -5, true), of("a thicker sheet", 12, false), of("a batten", 4, false)];
+  expect(found.sort(builtThenCheapest).map(({ words }) => words)).toEqual([
+    "a batten",
+    "a thicker sheet",
+    "keep to it",
+  ]);
 });

@@ -233,10 +233,10 @@ function takenBoxes(
   };
 }
 
-/** Places along the line of a cut that its number is tried at, as shares of the line: from its middle out. */
-const alongCut: readonly number[] = Array.from(
-  { length: 41 },
-  (_, i) => 0.5 + (i % 2 ? 1 : -1) * Math.ceil(i / 2) * 0.025,
+/** Places beside the middle of a cut's line that its number is tried at, as shares of the line: the nearest first. */
+const besideMiddle: readonly number[] = Array.from(
+  { length: 40 },
+  (_, i) => 0.5 + (i % 2 ? -1 : 1) * Math.ceil((i + 1) / 2) * 0.025,
 );
 
 /** Radius of the ring of a cut's number, in letters. */
@@ -275,20 +275,20 @@ function cutNumbers(
   const isOnSheet = ({ x, y }: Point2): boolean =>
     x > radius && y > radius && x < sheet.along - radius && y < sheet.across - radius;
   return cuts.flatMap((cut, i): readonly DrawingMark[] => {
-    const places = alongCut.map((share) => onCut(cut, share));
-    const [middle] = places;
+    const middle = onCut(cut, 0.5);
+    const places = [middle, ...besideMiddle.map((share) => onCut(cut, share))];
     const beside = offLine
-      .map(({ x, y }) => moved(middle!, { x: radius * x, y: radius * y }))
+      .map(({ x, y }) => moved(middle, { x: radius * x, y: radius * y }))
       .filter(isOnSheet);
     // Where a sheet is so full that no place is free, a number may lie on an arrow, but on no words.
     const found = [[...taken, ...arrows], taken].flatMap(
       (boxes) => [...places, ...beside].find(isFreeOf(boxes)) ?? [],
     );
-    const at = found[0] ?? middle!;
+    const at = found[0] ?? middle;
     taken.push(ring(at));
     const leader: readonly DrawingMark[] = places.includes(at)
       ? []
-      : [{ mark: "line", role: "thin", points: [middle!, at] }];
+      : [{ mark: "line", role: "thin", points: [middle, at] }];
     return [...leader, { mark: "circle", role: "opening", at, radius, label: String(i + 1) }];
   });
 }
