@@ -163,13 +163,18 @@ function factsOf({ case: build, review }: FirstPageInput): readonly Fact[] {
   return [
     {
       name: "Size over metal",
-      value: size.map((one) => Length.show(Length.si(one), { ...style, denominator: 32 })).join(" × "),
+      value: size.map((one) => sizeInWords(one, build)).join(" × "),
     },
     { name: "Empty", value: weigh((group) => group !== "contents") },
     { name: "Loaded", value: weigh(() => true) },
     { name: "Material", value: `${Math.round(review.bill.total.amount)} ${review.bill.total.currency}` },
     ...worked(() => ({ name: "Work", value: Time.show(review.business.time, { unit: "h", digits: 2 }) })),
   ];
+}
+
+/** A size of the whole case, in m: one over a metre is still told to the millimetre. */
+function sizeInWords(size: number, build: FirstPageInput["case"]): string {
+  return Length.show(Length.si(size), { ...styleOf(build), denominator: 32, digits: 4 });
 }
 
 /** A fact, or none where the case file does not say what it rests on. */
@@ -195,9 +200,7 @@ function pictureOfCase(
     return part === undefined ? [] : [{ part, verdict, text: String(i + 1) }];
   });
   const failing = new Set(marks.flatMap(({ part, verdict }) => (verdict === "fails" ? [part] : [])));
-  const size = sizeOfSolids(solids).map((one) =>
-    Length.show(Length.si(one), { ...styleOf(build), denominator: 32 }),
-  );
+  const size = sizeOfSolids(solids).map((one) => sizeInWords(one, build));
   const from = tellingCorner(solids);
   const picture = pictureOf(solids, {
     description: `${build.name} from its ${from} corner.`,

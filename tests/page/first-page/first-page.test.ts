@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { styleOf } from "../../../lib/findings/index.js";
-import { findingView, firstPageOf, openJob } from "../../../lib/index.js";
+import { findingView, firstPageOf, openJob, reviewCase } from "../../../lib/index.js";
 import { type FindingView, firstLookHtml } from "../../../lib/page/index.js";
+import { designOf, smallJob, spoilt } from "../../design/small-job.js";
 
 const job = openJob("soil-lab");
 
@@ -78,4 +79,18 @@ test("the demo's facts are its sizes over metal, both weights, material and work
   );
   expect(markup).toContain('<a href="#travel.');
   expect(markup).toContain("cw-solids");
+});
+
+test("a case over a metre is told to the millimetre", () => {
+  const sizeOf = (texts: Readonly<Record<string, string>>) => {
+    const design = designOf(texts);
+    const [size] = firstPageOf({ ...design, review: reviewCase(design) }, []).facts;
+    return (size?.value ?? "").split(" × ").map((one) => Number(one.replace(/[^\d.]/g, "")));
+  };
+  const [wide, deep, high] = sizeOf(smallJob);
+  expect(sizeOf(spoilt("case.yaml", "depth: 400, height: 500 }", "depth: 400, height: 903 }"))).toEqual([
+    wide,
+    deep,
+    (high ?? 0) + 403,
+  ]);
 });
