@@ -318,13 +318,17 @@ function insertSizesRule({ kind, insertDiameter, insertLength, insertHole }: Fas
 
 /** What ends behind the stack needs its washer; all else may have one, whole. */
 function washerRule({ kind, washerDiameter, washerThickness, washerPrice }: Fastener): RowRule {
-  const columns = [washerDiameter, washerThickness, washerPrice];
-  const given = givenOf(columns);
+  const columns: Readonly<Record<string, unknown>> = {
+    "washer diameter": washerDiameter,
+    "washer thickness": washerThickness,
+    "washer price": washerPrice,
+  };
+  const blank = Object.keys(columns).filter((column) => columns[column] === undefined);
   const { endsBehind } = fastenerTraits[kind];
   return {
-    keeps: given === columns.length || (given === 0 && !endsBehind),
-    column: "washer diameter",
-    value: `${given} of ${columns.length} columns`,
+    keeps: blank.length === 0 || (blank.length === Object.keys(columns).length && !endsBehind),
+    column: blank[0] ?? "washer diameter",
+    value: "",
     expected: `washer diameter, washer thickness and washer price of a ${kind}${endsBehind ? "" : ", or all three blank"}`,
   };
 }

@@ -37,9 +37,9 @@ const cases: [string, Readonly<Record<string, string>>, Problem][] = [
     {
       file: "fasteners.csv",
       row: 2,
-      column: "washer price (EUR)",
+      column: "washer price",
       value: "",
-      expected: "a number in EUR (12, 0.5 or 3/8), at least 0.00",
+      expected: "washer diameter, washer thickness and washer price of a rivet",
     },
   ],
   [

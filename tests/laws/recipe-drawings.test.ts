@@ -77,9 +77,11 @@ describe("drawings", () => {
         expect(arrows).toHaveLength(pieces.length);
         expect(arrows.every(({ from, to }) => to.y === from.y && to.x > from.x)).toBe(true);
         expect(view.marks.filter(({ mark }) => mark === "polygon")).toHaveLength(pieces.length);
-        // Letters are some six tenths as wide as high; the triangle beside the words takes two.
+        // Letters are some six tenths as wide as high; the triangle beside the words takes two. A strip too low for two rows
+        // of words and an arrow has its triangle alone.
         const letter = view.letter ?? Number.NaN;
-        const named = pieces.flatMap(({ name, length }) => {
+        const named = pieces.flatMap(({ name, length, width }) => {
+          if (1000 * width < 4.25 * letter) return [];
           const panel = sheetPieces(parts).find(({ id }) => id === name);
           const words = panel?.facing ? "face in" : panel?.role === "shelf" ? "face up" : "face out";
           return 1000 * length >= (0.6 * words.length + 2) * letter ? [words] : [];
