@@ -13,6 +13,7 @@ import {
 } from "yaml";
 import { keptByContent } from "../kept/index.js";
 import { didYouMean } from "../problem.js";
+import { faces } from "./place.js";
 import { contentOf, faultsBefore } from "./read/yaml-words.js";
 
 /**
@@ -312,11 +313,23 @@ function deepest(root: Spot, words: Path): { readonly parent: Spot; readonly res
     }
   }
   const [parent, ...more] = matches(root, words.slice(0, -1).join("."));
+  const unnamed = parent ? undefined : panelPath(root, words);
+  if (unnamed) return deepest(root, unnamed);
   if (!parent || more.length > 0)
     throw new RangeError(
       `case.yaml, ${words.join(".")}: no such place, or not only one${meantWord(root, words)}`,
     );
   return { parent, rest: words.slice(-1) };
+}
+
+/** The whole path to a place of a panel that its section does not name, as "upper.top.sheet"; nothing for other places. */
+function panelPath(root: Spot, [section, face, ...rest]: Path): Path | undefined {
+  const sections = children(root.path, root.value).find(({ path }) => path[0] === "sections");
+  const isSection = children(["sections"], sections?.value ?? null).some(
+    ({ path }) => path.at(-1) === section,
+  );
+  const isFace = faces.some((one) => one === face);
+  return isSection && isFace && section && face ? ["sections", section, "panels", face, ...rest] : undefined;
 }
 
 /** The word of a place that the file does not have, where it is a slip of one that it has. */

@@ -74,6 +74,12 @@ describe("a change equals the edit by hand", () => {
       "clearance: 3 }\n      back: { sheet: ply 15 }\n",
     ],
     [
+      "a value of a panel that is not named, at its short place",
+      set("box.back.sheet", "ply 15"),
+      "clearance: 3 }\n",
+      "clearance: 3 }\n      back: { sheet: ply 15 }\n",
+    ],
+    [
       "an item added to a list",
       add("hardware.handle.places.2", "{ on: box.top, from: top-left, across: 9, up: 9 }"),
       "turned: true }\n",
