@@ -1,7 +1,7 @@
 /** Every table of a job: texts in, typed rows and every problem out. */
 import { type ReadTable, readTable, type TableRow, type TableSchema } from "../measure/index.js";
 import { didYouMean, nearestWord, type Problem, type RawProblem } from "../problem.js";
-import { Money } from "../quantity/index.js";
+import { isMoney, Money } from "../quantity/index.js";
 import { type Measurements, measuredTables } from "./measured.js";
 import { breakRules, leftoverRules, type OfferRows, type Offers, offerTables } from "./offers.js";
 import { type Stock, type StockRows, stockTables } from "./stock.js";
@@ -226,10 +226,6 @@ function strangePrices(read: ReadTables, currency: string | undefined): RawProbl
       cause: `currency ${other}`,
     };
   });
-}
-
-function isMoney(value: unknown): value is Money {
-  return typeof value === "object" && value !== null && "currency" in value;
 }
 
 /** Cells whose name stands in none of the tables that it should. */

@@ -2,7 +2,7 @@
 
 import { type Amount, byDanger, type Finding } from "../findings/index.js";
 import type { WorkedLine, WorkedValue } from "../formula.js";
-import { isUnitNumber, type ShowStyle, type UnitNumber } from "../quantity/index.js";
+import { isMoney, isUnitNumber, Money, type ShowStyle, type UnitNumber } from "../quantity/index.js";
 import { showCitation } from "../source.js";
 import { figureDrawing } from "./figures/figure-drawing.js";
 import { type PutIn, substitute } from "./substitute.js";
@@ -21,13 +21,17 @@ const measureWords = {
 /** A place by its x, y and z, or a size by its width, depth and height, each with its unit. */
 export type Measures = { readonly [Name in keyof typeof measureWords]?: UnitNumber<string> };
 
-/** What can be turned into views: a worked line, a finding, a sentence, a quantity with its unit, a place or a size, a view, or a list of such. */
+/**
+ * What can be turned into views: a worked line, a finding, a sentence, a quantity with its unit, money, a place or a size,
+ * a view, or a list of such.
+ */
 export type Showable =
   | WorkedLine
   | Finding
   | View
   | string
   | UnitNumber<string>
+  | Money
   | Measures
   | readonly Showable[];
 
@@ -55,6 +59,7 @@ export function toViews(
   drawn: ReadonlySet<Finding> = pictured([thing].flat(9)),
 ): View[] {
   if (isUnitNumber(thing)) return [{ kind: "sentence", text: thing.show() }];
+  if (isMoney(thing)) return [{ kind: "sentence", text: Money.show(thing) }];
   if (typeof thing === "string") return [{ kind: "sentence", text: thing }];
   if (Array.isArray(thing))
     return (thing as readonly Showable[]).flatMap((one) => toViews(one, style, drawn));

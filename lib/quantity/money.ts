@@ -9,7 +9,8 @@ export interface Money {
   readonly currency: string;
 }
 
-function isMoney(value: unknown): boolean {
+/** Whether a value is an amount of a currency. */
+export function isMoney(value: unknown): value is Money {
   if (typeof value !== "object" || value === null) return false;
   const { amount, currency } = value as Partial<Money>;
   return Number.isFinite(amount) && typeof currency === "string";

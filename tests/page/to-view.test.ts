@@ -21,6 +21,7 @@ import {
 } from "../../lib/index.js";
 import { renderViews } from "../../lib/page/index.js";
 import { toViews, workedView } from "../../lib/page/to-view.js";
+import { money } from "../../lib/quantity/index.js";
 
 const lift = { twist: "30 deg", rate: "0.2 lifts/min", duration: "up to 1 h", grip: "fair" };
 
@@ -175,7 +176,8 @@ test("of like findings the worst alone is drawn, and no picture is made of the o
   expect(String(renderViews(views))).toContain("<summary>Picture: travel.lift.b</summary>");
 });
 
-test("a place and a size are said in words, anything else is refused", () => {
+test("money is said with its currency, a place and a size in words, anything else is refused", () => {
+  expect(toViews(money(1449.76, "USD"))).toEqual([{ kind: "sentence", text: "1\u202f449.76 USD" }]);
   const [size] = toViews({ width: inch(11.75), height: inch(13.75) });
   expect(size).toMatchObject({ kind: "sentence", text: "11-3/4 in wide, 13-3/4 in high" });
   const [place] = toViews({ x: mm(300), y: mm(50), z: mm(20) });

@@ -3,13 +3,7 @@ import { type CellPlace, type ChangeValue, type PutAt, set } from "../../design/
 import type { Finding } from "../../findings/index.js";
 import { type ChartView, type TableView, tableOf } from "../../page/index.js";
 import { ProblemsError } from "../../problem.js";
-import {
-  isUnitNumber,
-  type Money,
-  Money as MoneyKind,
-  showNumber,
-  type UnitNumber,
-} from "../../quantity/index.js";
+import { isMoney, isUnitNumber, Money, showNumber, type UnitNumber } from "../../quantity/index.js";
 import { Refusal } from "../../refusal.js";
 import { lineChart } from "../line-chart.js";
 import type { AskedJob } from "./asked-job.js";
@@ -126,15 +120,11 @@ function numberOf(value: unknown, unit: string | undefined): number | undefined 
 /** A value as a notebook prints it. */
 export function answerText(value: unknown): string {
   if (isUnitNumber(value)) return value.show();
-  if (isMoney(value)) return MoneyKind.show(value);
+  if (isMoney(value)) return Money.show(value);
   if (isFinding(value)) return value.answer;
   if (typeof value === "number") return Number.isInteger(value) ? String(value) : showNumber(value, 4);
   if (typeof value === "boolean") return value ? "yes" : "no";
   return Array.isArray(value) ? value.join(", ") : String(value);
-}
-
-function isMoney(value: unknown): value is Money {
-  return typeof value === "object" && value !== null && "amount" in value && "currency" in value;
 }
 
 function isFinding(value: unknown): value is Finding {
