@@ -329,7 +329,9 @@ function panelPath(root: Spot, [section, face, ...rest]: Path): Path | undefined
     ({ path }) => path.at(-1) === section,
   );
   const isFace = faces.some((one) => one === face);
-  return isSection && isFace && section && face ? ["sections", section, "panels", face, ...rest] : undefined;
+  if (!section || !face || !isSection || !isFace) return undefined;
+  const isNamed = matches(root, `sections.${section}.panels.${face}`).length > 0;
+  return isNamed ? undefined : ["sections", section, "panels", face, ...rest];
 }
 
 /** The word of a place that the file does not have, where it is a slip of one that it has. */
